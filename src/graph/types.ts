@@ -1,0 +1,224 @@
+// The words of the graph: rows of which a card kind is made, results, problems. Types only, no code.
+
+import type { MeasureName } from "../units/measures.ts";
+import type { DailyRecord } from "../rainfall/record.ts";
+
+/** `card_id.row_name`, e.g. `blue_tank.capacity`. */
+export type QuantityId = string;
+
+/** A number in SI, a word, id, date or text, an array, or a long series. */
+export type Value = number | string | null | readonly unknown[] | Float64Array | Uint8Array | Readonly<Record<string, unknown>>;
+
+/** A number with its unit as a reader would type it. */
+export type Typed = readonly [value: number, unit: string];
+
+type Named = {
+  readonly name: string;
+  readonly label: string;
+  readonly help: string;
+  /** Published source, "definition", "common practice, no source", "from memory", "your record", "your own line". */
+  readonly source: string;
+  /** Kept for other rows to read; shown neither on the card nor by the command line. */
+  readonly hidden?: true;
+  /** Shown only when the card is opened in full. */
+  readonly minor?: true;
+};
+
+/** Default of a number: typed; none (with the row's `absent` reason); worked out; or picked by a choice row's word. */
+export type Default = Typed | null | { readonly formula: string } | { readonly by: string; readonly pick: Readonly<Record<string, Typed>> };
+
+export type NumberGiven = Named & {
+  readonly row: "given";
+  readonly measure: MeasureName;
+  readonly default: Default;
+  /** Limits in SI, both allowed. */
+  readonly min?: number;
+  readonly max?: number;
+  /** Why there is no number, when there is none: "not fitted". */
+  readonly absent?: string;
+};
+
+export type ChoiceGiven = Named & {
+  readonly row: "choice";
+  readonly options: readonly { readonly word: string; readonly label: string }[];
+  readonly default: string;
+};
+
+export type LinkGiven = Named & {
+  readonly row: "link";
+  readonly kinds: readonly string[];
+  readonly many: boolean;
+  /** Why nothing is read through it, when it is empty: "drains to nothing". */
+  readonly absent: string;
+};
+
+export type TextGiven = Named & { readonly row: "text"; readonly default: string };
+
+export type DateGiven = Named & {
+  readonly row: "date";
+  /** `month_day` is `MM-DD`, `day` is `YYYY-MM-DD`. */
+  readonly form: "month_day" | "day";
+  readonly default: string | null;
+  readonly absent?: string;
+};
+
+/** Lists: twelve monthly numbers, points of a curve or route, what grows in a bed. */
+export type ListGiven = Named & {
+  readonly row: "list";
+  readonly of: "months" | "points" | "contents";
+  /** One measure for months, two for points (across, up). */
+  readonly measures?: readonly MeasureName[];
+  /** For contents: the crop words allowed. */
+  readonly crops?: readonly { readonly word: string; readonly label: string }[];
+  readonly default: readonly unknown[] | null;
+  /** Unit text of the default. */
+  readonly unit?: string;
+  readonly absent?: string;
+};
+
+export type Given = NumberGiven | ChoiceGiven | LinkGiven | TextGiven | DateGiven | ListGiven;
+
+export type Condition = { readonly if: string; readonly reason: string };
+
+/** What a measured value of this row teaches, in words; a row without this cannot be measured. */
+export type Measurable = { readonly teaches: string };
+
+export type FormulaRow = Named & {
+  readonly row: "formula";
+  readonly measure: MeasureName;
+  readonly formula: string;
+  /** The relation in a grower's words. */
+  readonly words: string;
+  /** First condition that holds makes the row `none` with its reason. */
+  readonly none?: readonly Condition[];
+  readonly measurable?: Measurable;
+};
+
+export type OutputRow = Named & {
+  readonly row: "output";
+  /** `name` of a model of the same card, or `card.model` of a single card whose outputs are keyed by quantity id. */
+  readonly of: string;
+  /** A measure for numbers; `text` for words, ids and dates; `series` for arrays. */
+  readonly measure: MeasureName | "text" | "series";
+  readonly words: string;
+  readonly measurable?: Measurable;
+};
+
+export type GatherRow = Named & {
+  readonly row: "gather";
+  readonly measure: MeasureName | "series";
+  readonly kind: string;
+  /** Link row of that kind that must hold this card's id (or list it). */
+  readonly by: string;
+  readonly take: string;
+  readonly how: "sum" | "max" | "list";
+  readonly words: string;
+};
+
+export type Row = Given | FormulaRow | OutputRow | GatherRow;
+
+export type Outcome = { readonly value: Value } | { readonly none: string } | { readonly failed: string };
+
+export type Outputs = Readonly<Record<string, Outcome>>;
+
+/** One card as a worksheet-wide model sees it. */
+export type CardView = {
+  readonly id: string;
+  readonly kind: string;
+  readonly title: string;
+  readonly results: Readonly<Record<string, Result>>;
+};
+
+export type ModelInput = {
+  /** Values of `takes` that are ready, by the text used in `takes`. */
+  readonly values: Readonly<Record<string, Value>>;
+  /** Results of `takes` for a tolerant model, by the same text. */
+  readonly results: Readonly<Record<string, Result>>;
+  /** Cards of the kinds in `surveys`, sorted by id. */
+  readonly cards: Readonly<Record<string, readonly CardView[]>>;
+  readonly record: DailyRecord | null;
+};
+
+export type Model = {
+  readonly name: string;
+  /**
+   * Names read: own rows, `link.row` through a link row, `site.row` / `weather.row` / `season.row`, and
+   * `measured.row`, the measured value of an own row (none when it was not measured).
+   */
+  readonly takes: readonly string[];
+  /** Rows read of every card of a kind; only single cards may survey. */
+  readonly surveys?: Readonly<Record<string, readonly string[]>>;
+  /** Runs even where something it takes failed or is none, and looks at `results` itself. */
+  readonly tolerant?: true;
+  /** Row whose value is a record's content key: the record itself is handed over. */
+  readonly record?: string;
+  /** Runs in the worker; its inputs must be plain data and become the key under which the answer is kept. */
+  readonly heavy?: true;
+  readonly outputs: readonly string[] | "by quantity id";
+  readonly run: (input: ModelInput) => Outputs;
+};
+
+export type Caution = {
+  readonly id: string;
+  /** Formula text over the card's rows, true when the caution applies; left out: always. */
+  readonly if?: string;
+  /** `{row}` stands for that row's value with its unit. */
+  readonly text: string;
+  /** Row beside which it stands. */
+  readonly beside: string;
+  readonly source: string;
+  /** `harm` can hurt someone; `trouble` will not work as drawn; `note` is worth knowing. */
+  readonly weight: "harm" | "trouble" | "note";
+};
+
+export type CardKind = {
+  readonly kind: string;
+  readonly label: string;
+  /** What it is for, one sentence. */
+  readonly purpose: string;
+  /** Exists exactly once, under its own name as id. */
+  readonly single?: true;
+  readonly rows: readonly Row[];
+  readonly models: readonly Model[];
+  readonly cautions: readonly Caution[];
+};
+
+export type CardKinds = Readonly<Record<string, CardKind>>;
+
+export type ProblemCode =
+  | "missing" | "upstream" | "cycle" | "dimension" | "limit" | "formula" | "unit" | "unknown_kind" | "dead_link"
+  | "wrong_link" | "duplicate_id" | "missing_card" | "bad_value" | "not_finite" | "model" | "record";
+
+export type Problem = {
+  readonly code: ProblemCode;
+  /** Quantity id, or card id, or "" for the worksheet itself. */
+  readonly at: string;
+  /** One plain sentence for the reader. */
+  readonly text: string;
+  /** Quantity at which the trouble began, for `upstream`. */
+  readonly cause?: QuantityId;
+  /** Closed path of a cycle: first and last are the same. */
+  readonly path?: readonly QuantityId[];
+  /** Columns [start, end) in a formula text. */
+  readonly span?: { readonly start: number; readonly end: number };
+};
+
+export type Result =
+  | { readonly state: "ready"; readonly value: Value; readonly origin: "given" | "computed" | "measured" }
+  | { readonly state: "pending"; readonly last: Value | null }
+  | { readonly state: "failed"; readonly problem: Problem }
+  | { readonly state: "none"; readonly reason: string; readonly cause: QuantityId };
+
+/** A heavy model to be run elsewhere; `key` is its full input text. */
+export type Request = {
+  readonly key: string;
+  /** `card.model` */
+  readonly model: string;
+  readonly input: Readonly<Record<string, Value>>;
+  readonly record: string | null;
+};
+
+export type Settled = {
+  readonly answers: ReadonlyMap<string, Outputs>;
+  readonly records: ReadonlyMap<string, DailyRecord>;
+};

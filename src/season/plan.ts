@@ -1,0 +1,188 @@
+// What one season run needs to know of a worksheet: plain data in SI, put together from the cards, sorted by id.
+// The plan's text is the key under which an answer is kept, so nothing in it may depend on clock, chance or order.
+
+/** `MM-DD` */
+export type MonthDay = string;
+
+/** How reference evapotranspiration is worked out; months are means [m/s], January first. */
+export type EtoChoice = {
+  readonly method: "monthly" | "penman_monteith" | "hargreaves";
+  readonly latitude: number;
+  readonly elevation: number;
+  readonly months: readonly number[] | null;
+  readonly factor: number;
+};
+
+export type RoofPart = {
+  readonly id: string;
+  /** Plan area [m2]. */
+  readonly footprint: number;
+  readonly runoffCoefficient: number;
+  /** Depths lost after the coefficient [m]: each rain day, and once an event. */
+  readonly wettingLoss: number;
+  readonly firstFlush: number;
+  readonly drainsTo: string | null;
+  /** Connected from..until, both included; null: the whole year. */
+  readonly catchFrom: MonthDay | null;
+  readonly catchUntil: MonthDay | null;
+};
+
+/** Level to volume: an upright vessel of one cross-section, or a cylinder lying on its side. `volume` is when full. */
+export type Vessel =
+  | { readonly form: "upright"; readonly height: number; readonly volume: number }
+  | { readonly form: "lying"; readonly height: number; readonly volume: number };
+
+/** All vessels of one tank card together (joined at the base): `vessel.volume` is that of all of them. */
+export type TankPart = {
+  readonly id: string;
+  readonly vessel: Vessel;
+  /** Height of the vessel's inside floor above the datum [m]. */
+  readonly floor: number;
+  /** Depth above the floor under which nothing can be drawn through its outlet by line or delivery [m]. */
+  readonly outlet: number;
+  /** Open water surface that catches rain and loses water [m2]; 0 when covered. */
+  readonly openArea: number;
+  readonly overflowsTo: string | null;
+  readonly startShare: number;
+  /** [m3/s] while there is water. */
+  readonly leak: number;
+};
+
+/** A gravity line. An end is a tank, a tee, or (to only) free: null. */
+export type LinePart = {
+  readonly id: string;
+  readonly from: string;
+  readonly to: string | null;
+  readonly length: number;
+  readonly bore: number;
+  readonly roughness: number;
+  /** All fittings with entry and exit, on the bore's velocity. */
+  readonly fittingsK: number;
+  /** Effective opening of the float valve, Cd times area [m2]; null: no valve. */
+  readonly opening: number | null;
+  /** Depth over which the float valve closes, below its shut level [m]. */
+  readonly valveBand: number;
+  /** Level in the target, above its floor, at which the float is shut [m]. */
+  readonly shutLevel: number | null;
+  /** Heights of both ends above the datum [m]. */
+  readonly startHeight: number;
+  readonly endHeight: number;
+  readonly checkValve: boolean;
+  /** A hump, dry stretch or the like stops it: nothing flows, with the reason. */
+  readonly blocked: string | null;
+  /** [m2/s] of the water in it. */
+  readonly viscosity: number;
+};
+
+export type TeePart = { readonly id: string; readonly height: number };
+
+/** What draws from a tank for no bed: animals, rinsing, trays. */
+export type DrawPart = { readonly id: string; readonly from: string; readonly volume: number; readonly every: number };
+
+export type DeliveryPart = {
+  readonly id: string;
+  readonly from: string;
+  /** The pump that is carried from place to place; deliveries with the same word share it. */
+  readonly pump: string | null;
+  /** Flow against level in the source: one row per depth above its floor, rising [m], [m3/s], [W]. */
+  readonly depths: readonly number[];
+  readonly flows: readonly number[];
+  readonly powers: readonly number[];
+  /** Depth under which it draws no water [m]. */
+  readonly lowestWater: number;
+  /** Battery it runs from; null: no limit on energy is known. */
+  readonly battery: string | null;
+  /** Moving and setting up, once a watering [s]. */
+  readonly setUp: number;
+};
+
+export type CarryPart = {
+  readonly id: string;
+  readonly from: string;
+  readonly canVolume: number;
+  readonly cansAtOnce: number;
+  /** One round with `cansAtOnce` cans: fill, walk, pour, walk back [s]. */
+  readonly roundTime: number;
+};
+
+export type BatteryPart = {
+  readonly id: string;
+  /** Usable from full to the depth of discharge [J]. */
+  readonly usable: number;
+  readonly efficiency: number;
+  readonly startShare: number;
+  /** Energy that reaches it on a day of each month [J], January first; null: charged each night from the house. */
+  readonly chargeByMonth: readonly number[] | null;
+};
+
+export type CropPart = {
+  readonly crop: string;
+  readonly planted: MonthDay;
+  /** Share of the bed, 0..1. */
+  readonly share: number;
+  readonly kcInitial: number;
+  readonly kcMiddle: number;
+  readonly kcEnd: number;
+  /** Days of the four stages: initial, development, middle, late. */
+  readonly stages: readonly [number, number, number, number];
+  /** Share of the available water that can be used without stress. */
+  readonly depletion: number;
+  readonly rootStart: number;
+  readonly rootEnd: number;
+};
+
+export type BedPart = {
+  readonly id: string;
+  readonly area: number;
+  /** Share of the area that is watered and rooted, 0..1 (spots, strips). */
+  readonly wettedShare: number;
+  readonly crops: readonly CropPart[];
+  /** Water held between field capacity and wilting point, per depth [m/m]. */
+  readonly availableWater: number;
+  /** Deepest the roots may go [m]. */
+  readonly rootLimit: number;
+  /** Covered: no rain reaches it and evapotranspiration is times `coverFactor`. */
+  readonly covered: boolean;
+  readonly coverFactor: number;
+  /** Factor on crop use for mulch, 1 without. */
+  readonly mulchFactor: number;
+  /** Share of the water given that reaches the roots. */
+  readonly efficiency: number;
+  /** Ids of deliveries and carries, tried in order. */
+  readonly wateredBy: readonly string[];
+  readonly priority: number;
+  readonly rule:
+    | { readonly kind: "soil" }
+    | { readonly kind: "fixed"; readonly volume: number; readonly every: number };
+};
+
+export type LeftOut = { readonly id: string; readonly reason: string };
+
+export type SeasonPlan = {
+  readonly start: MonthDay;
+  readonly end: MonthDay;
+  readonly storageRule: "spill_first" | "use_first";
+  /** One person's time for watering a day [s]; null: no limit. */
+  readonly minutesPerDay: number | null;
+  /** Time of watering, after midnight [s]. */
+  readonly waterAt: number;
+  /** Days of the beds before it that must still be covered before a bed is watered. */
+  readonly holdDays: number;
+  readonly rainScale: number;
+  readonly eto: EtoChoice;
+  readonly roofs: readonly RoofPart[];
+  readonly tanks: readonly TankPart[];
+  readonly lines: readonly LinePart[];
+  readonly tees: readonly TeePart[];
+  readonly draws: readonly DrawPart[];
+  readonly deliveries: readonly DeliveryPart[];
+  readonly carries: readonly CarryPart[];
+  readonly batteries: readonly BatteryPart[];
+  readonly beds: readonly BedPart[];
+  readonly leftOut: readonly LeftOut[];
+};
+
+/** What bounded a watering, in the order in which they are tried (design order; the first wins a tie). */
+export const BOUNDS = ["rain", "storage", "transfer", "pump_time", "energy", "hands", "held_back"] as const;
+
+export type Bound = (typeof BOUNDS)[number];

@@ -1,13 +1,20 @@
 // The words of the graph: rows of which a card kind is made, results, problems. Types only, no code.
 
-import type { MeasureName } from "../units/measures.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
+import type { MeasureName } from "../units/measures.ts";
 
 /** `card_id.row_name`, e.g. `blue_tank.capacity`. */
 export type QuantityId = string;
 
 /** A number in SI, a word, id, date or text, an array, or a long series. */
-export type Value = number | string | null | readonly unknown[] | Float64Array | Uint8Array | Readonly<Record<string, unknown>>;
+export type Value =
+  | number
+  | string
+  | null
+  | readonly unknown[]
+  | Float64Array
+  | Uint8Array
+  | Readonly<Record<string, unknown>>;
 
 /** A number with its unit as a reader would type it. */
 export type Typed = readonly [value: number, unit: string];
@@ -25,7 +32,11 @@ type Named = {
 };
 
 /** Default of a number: typed; none (with the row's `absent` reason); worked out; or picked by a choice row's word. */
-export type Default = Typed | null | { readonly formula: string } | { readonly by: string; readonly pick: Readonly<Record<string, Typed>> };
+export type Default =
+  | Typed
+  | null
+  | { readonly formula: string }
+  | { readonly by: string; readonly pick: Readonly<Record<string, Typed>> };
 
 export type NumberGiven = Named & {
   readonly row: "given";
@@ -186,8 +197,22 @@ export type CardKind = {
 export type CardKinds = Readonly<Record<string, CardKind>>;
 
 export type ProblemCode =
-  | "missing" | "upstream" | "cycle" | "dimension" | "limit" | "formula" | "unit" | "unknown_kind" | "dead_link"
-  | "wrong_link" | "duplicate_id" | "missing_card" | "bad_value" | "not_finite" | "model" | "record";
+  | "missing"
+  | "upstream"
+  | "cycle"
+  | "dimension"
+  | "limit"
+  | "formula"
+  | "unit"
+  | "unknown_kind"
+  | "dead_link"
+  | "wrong_link"
+  | "duplicate_id"
+  | "missing_card"
+  | "bad_value"
+  | "not_finite"
+  | "model"
+  | "record";
 
 export type Problem = {
   readonly code: ProblemCode;

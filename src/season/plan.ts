@@ -1,6 +1,8 @@
 // What one season run needs to know of a worksheet: plain data in SI, put together from the cards, sorted by id.
 // The plan's text is the key under which an answer is kept, so nothing in it may depend on clock, chance or order.
 
+import type { Vessel } from "../physics/vessel.ts";
+
 /** `MM-DD` */
 export type MonthDay = string;
 
@@ -26,11 +28,6 @@ export type RoofPart = {
   readonly catchFrom: MonthDay | null;
   readonly catchUntil: MonthDay | null;
 };
-
-/** Level to volume: an upright vessel of one cross-section, or a cylinder lying on its side. `volume` is when full. */
-export type Vessel =
-  | { readonly form: "upright"; readonly height: number; readonly volume: number }
-  | { readonly form: "lying"; readonly height: number; readonly volume: number };
 
 /** All vessels of one tank card together (joined at the base): `vessel.volume` is that of all of them. */
 export type TankPart = {
@@ -77,7 +74,12 @@ export type LinePart = {
 export type TeePart = { readonly id: string; readonly height: number };
 
 /** What draws from a tank for no bed: animals, rinsing, trays. */
-export type DrawPart = { readonly id: string; readonly from: string; readonly volume: number; readonly every: number };
+export type DrawPart = {
+  readonly id: string;
+  readonly from: string;
+  readonly volume: number;
+  readonly every: number;
+};
 
 export type DeliveryPart = {
   readonly id: string;

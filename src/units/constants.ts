@@ -1,0 +1,12 @@
+// Exact spans of time and the standard pull of gravity, for code that would otherwise repeat bare numbers.
+
+/** [s] */
+export const MINUTE = 60;
+/** [s] */
+export const HOUR = 3600;
+/** [s] */
+export const DAY = 86_400;
+/** Standard acceleration of gravity [m/s2], exact by definition (3rd CGPM, 1901). */
+export const GRAVITY = 9.80665;
+/** Offset of the Celsius scale [K], exact by definition. */
+export const ZERO_CELSIUS = 273.15;

@@ -1,10 +1,28 @@
+import solid from "vite-plugin-solid";
 import { defineConfig } from "vitest/config";
 
 export default defineConfig({
+  plugins: [solid()],
   test: {
-    include: ["tests/**/*.test.ts"],
-    exclude: ["tests/journeys/**"],
-    environment: "node",
-    testTimeout: 120_000,
+    projects: [
+      {
+        test: {
+          name: "unit",
+          include: ["tests/**/*.test.ts"],
+          exclude: ["tests/journeys/**"],
+          testTimeout: 120_000,
+        },
+      },
+      {
+        test: {
+          name: "journeys",
+          include: ["tests/journeys/*.test.ts"],
+          globalSetup: ["tests/journeys/serve.ts"],
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
+          fileParallelism: false,
+        },
+      },
+    ],
   },
 });

@@ -47,6 +47,10 @@ export type NumberGiven = Named & {
   readonly max?: number;
   /** Why there is no number, when there is none: "not fitted". */
   readonly absent?: string;
+  /** May be measured as well; the measured value then stands for the given one. */
+  readonly measurable?: Measurable;
+  /** Kept on the card itself (its `price` and `life`) instead of among its givens. */
+  readonly stored?: "card";
 };
 
 export type ChoiceGiven = Named & {

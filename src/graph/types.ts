@@ -177,6 +177,8 @@ export type Caution = {
   readonly id: string;
   /** Formula text over the card's rows, true when the caution applies; left out: always. */
   readonly if?: string;
+  /** Applies only where this row is `none`, or is this word or text; with `if`, both must hold. */
+  readonly where?: { readonly row: string; readonly state: "none" } | { readonly row: string; readonly word: string };
   /** `{row}` stands for that row's value with its unit. */
   readonly text: string;
   /** Row beside which it stands. */

@@ -10,3 +10,9 @@ export const DAY = 86_400;
 export const GRAVITY = 9.80665;
 /** Offset of the Celsius scale [K], exact by definition. */
 export const ZERO_CELSIUS = 273.15;
+/** [m], exact; empirical relations that are published in millimetres are read with it. */
+export const MILLIMETRE = 0.001;
+/** [m], exact by definition (international inch, 1959). */
+export const INCH = 0.0254;
+/** [J] */
+export const MEGAJOULE = 1e6;

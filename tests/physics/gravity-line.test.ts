@@ -1,0 +1,106 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { type GravityLine, gravityFlow, gravityHead, laminarFlow } from "../../src/physics/gravity-line.ts";
+import { lineTable } from "../../src/physics/line-table.ts";
+import { openingOf } from "../../src/physics/orifice.ts";
+
+const hose: GravityLine = {
+  length: 30,
+  bore: 0.0159,
+  roughness: 1.5e-6,
+  fittingsK: 1.5,
+  opening: null,
+  viscosity: 1.1386e-6,
+};
+
+const anyLine: fc.Arbitrary<GravityLine> = fc.record({
+  length: fc.double({ min: 0.1, max: 300, noNaN: true }),
+  bore: fc.double({ min: 0.004, max: 0.08, noNaN: true }),
+  roughness: fc.double({ min: 0, max: 1e-4, noNaN: true }),
+  fittingsK: fc.double({ min: 0, max: 40, noNaN: true }),
+  opening: fc.option(fc.double({ min: 5e-7, max: 5e-4, noNaN: true })),
+  viscosity: fc.double({ min: 5.5e-7, max: 1.8e-6, noNaN: true }),
+});
+const anyHead = fc.double({ min: 1e-9, max: 20, noNaN: true });
+
+describe("gravityFlow", () => {
+  test("gives back the head that gravityHead needs for it, to 1e-11", () => {
+    fc.assert(
+      fc.property(anyLine, anyHead, (line, head) => {
+        expect(Math.abs(gravityHead(line, gravityFlow(line, head)) / head - 1)).toBeLessThan(1e-11);
+      }),
+      { numRuns: 300, verbose: 1 },
+    );
+  });
+
+  test("is never less under more head, in a wider or in a shorter hose", () => {
+    fc.assert(
+      fc.property(anyLine, anyHead, fc.double({ min: 1, max: 3, noNaN: true }), (line, head, more) => {
+        const flow = gravityFlow(line, head) * (1 - 1e-11);
+        expect(gravityFlow(line, head * more)).toBeGreaterThanOrEqual(flow);
+        expect(gravityFlow({ ...line, bore: line.bore * more }, head)).toBeGreaterThanOrEqual(flow);
+        expect(gravityFlow({ ...line, length: line.length / more }, head)).toBeGreaterThanOrEqual(flow);
+      }),
+      { verbose: 1 },
+    );
+  });
+
+  test("is none without head, uphill, or through a shut valve", () => {
+    expect(gravityFlow(hose, 0)).toBe(0);
+    expect(gravityFlow(hose, -1)).toBe(0);
+    expect(gravityFlow({ ...hose, opening: 0 }, 1)).toBe(0);
+  });
+
+  test("is that of Hagen and Poiseuille at a creeping head", () => {
+    const bare = { ...hose, fittingsK: 0 };
+    const flow = (Math.PI * 9.80665 * hose.bore ** 4 * 1e-9) / (128 * hose.viscosity * hose.length);
+    expect(gravityFlow(bare, 1e-9) / flow).toBeCloseTo(1, 12);
+  });
+
+  test("refuses a line that nothing holds back", () => {
+    expect(() => gravityFlow({ ...hose, length: 0, fittingsK: 0 }, 1)).toThrow(/length/);
+    expect(() => gravityFlow(hose, Number.NaN)).toThrow(/head/);
+  });
+});
+
+describe("lineTable", () => {
+  test("looks up what gravityFlow solves, to 1e-4, at any head up to the highest", () => {
+    fc.assert(
+      fc.property(
+        anyLine,
+        fc.array(fc.double({ min: 1e-7, max: 3, noNaN: true }), { minLength: 20 }),
+        (line, heads) => {
+          const table = lineTable(line, 3);
+          for (const head of heads) {
+            expect(Math.abs(table.flowAt(head) / gravityFlow(line, head) - 1)).toBeLessThan(1e-4);
+          }
+        },
+      ),
+      { verbose: 1 },
+    );
+  });
+
+  test("a half-shut valve looks up as a line with the smaller opening, to 2e-4", () => {
+    const share = fc.double({ min: 1e-4, max: 1, noNaN: true });
+    fc.assert(
+      fc.property(anyLine, fc.array(fc.tuple(anyHead, share), { minLength: 20 }), (line, samples) => {
+        const opening = line.opening ?? openingOf(0.0032, 0.62);
+        const table = lineTable({ ...line, opening }, 20);
+        for (const [head, open] of samples) {
+          const exact = gravityFlow({ ...line, opening: opening * open }, head);
+          expect(Math.abs(table.flowAt(head, open) / exact - 1)).toBeLessThan(2e-4);
+        }
+      }),
+      { verbose: 1 },
+    );
+  });
+
+  test("is exact in laminar flow and beyond its highest head", () => {
+    const table = lineTable(hose, 1);
+    expect(table.flowAt(0.001)).toBe(laminarFlow(hose, 0.001));
+    expect(table.flowAt(5)).toBe(gravityFlow(hose, 5));
+    expect(table.flowAt(0)).toBe(0);
+    expect(table.flowAt(-1)).toBe(0);
+    expect(table.flowAt(1, 0)).toBe(0);
+  });
+});

@@ -152,10 +152,12 @@ export function topSoilDay(given: TopSoilDay): TopSoilResult {
   requireWithin("exposed share", given.exposed, [0.01, 1], `${BOOK}, Eq. 77`);
   const water = given.rain + given.irrigation / given.wetted;
   const start = Math.max(0, given.depletion - water);
-  const coefficient = evaporationCoefficient({ ...given, depletion: start });
-  const lost = (coefficient * given.reference) / given.exposed;
+  const wanted = evaporationCoefficient({ ...given, depletion: start });
+  // Eq. 79: no more can leave than is there.
+  const most = (Math.max(0, given.total - start) * given.exposed) / given.reference;
+  const coefficient = given.reference > 0 ? Math.min(wanted, most) : wanted;
   return {
-    depletion: Math.min(given.total, start + lost),
+    depletion: start + (coefficient * given.reference) / given.exposed,
     drained: Math.max(0, water - given.depletion),
     evaporationCoefficient: coefficient,
     cropUse: (given.basal + coefficient) * given.reference,

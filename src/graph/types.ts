@@ -130,7 +130,19 @@ export type GatherRow = Named & {
   readonly words: string;
 };
 
-export type Row = Given | FormulaRow | OutputRow | GatherRow;
+/** A number worked out by a formula that the user wrote, over `card_id.row` of any card. */
+export type UserFormulaRow = Named & {
+  readonly row: "user_formula";
+  /** Text given of the same card that holds the formula. */
+  readonly formula: string;
+  /** Text given of the same card that holds the unit wanted; empty: whatever results. */
+  readonly unit: string;
+  /** Text given of the same card that says what the number is; it stands in for the label. */
+  readonly called?: string;
+  readonly words: string;
+};
+
+export type Row = Given | FormulaRow | OutputRow | GatherRow | UserFormulaRow;
 
 export type Outcome = { readonly value: Value } | { readonly none: string } | { readonly failed: string };
 
@@ -165,9 +177,15 @@ export type Model = {
   readonly surveys?: Readonly<Record<string, readonly string[]>>;
   /** Runs even where something it takes failed or is none, and looks at `results` itself. */
   readonly tolerant?: true;
-  /** Row whose value is a record's content key: the record itself is handed over. */
+  /**
+   * Row whose value is a record's content key: the record itself is handed over. A tolerant model runs with `null`
+   * where it is not here; any other fails.
+   */
   readonly record?: string;
-  /** Runs in the worker; its inputs must be plain data and become the key under which the answer is kept. */
+  /**
+   * Runs in the worker; its inputs must be plain data and become the key under which the answer is kept. It sees
+   * `values` and the record only: what it needs of other cards, a light model puts together for it.
+   */
   readonly heavy?: true;
   readonly outputs: readonly string[] | "by quantity id";
   readonly run: (input: ModelInput) => Outputs;

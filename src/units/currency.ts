@@ -1,0 +1,40 @@
+// The one currency of a worksheet, written as a sign or a three-letter code.
+
+import { safeLocale } from "./signs.ts";
+
+/** Codes that a sign may stand for. */
+const CODES: Readonly<Record<string, readonly string[]>> = {
+  $: ["USD", "CAD", "AUD", "NZD", "SGD", "MXN"],
+  "€": ["EUR"],
+  "£": ["GBP"],
+  "¥": ["JPY", "CNY"],
+  "₹": ["INR"],
+};
+
+/** Whether a text is a sign or code of money at all. */
+export function isCurrencyWord(word: string): boolean {
+  return word in CODES || Object.values(CODES).some((codes) => codes.includes(word));
+}
+
+/** Whether a sign or code typed by a person is the worksheet's currency. */
+export function isSameCurrency(word: string, currency: string): boolean {
+  if (word === currency) return true;
+  return (CODES[currency]?.includes(word) ?? false) || (CODES[word]?.includes(currency) ?? false);
+}
+
+function goesBefore(locale: string): boolean {
+  const parts = new Intl.NumberFormat(safeLocale(locale), {
+    style: "currency",
+    currency: "USD",
+  }).formatToParts(1);
+  return (
+    parts.findIndex(({ type }) => type === "currency") < parts.findIndex(({ type }) => type === "integer")
+  );
+}
+
+/** An amount with its currency where the locale puts it: "$35", "-$35", "35 €", "35 USD". */
+export function withCurrency(number: string, currency: string, locale: string): string {
+  const isSign = !/[A-Za-z]$/.test(currency);
+  if (!isSign || !goesBefore(locale)) return `${number}\u00a0${currency}`;
+  return number.startsWith("-") ? `-${currency}${number.slice(1)}` : `${currency}${number}`;
+}

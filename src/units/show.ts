@@ -1,0 +1,109 @@
+// A number in SI as a grower reads it: the worksheet's unit or the number's own, by the form of its measure.
+
+import { withCurrency } from "./currency.ts";
+import { durationText, spanText } from "./duration-text.ts";
+import { MEASURES, type Measure, type MeasureName, type UnitSystem } from "./measures.ts";
+import { fixedNumber, showNumber, superscript } from "./show-number.ts";
+import { signsOf } from "./signs.ts";
+import { inUnit } from "./suits.ts";
+import { fromSi, type Part, parseUnit, unitParts } from "./unit.ts";
+
+export { showNumber } from "./show-number.ts";
+
+export type ShowOptions = {
+  readonly units: UnitSystem;
+  readonly locale: string;
+  /** The worksheet's currency sign or code. */
+  readonly currency: string;
+  /** The number's own unit, used where it suits the measure. */
+  readonly unit?: string;
+};
+
+export type DisplayParts = { readonly number: string; readonly unit: string };
+
+const NO_BREAK = "\u00a0";
+/** The unit in which a system of units shows a measure. */
+export function unitFor(measure: MeasureName, units: UnitSystem): string {
+  return MEASURES[measure][units];
+}
+
+function labelOfPart({ unit, power }: Part): string {
+  return Math.abs(power) === 1 ? unit.label : `${unit.label}${superscript(Math.abs(power))}`;
+}
+
+/** A unit as it stands beside a number: "ft²", "°F", "gal/in"; nothing for the plain unit. */
+export function unitLabel(unitText: string): string {
+  const parts = unitParts(unitText);
+  if ("message" in parts) return unitText;
+  const named = parts.filter(({ unit }) => unit.name !== "1");
+  const above = named.filter(({ power }) => power > 0).map(labelOfPart);
+  const below = named.filter(({ power }) => power < 0).map(labelOfPart);
+  if (above.length + below.length === 0) return "";
+  return [above.join(NO_BREAK) || "1", ...below].join("/");
+}
+
+function moneyText(value: number, figures: number, { locale, currency }: ShowOptions): string {
+  const cents = Math.abs(value) < 1000 && Math.abs(value) >= 1 && Number(value.toFixed(2)) % 1 !== 0;
+  const number = cents ? fixedNumber(value, 2, locale, 2) : showNumber(value, figures, locale);
+  return withCurrency(number, currency, locale);
+}
+
+function isMoneyUnit(unitText: string): boolean {
+  return unitText === "money" || unitText.startsWith("money/");
+}
+
+function plainParts(value: number, unitText: string, figures: number, options: ShowOptions): DisplayParts {
+  if (isMoneyUnit(unitText)) {
+    const rest = unitLabel(unitText).slice("money".length);
+    return { number: moneyText(value, figures, options), unit: rest };
+  }
+  const spelled = spelledUnit(value, unitText);
+  return { number: showNumber(value, figures, options.locale), unit: spelled ?? unitLabel(unitText) };
+}
+
+/** "1 day" but "19 days": the units of time that are words. */
+function spelledUnit(value: number, unitText: string): string | null {
+  if (!/^(day|week|year)$/.test(unitText)) return null;
+  return value === 1 ? unitText : `${unitText}s`;
+}
+
+/** The number and the unit of a quantity apart, for a screen that sets them apart. */
+export function displayParts(si: number, measureName: MeasureName, options: ShowOptions): DisplayParts {
+  const measure: Measure = MEASURES[measureName];
+  const { locale, unit } = options;
+  if (!Number.isFinite(si)) return { number: "–", unit: "" };
+  if (measure.form === "duration") return { number: durationText(si, locale), unit: "" };
+  if (measure.form === "span" && (unit === undefined || parseUnit(unit)?.text === "day")) {
+    return { number: spanText(si, measure.figures, locale), unit: "" };
+  }
+  if (measure.form === "year") return { number: String(Math.round(si)), unit: "" };
+  if (measure.form === "share") {
+    return { number: showNumber(fromSi(si, "%"), measure.figures, locale), unit: "%" };
+  }
+  const own = unit === undefined ? null : inUnit(si, unit, measureName);
+  const shownIn =
+    own === null || unit === undefined ? measure[options.units] : (parseUnit(unit)?.text ?? unit);
+  return plainParts(own ?? fromSi(si, shownIn), shownIn, measure.figures, options);
+}
+
+/**
+ * A quantity as text: "8,253 gal", "7 h 40 min", "19 days", "90 %", "$35".
+ * @param si [SI unit of the measure]
+ */
+export function showQuantity(si: number, measure: MeasureName, options: ShowOptions): string {
+  const { number, unit } = displayParts(si, measure, options);
+  if (unit === "") return number;
+  return unit.startsWith("/") || unit === "°" ? `${number}${unit}` : `${number}${NO_BREAK}${unit}`;
+}
+
+/**
+ * The text of a stored number for an edit field. Reading it back in the same locale and currency gives the same number.
+ * @param value [unit]
+ */
+export function editText(value: number, unit: string, locale: string, currency = "money"): string {
+  const number = String(value + 0).replace(".", signsOf(locale).decimal);
+  const text = parseUnit(unit)?.text ?? unit;
+  if (text === "1" || text === "") return number;
+  if (!isMoneyUnit(text)) return `${number} ${text}`;
+  return `${number} ${currency}${text.slice("money".length)}`;
+}

@@ -9,6 +9,8 @@ export type Amount = {
   readonly unit: Unit;
   /** A number with no unit written. */
   readonly bare: boolean;
+  /** Its unit came out of a product or quotient of two units, so nobody typed it. */
+  readonly composed?: true;
   readonly start: number;
   readonly end: number;
 };
@@ -25,9 +27,12 @@ export class ReadProblem extends Error {
   }
 }
 
+/** A sum stays in a unit in which it ends within so many decimals. */
+const KEPT_DECIMALS = 4;
+
 /** A result without the last bits that arithmetic leaves: 0.6, not 0.6000000000000001. */
 export function tidied(value: number): number {
-  return Number(value.toPrecision(14));
+  return Number(value.toPrecision(15));
 }
 
 function fail(message: string, a: Amount, b: Amount): never {
@@ -50,6 +55,21 @@ function inUnitOf(amount: Amount, unit: Unit): number {
   return amount.unit.text === unit.text ? amount.value : (amount.value * amount.unit.factor) / unit.factor;
 }
 
+/** a + sign * b in the unit of a, or of b where only there it is a short number: 6.25 ft, but 76 in. */
+export function added(a: Amount, b: Amount, sign: 1 | -1): Amount {
+  const place = { start: a.start, end: b.end };
+  const inFirst = a.value + sign * inUnitOf(b, a.unit);
+  if (a.unit.text === b.unit.text || isShort(inFirst)) return { ...a, ...place, value: tidied(inFirst) };
+  const inSecond = inUnitOf(a, b.unit) + sign * b.value;
+  return isShort(inSecond)
+    ? { ...b, ...place, value: tidied(inSecond) }
+    : { ...a, ...place, value: tidied(inFirst) };
+}
+
+function isShort(value: number): boolean {
+  return Math.abs(value - Number(value.toFixed(KEPT_DECIMALS))) <= Math.abs(value) * 1e-13;
+}
+
 /** The unit of a difference of two readings of a thermometer. */
 function differenceUnit(unit: Unit): Unit {
   return parseUnit(`delta ${unit.text}`) ?? unit;
@@ -68,7 +88,10 @@ export function sum(a: Amount, b: Amount, sign: 1 | -1): Amount {
     if (!a.unit.dimension.point || sign === 1) fail("Two readings of a thermometer do not add up.", a, b);
     return subtractPoints(a, b);
   }
-  return { ...a, value: tidied(a.value + sign * inUnitOf(b, a.unit)), end: b.end };
+  if (a.unit.dimension.point) {
+    return { ...a, value: tidied(a.value + sign * inUnitOf(b, a.unit)), end: b.end };
+  }
+  return added(a, b, sign);
 }
 
 function mergedParts(a: Unit, b: Unit, sign: 1 | -1): Part[] {
@@ -86,37 +109,41 @@ function mergedParts(a: Unit, b: Unit, sign: 1 | -1): Part[] {
   return [...powers].map(([unit, power]) => ({ unit, power })).filter(({ power }) => power !== 0);
 }
 
-const plainUnit = (unit: Unit) => isPlain(unit.dimension);
-
 function plainValue(amount: Amount): number {
   return amount.value * amount.unit.factor;
 }
 
-/** a * b, or a / b where sign is -1. */
-export function product(a: Amount, b: Amount, sign: 1 | -1): Amount {
-  for (const amount of [a, b]) {
-    if (amount.unit.dimension.point)
-      fail("A reading of a thermometer cannot be multiplied or divided.", a, b);
+function checkProduct(a: Amount, b: Amount, sign: 1 | -1): void {
+  if (a.unit.dimension.point || b.unit.dimension.point) {
+    fail("A reading of a thermometer cannot be multiplied or divided.", a, b);
   }
   if (sign === -1 && b.value === 0) throw new ReadProblem("This divides by zero.", b.start, b.end);
-  const place = { start: a.start, end: b.end, bare: a.bare && b.bare };
-  const raise = (value: number) => (sign === 1 ? value : 1 / value);
-  if (b.bare) {
-    return { ...place, value: tidied(sign === 1 ? a.value * b.value : a.value / b.value), unit: a.unit };
+  if (sign === -1 && a.bare && !isPlain(b.unit.dimension)) {
+    fail("Dividing by a unit is unclear here. Put the division in brackets: (12/4) gal.", a, b);
   }
-  if (a.bare && sign === 1) return { ...place, value: tidied(a.value * b.value), unit: b.unit };
-  if (plainUnit(b.unit)) return { ...place, value: tidied(a.value * raise(plainValue(b))), unit: a.unit };
-  if (plainUnit(a.unit) && sign === 1)
-    return { ...place, value: tidied(plainValue(a) * b.value), unit: b.unit };
-  const unit = parseUnit(textOfParts(mergedParts(a.unit, b.unit, sign))) ?? a.unit;
-  const si = a.value * a.unit.factor * raise(b.value * b.unit.factor);
-  return { ...place, value: tidied(si / unit.factor), unit };
 }
 
-/** Whether a unit is one that a person would write, not a leftover such as `ft2 in`. */
+/** a * b, or a / b where sign is -1. */
+export function product(a: Amount, b: Amount, sign: 1 | -1): Amount {
+  checkProduct(a, b, sign);
+  const place = { start: a.start, end: b.end, bare: a.bare && b.bare };
+  const combined = (left: number, right: number) => tidied(sign === 1 ? left * right : left / right);
+  if (b.bare) return { ...a, ...place, value: combined(a.value, b.value) };
+  if (a.bare && sign === 1) return { ...b, ...place, value: combined(a.value, b.value) };
+  if (isPlain(b.unit.dimension)) return { ...a, ...place, value: combined(a.value, plainValue(b)) };
+  if (isPlain(a.unit.dimension) && sign === 1) {
+    return { ...b, ...place, value: combined(plainValue(a), b.value) };
+  }
+  const unit = parseUnit(textOfParts(mergedParts(a.unit, b.unit, sign))) ?? a.unit;
+  const si = combined(a.value * a.unit.factor, b.value * b.unit.factor);
+  return { ...place, value: tidied(si / unit.factor), unit, composed: true };
+}
+
+/** Whether a unit is one that a person would write, not a leftover such as `ft2 in` or `Ah V`. */
 export function isCleanUnit(unit: Unit): boolean {
   const parts = unitParts(unit.text);
   if ("message" in parts) return false;
+  if (parts.filter(({ power }) => power > 0).length > 1) return false;
   const kinds = parts.map((part) => part.unit.dimension);
   return kinds.every((kind, index) => kinds.findIndex((other) => sameDimension(kind, other)) === index);
 }

@@ -14,5 +14,7 @@ export const ZERO_CELSIUS = 273.15;
 export const MILLIMETRE = 0.001;
 /** [m], exact by definition (international inch, 1959). */
 export const INCH = 0.0254;
+/** [m], exact by definition (international mile, 1959). */
+export const MILE = 1609.344;
 /** [J] */
 export const MEGAJOULE = 1e6;

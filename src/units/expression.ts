@@ -1,6 +1,6 @@
 // Reads typed arithmetic over amounts: "2*55 gal", "(3+4) ft", "10 ft - 2 in", "6 ft 3 in".
 
-import { type Amount, product, ReadProblem, sum, tidied } from "./amount.ts";
+import { type Amount, added, product, ReadProblem, sum } from "./amount.ts";
 import { isCurrencyWord, isSameCurrency } from "./currency.ts";
 import { PLAIN, sameDimension } from "./dimension.ts";
 import type { MeasureName } from "./measures.ts";
@@ -19,9 +19,6 @@ type Cursor = { readonly text: string; readonly context: Context; at: number; de
 
 const MOST_NESTED = 12;
 const PLAIN_UNIT: Unit = { text: "1", factor: 1, offset: 0, dimension: PLAIN };
-/** A value is kept in the larger of two units where it ends within so many decimals there. */
-const KEPT_DECIMALS = 4;
-
 function skipSpaces(cursor: Cursor): void {
   while (/\s/.test(cursor.text[cursor.at] ?? "")) cursor.at++;
 }
@@ -37,9 +34,14 @@ function nextSign(cursor: Cursor): string {
 }
 
 function stuck(cursor: Cursor): never {
+  skipSpaces(cursor);
   const { text, at } = cursor;
   const rest = text.slice(at).trimEnd();
   if (rest === "") throw new ReadProblem("Something is missing at the end.", Math.max(0, at - 1), at);
+  const unit = scanUnit(text, at, cursor.context.currency);
+  if (unit && "unit" in unit) {
+    throw new ReadProblem(`A number is missing before "${text.slice(at, unit.end)}".`, at, unit.end);
+  }
   throw new ReadProblem(`I cannot read "${rest}" here.`, at, at + rest.length);
 }
 
@@ -103,14 +105,6 @@ function readMoney(cursor: Cursor, length: number): Amount {
   return { value, unit, bare: false, start, end: cursor.at };
 }
 
-function joined(first: Amount, second: Amount): Amount {
-  const inFirst = first.value + (second.value * second.unit.factor) / first.unit.factor;
-  const ends = Math.abs(inFirst - Number(inFirst.toFixed(KEPT_DECIMALS))) < 1e-9;
-  if (ends) return { ...first, value: tidied(inFirst), end: second.end };
-  const inSecond = (first.value * first.unit.factor) / second.unit.factor + second.value;
-  return { ...second, value: tidied(inSecond), start: first.start };
-}
-
 /** The next smaller part of "6 ft 3 in" or "7 h 40 min", or null where the amount ends. */
 function nextPart(cursor: Cursor, first: Amount): Amount | null {
   skipSpaces(cursor);
@@ -136,7 +130,8 @@ function readAmount(cursor: Cursor): Amount {
   const unit = readUnit(cursor);
   let whole: Amount = { value, unit: unit ?? PLAIN_UNIT, bare: unit === null, start, end: cursor.at };
   if (whole.bare) return whole;
-  for (let part = nextPart(cursor, whole); part; part = nextPart(cursor, whole)) whole = joined(whole, part);
+  for (let part = nextPart(cursor, whole); part; part = nextPart(cursor, whole))
+    whole = added(whole, part, 1);
   return whole;
 }
 

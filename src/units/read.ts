@@ -52,11 +52,11 @@ function bareUnit(amount: Amount, options: ReadOptions): string {
 function storedForm(amount: Amount, options: ReadOptions): Stored {
   if (amount.bare) return { value: amount.value, unit: bareUnit(amount, options) };
   const { measure, defaultUnit } = options;
-  if (measure === undefined || isCleanUnit(amount.unit)) {
+  if (measure === undefined || !amount.composed || isCleanUnit(amount.unit)) {
     return { value: amount.value, unit: amount.unit.text };
   }
   const si = toSi(amount.value, amount.unit.text);
-  for (const unit of [defaultUnit, MEASURES[measure].si]) {
+  for (const unit of [defaultUnit, MEASURES[measure].metric]) {
     const suits = unit !== undefined && siFor(amount.value, amount.unit.text, measure).ok;
     const value = suits ? inUnit(si, unit, measure) : null;
     if (value !== null && unit !== undefined) return { value: tidied(value), unit };

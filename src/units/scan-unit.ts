@@ -11,7 +11,7 @@ type Piece = { readonly start: number; readonly end: number };
 
 const QUOTES = /''|["'′″’”“]/y;
 const WORD =
-  /(?:%|[$€£¥₹]|°(?![A-Za-z])|[A-Za-zµμ°ΩΩℓ℃℉Δ][A-Za-zµμ°ΩΩΔ0-9]*(?:\^-?\d|[⁻¹²³⁴]+)?(?:\.(?!\d))?)/y;
+  /(?:%|1(?=\/[A-Za-z])|[$€£¥₹]|°(?![A-Za-z])|[A-Za-zµμ°ΩΩℓ℃℉Δ][A-Za-zµμ°ΩΩΔ0-9]*(?:\^-?\d|[⁻¹²³⁴]+)?(?:\.(?!\d))?)/y;
 const JOINT =
   /[ \u00a0]*[/*·⋅×][ \u00a0]*(?=[A-Za-zµμ°ΩΩ%$€£¥₹])|[ \u00a0]+(?=[A-Za-zµμ°ΩΩΔ%])|-(?=[A-Za-z])/y;
 const TIMES_WORD = /^[xX]$/;

@@ -105,5 +105,6 @@ export function editText(value: number, unit: string, locale: string, currency =
   const text = parseUnit(unit)?.text ?? unit;
   if (text === "1" || text === "") return number;
   if (!isMoneyUnit(text)) return `${number} ${text}`;
-  return `${number} ${currency}${text.slice("money".length)}`;
+  const money = withCurrency(number, currency, locale).replace(NO_BREAK, " ");
+  return `${money}${text.slice("money".length)}`;
 }

@@ -100,9 +100,11 @@ export function siFor(value: number, unitText: string, measureName: MeasureName)
   if (sameDimension(unit.dimension, asked.dimension)) return belowZero(si, unit) ?? { ok: true, si };
   const isPressure = sameDimension(unit.dimension, parseUnit("Pa")?.dimension ?? asked.dimension);
   if (measure.pressureAsHead && isPressure) {
+    const height = si / PRESSURE_OF_A_METRE;
+    if (unit.text.endsWith("H2O")) return { ok: true, si: height };
     return {
       ok: true,
-      si: si / PRESSURE_OF_A_METRE,
+      si: height,
       note: `${unit.text} is a pressure; read as the height of a column of water of ${WATER_COLUMN_DENSITY} kg/m3.`,
     };
   }

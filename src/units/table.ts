@@ -3,7 +3,7 @@
 // 231 cubic inches, imperial gallon of 4.54609 L. A week is 7 days; a year is the Julian year of 365.25 days. A month
 // is no unit, since months differ. A column of water is of 1000 kg/m3 under standard gravity (WATER_COLUMN_DENSITY).
 
-import { DAY, GRAVITY, HOUR, MINUTE, ZERO_CELSIUS } from "./constants.ts";
+import { DAY, GRAVITY, HOUR, INCH, MILE, MINUTE, ZERO_CELSIUS } from "./constants.ts";
 import { type BaseKind, type Dimension, dimension } from "./dimension.ts";
 
 export type NamedUnit = {
@@ -21,10 +21,8 @@ export type NamedUnit = {
 /** Density of water behind `ftH2O`, `m head` and a pressure typed for a head [kg/m3]. */
 export const WATER_COLUMN_DENSITY = 1000;
 
-const INCH = 0.0254;
 const FOOT = 0.3048;
 const YARD = 0.9144;
-const MILE = 1609.344;
 const US_GALLON = 0.003785411784;
 const IMPERIAL_GALLON = 0.00454609;
 const ACRE = 4046.8564224;

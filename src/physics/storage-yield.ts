@@ -3,6 +3,8 @@
 import { DomainError, requireNotNegative } from "./domain-error.ts";
 
 const SOURCE = "Jenkins et al. 1978; Fewkes and Butler 2000";
+/** Shortfall that is rounding rather than want [-]. */
+const ROUNDING = 1e-12;
 
 /** A tank over a series of steps of equal length. */
 export type TankRun = {
@@ -65,7 +67,7 @@ export function tankYield({ inflow, demand, capacity, start, rule }: TankRun): T
     totalSpill += left - volume;
     totalIn += arriving;
     totalGiven += drawn;
-    if (drawn >= wanted) stepsMet++;
+    if (drawn >= wanted * (1 - ROUNDING)) stepsMet++;
     given[step] = drawn;
     stored[step] = volume;
   }

@@ -16,6 +16,7 @@ export type WorkedCase = {
   readonly of: string;
   readonly given: { readonly [name: string]: Given };
   readonly expect: { readonly [name: string]: readonly [number, string] };
+  /** Both together are the room around the expected value: rounding in print, and how far the relations may differ. */
   readonly tolerance: {
     readonly relative?: number;
     readonly absolute?: readonly [number, string];
@@ -44,7 +45,7 @@ export function missesOf(worked: WorkedCase, result: Record<string, number>, exp
 function roomAround({ tolerance }: WorkedCase, wanted: number): number {
   const relative = (tolerance.relative ?? 0) * Math.abs(wanted);
   const absolute = tolerance.absolute ? toSi(...tolerance.absolute) : 0;
-  return Math.max(relative, absolute);
+  return relative + absolute;
 }
 
 /** Givens with every measured number in SI. */

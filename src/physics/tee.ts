@@ -35,14 +35,18 @@ export function teeFlows(branches: readonly TeeBranch[]): TeeFlows {
   const ends = branches.map(({ end }) => end);
   if (ends.length === 0) throw new DomainError("lines at a tee", 0, "1 or more", "continuity");
   const flowsAt = (head: number) => branches.map((branch) => branchFlow(branch, head));
-  const surplus = (head: number) => flowsAt(head).reduce((sum, flow) => sum + flow, 0);
   const [lowest, highest] = [Math.min(...ends), Math.max(...ends)];
   // Heads are sought from the lowest end up, so that the datum's place costs no figures.
-  const head =
-    surplus(lowest) <= 0
-      ? lowest
-      : lowest + bracketedRoot((rise) => surplus(lowest + rise), 0, highest - lowest);
+  const surplus = (rise: number) => flowsAt(lowest + rise).reduce((sum, flow) => sum + flow, 0);
+  const head = balancedHead(surplus, lowest, highest);
   return { head, flows: flowsAt(head) };
+}
+
+/** Between the ends' heights; where nothing can leave, or nothing arrive, it stands at one of them. */
+function balancedHead(surplus: (rise: number) => number, lowest: number, highest: number): number {
+  if (surplus(0) <= 0) return lowest;
+  if (surplus(highest - lowest) >= 0) return highest;
+  return lowest + bracketedRoot(surplus, 0, highest - lowest);
 }
 
 function branchFlow({ line, end, inward, outward }: TeeBranch, head: number): number {

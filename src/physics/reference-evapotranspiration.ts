@@ -70,31 +70,6 @@ export function hargreaves(given: {
   return 0.0023 * warmth * range * evaporationOfRadiation(given.extraterrestrial);
 }
 
-/**
- * Reference evapotranspiration of a month from temperatures and rain.
- * ETo = 0.0013 Ra (Tmean + 17) (TD - 0.0123 P)^0.76, T in degrees Celsius, P in mm a month; 0 where P outweighs TD
- * @param given.highest - mean of the highest air temperatures [K]
- * @param given.lowest - mean of the lowest air temperatures [K]
- * @param given.extraterrestrial - radiation at the top of the air [J/m2 of the day]
- * @param given.monthRain - rain of the month [m]
- * @returns mean reference evapotranspiration of a day in that month [m]
- * @throws DomainError when the highest is below the lowest or the rain negative
- * @validity monthly means only
- * @source Droogers & Allen 2002, as restated in public code
- */
-export function hargreavesWithRain(given: {
-  readonly highest: number;
-  readonly lowest: number;
-  readonly extraterrestrial: number;
-  readonly monthRain: number;
-}): number {
-  requireOrder(given.highest, given.lowest, "Droogers & Allen 2002");
-  requireNotNegative("rain of the month", given.monthRain, "Droogers & Allen 2002");
-  const mean = (given.highest + given.lowest) / 2 - ZERO_CELSIUS;
-  const range = Math.max(0, given.highest - given.lowest - 0.0123 * (given.monthRain / MILLIMETRE));
-  return 0.0013 * evaporationOfRadiation(given.extraterrestrial) * Math.max(0, mean + 17) * range ** 0.76;
-}
-
 /** What Penman-Monteith is given; null stands for "not measured". */
 export type PenmanMonteithGiven = {
   readonly highest: number;

@@ -1,6 +1,6 @@
 // Sunshine above and below a clear sky, by latitude and day of the year.
 
-import { HOUR, MEGAJOULE, MINUTE } from "../units/constants.ts";
+import { DAY, MEGAJOULE, MINUTE } from "../units/constants.ts";
 import { DomainError, requireNotNegative } from "./domain-error.ts";
 
 const BOOK = "Allen, Pereira, Raes & Smith (1998), FAO Irrigation and Drainage Paper 56";
@@ -69,7 +69,7 @@ export function extraterrestrialRadiation(latitude: number, dayOfYear: number): 
   const height =
     sunset * Math.sin(latitude) * Math.sin(declination) +
     Math.cos(latitude) * Math.cos(declination) * Math.sin(sunset);
-  return ((24 * HOUR) / Math.PI) * SOLAR_CONSTANT * sunDistanceFactor(dayOfYear) * Math.max(0, height);
+  return (DAY / Math.PI) * SOLAR_CONSTANT * sunDistanceFactor(dayOfYear) * Math.max(0, height);
 }
 
 /**
@@ -83,7 +83,7 @@ export function extraterrestrialRadiation(latitude: number, dayOfYear: number): 
  * @source FAO-56 Eq. 34
  */
 export function daylightHours(latitude: number, dayOfYear: number): number {
-  return (24 * HOUR * sunsetHourAngle(latitude, dayOfYear)) / Math.PI;
+  return DAY * (sunsetHourAngle(latitude, dayOfYear) / Math.PI);
 }
 
 /**

@@ -1,0 +1,104 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { DomainError } from "../../src/physics/domain-error.ts";
+import {
+  coveredShare,
+  evaporableWater,
+  exposedShare,
+  topSoilDay,
+} from "../../src/physics/dual-coefficient.ts";
+import {
+  coefficientBetween,
+  topSoilOfFigure,
+  wettingCoefficient,
+} from "../../src/physics/wetting-coefficient.ts";
+
+const depth = fc.double({ min: 0, max: 0.06, noNaN: true });
+const part = fc.double({ min: 0.05, max: 1, noNaN: true });
+
+describe("topSoilDay", () => {
+  test("accounts for the water of the top soil and never dries it past what can be lost", () => {
+    fc.assert(
+      fc.property(
+        part,
+        depth,
+        depth,
+        part,
+        part,
+        fc.double({ min: 0, max: 0.012, noNaN: true }),
+        (dry, rain, irrigation, wetted, exposed, reference) => {
+          const total = 0.02;
+          const day = topSoilDay({
+            depletion: dry * total,
+            total,
+            readily: 0.009,
+            rain,
+            irrigation,
+            wetted,
+            exposed,
+            basal: 0.3,
+            most: 1.2,
+            reference,
+          });
+          const lost = (day.evaporationCoefficient * reference) / exposed;
+          const balance = dry * total - rain - irrigation / wetted + day.drained + lost;
+          expect(day.depletion).toBeCloseTo(balance, 12);
+          expect(day.depletion).toBeLessThanOrEqual(total + 1e-12);
+          expect(day.depletion).toBeGreaterThanOrEqual(0);
+        },
+      ),
+    );
+  });
+
+  test("a covered or narrow wet strip loses less than an open one", () => {
+    expect(exposedShare(0.5, 0.3, true)).toBeLessThan(exposedShare(0.5, 0.3, false));
+    expect(exposedShare(0.9, 1, false)).toBeCloseTo(0.1, 12);
+  });
+
+  test("refuses coefficients and shares outside their relation", () => {
+    expect(() => coveredShare(0.1, 1.2, 0.3)).toThrow(DomainError);
+    expect(() => coveredShare(1.3, 1.2, 0.3)).toThrow(DomainError);
+    expect(() => exposedShare(1, 1, false)).toThrow(DomainError);
+    expect(() => evaporableWater(0.1, 0.2, 0.1)).toThrow(DomainError);
+  });
+});
+
+test("the top of a loam of FAO-56 Table 19 can lose what the table lists for it", () => {
+  // Field capacity .20 to .30 and wilting point .07 to .17 over 0.10 m give the table's 16 to 22 mm within its rounding.
+  expect(evaporableWater(0.2, 0.07, 0.1)).toBeCloseTo(0.0165, 12);
+  expect(evaporableWater(0.3, 0.17, 0.1)).toBeCloseTo(0.0215, 12);
+});
+
+describe("wettingCoefficient", () => {
+  const days = fc.double({ min: 0.2, max: 30, noNaN: true });
+  const reference = fc.double({ min: 0.0005, max: 0.012, noNaN: true });
+  const event = fc.constantFrom("light" as const, "heavy_coarse" as const, "heavy_fine" as const);
+
+  test("is at most 1.15 and falls as wettings grow rarer", () => {
+    fc.assert(
+      fc.property(days, days, reference, event, (one, other, eto, kind) => {
+        const soil = topSoilOfFigure(kind, eto);
+        const often = wettingCoefficient(Math.min(one, other), eto, soil);
+        const seldom = wettingCoefficient(Math.max(one, other), eto, soil);
+        expect(often).toBeLessThanOrEqual(1.15);
+        expect(seldom).toBeLessThanOrEqual(often + 1e-12);
+        expect(seldom).toBeGreaterThan(0);
+      }),
+    );
+  });
+
+  test("never lets more leave between two wettings than the top soil can lose", () => {
+    fc.assert(
+      fc.property(days, reference, event, (wait, eto, kind) => {
+        const soil = topSoilOfFigure(kind, eto);
+        expect(wettingCoefficient(wait, eto, soil) * wait * eto).toBeLessThanOrEqual(soil.total + 1e-12);
+      }),
+    );
+  });
+
+  test("lies on the nearer figure outside 10 to 40 mm", () => {
+    expect(coefficientBetween(0.005, 0.5, 0.8)).toBe(0.5);
+    expect(coefficientBetween(0.025, 0.5, 0.8)).toBeCloseTo(0.65, 12);
+    expect(coefficientBetween(0.06, 0.5, 0.8)).toBe(0.8);
+  });
+});

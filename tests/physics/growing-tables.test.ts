@@ -1,0 +1,87 @@
+import { describe, expect, test } from "vitest";
+import crops from "../../shared/crops.json" with { type: "json" };
+import mulches from "../../shared/mulches.json" with { type: "json" };
+import soils from "../../shared/soils.json" with { type: "json" };
+import methods from "../../shared/water-methods.json" with { type: "json" };
+import { toSi } from "../../src/units/unit.ts";
+
+type Leaf = Readonly<Record<string, unknown>>;
+
+const STATUSES = ["read", "read second-hand", "computed", "from memory", "assumption"];
+const TABLES: Readonly<Record<string, unknown>> = { crops, soils, methods, mulches };
+
+/** Every object that carries a value or the days of stages, with its path. */
+function leaves(table: unknown, path = ""): readonly (readonly [string, Leaf])[] {
+  if (typeof table !== "object" || table === null) return [];
+  if ("value" in table || "days" in table) return [[path, table as Leaf]];
+  return Object.entries(table).flatMap(([name, part]) => leaves(part, `${path}/${name}`));
+}
+
+describe.each(Object.keys(TABLES))("every value of the table of %s", (name) => {
+  const all = leaves(TABLES[name]);
+
+  test("names its source and how it was seen", () => {
+    const wrong = all.filter(([, { source, status }]) => !source || !STATUSES.includes(status as string));
+    expect(all.length).toBeGreaterThan(5);
+    expect(wrong.map(([path]) => path)).toEqual([]);
+  });
+
+  test("has a unit that can be read, where it has one", () => {
+    const unreadable = all.filter(
+      ([, { unit }]) => unit !== undefined && !Number.isFinite(toSi(1, unit as string)),
+    );
+    expect(unreadable).toEqual([]);
+  });
+
+  test("lies within its range", () => {
+    const outside = all.filter(([, { value, range }]) => {
+      if (!Array.isArray(range)) return false;
+      return !((value as number) >= range[0] && (value as number) <= range[1]);
+    });
+    expect(outside.map(([path]) => path)).toEqual([]);
+  });
+});
+
+describe("every crop", () => {
+  const all = Object.entries(crops.crops);
+
+  test("has a word in snake case, a label of its own, and says by what it is guessed if no table has it", () => {
+    expect(all.filter(([word]) => !/^[a-z][a-z0-9_]*$/.test(word))).toEqual([]);
+    expect(new Set(all.map(([, { label }]) => label)).size).toBe(all.length);
+    const guessed = all.filter(([, crop]) => JSON.stringify(crop.stages).includes('"assumption"'));
+    expect(guessed.length).toBeGreaterThan(5);
+    expect(guessed.filter(([, crop]) => !("analogy" in crop))).toEqual([]);
+  });
+
+  test("has stages that add up to the total beside them", () => {
+    const wrong = all.flatMap(([word, { stages }]) =>
+      stages
+        .filter(({ days, total }) => days.length !== 4 || days.reduce((sum, one) => sum + one, 0) !== total)
+        .map(() => word),
+    );
+    expect(wrong).toEqual([]);
+  });
+
+  test("uses no less with its ground wet than with it dry", () => {
+    const wrong = all.filter(
+      ([, { kc, kcb }]) => kcb.middle.value > kc.middle.value || kcb.end.value > kc.end.value,
+    );
+    expect(wrong.map(([word]) => word)).toEqual([]);
+  });
+});
+
+test("every soil holds less at wilting than at field capacity, and takes in water", () => {
+  for (const [word, soil] of Object.entries(soils.soils)) {
+    expect(soil.wilting_point.value, word).toBeLessThan(soil.field_capacity.value);
+    expect(soil.held.value, word).toBeGreaterThan(0);
+    expect(soil.readily_evaporable.value, word).toBeLessThan(soil.total_evaporable.value);
+    expect(soil.intake_rate.value, word).toBeGreaterThan(0);
+  }
+});
+
+test("every method brings some and at most all of its water to the roots", () => {
+  for (const [word, { efficiency }] of Object.entries(methods.methods)) {
+    expect(efficiency.value, word).toBeGreaterThan(0);
+    expect(efficiency.value, word).toBeLessThanOrEqual(1);
+  }
+});

@@ -3,23 +3,25 @@
 import { safeLocale } from "./signs.ts";
 
 /** Codes that a sign may stand for. */
-const CODES: Readonly<Record<string, readonly string[]>> = {
-  $: ["USD", "CAD", "AUD", "NZD", "SGD", "MXN"],
-  "€": ["EUR"],
-  "£": ["GBP"],
-  "¥": ["JPY", "CNY"],
-  "₹": ["INR"],
-};
+const CODES: ReadonlyMap<string, readonly string[]> = new Map(
+  Object.entries({
+    $: ["USD", "CAD", "AUD", "NZD", "SGD", "MXN"],
+    "€": ["EUR"],
+    "£": ["GBP"],
+    "¥": ["JPY", "CNY"],
+    "₹": ["INR"],
+  }),
+);
 
 /** Whether a text is a sign or code of money at all. */
 export function isCurrencyWord(word: string): boolean {
-  return word in CODES || Object.values(CODES).some((codes) => codes.includes(word));
+  return CODES.has(word) || [...CODES.values()].some((codes) => codes.includes(word));
 }
 
 /** Whether a sign or code typed by a person is the worksheet's currency. */
 export function isSameCurrency(word: string, currency: string): boolean {
   if (word === currency) return true;
-  return (CODES[currency]?.includes(word) ?? false) || (CODES[word]?.includes(currency) ?? false);
+  return (CODES.get(currency)?.includes(word) ?? false) || (CODES.get(word)?.includes(currency) ?? false);
 }
 
 function goesBefore(locale: string): boolean {
@@ -34,7 +36,7 @@ function goesBefore(locale: string): boolean {
 
 /** An amount with its currency where the locale puts it: "$35", "-$35", "35 €", "35 USD". */
 export function withCurrency(number: string, currency: string, locale: string): string {
-  const isSign = !/[A-Za-z]$/.test(currency);
+  const isSign = !/\p{L}$/u.test(currency);
   if (!isSign || !goesBefore(locale)) return `${number}\u00a0${currency}`;
   return number.startsWith("-") ? `-${currency}${number.slice(1)}` : `${currency}${number}`;
 }

@@ -42,6 +42,8 @@ function stuck(cursor: Cursor): never {
   if (unit && "unit" in unit) {
     throw new ReadProblem(`A number is missing before "${text.slice(at, unit.end)}".`, at, unit.end);
   }
+  const followsSign = /[/*]\s*$/.test(text.slice(0, at));
+  if (unit && followsSign) throw new ReadProblem(unit.message, unit.start, unit.end);
   throw new ReadProblem(`I cannot read "${rest}" here.`, at, at + rest.length);
 }
 

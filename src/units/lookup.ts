@@ -5,31 +5,33 @@ import { type NamedUnit, UNIT_TABLE } from "./table.ts";
 export type Lookup = { readonly unit: NamedUnit } | { readonly refused: string };
 
 /** Words that could mean two things, or something else than their writer thinks. */
-const TRAPS: Readonly<Record<string, string>> = {
-  M: "A capital M alone is not a unit. Write m for metres, min for minutes or mi for miles.",
-  MM: "MM could be millimetres or millions. Write mm for millimetres.",
-  Mm: "Mm would be a million metres. Write mm for millimetres.",
-  S: "A capital S is not seconds. Write s for seconds.",
-  H: "A capital H is not hours. Write h for hours.",
-  T: "A capital T is not tonnes. Write t for tonnes.",
-  G: "A capital G is not grams. Write g for grams.",
-  k: "A small k is not a unit. Write K for kelvin, kg for kilograms or km for kilometres.",
-  a: "A small a could be amps or years. Write A for amps or year for years.",
-  c: "A small c could be cups or degrees Celsius. Write cup or degC.",
-  F: "F alone is not a unit here. Write degF for degrees Fahrenheit.",
-  f: "f alone is not a unit here. Write degF for degrees Fahrenheit or ft for feet.",
-  D: "A capital D is not days. Write day.",
-  y: "y could be yards or years. Write yd or year.",
-  mj: "mj could be a thousandth of a joule or a million joules. Write MJ for megajoules.",
-  mw: "mw could be a thousandth of a watt or a million watts. Write mW or MW.",
-  mpa: "mpa could be a thousandth of a pascal or a million pascals. Write mPa or MPa.",
-  ton: "A ton could be 2,000 lb, 2,240 lb or 1,000 kg. Write short ton, long ton or t.",
-  tons: "A ton could be 2,000 lb, 2,240 lb or 1,000 kg. Write short ton, long ton or t.",
-  month: "Months differ in length. Write days, weeks or years.",
-  months: "Months differ in length. Write days, weeks or years.",
-  mo: "Months differ in length. Write days, weeks or years.",
-  VA: "VA is not counted here. Write W for watts.",
-};
+const TRAPS: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    M: "A capital M alone is not a unit. Write m for metres, min for minutes or mi for miles.",
+    MM: "MM could be millimetres or millions. Write mm for millimetres.",
+    Mm: "Mm would be a million metres. Write mm for millimetres.",
+    S: "A capital S is not seconds. Write s for seconds.",
+    H: "A capital H is not hours. Write h for hours.",
+    T: "A capital T is not tonnes. Write t for tonnes.",
+    G: "A capital G is not grams. Write g for grams.",
+    k: "A small k is not a unit. Write K for kelvin, kg for kilograms or km for kilometres.",
+    a: "A small a could be amps or years. Write A for amps or year for years.",
+    c: "A small c could be cups or degrees Celsius. Write cup or degC.",
+    F: "F alone is not a unit here. Write degF for degrees Fahrenheit.",
+    f: "f alone is not a unit here. Write degF for degrees Fahrenheit or ft for feet.",
+    D: "A capital D is not days. Write day.",
+    y: "y could be yards or years. Write yd or year.",
+    mj: "mj could be a thousandth of a joule or a million joules. Write MJ for megajoules.",
+    mw: "mw could be a thousandth of a watt or a million watts. Write mW or MW.",
+    mpa: "mpa could be a thousandth of a pascal or a million pascals. Write mPa or MPa.",
+    ton: "A ton could be 2,000 lb, 2,240 lb or 1,000 kg. Write short ton, long ton or t.",
+    tons: "A ton could be 2,000 lb, 2,240 lb or 1,000 kg. Write short ton, long ton or t.",
+    month: "Months differ in length. Write days, weeks or years.",
+    months: "Months differ in length. Write days, weeks or years.",
+    mo: "Months differ in length. Write days, weeks or years.",
+    VA: "VA is not counted here. Write W for watts.",
+  }),
+);
 
 /** Units whose small m means a thousandth, so that a capital M would be a thousand million times off. */
 const THOUSANDTHS = new Set(["m", "mm", "mL", "mA", "mAh", "mV", "mW", "mPa", "mbar", "mg", "mohm", "mmH2O"]);
@@ -61,7 +63,7 @@ function lenient(word: string): Lookup | null {
 export function lookUp(word: string): Lookup | null {
   const exact = EXACT.get(word);
   if (exact) return { unit: exact };
-  const trap = TRAPS[word];
+  const trap = TRAPS.get(word);
   return trap === undefined ? lenient(word) : { refused: trap };
 }
 

@@ -11,9 +11,9 @@ type Piece = { readonly start: number; readonly end: number };
 
 const QUOTES = /''|["'′″’”“]/y;
 const WORD =
-  /(?:%|1(?=\/[A-Za-z])|[$€£¥₹]|°(?![A-Za-z])|[A-Za-zµμ°ΩΩℓ℃℉Δ][A-Za-zµμ°ΩΩΔ0-9]*(?:\^-?\d|[⁻¹²³⁴]+)?(?:\.(?!\d))?)/y;
+  /(?:%|1(?=\/[A-Za-z])|[$€£¥₹]|°(?![A-Za-z])|[A-Za-z\u00b5\u03bc°\u03a9\u2126ℓ℃℉Δ][A-Za-z\u00b5\u03bc°\u03a9\u2126Δ0-9]*(?:\^-?\d|[⁻¹²³⁴]+)?(?:\.(?!\d))?)/y;
 const JOINT =
-  /[ \u00a0]*[/*·⋅×][ \u00a0]*(?=[A-Za-zµμ°ΩΩ%$€£¥₹])|[ \u00a0]+(?=[A-Za-zµμ°ΩΩΔ%])|-(?=[A-Za-z])/y;
+  /[ \u00a0]*[/*·⋅×][ \u00a0]*(?=[A-Za-z\u00b5\u03bc°\u03a9\u2126%$€£¥₹])|[ \u00a0]+(?=[A-Za-z\u00b5\u03bc°\u03a9\u2126Δ%])|-(?=[A-Za-z])/y;
 const TIMES_WORD = /^[xX]$/;
 
 function matchAt(pattern: RegExp, text: string, at: number): string | null {

@@ -51,6 +51,7 @@ const escaped = (sign: string) => sign.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
 /** One digit group mark: the locale's own, or a non-breaking or thin space, which nobody types by chance. */
 function groupPattern(group: string): string {
   if (/\s/.test(group)) return ANY_SPACE;
+  if (/['’]/.test(group)) return "['’]";
   return `(?:${escaped(group)}|[\u00a0\u2009\u202f])`;
 }
 

@@ -25,7 +25,9 @@ const SUPERSCRIPTS: Readonly<Record<string, string>> = {
   "³": "3",
   "⁴": "4",
 };
-const POWER_WORDS: Readonly<Record<string, number>> = { sq: 2, square: 2, cu: 3, cubic: 3 };
+const POWER_WORDS: ReadonlyMap<string, number> = new Map(
+  Object.entries({ sq: 2, square: 2, cu: 3, cubic: 3 }),
+);
 const LONGEST_NAME = 3;
 const CACHE_LIMIT = 4000;
 
@@ -73,7 +75,7 @@ function longestName(words: readonly Word[], at: number): { readonly found: Look
 
 function takePart(words: readonly Word[], at: number): Taken {
   const word = words[at]?.text ?? "";
-  const raised = POWER_WORDS[word.toLowerCase()];
+  const raised = POWER_WORDS.get(word.toLowerCase());
   const next = words[at + 1];
   if (raised !== undefined && next?.joint === " ") {
     const found = lookUp(next.text);

@@ -1,0 +1,188 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { MEASURES, type MeasureName } from "../../src/units/measures.ts";
+import { readQuantity } from "../../src/units/read.ts";
+import {
+  displayParts,
+  editText,
+  type ShowOptions,
+  showNumber,
+  showQuantity,
+  unitFor,
+  unitLabel,
+} from "../../src/units/show.ts";
+import { UNIT_TABLE } from "../../src/units/table.ts";
+import { toSi } from "../../src/units/unit.ts";
+
+const us: ShowOptions = { units: "us", locale: "en-US", currency: "$" };
+const metric: ShowOptions = { units: "metric", locale: "de-DE", currency: "€" };
+const imperial: ShowOptions = { units: "imperial", locale: "en-GB", currency: "£" };
+
+/** The text with its non-breaking spaces as plain ones. */
+const plain = (text: string) => text.replaceAll("\u00a0", " ");
+
+type Shown = readonly [si: number, measure: MeasureName, options: ShowOptions, text: string];
+
+const SHOWN: readonly Shown[] = [
+  [31.24, "yearly_volume", us, "8,253 gal"],
+  [31.24, "yearly_volume", metric, "31.240 L"],
+  [31.24, "yearly_volume", imperial, "6,872 imp gal"],
+  [toSi(7, "h") + toSi(40, "min"), "duration", us, "7 h 40 min"],
+  [toSi(12, "min"), "duration", us, "12 min"],
+  [toSi(150, "s"), "duration", us, "2 min 30 s"],
+  [45, "duration", us, "45 s"],
+  [0.25, "duration", us, "0.25 s"],
+  [0, "duration", us, "0 min"],
+  [59.7, "duration", us, "1 min"],
+  [toSi(59.8, "min"), "duration", us, "1 h"],
+  [toSi(23, "h") + toSi(59.9, "min"), "duration", us, "1 day"],
+  [toSi(76, "h"), "duration", us, "3 days 4 h"],
+  [toSi(26, "h"), "duration", us, "1 day 2 h"],
+  [toSi(400, "day"), "duration", us, "400 days"],
+  [-toSi(90, "min"), "duration", us, "-1 h 30 min"],
+  [toSi(460, "min"), "duration", { ...us, unit: "min" }, "7 h 40 min"],
+  [toSi(19, "day"), "span", us, "19 days"],
+  [toSi(1, "day"), "span", us, "1 day"],
+  [toSi(4.5, "day"), "span", metric, "4,5 days"],
+  [toSi(10, "year"), "span", { ...us, unit: "years" }, "10 years"],
+  [toSi(1, "week"), "span", { ...us, unit: "week" }, "1 week"],
+  [0.9, "share", us, "90 %"],
+  [0.333_333, "share", us, "33.3 %"],
+  [35, "money", us, "$35"],
+  [35.5, "money", us, "$35.50"],
+  [-35, "money", us, "-$35"],
+  [12_345.6, "money", us, "$12,346"],
+  [35, "money", metric, "35 €"],
+  [35, "money", { ...us, currency: "USD" }, "35 USD"],
+  [toSi(0.0095, "money/gal"), "money_per_volume", us, "$0.0095/gal"],
+  [2024, "year", us, "2024"],
+  [1461, "count", us, "1,461"],
+  [toSi(40, "degF"), "temperature", us, "40 °F"],
+  [toSi(20, "degC"), "temperature", metric, "20 °C"],
+  [toSi(0.6, "in/h"), "rain_rate", us, "0.6 in/h"],
+  [toSi(150, "ft2"), "area", us, "150 ft²"],
+  [toSi(93.5, "gal/in"), "catch_rate", us, "93.5 gal/in"],
+  [toSi(62.428, "lb/ft3"), "density", us, "62.428 lb/ft³"],
+  [toSi(1.002, "mPa s"), "viscosity", us, "1.002 mPa s"],
+  [toSi(30, "deg"), "angle", us, "30°"],
+  [toSi(6.25, "ft"), "height", { ...metric, unit: "ft" }, "6,25 ft"],
+  [toSi(20, "imp gal"), "volume", { ...us, unit: "imperial gallons" }, "20 imp gal"],
+  [5, "length", { ...us, unit: "psi" }, "16.4 ft"],
+  [-1e-18, "factor", us, "-1 × 10⁻¹⁸"],
+  [3e15, "factor", us, "3 × 10¹⁵"],
+  [0, "length", us, "0 ft"],
+  [-0, "factor", us, "0"],
+  [Number.NaN, "length", us, "–"],
+];
+
+describe("a quantity on the screen", () => {
+  it.each(SHOWN)("%d as %s", (si, measure, options, text) => {
+    expect(plain(showQuantity(si, measure, options))).toBe(text);
+  });
+
+  it("shows a head in the pressure it was typed as", () => {
+    const reading = readQuantity("14 psi", { measure: "head" });
+    expect(reading.ok && plain(showQuantity(reading.si, "head", { ...us, unit: "psi" }))).toBe("14 psi");
+  });
+
+  it("keeps number and unit on one line", () => {
+    expect(showQuantity(31.24, "volume", us)).toBe("8,253\u00a0gal");
+    expect(showQuantity(27_600, "duration", us)).not.toContain(" ");
+  });
+
+  it("comes apart into number and unit", () => {
+    expect(displayParts(31.24, "volume", us)).toEqual({ number: "8,253", unit: "gal" });
+    expect(displayParts(35, "money", us)).toEqual({ number: "$35", unit: "" });
+  });
+
+  it("has a unit in each system", () => {
+    expect([unitFor("rain", "us"), unitFor("rain", "imperial"), unitFor("rain", "metric")]).toEqual([
+      "in",
+      "mm",
+      "mm",
+    ]);
+  });
+
+  it("shows something for any finite number of any measure, and never a minus before nothing", () => {
+    const measures = fc.constantFrom(...(Object.keys(MEASURES) as MeasureName[]));
+    fc.assert(
+      fc.property(fc.double({ noNaN: true, noDefaultInfinity: true }), measures, (si, measure) => {
+        const text = showQuantity(si, measure, us);
+        expect(text).not.toMatch(/NaN|undefined|Infinity/);
+        expect(text).not.toMatch(/^-[$]?0(?:[^.\d]|$)/);
+      }),
+    );
+  });
+});
+
+describe("a number on the screen", () => {
+  it.each([
+    [1234.56, 3, "en-US", "1,235"],
+    [0.000_123_45, 3, "en-US", "0.000123"],
+    [9.996, 3, "en-US", "10"],
+    [0.5, 4, "en-US", "0.5"],
+    [1234.5, 5, "de-DE", "1.234,5"],
+    [-0.000_001, 3, "en-US", "-1 × 10⁻⁶"],
+    [99.999_99, 3, "en-GB", "100"],
+  ])("%d with %d figures in %s", (value, figures, locale, text) => {
+    expect(plain(showNumber(value, figures, locale))).toBe(text);
+  });
+});
+
+describe("the label of a unit", () => {
+  it.each([
+    ["gal", "gal"],
+    ["ft2", "ft²"],
+    ["degF", "°F"],
+    ["gal/in", "gal/in"],
+    ["m3/s", "m³/s"],
+    ["1/K", "1/K"],
+    ["1", ""],
+    ["ohm", "Ω"],
+    ["unknown thing", "unknown thing"],
+  ])("%s is %j", (unit, label) => {
+    expect(unitLabel(unit)).toBe(label);
+  });
+});
+
+describe("the text of an edit field", () => {
+  it("reads back as exactly the same number and unit, in every unit and locale", () => {
+    const names = [
+      ...UNIT_TABLE.map(({ name }) => name),
+      "gal/min",
+      "MJ/m2/day",
+      "ft2",
+      "money/gal",
+      "1/K",
+      "Pa s",
+    ];
+    const unit = fc.constantFrom(...names);
+    const tag = fc.constantFrom("en-US", "de-DE", "en-GB", "fr-FR", "de-CH");
+    const money = fc.constantFrom("$", "€", "USD", "CHF", "Kč");
+    const number = fc.oneof(
+      fc.double({ noNaN: true, noDefaultInfinity: true }),
+      fc.integer(),
+      fc.double({ min: -1e4, max: 1e4, noNaN: true }),
+    );
+    fc.assert(
+      fc.property(number, unit, tag, money, (value, name, locale, currency) => {
+        const si = toSi(value, name);
+        fc.pre(Number.isFinite(si));
+        const text = editText(value, name, locale, currency);
+        const reading = readQuantity(text, { locale, currency });
+        expect(reading, text).toMatchObject({ ok: true, value: value + 0, unit: name });
+      }),
+      { numRuns: 3000 },
+    );
+  });
+
+  it.each([
+    [6.25, "ft", "en-US", "6.25 ft"],
+    [6.25, "ft", "de-DE", "6,25 ft"],
+    [35, "money", "en-US", "$35"],
+    [12, "1", "en-US", "12"],
+    [90, "%", "en-US", "90 %"],
+  ])("%d %s in %s", (value, unit, locale, text) => {
+    expect(editText(value, unit, locale, "$")).toBe(text);
+  });
+});

@@ -1,5 +1,6 @@
 // Water carried by hand: rounds, weight, time, and what it asks of a body.
 
+import { MINUTE } from "../units/constants.ts";
 import { DomainError, requireNotNegative, requirePositive, requireWithin } from "./domain-error.ts";
 
 const NIOSH = "Waters, Putz-Anderson & Garg (1994), revised NIOSH lifting equation";
@@ -141,14 +142,13 @@ export const LIFT_FREQUENCY_FACTORS: readonly (readonly [perMinute: number, fact
  * Frequency factor of lifting for up to an hour, between the rows of the table in a straight line.
  * FM from the table; 1 below one lift in five minutes
  * @param liftsPerSecond - lifts in a second [1/s]
- * @param minute - length of a minute, for the table's unit [s]
  * @returns frequency factor [-]
  * @throws DomainError when negative or more than six lifts a minute
  * @validity up to one hour, then rest
  * @source revised NIOSH lifting equation, table of the frequency factor as restated in public code
  */
-export function liftFrequencyFactor(liftsPerSecond: number, minute: number): number {
-  const perMinute = liftsPerSecond * minute;
+export function liftFrequencyFactor(liftsPerSecond: number): number {
+  const perMinute = liftsPerSecond * MINUTE;
   requireWithin("lifts a minute", perMinute, [0, 6], NIOSH);
   let [before, factorBefore] = [0, 1];
   for (const [at, factor] of LIFT_FREQUENCY_FACTORS) {

@@ -108,12 +108,12 @@ describe("lifting", () => {
 
   test("refuses a reach beyond the arms and more lifts than the table has", () => {
     expect(() => recommendedWeightLimit({ ...best, reach: 0.7 })).toThrow(DomainError);
-    expect(() => liftFrequencyFactor(7 / 60, 60)).toThrow(DomainError);
+    expect(() => liftFrequencyFactor(7 / 60)).toThrow(DomainError);
   });
 
   test("allows less the oftener it is done", () => {
     const factors = [0.1, 0.3, 0.7, 1.5, 2.5, 4.5, 5.9].map((perMinute) =>
-      liftFrequencyFactor(perMinute / 60, 60),
+      liftFrequencyFactor(perMinute / 60),
     );
     expect(factors).toEqual([...factors].sort((a, b) => b - a));
     expect(new Set(factors.slice(1)).size).toBe(6);

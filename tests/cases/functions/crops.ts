@@ -1,5 +1,6 @@
 // Adaptors for worked examples of weather, crops, soil water, giving water and carrying it.
 
+import climates from "../../../shared/climates.json" with { type: "json" };
 import crops from "../../../shared/crops.json" with { type: "json" };
 import soils from "../../../shared/soils.json" with { type: "json" };
 import * as air from "../../../src/physics/air.ts";
@@ -283,6 +284,10 @@ const tables: Record<string, Adaptor> = {
     }
     return out;
   },
+  humidity_class: ({ class: word }) => {
+    const row = (climates.humidity as Record<string, Record<"lowest" | "mean", Listed>>)[word];
+    return { lowest: ends(row!.lowest)[0], mean: ends(row!.mean)[0] };
+  },
   soil_table: ({ soil: word }) => {
     const row = (soils.soils as Record<string, unknown>)[word] as Record<string, Listed>;
     const out: Numbers = {};
@@ -318,7 +323,13 @@ const handsAndHoses: Record<string, Adaptor> = {
   }),
   pond_months: ({ yearly }) => numbered("month", open.pondEvaporationByMonth(yearly)),
   open_tank: ({ reference: eto, area, days }) => ({ volume: open.openWaterLoss(eto, area) * days }),
-  pan: ({ coefficient, loss }) => ({ evapotranspiration: open.panEvapotranspiration(coefficient, loss) }),
+  pan: ({ ground, fetch, loss }) => {
+    const grounds: Record<string, Record<string, Record<string, Listed>>> = climates.pan_coefficients;
+    const row = grounds[ground]?.[fetch] ?? {};
+    return Object.fromEntries(
+      Object.entries(row).map(([humidity, listed]) => [humidity, open.panEvapotranspiration(ends(listed)[0], loss)]),
+    );
+  },
   can_weight: ({ can, empty, cans, density }) => ({
     mass: carrying.weightPerTrip({ canVolume: can, canWeight: empty, cansAtOnce: cans, density }),
   }),
@@ -331,11 +342,11 @@ const handsAndHoses: Record<string, Adaptor> = {
   }),
   lifting: ({ reach, height, travel, twist, frequency, grip, load }) => {
     const lift = { reach, height, travel, twist: twist ?? 0, gripFactor: grip };
-    const frequencyFactor = carrying.liftFrequencyFactor(frequency, 60);
+    const frequencyFactor = carrying.liftFrequencyFactor(frequency);
     const limit = carrying.recommendedWeightLimit({ ...lift, frequencyFactor });
     return { limit, index: carrying.liftingIndex(load, limit) };
   },
-  lift_frequency: ({ frequency }) => ({ factor: carrying.liftFrequencyFactor(frequency, 60) }),
+  lift_frequency: ({ frequency }) => ({ factor: carrying.liftFrequencyFactor(frequency) }),
   carrying_power: ({ body, load, pace, grade, terrain }) => ({
     power: carrying.carryingPower({ body, load, pace, grade: grade ?? 0, terrain }),
   }),

@@ -4,7 +4,7 @@ import { DomainError, requireNotNegative, requirePositive, requireWithin } from 
 
 const BOOK = "Allen, Pereira, Raes & Smith (1998), FAO Irrigation and Drainage Paper 56";
 
-/** Crop coefficients and the days of the four stages: initial, development, middle, late. */
+/** Crop coefficients [-] and the days of the four stages [day]: initial, development, middle, late. */
 export type CropCurve = {
   readonly kcInitial: number;
   readonly kcMiddle: number;
@@ -138,7 +138,7 @@ export function climateCorrection(given: {
   return (0.04 * (given.wind - 2) - 0.004 * (percent - 45)) * (given.height / 3) ** 0.3;
 }
 
-/** One of several crops that share a bed. */
+/** One of several crops that share a bed: its share of the ground [-], its height [m] and its coefficient [-]. */
 export type SharedCrop = { readonly share: number; readonly height: number; readonly coefficient: number };
 
 /**

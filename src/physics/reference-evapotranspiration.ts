@@ -88,6 +88,7 @@ export type PenmanMonteithGiven = {
   readonly groundHeat?: number;
 };
 
+/** The two summands and the steps to them: depths of the day [m], radiation of the day [J/m2], vapour pressures [Pa]. */
 export type PenmanMonteithParts = {
   readonly evapotranspiration: number;
   readonly radiationPart: number;

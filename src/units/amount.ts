@@ -135,8 +135,10 @@ export function product(a: Amount, b: Amount, sign: 1 | -1): Amount {
     return { ...b, ...place, value: combined(plainValue(a), b.value) };
   }
   const unit = parseUnit(textOfParts(mergedParts(a.unit, b.unit, sign))) ?? a.unit;
-  const si = combined(a.value * a.unit.factor, b.value * b.unit.factor);
-  return { ...place, value: tidied(si / unit.factor), unit, composed: true };
+  const size = combined(a.unit.factor, b.unit.factor) / unit.factor;
+  // Where no unit was changed into another the size is 1 but for rounding, and the typed digits stay as they are.
+  const value = combined(a.value, b.value) * (Math.abs(size - 1) < 1e-12 ? 1 : size);
+  return { ...place, value: tidied(value), unit, composed: true };
 }
 
 /** Whether a unit is one that a person would write, not a leftover such as `ft2 in` or `Ah V`. */

@@ -18,6 +18,8 @@ export type Context = {
 type Cursor = { readonly text: string; readonly context: Context; at: number; depth: number };
 
 const MOST_NESTED = 12;
+/** The hyphen of "55-gal" or "1/4-in". */
+const HYPHENED = /^[\d½¼¾]-[A-Za-z]/;
 const PLAIN_UNIT: Unit = { text: "1", factor: 1, offset: 0, dimension: PLAIN };
 function skipSpaces(cursor: Cursor): void {
   while (/\s/.test(cursor.text[cursor.at] ?? "")) cursor.at++;
@@ -57,6 +59,7 @@ function scaleLetter(cursor: Cursor): { readonly unit: Unit; readonly end: numbe
 
 function readUnit(cursor: Cursor): Unit | null {
   const before = cursor.at;
+  if (HYPHENED.test(cursor.text.slice(Math.max(0, before - 1), before + 2))) cursor.at++;
   skipSpaces(cursor);
   const scanned = scaleLetter(cursor) ?? scanUnit(cursor.text, cursor.at, cursor.context.currency);
   if (!scanned) {

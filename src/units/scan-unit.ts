@@ -28,10 +28,15 @@ function wordAt(text: string, at: number, currency: string): string | null {
 }
 
 function piecesFrom(text: string, start: number, currency: string): Piece[] {
-  const quote = matchAt(QUOTES, text, start);
-  if (quote !== null) return [{ start, end: start + quote.length }];
   const pieces: Piece[] = [];
   let at = start;
+  const quote = matchAt(QUOTES, text, start);
+  if (quote !== null) {
+    pieces.push({ start, end: start + quote.length });
+    const joint = matchAt(JOINT, text, start + quote.length);
+    if (!joint?.includes("/")) return pieces;
+    at += quote.length + joint.length;
+  }
   for (;;) {
     const word = wordAt(text, at, currency);
     if (word === null) return pieces;

@@ -80,12 +80,18 @@ function patternsOf(locale: string): Patterns {
 
 function misplaced(text: string, start: number, end: number, signs: Signs): Scanned {
   const written = text.slice(start, end);
-  const meant = written.replace(/[.,](?=\d+$)/, signs.decimal).replace(/[.,](?=.*[.,])/g, "");
+  const last = /[.,](?=\d+$)/.exec(written)?.[0] ?? "";
+  const repeats = written.split(last).length > 2 && !/[.,]{2}/.test(written);
+  const meant = repeats ? written.replaceAll(last, "") : withDecimal(written, signs);
   return {
     message: `In this worksheet "${signs.decimal}" is the decimal sign, so "${written}" is unclear. Write ${meant} if that is meant.`,
     start,
     end,
   };
+}
+
+function withDecimal(written: string, signs: Signs): string {
+  return written.replace(/[.,](?=\d+$)/, signs.decimal).replace(/[.,](?=.*[.,])/g, "");
 }
 
 function scanDecimal(text: string, start: number, locale: string): Scanned | null {

@@ -86,6 +86,8 @@ export type PenmanMonteithGiven = {
   readonly dewPointBelow?: number;
   /** Heat that goes into the ground; 0 over a day [J/m2 of the day]. */
   readonly groundHeat?: number;
+  /** Share of the net radiation that is left under a cover, which keeps warmth in as it keeps light out; 1 in the open [-]. */
+  readonly netShare?: number;
 };
 
 /** The two summands and the steps to them: depths of the day [m], radiation of the day [J/m2], vapour pressures [Pa]. */
@@ -112,6 +114,10 @@ export type PenmanMonteithParts = {
  * @param given.elevation - height above the sea [m]
  * @param given.latitude - latitude, north positive [rad]
  * @param given.dayOfYear - day of the year, 1 on the first of January [-]
+ * @param given.sunAdjustment - kRs for a missing sun; inland if left out [1/K^0.5]
+ * @param given.dewPointBelow - how far the dew point lies under the lowest temperature for missing vapour; else 0 [K]
+ * @param given.groundHeat - heat that goes into the ground; else 0 [J/m2 of the day]
+ * @param given.netShare - share of the net radiation left under a cover; else 1 [-]
  * @returns reference evapotranspiration of the day, never below 0 [m]
  * @throws DomainError when a value is outside its relation
  * @validity daily to monthly steps; wind under 0.5 m/s counts as 0.5 m/s
@@ -139,7 +145,7 @@ export function penmanMonteithParts(given: PenmanMonteithGiven): PenmanMonteithP
   requireNotNegative("vapour pressure", vapour, `${BOOK}, Eq. 6`);
   const { solar, clearSky } = sunAtGround(given);
   const longwave = netLongwaveRadiation({ ...given, vapour, solar, clearSky });
-  const netRadiation = netShortwaveRadiation(solar) - longwave;
+  const netRadiation = (netShortwaveRadiation(solar) - longwave) * (given.netShare ?? 1);
   const slope = vapourPressureSlope(mean);
   const gamma = psychrometricConstant(airPressure(given.elevation));
   const below = slope + gamma * (1 + 0.34 * wind);

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { airPressure, vapourFromLowest, vapourFromWetBulb, windAtTwoMetres } from "../../src/physics/air.ts";
+import { coveredPenmanMonteith } from "../../src/physics/covered-evapotranspiration.ts";
 import { DomainError } from "../../src/physics/domain-error.ts";
 import {
   hargreaves,
@@ -154,4 +155,20 @@ test("air relations refuse what no air can be", () => {
 
 test("a month's ground heat needs this month or the next", () => {
   expect(() => monthlyGroundHeat({ before: 280, now: null, after: null })).toThrow(DomainError);
+});
+
+test("a cover that keeps no light and warmth out leaves what the wind under it leaves", () => {
+  const day = {
+    highest: 299,
+    lowest: 288,
+    vapour: null,
+    sun: null,
+    elevation: 50,
+    latitude: 0.8,
+    dayOfYear: 180,
+  };
+  const under = coveredPenmanMonteith({ ...day, wind: 3 }, { lightShare: 1, wind: 0.5, warmer: 0 });
+  expect(under).toBeCloseTo(penmanMonteith({ ...day, wind: 0.5 }), 12);
+  const glass = { wind: 0.5, warmer: 0 };
+  expect(() => coveredPenmanMonteith({ ...day, wind: 3 }, { ...glass, lightShare: 70 })).toThrow(DomainError);
 });

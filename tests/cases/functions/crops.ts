@@ -5,6 +5,7 @@ import crops from "../../../shared/crops.json" with { type: "json" };
 import soils from "../../../shared/soils.json" with { type: "json" };
 import * as air from "../../../src/physics/air.ts";
 import * as carrying from "../../../src/physics/carrying.ts";
+import { coveredPenmanMonteith } from "../../../src/physics/covered-evapotranspiration.ts";
 import * as crop from "../../../src/physics/crop-coefficient.ts";
 import * as dual from "../../../src/physics/dual-coefficient.ts";
 import * as rain from "../../../src/physics/effective-rain.ts";
@@ -122,6 +123,24 @@ const weather: Record<string, Adaptor> = {
       extraterrestrial,
       daylight,
     };
+  },
+  covered: (given) => {
+    const { highest, lowest, most: highestHumidity, least: lowestHumidity, latitude, elevation } = given;
+    const daylight = sun.daylightHours(latitude, given.day);
+    const outside = {
+      highest,
+      lowest,
+      latitude,
+      elevation,
+      dayOfYear: given.day,
+      vapour: air.vapourFromHumidity({ highest, lowest, highestHumidity, lowestHumidity }),
+      wind: air.windAtTwoMetres(given.wind, given.wind_height),
+      sun: sun.solarFromSunshine(sun.extraterrestrialRadiation(latitude, given.day), given.sunshine, daylight),
+    };
+    const share = (warmer: number) =>
+      coveredPenmanMonteith(outside, { lightShare: given.light, wind: given.wind_under, warmer }) /
+      reference.penmanMonteith(outside);
+    return { factor: share(given.warmer), warmth_adds: share(given.warmer) - share(0) };
   },
   hargreaves: ({ latitude, day, highest, lowest, mean, radiation }) => ({
     evapotranspiration: reference.hargreaves({

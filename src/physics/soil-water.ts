@@ -214,7 +214,11 @@ export function useShareOfHarvest(responseFactor: number, harvestShare: number):
   return share;
 }
 
-function requireDepths(depths: Readonly<Record<string, number>>): void {
+/** One sum settles the usual day quickly; only a wrong one is searched for its name. */
+function requireDepths(depths: Required<SoilDayGiven>): void {
+  const { depletion, total, rain, irrigation, cropUse, runoff, rise } = depths;
+  const least = Math.min(depletion, total, rain, irrigation, cropUse, runoff, rise);
+  if (least >= 0 && depletion + total + rain + irrigation + cropUse + runoff + rise < Infinity) return;
   for (const [name, depth] of Object.entries(depths)) {
     requireNotNegative(`${name} of the day`, depth, `${BOOK}, Eq. 85`);
   }

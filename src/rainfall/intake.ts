@@ -1,0 +1,90 @@
+// What passes between the readers of formats and the settling of days: the open file's readings and facts.
+import type { Choices, Question, RainUnit } from "./import-result.ts";
+import { Refusal } from "./import-result.ts";
+import { type ExtraName, Readings, SeriesLog, Tally } from "./readings.ts";
+
+export type TemperatureTold = {
+  readonly value: "C" | "F" | "tenth_C" | null;
+  readonly told: "header" | "format" | null;
+};
+
+export type FormatFacts = {
+  readonly id: string;
+  readonly name: string;
+  readonly header: readonly string[];
+  /** Rows above the first row of data. */
+  readonly dataFrom: number;
+  readonly unit: RainUnit | null;
+  readonly unitTold: "header" | "format" | null;
+  readonly temperature: TemperatureTold;
+  readonly columns: readonly { readonly name: string; readonly use: string }[];
+  readonly dayRule: { readonly text: string; readonly shift: number };
+  readonly notes: readonly string[];
+  /** Days are still packed dates whose order of day and month is open. */
+  readonly packedDates: boolean;
+  /** The header says that the amount runs up through the day. */
+  readonly runningTotal: boolean;
+  /** An amount that only whole numbers tell to be tenths of a millimetre. */
+  readonly tenthsIfWhole: boolean;
+  readonly questions: readonly Question[];
+};
+
+export type FormatReader = FormatFacts & {
+  readonly read: (row: readonly string[], line: number) => void;
+  /** Called once after the last row. */
+  readonly finish: () => void;
+};
+
+export type Head = {
+  readonly rows: readonly (readonly string[])[];
+  readonly delimiter: string;
+  readonly choices: Choices;
+  readonly intake: Intake;
+};
+
+export type FormatDetector = (head: Head) => FormatReader | null;
+
+export class Intake {
+  readonly readings = new Readings();
+  readonly extras = new Map<ExtraName, SeriesLog>();
+  readonly codes = new Tally();
+  readonly flags = new Map<string, { count: number; done: string }>();
+  readonly stations = new Tally();
+  readonly notes: string[] = [];
+  minusOnes = 0;
+  withDecimals = false;
+  private broken: { reason: string; line: number } | null = null;
+
+  extra(name: ExtraName): SeriesLog {
+    const known = this.extras.get(name);
+    if (known) return known;
+    const made = new SeriesLog();
+    this.extras.set(name, made);
+    return made;
+  }
+
+  flag(flag: string, done: string): void {
+    const known = this.flags.get(flag);
+    if (known) known.count++;
+    else this.flags.set(flag, { count: 1, done });
+  }
+
+  /** A row that cannot be read is borne only at the very end of a file, where a broken download leaves one. */
+  reject(reason: string, line: number): void {
+    if (this.broken) throw new Refusal(this.broken.reason, this.broken.line);
+    this.broken = { reason, line };
+  }
+
+  add(day: number, rain: number, line: number, minute: number): void {
+    if (this.broken) throw new Refusal(this.broken.reason, this.broken.line);
+    this.readings.push(day, rain, line, minute);
+  }
+
+  finish(): void {
+    if (!this.broken) return;
+    if (this.readings.count === 0) throw new Refusal(this.broken.reason, this.broken.line);
+    this.notes.push(`Line ${this.broken.line}, the last, was left out: ${this.broken.reason}`);
+  }
+}
+
+export const NO_TEMPERATURE: TemperatureTold = { value: null, told: null };

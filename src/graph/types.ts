@@ -196,7 +196,9 @@ export type Caution = {
   /** Formula text over the card's rows, true when the caution applies; left out: always. */
   readonly if?: string;
   /** Applies only where this row is `none`, or is this word or text; with `if`, both must hold. */
-  readonly where?: { readonly row: string; readonly state: "none" } | { readonly row: string; readonly word: string };
+  readonly where?:
+    | { readonly row: string; readonly state: "none" }
+    | { readonly row: string; readonly word: string };
   /** `{row}` stands for that row's value with its unit. */
   readonly text: string;
   /** Row beside which it stands. */
@@ -213,6 +215,8 @@ export type CardKind = {
   readonly purpose: string;
   /** Exists exactly once, under its own name as id. */
   readonly single?: true;
+  /** Text row that holds the rain record's content key; the screen offers to bring one in. */
+  readonly record?: string;
   readonly rows: readonly Row[];
   readonly models: readonly Model[];
   readonly cautions: readonly Caution[];

@@ -1,0 +1,54 @@
+// How far a quantity has moved from one set of results to another.
+
+import type { Worksheet } from "../document/worksheet.ts";
+import { type ShowOptions, showQuantity } from "../units/show.ts";
+import { type Graph, type GraphNode, nodeOf } from "./network.ts";
+import type { Results } from "./results.ts";
+import { entryOfNode, shownOf } from "./shown.ts";
+import type { QuantityId, Result, Value } from "./types.ts";
+import { shownMeasure } from "./unit-of.ts";
+
+/** Up or down by `text`; or it was `text`, where a difference means nothing. */
+export type Movement = { readonly sign: "up" | "down" | "was"; readonly text: string };
+
+const valueIn = (result: Result | undefined): Value => (result?.state === "ready" ? result.value : null);
+
+function numberMoved(
+  worksheet: Worksheet,
+  node: GraphNode,
+  from: number,
+  to: number,
+  options: ShowOptions,
+): Movement | null {
+  const measure = shownMeasure(node);
+  const was = shownOf(worksheet, node, from, options);
+  if (was === shownOf(worksheet, node, to, options)) return null;
+  if (!measure || node.dimension?.point || measure === "year") return { sign: "was", text: was };
+  const unit = entryOfNode(worksheet, node)?.unit;
+  const text = showQuantity(Math.abs(to - from), measure, unit ? { ...options, unit } : options);
+  return { sign: to > from ? "up" : "down", text };
+}
+
+/**
+ * How far a quantity has moved; null where it has not, where a reader would see no difference, or where it had or has
+ * no value.
+ * @param before results of an earlier state, also of another graph
+ */
+export function movement(
+  graph: Graph,
+  worksheet: Worksheet,
+  before: Results,
+  after: Results,
+  id: QuantityId,
+  options: ShowOptions,
+): Movement | null {
+  const node = nodeOf(graph, id);
+  const old = before.get(id);
+  const now = after.get(id);
+  if (!node || old === now) return null;
+  const [from, to] = [valueIn(old), valueIn(now)];
+  if (typeof from === "number" && typeof to === "number")
+    return numberMoved(worksheet, node, from, to, options);
+  if (typeof from !== "string" || typeof to !== "string" || from === to) return null;
+  return { sign: "was", text: shownOf(worksheet, node, from, options) };
+}

@@ -1,0 +1,94 @@
+// What a name in a rule stands for: an own row, a row through a link, a row of a single card, a measured value.
+
+import type { GraphNode, Source } from "./network.ts";
+import {
+  type CardPlan,
+  kindNamed,
+  linkedIds,
+  missingCard,
+  type Plan,
+  rowNamed,
+  standIn,
+  targetOf,
+} from "./plan.ts";
+import { failed, none } from "./problems.ts";
+import type { CardKind, LinkGiven } from "./types.ts";
+
+export type Resolved = { readonly source: Source } | { readonly wrong: string };
+
+const found = (name: string, node: GraphNode | null, link: GraphNode | null = null): Resolved => ({
+  source: { name, link, node },
+});
+
+function nodeAt(plan: Plan, card: string, row: string): GraphNode | null {
+  return plan.nodes.get(`${card}.${row}`) ?? null;
+}
+
+/** A row that only some of a link's kinds have does not apply to the others. */
+function throughLink(plan: Plan, from: CardPlan, row: LinkGiven, rest: string, name: string): Resolved {
+  if (row.many) return { wrong: `${name}: ${row.label} may lead to several cards.` };
+  const kinds = row.kinds.map((word) => kindNamed(plan.kinds, word)).filter((kind) => kind !== undefined);
+  if (!kinds.some((kind) => rowNamed(kind, rest)))
+    return { wrong: `${name}: nothing there is called ${rest}.` };
+  const link = nodeAt(plan, from.card.id, row.name);
+  const [id, ...more] = linkedIds(from.card, row);
+  const target = id === undefined || more.length > 0 ? null : targetOf(plan, row, id);
+  if (!target || "code" in target) return found(name, null, link);
+  const { card, kind } = target.plan;
+  if (rowNamed(kind, rest)) return found(name, nodeAt(plan, card.id, rest), link);
+  const lacking = `${card.id}.${rest}`;
+  const reason = `a card of the kind "${kind.label}" has no such number`;
+  return found(name, standIn(plan, lacking, kind, null, none(reason, lacking)), link);
+}
+
+function ofSingleCard(plan: Plan, kind: CardKind, rest: string, name: string): Resolved {
+  const row = rowNamed(kind, rest);
+  if (!row) return { wrong: `${name}: the card "${kind.label}" has nothing called ${rest}.` };
+  const node = plan.byId.has(kind.kind) ? nodeAt(plan, kind.kind, rest) : null;
+  if (node) return found(name, node);
+  const { code, text } = missingCard(kind, name);
+  return found(name, standIn(plan, name, kind, row, failed(code, name, text)));
+}
+
+function ofMeasured(plan: Plan, from: CardPlan, rest: string, name: string): Resolved {
+  const row = rowNamed(from.kind, rest);
+  if (!row) return { wrong: `${name}: this card has nothing called ${rest}.` };
+  const id = `${from.card.id}.${rest}`;
+  const node = plan.nodes.get(id);
+  if (node?.work.kind === "measured") return found(name, node);
+  return found(name, standIn(plan, `${id}~measured`, from.kind, row, none("not measured", id)));
+}
+
+/** What a name in a rule of a card's kind stands for, or why it stands for nothing. */
+export function resolveName(plan: Plan, from: CardPlan, name: string): Resolved {
+  const [head = "", rest, ...more] = name.split(".");
+  if (rest === undefined) {
+    return rowNamed(from.kind, head)
+      ? found(name, nodeAt(plan, from.card.id, head))
+      : { wrong: `${name}: this card has nothing of that name.` };
+  }
+  if (more.length > 0) return { wrong: `${name}: one dot is enough.` };
+  if (head === "measured") return ofMeasured(plan, from, rest, name);
+  const row = rowNamed(from.kind, head);
+  if (row?.row === "link") return throughLink(plan, from, row, rest, name);
+  const single = kindNamed(plan.kinds, head);
+  if (single?.single) return ofSingleCard(plan, single, rest, name);
+  return { wrong: `${name}: ${head} is no link of this card.` };
+}
+
+/** What a name in the user's own formula stands for: `card_id.row` of any card. */
+export function resolveAnywhere(plan: Plan, name: string): Resolved {
+  const [head = "", rest, ...more] = name.split(".");
+  if (rest === undefined || more.length > 0) {
+    return {
+      wrong: `I do not know ${name}. Write the card and the quantity with a dot between: shed_roof.footprint.`,
+    };
+  }
+  const card = plan.byId.get(head);
+  if (card) {
+    const node = rowNamed(card.kind, rest) ? nodeAt(plan, head, rest) : null;
+    return node ? found(name, node) : { wrong: `The card ${head} has nothing called ${rest}.` };
+  }
+  const single = kindNamed(plan.kinds, head);
+  return single?.single ? ofSingleCard(plan, single, rest, name) : { wrong: `There is no card ${head}.` };
+}

@@ -1,0 +1,80 @@
+// What a pass answers, by name, with what is asked for and what went wrong.
+
+import type { Card, Worksheet } from "../document/worksheet.ts";
+import type { Graph } from "./network.ts";
+import type { Asked } from "./pass.ts";
+import { FAILED } from "./pass.ts";
+import type { Problem, QuantityId, Request, Result } from "./types.ts";
+
+/** What the next pass starts from; of no use to anyone else. */
+export type Inside = {
+  readonly graph: Graph;
+  readonly worksheet: Worksheet;
+  readonly cards: readonly Card[];
+  readonly values: Float64Array;
+  readonly states: Uint8Array;
+  readonly results: readonly (Result | undefined)[];
+  readonly asked: ReadonlyMap<number, Asked>;
+  /** Positions computed in this pass. */
+  readonly done: readonly number[];
+};
+
+export class Results {
+  readonly inside: Inside;
+  #problems: readonly Problem[] | null = null;
+
+  constructor(inside: Inside) {
+    this.inside = inside;
+  }
+
+  /** The result of a quantity, or of a measured one's computed twin (see `twinId`); undefined where there is none. */
+  get(id: QuantityId): Result | undefined {
+    const position = this.inside.graph.index.get(id);
+    return position === undefined ? undefined : this.inside.results[position];
+  }
+
+  /** Every quantity, hidden ones too, each after what it reads. */
+  get ids(): readonly QuantityId[] {
+    return this.inside.graph.ids;
+  }
+
+  /** Heavy models whose answers are not there, in the order of the graph. */
+  get requests(): readonly Request[] {
+    const asked = [...this.inside.asked].sort(([a], [b]) => a - b);
+    return asked.flatMap(([, { request, answer }]) => (request && !answer ? [request] : []));
+  }
+
+  /** Every heavy model that is asked for, answered or not: answers under other keys may be dropped. */
+  get askedKeys(): readonly string[] {
+    return [...this.inside.asked.values()].flatMap(({ request }) => (request ? [request.key] : []));
+  }
+
+  /** What this pass computed; the rest was taken over. */
+  get recomputed(): readonly QuantityId[] {
+    return this.inside.done.map((position) => this.inside.graph.nodes[position]?.id ?? "");
+  }
+
+  /** Problems of the worksheet, then those of quantities that are first causes. */
+  get problems(): readonly Problem[] {
+    this.#problems ??= firstCauses(this.inside);
+    return this.#problems;
+  }
+}
+
+/** Outputs of one failed model say the same; it is listed once. */
+function firstCauses({ graph, states, results }: Inside): readonly Problem[] {
+  const problems = [...graph.problems];
+  const said = new Set(problems.map(({ code, text }) => `${code} ${text}`));
+  for (const { position, role, card } of graph.nodes) {
+    if (states[position] !== FAILED || role === "model" || role === "twin") continue;
+    const result = results[position];
+    if (result?.state !== "failed" || result.problem.code === "upstream") continue;
+    const { code, text } = result.problem;
+    const saying =
+      code === "missing_card" || code === "duplicate_id" ? `${code} ${text}` : `${card} ${code} ${text}`;
+    if (said.has(saying)) continue;
+    said.add(saying);
+    problems.push(result.problem);
+  }
+  return problems;
+}

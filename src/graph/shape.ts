@@ -1,0 +1,47 @@
+// What of a worksheet decides the graph's shape: cards, links, own formulas, which rows have an entry or are measured.
+
+import type { Card, Entry, Worksheet } from "../document/worksheet.ts";
+import { isGiven } from "./entries.ts";
+import { entryAt, kindNamed } from "./plan.ts";
+import { sameData } from "./same.ts";
+import type { CardKind, CardKinds, NumberGiven, Row } from "./types.ts";
+
+function hasShapedDefault(row: Row): row is NumberGiven {
+  return row.row === "given" && row.default !== null && !Array.isArray(row.default);
+}
+
+function stored(card: Card, row: NumberGiven): Entry | undefined {
+  if (row.stored !== "card") return entryAt(card.givens, row.name);
+  return row.name === "price" ? card.price : card.life;
+}
+
+/** Names of the text givens that a formula of the user's is made of. */
+function formulaTexts(kind: CardKind): readonly string[] {
+  return kind.rows.flatMap((row) => (row.row === "user_formula" ? [row.formula, row.unit] : []));
+}
+
+function shapeOf(card: Card, kind: CardKind): unknown {
+  const texts = formulaTexts(kind);
+  const parts: unknown[] = [];
+  for (const row of kind.rows) {
+    if (row.row === "link" || texts.includes(row.name))
+      parts.push(entryAt(card.givens, row.name)?.value ?? null);
+    else if (hasShapedDefault(row)) parts.push(isGiven(row, stored(card, row)));
+    parts.push((entryAt(card.measured, row.name)?.value ?? null) !== null);
+  }
+  return parts;
+}
+
+function sameCardShape(a: Card, b: Card, kinds: CardKinds): boolean {
+  if (a === b) return true;
+  if (a.id !== b.id || a.kind !== b.kind) return false;
+  const kind = kindNamed(kinds, a.kind);
+  return !kind || sameData(shapeOf(a, kind), shapeOf(b, kind));
+}
+
+/** Whether two states of a worksheet have the same graph. */
+export function sameShape(a: Worksheet, b: Worksheet, kinds: CardKinds): boolean {
+  if (a === b) return true;
+  if (a.currency !== b.currency || a.cards.length !== b.cards.length) return false;
+  return a.cards === b.cards || a.cards.every((card, at) => sameCardShape(card, b.cards[at] ?? card, kinds));
+}

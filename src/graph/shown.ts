@@ -1,0 +1,146 @@
+// Any result as a reader sees it: numbers with their unit, words by their labels, links by the titles of their cards.
+
+import type { Entry, Worksheet } from "../document/worksheet.ts";
+import { dayNumber, parseIsoDate, parseMonthDay } from "../units/calendar.ts";
+import { DAY } from "../units/constants.ts";
+import { type ShowOptions, showNumber, showQuantity, unitLabel } from "../units/show.ts";
+import { safeLocale } from "../units/signs.ts";
+import { fromSi } from "../units/unit.ts";
+import { type Graph, type GraphNode, nodeOf } from "./network.ts";
+import { entryAt, rowNamed } from "./plan.ts";
+import type { Results } from "./results.ts";
+import type { ListGiven, QuantityId, Result, Row, Value } from "./types.ts";
+import { shownMeasure, siUnitOfNode } from "./unit-of.ts";
+
+const MILLISECONDS = 1000;
+/** Any leap year: a day of the year is shown without its year. */
+const SOME_LEAP_YEAR = 2000;
+
+/** The entry behind a node that is read from the document. */
+export function entryOfNode(worksheet: Worksheet, node: GraphNode): Entry | undefined {
+  const card = worksheet.cards.find(({ id }) => id === node.card);
+  const { work, row } = node;
+  if (!card || !row) return undefined;
+  if (work.kind === "measured") return entryAt(card.measured, row.name);
+  if (work.kind !== "entry") return undefined;
+  if (work.place === "card") return row.name === "life" ? card.life : card.price;
+  return entryAt(card.givens, row.name);
+}
+
+/** What a quantity is called: its row's label, or the user's own word for it. */
+export function labelOf(graph: Graph, worksheet: Worksheet, id: QuantityId): string {
+  const node = nodeOf(graph, id);
+  const row = node?.row;
+  if (!node || !row) return id;
+  if (row.row !== "user_formula" || row.called === undefined) return row.label;
+  const card = worksheet.cards.find((candidate) => candidate.id === node.card);
+  const called = entryAt(card?.givens, row.called)?.value;
+  const usual = node.kind && rowNamed(node.kind, row.called);
+  if (typeof called === "string" && called !== "") return called;
+  return usual?.row === "text" ? usual.default : row.label;
+}
+
+/** The title of a card, or its id where there is no such card. */
+export function titleOf(worksheet: Worksheet, card: string): string {
+  return worksheet.cards.find(({ id }) => id === card)?.title || card;
+}
+
+function dateText(dayNumberGiven: number, locale: string, withYear: boolean): string {
+  const form = new Intl.DateTimeFormat(safeLocale(locale), {
+    timeZone: "UTC",
+    month: "short",
+    day: "numeric",
+    ...(withYear ? { year: "numeric" as const } : {}),
+  });
+  return form.format(dayNumberGiven * DAY * MILLISECONDS);
+}
+
+/** `YYYY-MM-DD` or `MM-DD` as a date of the locale; any other text as it is. */
+function textOrDate(text: string, locale: string): string {
+  const day = parseIsoDate(text);
+  if (day !== null) return dateText(day, locale, true);
+  const parsed = parseMonthDay(text);
+  return parsed ? dateText(dayNumber(SOME_LEAP_YEAR, parsed.month, parsed.day), locale, false) : text;
+}
+
+function shownWord(worksheet: Worksheet, row: Row | null, word: string, options: ShowOptions): string {
+  if (row?.row === "choice") return row.options.find((option) => option.word === word)?.label ?? word;
+  if (row?.row === "link") return titleOf(worksheet, word);
+  const mayBeDate = row?.row === "date" || row?.row === "output";
+  return mayBeDate ? textOrDate(word, options.locale) : word;
+}
+
+function shownNumber(worksheet: Worksheet, node: GraphNode, value: number, options: ShowOptions): string {
+  const typed = entryOfNode(worksheet, node)?.unit;
+  const unit = node.work.kind === "formula" && node.work.userUnit ? node.work.userUnit : typed;
+  const measure = shownMeasure(node);
+  if (measure) return showQuantity(value, measure, unit ? { ...options, unit } : options);
+  const own = unit || siUnitOfNode(node);
+  return `${showNumber(unit ? fromSi(value, unit) : value, 4, options.locale)} ${unitLabel(own)}`.trim();
+}
+
+function shownMonths(row: ListGiven, numbers: readonly number[], options: ShowOptions): string {
+  const measure = row.measures?.[0] ?? "factor";
+  const [least, most] = [Math.min(...numbers), Math.max(...numbers)];
+  return `${showQuantity(least, measure, options)} to ${showQuantity(most, measure, options)}`;
+}
+
+function shownContent(row: ListGiven, item: unknown): string {
+  const word = typeof item === "object" && item !== null && "crop" in item ? String(item.crop) : "";
+  return row.crops?.find((crop) => crop.word === word)?.label ?? word;
+}
+
+function shownList(
+  worksheet: Worksheet,
+  row: Row | null,
+  list: readonly unknown[],
+  options: ShowOptions,
+): string {
+  if (list.length === 0) return "none";
+  if (row?.row === "link") return list.map((id) => titleOf(worksheet, String(id))).join(", ");
+  if (row?.row === "list" && row.of === "contents")
+    return list.map((item) => shownContent(row, item)).join(", ");
+  if (row?.row === "list" && row.of === "months") return shownMonths(row, list as number[], options);
+  if (row?.row === "list") return `${list.length} points`;
+  if (row?.row === "gather" && row.take === "id")
+    return list.map((id) => titleOf(worksheet, String(id))).join(", ");
+  return list.length === 1 ? "1 value" : `${list.length} values`;
+}
+
+/** A value of a node as a reader sees it. */
+export function shownOf(worksheet: Worksheet, node: GraphNode, value: Value, options: ShowOptions): string {
+  if (value === null) return "";
+  if (typeof value === "number") return shownNumber(worksheet, node, value, options);
+  if (typeof value === "string") return shownWord(worksheet, node.row, value, options);
+  if (value instanceof Float64Array || value instanceof Uint8Array) return `${value.length} values`;
+  return Array.isArray(value) ? shownList(worksheet, node.row, value, options) : "";
+}
+
+/** A result as a reader sees it: its value, the last one while it is pending, or the reason why there is none. */
+export function shownResult(
+  worksheet: Worksheet,
+  node: GraphNode,
+  result: Result,
+  options: ShowOptions,
+): string {
+  if (result.state === "ready") return shownOf(worksheet, node, result.value, options);
+  if (result.state === "pending")
+    return result.last === null ? "…" : shownOf(worksheet, node, result.last, options);
+  return result.state === "none" ? result.reason : result.problem.text;
+}
+
+/**
+ * Any quantity as a reader sees it; "" where there is no such quantity.
+ * @param options units, locale and currency; a given is shown in the unit it was typed in
+ */
+export function shownValue(
+  graph: Graph,
+  worksheet: Worksheet,
+  results: Results,
+  id: QuantityId,
+  options: ShowOptions,
+): string {
+  const node = nodeOf(graph, id);
+  const result = results.get(id);
+  return node && result ? shownResult(worksheet, node, result, options) : "";
+}

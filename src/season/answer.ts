@@ -1,0 +1,158 @@
+// What one season run answers: plain data, series as typed arrays, everything by the part's id and in order of ids.
+
+import type { Bound, LeftOut } from "./plan.ts";
+
+/** Why a season could not be run, and the first day at fault [days since 1970-01-01], where a day is. */
+export type SeasonFailure = { readonly failed: string; readonly at: number | null };
+
+/** Of the whole. Means are over the record's whole seasons; null where there is nothing to tell. */
+export type SeasonTotals = {
+  /** Reachable water of all tanks that serve beds, full, over a peak day's draws [s]. */
+  readonly daysOfAutonomy: number | null;
+  /** What the soil of all beds holds within easy reach, over what they need on a peak day [s]. */
+  readonly soilAutonomy: number | null;
+  /** Day from which full tanks are used up soonest, were there no more rain [days since 1970-01-01]. */
+  readonly worstDate: number | null;
+  /** How long they last from that day on [s]. */
+  readonly worstDateLasts: number | null;
+  /** [m3] a season. */
+  readonly need: number;
+  /** Given to beds [m3] a season. */
+  readonly met: number;
+  /** Summed actual over summed potential crop use [-]. */
+  readonly shareMet: number | null;
+  /** Days a season with any bed short. */
+  readonly daysShort: number | null;
+  /** Most short days on end, over the record. */
+  readonly longestShortRun: number;
+  /** Lost to the ground [m3] a season. */
+  readonly spill: number;
+  /** Largest |in - out - change| of the run over all that went through [-]. */
+  readonly balanceError: number;
+  /** The same for the batteries' energy [-]. */
+  readonly energyBalanceError: number;
+  /** The bound behind the most unmet water; null when nothing was unmet. */
+  readonly binding: Bound | null;
+  /** Unmet water of the whole seasons by bound [m3]. */
+  readonly unmetByBound: Readonly<Record<Bound, number>>;
+  /** Calendar year with the least rain, and what the season that begins in it saw. */
+  readonly driestYear: number | null;
+  readonly driestYearShareMet: number | null;
+  readonly driestYearDaysShort: number | null;
+  /** Whole seasons and whole calendar years of the record. */
+  readonly seasons: number;
+  readonly years: number;
+};
+
+export type RoofAnswer = {
+  readonly id: string;
+  /** Over the whole record [m3]. */
+  readonly caught: number;
+  /** [m3], mean of the whole calendar years. */
+  readonly meanYearly: number | null;
+};
+
+export type TankAnswer = {
+  readonly id: string;
+  /** Roof water and overflow that found no room and went to the ground [m3], mean of whole calendar years. */
+  readonly meanYearlySpill: number | null;
+  /** The same over the whole record [m3]. */
+  readonly spilled: number;
+  /** Passed on to the tank it overflows to, over the whole record [m3]. */
+  readonly passedOn: number;
+  /** Depth above its floor on its lowest evening [m], and that day. */
+  readonly lowestLevel: number;
+  readonly lowestDate: number;
+  /** Reachable water, full [m3]. */
+  readonly reachable: number;
+  /** Its own reachable water from full over a peak day's draws [s]; null when it serves no bed. */
+  readonly daysOfAutonomy: number | null;
+  /** Lost to the air and by leaks, over the whole record [m3]. */
+  readonly evaporated: number;
+  readonly leaked: number;
+  /** Water in it each evening [m3]. */
+  readonly stored: Float64Array;
+};
+
+export type LineAnswer = {
+  readonly id: string;
+  /** Moved on balance from its start to its end [m3], mean of whole calendar years. */
+  readonly movedYearly: number | null;
+  /** Over the whole record [m3]. */
+  readonly moved: number;
+  /** How long after the watering it ran, each day it ran: the usual (median) and the longest [s]; null: never ran. */
+  readonly usualRun: number | null;
+  readonly longestRun: number | null;
+};
+
+export type DrawAnswer = {
+  readonly id: string;
+  /** [m3], mean of whole seasons. */
+  readonly seasonVolume: number;
+  /** Given over due in the whole seasons [-]; null when nothing was due. */
+  readonly shareMet: number | null;
+  /** Days a season on which it got less than was due. */
+  readonly daysShort: number;
+  /** Given over the whole record [m3], and days of the record on which all that was due was given. */
+  readonly given: number;
+  readonly daysMet: number;
+};
+
+/** A delivery or a carry, means of whole seasons. */
+export type SourceAnswer = {
+  readonly id: string;
+  /** [m3] */
+  readonly seasonVolume: number;
+  /** Of a person or pump [s]. */
+  readonly seasonTime: number;
+  /** Rounds carried; 0 for a delivery. */
+  readonly seasonTrips: number;
+  /** [J]; 0 for a carry. */
+  readonly seasonEnergy: number;
+};
+
+export type BatteryAnswer = {
+  readonly id: string;
+  /** Lowest evening before charging, of what can be used [-]. */
+  readonly lowestShare: number;
+  /** Days a season on which a watering stopped for want of charge. */
+  readonly daysEmpty: number;
+};
+
+export type BedAnswer = {
+  readonly id: string;
+  /** Why the crop's need is not known, else null: no crop in the season and the like. */
+  readonly none: string | null;
+  /** [m3] a season: crop use less rain that counted, over the efficiency. */
+  readonly need: number;
+  /** Given [m3] a season. */
+  readonly met: number;
+  /** Soil rule: actual over potential crop use. Fixed rule: given over due. */
+  readonly shareMet: number | null;
+  readonly daysShort: number;
+  /** The bound behind most of its unmet water. */
+  readonly binding: Bound | null;
+  /** Given each day [m3]. */
+  readonly given: Float64Array;
+  /** Water short in the root zone each evening, depth over the watered ground [m]. */
+  readonly depletion: Float64Array;
+};
+
+export type SeasonAnswer = {
+  /** Day of element 0 of every series [days since 1970-01-01]. */
+  readonly firstDay: number;
+  readonly totals: SeasonTotals;
+  readonly leftOut: readonly LeftOut[];
+  readonly roofs: readonly RoofAnswer[];
+  readonly tanks: readonly TankAnswer[];
+  readonly lines: readonly LineAnswer[];
+  readonly draws: readonly DrawAnswer[];
+  readonly deliveries: readonly SourceAnswer[];
+  readonly carries: readonly SourceAnswer[];
+  readonly batteries: readonly BatteryAnswer[];
+  readonly beds: readonly BedAnswer[];
+  /** Water in all tanks each evening [m3]. */
+  readonly storedTotal: Float64Array;
+  /** 1 on a day of the season on which any bed was short. */
+  readonly shortDay: Uint8Array;
+};

@@ -1,0 +1,40 @@
+// Rain as water that arrives: scaled by the worksheet's factor, with snow kept back until it thaws.
+
+import type { DailyRecord } from "../rainfall/record.ts";
+import { ZERO_CELSIUS } from "../units/constants.ts";
+
+/**
+ * Water that the sky brings to a surface on each day.
+ *
+ * @param record the daily record; without highest temperatures everything is rain [-]
+ * @param scale factor on all rain [-]
+ * @returns depth of each day; NaN where the record has a gap [m]
+ * @validity a day that never gets above freezing keeps its snow; the next that does brings all of it
+ * @source common practice, no source
+ */
+export function arrivingRain(record: DailyRecord, scale: number): Float64Array {
+  const arriving = new Float64Array(record.rain.length);
+  let snow = 0;
+  for (let day = 0; day < arriving.length; day++) {
+    const depth = (record.rain[day] as number) * scale;
+    if ((record.highest?.[day] ?? Number.NaN) <= ZERO_CELSIUS) {
+      snow += depth;
+      continue;
+    }
+    arriving[day] = depth + snow;
+    snow = 0;
+  }
+  return arriving;
+}
+
+/**
+ * First day without a rain reading.
+ *
+ * @param record the daily record [-]
+ * @returns day number, or null where there is no gap [days since 1970-01-01]
+ * @source definition
+ */
+export function firstGap(record: DailyRecord): number | null {
+  const gap = record.rain.findIndex((depth) => !Number.isFinite(depth));
+  return gap < 0 ? null : record.firstDay + gap;
+}

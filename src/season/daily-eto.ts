@@ -1,0 +1,83 @@
+// Reference evapotranspiration of every day of a record, by the chosen method.
+
+import { DomainError } from "../physics/domain-error.ts";
+import { hargreaves, penmanMonteith } from "../physics/reference-evapotranspiration.ts";
+import { extraterrestrialRadiation } from "../physics/sun.ts";
+import type { DailyRecord } from "../rainfall/record.ts";
+import { calendarDate, dayOfYear, isoDate } from "../units/calendar.ts";
+import { DAY } from "../units/constants.ts";
+import type { EtoChoice } from "./plan.ts";
+
+type Answer = { readonly eto: Float64Array } | { readonly failed: string };
+
+/**
+ * Reference evapotranspiration of each day.
+ *
+ * @param record the daily record [-]
+ * @param choice method, place, monthly means [m/s] and factor, units at the type's fields
+ * @returns depth of each day [m], or why there is none
+ * @source the user's monthly means, or FAO-56 Eq. 6 or Eq. 52
+ */
+export function dailyEto(record: DailyRecord, choice: EtoChoice): Answer {
+  if (choice.method === "monthly") return byMonth(record, choice);
+  const { highest, lowest } = record;
+  if (!highest || !lowest) {
+    return {
+      failed: "The record has no temperatures, and no monthly figures of evapotranspiration are given.",
+    };
+  }
+  const eto = new Float64Array(record.rain.length);
+  for (let day = 0; day < eto.length; day++) {
+    const date = record.firstDay + day;
+    const [high, low] = [highest[day], lowest[day]];
+    if (high === undefined || low === undefined || Number.isNaN(high + low)) {
+      return { failed: `The record has no temperatures on ${isoDate(date)}.` };
+    }
+    const depth = depthOf(record, choice, day, { highest: high, lowest: low });
+    if (typeof depth === "string") return { failed: `${isoDate(date)}: ${depth}` };
+    eto[day] = depth * choice.factor;
+  }
+  return { eto };
+}
+
+type Warmth = { readonly highest: number; readonly lowest: number };
+
+/** Depth of one day [m], or what is wrong with its readings. */
+function depthOf(record: DailyRecord, choice: EtoChoice, day: number, warmth: Warmth): number | string {
+  const place = { latitude: choice.latitude, dayOfYear: dayOfYear(record.firstDay + day) };
+  try {
+    if (choice.method === "hargreaves") {
+      const extraterrestrial = extraterrestrialRadiation(place.latitude, place.dayOfYear);
+      return hargreaves({ ...warmth, extraterrestrial });
+    }
+    return penmanMonteith({
+      ...warmth,
+      ...place,
+      elevation: choice.elevation,
+      wind: reading(record.wind, day),
+      vapour: reading(record.vapour, day),
+      sun: reading(record.sun, day),
+    });
+  } catch (error) {
+    if (error instanceof DomainError) return error.message;
+    throw error;
+  }
+}
+
+/** A day's reading, null where it was not measured. */
+function reading(series: Float64Array | null, day: number): number | null {
+  const value = series?.[day];
+  return value === undefined || Number.isNaN(value) ? null : value;
+}
+
+function byMonth(record: DailyRecord, choice: EtoChoice): Answer {
+  const { months } = choice;
+  if (months?.length !== 12 || !months.every((rate) => rate >= 0 && rate < Infinity)) {
+    return { failed: "Evapotranspiration needs twelve monthly figures, none below nothing." };
+  }
+  const eto = Float64Array.from(record.rain, (_, day) => {
+    const { month } = calendarDate(record.firstDay + day);
+    return (months[month - 1] ?? 0) * DAY * choice.factor;
+  });
+  return { eto };
+}

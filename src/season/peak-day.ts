@@ -1,0 +1,51 @@
+// The peak day: what nine seasons in ten stay under, by each season's highest ten-day mean.
+
+import type { Span } from "./spans.ts";
+
+/** Days over which a peak is meant, and the quantile over the seasons: our definition. */
+const PEAK_DAYS = 10;
+const PEAK_QUANTILE = 0.9;
+
+/**
+ * Quantile of values, linear between the two nearest.
+ *
+ * @param values at least one [any]
+ * @param share 0..1 [-]
+ * @returns quantile; 0 of no values [any]
+ * @source definition: position (n - 1) p in the sorted values, linear between neighbours
+ */
+export function quantile(values: readonly number[], share: number): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  const place = (sorted.length - 1) * share;
+  const lower = sorted[Math.floor(place)] ?? 0;
+  const upper = sorted[Math.ceil(place)] ?? 0;
+  return lower + (upper - lower) * (place - Math.floor(place));
+}
+
+/** Highest mean over ten days on end within a span, or over the whole of a shorter one. */
+function highestMean(series: Float64Array, span: Span): number {
+  const width = Math.min(PEAK_DAYS, span.last - span.first + 1);
+  let sum = 0;
+  let highest = Number.NEGATIVE_INFINITY;
+  for (let day = span.first; day <= span.last; day++) {
+    sum += series[day] as number;
+    if (day - span.first >= width) sum -= series[day - width] as number;
+    if (day - span.first >= width - 1) highest = Math.max(highest, sum);
+  }
+  return highest / width;
+}
+
+/**
+ * A peak day of a daily series.
+ *
+ * @param series one value a day [any]
+ * @param seasons the whole seasons, at least one [-]
+ * @returns the 0.9 quantile over the seasons of each season's highest ten-day mean [any]
+ * @source definition
+ */
+export function peakDay(series: Float64Array, seasons: readonly Span[]): number {
+  return quantile(
+    seasons.map((span) => highestMean(series, span)),
+    PEAK_QUANTILE,
+  );
+}

@@ -1,0 +1,81 @@
+// What a roof brings each day of a record, and in a usual and the driest year.
+
+import { dayRunoff } from "../physics/roof.ts";
+import type { DailyRecord } from "../rainfall/record.ts";
+import { arrivingRain } from "./arriving-rain.ts";
+import type { RoofPart } from "./plan.ts";
+import { dayOfSeason, type Span, sumOver, wholeYears } from "./spans.ts";
+
+/** A roof as far as its catch goes. */
+export type CatchingRoof = Omit<RoofPart, "id" | "drainsTo">;
+
+/**
+ * Water that a roof brings on each day; nothing while it is not connected.
+ *
+ * @param roof the roof, units at the type's fields
+ * @param arriving water that the sky brings each day [m]
+ * @param firstDay day of element 0 [days since 1970-01-01]
+ * @returns volume of each day; 0 on a day without a reading [m3]
+ * @throws DomainError for a negative loss or a coefficient outside 0..1
+ * @source dayRunoff
+ */
+export function dailyCatch(roof: CatchingRoof, arriving: Float64Array, firstDay: number): Float64Array {
+  const dates = { start: roof.catchFrom ?? "01-01", end: roof.catchUntil ?? "12-31" };
+  const connected = dayOfSeason(dates, firstDay, arriving.length);
+  const caught = new Float64Array(arriving.length);
+  let flushLeft = roof.firstFlush;
+  for (let day = 0; day < caught.length; day++) {
+    const rain = arriving[day] as number;
+    if (Number.isNaN(rain)) continue;
+    const result = dayRunoff(roof, rain, flushLeft);
+    flushLeft = result.flushLeft;
+    if (connected[day]) caught[day] = result.volume;
+  }
+  return caught;
+}
+
+/**
+ * What a roof catches in a year.
+ *
+ * @param roof the roof, units at the type's fields
+ * @param record the daily record [-]
+ * @param rainScale factor on all rain [-]
+ * @returns mean of the whole calendar years, and that of the one with the least rain; null without a whole year [m3]
+ * @throws DomainError for a negative loss or a coefficient outside 0..1
+ * @source dailyCatch
+ */
+export function roofCatch(
+  roof: CatchingRoof,
+  record: DailyRecord,
+  rainScale: number,
+): { readonly meanYearly: number | null; readonly driestYear: number | null } {
+  const years = readYears(record);
+  const driest = driestOf(record.rain, years);
+  if (!driest) return { meanYearly: null, driestYear: null };
+  const caught = dailyCatch(roof, arrivingRain(record, rainScale), record.firstDay);
+  const total = years.reduce((sum, year) => sum + sumOver(caught, year), 0);
+  return { meanYearly: total / years.length, driestYear: sumOver(caught, driest) };
+}
+
+/** Whole calendar years without a gap. */
+function readYears(record: DailyRecord): readonly Span[] {
+  return wholeYears(record.firstDay, record.rain.length).filter((year) =>
+    Number.isFinite(sumOver(record.rain, year)),
+  );
+}
+
+/**
+ * The span with the least rain, the first of equals.
+ *
+ * @param rain of each day [m]
+ * @param spans to choose from [-]
+ * @returns the span, or null of none [-]
+ * @source definition
+ */
+export function driestOf(rain: Float64Array, spans: readonly Span[]): Span | null {
+  let driest: Span | null = null;
+  for (const span of spans) {
+    if (!driest || sumOver(rain, span) < sumOver(rain, driest)) driest = span;
+  }
+  return driest;
+}

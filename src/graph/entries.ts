@@ -23,10 +23,16 @@ type Origin = "given" | "measured";
 type Wrong = { readonly code: ProblemCode; readonly text: string };
 type Read<T> = { readonly value: T } | Wrong;
 
-/** An entry is there only if it has a value, or if being empty means something in its row. */
+/** Whether a number's default is worked out or picked, so that leaving it empty asks for that. */
+export function hasWorkedDefault(row: Given): row is NumberGiven {
+  return row.row === "given" && row.default !== null && !Array.isArray(row.default);
+}
+
+/** Whether an entry stands for the row's default; an empty one does, unless the default is to be worked out. */
 export function isGiven(row: Given, entry: Entry | undefined): boolean {
   if (!entry || entry.value === undefined) return false;
-  return entry.value !== null || ("absent" in row && row.absent !== undefined);
+  const isAbsence = "absent" in row && row.absent !== undefined;
+  return entry.value !== null || isAbsence || !hasWorkedDefault(row);
 }
 
 /** A number with its unit, in the SI unit of a measure. */

@@ -61,17 +61,19 @@ export class Results {
   }
 }
 
+/** Said once for the whole worksheet already. */
+const SAID_ELSEWHERE = new Set(["upstream", "missing_card", "duplicate_id"]);
+
 /** Outputs of one failed model say the same; it is listed once. */
 function firstCauses({ graph, states, results }: Inside): readonly Problem[] {
   const problems = [...graph.problems];
-  const said = new Set(problems.map(({ code, text }) => `${code} ${text}`));
+  const said = new Set<string>();
   for (const { position, role, card } of graph.nodes) {
     if (states[position] !== FAILED || role === "model" || role === "twin") continue;
     const result = results[position];
-    if (result?.state !== "failed" || result.problem.code === "upstream") continue;
+    if (result?.state !== "failed" || SAID_ELSEWHERE.has(result.problem.code)) continue;
     const { code, text } = result.problem;
-    const saying =
-      code === "missing_card" || code === "duplicate_id" ? `${code} ${text}` : `${card} ${code} ${text}`;
+    const saying = `${card} ${code} ${text}`;
     if (said.has(saying)) continue;
     said.add(saying);
     problems.push(result.problem);

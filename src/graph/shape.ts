@@ -1,14 +1,10 @@
 // What of a worksheet decides the graph's shape: cards, links, own formulas, which rows have an entry or are measured.
 
 import type { Card, Entry, Worksheet } from "../document/worksheet.ts";
-import { isGiven } from "./entries.ts";
+import { hasWorkedDefault, isGiven } from "./entries.ts";
 import { entryAt, kindNamed } from "./plan.ts";
 import { sameData } from "./same.ts";
-import type { CardKind, CardKinds, NumberGiven, Row } from "./types.ts";
-
-function hasShapedDefault(row: Row): row is NumberGiven {
-  return row.row === "given" && row.default !== null && !Array.isArray(row.default);
-}
+import type { CardKind, CardKinds, NumberGiven } from "./types.ts";
 
 function stored(card: Card, row: NumberGiven): Entry | undefined {
   if (row.stored !== "card") return entryAt(card.givens, row.name);
@@ -26,7 +22,7 @@ function shapeOf(card: Card, kind: CardKind): unknown {
   for (const row of kind.rows) {
     if (row.row === "link" || texts.includes(row.name))
       parts.push(entryAt(card.givens, row.name)?.value ?? null);
-    else if (hasShapedDefault(row)) parts.push(isGiven(row, stored(card, row)));
+    else if (row.row === "given" && hasWorkedDefault(row)) parts.push(isGiven(row, stored(card, row)));
     parts.push((entryAt(card.measured, row.name)?.value ?? null) !== null);
   }
   return parts;

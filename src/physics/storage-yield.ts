@@ -1,6 +1,6 @@
 // One tank, one supply, one demand: the textbook storage methods that the season is held against.
 
-import { DomainError, requireNotNegative } from "./domain-error.ts";
+import { DomainError, requireNotNegative, requireWithin } from "./domain-error.ts";
 
 const SOURCE = "Jenkins et al. 1978; Fewkes and Butler 2000";
 /** Shortfall that is rounding rather than want [-]. */
@@ -49,29 +49,73 @@ export type TankYield = {
  */
 export function tankYield({ inflow, demand, capacity, start, rule }: TankRun): TankYield {
   requireNotNegative("capacity", capacity, SOURCE);
-  if (!(start >= 0 && start <= capacity))
-    throw new DomainError("start", start, `from 0 to ${capacity}`, SOURCE);
-  const steps = inflow.length;
-  const given = new Float64Array(steps);
-  const stored = new Float64Array(steps);
-  let [volume, totalIn, totalGiven, totalSpill, stepsMet] = [start, 0, 0, 0, 0];
-  const spillFirst = rule === "spill_first";
-  for (let step = 0; step < steps; step++) {
-    const wanted = typeof demand === "number" ? demand : (demand[step] as number);
-    const arriving = inflow[step] as number;
-    const together = volume + arriving;
-    const drawn = Math.min(wanted, spillFirst ? volume : together);
-    const room = spillFirst ? capacity - drawn : capacity;
-    const left = together - drawn;
-    volume = Math.min(left, room);
-    totalSpill += left - volume;
-    totalIn += arriving;
-    totalGiven += drawn;
-    if (drawn >= wanted * (1 - ROUNDING)) stepsMet++;
+  requireWithin("start", start, [0, capacity], SOURCE);
+  const supply = inflow instanceof Float64Array ? inflow : Float64Array.from(inflow);
+  const wanted = Float64Array.from(typeof demand === "number" ? [demand] : demand);
+  if (typeof demand !== "number")
+    requireWithin("demands", wanted.length, [supply.length, supply.length], SOURCE);
+  const series: Series = {
+    supply,
+    wanted,
+    stride: typeof demand === "number" ? 0 : 1,
+    given: new Float64Array(supply.length),
+    stored: new Float64Array(supply.length),
+  };
+  if (rule === "spill_first") spillFirst(series, capacity, start);
+  else useFirst(series, capacity, start);
+  return sums(series, start);
+}
+
+/** Arrays of one kind, so that the loops over decades stay fast; a stride of 0 repeats the one demand. */
+type Series = {
+  readonly supply: Float64Array;
+  readonly wanted: Float64Array;
+  readonly stride: number;
+  readonly given: Float64Array;
+  readonly stored: Float64Array;
+};
+
+function spillFirst(
+  { supply, wanted, stride, given, stored }: Series,
+  capacity: number,
+  start: number,
+): void {
+  let volume = start;
+  for (let step = 0; step < supply.length; step++) {
+    const drawn = Math.min(wanted[step * stride] as number, volume);
+    volume = Math.min(volume + (supply[step] as number) - drawn, capacity - drawn);
     given[step] = drawn;
     stored[step] = volume;
   }
-  return { given, stored, inflow: totalIn, yield: totalGiven, spill: totalSpill, end: volume, stepsMet };
+}
+
+function useFirst({ supply, wanted, stride, given, stored }: Series, capacity: number, start: number): void {
+  let volume = start;
+  for (let step = 0; step < supply.length; step++) {
+    const together = volume + (supply[step] as number);
+    const drawn = Math.min(wanted[step * stride] as number, together);
+    volume = Math.min(together - drawn, capacity);
+    given[step] = drawn;
+    stored[step] = volume;
+  }
+}
+
+function sums({ supply, wanted, stride, given, stored }: Series, start: number): TankYield {
+  let inflow = 0;
+  let total = 0;
+  let spill = 0;
+  let stepsMet = 0;
+  let before = start;
+  for (let step = 0; step < supply.length; step++) {
+    const drawn = given[step] as number;
+    const after = stored[step] as number;
+    inflow += supply[step] as number;
+    total += drawn;
+    spill += before + (supply[step] as number) - drawn - after;
+    if (drawn >= (wanted[step * stride] as number) * (1 - ROUNDING)) stepsMet++;
+    before = after;
+  }
+  return { given, stored, inflow, yield: total, spill, end: before, stepsMet };
 }
 
 /** Storage that never fails, and how empty it would stand at each step. */

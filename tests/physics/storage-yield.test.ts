@@ -63,6 +63,7 @@ describe("tankYield", () => {
     const tank = { inflow: [1, 1], demand: [0, 2], capacity: 5, start: 0, rule: "use_first" } as const;
     expect(Array.from(tankYield(tank).given)).toEqual([0, 2]);
     expect(() => tankYield({ ...tank, start: 6 })).toThrow(DomainError);
+    expect(() => tankYield({ ...tank, demand: [1] })).toThrow(DomainError);
   });
 });
 

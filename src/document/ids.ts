@@ -1,0 +1,61 @@
+// Ids of cards: made from a title, checked before they are changed.
+
+import { LIMITS } from "./limits.ts";
+import { ID_PATTERN, SINGLE_CARDS, type Worksheet } from "./worksheet.ts";
+
+/** Ids that formulas give a meaning of their own. */
+const RESERVED: ReadonlySet<string> = new Set([...SINGLE_CARDS, "measured"]);
+
+const LONGEST_WISH = 40;
+
+/** Whether the id belongs to a card that exists exactly once. */
+export function isSingle(id: string): boolean {
+  return (SINGLE_CARDS as readonly string[]).includes(id);
+}
+
+function slug(text: string): string {
+  const plain = text
+    .normalize("NFKD")
+    .replace(/\p{Mark}/gu, "")
+    .toLowerCase();
+  return plain
+    .replace(/[^a-z0-9]+/g, "_")
+    .slice(0, LONGEST_WISH)
+    .replace(/^_+|_+$/g, "");
+}
+
+/**
+ * An id that no card of the worksheet has.
+ *
+ * @param worksheet where it must be free
+ * @param kind card kind, used where the title gives no id
+ * @param title wished-for name, as "Blue tank"
+ * @returns as `blue_tank`, or `blue_tank_2` where that is taken
+ */
+export function freshId(worksheet: Worksheet, kind: string, title = ""): string {
+  const wishes = [slug(title), slug(kind), "card"];
+  const wish = wishes.find((text) => ID_PATTERN.test(text)) ?? "card";
+  const taken = new Set(worksheet.cards.map((card) => card.id));
+  const isFree = (id: string) => !taken.has(id) && !RESERVED.has(id);
+  if (isFree(wish)) return wish;
+  const stem = wish.replace(/_\d+$/, "");
+  let count = 2;
+  while (!isFree(`${stem}_${count}`)) count += 1;
+  return `${stem}_${count}`;
+}
+
+/**
+ * Why a card's id cannot be changed so.
+ *
+ * @returns one sentence, or null where it can
+ */
+export function idProblem(worksheet: Worksheet, from: string, to: string): string | null {
+  if (!worksheet.cards.some((card) => card.id === from)) return `There is no card "${from}".`;
+  if (isSingle(from)) return `The card "${from}" exists once and keeps its name.`;
+  if (!ID_PATTERN.test(to) || to.length > LIMITS.id) {
+    return "A short name begins with a small letter and has small letters, digits and underscores only.";
+  }
+  if (RESERVED.has(to)) return `The name "${to}" has a meaning of its own.`;
+  if (to !== from && worksheet.cards.some((card) => card.id === to)) return `Another card is called "${to}".`;
+  return null;
+}

@@ -1,0 +1,66 @@
+// Saving by itself: the newest worksheet within a second of the edit, one save at a time, never two in each other's way.
+
+import type { Worksheet } from "../document/worksheet.ts";
+import type { Saved, Shelf } from "./shelf.ts";
+import type { Kept } from "./store-failure.ts";
+
+export type SaverOptions = {
+  readonly shelf: Pick<Shelf, "save">;
+  readonly id: string;
+  /** Revision that was opened, 0 for a new sheet. */
+  readonly revision: number;
+  /** Quiet time before a save [ms]. */
+  readonly delay?: number;
+  /** Now [ms since 1970-01-01 UTC]. */
+  readonly now: () => number;
+  /** Told of every save; after a conflict the work goes on in the copy, under the id and title given. */
+  readonly onSaved: (outcome: Kept<Saved>) => void;
+};
+
+export type Saver = {
+  /** Says that this is now the worksheet. */
+  readonly change: (worksheet: Worksheet) => void;
+  /** Saves at once what waits, as when the page is being hidden; resolves when it is kept or refused. */
+  readonly flush: () => Promise<void>;
+  /** Where the work is kept now. */
+  readonly place: () => { readonly id: string; readonly revision: number };
+};
+
+const USUAL_DELAY = 400;
+
+/** Saves one worksheet by itself. A refused save is told and tried again with the next change or flush. */
+export function makeSaver(options: SaverOptions): Saver {
+  let place = { id: options.id, revision: options.revision };
+  let waiting: Worksheet | null = null;
+  let timer: ReturnType<typeof setTimeout> | null = null;
+  let running: Promise<void> = Promise.resolve();
+
+  const saveOne = async () => {
+    const worksheet = waiting;
+    if (!worksheet) return;
+    waiting = null;
+    const request = { id: place.id, basedOn: place.revision, worksheet, at: options.now() };
+    const outcome = await options.shelf.save(request);
+    if (outcome.ok) place = { id: outcome.value.id, revision: outcome.value.revision };
+    else waiting ??= worksheet;
+    options.onSaved(outcome);
+  };
+
+  const flush = () => {
+    if (timer !== null) clearTimeout(timer);
+    timer = null;
+    // Even where a listener threw, the next save goes ahead.
+    running = running.then(saveOne, saveOne);
+    return running;
+  };
+
+  return {
+    change: (worksheet) => {
+      waiting = worksheet;
+      // The clock is not set back by further edits: a long drag is saved on the way.
+      timer ??= setTimeout(flush, options.delay ?? USUAL_DELAY);
+    },
+    flush,
+    place: () => place,
+  };
+}

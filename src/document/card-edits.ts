@@ -78,19 +78,21 @@ function renameInCard(card: Card, from: string, to: string, roles: GivenRoles): 
   });
 }
 
+function hasFittingTexts(card: Card): boolean {
+  return [card.givens, ...Object.values(card.options ?? {})].every((entries) =>
+    Object.values(entries).every(({ value }) => typeof value !== "string" || value.length <= LIMITS.text),
+  );
+}
+
 /**
  * Changes a card's id, with every link to it and every formula of the user's that names it.
  *
- * @returns the worksheet, the same one where `idProblem` has a reason against it
+ * @returns the worksheet, the same one where `idProblem` has a reason against it or a formula would grow too long to keep
  */
 export function changeId(worksheet: Worksheet, from: string, to: string, roles: GivenRoles): Worksheet {
   if (from === to || idProblem(worksheet, from, to) !== null) return worksheet;
-  return frozen(
-    withCards(
-      worksheet,
-      mapCards(worksheet.cards, (card) => renameInCard(card, from, to, roles)),
-    ),
-  );
+  const cards = mapCards(worksheet.cards, (card) => renameInCard(card, from, to, roles));
+  return cards.every(hasFittingTexts) ? frozen(withCards(worksheet, cards)) : worksheet;
 }
 
 /** Moves a card to another place in the list; `to` beyond an end means that end. */

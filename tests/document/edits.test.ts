@@ -175,6 +175,13 @@ describe("cards", () => {
     expect(changeId(sheet, from, to, ROLES)).toBe(sheet);
   });
 
+  test("an id is not changed where a formula would grow past what can be read again", () => {
+    const formula = `blue_tank.capacity${" + blue_tank.capacity".repeat(90)}`;
+    const sheet = setGiven(fixture(), "spare", "formula", { value: formula, unit: "" });
+    expect(cardOf(sheet, "spare").givens.formula?.value).toBe(formula);
+    expect(changeId(sheet, "blue_tank", `b${"_long".repeat(12)}`, ROLES)).toBe(sheet);
+  });
+
   test("a card moves to a place, and to an end when the place is beyond it", () => {
     const ids = (sheet: Worksheet) => sheet.cards.map((card) => card.id);
     const sheet = emptyWorksheet();
@@ -189,12 +196,11 @@ describe("options", () => {
     let sheet = saveOption(fixture(), "blue_tank", "bigger");
     sheet = setGiven(sheet, "blue_tank", "capacity", gallons(500));
     expect(cardOf(effective(sheet), "blue_tank").givens.capacity).toEqual(gallons(500));
+    expect(cardOf(effective(applyOption(sheet, "blue_tank", null)), "blue_tank").givens.capacity?.value).toBe(
+      275,
+    );
     expect(
-      cardOf(effective(applyOption(sheet, "blue_tank", null)), "blue_tank").givens.capacity?.value,
-    ).toBe(275);
-    expect(
-      cardOf(effective(applyOption(sheet, "blue_tank", "second barrel")), "blue_tank").givens.capacity
-        ?.value,
+      cardOf(effective(applyOption(sheet, "blue_tank", "second barrel")), "blue_tank").givens.capacity?.value,
     ).toBe(330);
   });
 

@@ -23,7 +23,7 @@ export type ExtraColumn = {
   readonly factor: number | null;
 };
 
-export type ColumnPlan = Omit<FormatFacts, "packedDates" | "questions"> & {
+export type ColumnPlan = Omit<FormatFacts, "packedDates" | "dottedDates" | "questions"> & {
   readonly questions?: FormatFacts["questions"];
   readonly date: DateColumns;
   readonly time: number | null;
@@ -93,6 +93,7 @@ function stationFilter(plan: ColumnPlan, head: Head): ((row: readonly string[]) 
     const station = row[column] ?? "";
     if (station !== only) {
       const name = station.trim();
+      if (name === "" || row[0]?.startsWith("#")) return true;
       counts.add(name);
       if (only === null) only = station;
       else return name === only.trim();
@@ -109,27 +110,34 @@ function timeReader(plan: ColumnPlan): ((row: readonly string[]) => number) | nu
   return (row) => minuteAfterDate(row[date.column] ?? "");
 }
 
-function dayReader(
-  plan: ColumnPlan,
-  head: Head,
-): { shape: DateShape | null; read: (row: readonly string[]) => number } {
+type DayReader = {
+  readonly shape: DateShape | null;
+  readonly dotted: boolean;
+  readonly read: (row: readonly string[]) => number;
+};
+
+function dayReader(plan: ColumnPlan, head: Head): DayReader {
   const date = plan.date;
   if (date.kind === "parts") {
     return {
       shape: null,
+      dotted: false,
       read: (row) => checkedDay(Number(row[date.year]), Number(row[date.month]), Number(row[date.day])),
     };
   }
   if (date.kind === "counted") {
     let next = date.firstDay;
-    return { shape: null, read: () => next++ };
+    return { shape: null, dotted: false, read: () => next++ };
   }
   let shape: DateShape | null = null;
+  let sample = "";
   for (let at = plan.dataFrom; at < head.rows.length && !shape; at++) {
-    shape = dateShape(head.rows[at]?.[date.column] ?? "");
+    sample = head.rows[at]?.[date.column] ?? "";
+    shape = dateShape(sample);
   }
   const read = dateReader(shape ?? "iso");
-  return { shape, read: (row) => read(row[date.column] ?? "") };
+  const dotted = /^\s*\d{1,2}\.\s?\d{1,2}\./.test(sample);
+  return { shape, dotted, read: (row) => read(row[date.column] ?? "") };
 }
 
 function dateWords(plan: ColumnPlan, row: readonly string[]): string {
@@ -185,12 +193,12 @@ export function columnReader(plan: ColumnPlan, head: Head): FormatReader {
   const { intake } = head;
   const belongs = stationFilter(plan, head);
   const minuteOf = timeReader(plan);
-  const { shape, read: dayOf } = dayReader(plan, head);
+  const { shape, dotted, read: dayOf } = dayReader(plan, head);
   const amountOf = amountReader(plan, head);
   const readExtras = extrasReader(plan, head);
   const { keep } = plan;
   const skips = (row: readonly string[]) =>
-    (row.length === 1 && row[0] === "") || (belongs && !belongs(row)) || (keep && !keep(row));
+    (row.length === 1 && row[0] === "") || (keep && !keep(row)) || (belongs && !belongs(row));
 
   function read(row: readonly string[], line: number): void {
     if (skips(row)) return;
@@ -211,6 +219,7 @@ export function columnReader(plan: ColumnPlan, head: Head): FormatReader {
     ...plan,
     questions: plan.questions ?? [],
     packedDates: shape === "slash",
+    dottedDates: dotted,
     read,
     finish: () => intake.finish(),
   };

@@ -91,6 +91,7 @@ function facts(id: string, name: string, columns: FormatFacts["columns"]): Forma
     },
     notes: [],
     packedDates: false,
+    dottedDates: false,
     runningTotal: false,
     tenthsIfWhole: false,
     questions: [],

@@ -24,6 +24,7 @@ function facts(id: string, name: string, columns: FormatFacts["columns"]): Forma
     dayRule: { text: "Each reading is taken for the day on which it stands.", shift: 0 },
     notes: [],
     packedDates: false,
+    dottedDates: false,
     runningTotal: false,
     tenthsIfWhole: false,
     questions: [],

@@ -1,5 +1,6 @@
 // What a header says: which column is the day, the rain, the warmth, and in which unit.
-import { DAY, HOUR, MILE } from "../units/constants.ts";
+import { windAtTwoMetres } from "../physics/air.ts";
+import { DAY, HOUR, MEGAJOULE, MILE } from "../units/constants.ts";
 import type { RainUnit } from "./import-result.ts";
 
 const RAIN =
@@ -105,7 +106,7 @@ export function windFactor(cell: string): number | null {
   const height = windHeight(words);
   const unit = WIND_UNITS.find(([pattern]) => pattern.test(words));
   if (!unit || height === null || height < 0.5 || height > 50) return null;
-  const atTwoMetres = height === 2 ? 1 : 4.87 / Math.log(67.8 * height - 5.42);
+  const atTwoMetres = height === 2 ? 1 : windAtTwoMetres(1, height);
   return unit[1] * atTwoMetres;
 }
 
@@ -122,7 +123,7 @@ export function vapourFactor(cell: string): number | null {
 export function sunFactor(cell: string): number | null {
   const words = headerWords(cell).replace(/²/g, "2");
   if (!/solar|radiation|\bsun\b|sunshine energy/.test(words) || /flag|max|hours/.test(words)) return null;
-  if (/\bmj ?m ?2?/.test(words)) return 1e6;
+  if (/\bmj ?m ?2?/.test(words)) return MEGAJOULE;
   if (/\bkwh ?m ?2?/.test(words)) return 1000 * HOUR;
   if (/\bwh ?m ?2?/.test(words)) return HOUR;
   return /\bw ?m ?2?\b/.test(words) ? DAY : null;

@@ -22,6 +22,8 @@ export type FormatFacts = {
   readonly notes: readonly string[];
   /** Days are still packed dates whose order of day and month is open. */
   readonly packedDates: boolean;
+  /** Dates with dots are day first by custom, 3.4. being 3 April. */
+  readonly dottedDates: boolean;
   /** The header says that the amount runs up through the day. */
   readonly runningTotal: boolean;
   /** An amount that only whole numbers tell to be tenths of a millimetre. */

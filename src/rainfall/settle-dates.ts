@@ -43,7 +43,7 @@ function steps(readings: Readings, order: Order): number {
 }
 
 /** The order of day and month: chosen, told by the dates themselves, or a question. */
-export function dateOrder(readings: Readings, chosen: Order | undefined): Order | Question {
+export function dateOrder(readings: Readings, chosen: Order | undefined, dotted: boolean): Order | Question {
   if (chosen) {
     const clash = firstClash(readings, chosen);
     if (clash) throw new Refusal(`"${clash.words}" is no day of the calendar in that order.`, clash.line);
@@ -59,7 +59,7 @@ export function dateOrder(readings: Readings, chosen: Order | undefined): Order 
     );
   }
   if (dayFirst) return "mdy";
-  if (monthFirst) return "dmy";
+  if (monthFirst || dotted) return "dmy";
   const [byDay, byMonth] = [steps(readings, "dmy"), steps(readings, "mdy")];
   return { ...ORDER_QUESTION, likely: byDay === byMonth ? null : byDay > byMonth ? "dmy" : "mdy" };
 }

@@ -99,7 +99,7 @@ export function extrasOf(
     const warmth = name === "highest" || name === "lowest";
     const toSi = warmth
       ? (value: number) => airOrMissing(kelvinOf(value, unit?.value ?? "C"))
-      : (value: number) => value;
+      : (value: number) => (value < 0 ? Number.NaN : value);
     columns[name] = extraByDay(name, log, firstDay, days, toSi);
   }
   return { columns, crossed: dropCrossed(columns.highest, columns.lowest) };

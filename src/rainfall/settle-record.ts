@@ -168,7 +168,7 @@ export function settleRecord(
   const shift = choices.day_shift ?? format.dayRule.shift;
   const base = baseReport(format, intake, preview, unit, shift);
   if (format.packedDates) {
-    const order = dateOrder(intake.readings, choices.date_order);
+    const order = dateOrder(intake.readings, choices.date_order, format.dottedDates);
     if (typeof order !== "string") {
       const amounts = intake.readings.rain.subarray(0, intake.readings.count);
       const also = unit.value ? [] : [unitQuestion(amounts, intake.withDecimals)];

@@ -1,0 +1,93 @@
+// Missing days filled by the user's word and never otherwise; the record says what was filled, and how.
+import { calendarDate } from "../units/calendar.ts";
+import type { Run } from "./import-result.ts";
+import type { DailyRecord } from "./record.ts";
+import { makeRecord } from "./record-key.ts";
+
+export type GapFilling =
+  | { readonly kind: "missing" }
+  | { readonly kind: "zero" }
+  | { readonly kind: "month_mean" }
+  | { readonly kind: "record"; readonly other: DailyRecord };
+
+export type FilledRecord = {
+  readonly record: DailyRecord;
+  /** Missing days of rain that were filled, and that stay. */
+  readonly filled: number;
+  readonly left: number;
+  readonly note: string;
+};
+
+type Column = "rain" | "highest" | "lowest" | "wind" | "vapour" | "sun";
+
+const COLUMNS: readonly Column[] = ["rain", "highest", "lowest", "wind", "vapour", "sun"];
+
+/** Mean of the days of each calendar month that have a reading; NaN for a month without any. */
+function monthMeans(values: Float64Array, firstDay: number): readonly number[] {
+  const sums = Array.from({ length: 12 }, () => ({ sum: 0, count: 0 }));
+  values.forEach((value, at) => {
+    const month = sums[calendarDate(firstDay + at).month - 1];
+    if (!month || Number.isNaN(value)) return;
+    month.sum += value;
+    month.count++;
+  });
+  return sums.map(({ sum, count }) => (count ? sum / count : Number.NaN));
+}
+
+type Filler = (column: Column, values: Float64Array, at: number) => number;
+
+function fillerOf(record: DailyRecord, how: GapFilling): Filler {
+  if (how.kind === "zero") return (column) => (column === "rain" ? 0 : Number.NaN);
+  if (how.kind === "record") {
+    const { other } = how;
+    return (column, _values, at) => other[column]?.[record.firstDay + at - other.firstDay] ?? Number.NaN;
+  }
+  if (how.kind === "missing") return () => Number.NaN;
+  const means = new Map<Column, readonly number[]>();
+  return (column, values, at) => {
+    const known = means.get(column) ?? monthMeans(values, record.firstDay);
+    means.set(column, known);
+    return known[calendarDate(record.firstDay + at).month - 1] ?? Number.NaN;
+  };
+}
+
+function wordsOf(how: GapFilling): string {
+  if (how.kind === "zero") return "taken as days without rain";
+  if (how.kind === "month_mean") return "given the mean of their month, which is drizzle no month has";
+  return how.kind === "record" ? `taken from "${how.other.title}"` : "left missing";
+}
+
+function isIn(spans: readonly Run[] | null, day: number): boolean {
+  return spans === null || spans.some((span) => day >= span.first && day <= span.last);
+}
+
+/**
+ * A record with its missing days filled in one way; readings that are there stay.
+ * @param record the record with gaps
+ * @param how what stands in for a missing day; zero fills rain alone
+ * @param spans only these runs of days; all gaps if null
+ */
+export function fillGaps(
+  record: DailyRecord,
+  how: GapFilling,
+  spans: readonly Run[] | null = null,
+): FilledRecord {
+  const filler = fillerOf(record, how);
+  const columns: Partial<Record<Column, Float64Array>> = {};
+  let [filled, left] = [0, 0];
+  for (const column of COLUMNS) {
+    const values = record[column];
+    if (!values) continue;
+    columns[column] = values.map((value, at) => {
+      if (!Number.isNaN(value)) return value;
+      const standIn = isIn(spans, record.firstDay + at) ? filler(column, values, at) : Number.NaN;
+      if (column === "rain") Number.isNaN(standIn) ? left++ : filled++;
+      return standIn;
+    });
+  }
+  const note = `${filled} missing ${filled === 1 ? "day" : "days"} ${wordsOf(how)}`;
+  const madeUp = record.madeUp || (how.kind === "record" && how.other.madeUp && filled > 0);
+  const source = filled ? `${record.source}; ${note}` : record.source;
+  const { title, firstDay, rain } = record;
+  return { record: makeRecord({ title, firstDay, rain, ...columns, madeUp, source }), filled, left, note };
+}

@@ -53,6 +53,16 @@ function placesOf(nodes: readonly GraphNode[]): Pick<Graph, "places" | "titleRea
   return { places, titleReaders };
 }
 
+/** Formulas without conditions, with what they need packed side by side: they are most of every pass. */
+function plainOf(nodes: readonly GraphNode[]): Pick<Graph, "plain" | "needStarts" | "needs"> {
+  const steps = nodes.map(({ work }) =>
+    work.kind === "formula" && work.conditions.length === 0 ? work.step : null,
+  );
+  const needs: number[] = [];
+  const needStarts = Int32Array.from([0, ...steps.map((step) => needs.push(...(step?.needs ?? [])))]);
+  return { plain: steps.map((step) => step?.run ?? null), needStarts, needs: Int32Array.from(needs) };
+}
+
 function wrongCaution(card: string, caution: Caution, text: string): Problem {
   return {
     code: "formula",
@@ -98,6 +108,7 @@ export function buildGraph(worksheet: Worksheet, kinds: CardKinds): Graph {
     cards: worksheet.cards,
     nodes,
     index,
+    ...plainOf(nodes),
     ...readersOf(nodes),
     ...placesOf(nodes),
     ids: nodes.filter(({ role }) => role === "quantity").map(({ id }) => id),

@@ -21,11 +21,19 @@ function needsOf(sources: readonly Source[]): readonly number[] {
   return needs.map(({ position }) => position).sort((a, b) => a - b);
 }
 
+/** Whether a model may run without a value of a name: it said so, and there is none. */
+function isOptional(pass: Pass, { model }: ModelWork, source: Source): boolean {
+  return model.optional?.includes(source.name) === true && resultOf(pass, source).state === "none";
+}
+
 /** Why a model cannot run yet. A tolerant one only ever waits; surveyed cards never fail it. */
 function blockedModel(pass: Pass, node: GraphNode, work: ModelWork): Result | null {
   const surveyed = needsOf(work.surveyed.flatMap((card) => card.sources));
   const taken = needsOf(work.record ? [...work.takes, work.record] : work.takes);
-  const blocked = work.model.tolerant ? null : blockedBy(pass, node, taken);
+  const required = work.takes.filter((source) => !isOptional(pass, work, source));
+  const blocked = work.model.tolerant
+    ? null
+    : blockedBy(pass, node, needsOf(work.record ? [...required, work.record] : required));
   if (blocked) return blocked;
   const waits = [...taken, ...surveyed].some((position) => pass.states[position] === PENDING);
   return waits ? pendingAt(pass, node) : null;

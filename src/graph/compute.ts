@@ -3,7 +3,7 @@
 import { computeModel, computeOutput } from "./compute-model.ts";
 import { givenResult, measuredResult, pickedResult } from "./entries.ts";
 import type { FormulaWork, GatherPart, GraphNode, Work } from "./network.ts";
-import { blockedBy, type Pass, resultAt } from "./pass.ts";
+import { blockedBy, notFiniteAt, type Pass, resultAt } from "./pass.ts";
 import { entryAt } from "./plan.ts";
 import { failed, none } from "./problems.ts";
 import { measureOf } from "./rows.ts";
@@ -25,10 +25,9 @@ function measured(pass: Pass, node: GraphNode, row: Row): Result {
 }
 
 function numberResult(pass: Pass, node: GraphNode, value: number): Result {
-  const old = pass.results[node.position];
-  if (old?.state === "ready" && old.origin === "computed" && Object.is(old.value, value)) return old;
-  if (!Number.isFinite(value)) return failed("not_finite", node.id, "This comes to no finite number.");
-  return { state: "ready", value, origin: "computed" };
+  return Number.isFinite(value)
+    ? { state: "ready", value, origin: "computed" }
+    : notFiniteAt(pass, node.position);
 }
 
 function computeFormula(pass: Pass, node: GraphNode, work: FormulaWork): Result {

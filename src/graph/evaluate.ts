@@ -4,7 +4,7 @@
 import type { Card, Worksheet } from "../document/worksheet.ts";
 import { compute } from "./compute.ts";
 import type { EntryPlace, Graph } from "./network.ts";
-import { type Asked, type Pass, settle } from "./pass.ts";
+import { type Asked, hasAll, type Pass, settle, settleNumber } from "./pass.ts";
 import { entryAt } from "./plan.ts";
 import { failed, reasonOf } from "./problems.ts";
 import { type Inside, Results } from "./results.ts";
@@ -14,9 +14,12 @@ export { Results } from "./results.ts";
 
 /** Cards in the places the graph knows them by, whatever the order in the worksheet. */
 function cardsFor(graph: Graph, worksheet: Worksheet): readonly Card[] {
-  const fits = graph.cards.every((card, at) => worksheet.cards[at]?.id === card.id);
-  if (fits) return worksheet.cards;
-  const byId = new Map(worksheet.cards.map((card) => [card.id, card]));
+  const { cards } = worksheet;
+  let at = 0;
+  while (at < graph.cards.length && (cards[at] === graph.cards[at] || cards[at]?.id === graph.cards[at]?.id))
+    at++;
+  if (at === graph.cards.length && at === cards.length) return cards;
+  const byId = new Map(cards.map((card) => [card.id, card]));
   return graph.cards.map((card) => byId.get(card.id) ?? card);
 }
 
@@ -25,28 +28,31 @@ function entryOf(card: Card | undefined, { place, row }: EntryPlace): unknown {
   return entryAt(place === "measured" ? card?.measured : card?.givens, row);
 }
 
-/** Positions whose entries, titles, answers or records are other objects now. */
-function* edited(pass: Pass, before: Inside): Generator<number> {
-  const { graph, cards } = pass;
-  for (let at = 0; at < cards.length; at++) {
-    const card = cards[at];
-    const old = before.cards[at];
-    if (card === old) continue;
-    for (const place of graph.places.get(at) ?? []) {
-      if (entryOf(card, place) !== entryOf(old, place)) yield place.position;
-    }
-    if (card?.title !== old?.title) yield* graph.titleReaders.get(at) ?? [];
-  }
-  for (const [position, asked] of before.asked) if (isStale(pass.settled, asked)) yield position;
+/** Positions whose entries or titles are other objects in one card now. */
+function editedIn(
+  graph: Graph,
+  at: number,
+  card: Card | undefined,
+  old: Card | undefined,
+): readonly number[] {
+  const places = graph.places.get(at) ?? [];
+  const changed = places.filter((place) => entryOf(card, place) !== entryOf(old, place));
+  const titles = card?.title === old?.title ? [] : (graph.titleReaders.get(at) ?? []);
+  return [...changed.map(({ position }) => position), ...titles];
 }
 
-/** Marks what was edited, and returns the least position marked. */
+/** Marks what was edited, answered or brought in since, and returns the least position marked. */
 function markEdits(pass: Pass, before: Inside, dirty: Uint8Array): number {
+  const { graph, cards } = pass;
   let first = dirty.length;
-  for (const position of edited(pass, before)) {
+  const mark = (position: number) => {
     dirty[position] = 1;
     first = Math.min(first, position);
+  };
+  for (let at = 0; at < cards.length; at++) {
+    if (cards[at] !== before.cards[at]) editedIn(graph, at, cards[at], before.cards[at]).forEach(mark);
   }
+  for (const [position, asked] of before.asked) if (isStale(pass.settled, asked)) mark(position);
   return first;
 }
 
@@ -61,23 +67,31 @@ function markReaders(graph: Graph, position: number, dirty: Uint8Array): void {
   for (let at = graph.starts[position] ?? 0; at < end; at++) dirty[graph.readers[at] ?? 0] = 1;
 }
 
+/** Settles one node; a plain formula, by far the commonest, takes the short way. */
+function settleAt(pass: Pass, position: number): boolean {
+  const { graph } = pass;
+  const formula = graph.plain[position];
+  if (formula && hasAll(pass, position)) return settleNumber(pass, position, formula(pass.values));
+  const node = graph.nodes[position];
+  return node !== undefined && settle(pass, position, compute(pass, node));
+}
+
 /** Settles what is marked, in order; the one place that turns something thrown into a problem. */
 function run(pass: Pass, dirty: Uint8Array, first: number): readonly number[] {
   const { graph } = pass;
   const done: number[] = [];
   let position = first;
-  const take = (result: Result) => {
-    done.push(position);
-    if (settle(pass, position, result)) markReaders(graph, position, dirty);
-  };
-  while (position < graph.nodes.length) {
+  while (position < dirty.length) {
     try {
-      for (; position < graph.nodes.length; position++) {
-        const node = dirty[position] === 1 ? graph.nodes[position] : undefined;
-        if (node) take(compute(pass, node));
+      for (; position < dirty.length; position++) {
+        if (dirty[position] !== 1) continue;
+        if (settleAt(pass, position)) markReaders(graph, position, dirty);
+        done.push(position);
       }
     } catch (error) {
-      take(failed("model", graph.nodes[position]?.id ?? "", reasonOf(error)));
+      const id = graph.nodes[position]?.id ?? "";
+      if (settle(pass, position, failed("model", id, reasonOf(error)))) markReaders(graph, position, dirty);
+      done.push(position);
       position++;
     }
   }
@@ -95,6 +109,7 @@ function startPass(graph: Graph, worksheet: Worksheet, settled: Settled, before:
     const { values, states, results, asked } = before;
     return {
       ...shared,
+      continues: true,
       values: values.slice(),
       states: states.slice(),
       results: results.slice(),
@@ -105,6 +120,7 @@ function startPass(graph: Graph, worksheet: Worksheet, settled: Settled, before:
   const old = (id: string) => before?.results[before.graph.index.get(id) ?? -1];
   return {
     ...shared,
+    continues: false,
     values: new Float64Array(nodes.length),
     states: new Uint8Array(nodes.length),
     results: before ? nodes.map(({ id }) => old(id)) : new Array<Result | undefined>(nodes.length),

@@ -108,6 +108,11 @@ export type Graph = {
   /** By rank, then by name. */
   readonly nodes: readonly GraphNode[];
   readonly index: ReadonlyMap<QuantityId, number>;
+  /** By position: a formula without conditions, which can be run without looking further. */
+  readonly plain: readonly (((values: Float64Array) => number) | null)[];
+  /** What the plain formula at p needs: `needs[needStarts[p]]` up to `needs[needStarts[p + 1]]`. */
+  readonly needStarts: Int32Array;
+  readonly needs: Int32Array;
   /** Readers of the node at p: `readers[starts[p]]` up to `readers[starts[p + 1]]`. */
   readonly starts: Int32Array;
   readonly readers: Int32Array;

@@ -26,6 +26,8 @@ export type Pass = {
   readonly cards: readonly Card[];
   readonly show: ShowOptions;
   readonly settled: Settled;
+  /** Whether numbers and states are those of the pass before until a node is settled. */
+  readonly continues: boolean;
   /** Numbers by position; NaN where there is none. */
   readonly values: Float64Array;
   readonly states: Uint8Array;
@@ -45,6 +47,51 @@ export function settle(pass: Pass, position: number, result: Result): boolean {
   pass.states[position] = CODES[kept.state];
   pass.values[position] = kept.state === "ready" && typeof kept.value === "number" ? kept.value : Number.NaN;
   return !same;
+}
+
+/**
+ * A ready result, made by a constructor because there are thousands in a pass: the engine moves an object literal that
+ * outlives a few passes to its old heap for good, which makes every later pass several times slower.
+ */
+class ComputedNumber {
+  declare readonly value: number;
+  readonly state = "ready";
+  readonly origin = "computed";
+  constructor(value: number) {
+    this.value = value;
+  }
+}
+
+/** Whether a node was this computed number before. */
+function isUnchanged(pass: Pass, position: number, value: number): boolean {
+  if (pass.continues) return pass.states[position] === READY && Object.is(pass.values[position], value);
+  const old = pass.results[position];
+  return old?.state === "ready" && old.origin === "computed" && Object.is(old.value, value);
+}
+
+/** Takes a plain formula's number in; the old object stays where the number is the same to the last bit. */
+export function settleNumber(pass: Pass, position: number, value: number): boolean {
+  const isSame = isUnchanged(pass, position, value);
+  pass.states[position] = READY;
+  pass.values[position] = value;
+  if (isSame) return false;
+  if (!Number.isFinite(value)) return settle(pass, position, notFiniteAt(pass, position));
+  pass.results[position] = new ComputedNumber(value);
+  return true;
+}
+
+/** A number that came to no finite one. */
+export function notFiniteAt(pass: Pass, position: number): Result {
+  return failed("not_finite", pass.graph.nodes[position]?.id ?? "", "This comes to no finite number.");
+}
+
+/** Whether all that the plain formula at a position needs is ready. */
+export function hasAll({ graph, states }: Pass, position: number): boolean {
+  const end = graph.needStarts[position + 1] ?? 0;
+  for (let at = graph.needStarts[position] ?? 0; at < end; at++) {
+    if (states[graph.needs[at] ?? 0] !== READY) return false;
+  }
+  return true;
 }
 
 /** The result at a position. */

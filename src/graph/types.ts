@@ -175,6 +175,8 @@ export type Model = {
   readonly takes: readonly string[];
   /** Rows read of every card of a kind; only single cards may survey. */
   readonly surveys?: Readonly<Record<string, readonly string[]>>;
+  /** Of `takes`, those that may be none; one that failed still fails the model. */
+  readonly optional?: readonly string[];
   /** Runs even where something it takes failed or is none, and looks at `results` itself. */
   readonly tolerant?: true;
   /**

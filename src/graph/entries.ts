@@ -12,7 +12,6 @@ import type {
   Given,
   ListGiven,
   NumberGiven,
-  Problem,
   ProblemCode,
   QuantityId,
   Result,
@@ -187,9 +186,4 @@ export function measuredResult(
     ? readLimited(row.limits, entry?.value, entry?.unit, show)
     : readNumber(entry?.value, entry?.unit, row.measure);
   return resultOf(read, row.label, id, "measured");
-}
-
-/** The problem in a result, if it failed. */
-export function problemIn(result: Result): Problem | null {
-  return result.state === "failed" ? result.problem : null;
 }

@@ -16,7 +16,7 @@ import type { Results } from "./results.ts";
 import { entryOfNode, labelOf, shownResult, titleOf } from "./shown.ts";
 import type { QuantityId, Result } from "./types.ts";
 
-export type Input = { readonly id: QuantityId; readonly label: string; readonly shown: string };
+type Input = { readonly id: QuantityId; readonly label: string; readonly shown: string };
 
 export type Explanation = {
   readonly id: QuantityId;
@@ -173,7 +173,7 @@ function twinOf(view: View, node: GraphNode): Explanation["computedTwin"] {
  * The working of a quantity, made when it is asked for.
  * @returns null where there is no such quantity
  */
-export function explanationOf(
+function explanationOf(
   graph: Graph,
   worksheet: Worksheet,
   results: Results,

@@ -9,7 +9,7 @@ import { sameResult } from "./same.ts";
 import type { Outputs, Request, Result, Settled } from "./types.ts";
 
 export const READY = 0;
-export const NONE = 1;
+const NONE = 1;
 export const PENDING = 2;
 export const FAILED = 3;
 

@@ -14,7 +14,7 @@ function sorted(_key: string, value: unknown): unknown {
 }
 
 /** Plain data as text that does not depend on the order in which it was put together. */
-export function canonicalText(value: unknown): string {
+function canonicalText(value: unknown): string {
   return JSON.stringify(value, sorted) ?? "null";
 }
 

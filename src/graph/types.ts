@@ -96,7 +96,7 @@ export type Given = NumberGiven | ChoiceGiven | LinkGiven | TextGiven | DateGive
 export type Condition = { readonly if: string; readonly reason: string };
 
 /** What a measured value of this row teaches, in words; a row without this cannot be measured. */
-export type Measurable = { readonly teaches: string };
+type Measurable = { readonly teaches: string };
 
 export type FormulaRow = Named & {
   readonly row: "formula";

@@ -21,7 +21,7 @@ const PREFERRED: readonly MeasureName[] = ["factor", "velocity"];
 const ALL = [...PREFERRED, ...(Object.keys(MEASURES) as MeasureName[])];
 
 /** The measure that suits a dimension best, or null where there is none. */
-export function naturalMeasure(dimension: Dimension): MeasureName | null {
+function naturalMeasure(dimension: Dimension): MeasureName | null {
   return (
     ALL.find((measure) => {
       const held = dimensionOfMeasure(measure);

@@ -22,7 +22,7 @@ import type { GatherRow, LinkGiven, Model, NumberGiven, OutputRow, Result, Row }
 const fixed = (result: Result): Work => ({ kind: "fixed", result });
 
 /** The name under which a model's answer stands among the nodes; no quantity can be called that. */
-export function modelId(card: string, model: string): string {
+function modelId(card: string, model: string): string {
   return `${card}.${model}()`;
 }
 

@@ -56,13 +56,13 @@ export const output = (
   more: Partial<OutputRow> = {},
 ): OutputRow => ({ ...named(name), row: "output", of, measure, words: `Words on ${name}.`, ...more });
 
-export const gather = (
+const gather = (
   name: string,
   measure: GatherRow["measure"],
   from: Pick<GatherRow, "kind" | "by" | "take" | "how">,
 ): GatherRow => ({ ...named(name), row: "gather", measure, words: `Words on ${name}.`, ...from });
 
-export const link = (name: string, kinds: readonly string[], many = false): LinkGiven => ({
+const link = (name: string, kinds: readonly string[], many = false): LinkGiven => ({
   ...named(name),
   row: "link",
   kinds,

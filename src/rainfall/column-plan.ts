@@ -16,7 +16,7 @@ const HEADER_WITHIN = 500;
 export type FoundHeader = { readonly at: number; readonly cells: readonly string[] };
 
 /** Cells of a header row as they are compared: no quotes, blanks or comment mark. */
-export function bareCell(cell: string): string {
+function bareCell(cell: string): string {
   return cell.replace(/^[\s#"]+/, "").replace(/[\s"]+$/, "");
 }
 
@@ -118,7 +118,7 @@ export function columnUses(
   }));
 }
 
-export const MIDNIGHT_RULE = { text: "Each reading is taken for the day it is dated.", shift: 0 } as const;
+const MIDNIGHT_RULE = { text: "Each reading is taken for the day it is dated.", shift: 0 } as const;
 
 /** A plan with the usual answers, to be overridden where a format differs. */
 export function basePlan(

@@ -5,7 +5,7 @@ import { MEAN_MONTH_DAYS, type RainMonth } from "./rain-model.ts";
 import type { DailyRecord } from "./record.ts";
 import { WET_FROM } from "./statistics.ts";
 
-export type FittedMonth = RainMonth & {
+type FittedMonth = RainMonth & {
   /** Days with a reading, and wet ones of them. */
   readonly days: number;
   readonly wetDays: number;

@@ -189,9 +189,19 @@ export const detectGhcnFixed: FormatDetector = (head) => {
   };
 };
 
-function attributesOf(cell: string | undefined): Flags {
-  const [measured = "", quality = "", source = ""] = (cell ?? "").split(",").map((flag) => flag.trim());
-  return { measured, quality, source };
+const MOST_ATTRIBUTES = 1000;
+
+/** Reads "M,Q,S,time" cells; a file has few different ones, so each is taken apart once. */
+function attributeReader(): (cell: string | undefined) => Flags {
+  const known = new Map<string, Flags>();
+  return (cell = "") => {
+    const before = known.get(cell);
+    if (before) return before;
+    const [measured = "", quality = "", source = ""] = cell.split(",").map((flag) => flag.trim());
+    const flags = { measured, quality, source };
+    if (known.size < MOST_ATTRIBUTES) known.set(cell, flags);
+    return flags;
+  };
 }
 
 function noaaExtras(cells: readonly string[]): ExtraColumn[] {
@@ -224,6 +234,7 @@ export const detectNoaaTable: FormatDetector = (head) => {
   if (total !== null) special[total] = "amount over several days";
   if (span !== null) special[span] = "how many days";
   const { readings } = head.intake;
+  const flagsOf = attributeReader();
   return columnReader(
     basePlan({
       id: "noaa_table",
@@ -239,7 +250,7 @@ export const detectNoaaTable: FormatDetector = (head) => {
           readings.span.set(readings.count, Math.max(1, readNumber(row[span ?? -1], false) || 1));
           return many;
         }
-        return attributes === null ? amount : afterFlags(head, attributesOf(row[attributes]), amount);
+        return attributes === null ? amount : afterFlags(head, flagsOf(row[attributes]), amount);
       },
     }),
     head,

@@ -11,8 +11,6 @@ const DATE =
   /^(date|day|datum|dato|fecha|data|timestamp|date ?time|datetime|date time.*|local date|obs? date|valid|yyyymmdd|aaaammjj|mess datum|time)$/i;
 const TIME = /^(time|hour|hhmm|clock|local time|obs time|hour of day)\b/i;
 
-export type HeaderName = { readonly raw: string; readonly words: string };
-
 /** A header cell as plain words: marks become blanks. */
 export function headerWords(cell: string): string {
   return cell

@@ -56,7 +56,8 @@ class RecordReader {
     if (this.rest.length > LONGEST_ROW) {
       throw new Refusal("A quotation mark opens here and is never closed.", this.line + parsed.data.length);
     }
-    this.rows(parsed.data, text.includes('"'));
+    const consumed = last ? text : text.slice(0, parsed.meta.cursor);
+    this.rows(parsed.data, text.includes('"') && lineEnds(consumed) > parsed.data.length);
   }
 
   private rows(rows: readonly string[][], quoted: boolean): void {
@@ -103,6 +104,12 @@ class RecordReader {
     };
     return settleRecord(this.format, this.intake, this.choices, this.preview, names);
   }
+}
+
+function lineEnds(text: string): number {
+  let count = 0;
+  for (let at = text.indexOf("\n"); at >= 0; at = text.indexOf("\n", at + 1)) count++;
+  return count;
 }
 
 function linesIn(row: readonly string[], quoted: boolean): number {

@@ -35,7 +35,7 @@ export type MadeUpWish = Normals & {
 };
 
 const FIRST_YEAR = 2001;
-export const MOST_YEARS = 1000;
+const MOST_YEARS = 1000;
 /** Scatter of a day's warmth about its normal [K] and how much of it lasts to the next day [-]: common practice, no source. */
 const WARMTH_SPREAD = 2.5;
 const WARMTH_MEMORY = 0.65;

@@ -15,7 +15,7 @@ export const METRES_OF: Readonly<Record<RainUnit, number>> = {
 const FAHRENHEIT_STEP = 5 / 9;
 const ZERO_FAHRENHEIT = 459.67;
 
-export const UNIT_NAMES: Readonly<Record<RainUnit, string>> = {
+const UNIT_NAMES: Readonly<Record<RainUnit, string>> = {
   mm: "millimetres",
   in: "inches",
   cm: "centimetres",
@@ -30,7 +30,7 @@ export function kelvinOf(value: number, unit: "C" | "F" | "tenth_C"): number {
 }
 
 /** The unit that amounts without one make likely: never taken unasked. */
-export function likelyUnit(rain: Float64Array, withDecimals: boolean): RainUnit {
+function likelyUnit(rain: Float64Array, withDecimals: boolean): RainUnit {
   const wet = rain.filter((value) => value > 0).sort();
   const median = wet[Math.floor(wet.length / 2)] ?? 0;
   const most = wet.at(-1) ?? 0;

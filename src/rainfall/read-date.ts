@@ -4,7 +4,7 @@ import { dayNumber, daysInMonth } from "../units/calendar.ts";
 export type DateShape = "iso" | "compact" | "slash" | "words";
 
 /** Stands for text that is no date of the file's shape. */
-export const NO_DATE = Number.NaN;
+const NO_DATE = Number.NaN;
 export const FIRST_YEAR = 1500;
 export const LAST_YEAR = 2300;
 /** Half of the years that two digits may mean: 00..49 is 2000..2049, 50..99 is 1950..1999. */
@@ -38,7 +38,7 @@ function fullYear(text: string): number {
 }
 
 /** Packs two numbers whose order is not yet known with their year. */
-export function packDate(first: number, second: number, year: number): number {
+function packDate(first: number, second: number, year: number): number {
   return (year * 100 + first) * 100 + second;
 }
 
@@ -64,7 +64,8 @@ function twoDigits(text: string, at: number): number {
 }
 
 function isoDay(cell: string): number {
-  if (cell.length === 10 && cell.charCodeAt(4) === 45 && cell.charCodeAt(7) === 45) {
+  const after = cell.length === 10 ? 32 : cell.charCodeAt(10);
+  if ((after === 32 || after === 84) && cell.charCodeAt(4) === 45 && cell.charCodeAt(7) === 45) {
     const day = checkedDay(
       twoDigits(cell, 0) * 100 + twoDigits(cell, 2),
       twoDigits(cell, 5),

@@ -57,8 +57,6 @@ export class Readings {
 
 export type ExtraName = "highest" | "lowest" | "wind" | "vapour" | "sun";
 
-export const EXTRA_NAMES: readonly ExtraName[] = ["highest", "lowest", "wind", "vapour", "sun"];
-
 /** How often something was met, by its own name. */
 export class Tally {
   readonly counts = new Map<string, number>();

@@ -167,7 +167,7 @@ class Checker {
   private wrongCount(frame: Frame, count: number, end: number): never {
     const { least, most } = argumentBounds(frame.row?.signature ?? { rule: "root" });
     const wanted = least === most ? `${least}` : `${least} to ${most}`;
-    const message = `${frame.row?.name} takes ${wanted} ${most === 1 ? "number" : "numbers"}, and ${count} stand here.`;
+    const message = `${frame.row?.name} takes ${wanted} ${most === 1 ? "number" : "numbers"}; here ${count === 1 ? "stands 1" : `stand ${count}`}.`;
     throw new FormulaTrouble(message, { start: frame.place.start, end });
   }
 

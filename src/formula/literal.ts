@@ -26,14 +26,15 @@ function parted(match: RegExpExecArray, start: number, whole: number, above: num
   return { value: whole + above / below, end, isFraction: true };
 }
 
-function figuresAt(text: string, start: number): Figures | null {
+function figuresAt(text: string, start: number, currency: string): Figures | null {
   const mixed = matchAt(MIXED, text, start);
   if (mixed) return parted(mixed, start, Number(mixed[1]), Number(mixed[2]), Number(mixed[3]));
   const fraction = matchAt(FRACTION, text, start);
   if (fraction) {
     // Only a unit makes one number of it: 3/4 in is a size, 3/4 alone is a division with the same answer.
     const end = start + fraction[0].length;
-    if (unitAt(text, end, "")) return parted(fraction, start, 0, Number(fraction[1]), Number(fraction[2]));
+    if (unitAt(text, end, currency))
+      return parted(fraction, start, 0, Number(fraction[1]), Number(fraction[2]));
   }
   const decimal = matchAt(DECIMAL, text, start);
   if (!decimal) return null;
@@ -87,7 +88,7 @@ function made(
 }
 
 function moneyAt(text: string, start: number, signLength: number): Literal | null {
-  const figures = figuresAt(text, start + signLength);
+  const figures = figuresAt(text, start + signLength, "");
   const money = parseUnit("money");
   if (!figures || !money) return null;
   const each = text[figures.end] === "/" ? unitAt(text, figures.end + 1, "") : null;
@@ -99,6 +100,19 @@ function moneyAt(text: string, start: number, signLength: number): Literal | nul
       }
     : money;
   return made(text, start, each?.end ?? figures.end, figures, unit, "");
+}
+
+/**
+ * A thermometer's number with its own minus, or null. The minus must belong to it: a frost of -5 degC is a point, while
+ * 5 degC has no opposite.
+ * @param start the place of the minus, which has no value before it
+ * @throws FormulaTrouble on a number or unit that cannot be read, or below absolute zero
+ */
+export function frostAt(text: string, start: number, currency: string): Literal | null {
+  const figures = /[-−]/.test(text.charAt(start)) ? figuresAt(text, start + 1, currency) : null;
+  const found = figures && unitAt(text, figures.end, currency);
+  if (!figures || !found?.unit.dimension.point) return null;
+  return made(text, start, found.end, { ...figures, value: -figures.value }, found.unit, "");
 }
 
 /**
@@ -114,7 +128,7 @@ export function literalAt(
   afterDivision: boolean,
 ): Literal | null {
   if (currency !== "" && text.startsWith(currency, start)) return moneyAt(text, start, currency.length);
-  const figures = figuresAt(text, start);
+  const figures = figuresAt(text, start, currency);
   if (!figures) return null;
   const found = unitAt(text, figures.end, currency);
   const end = found?.end ?? figures.end;

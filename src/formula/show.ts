@@ -65,7 +65,7 @@ function binary(node: BinaryNode, left: Shown, right: Shown): Shown {
   }
   const before = within(left, binds === COMPARISON ? binds + 1 : binds);
   // A minus directly after another sign is put in brackets; it is easily read over.
-  const after = right.binds === NEGATION ? `(${right.text})` : within(right, binds + 1);
+  const after = /^[-−]/.test(right.text) ? `(${right.text})` : within(right, binds + 1);
   return { text: `${before} ${TYPESET[node.sign]} ${after}`, binds };
 }
 
@@ -78,7 +78,7 @@ function shownNode(node: Node, show: (name: string) => string): Shown {
     case "unary": {
       const of = shownNode(node.of, show);
       if (node.sign === "not") return { text: `not (${of.text})`, binds: NEGATION };
-      return { text: `−${of.binds === NEGATION ? `(${of.text})` : within(of, NEGATION)}`, binds: NEGATION };
+      return { text: `−${/^[-−]/.test(of.text) ? `(${of.text})` : within(of, NEGATION)}`, binds: NEGATION };
     }
     case "binary":
       return binary(node, shownNode(node.left, show), shownNode(node.right, show));

@@ -2,7 +2,7 @@
 // names can still be found in a text that is wrong elsewhere.
 
 import { PLAIN } from "../units/dimension.ts";
-import { literalAt } from "./literal.ts";
+import { frostAt, literalAt } from "./literal.ts";
 import { type FormulaProblem, FormulaTrouble, type Literal, type NameNode, type Place } from "./tree.ts";
 
 export type SignToken = Place & { readonly kind: "sign"; readonly sign: string };
@@ -10,7 +10,7 @@ export type BadToken = Place & { readonly kind: "bad"; readonly problem: Formula
 export type Token = Literal | NameNode | SignToken | BadToken;
 
 export const NAME_PATTERN = /^[a-z][a-z0-9_]*(?:\.[a-z][a-z0-9_]*)?$/;
-const WORD = /[\p{L}_][\p{L}\p{N}_]*(?:\.[\p{L}\p{N}_]+)*/uy;
+const WORD = /[\p{L}_][\p{L}\p{Nd}_]*(?:\.[\p{L}\p{Nd}_]+)*/uy;
 const SPACE = /[\s\u00a0]+/y;
 const TWO = new Set(["<=", ">=", "==", "!="]);
 const ONE = new Set(["+", "-", "*", "/", "^", "<", ">", "(", ")", ",", "?", ":"]);
@@ -80,7 +80,9 @@ function signToken(text: string, at: number): Token {
 function readToken(text: string, at: number, currency: string, before: Token | undefined): Token {
   try {
     const afterDivision = before?.kind === "sign" && (before.sign === "/" || before.sign === "^");
-    const literal = literalAt(text, at, currency, afterDivision);
+    const leads = before === undefined || (before.kind === "sign" && before.sign !== ")");
+    const frost = leads ? frostAt(text, at, currency) : null;
+    const literal = frost ?? literalAt(text, at, currency, afterDivision);
     if (literal) return literal;
   } catch (trouble) {
     if (!(trouble instanceof FormulaTrouble)) throw trouble;

@@ -1,0 +1,174 @@
+// Which way each line runs now and how much, from the heights of the water at its ends; tees included.
+
+import type { Pipes } from "./pipes.ts";
+import type { LinePart } from "./plan.ts";
+import { levelOf, surfaceOf, type Tanks } from "./tanks.ts";
+
+/** Water must stand this much over an opening to run into it: rounding, not hydraulics [m]. */
+const FILM = 1e-9;
+/** Halvings of the range in which a tee's head is sought, and rounds over tees that lead to each other. */
+const HALVINGS = 60;
+const ROUNDS = 40;
+
+/**
+ * Reads the heights of water and works out every line's flow.
+ *
+ * @param pipes the lines; their heads, flows and nodes' gains are written [-]
+ * @param tanks the tanks [-]
+ * @returns whether any line flows [-]
+ * @source lineTable; continuity at a tee
+ */
+export function readFlows(pipes: Pipes, tanks: Tanks): boolean {
+  for (let place = 0; place < tanks.parts.length; place++) {
+    const level = levelOf(tanks, place);
+    pipes.surface[place] = (tanks.parts[place] as { floor: number }).floor + level;
+    pipes.area[place] = surfaceOf(tanks, place, level);
+  }
+  if (pipes.tees > 0) settleTees(pipes);
+  let moving = false;
+  for (let i = 0; i < pipes.parts.length; i++) if (readFlow(pipes, i) !== 0) moving = true;
+  if (pipes.tees > 0) closeTees(pipes);
+  if (moving) sumGains(pipes);
+  return moving;
+}
+
+/** Head and flow of one line, written and returned [m3/s]. */
+function readFlow(pipes: Pipes, i: number): number {
+  const line = pipes.parts[i] as LinePart;
+  const head = drivingHead(pipes, line, i);
+  pipes.head[i] = head < 0 ? -head : head;
+  if (head === 0) {
+    pipes.flow[i] = 0;
+    return 0;
+  }
+  const open = head > 0 ? openShare(pipes, line, i) : 1;
+  pipes.open[i] = open;
+  const table = pipes.tables[i];
+  if (!table || open === 0) {
+    pipes.flow[i] = 0;
+    return 0;
+  }
+  const flow = head > 0 ? table.flowAt(head, open) : -table.flowAt(-head);
+  pipes.flow[i] = flow;
+  return flow;
+}
+
+/** Head that drives a line forward [m]; below 0 backward; 0 where it stands still. */
+function drivingHead(pipes: Pipes, line: LinePart, i: number): number {
+  const { surface, firstTee } = pipes;
+  const [from, to] = [pipes.from[i] as number, pipes.to[i] as number];
+  const start = surface[from] as number;
+  const end = to < 0 ? line.endHeight : (surface[to] as number);
+  const endIsTee = to >= firstTee;
+  const startIsTee = from >= firstTee;
+  const against = endIsTee ? end : Math.max(end, line.endHeight);
+  if (start > against) return startIsTee || start > startOf(pipes, line, i) + FILM ? start - against : 0;
+  if (line.checkValve || line.opening !== null || to < 0) return 0;
+  if (!endIsTee && end <= line.endHeight + FILM) return 0;
+  const up = startIsTee ? start : Math.max(start, line.startHeight);
+  return end > up ? up - end : 0;
+}
+
+/** Height under which a line takes nothing from its tank [m]. */
+function startOf(pipes: Pipes, line: LinePart, i: number): number {
+  return Math.max(line.startHeight, pipes.outletHeight[pipes.from[i] as number] as number);
+}
+
+/** Share by which a float valve is open at its target's level: in proportion over its band. */
+function openShare(pipes: Pipes, line: LinePart, i: number): number {
+  if (line.opening === null || line.shutLevel === null) return 1;
+  const to = pipes.to[i] as number;
+  if (to < 0 || to >= pipes.firstTee) return 1;
+  const gap = gapOf(pipes, line, to);
+  if (gap <= FILM) return 0;
+  return line.valveBand > 0 && gap < line.valveBand ? gap / line.valveBand : 1;
+}
+
+/**
+ * How far the water at a line's end stands below the level at which its float is shut.
+ *
+ * @param pipes the lines [-]
+ * @param line one with a float valve, units at the type's fields
+ * @param to its end's node [-]
+ * @returns gap; 0 or less when shut [m]
+ * @source definition
+ */
+export function gapOf(pipes: Pipes, line: LinePart, to: number): number {
+  return (pipes.floor[to] as number) + (line.shutLevel ?? Infinity) - (pipes.surface[to] as number);
+}
+
+function sumGains(pipes: Pipes): void {
+  const { gain, busy, flow, from, to } = pipes;
+  gain.fill(0);
+  busy.fill(0);
+  for (let i = 0; i < flow.length; i++) {
+    const rate = flow[i] as number;
+    if (rate === 0) continue;
+    const [a, b] = [from[i] as number, to[i] as number];
+    gain[a] = (gain[a] as number) - rate;
+    busy[a] = (busy[a] as number) + 1;
+    if (b < 0) continue;
+    gain[b] = (gain[b] as number) + rate;
+    busy[b] = (busy[b] as number) + 1;
+  }
+}
+
+/** Net flow into a tee when its water would stand at a height [m3/s]; the higher, the less. */
+function surplusAt(pipes: Pipes, tee: number, height: number): number {
+  const node = pipes.firstTee + tee;
+  pipes.surface[node] = height;
+  let sum = 0;
+  for (const i of pipes.atTee[tee] ?? [])
+    sum += pipes.to[i] === node ? readFlow(pipes, i) : -readFlow(pipes, i);
+  return sum;
+}
+
+function settleTees(pipes: Pipes): void {
+  for (let tee = 0; tee < pipes.tees; tee++)
+    pipes.surface[pipes.firstTee + tee] = pipes.teeHeight[tee] as number;
+  const rounds = pipes.tees > 1 ? ROUNDS : 1;
+  for (let round = 0; round < rounds; round++) {
+    let shift = 0;
+    for (let tee = 0; tee < pipes.tees; tee++) shift = Math.max(shift, settleTee(pipes, tee));
+    if (shift < FILM) break;
+  }
+}
+
+/** Seeks the height at which as much arrives as leaves; returns by how much it changed [m]. */
+function settleTee(pipes: Pipes, tee: number): number {
+  const before = pipes.surface[pipes.firstTee + tee] as number;
+  let low = Infinity;
+  let high = -Infinity;
+  for (const i of pipes.atTee[tee] ?? []) {
+    const other =
+      pipes.from[i] === pipes.firstTee + tee ? (pipes.to[i] as number) : (pipes.from[i] as number);
+    const line = pipes.parts[i] as LinePart;
+    const end = other < 0 ? line.endHeight : (pipes.surface[other] as number);
+    low = Math.min(low, end, line.endHeight);
+    high = Math.max(high, end);
+  }
+  for (let halving = 0; halving < HALVINGS && high - low > 0; halving++) {
+    const middle = (low + high) / 2;
+    if (surplusAt(pipes, tee, middle) > 0) low = middle;
+    else high = middle;
+  }
+  pipes.surface[pipes.firstTee + tee] = low;
+  return Math.abs(low - before);
+}
+
+/** What rounding leaves over at a tee goes to its largest line, so that no water is made or lost there. */
+function closeTees(pipes: Pipes): void {
+  for (let tee = 0; tee < pipes.tees; tee++) closeTee(pipes, pipes.firstTee + tee, pipes.atTee[tee] ?? []);
+}
+
+function closeTee(pipes: Pipes, node: number, lines: readonly number[]): void {
+  const size = (i: number) => Math.abs(pipes.flow[i] as number);
+  const inward = (i: number) => (pipes.to[i] === node ? 1 : -1);
+  let sum = 0;
+  let largest = -1;
+  for (const i of lines) {
+    sum += inward(i) * (pipes.flow[i] as number);
+    if (largest < 0 || size(i) > size(largest)) largest = i;
+  }
+  if (largest >= 0) pipes.flow[largest] = (pipes.flow[largest] as number) - inward(largest) * sum;
+}

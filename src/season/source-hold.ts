@@ -1,0 +1,58 @@
+// No line takes more than its tank holds above the line's opening, nor all lines together more than is there.
+
+import type { Pipes } from "./pipes.ts";
+import type { Tanks } from "./tanks.ts";
+
+/**
+ * Scales a step's amounts by what their sources hold; lines that meet at a tee keep their proportions.
+ *
+ * @param pipes the lines; `step` is scaled [-]
+ * @param tanks the tanks [-]
+ * @source definition
+ */
+export function holdToSources(pipes: Pipes, tanks: Tanks): void {
+  const { step, taken } = pipes;
+  taken.fill(0);
+  let joint = 1;
+  for (let i = 0; i < step.length; i++) {
+    const size = Math.abs(step[i] as number);
+    const node = sourceOf(pipes, i);
+    if (size === 0 || node >= pipes.firstTee) continue;
+    const held = heldFor(pipes, tanks, i, node);
+    if (pipes.joined[i]) joint = Math.min(joint, held / size);
+    else if (size > held) step[i] = Math.sign(step[i] as number) * held;
+    taken[node] = (taken[node] as number) + Math.min(size, held);
+  }
+  if (joint < 1) scaleJoined(pipes, joint);
+  shareOut(pipes, tanks);
+}
+
+/** Where several lines together want more than is there, each gets its share of it. */
+function shareOut(pipes: Pipes, tanks: Tanks): void {
+  const { step, taken } = pipes;
+  for (let i = 0; i < step.length; i++) {
+    const node = sourceOf(pipes, i);
+    if (step[i] === 0 || node >= pipes.firstTee) continue;
+    const held = heldFor(pipes, tanks, i, node);
+    const wanted = taken[node] as number;
+    if (wanted <= held) continue;
+    if (pipes.joined[i]) scaleJoined(pipes, held / wanted);
+    else step[i] = ((step[i] as number) * held) / wanted;
+  }
+}
+
+function sourceOf(pipes: Pipes, i: number): number {
+  return ((pipes.step[i] as number) >= 0 ? pipes.from[i] : pipes.to[i]) as number;
+}
+
+/** Water in a line's source above the line's opening there [m3]. */
+function heldFor(pipes: Pipes, tanks: Tanks, i: number, node: number): number {
+  const under = (pipes.step[i] as number) >= 0 ? pipes.under : pipes.underBack;
+  return Math.max(0, (tanks.volume[node] as number) - (under[i] as number));
+}
+
+function scaleJoined(pipes: Pipes, share: number): void {
+  for (let i = 0; i < pipes.step.length; i++) {
+    if (pipes.joined[i]) pipes.step[i] = (pipes.step[i] as number) * share;
+  }
+}

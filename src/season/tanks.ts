@@ -1,0 +1,146 @@
+// The tanks of a run as arrays by place, with the way their overflow goes.
+
+import { levelAt, surfaceAt, volumeAt } from "../physics/vessel.ts";
+import { DAY } from "../units/constants.ts";
+import type { LeftOut, TankPart } from "./plan.ts";
+
+export type Tanks = {
+  readonly parts: readonly TankPart[];
+  readonly placeOf: ReadonlyMap<string, number>;
+  readonly capacity: Float64Array;
+  /** Water under the outlet [m3]. */
+  readonly dead: Float64Array;
+  readonly openArea: Float64Array;
+  /** [m3] a day. */
+  readonly leak: Float64Array;
+  /** Place of the tank it overflows to; -1: the ground. */
+  readonly overflowsTo: Int32Array;
+  /** Places, upstream before downstream. */
+  readonly overflowOrder: Int32Array;
+  /** Water in each now [m3]. */
+  readonly volume: Float64Array;
+  /** Drawn straight from it today, and overflow on its way to it [m3]. */
+  readonly drawn: Float64Array;
+  readonly arriving: Float64Array;
+  /** Lost to the ground today, and passed on to the next tank today [m3]. */
+  readonly spilled: Float64Array;
+  readonly passedOn: Float64Array;
+};
+
+/**
+ * Tanks ready to run, filled by their start share.
+ *
+ * @param parts sorted by id, units at the type's fields
+ * @param leftOut gets an overflow that runs in a circle; its water is lost to the ground there [-]
+ * @returns the tanks [-]
+ * @source definition
+ */
+export function readyTanks(parts: readonly TankPart[], leftOut: LeftOut[]): Tanks {
+  const placeOf = new Map(parts.map((part, place) => [part.id, place]));
+  const numbers = (of: (part: TankPart) => number) => Float64Array.from(parts, of);
+  const overflowsTo = Int32Array.from(parts, (part) => placeOf.get(part.overflowsTo ?? "") ?? -1);
+  return {
+    parts,
+    placeOf,
+    capacity: numbers(({ vessel }) => vessel.volume),
+    dead: numbers(({ vessel, outlet }) => volumeAt(vessel, Math.min(Math.max(0, outlet), vessel.height))),
+    openArea: numbers(({ openArea }) => openArea),
+    leak: numbers(({ leak }) => leak * DAY),
+    overflowsTo,
+    overflowOrder: overflowOrder(parts, overflowsTo, leftOut),
+    volume: numbers(({ vessel, startShare }) => vessel.volume * startShare),
+    drawn: new Float64Array(parts.length),
+    arriving: new Float64Array(parts.length),
+    spilled: new Float64Array(parts.length),
+    passedOn: new Float64Array(parts.length),
+  };
+}
+
+/** Upstream first; an overflow that would close a circle is cut, and told. */
+function overflowOrder(parts: readonly TankPart[], overflowsTo: Int32Array, leftOut: LeftOut[]): Int32Array {
+  for (let place = 0; place < parts.length; place++) {
+    let next = overflowsTo[place] as number;
+    for (let hops = 0; next >= 0 && hops < parts.length; hops++) {
+      if (next === place) {
+        overflowsTo[place] = -1;
+        const reason =
+          "its overflow comes round to itself in a circle, so what it spills is lost to the ground";
+        leftOut.push({ id: (parts[place] as TankPart).id, reason });
+        break;
+      }
+      next = overflowsTo[next] as number;
+    }
+  }
+  const depthOf = (place: number): number => {
+    const next = overflowsTo[place] as number;
+    return next < 0 ? 0 : depthOf(next) + 1;
+  };
+  // The farther from the ground, the earlier.
+  return Int32Array.from(parts.keys()).sort((a, b) => depthOf(b) - depthOf(a) || a - b);
+}
+
+/**
+ * Depth of water in a tank now.
+ *
+ * @param tanks the tanks [-]
+ * @param place which of them [-]
+ * @returns depth above its floor; brim-full while more is passing through [m]
+ * @source levelAt
+ */
+export function levelOf(tanks: Tanks, place: number): number {
+  const { vessel } = tanks.parts[place] as TankPart;
+  const volume = tanks.volume[place] as number;
+  if (volume >= vessel.volume) return vessel.height;
+  return vessel.form === "upright"
+    ? (vessel.height * volume) / vessel.volume
+    : levelAt(vessel, Math.max(0, volume));
+}
+
+/**
+ * Area of the water in a tank now; that of a lying tank nearly full or empty is taken a little inside its ends.
+ *
+ * @param tanks the tanks [-]
+ * @param place which of them [-]
+ * @param level depth above its floor [m]
+ * @returns area [m2]
+ * @source surfaceAt
+ */
+export function surfaceOf(tanks: Tanks, place: number, level: number): number {
+  const { vessel } = tanks.parts[place] as TankPart;
+  if (vessel.form === "upright") return vessel.volume / vessel.height;
+  const inside = vessel.height / 100;
+  return surfaceAt(vessel, Math.min(vessel.height - inside, Math.max(inside, level)));
+}
+
+/**
+ * Takes overflow in and sends what finds no room on its way, upstream first.
+ *
+ * @param tanks the tanks; `arriving` is used up [-]
+ * @param keepsFree gives the room that must stay free in a tank [m3]
+ * @source definition
+ */
+export function settleOverflow(tanks: Tanks, keepsFree: Float64Array | null): void {
+  const { volume, capacity, arriving, overflowsTo, overflowOrder: order } = tanks;
+  for (let step = 0; step < order.length; step++) {
+    const place = order[step] as number;
+    const most = (capacity[place] as number) - (keepsFree ? (keepsFree[place] as number) : 0);
+    const before = volume[place] as number;
+    const all = before + (arriving[place] as number);
+    if (all <= most) {
+      volume[place] = all;
+    } else {
+      // A tank that already stands above the line keeps what it has up to its brim.
+      const kept = Math.max(most, Math.min(before, capacity[place] as number));
+      volume[place] = kept;
+      const excess = all - kept;
+      const next = overflowsTo[place] as number;
+      if (next < 0) {
+        tanks.spilled[place] = (tanks.spilled[place] as number) + excess;
+      } else {
+        arriving[next] = (arriving[next] as number) + excess;
+        tanks.passedOn[place] = (tanks.passedOn[place] as number) + excess;
+      }
+    }
+    arriving[place] = 0;
+  }
+}

@@ -1,8 +1,6 @@
-import solid from "vite-plugin-solid";
 import { defineConfig } from "vitest/config";
 
 export default defineConfig({
-  plugins: [solid()],
   test: {
     projects: [
       {

@@ -1,0 +1,71 @@
+// A real browser for the journeys, and the few gestures they share.
+
+import { type Browser, type BrowserContext, chromium, type Page } from "playwright-core";
+import { inject } from "vitest";
+import { findBrowser, LAUNCH_ARGUMENTS } from "../browser.mjs";
+
+export const PHONE = { width: 390, height: 844 };
+export const DESK = { width: 1280, height: 800 };
+
+/** A browser; close it when done. */
+export async function launch(): Promise<Browser> {
+  return chromium.launch({ executablePath: await findBrowser(), args: LAUNCH_ARGUMENTS });
+}
+
+export type Opened = {
+  readonly context: BrowserContext;
+  readonly page: Page;
+  /** What the page complained of: errors and reports of the policy. */
+  readonly complaints: string[];
+};
+
+/** A fresh profile with the page open and everything worked out. */
+export async function open(
+  browser: Browser,
+  options: {
+    readonly viewport?: { width: number; height: number };
+    readonly colorScheme?: "light" | "dark";
+  } = {},
+): Promise<Opened> {
+  const context = await browser.newContext({
+    viewport: options.viewport ?? DESK,
+    colorScheme: options.colorScheme ?? "light",
+  });
+  const page = await context.newPage();
+  const complaints: string[] = [];
+  page.on("pageerror", (error) => complaints.push(error.message));
+  page.on("console", (message) => {
+    if (message.type() === "error" || message.type() === "warning") complaints.push(message.text());
+  });
+  await page.addInitScript(() => {
+    document.addEventListener("securitypolicyviolation", (event) => {
+      console.error(`policy: ${event.violatedDirective} ${event.blockedURI}`);
+    });
+  });
+  await page.goto(inject("url"));
+  await settled(page);
+  return { context, page, complaints };
+}
+
+/** Waits until nothing is being worked out. */
+export async function settled(page: Page): Promise<void> {
+  await page.waitForSelector('.answers[aria-busy="false"] .lead');
+}
+
+/** The row of a quantity. */
+export const row = (page: Page, id: string) => page.locator(`[id="${id}"]`);
+
+/** Types into a number field where it stands, and leaves it. */
+export async function type(page: Page, id: string, text: string): Promise<void> {
+  const field = row(page, id);
+  await field.click();
+  await field.fill(text);
+  await field.press("Enter");
+  await settled(page);
+}
+
+/** Text of a result row's value. */
+export async function shownValueOf(page: Page, id: string): Promise<string> {
+  const text = await row(page, id).locator(".value").first().innerText();
+  return text.replaceAll("\u00a0", " ").split("\n")[0]?.trim() ?? "";
+}

@@ -1,0 +1,175 @@
+import { fileURLToPath } from "node:url";
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { DESK, launch, open, PHONE, row, settled, shownValueOf, type } from "./browser.ts";
+
+const SEATTLE = fileURLToPath(new URL("../fixtures/seattle-weather.csv", import.meta.url));
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launch();
+});
+afterAll(async () => {
+  await browser.close();
+});
+
+const days = (text: string): number => Number.parseFloat(text.replaceAll(",", ""));
+
+describe("the main job, in a real browser", () => {
+  test("the demo opens with its answers, the tank is doubled in another unit, and undo, redo and reload keep it", async () => {
+    const { page, context, complaints } = await open(browser);
+    expect(await page.locator(".lead").innerText()).toMatch(/Full tanks carry the beds for\s+\d/);
+    const before = days(await shownValueOf(page, "totes.days_of_autonomy"));
+    const reachable = days(await shownValueOf(page, "totes.reachable"));
+    await row(page, "totes.days_of_autonomy").locator(".label").click();
+    await page.locator(".working").waitFor();
+
+    await type(page, "totes.capacity", "2082 L");
+    const after = days(await shownValueOf(page, "totes.days_of_autonomy"));
+    const gained = days(await shownValueOf(page, "totes.reachable")) - reachable;
+    const draw = reachable / before;
+    expect(after - before).toBeCloseTo(gained / draw, 0);
+    expect(await row(page, "totes.days_of_autonomy").locator(".moved").innerText()).toContain("▲");
+    expect(await row(page, "season.share_met").locator(".moved").innerText()).toContain("▲");
+    expect(await page.locator(".working .sum, .working .inputs").first().innerText()).toContain("1,0");
+
+    await page.getByRole("button", { name: "Undo" }).click();
+    await settled(page);
+    expect(days(await shownValueOf(page, "totes.days_of_autonomy"))).toBe(before);
+    await page.getByRole("button", { name: "Redo" }).click();
+    await settled(page);
+    expect(days(await shownValueOf(page, "totes.days_of_autonomy"))).toBe(after);
+    await page.getByText("Saved", { exact: true }).waitFor();
+    await page.reload();
+    await settled(page);
+    expect(days(await shownValueOf(page, "totes.days_of_autonomy"))).toBe(after);
+    expect(await row(page, "totes.capacity").inputValue()).toContain("2,082");
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test("a rain record comes in: the unit is asked, the days and years are said, the answers move", async () => {
+    const { page, context, complaints } = await open(browser);
+    const before = await shownValueOf(page, "season.share_met");
+    await page.getByLabel("Rain record file").setInputFiles(SEATTLE);
+    await page
+      .getByRole("button", { name: /millimet/i })
+      .first()
+      .click();
+    await page.getByText("came in").waitFor();
+    await settled(page);
+    const facts = await page.locator(".import").innerText();
+    expect(facts).toContain("1461 days");
+    await page.getByLabel("Units").selectOption("metric");
+    await settled(page);
+    expect(await shownValueOf(page, "weather.days")).toBe("1,461");
+    expect(await shownValueOf(page, "weather.mean_yearly_rain")).toBe("1,107 mm");
+    expect(await shownValueOf(page, "weather.longest_dry_run")).toBe("81");
+    expect(await shownValueOf(page, "season.share_met")).not.toBe(before);
+    await page.getByText("Saved", { exact: true }).waitFor();
+    await page.reload();
+    await settled(page);
+    expect(await shownValueOf(page, "weather.days")).toBe("1,461");
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test("a file that is no rain record is refused with its line", async () => {
+    const { page, context } = await open(browser);
+    await page.getByLabel("Rain record file").setInputFiles({
+      name: "odd.csv",
+      mimeType: "text/csv",
+      buffer: Buffer.from("date,rain mm\n2020-01-01,1\n2020-13-45,2\n"),
+    });
+    const refused = page.locator(".import [role=alert]");
+    await refused.waitFor();
+    expect(await refused.innerText()).toContain("3");
+    await context.close();
+  });
+
+  test("cards are added, linked, renamed and taken out; what cannot be read is refused with its place", async () => {
+    const { page, context, complaints } = await open(browser, { viewport: PHONE });
+    await page.getByRole("button", { name: "Worksheets" }).click();
+    await page.getByRole("button", { name: /An empty one/ }).click();
+    await settled(page);
+    expect(await page.locator(".lead").innerText()).toContain("Add a roof");
+    await page.getByRole("button", { name: "+ Tank" }).click();
+    await page.getByRole("button", { name: "+ Roof" }).click();
+    await row(page, "roof.drains_to").selectOption("tank");
+    await settled(page);
+    await type(page, "roof.footprint", "20 ft * 15 ft");
+    expect(await row(page, "roof.footprint").inputValue()).toContain("300");
+    const name = page.getByLabel("Name of this Tank");
+    await name.fill("Old drum");
+    await name.press("Enter");
+    await row(page, "tank.capacity").click();
+    await row(page, "tank.capacity").fill("5 fathoms");
+    await row(page, "tank.capacity").press("Enter");
+    expect(await page.locator(".wrong mark").first().innerText()).toContain("fathoms");
+    await row(page, "tank.capacity").press("Escape");
+    await page.getByLabel("More for Old drum").click();
+    await page.getByRole("button", { name: "Take it out" }).click();
+    await settled(page);
+    expect(await row(page, "roof.drains_to").inputValue()).toBe("");
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test("keyboard alone: a number is found, stepped with the arrow keys, and its working opened", async () => {
+    const { page, context } = await open(browser);
+    await row(page, "totes.stand_height").focus();
+    const before = await row(page, "totes.stand_height").inputValue();
+    await page.keyboard.press("ArrowUp");
+    await page.keyboard.press("Tab");
+    await settled(page);
+    expect(await row(page, "totes.stand_height").inputValue()).not.toBe(before);
+    await row(page, "totes.full_weight").locator(".label").focus();
+    await page.keyboard.press("Enter");
+    await page.locator(".working").waitFor();
+    expect(await page.locator(".working").innerText()).toContain("Source:");
+    await context.close();
+  });
+
+  test.each([PHONE, DESK])(
+    "nothing is cut off at %o, light and dark, and every control has a name",
+    async (viewport) => {
+      for (const colorScheme of ["light", "dark"] as const) {
+        const { page, context, complaints } = await open(browser, { viewport, colorScheme });
+        expect(
+          await page.evaluate(() => document.documentElement.scrollWidth - innerWidth),
+        ).toBeLessThanOrEqual(0);
+        const violations = await axe(page);
+        expect(violations).toEqual([]);
+        expect(complaints).toEqual([]);
+        await context.close();
+      }
+    },
+  );
+});
+
+/** What axe finds seriously wrong; it is put in past the page's policy, as a debugger would. */
+async function axe(page: import("playwright-core").Page): Promise<readonly string[]> {
+  const source = await import("node:fs").then((fs) =>
+    fs.readFileSync(new URL("../../node_modules/axe-core/axe.min.js", import.meta.url), "utf8"),
+  );
+  await page.evaluate(source);
+  return page.evaluate(async () => {
+    const runner = (
+      globalThis as unknown as {
+        axe: {
+          run: () => Promise<{ violations: { id: string; impact: string; nodes: { target: string[] }[] }[] }>;
+        };
+      }
+    ).axe;
+    const { violations } = await runner.run();
+    return violations
+      .filter(({ impact }) => impact === "serious" || impact === "critical")
+      .map(
+        ({ id, nodes }) =>
+          `${id}: ${nodes
+            .map((node) => node.target.join(" "))
+            .slice(0, 3)
+            .join(", ")}`,
+      );
+  });
+}

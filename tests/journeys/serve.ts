@@ -1,0 +1,18 @@
+// Builds what ships and serves it once for all journeys.
+
+import { build } from "vite";
+import type { TestProject } from "vitest/node";
+import { serve } from "../../src/cli/serve.mjs";
+
+declare module "vitest" {
+  interface ProvidedContext {
+    readonly url: string;
+  }
+}
+
+export default async function setup(project: TestProject) {
+  await build({ logLevel: "error" });
+  const { server, url } = await serve(0);
+  project.provide("url", url);
+  return () => server.close();
+}

@@ -96,6 +96,8 @@ export type DeliveryPart = {
   readonly battery: string | null;
   /** Moving and setting up, once a watering [s]. */
   readonly setUp: number;
+  /** Whether someone holds the hose while it runs, so that its running counts as that person's time; left out: yes. */
+  readonly attended?: boolean;
 };
 
 export type CarryPart = {

@@ -1,0 +1,87 @@
+// The account of a run: all that came in and went out, held each evening against what is in store.
+
+import type { Machine } from "./machine.ts";
+
+export type Ledger = {
+  /** Water [m3] and energy [J] so far. */
+  waterIn: number;
+  waterOut: number;
+  energyIn: number;
+  energyOut: number;
+  /** In store before the first day. */
+  waterAtStart: number;
+  energyAtStart: number;
+  /** Largest |in - out - change| of any evening. */
+  waterError: number;
+  energyError: number;
+};
+
+/** An empty account. */
+export function newLedger(): Ledger {
+  return {
+    waterIn: 0,
+    waterOut: 0,
+    energyIn: 0,
+    energyOut: 0,
+    waterAtStart: 0,
+    energyAtStart: 0,
+    waterError: 0,
+    energyError: 0,
+  };
+}
+
+/** Water in tanks less what is short in root zones now [m3]. */
+function waterStored(machine: Machine): number {
+  let sum = 0;
+  for (const volume of machine.tanks.volume) sum += volume;
+  for (let i = 0; i < machine.beds.length; i++) {
+    const bed = machine.beds[i] as Machine["beds"][number];
+    sum -= bed.depletion * bed.ground;
+  }
+  return sum;
+}
+
+function energyStored(machine: Machine): number {
+  let sum = 0;
+  for (const charge of machine.batteries.charge) sum += charge;
+  return sum;
+}
+
+/**
+ * Opens the account with what is in store.
+ *
+ * @param machine the run before its first day [-]
+ * @source definition
+ */
+export function openAccount(machine: Machine): void {
+  machine.ledger.waterAtStart = waterStored(machine);
+  machine.ledger.energyAtStart = energyStored(machine);
+}
+
+/**
+ * Holds in less out against the change in store, as the evening finds it.
+ *
+ * @param machine the run in the evening [-]
+ * @source conservation of water and of energy
+ */
+export function closeDay(machine: Machine): void {
+  const { ledger } = machine;
+  const water = ledger.waterIn - ledger.waterOut - (waterStored(machine) - ledger.waterAtStart);
+  ledger.waterError = Math.max(ledger.waterError, Math.abs(water));
+  if (machine.batteries.parts.length === 0) return;
+  const energy = ledger.energyIn - ledger.energyOut - (energyStored(machine) - ledger.energyAtStart);
+  ledger.energyError = Math.max(ledger.energyError, Math.abs(energy));
+}
+
+/**
+ * Largest error of an account over all that went through.
+ *
+ * @param error largest of any evening [any]
+ * @param through in and out [any]
+ * @returns share; 0 where nothing went through and nothing is amiss [-]
+ * @source definition
+ */
+export function errorShare(error: number, through: number): number {
+  if (error === 0) return 0;
+  return through > 0 ? error / through : Infinity;
+}

@@ -1,0 +1,120 @@
+// The beds of a run, in the order in which they are watered, with what each holds back for those before it.
+
+import { DAY } from "../units/constants.ts";
+import { type BedDays, bedDays, type Sky, wateredGround } from "./bed-days.ts";
+import { type BedDemand, demandOf } from "./demand.ts";
+import { type BedPart, BOUNDS, type LeftOut } from "./plan.ts";
+import type { Source } from "./sources.ts";
+import type { SeasonDates } from "./spans.ts";
+import { newTally, type Tally } from "./tally.ts";
+
+export type Bed = {
+  readonly part: BedPart;
+  /** Watered ground [m2], and water to give for a depth there [m3/m]. */
+  readonly ground: number;
+  readonly perDepth: number;
+  readonly days: BedDays;
+  readonly demand: BedDemand | null;
+  readonly none: string | null;
+  /** What waters it, in order. */
+  readonly sources: readonly Source[];
+  /** Beds before it that take from the same water, for each of its sources. */
+  readonly before: readonly (readonly Bed[])[];
+  /** Days between fixed waterings; 0: watered by the soil. */
+  readonly every: number;
+  /** Water short in the root zone now [m]; asked for today and still wanting [m3]; first bound of the last shortfall. */
+  depletion: number;
+  asked: number;
+  bound: number;
+  readonly given: Float64Array;
+  readonly evening: Float64Array;
+  readonly potential: Tally;
+  readonly use: Tally;
+  readonly due: Tally;
+  readonly met: Tally;
+  readonly daysShort: Tally;
+  /** Unmet water of the whole seasons by bound [m3]. */
+  readonly unmet: Float64Array;
+};
+
+/** What beds are put together from. */
+export type BedGround = {
+  readonly sky: Sky;
+  readonly dates: SeasonDates;
+  readonly sources: ReadonlyMap<string, Source>;
+  /** Tanks whose water reaches a tank through lines, itself first. */
+  readonly feeders: readonly (readonly number[])[];
+  readonly seasons: number;
+  readonly years: number;
+};
+
+/** Bound of a bed that nobody waters. */
+export const HANDS = BOUNDS.indexOf("hands");
+
+/**
+ * Beds ready to run, in the order of their priority, then of their ids.
+ *
+ * @param parts units at the type's fields
+ * @param given sky, sources and the like [-]
+ * @param leftOut gets a bed whose waterers are all gone [-]
+ * @returns the beds [-]
+ * @throws DomainError for a crop or soil outside its relations
+ * @source definition
+ */
+export function readyBeds(parts: readonly BedPart[], given: BedGround, leftOut: LeftOut[]): readonly Bed[] {
+  const beds: Bed[] = [];
+  for (const part of [...parts].sort((a, b) => a.priority - b.priority || (a.id < b.id ? -1 : 1))) {
+    const sources = part.wateredBy.flatMap((id) => given.sources.get(id) ?? []);
+    if (part.wateredBy.length > 0 && sources.length === 0) {
+      leftOut.push({ id: part.id, reason: "nothing that waters it could be worked out" });
+      continue;
+    }
+    const days = bedDays(part, given.sky);
+    const demand = demandOf(part, given.dates, given.sky, days);
+    beds.push({
+      part,
+      ground: wateredGround(part),
+      perDepth: wateredGround(part) / part.efficiency,
+      days,
+      demand: "none" in demand ? null : demand,
+      none: "none" in demand ? demand.none : null,
+      sources,
+      before: sources.map((source) => earlier(beds, part, source, given.feeders)),
+      every: part.rule.kind === "fixed" ? Math.max(1, Math.round(part.rule.every / DAY)) : 0,
+      depletion: 0,
+      asked: 0,
+      bound: HANDS,
+      ...sums(given),
+    });
+  }
+  return beds;
+}
+
+function sums({ seasons, years, sky }: BedGround) {
+  const tally = () => newTally(seasons, years);
+  return {
+    given: new Float64Array(sky.eto.length),
+    evening: new Float64Array(sky.eto.length),
+    potential: tally(),
+    use: tally(),
+    due: tally(),
+    met: tally(),
+    daysShort: tally(),
+    unmet: new Float64Array(BOUNDS.length),
+  };
+}
+
+/** Beds of a higher place that take from water which this source would take from too. */
+function earlier(
+  beds: readonly Bed[],
+  part: BedPart,
+  source: Source,
+  feeders: readonly (readonly number[])[],
+): readonly Bed[] {
+  const water = feeders[source.tank] ?? [];
+  return beds.filter(
+    (bed) =>
+      bed.part.priority < part.priority &&
+      bed.sources.some(({ tank }) => (feeders[tank] ?? []).some((place) => water.includes(place))),
+  );
+}

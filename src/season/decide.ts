@@ -1,0 +1,64 @@
+// Morning: what each bed asks for and what is due, on last evening's state and nothing later.
+
+import { DAY } from "../units/constants.ts";
+import type { Bed } from "./beds.ts";
+import { dueOn } from "./draws.ts";
+import type { Machine } from "./machine.ts";
+import type { Source } from "./sources.ts";
+
+/**
+ * Opens a day: budgets are whole again, and every bed says what it asks for.
+ *
+ * @param machine the run [-]
+ * @param day of the record [day]
+ * @source definition; readily available water, FAO-56 Eq. 83
+ */
+export function decide(machine: Machine, day: number): void {
+  machine.slots.season = machine.seasonSlots[day] as number;
+  machine.slots.year = machine.yearSlots[day] as number;
+  machine.hands.left = machine.plan.minutesPerDay ?? Infinity;
+  machine.pumpLeft.fill(DAY);
+  machine.batteries.short.fill(0);
+  machine.tanks.drawn.fill(0);
+  const dayInSeason = machine.dayInSeason[day] as number;
+  if (dayInSeason === 1) machine.spilledSince.fill(0);
+  for (let i = 0; i < machine.beds.length; i++) {
+    const bed = machine.beds[i] as Bed;
+    shedHarvest(machine, bed, day);
+    bed.asked = dayInSeason > 0 ? askOf(bed, day, dayInSeason) : 0;
+  }
+}
+
+/** Root zones that are gone take their want of water with them. */
+function shedHarvest(machine: Machine, bed: Bed, day: number): void {
+  const total = bed.days.total[day] as number;
+  if (bed.depletion <= total) return;
+  machine.ledger.waterIn += (bed.depletion - total) * bed.ground;
+  bed.depletion = total;
+}
+
+/** What a bed asks for [m3]. */
+function askOf(bed: Bed, day: number, dayInSeason: number): number {
+  const total = bed.days.total[day] as number;
+  if (total === 0) return 0;
+  if (bed.part.rule.kind === "fixed") return (dayInSeason - 1) % bed.every === 0 ? bed.part.rule.volume : 0;
+  return bed.depletion >= (bed.days.readily[day] as number) ? bed.depletion * bed.perDepth : 0;
+}
+
+/**
+ * The most that can be drawn straight from each tank today, with its sign turned: room beyond the brim under `use_first`.
+ *
+ * @param machine the run, its beds having asked [-]
+ * @param day of the record [day]
+ * @source definition
+ */
+export function readLeeway(machine: Machine, day: number): void {
+  const { leeway } = machine;
+  leeway.fill(0);
+  for (const draw of machine.draws) leeway[draw.tank] = (leeway[draw.tank] as number) - dueOn(draw, day);
+  for (const bed of machine.beds) {
+    if (bed.asked === 0) continue;
+    for (const { tank } of bed.sources as readonly Source[])
+      leeway[tank] = (leeway[tank] as number) - bed.asked;
+  }
+}

@@ -1,0 +1,122 @@
+// One source gives one bed what it can: as far as water, pump, charge, hands and the beds before it allow.
+
+import type { Bed } from "./beds.ts";
+import { BY_HAND, ENERGY, HELD_BACK, PUMP_TIME, UNBOUND, whyEmpty } from "./bounds.ts";
+import type { Machine } from "./machine.ts";
+import { drawdown, drawnWithin, readDrawdown } from "./run-pump.ts";
+import type { Source } from "./sources.ts";
+import { count } from "./tally.ts";
+
+/** The first bound of the last gift, and its amount [m3]: one record, so that no watering makes an object. */
+export const gift = { bound: UNBOUND, amount: 0 };
+const budget = { time: 0, energy: 0 };
+
+/** Shortfall that is rounding rather than want [-]. */
+const ROUNDING = 1e-9;
+
+function boundBy(bound: number, amount: number): void {
+  gift.bound = Math.min(gift.bound, bound);
+  gift.amount = Math.min(gift.amount, Math.max(0, amount));
+}
+
+/**
+ * Gives a bed what one of its sources can; the amount and its first bound are left in `gift`.
+ *
+ * @param machine the run [-]
+ * @param bed the bed [-]
+ * @param rank place of the source in the bed's list [-]
+ * @param want still wanted [m3]
+ * @param day of the record [day]
+ * @source definition
+ */
+export function give(machine: Machine, bed: Bed, rank: number, want: number, day: number): void {
+  const source = bed.sources[rank] as Source;
+  gift.bound = UNBOUND;
+  gift.amount = want;
+  const held = machine.tanks.volume[source.tank] as number;
+  const within = Math.max(0, held - source.under);
+  const tiny = want * ROUNDING;
+  if (within < want - tiny) boundBy(whyEmpty(machine, source.tank, want - within), within);
+  else gift.amount = Math.min(want, within);
+  if (gift.amount > 0) {
+    if (source.roundVolume > 0) boundByRounds(machine, source);
+    else boundByPump(machine, source, held, gift.amount);
+  }
+  const free = leftForThis(machine, bed, rank, day);
+  if (free < want - tiny) boundBy(HELD_BACK, free);
+  if (gift.amount > 0) take(machine, source, held, gift.amount);
+}
+
+function boundByRounds(machine: Machine, source: Source): void {
+  if (source.roundTime <= 0) return;
+  // A round that just fits must not fail by rounding.
+  const rounds = Math.floor(machine.hands.left / source.roundTime + ROUNDING);
+  const most = rounds * source.roundVolume;
+  if (most < gift.amount * (1 - ROUNDING)) boundBy(BY_HAND, most);
+}
+
+/** Checks pump time, charge and hands each against what the water allows. */
+function boundByPump(machine: Machine, source: Source, held: number, most: number): void {
+  readDrawdown(source, held, most);
+  const { time, energy } = drawdown;
+  const pumpTime = (machine.pumpLeft[source.pump] as number) - source.setUp;
+  if (time > pumpTime) boundBy(PUMP_TIME, within(source, held, most, pumpTime, Infinity));
+  const charge = source.battery < 0 ? Infinity : (machine.batteries.charge[source.battery] as number);
+  if (energy > charge) {
+    machine.batteries.short[source.battery] = 1;
+    boundBy(ENERGY, within(source, held, most, Infinity, charge));
+  }
+  const hands = machine.hands.left - source.setUp;
+  if ((source.attended ? time : 0) > hands) {
+    boundBy(BY_HAND, source.attended ? within(source, held, most, hands, Infinity) : 0);
+  }
+}
+
+function within(source: Source, held: number, most: number, time: number, energy: number): number {
+  budget.time = time;
+  budget.energy = energy;
+  return drawnWithin(source, held, most, budget);
+}
+
+/** What may be taken so that the rest still covers the held days of the beds before this one [m3]. */
+function leftForThis(machine: Machine, bed: Bed, rank: number, day: number): number {
+  let reserve = 0;
+  for (const other of bed.before[rank] ?? []) {
+    if ((other.days.potential[day] as number) > 0) reserve += other.demand?.peakDayNeed ?? 0;
+  }
+  reserve *= machine.plan.holdDays;
+  if (reserve === 0) return Infinity;
+  const { volume, dead } = machine.tanks;
+  let left = 0;
+  for (const place of machine.feeders[(bed.sources[rank] as Source).tank] ?? []) {
+    left += Math.max(0, (volume[place] as number) - (dead[place] as number));
+  }
+  return left - reserve;
+}
+
+/** Takes water out of the tank and time and charge out of the budgets. */
+function take(machine: Machine, source: Source, held: number, amount: number): void {
+  const { tanks, slots, batteries } = machine;
+  tanks.volume[source.tank] = held - amount;
+  tanks.drawn[source.tank] = (tanks.drawn[source.tank] as number) + amount;
+  count(source.volume, slots, amount);
+  if (source.roundVolume > 0) {
+    const rounds = Math.ceil(amount / source.roundVolume - ROUNDING);
+    machine.hands.left -= rounds * source.roundTime;
+    count(source.trips, slots, rounds);
+    count(source.time, slots, rounds * source.roundTime);
+    return;
+  }
+  readDrawdown(source, held, amount);
+  const { time, energy } = drawdown;
+  machine.pumpLeft[source.pump] = (machine.pumpLeft[source.pump] as number) - time - source.setUp;
+  machine.hands.left -= source.setUp + (source.attended ? time : 0);
+  count(source.time, slots, time);
+  if (source.battery < 0) return;
+  // The bisection that fits a charge may end a hair above it.
+  const charge = batteries.charge[source.battery] as number;
+  const used = Math.min(charge, energy);
+  batteries.charge[source.battery] = charge - used;
+  count(source.energy, slots, used);
+  machine.ledger.energyOut += used;
+}

@@ -1,0 +1,164 @@
+// What waters a bed: a pump with its hose, or cans by hand; how fast, at what cost, and what of the tank it can reach.
+
+import { volumeAt } from "../physics/vessel.ts";
+import type { BatteryPart, CarryPart, DeliveryPart, SeasonPlan, TankPart } from "./plan.ts";
+import { newTally, type Tally } from "./tally.ts";
+import type { Tanks } from "./tanks.ts";
+
+export type Source = {
+  readonly id: string;
+  readonly tank: number;
+  /** Water in the tank that it cannot reach [m3]. */
+  readonly under: number;
+  /** A pump: flow [m3/s] and power [W] against water in the tank [m3], rising. */
+  readonly volumes: Float64Array;
+  readonly flows: Float64Array;
+  readonly powers: Float64Array;
+  /** Place of its pump and its battery; -1: none, or no limit known. */
+  readonly pump: number;
+  readonly battery: number;
+  /** Moving and setting up, once a watering [s]; whether someone holds the hose while it runs. */
+  readonly setUp: number;
+  readonly attended: boolean;
+  /** Cans: carried in a round [m3] and its time [s]; a pump has 0. */
+  readonly roundVolume: number;
+  readonly roundTime: number;
+  readonly volume: Tally;
+  readonly time: Tally;
+  readonly trips: Tally;
+  readonly energy: Tally;
+};
+
+export type Batteries = {
+  readonly parts: readonly BatteryPart[];
+  /** Charge now, and what can be used [J]. */
+  readonly charge: Float64Array;
+  readonly usable: Float64Array;
+  /** Lowest evening so far [J]; whether a watering stopped for want of charge today. */
+  readonly lowest: Float64Array;
+  readonly short: Uint8Array;
+  readonly daysShort: readonly Tally[];
+};
+
+/**
+ * Batteries ready to run, charged by their start share.
+ *
+ * @param parts sorted by id, units at the type's fields
+ * @param seasons whole seasons [-]
+ * @param years whole years [-]
+ * @returns the batteries [-]
+ * @source definition
+ */
+export function readyBatteries(parts: readonly BatteryPart[], seasons: number, years: number): Batteries {
+  const charge = Float64Array.from(parts, ({ usable, startShare }) => usable * startShare);
+  return {
+    parts,
+    charge,
+    usable: Float64Array.from(parts, ({ usable }) => usable),
+    lowest: Float64Array.from(charge),
+    short: new Uint8Array(parts.length),
+    daysShort: parts.map(() => newTally(seasons, years)),
+  };
+}
+
+type Spans = { readonly seasons: number; readonly years: number };
+
+const tallies = ({ seasons, years }: Spans) => ({
+  volume: newTally(seasons, years),
+  time: newTally(seasons, years),
+  trips: newTally(seasons, years),
+  energy: newTally(seasons, years),
+});
+
+/** Pumps by their word; a delivery without one has its own. */
+export function pumpsOf(plan: SeasonPlan): readonly string[] {
+  return [...new Set(plan.deliveries.map(({ id, pump }) => pump ?? id))].sort();
+}
+
+/**
+ * A pump and its hose, ready to run.
+ *
+ * @param part units at the type's fields
+ * @param tanks the tanks [-]
+ * @param places of pumps and batteries [-]
+ * @param spans whole seasons and years [-]
+ * @returns the source, or null where its tank is not there [-]
+ * @source definition
+ */
+export function pumped(
+  part: DeliveryPart,
+  tanks: Tanks,
+  places: { readonly pumps: readonly string[]; readonly batteries: readonly BatteryPart[] },
+  spans: Spans,
+): Source | null {
+  const tank = tanks.placeOf.get(part.from);
+  if (tank === undefined) return null;
+  const { vessel, outlet } = tanks.parts[tank] as TankPart;
+  const atDepth = (depth: number) => volumeAt(vessel, Math.min(Math.max(0, depth), vessel.height));
+  return {
+    id: part.id,
+    tank,
+    under: atDepth(Math.max(outlet, part.lowestWater)),
+    volumes: Float64Array.from(part.depths, atDepth),
+    flows: Float64Array.from(part.flows),
+    powers: Float64Array.from(part.powers),
+    pump: places.pumps.indexOf(part.pump ?? part.id),
+    battery: places.batteries.findIndex(({ id }) => id === part.battery),
+    setUp: part.setUp,
+    attended: part.attended ?? true,
+    roundVolume: 0,
+    roundTime: 0,
+    ...tallies(spans),
+  };
+}
+
+/**
+ * Cans, ready to carry.
+ *
+ * @param part units at the type's fields
+ * @param tanks the tanks [-]
+ * @param spans whole seasons and years [-]
+ * @returns the source, or null where its tank is not there [-]
+ * @source definition
+ */
+export function carried(part: CarryPart, tanks: Tanks, spans: Spans): Source | null {
+  const tank = tanks.placeOf.get(part.from);
+  if (tank === undefined) return null;
+  const none = new Float64Array(0);
+  return {
+    id: part.id,
+    tank,
+    under: tanks.dead[tank] as number,
+    volumes: none,
+    flows: none,
+    powers: none,
+    pump: -1,
+    battery: -1,
+    setUp: 0,
+    attended: true,
+    roundVolume: part.canVolume * part.cansAtOnce,
+    roundTime: part.roundTime,
+    ...tallies(spans),
+  };
+}
+
+/**
+ * A row at a volume, straight between its points and level beyond them.
+ *
+ * @param source whose volumes [m3]
+ * @param row flows or powers at them [any]
+ * @param volume in the tank [m3]
+ * @returns the row's value [any]
+ * @source definition
+ */
+export function rowAt(source: Source, row: Float64Array, volume: number): number {
+  const { volumes } = source;
+  const last = volumes.length - 1;
+  if (last <= 0 || volume <= (volumes[0] as number)) return row[0] ?? 0;
+  if (volume >= (volumes[last] as number)) return row[last] as number;
+  let upper = 1;
+  while ((volumes[upper] as number) < volume) upper++;
+  const below = volumes[upper - 1] as number;
+  const share = (volume - below) / ((volumes[upper] as number) - below);
+  return (row[upper - 1] as number) * (1 - share) + (row[upper] as number) * share;
+}

@@ -1,0 +1,152 @@
+// What a finished run says: means over whole seasons and years, worst days, and what bound it.
+
+import { DAY } from "../units/constants.ts";
+import { errorShare } from "./account.ts";
+import type {
+  BatteryAnswer,
+  BedAnswer,
+  DrawAnswer,
+  LineAnswer,
+  RoofAnswer,
+  SeasonAnswer,
+  SourceAnswer,
+  TankAnswer,
+} from "./answer.ts";
+import { type Autonomy, autonomyOf } from "./autonomy.ts";
+import type { Bed } from "./beds.ts";
+import type { Machine } from "./machine.ts";
+import { quantile } from "./peak-day.ts";
+import type { TankPart } from "./plan.ts";
+import type { Source } from "./sources.ts";
+import { sumOver } from "./spans.ts";
+import { meanOf, sumOfAll, sumOfWhole } from "./tally.ts";
+import { levelOf } from "./tanks.ts";
+import { bindingOf, totalsOf } from "./totals.ts";
+
+/**
+ * The answer of a finished run.
+ *
+ * @param machine the run after its last day [-]
+ * @returns the answer [-]
+ * @source definition
+ */
+export function summaryOf(machine: Machine): SeasonAnswer {
+  const { ledger } = machine;
+  const autonomy = autonomyOf(machine);
+  const throughWater = Math.max(ledger.waterIn, ledger.waterOut) + Math.abs(ledger.waterAtStart);
+  const throughEnergy = Math.max(ledger.energyIn, ledger.energyOut) + ledger.energyAtStart;
+  return {
+    firstDay: machine.record.firstDay,
+    totals: totalsOf(machine, autonomy, {
+      water: errorShare(ledger.waterError, throughWater),
+      energy: errorShare(ledger.energyError, throughEnergy),
+    }),
+    leftOut: [...machine.leftOut].sort((a, b) => (a.id < b.id ? -1 : 1)),
+    roofs: machine.caught.map((roof) => roofAnswer(machine, roof)),
+    tanks: machine.tanks.parts.map((part, place) => tankAnswer(machine, autonomy, part, place)),
+    lines: machine.pipes.parts.map((part, place) => lineAnswer(machine, part.id, place)),
+    draws: machine.draws.map(drawAnswer),
+    deliveries: machine.sources.filter(({ roundVolume }) => roundVolume === 0).map(sourceAnswer),
+    carries: machine.sources.filter(({ roundVolume }) => roundVolume > 0).map(sourceAnswer),
+    batteries: machine.batteries.parts.map((part, place) => batteryAnswer(machine, part.id, place)),
+    beds: [...machine.beds].sort((a, b) => (a.part.id < b.part.id ? -1 : 1)).map(bedAnswer),
+    storedTotal: machine.storedTotal,
+    shortDay: machine.shortDay,
+  };
+}
+
+function roofAnswer(machine: Machine, { id, volume }: Machine["caught"][number]): RoofAnswer {
+  const yearly = machine.years.map((year) => sumOver(volume, year));
+  return {
+    id,
+    caught: volume.reduce((sum, amount) => sum + amount, 0),
+    meanYearly: yearly.length > 0 ? yearly.reduce((sum, amount) => sum + amount, 0) / yearly.length : null,
+  };
+}
+
+function tankAnswer(machine: Machine, autonomy: Autonomy, part: TankPart, place: number): TankAnswer {
+  const stored = machine.stored[place] as Float64Array;
+  let lowest = 0;
+  for (let day = 1; day < stored.length; day++) {
+    if ((stored[day] as number) < (stored[lowest] as number)) lowest = day;
+  }
+  const { reachable, draw } = autonomy.tanks[place] ?? { reachable: 0, draw: null };
+  machine.tanks.volume[place] = stored[lowest] as number;
+  const lowestLevel = levelOf(machine.tanks, place);
+  machine.tanks.volume[place] = stored[stored.length - 1] as number;
+  const spill = machine.spill[place];
+  return {
+    id: part.id,
+    meanYearlySpill: spill ? meanOf(spill.years) : null,
+    spilled: spill ? sumOfAll(spill) : 0,
+    passedOn: machine.passedOn[place] as number,
+    lowestLevel,
+    lowestDate: machine.record.firstDay + lowest,
+    reachable,
+    daysOfAutonomy: draw !== null && draw > 0 ? (reachable / draw) * DAY : null,
+    evaporated: machine.evaporated[place] as number,
+    leaked: machine.leaked[place] as number,
+    stored,
+  };
+}
+
+function lineAnswer(machine: Machine, id: string, place: number): LineAnswer {
+  const tally = machine.lineMoved[place];
+  const ran = [...(machine.lineRan[place] ?? [])].filter((time) => time > 0);
+  return {
+    id,
+    movedYearly: tally ? meanOf(tally.years) : null,
+    moved: tally ? sumOfAll(tally) : 0,
+    usualRun: ran.length > 0 ? quantile(ran, 0.5) : null,
+    longestRun: ran.length > 0 ? ran.reduce((most, time) => Math.max(most, time), 0) : null,
+  };
+}
+
+function drawAnswer(draw: Machine["draws"][number]): DrawAnswer {
+  const due = sumOfWhole(draw.due.seasons);
+  return {
+    id: draw.id,
+    seasonVolume: meanOf(draw.given.seasons) ?? 0,
+    shareMet: due > 0 ? sumOfWhole(draw.given.seasons) / due : null,
+    daysShort: meanOf(draw.daysShort.seasons) ?? 0,
+    given: sumOfAll(draw.given),
+    daysMet: draw.daysMet.count,
+  };
+}
+
+function sourceAnswer(source: Source): SourceAnswer {
+  return {
+    id: source.id,
+    seasonVolume: meanOf(source.volume.seasons) ?? 0,
+    seasonTime: meanOf(source.time.seasons) ?? 0,
+    seasonTrips: meanOf(source.trips.seasons) ?? 0,
+    seasonEnergy: meanOf(source.energy.seasons) ?? 0,
+  };
+}
+
+function batteryAnswer(machine: Machine, id: string, place: number): BatteryAnswer {
+  const { lowest, usable, daysShort } = machine.batteries;
+  const most = usable[place] as number;
+  const tally = daysShort[place];
+  return {
+    id,
+    lowestShare: most > 0 ? (lowest[place] as number) / most : 0,
+    daysEmpty: tally ? (meanOf(tally.seasons) ?? 0) : 0,
+  };
+}
+
+function bedAnswer(bed: Bed): BedAnswer {
+  const [got, wanted] = bed.every > 0 ? [bed.met, bed.due] : [bed.use, bed.potential];
+  const sum = sumOfWhole(wanted.seasons);
+  return {
+    id: bed.part.id,
+    none: bed.none,
+    need: bed.demand?.seasonNeed ?? 0,
+    met: meanOf(bed.met.seasons) ?? 0,
+    shareMet: sum > 0 ? sumOfWhole(got.seasons) / sum : null,
+    daysShort: meanOf(bed.daysShort.seasons) ?? 0,
+    binding: bindingOf(bed.unmet),
+    given: bed.given,
+    depletion: bed.evening,
+  };
+}

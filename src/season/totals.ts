@@ -1,0 +1,122 @@
+// What the season says of the whole: all beds and tanks together.
+
+import type { SeasonTotals } from "./answer.ts";
+import type { Autonomy } from "./autonomy.ts";
+import type { Machine } from "./machine.ts";
+import { BOUNDS, type Bound } from "./plan.ts";
+import { driestOf } from "./roof-catch.ts";
+import type { Span } from "./spans.ts";
+import { meanOf, sumOfWhole, type Tally } from "./tally.ts";
+
+/**
+ * The bound with the most unmet water, the first of equals.
+ *
+ * @param unmet by bound [m3]
+ * @returns the bound, or null where nothing was unmet [-]
+ * @source definition
+ */
+export function bindingOf(unmet: Float64Array): Bound | null {
+  let most = 0;
+  let binding: Bound | null = null;
+  for (const [place, bound] of BOUNDS.entries()) {
+    const amount = unmet[place] as number;
+    if (amount > most) {
+      most = amount;
+      binding = bound;
+    }
+  }
+  return binding;
+}
+
+/**
+ * Totals of a finished run.
+ *
+ * @param machine the run after its last day [-]
+ * @param autonomy how long full tanks last [s]
+ * @param errors of the water and energy accounts [-]
+ * @returns totals, units at the type's fields
+ * @source definition
+ */
+export function totalsOf(
+  machine: Machine,
+  autonomy: Autonomy,
+  errors: { readonly water: number; readonly energy: number },
+): SeasonTotals {
+  const { beds, seasons } = machine;
+  const unmet = unmetOf(machine);
+  const driest = driestOf(machine.record.rain, machine.years);
+  const season = seasons.findIndex(({ year }) => year === driest?.year);
+  const potential = beds.reduce((sum, bed) => sum + sumOfWhole(bed.potential.seasons), 0);
+  const use = beds.reduce((sum, bed) => sum + sumOfWhole(bed.use.seasons), 0);
+  return {
+    daysOfAutonomy: autonomy.whole,
+    soilAutonomy: autonomy.soil,
+    worstDate: autonomy.worst?.date ?? null,
+    worstDateLasts: autonomy.worst?.lasts ?? null,
+    need: beds.reduce((sum, { demand }) => sum + (demand?.seasonNeed ?? 0), 0),
+    met: meanSum(beds.map(({ met }) => met)),
+    shareMet: potential > 0 ? use / potential : null,
+    daysShort: beds.length > 0 ? meanShort(machine.shortDay, seasons) : null,
+    longestShortRun: longestRun(machine.shortDay),
+    spill: meanSum(machine.spill),
+    balanceError: errors.water,
+    energyBalanceError: errors.energy,
+    binding: bindingOf(unmet),
+    unmetByBound: byBound(unmet),
+    driestYear: driest?.year ?? null,
+    driestYearShareMet: shareIn(machine, season),
+    driestYearDaysShort: season < 0 || beds.length === 0 ? null : shortIn(machine.shortDay, seasons[season]),
+    seasons: seasons.length,
+    years: machine.years.length,
+  };
+}
+
+function byBound(unmet: Float64Array): Record<Bound, number> {
+  const of = (bound: Bound) => unmet[BOUNDS.indexOf(bound)] as number;
+  return {
+    rain: of("rain"),
+    storage: of("storage"),
+    transfer: of("transfer"),
+    pump_time: of("pump_time"),
+    energy: of("energy"),
+    hands: of("hands"),
+    held_back: of("held_back"),
+  };
+}
+
+function unmetOf(machine: Machine): Float64Array {
+  return machine.drawsUnmet.map((amount, bound) =>
+    machine.beds.reduce((sum, bed) => sum + (bed.unmet[bound] as number), amount),
+  );
+}
+
+function meanSum(tallies: readonly Tally[]): number {
+  return tallies.reduce((sum, tally) => sum + (meanOf(tally.seasons) ?? 0), 0);
+}
+
+function shareIn(machine: Machine, season: number): number | null {
+  if (season < 0) return null;
+  const sum = (of: "use" | "potential") =>
+    machine.beds.reduce((total, bed) => total + (bed[of].seasons[season] as number), 0);
+  const potential = sum("potential");
+  return potential > 0 ? sum("use") / potential : null;
+}
+
+function shortIn(shortDay: Uint8Array, span: Span | undefined): number {
+  let days = 0;
+  if (span) for (let day = span.first; day <= span.last; day++) days += shortDay[day] as number;
+  return days;
+}
+
+function meanShort(shortDay: Uint8Array, seasons: readonly Span[]): number {
+  return seasons.reduce((sum, span) => sum + shortIn(shortDay, span), 0) / Math.max(1, seasons.length);
+}
+
+function longestRun(shortDay: Uint8Array): number {
+  let [run, longest] = [0, 0];
+  for (const short of shortDay) {
+    run = short === 1 ? run + 1 : 0;
+    longest = Math.max(longest, run);
+  }
+  return longest;
+}

@@ -1,0 +1,76 @@
+// The watering: draws first, then beds in order, each from its sources in order.
+
+import { type Bed, HANDS } from "./beds.ts";
+import { UNBOUND, whyEmpty } from "./bounds.ts";
+import { type DueDraw, dueOn } from "./draws.ts";
+import { gift, give } from "./give.ts";
+import type { Machine } from "./machine.ts";
+import { count } from "./tally.ts";
+
+/** Shortfall that is rounding rather than want [-]. */
+const ROUNDING = 1e-9;
+
+/**
+ * Serves all draws, then all beds that ask.
+ *
+ * @param machine the run [-]
+ * @param day of the record [day]
+ * @source definition
+ */
+export function waterAll(machine: Machine, day: number): void {
+  for (let i = 0; i < machine.draws.length; i++) serveDraw(machine, machine.draws[i] as DueDraw, day);
+  for (let i = 0; i < machine.beds.length; i++) {
+    const bed = machine.beds[i] as Bed;
+    if (bed.asked > 0) waterBed(machine, bed, day);
+  }
+}
+
+function serveDraw(machine: Machine, draw: DueDraw, day: number): void {
+  const due = dueOn(draw, day);
+  if (due === 0) return;
+  const { tanks, slots } = machine;
+  const held = tanks.volume[draw.tank] as number;
+  const given = Math.min(due, Math.max(0, held - (tanks.dead[draw.tank] as number)));
+  tanks.volume[draw.tank] = held - given;
+  tanks.drawn[draw.tank] = (tanks.drawn[draw.tank] as number) + given;
+  machine.ledger.waterOut += given;
+  count(draw.due, slots, due);
+  count(draw.given, slots, given);
+  const short = due - given;
+  if (short <= due * ROUNDING) {
+    draw.daysMet.count++;
+    return;
+  }
+  count(draw.daysShort, slots, 1);
+  if (slots.season < machine.seasons.length) {
+    const bound = whyEmpty(machine, draw.tank, short);
+    machine.drawsUnmet[bound] = (machine.drawsUnmet[bound] as number) + short;
+  }
+}
+
+function waterBed(machine: Machine, bed: Bed, day: number): void {
+  let want = bed.asked;
+  let bound = UNBOUND;
+  for (let rank = 0; rank < bed.sources.length && want > bed.asked * ROUNDING; rank++) {
+    give(machine, bed, rank, want, day);
+    want -= gift.amount;
+    bound = Math.min(bound, gift.bound);
+  }
+  const given = bed.asked - Math.max(0, want);
+  bed.given[day] = given;
+  count(bed.met, machine.slots, given);
+  const isShort = want > bed.asked * ROUNDING;
+  if (isShort) bed.bound = bound < UNBOUND ? bound : HANDS;
+  if (bed.every > 0) settleFixed(machine, bed, isShort ? want : 0, day);
+}
+
+/** A fixed watering is short by what was due and not given. */
+function settleFixed(machine: Machine, bed: Bed, short: number, day: number): void {
+  count(bed.due, machine.slots, bed.asked);
+  if (short === 0) return;
+  count(bed.daysShort, machine.slots, 1);
+  machine.shortDay[day] = 1;
+  if (machine.slots.season < machine.seasons.length) {
+    bed.unmet[bed.bound] = (bed.unmet[bed.bound] as number) + short;
+  }
+}

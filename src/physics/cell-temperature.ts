@@ -32,10 +32,13 @@ export function cellTemperature(given: PanelAir): number {
   return given.air + ((given.noct - ZERO_CELSIUS - 20) * given.irradiance) / 800;
 }
 
+/** Wind at a panel over that at a weather station [-]: pvpmc.sandia.gov (read). */
+const WIND_AT_PANEL = 0.51;
+
 /** Wind over a panel and the light it turns into power. */
 export type PanelWind = {
-  /** Speed of the wind at the panel [m/s]. */
-  readonly wind: number;
+  /** Speed of the wind at a weather station, 10 m up [m/s]. */
+  readonly stationWind: number;
   /** Share of the light that becomes power [-]. */
   readonly efficiency: number;
   /** Share of the light that gets through the glass and is taken up [-]. */
@@ -43,7 +46,7 @@ export type PanelWind = {
 };
 
 /**
- * Temperature of the cells in wind: T + G/800 (NOCT - 20 °C) (1 - η/τα) 9.5 / (5.7 + 3.8 v).
+ * Temperature of the cells in wind: T + G/800 (NOCT - 20 °C) (1 - η/τα) 9.5 / (5.7 + 3.8 v), v 0.51 of the station's.
  *
  * @param given light, air and NOCT, units at the type's fields
  * @param wind and efficiency, units at the type's fields
@@ -52,12 +55,12 @@ export type PanelWind = {
  * @source wind-corrected NOCT at pvpmc.sandia.gov (read)
  */
 export function cellTemperatureInWind(given: PanelAir, wind: PanelWind): number {
-  requireNotNegative("wind", wind.wind, NOCT);
+  requireNotNegative("wind", wind.stationWind, NOCT);
   requireWithin("transmittance-absorptance", wind.transmittanceAbsorptance, [0.5, 1], NOCT);
   requireWithin("efficiency", wind.efficiency, [0, wind.transmittanceAbsorptance], NOCT);
   const rise = cellTemperature(given) - given.air;
   const kept = 1 - wind.efficiency / wind.transmittanceAbsorptance;
-  return given.air + (rise * kept * 9.5) / (5.7 + 3.8 * wind.wind);
+  return given.air + (rise * kept * 9.5) / (5.7 + 3.8 * WIND_AT_PANEL * wind.stationWind);
 }
 
 /**

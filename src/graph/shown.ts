@@ -64,7 +64,7 @@ function textOrDate(text: string, locale: string): string {
 }
 
 function shownWord(worksheet: Worksheet, row: Row | null, word: string, options: ShowOptions): string {
-  if (row?.row === "choice") return row.options.find((option) => option.word === word)?.label ?? word;
+  if (row && "options" in row) return row.options?.find((option) => option.word === word)?.label ?? word;
   if (row?.row === "link") return titleOf(worksheet, word);
   const mayBeDate = row?.row === "date" || row?.row === "output";
   return mayBeDate ? textOrDate(word, options.locale) : word;

@@ -115,6 +115,8 @@ export type OutputRow = Named & {
   readonly of: string;
   /** A measure for numbers; `text` for words, ids and dates; `series` for arrays. */
   readonly measure: MeasureName | "text" | "series";
+  /** What the words that may come out are called. */
+  readonly options?: readonly { readonly word: string; readonly label: string }[];
   readonly words: string;
   readonly measurable?: Measurable;
 };

@@ -21,6 +21,7 @@ export type ShowOptions = {
 
 export type DisplayParts = { readonly number: string; readonly unit: string };
 
+const CUBIC_MILLIMETRE = 1e-9;
 const NO_BREAK = "\u00a0";
 /** The unit in which a system of units shows a measure. */
 export function unitFor(measure: MeasureName, units: UnitSystem): string {
@@ -68,10 +69,12 @@ function spelledUnit(value: number, unitText: string): string | null {
 }
 
 /** The number and the unit of a quantity apart, for a screen that sets them apart. */
-export function displayParts(si: number, measureName: MeasureName, options: ShowOptions): DisplayParts {
+export function displayParts(given: number, measureName: MeasureName, options: ShowOptions): DisplayParts {
   const measure: Measure = MEASURES[measureName];
   const { locale, unit } = options;
-  if (!Number.isFinite(si)) return { number: "–", unit: "" };
+  if (!Number.isFinite(given)) return { number: "–", unit: "" };
+  // A cubic millimetre is what rounding leaves of a balance over decades; nobody measures it.
+  const si = measure.si === "m3" && Math.abs(given) < CUBIC_MILLIMETRE ? 0 : given;
   if (measure.form === "duration") return { number: durationText(si, locale), unit: "" };
   if (measure.form === "span" && (unit === undefined || parseUnit(unit)?.text === "day")) {
     return { number: spanText(si, measure.figures, locale), unit: "" };

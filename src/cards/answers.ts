@@ -1,0 +1,208 @@
+// The answers at the top of the page, as sentences with the numbers in them, each leading to its card.
+
+import type { Result } from "../graph/types.ts";
+
+export type Tone = "water" | "power" | "growth" | "trouble";
+
+export type Piece = string | { readonly quantity: string; readonly tone: Tone };
+
+export type Sentence = {
+  readonly id: string;
+  readonly lead: boolean;
+  readonly pieces: readonly Piece[];
+  /** Quantity whose movement is shown beside the sentence. */
+  readonly watch: string;
+};
+
+/** What a sentence may ask of the worksheet. */
+export type Asked = {
+  readonly result: (id: string) => Result | undefined;
+  readonly cards: readonly { readonly id: string; readonly kind: string; readonly title: string }[];
+};
+
+const number = (asked: Asked, id: string): number | null => {
+  const result = asked.result(id);
+  return result?.state === "ready" && typeof result.value === "number" ? result.value : null;
+};
+
+const word = (asked: Asked, id: string): string => {
+  const result = asked.result(id);
+  return result?.state === "ready" && typeof result.value === "string" ? result.value : "";
+};
+
+/** A number in a sentence; where there is none, the sentence gives the reason instead. */
+function value(quantity: string, tone: Tone): Piece {
+  return { quantity, tone };
+}
+
+function reasonOf(result: Result | undefined): string | null {
+  if (result?.state === "none") return result.reason;
+  if (result?.state === "failed") return result.problem.text;
+  return null;
+}
+
+function storage(asked: Asked): Sentence {
+  const id = "season.days_of_autonomy";
+  const why = reasonOf(asked.result(id));
+  const pieces: Piece[] = why
+    ? [`How long full tanks carry the beds cannot be said yet: ${why}.`]
+    : ["Full tanks carry the beds for ", value(id, "water"), " without rain, at the peak of the season."];
+  return { id: "storage", lead: true, pieces: [...pieces, ...driest(asked)], watch: id };
+}
+
+function driest(asked: Asked): readonly Piece[] {
+  const short = number(asked, "season.driest_year_days_short");
+  const why = reasonOf(asked.result("season.driest_year_days_short"));
+  if (why) return [];
+  const year: Piece = value("weather.driest_year", "water");
+  if (short === 0) return [" In the driest year on record, ", year, ", no bed went short."];
+  return [
+    " In the driest year on record, ",
+    year,
+    ", beds went short on ",
+    value("season.driest_year_days_short", "trouble"),
+    " days and got ",
+    value("season.driest_year_share_met", "trouble"),
+    " of what they would have used.",
+  ];
+}
+
+function longest(asked: Asked, kind: string, row: string): string | null {
+  let best: { readonly id: string; readonly time: number } | null = null;
+  for (const card of asked.cards) {
+    if (card.kind !== kind) continue;
+    const time = number(asked, `${card.id}.${row}`);
+    if (time !== null && (!best || time > best.time)) best = { id: card.id, time };
+  }
+  return best?.id ?? null;
+}
+
+function charge(asked: Asked): readonly Piece[] {
+  const battery = asked.cards.find((card) => number(asked, `${card.id}.waterings_per_charge`) !== null);
+  if (!battery) return ["."];
+  return [", and a charge does it ", value(`${battery.id}.waterings_per_charge`, "power"), " times."];
+}
+
+function watering(asked: Asked): Sentence | null {
+  const pump = longest(asked, "delivery", "watering_time");
+  if (pump) {
+    const watch = `${pump}.watering_time`;
+    return {
+      id: "watering",
+      lead: false,
+      watch,
+      pieces: ["The longest watering takes the pump ", value(watch, "power"), ...charge(asked)],
+    };
+  }
+  const untimed = asked.cards.find((card) => card.kind === "delivery");
+  if (!untimed) return null;
+  const why = reasonOf(asked.result(`${untimed.id}.watering_time`)) ?? "its flow is not known";
+  return {
+    id: "watering",
+    lead: false,
+    watch: `${untimed.id}.watering_time`,
+    pieces: [`How long the pump takes cannot be said yet: ${why}.`],
+  };
+}
+
+function byHand(asked: Asked): Sentence | null {
+  const carry = longest(asked, "carry", "time_per_watering");
+  if (!carry) return null;
+  const watch = `${carry}.time_per_watering`;
+  return {
+    id: "by_hand",
+    lead: false,
+    watch,
+    pieces: [
+      "By can the largest watering is ",
+      value(`${carry}.trips_per_watering`, "growth"),
+      " trips of ",
+      value(`${carry}.weight_per_trip`, "trouble"),
+      ", ",
+      value(watch, "growth"),
+      " in all.",
+    ],
+  };
+}
+
+function keepingUp(asked: Asked): Sentence | null {
+  const lines = asked.cards.filter((card) => card.kind === "line");
+  if (lines.length === 0) return null;
+  const worst = word(asked, "season.tightest_line");
+  if (!worst) {
+    const first = lines[0];
+    const why =
+      reasonOf(asked.result(`${first?.id}.refill_time`)) ?? reasonOf(asked.result("season.tightest_refill"));
+    return {
+      id: "keeping_up",
+      lead: false,
+      watch: `${first?.id}.refill_time`,
+      pieces: [`${first?.title}: ${why ?? "nothing waits for it"}.`],
+    };
+  }
+  const title = asked.cards.find((card) => card.id === word(asked, `${worst}.to`))?.title ?? "The lower tank";
+  const share = number(asked, "season.tightest_share") ?? 0;
+  const watch = `${worst}.refill_after_watering`;
+  return {
+    id: "keeping_up",
+    lead: false,
+    watch,
+    pieces: [
+      `${title} is full again `,
+      value(watch, share > 1 ? "trouble" : "water"),
+      share > 1
+        ? " after its largest watering: too late, for its beds ask again after "
+        : " after its largest watering; its beds ask again after ",
+      value(`${word(asked, `${worst}.to`)}.shortest_interval`, "growth"),
+      ".",
+    ],
+  };
+}
+
+const BINDING: Readonly<Record<string, string>> = {
+  rain: "rain: the roofs bring too little",
+  storage: "storage: water spilled earlier that a bigger tank would have kept",
+  transfer: "the gravity line: the small tank was not full again in time",
+  pump_time: "the pump: it cannot give so much in the time",
+  energy: "the battery",
+  hands: "your time",
+  held_back: "water held back for beds that come first",
+};
+
+function givesOut(asked: Asked): Sentence | null {
+  const id = "season.binding";
+  const why = reasonOf(asked.result(id));
+  if (why) return { id: "binding", lead: false, watch: id, pieces: [`What gives out first: ${why}.`] };
+  const bound = word(asked, id);
+  if (!bound) return null;
+  return {
+    id: "binding",
+    lead: false,
+    watch: "season.days_short",
+    pieces: [
+      `First to give out: ${BINDING[bound] ?? bound}. Beds are short on `,
+      value("season.days_short", "trouble"),
+      " days of a usual season.",
+    ],
+  };
+}
+
+/** The sentences of a worksheet; the first leads. */
+export function answers(asked: Asked): readonly Sentence[] {
+  if (asked.cards.every((card) => ["site", "weather", "season", "cost", "own"].includes(card.kind))) {
+    return [
+      {
+        id: "empty",
+        lead: true,
+        watch: "weather.mean_yearly_rain",
+        pieces: [
+          "A usual year brings ",
+          value("weather.mean_yearly_rain", "water"),
+          " of rain. Add a roof, a tank and a bed to see what it can carry.",
+        ],
+      },
+    ];
+  }
+  const all = [storage(asked), watering(asked), byHand(asked), keepingUp(asked), givesOut(asked)];
+  return all.filter((sentence) => sentence !== null);
+}

@@ -1,0 +1,32 @@
+// Every kind of card there is. A new kind is one file and one line here.
+
+import type { CardKinds } from "../graph/types.ts";
+import { battery } from "./battery.ts";
+import { bed } from "./bed.ts";
+import { carry } from "./carry.ts";
+import { cost } from "./cost.ts";
+import { delivery } from "./delivery.ts";
+import { draw } from "./draw.ts";
+import { line } from "./line.ts";
+import { own } from "./own.ts";
+import { roof } from "./roof.ts";
+import { season } from "./season.ts";
+import { site } from "./site.ts";
+import { tank } from "./tank.ts";
+import { weather } from "./weather.ts";
+
+export const CARD_KINDS: CardKinds = {
+  weather,
+  site,
+  roof,
+  tank,
+  line,
+  draw,
+  delivery,
+  carry,
+  battery,
+  bed,
+  season,
+  cost,
+  own,
+};

@@ -1,0 +1,109 @@
+// From the season's answer to the rows of the cards, by quantity id.
+
+import type { Outcome, Outputs } from "../graph/types.ts";
+import type { SeasonAnswer, SeasonFailure } from "../season/answer.ts";
+import type { SeasonPlan } from "../season/plan.ts";
+
+/** Rows that the run answers on each kind of part. */
+const PART_ROWS = {
+  tanks: ["mean_yearly_spill", "lowest_level", "stored"],
+  draws: ["season_volume", "share_met", "days_short"],
+  deliveries: ["season_volume", "season_time"],
+  carries: ["season_volume"],
+  batteries: ["lowest_charge"],
+  beds: ["met", "share_met", "days_short"],
+} as const;
+
+const SEASON_ROWS = [
+  "need",
+  "met",
+  "share_met",
+  "days_short",
+  "longest_short_run",
+  "driest_year_share_met",
+  "driest_year_days_short",
+  "spill",
+  "binding",
+  "balance_error",
+  "stored_total",
+  "short_days",
+  "record_first_day",
+];
+
+const or = (value: number | string | null, reason: string): Outcome =>
+  value === null ? { none: reason } : { value };
+
+const NO_YEAR = "the record has no whole calendar year";
+
+function ofSeason(answer: SeasonAnswer): Outputs {
+  const { totals } = answer;
+  return {
+    "season.need": { value: totals.need },
+    "season.met": { value: totals.met },
+    "season.share_met": or(totals.shareMet, "no crop stands within the season"),
+    "season.days_short": or(totals.daysShort, "no crop stands within the season"),
+    "season.longest_short_run": { value: totals.longestShortRun },
+    "season.driest_year_share_met": or(totals.driestYearShareMet, NO_YEAR),
+    "season.driest_year_days_short": or(totals.driestYearDaysShort, NO_YEAR),
+    "season.spill": { value: totals.spill },
+    "season.binding": or(totals.binding, "nothing went short"),
+    "season.balance_error": { value: totals.balanceError },
+    "season.stored_total": { value: answer.storedTotal },
+    "season.short_days": { value: answer.shortDay },
+    "season.record_first_day": { value: answer.firstDay },
+  };
+}
+
+function ofParts(answer: SeasonAnswer): Outputs {
+  const rows: Record<string, Outcome> = {};
+  for (const tank of answer.tanks) {
+    rows[`${tank.id}.mean_yearly_spill`] = or(tank.meanYearlySpill, NO_YEAR);
+    rows[`${tank.id}.lowest_level`] = { value: tank.lowestLevel };
+    rows[`${tank.id}.stored`] = { value: tank.stored };
+  }
+  for (const draw of answer.draws) {
+    rows[`${draw.id}.season_volume`] = { value: draw.seasonVolume };
+    rows[`${draw.id}.share_met`] = or(draw.shareMet, "nothing was due in the season");
+    rows[`${draw.id}.days_short`] = { value: draw.daysShort };
+  }
+  for (const source of [...answer.deliveries, ...answer.carries]) {
+    rows[`${source.id}.season_volume`] = { value: source.seasonVolume };
+    rows[`${source.id}.season_time`] = { value: source.seasonTime };
+  }
+  for (const battery of answer.batteries)
+    rows[`${battery.id}.lowest_charge`] = { value: battery.lowestShare };
+  for (const bed of answer.beds) {
+    rows[`${bed.id}.met`] = { value: bed.met };
+    rows[`${bed.id}.share_met`] = or(bed.shareMet, bed.none ?? "no crop stands within the season");
+    rows[`${bed.id}.days_short`] = { value: bed.daysShort };
+  }
+  return rows;
+}
+
+/** Parts that were left out say so on their own rows. */
+function ofLeftOut(plan: SeasonPlan, has: Outputs): Outputs {
+  const rows: Record<string, Outcome> = {};
+  const names = new Set(Object.values(PART_ROWS).flat());
+  for (const { id, reason } of plan.leftOut) {
+    for (const name of names)
+      if (!has[`${id}.${name}`]) rows[`${id}.${name}`] = { failed: `Left out of the season: ${reason}.` };
+  }
+  return rows;
+}
+
+function ofFailure(plan: SeasonPlan, failure: SeasonFailure): Outputs {
+  const rows: Record<string, Outcome> = {};
+  const failed = { failed: failure.failed };
+  for (const name of SEASON_ROWS) rows[`season.${name}`] = failed;
+  for (const kind of Object.keys(PART_ROWS) as (keyof typeof PART_ROWS)[]) {
+    for (const part of plan[kind]) for (const name of PART_ROWS[kind]) rows[`${part.id}.${name}`] = failed;
+  }
+  return { ...rows, ...ofLeftOut(plan, rows) };
+}
+
+/** Every row that the run answers, for the parts in the plan and those left out of it. */
+export function seasonOutputs(plan: SeasonPlan, answer: SeasonAnswer | SeasonFailure): Outputs {
+  if ("failed" in answer) return ofFailure(plan, answer);
+  const rows = { ...ofSeason(answer), ...ofParts(answer) };
+  return { ...rows, ...ofLeftOut(plan, rows) };
+}

@@ -1,0 +1,264 @@
+// From the cards' results to the plan of one season run: what is known goes in, what is not is left out with its reason.
+
+import type { CardView, ModelInput, Result } from "../graph/types.ts";
+import type { Vessel } from "../physics/vessel.ts";
+import type {
+  BatteryPart,
+  BedPart,
+  CarryPart,
+  DeliveryPart,
+  DrawPart,
+  EtoChoice,
+  LeftOut,
+  LinePart,
+  RoofPart,
+  SeasonPlan,
+  TankPart,
+} from "../season/plan.ts";
+import { BED_ROWS } from "./bed-demand.ts";
+import { bedPart, readyNumber, readyWord } from "./bed-part.ts";
+import { numberOf, numberOrNull, wordOf } from "./inputs.ts";
+
+/** Rows of every kind that the plan is put together from. */
+export const PLAN_ROWS: Readonly<Record<string, readonly string[]>> = {
+  roof: [
+    "footprint",
+    "runoff_coefficient",
+    "losses",
+    "wetting_loss",
+    "first_flush",
+    "drains_to",
+    "catch_from",
+    "catch_until",
+  ],
+  tank: ["vessel", "floor_height", "outlet_height", "open_surface", "overflows_to", "start_share", "leak"],
+  line: [
+    "from",
+    "to",
+    "length",
+    "bore",
+    "roughness",
+    "fittings_k",
+    "opening",
+    "valve_band",
+    "shut_level",
+    "start_height",
+    "end_height",
+    "check_valve",
+    "head",
+  ],
+  draw: ["from", "volume", "every"],
+  delivery: ["from", "powered_by", "flow", "power", "lowest_water", "set_up"],
+  carry: ["from", "can_volume", "cans_at_once", "round_time"],
+  battery: ["usable_energy", "round_trip_efficiency", "charge_today", "charged"],
+  bed: BED_ROWS,
+};
+
+type Needed = readonly string[];
+
+const NEEDED: Readonly<Record<string, Needed>> = {
+  roof: ["footprint", "runoff_coefficient", "losses", "wetting_loss", "first_flush"],
+  tank: ["vessel", "floor_height", "outlet_height", "open_surface", "start_share", "leak"],
+  line: [
+    "from",
+    "to",
+    "length",
+    "bore",
+    "roughness",
+    "fittings_k",
+    "valve_band",
+    "start_height",
+    "end_height",
+    "check_valve",
+  ],
+  draw: ["from", "volume", "every"],
+  delivery: ["from", "flow", "lowest_water", "set_up"],
+  carry: ["from", "can_volume", "cans_at_once", "round_time"],
+  battery: ["usable_energy", "round_trip_efficiency", "charge_today", "charged"],
+  bed: [],
+};
+
+function whyNot(result: Result | undefined, name: string): string {
+  if (result?.state === "failed") return result.problem.text;
+  if (result?.state === "none") return result.reason;
+  return `${name.replaceAll("_", " ")} is not known`;
+}
+
+type Maker<Part> = (id: string, results: CardView["results"]) => Part | { readonly reason: string };
+
+function partsOf<Part>(
+  input: ModelInput,
+  kind: string,
+  leftOut: LeftOut[],
+  make: Maker<Part>,
+): readonly Part[] {
+  const parts: Part[] = [];
+  for (const card of input.cards[kind] ?? []) {
+    const bad = NEEDED[kind]?.find((name) => card.results[name]?.state !== "ready");
+    const part = bad ? { reason: whyNot(card.results[bad], bad) } : make(card.id, card.results);
+    if (typeof part === "object" && part !== null && "reason" in part)
+      leftOut.push({ id: card.id, reason: part.reason });
+    else parts.push(part as Part);
+  }
+  return parts;
+}
+
+const idOrNull = (results: CardView["results"], name: string): string | null =>
+  readyWord(results, name) || null;
+
+const readyOrNull = (results: CardView["results"], name: string): number | null =>
+  results[name]?.state === "ready" ? readyNumber(results, name) : null;
+
+const roofPart: Maker<RoofPart> = (id, results) => {
+  const inCoefficient = readyWord(results, "losses") === "in_coefficient";
+  return {
+    id,
+    footprint: readyNumber(results, "footprint"),
+    runoffCoefficient: readyNumber(results, "runoff_coefficient"),
+    wettingLoss: inCoefficient ? 0 : readyNumber(results, "wetting_loss"),
+    firstFlush: inCoefficient ? 0 : readyNumber(results, "first_flush"),
+    drainsTo: idOrNull(results, "drains_to"),
+    catchFrom: idOrNull(results, "catch_from"),
+    catchUntil: idOrNull(results, "catch_until"),
+  };
+};
+
+function readyVessel(results: CardView["results"]): Vessel {
+  const vessel = results["vessel"];
+  if (vessel?.state !== "ready") throw new Error("The vessel is not known.");
+  return vessel.value as Vessel;
+}
+
+const tankPart: Maker<TankPart> = (id, results) => ({
+  id,
+  vessel: readyVessel(results),
+  floor: readyNumber(results, "floor_height"),
+  outlet: readyNumber(results, "outlet_height"),
+  openArea: readyNumber(results, "open_surface"),
+  overflowsTo: idOrNull(results, "overflows_to"),
+  startShare: readyNumber(results, "start_share"),
+  leak: readyNumber(results, "leak"),
+});
+
+function linePart(viscosity: number): Maker<LinePart> {
+  return (id, results) => {
+    const opening = results["opening"];
+    if (opening?.state === "failed") return { reason: opening.problem.text };
+    return {
+      id,
+      from: readyWord(results, "from"),
+      to: idOrNull(results, "to"),
+      length: readyNumber(results, "length"),
+      bore: readyNumber(results, "bore"),
+      roughness: readyNumber(results, "roughness"),
+      fittingsK: readyNumber(results, "fittings_k"),
+      opening: readyOrNull(results, "opening"),
+      valveBand: readyNumber(results, "valve_band"),
+      shutLevel: opening?.state === "ready" ? readyOrNull(results, "shut_level") : null,
+      startHeight: readyNumber(results, "start_height"),
+      endHeight: readyNumber(results, "end_height"),
+      checkValve: readyWord(results, "check_valve") === "yes",
+      blocked: null,
+      viscosity,
+    };
+  };
+}
+
+const drawPart: Maker<DrawPart> = (id, results) => ({
+  id,
+  from: readyWord(results, "from"),
+  volume: readyNumber(results, "volume"),
+  every: readyNumber(results, "every"),
+});
+
+const deliveryPart: Maker<DeliveryPart> = (id, results) => {
+  const battery = idOrNull(results, "powered_by");
+  const power = readyOrNull(results, "power");
+  return {
+    id,
+    from: readyWord(results, "from"),
+    pump: null,
+    depths: [0],
+    flows: [readyNumber(results, "flow")],
+    powers: [power ?? 0],
+    lowestWater: readyNumber(results, "lowest_water"),
+    battery: power === null ? null : battery,
+    setUp: readyNumber(results, "set_up"),
+  };
+};
+
+const carryPart: Maker<CarryPart> = (id, results) => ({
+  id,
+  from: readyWord(results, "from"),
+  canVolume: readyNumber(results, "can_volume"),
+  cansAtOnce: readyNumber(results, "cans_at_once"),
+  roundTime: readyNumber(results, "round_time"),
+});
+
+const batteryPart: Maker<BatteryPart> = (id, results) => ({
+  id,
+  usable: readyNumber(results, "usable_energy"),
+  efficiency: readyNumber(results, "round_trip_efficiency"),
+  startShare: readyNumber(results, "charge_today"),
+  chargeByMonth: readyWord(results, "charged") === "mains" ? null : Array.from({ length: 12 }, () => 0),
+});
+
+/** Parts that lean on a part that is not there go too, until nothing changes. */
+function withoutDangling(plan: SeasonPlan): SeasonPlan {
+  const leftOut = [...plan.leftOut];
+  const here = new Set([...plan.tanks, ...plan.tees].map((part) => part.id));
+  const keep = <Part extends { readonly id: string }>(
+    parts: readonly Part[],
+    leansOn: (part: Part) => string | null,
+  ): Part[] =>
+    parts.filter((part) => {
+      const missing = leansOn(part);
+      if (missing) leftOut.push({ id: part.id, reason: `${missing} is left out` });
+      return !missing;
+    });
+  const gone = (id: string | null): string | null => (id !== null && !here.has(id) ? id : null);
+  const lines = keep(plan.lines, (part) => gone(part.from) ?? gone(part.to));
+  const draws = keep(plan.draws, (part) => gone(part.from));
+  const deliveries = keep(plan.deliveries, (part) => gone(part.from));
+  const carries = keep(plan.carries, (part) => gone(part.from));
+  const batteries = new Set(plan.batteries.map((part) => part.id));
+  const powered = keep(deliveries, (part) =>
+    part.battery !== null && !batteries.has(part.battery) ? part.battery : null,
+  );
+  const waterers = new Set([...powered, ...carries].map((part) => part.id));
+  const roofs = plan.roofs.map((part) => (gone(part.drainsTo) ? { ...part, drainsTo: null } : part));
+  const tanks = plan.tanks.map((part) => (gone(part.overflowsTo) ? { ...part, overflowsTo: null } : part));
+  const beds = keep(plan.beds, (part) =>
+    part.wateredBy.length > 0 && !part.wateredBy.some((id) => waterers.has(id))
+      ? (part.wateredBy[0] ?? null)
+      : null,
+  ).map((part) => ({ ...part, wateredBy: part.wateredBy.filter((id) => waterers.has(id)) }));
+  return { ...plan, roofs, tanks, lines, draws, deliveries: powered, carries, beds, leftOut };
+}
+
+/** The plan of the season from everything that the season card surveys and takes. */
+export function seasonPlan(input: ModelInput): SeasonPlan {
+  const leftOut: LeftOut[] = [];
+  const viscosity = numberOf(input, "site.water_viscosity") / numberOf(input, "site.water_density");
+  const beds = partsOf<BedPart>(input, "bed", leftOut, bedPart);
+  return withoutDangling({
+    start: wordOf(input, "site.season_start"),
+    end: wordOf(input, "site.season_end"),
+    storageRule: wordOf(input, "site.storage_rule") === "use_first" ? "use_first" : "spill_first",
+    minutesPerDay: numberOrNull(input, "site.minutes_per_day"),
+    waterAt: numberOf(input, "site.water_at"),
+    holdDays: numberOf(input, "hold_days"),
+    rainScale: numberOf(input, "weather.rain_scale"),
+    eto: input.values["weather.eto_choice"] as EtoChoice,
+    roofs: partsOf(input, "roof", leftOut, roofPart),
+    tanks: partsOf(input, "tank", leftOut, tankPart),
+    lines: partsOf(input, "line", leftOut, linePart(viscosity)),
+    tees: [],
+    draws: partsOf(input, "draw", leftOut, drawPart),
+    deliveries: partsOf(input, "delivery", leftOut, deliveryPart),
+    carries: partsOf(input, "carry", leftOut, carryPart),
+    batteries: partsOf(input, "battery", leftOut, batteryPart),
+    beds,
+    leftOut,
+  });
+}

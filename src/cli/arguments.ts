@@ -1,0 +1,74 @@
+// The command line's words, checked.
+
+import { parseArgs } from "node:util";
+
+export const HELP = `npm run -s evaluate -- WORKSHEET.json [options]
+
+Works a worksheet out without a screen.
+
+  --rain RECORD.csv      use this daily rain record instead of the worksheet's weather
+  --rain-unit mm|in      unit of its rain, where the file does not say
+  --set NAME=VALUE       set a given, or a measured value, e.g. --set blue_tank.capacity="500 gal"; may be repeated.
+                         A choice is its word, a link an id, a list comma-separated, a date as stored, none unfits.
+                         A bare number only for counts, shares and factors; gal is the US gallon, imp gal the imperial.
+  --json                 one JSON object on standard output, numbers in coherent SI
+  --help                 this text
+
+Exit: 0 evaluated, 1 a file could not be read or is wrong, 2 wrong usage.
+`;
+
+/** Wrong use of the command line: exit 2. */
+export class UsageError extends Error {}
+
+/** A file that could not be read or is wrong: exit 1. */
+export class FileError extends Error {}
+
+export type Wanted = {
+  readonly worksheet: string;
+  readonly rain: string | null;
+  readonly rainUnit: "mm" | "in" | null;
+  readonly sets: readonly { readonly name: string; readonly value: string }[];
+  readonly json: boolean;
+};
+
+const OPTIONS = {
+  rain: { type: "string" },
+  "rain-unit": { type: "string" },
+  set: { type: "string", multiple: true },
+  json: { type: "boolean" },
+  help: { type: "boolean" },
+} as const;
+
+function parsed(words: readonly string[]) {
+  try {
+    return parseArgs({ args: [...words], options: OPTIONS, allowPositionals: true, strict: true });
+  } catch (error) {
+    throw new UsageError(error instanceof Error ? error.message : String(error));
+  }
+}
+
+function setOf(text: string): { readonly name: string; readonly value: string } {
+  const at = text.indexOf("=");
+  if (at < 1) throw new UsageError(`--set wants NAME=VALUE, not "${text}".`);
+  return { name: text.slice(0, at).trim(), value: text.slice(at + 1).trim() };
+}
+
+/** What is wanted; null when help is. */
+export function readArguments(words: readonly string[]): Wanted | null {
+  const { values, positionals } = parsed(words);
+  if (values.help) return null;
+  const [worksheet, ...more] = positionals;
+  if (worksheet === undefined) throw new UsageError("Name a worksheet file.");
+  if (more.length > 0) throw new UsageError(`One worksheet at a time; what is "${more[0]}"?`);
+  const unit = values["rain-unit"];
+  if (unit !== undefined && unit !== "mm" && unit !== "in")
+    throw new UsageError(`--rain-unit is mm or in, not "${unit}".`);
+  if (unit !== undefined && values.rain === undefined) throw new UsageError("--rain-unit goes with --rain.");
+  return {
+    worksheet,
+    rain: values.rain ?? null,
+    rainUnit: unit ?? null,
+    sets: (values.set ?? []).map(setOf),
+    json: values.json ?? false,
+  };
+}

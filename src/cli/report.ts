@@ -1,0 +1,125 @@
+// What the command line prints: every quantity with its working and source, the cautions, the problems, what was left out.
+
+import { cautionsOf } from "../graph/cautions.ts";
+import { explain } from "../graph/explain.ts";
+import { shownValue } from "../graph/shown.ts";
+import type { CardKinds, Result, Value } from "../graph/types.ts";
+import type { LeftOut, SeasonPlan } from "../season/plan.ts";
+import type { ShowOptions } from "../units/show.ts";
+import type { Whole } from "../worker/settle.ts";
+
+export type ShownQuantity = {
+  readonly value: Value;
+  readonly unit: string;
+  readonly shown: string;
+  readonly state: Result["state"];
+  readonly origin: string;
+  readonly how: string;
+  readonly source: string;
+  readonly problem: string;
+};
+
+export type JsonReport = {
+  readonly quantities: Readonly<Record<string, ShownQuantity>>;
+  readonly cautions: readonly { readonly id: string; readonly card: string; readonly text: string }[];
+  readonly problems: readonly { readonly at: string; readonly code: string; readonly text: string }[];
+  readonly left_out: readonly LeftOut[];
+};
+
+const optionsOf = ({ worksheet }: Whole): ShowOptions => ({
+  units: worksheet.units,
+  locale: "en-US",
+  currency: worksheet.currency,
+});
+
+const problemOf = (result: Result): string =>
+  result.state === "failed" ? result.problem.text : result.state === "none" ? result.reason : "";
+
+function plainValue(result: Result): Value {
+  if (result.state !== "ready") return null;
+  return ArrayBuffer.isView(result.value) ? Array.from(result.value as Float64Array) : result.value;
+}
+
+function quantity(whole: Whole, id: string, result: Result, si: string, options: ShowOptions): ShownQuantity {
+  const working = explain(whole.graph, whole.worksheet, whole.results, id, options);
+  const how = [working.words, working.numbers].filter((part) => part !== "").join(" ");
+  return {
+    value: plainValue(result),
+    unit: si,
+    shown: shownValue(whole.graph, whole.worksheet, whole.results, id, options),
+    state: result.state,
+    origin: result.state === "ready" ? result.origin : working.origin,
+    how,
+    source: working.source,
+    problem: problemOf(result),
+  };
+}
+
+/** Ids of every quantity that is shown, in the order of cards and rows. */
+function shownIds(
+  whole: Whole,
+  kinds: CardKinds,
+): readonly { readonly id: string; readonly measure: string }[] {
+  return whole.worksheet.cards.flatMap((card) =>
+    (kinds[card.kind]?.rows ?? [])
+      .filter((row) => !row.hidden)
+      .map((row) => ({ id: `${card.id}.${row.name}`, measure: "measure" in row ? row.measure : "" })),
+  );
+}
+
+function leftOut(whole: Whole): readonly LeftOut[] {
+  const plan = whole.results.get("season.plan");
+  return plan?.state === "ready" ? (plan.value as SeasonPlan).leftOut : [];
+}
+
+/** The whole worksheet as one object; numbers in coherent SI. */
+export function jsonReport(whole: Whole, kinds: CardKinds): JsonReport {
+  const options = optionsOf(whole);
+  const quantities: Record<string, ShownQuantity> = {};
+  for (const { id } of shownIds(whole, kinds)) {
+    const result = whole.results.get(id);
+    if (result) quantities[id] = quantity(whole, id, result, whole.graph.siUnitOf(id), options);
+  }
+  return {
+    quantities,
+    cautions: cautionsOf(whole.graph, whole.worksheet, whole.results, options).map(({ id, card, text }) => ({
+      id,
+      card,
+      text,
+    })),
+    problems: whole.results.problems.map(({ at, code, text }) => ({ at, code, text })),
+    left_out: leftOut(whole),
+  };
+}
+
+/** The same for reading. */
+export function textReport(whole: Whole, kinds: CardKinds): string {
+  const report = jsonReport(whole, kinds);
+  const lines: string[] = [whole.worksheet.title, ""];
+  for (const card of whole.worksheet.cards) {
+    lines.push(`${card.title} (${card.id}, ${kinds[card.kind]?.label ?? card.kind})`);
+    for (const row of kinds[card.kind]?.rows ?? []) {
+      const shown = report.quantities[`${card.id}.${row.name}`];
+      if (!shown) continue;
+      const text = shown.state === "ready" ? shown.shown : `${shown.state}: ${shown.problem || shown.shown}`;
+      lines.push(`  ${row.name.padEnd(24)} ${text}`);
+    }
+    lines.push("");
+  }
+  const add = (head: string, items: readonly string[]): void => {
+    if (items.length > 0) lines.push(head, ...items.map((item) => `  ${item}`), "");
+  };
+  add(
+    "Cautions",
+    report.cautions.map((caution) => `${caution.card}: ${caution.text}`),
+  );
+  add(
+    "Problems",
+    report.problems.map((problem) => `${problem.at}: ${problem.text}`),
+  );
+  add(
+    "Left out of the season",
+    report.left_out.map((part) => `${part.id}: ${part.reason}`),
+  );
+  return `${lines.join("\n")}\n`;
+}

@@ -1,0 +1,136 @@
+// `--set NAME=VALUE`: finds the row, reads the value as the row wants it, and makes the edit.
+
+import { setGiven, setLife, setMeasured, setPrice } from "../document/edits.ts";
+import type { Card, Entry, Worksheet } from "../document/worksheet.ts";
+import type { CardKinds, Given, ListGiven, Row } from "../graph/types.ts";
+import { parseIsoDate, parseMonthDay } from "../units/calendar.ts";
+import { isPlain } from "../units/dimension.ts";
+import { MEASURES, type MeasureName } from "../units/measures.ts";
+import { readQuantity } from "../units/read.ts";
+import { unitFor } from "../units/show.ts";
+import { dimensionOf } from "../units/unit.ts";
+import { UsageError } from "./arguments.ts";
+
+function find(
+  worksheet: Worksheet,
+  kinds: CardKinds,
+  name: string,
+): { readonly card: Card; readonly row: Row } {
+  const [id, rowName, ...more] = name.split(".");
+  const card = worksheet.cards.find((candidate) => candidate.id === id);
+  if (!card || rowName === undefined || more.length > 0)
+    throw new UsageError(`No card of this worksheet has a quantity ${name}.`);
+  const row = kinds[card.kind]?.rows.find((candidate) => candidate.name === rowName);
+  if (!row) throw new UsageError(`${name} is not a quantity of a ${card.kind}.`);
+  return { card, row };
+}
+
+function numberEntry(name: string, text: string, measure: MeasureName, currency: string): Entry {
+  const plain = isPlain(dimensionOf(MEASURES[measure].si));
+  const options = { measure, locale: "en-US", currency, ...(plain ? { defaultUnit: "1" } : {}) };
+  const reading = readQuantity(text, options);
+  if (!reading.ok) throw new UsageError(`${name}: ${reading.message} ("${text}")`);
+  return { value: reading.value, unit: reading.unit };
+}
+
+const list = (text: string): readonly string[] =>
+  text
+    .split(",")
+    .map((item) => item.trim())
+    .filter((item) => item !== "");
+
+function monthsEntry(name: string, text: string, row: ListGiven, currency: string): Entry {
+  const items = list(text);
+  if (items.length !== 12) throw new UsageError(`${name} takes twelve numbers, not ${items.length}.`);
+  const measure = row.measures?.[0] ?? "factor";
+  const unit = row.unit || unitFor(measure, "metric");
+  const last = items[11] ?? "";
+  const own = /^[-+.\d]+$/.test(last) ? unit : last.replace(/^[-+.\d\s]+/, "");
+  const entries = items.map((item) =>
+    numberEntry(name, /^[-+.\d]+$/.test(item) && own !== "1" ? `${item} ${own}` : item, measure, currency),
+  );
+  return { value: entries.map((entry) => entry.value as number), unit: entries[0]?.unit ?? "" };
+}
+
+function contentsEntry(name: string, text: string): Entry {
+  const items = list(text).map((item) => {
+    const [crop, planted, share, ...more] = item.split(/\s+/);
+    const number =
+      share === undefined ? 1 : share.endsWith("%") ? Number(share.slice(0, -1)) / 100 : Number(share);
+    if (!crop || !planted || !parseMonthDay(planted) || !Number.isFinite(number) || more.length > 0) {
+      throw new UsageError(`${name} takes "crop MM-DD share", comma-separated, not "${item}".`);
+    }
+    return { crop, planted, share: number };
+  });
+  return { value: items, unit: "" };
+}
+
+function listEntry(name: string, text: string, row: ListGiven, currency: string): Entry {
+  if (row.of === "months") return monthsEntry(name, text, row, currency);
+  if (row.of === "contents") return contentsEntry(name, text);
+  throw new UsageError(`${name} cannot be set from the command line.`);
+}
+
+function dateEntry(name: string, text: string, form: "month_day" | "day"): Entry {
+  const good = form === "day" ? parseIsoDate(text) !== null : parseMonthDay(text) !== null;
+  if (!good)
+    throw new UsageError(`${name} is a date ${form === "day" ? "YYYY-MM-DD" : "MM-DD"}, not "${text}".`);
+  return { value: text, unit: "" };
+}
+
+function linkEntry(name: string, text: string, many: boolean, worksheet: Worksheet): Entry {
+  const ids = many ? list(text) : [text];
+  for (const id of ids)
+    if (!worksheet.cards.some((card) => card.id === id))
+      throw new UsageError(`${name}: no card is called ${id}.`);
+  return { value: many ? ids : (ids[0] ?? null), unit: "" };
+}
+
+function givenEntry(name: string, text: string, row: Given, worksheet: Worksheet): Entry {
+  if (text === "none") return { value: null, unit: "" };
+  switch (row.row) {
+    case "given":
+      return numberEntry(name, text, row.measure, worksheet.currency);
+    case "choice":
+      if (!row.options.some((option) => option.word === text)) {
+        throw new UsageError(
+          `${name} is one of ${row.options.map((option) => option.word).join(", ")}, not "${text}".`,
+        );
+      }
+      return { value: text, unit: "" };
+    case "link":
+      return linkEntry(name, text, row.many, worksheet);
+    case "date":
+      return dateEntry(name, text, row.form);
+    case "text":
+      return { value: text, unit: "" };
+    default:
+      return listEntry(name, text, row, worksheet.currency);
+  }
+}
+
+/** The worksheet with one quantity set. */
+export function setValue(worksheet: Worksheet, kinds: CardKinds, name: string, text: string): Worksheet {
+  const { card, row } = find(worksheet, kinds, name);
+  if (row.row === "given" && row.stored === "card") {
+    const entry = text === "none" ? null : numberEntry(name, text, row.measure, worksheet.currency);
+    return row.name === "price" ? setPrice(worksheet, card.id, entry) : setLife(worksheet, card.id, entry);
+  }
+  if (row.row !== "formula" && row.row !== "output" && row.row !== "gather" && row.row !== "user_formula") {
+    return setGiven(worksheet, card.id, row.name, givenEntry(name, text, row, worksheet));
+  }
+  if (
+    row.row === "gather" ||
+    row.row === "user_formula" ||
+    !row.measurable ||
+    row.measure === "text" ||
+    row.measure === "series"
+  ) {
+    throw new UsageError(`${name} is worked out; it can be neither given nor measured.`);
+  }
+  const entry =
+    text === "none"
+      ? null
+      : { ...numberEntry(name, text, row.measure, worksheet.currency), from: "measured" as const };
+  return setMeasured(worksheet, card.id, row.name, entry);
+}

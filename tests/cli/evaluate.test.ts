@@ -1,0 +1,116 @@
+import { spawnSync } from "node:child_process";
+import { mkdtempSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { describe, expect, test } from "vitest";
+import type { JsonReport } from "../../src/cli/report.ts";
+import { toSi } from "../../src/units/unit.ts";
+
+const root = fileURLToPath(new URL("../..", import.meta.url));
+const launch = join(root, "src/cli/launch.mjs");
+const demo = join(root, "templates/hillside-totes.json");
+const seattle = join(root, "tests/fixtures/seattle-weather.csv");
+
+function run(...words: string[]) {
+  return spawnSync(process.execPath, [launch, ...words], { cwd: root, encoding: "utf8" });
+}
+
+function json(...words: string[]): JsonReport {
+  const ran = run(...words, "--json");
+  expect(ran.stderr).toBe("");
+  expect(ran.status).toBe(0);
+  return JSON.parse(ran.stdout) as JsonReport;
+}
+
+const number = (report: JsonReport, id: string): number => {
+  const value = report.quantities[id]?.value;
+  if (typeof value !== "number") throw new Error(`${id} is ${JSON.stringify(report.quantities[id])}`);
+  return value;
+};
+
+describe("the command line", () => {
+  test("prints one JSON object with coherent SI values, shown texts, workings and sources", () => {
+    const report = json(demo);
+    const catches = report.quantities["barn_roof.mean_yearly_catch"];
+    expect(catches).toMatchObject({ state: "ready", unit: "m3", origin: "computed", problem: "" });
+    expect(catches?.shown).toMatch(/^[\d,]+\sgal$/);
+    expect(report.quantities["barn_roof.catch_per_depth"]?.how).toContain("×");
+    expect(report.quantities["totes.days_of_autonomy"]?.unit).toBe("s");
+    expect(report.quantities["site.season_start"]?.value).toBe("05-01");
+    expect(report.cautions.length).toBeGreaterThan(0);
+  });
+
+  test("--set takes numbers with units, choices, links, lists, dates, none, and measured values", () => {
+    const report = json(
+      demo,
+      "--set",
+      "totes.capacity=500 gal",
+      "--set",
+      "totes.count=1",
+      "--set",
+      "barn_roof.material=tile",
+      "--set",
+      "porch_roof.drains_to=none",
+      "--set",
+      "long_bed.watered_by=cans,wand",
+      "--set",
+      "site.season_start=04-15",
+      "--set",
+      "hose_down.valve_bore=none",
+      "--set",
+      "wand.flow=6 gpm",
+      "--set",
+      "site.storage_rule=use_first",
+      "--set",
+      "tunnel_bed.contents=tomato 05-10 0.5, lettuce 04-20 50%",
+    );
+    expect(number(report, "totes.capacity")).toBeCloseTo(toSi(500, "gal"), 12);
+    expect(report.quantities["barn_roof.material"]?.value).toBe("tile");
+    expect(report.quantities["porch_roof.drains_to"]?.state).toBe("none");
+    expect(report.quantities["long_bed.watered_by"]?.value).toEqual(["cans", "wand"]);
+    expect(report.quantities["site.season_start"]?.value).toBe("04-15");
+    expect(report.quantities["hose_down.valve_bore"]?.state).toBe("none");
+    expect(report.quantities["wand.flow"]).toMatchObject({ origin: "measured" });
+    expect(number(report, "wand.flow")).toBeCloseTo(toSi(6, "gpm"), 12);
+  });
+
+  test("--rain runs the worksheet on another record", () => {
+    const report = json(demo, "--rain", seattle, "--rain-unit", "mm");
+    expect(number(report, "weather.days")).toBe(1461);
+    expect(number(report, "weather.mean_yearly_rain")).toBeCloseTo(1.1065, 9);
+  });
+
+  test.each([
+    ["no worksheet", [], 2],
+    ["an unknown option", [demo, "--frobnicate"], 2],
+    ["an unknown name", [demo, "--set", "totes.colour=blue"], 2],
+    ["an unknown card", [demo, "--set", "nobody.capacity=5 gal"], 2],
+    ["a wrong dimension", [demo, "--set", "totes.capacity=5 ft"], 2],
+    ["a bare number for a volume", [demo, "--set", "totes.capacity=5"], 2],
+    ["a decimal comma", [demo, "--set", "totes.capacity=5,5 gal"], 2],
+    ["a row that can be neither given nor measured", [demo, "--set", "totes.full_weight=5 lb"], 2],
+    ["a rain unit that nothing tells", [demo, "--rain", seattle], 1],
+    ["a missing file", [join(root, "templates/nothing.json")], 1],
+  ])("%s ends with the reason on standard error and its own code", (_, words, code) => {
+    const ran = run(...words);
+    expect(ran.status).toBe(code);
+    expect(ran.stdout).toBe("");
+    expect(ran.stderr.trim().length).toBeGreaterThan(10);
+  });
+
+  test("a file that is wrong is refused with the line", () => {
+    const file = join(mkdtempSync(join(tmpdir(), "eavesdrip-")), "broken.json");
+    writeFileSync(file, '{\n  "version": 1,\n  "title": \n}');
+    const ran = run(file);
+    expect(ran.status).toBe(1);
+    expect(ran.stderr).toContain("line 4");
+  });
+
+  test("--help explains, and a plain run is a readable report", () => {
+    expect(run("--help").stdout).toContain("--set NAME=VALUE");
+    const report = run(demo).stdout;
+    expect(report).toContain("Two totes");
+    expect(report).toContain("days_of_autonomy");
+  });
+});

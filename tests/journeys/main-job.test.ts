@@ -79,7 +79,7 @@ describe("the main job, in a real browser", () => {
     await page.getByLabel("Rain record file").setInputFiles({
       name: "odd.csv",
       mimeType: "text/csv",
-      buffer: Buffer.from("date,rain mm\n2020-01-01,1\n2020-13-45,2\n"),
+      buffer: Buffer.from("date,rain mm\n2020-01-01,1\n2020-01-02,a lot\n2020-01-03,2\n"),
     });
     const refused = page.locator(".import [role=alert]");
     await refused.waitFor();

@@ -1,0 +1,42 @@
+// One open worksheet: gives the components the sheet they stand in, and listens to keys and to the page being left.
+
+import { onCleanup } from "solid-js";
+import { Page } from "../ui/Page.tsx";
+import { SheetContext } from "../ui/sheet.ts";
+import type { Desk, Laid } from "./desk.ts";
+import { createSheet } from "./sheet-maker.ts";
+
+export function Workbench(props: { readonly laid: Laid; readonly desk: Desk }) {
+  // A worksheet laid open stays the same for as long as the bench stands; another one gets a bench of its own.
+  const { sheet, session } = createSheet(props.laid, props.desk);
+
+  const onKey = (event: KeyboardEvent): void => {
+    if (!(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== "z") return;
+    if (
+      event.target instanceof HTMLInputElement &&
+      event.target.type !== "range" &&
+      event.target.matches(":focus")
+    )
+      event.target.blur();
+    event.preventDefault();
+    if (event.shiftKey) session.redo();
+    else session.undo();
+  };
+  const onLeave = (): void => {
+    if (document.visibilityState === "hidden") void session.saver.flush();
+  };
+  document.addEventListener("keydown", onKey);
+  document.addEventListener("visibilitychange", onLeave);
+  window.addEventListener("pagehide", onLeave);
+  onCleanup(() => {
+    document.removeEventListener("keydown", onKey);
+    document.removeEventListener("visibilitychange", onLeave);
+    window.removeEventListener("pagehide", onLeave);
+    void session.saver.flush();
+  });
+  return (
+    <SheetContext.Provider value={sheet}>
+      <Page />
+    </SheetContext.Provider>
+  );
+}

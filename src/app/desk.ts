@@ -1,0 +1,28 @@
+// What is shared by every worksheet that is opened on the page: where things are kept, and the one warm worker.
+
+import type { Worksheet } from "../document/worksheet.ts";
+import type { DailyRecord } from "../rainfall/record.ts";
+import type { RecordShelf } from "../storage/record-shelf.ts";
+import type { Shelf } from "../storage/shelf.ts";
+import type { WorkerHub } from "./worker-hub.ts";
+
+/** A worksheet laid open, with the records it names. */
+export type Laid = {
+  readonly id: string;
+  readonly revision: number;
+  readonly worksheet: Worksheet;
+  readonly records: readonly DailyRecord[];
+  /** Something the reader must be told on opening. */
+  readonly notice: string;
+  readonly readOnly: boolean;
+};
+
+export type Desk = {
+  readonly shelf: Shelf;
+  readonly recordShelf: RecordShelf;
+  readonly hub: WorkerHub;
+  /** Opens a worksheet that is not kept yet. */
+  readonly lay: (worksheet: Worksheet, records?: readonly DailyRecord[], notice?: string) => void;
+  /** Opens a kept one; false where there is none. */
+  readonly open: (id: string) => Promise<boolean>;
+};

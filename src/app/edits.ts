@@ -1,0 +1,166 @@
+// What the components may do, each as an edit with a label that undo can name.
+
+import { CARD_KINDS } from "../cards/index.ts";
+import { emptyWorksheet } from "../document/blank.ts";
+import { addCard, copyCard, moveCard, removeCard, renameCard } from "../document/card-edits.ts";
+import { setGiven, setLife, setMeasured, setPrice, setWorksheet } from "../document/edits.ts";
+import { editLabel } from "../document/history.ts";
+import type { Entry, Worksheet } from "../document/worksheet.ts";
+import { recordKey } from "../rainfall/record-key.ts";
+import { worksheetFromFileText, worksheetToFileText } from "../storage/file.ts";
+import type { Edits } from "../ui/sheet.ts";
+import { isoDate } from "../units/calendar.ts";
+import { DAY } from "../units/constants.ts";
+import type { Desk } from "./desk.ts";
+import type { createRain } from "./rain.ts";
+import type { Session } from "./session.ts";
+import { template } from "./templates.ts";
+
+type Tools = {
+  readonly session: Session;
+  readonly desk: Desk;
+  readonly rain: ReturnType<typeof createRain>;
+  readonly setOpened: (id: string | null) => void;
+  readonly setRecord: (key: string, label: string) => void;
+  readonly refreshSheets: () => Promise<void>;
+};
+
+const today = (): string => isoDate(Math.floor(Date.now() / (DAY * 1000)));
+
+const roles = {
+  isLink: (kind: string, given: string): boolean =>
+    CARD_KINDS[kind]?.rows.some((row) => row.row === "link" && row.name === given) ?? false,
+};
+
+function setNumber(
+  worksheet: Worksheet,
+  cardId: string,
+  row: { readonly name: string; readonly stored?: "card" },
+  entry: Entry | null,
+): Worksheet {
+  if (row.stored !== "card") return setGiven(worksheet, cardId, row.name, entry);
+  return row.name === "price" ? setPrice(worksheet, cardId, entry) : setLife(worksheet, cardId, entry);
+}
+
+/** Brings what stands under an id into view and gives it the focus. */
+function reveal(id: string): void {
+  requestAnimationFrame(() => {
+    const element = document.getElementById(id) ?? document.getElementById(id.split(".")[0] ?? "");
+    element?.closest("details")?.setAttribute("open", "");
+    const calm = matchMedia("(prefers-reduced-motion: reduce)").matches;
+    element?.scrollIntoView({ block: "center", behavior: calm ? "auto" : "smooth" });
+    element?.focus({ preventScroll: true });
+  });
+}
+
+function download(name: string, text: string): void {
+  const address = URL.createObjectURL(new Blob([text], { type: "application/json" }));
+  const anchor = document.createElement("a");
+  anchor.href = address;
+  anchor.download = name;
+  anchor.click();
+  setTimeout(() => URL.revokeObjectURL(address), 10_000);
+}
+
+function cardEdits({
+  session,
+  setOpened,
+}: Tools): Pick<
+  Edits,
+  "given" | "measured" | "settle" | "addCard" | "removeCard" | "copyCard" | "renameCard" | "moveCard"
+> {
+  return {
+    given: (card, row, entry, merge = false) => {
+      const stored = row.row === "given" && row.stored === "card" ? { stored: "card" as const } : {};
+      const change = (worksheet: Worksheet) =>
+        setNumber(worksheet, card.id, { name: row.name, ...stored }, entry);
+      session.edit(editLabel(row.label, card.title), change, merge ? `${card.id}.${row.name}` : undefined);
+    },
+    measured: (card, row, entry) =>
+      session.edit(editLabel(`Measured ${row.label}`, card.title), (worksheet) =>
+        setMeasured(worksheet, card.id, row.name, entry),
+      ),
+    settle: session.settle,
+    addCard: (kind) => {
+      const known = new Set(session.worksheet().cards.map((card) => card.id));
+      session.edit(`Add ${kind.label}`, (worksheet) => addCard(worksheet, kind.kind, { title: kind.label }));
+      const fresh = session.worksheet().cards.find((card) => !known.has(card.id));
+      if (fresh) reveal(fresh.id);
+    },
+    removeCard: (card) => {
+      setOpened(null);
+      session.edit(`Take out ${card.title}`, (worksheet) => removeCard(worksheet, card.id, roles));
+    },
+    copyCard: (card) => session.edit(`Copy ${card.title}`, (worksheet) => copyCard(worksheet, card.id)),
+    renameCard: (card, title) =>
+      session.edit(`Rename ${card.title}`, (worksheet) => renameCard(worksheet, card.id, title)),
+    moveCard: (card, by) => {
+      const kin = session.worksheet().cards.filter((other) => other.kind === card.kind);
+      const neighbour = kin[kin.findIndex((other) => other.id === card.id) + by];
+      if (!neighbour) return;
+      const to = session.worksheet().cards.findIndex((other) => other.id === neighbour.id);
+      session.edit(`Move ${card.title}`, (worksheet) => moveCard(worksheet, card.id, to));
+    },
+  };
+}
+
+function sheetEdits({
+  session,
+  desk,
+  refreshSheets,
+}: Tools): Pick<Edits, "openSheet" | "removeSheet" | "start" | "openFile" | "saveFile"> {
+  return {
+    openSheet: (id) => void session.saver.flush().then(() => desk.open(id)),
+    removeSheet: (id) => {
+      if (id === session.saver.place().id) desk.lay(template(""));
+      void desk.shelf.remove(id).then(refreshSheets);
+    },
+    start: (id) => {
+      const { units, locale, currency } = session.worksheet();
+      const fresh =
+        id === null ? emptyWorksheet({ units, locale, currency, made_on: today() }) : template(id);
+      void session.saver.flush().then(() => desk.lay(fresh));
+    },
+    openFile: (file) =>
+      void file.text().then((text) => {
+        const read = worksheetFromFileText(text, (record) => recordKey(record));
+        if (!read.ok)
+          return session.say(
+            `${file.name} is no worksheet: ${read.problems[0]?.message ?? "it cannot be read"}`,
+          );
+        for (const record of read.records) void desk.recordShelf.keep(record, Date.now());
+        desk.lay(read.worksheet, read.records, read.notes.join(" "));
+      }),
+    saveFile: () => {
+      const worksheet = session.worksheet();
+      const name = worksheet.title.toLowerCase().replaceAll(/[^a-z0-9]+/g, "-") || "worksheet";
+      download(`${name}.json`, worksheetToFileText(worksheet, session.engine.records));
+    },
+  };
+}
+
+/** Every edit and act of the page. */
+export function makeEdits(tools: Tools): Edits {
+  const { session, rain, setOpened, setRecord } = tools;
+  return {
+    ...cardEdits(tools),
+    ...sheetEdits(tools),
+    page: (change) =>
+      session.edit("Change the worksheet's head", (worksheet) => setWorksheet(worksheet, change)),
+    units: (units) => session.edit("Units", (worksheet) => setWorksheet(worksheet, { units })),
+    undo: session.undo,
+    redo: session.redo,
+    hold: session.hold,
+    openWorking: (id) => {
+      setOpened(id);
+      if (id !== null) reveal(id);
+    },
+    goTo: reveal,
+    importRain: rain.take,
+    answerRain: rain.choose,
+    dropRain: () => {
+      rain.forget();
+      setRecord("", "Back to made-up weather");
+    },
+  };
+}

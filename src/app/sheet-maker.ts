@@ -1,0 +1,93 @@
+// Puts together what the components may know and do, out of the session, the graph and the shelves.
+
+import { createMemo, createSignal } from "solid-js";
+import { answers } from "../cards/answers.ts";
+import { CARD_KINDS } from "../cards/index.ts";
+import { setGiven } from "../document/edits.ts";
+import { cautionsOf } from "../graph/cautions.ts";
+import type { SavedSheet, Sheet } from "../ui/sheet.ts";
+import { isoDate } from "../units/calendar.ts";
+import { DAY } from "../units/constants.ts";
+import type { ShowOptions } from "../units/show.ts";
+import type { Desk, Laid } from "./desk.ts";
+import { makeEdits } from "./edits.ts";
+import { createRain } from "./rain.ts";
+import { makeReader } from "./reader.ts";
+import { createSession } from "./session.ts";
+import { TEMPLATES } from "./templates.ts";
+
+const when = (milliseconds: number): string => isoDate(Math.floor(milliseconds / (DAY * 1000)));
+
+/** The sheet and the session behind it. */
+export function createSheet(laid: Laid, desk: Desk) {
+  const session = createSession(laid, desk);
+  const { engine } = session;
+  const [opened, setOpened] = createSignal<string | null>(null);
+  const [sheets, setSheets] = createSignal<readonly SavedSheet[]>([]);
+  const showOptions = createMemo<ShowOptions>(() => {
+    const { units, locale, currency } = session.worksheet();
+    return { units, locale, currency };
+  });
+  const refreshSheets = async (): Promise<void> => {
+    const listed = await desk.shelf.list();
+    if (listed.ok)
+      setSheets(
+        listed.value.map(({ id, title, savedAt }) => ({
+          id,
+          title: title || "a broken one",
+          when: when(savedAt),
+        })),
+      );
+  };
+  const setRecord = (key: string, label: string): void => {
+    session.edit(label, (worksheet) =>
+      setGiven(worksheet, "weather", "record", key ? { value: key, unit: "" } : null),
+    );
+  };
+  const rain = createRain({
+    showOptions,
+    onRecord: (record) => {
+      engine.records.set(record.key, record);
+      void desk.recordShelf.keep(record, Date.now());
+      setRecord(record.key, "Rain record");
+    },
+  });
+  rain.connect(desk.hub.client);
+  desk.hub.listen({
+    onAnswer: engine.answer,
+    onFailure: engine.fail,
+    onProgress: rain.progress,
+    onImported: rain.imported,
+    onImportFailed: rain.failed,
+  });
+  engine.connect(desk.hub.client);
+  void refreshSheets();
+
+  const reader = makeReader(session, showOptions);
+  const sheet: Sheet = {
+    kinds: CARD_KINDS,
+    worksheet: session.worksheet,
+    showOptions,
+    readOptions: createMemo(() => ({
+      locale: session.worksheet().locale,
+      currency: session.worksheet().currency,
+    })),
+    ...reader,
+    cautions: createMemo(() =>
+      cautionsOf(engine.view().graph, engine.view().worksheet, engine.view().results, showOptions()),
+    ),
+    problems: createMemo(() => engine.view().results.problems),
+    answers: createMemo(() => answers({ result: reader.result, cards: session.worksheet().cards })),
+    working: () => engine.view().results.requests.length > 0,
+    held: () => session.held() !== null,
+    saved: session.saved,
+    canUndo: session.undoLabel,
+    canRedo: session.redoLabel,
+    sheets,
+    templates: TEMPLATES,
+    rain: rain.state,
+    opened,
+    edit: makeEdits({ session, desk, rain, setOpened, setRecord, refreshSheets }),
+  };
+  return { sheet, session };
+}

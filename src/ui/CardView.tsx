@@ -1,0 +1,87 @@
+// One card, whatever its kind: its name, its given numbers, its results, and the rest behind "more".
+
+import { createMemo, For, Show } from "solid-js";
+import type { Card } from "../document/worksheet.ts";
+import type { Row } from "../graph/types.ts";
+import { Icon } from "./Icon.tsx";
+import { RainPicker } from "./RainPicker.tsx";
+import { RowView } from "./Rows.tsx";
+import { useSheet } from "./sheet.ts";
+
+const isGiven = (row: Row): boolean => ["given", "choice", "link", "text", "date", "list"].includes(row.row);
+
+function Menu(props: { readonly card: Card }) {
+  const sheet = useSheet();
+  let menu: HTMLDetailsElement | undefined;
+  const act = (doing: () => void) => () => {
+    if (menu) menu.open = false;
+    doing();
+  };
+  return (
+    <details class="more-menu" ref={menu}>
+      <summary aria-label={`More for ${props.card.title}`}>⋯</summary>
+      <div>
+        <button type="button" onClick={act(() => sheet.edit.copyCard(props.card))}>
+          Make a copy
+        </button>
+        <button type="button" onClick={act(() => sheet.edit.moveCard(props.card, -1))}>
+          Move up
+        </button>
+        <button type="button" onClick={act(() => sheet.edit.moveCard(props.card, 1))}>
+          Move down
+        </button>
+        <button type="button" data-tone="trouble" onClick={act(() => sheet.edit.removeCard(props.card))}>
+          Take it out
+        </button>
+      </div>
+    </details>
+  );
+}
+
+function Head(props: { readonly card: Card }) {
+  const sheet = useSheet();
+  const kind = () => sheet.kinds[props.card.kind];
+  return (
+    <header>
+      <Icon kind={props.card.kind} />
+      <input
+        class="name"
+        aria-label={`Name of this ${kind()?.label ?? "card"}`}
+        value={props.card.title}
+        onChange={(event) => sheet.edit.renameCard(props.card, event.currentTarget.value)}
+      />
+      <span class="kind">{kind()?.label ?? props.card.kind}</span>
+      <Show when={!kind()?.single} fallback={<span />}>
+        <Menu card={props.card} />
+      </Show>
+    </header>
+  );
+}
+
+export function CardView(props: { readonly card: Card }) {
+  const sheet = useSheet();
+  const rows = createMemo(() => (sheet.kinds[props.card.kind]?.rows ?? []).filter((row) => !row.hidden));
+  const main = () => rows().filter((row) => !row.minor);
+  const minor = () => rows().filter((row) => row.minor);
+  const minorOpen = () => minor().some((row) => sheet.opened() === `${props.card.id}.${row.name}`);
+  const unknown = () => sheet.problems().find((problem) => problem.at === props.card.id);
+  return (
+    <article class="card" id={props.card.id} aria-label={props.card.title}>
+      <Head card={props.card} />
+      <Show when={unknown()}>{(problem) => <p class="wrong">{problem().text}</p>}</Show>
+      <Show when={sheet.kinds[props.card.kind]?.record}>
+        <RainPicker />
+      </Show>
+      <For each={main().filter(isGiven)}>{(row) => <RowView card={props.card} row={row} />}</For>
+      <For each={main().filter((row) => !isGiven(row))}>
+        {(row) => <RowView card={props.card} row={row} />}
+      </For>
+      <Show when={minor().length > 0}>
+        <details class="minor" open={minorOpen()}>
+          <summary>More</summary>
+          <For each={minor()}>{(row) => <RowView card={props.card} row={row} />}</For>
+        </details>
+      </Show>
+    </article>
+  );
+}

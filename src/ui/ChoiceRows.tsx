@@ -1,0 +1,236 @@
+// Rows of which one picks: words, links to other cards, dates, free text.
+
+import { createSignal, For, Index, Show } from "solid-js";
+import type { Card } from "../document/worksheet.ts";
+import type { ChoiceGiven, DateGiven, LinkGiven, TextGiven } from "../graph/types.ts";
+import { Cautions } from "./Cautions.tsx";
+import { DayPicker } from "./DayPicker.tsx";
+import { useSheet } from "./sheet.ts";
+
+export function ChoiceRow(props: { readonly card: Card; readonly row: ChoiceGiven }) {
+  const sheet = useSheet();
+  const id = () => `${props.card.id}.${props.row.name}`;
+  const word = () => {
+    const entry = props.card.givens[props.row.name]?.value;
+    return typeof entry === "string" ? entry : props.row.default;
+  };
+  return (
+    <div class="row">
+      <label class="label" for={id()} title={props.row.help}>
+        {props.row.label}
+      </label>
+      <span class="value">
+        <select
+          id={id()}
+          value={word()}
+          onChange={(event) =>
+            sheet.edit.given(props.card, props.row, { value: event.currentTarget.value, unit: "" })
+          }
+        >
+          <For each={props.row.options}>
+            {(option) => <option value={option.word}>{option.label}</option>}
+          </For>
+        </select>
+      </span>
+      <Show when={sheet.failure(id())}>{(text) => <p class="wrong">{text()}</p>}</Show>
+      <Cautions card={props.card} beside={props.row.name} />
+    </div>
+  );
+}
+
+function createTargets(props: { readonly card: Card; readonly row: LinkGiven }) {
+  const sheet = useSheet();
+  return () =>
+    sheet
+      .worksheet()
+      .cards.filter((card) => props.row.kinds.includes(card.kind) && card.id !== props.card.id);
+}
+
+function SingleLink(props: { readonly card: Card; readonly row: LinkGiven }) {
+  const sheet = useSheet();
+  const id = () => `${props.card.id}.${props.row.name}`;
+  const targets = createTargets(props);
+  const value = () => {
+    const entry = props.card.givens[props.row.name]?.value;
+    return typeof entry === "string" ? entry : "";
+  };
+  const dead = () => value() !== "" && !targets().some((card) => card.id === value());
+  return (
+    <div class="row">
+      <label class="label" for={id()} title={props.row.help}>
+        {props.row.label}
+      </label>
+      <span class="value">
+        <select
+          id={id()}
+          value={value()}
+          onChange={(event) =>
+            sheet.edit.given(
+              props.card,
+              props.row,
+              event.currentTarget.value ? { value: event.currentTarget.value, unit: "" } : null,
+            )
+          }
+        >
+          <option value="">nothing</option>
+          <Show when={dead()}>
+            <option value={value()}>{value()}, which is gone</option>
+          </Show>
+          <For each={targets()}>
+            {(card) => (
+              <option value={card.id} selected={card.id === value()}>
+                {card.title}
+              </option>
+            )}
+          </For>
+        </select>
+      </span>
+      <Show when={sheet.failure(id())}>{(text) => <p class="wrong">{text()}</p>}</Show>
+      <Cautions card={props.card} beside={props.row.name} />
+    </div>
+  );
+}
+
+function ManyLinks(props: { readonly card: Card; readonly row: LinkGiven }) {
+  const sheet = useSheet();
+  const id = () => `${props.card.id}.${props.row.name}`;
+  const targets = createTargets(props);
+  const ids = (): readonly string[] => {
+    const value = props.card.givens[props.row.name]?.value;
+    return Array.isArray(value) ? value.filter((item): item is string => typeof item === "string") : [];
+  };
+  const put = (list: readonly string[]) =>
+    sheet.edit.given(props.card, props.row, list.length > 0 ? { value: [...list], unit: "" } : null);
+  const title = (target: string) =>
+    targets().find((card) => card.id === target)?.title ?? `${target}, which is gone`;
+  return (
+    <div class="row wide" id={id()} tabindex="-1">
+      <span class="label" title={props.row.help}>
+        {props.row.label}
+      </span>
+      <ol class="items">
+        <Index each={ids()}>
+          {(target, index) => (
+            <li>
+              <b>{title(target())}</b>
+              <button
+                type="button"
+                class="small"
+                disabled={index === 0}
+                onClick={() => put(moveUp(ids(), index))}
+              >
+                Try first
+              </button>
+              <button type="button" class="small" onClick={() => put(ids().filter((_, at) => at !== index))}>
+                Remove
+              </button>
+            </li>
+          )}
+        </Index>
+        <li>
+          <select
+            aria-label={`${props.row.label}: add`}
+            value=""
+            onChange={(event) => {
+              put([...ids(), event.currentTarget.value]);
+              event.currentTarget.value = "";
+            }}
+          >
+            <option value="">add …</option>
+            <For each={targets().filter((card) => !ids().includes(card.id))}>
+              {(card) => <option value={card.id}>{card.title}</option>}
+            </For>
+          </select>
+        </li>
+      </ol>
+      <Show when={sheet.failure(id())}>{(text) => <p class="wrong">{text()}</p>}</Show>
+      <Cautions card={props.card} beside={props.row.name} />
+    </div>
+  );
+}
+
+function moveUp(list: readonly string[], index: number): readonly string[] {
+  const item = list[index];
+  const rest = list.filter((_, at) => at !== index);
+  return item === undefined ? list : [item, ...rest];
+}
+
+export function LinkRow(props: { readonly card: Card; readonly row: LinkGiven }) {
+  return (
+    <Show when={props.row.many} fallback={<SingleLink {...props} />}>
+      <ManyLinks {...props} />
+    </Show>
+  );
+}
+
+export function DateRow(props: { readonly card: Card; readonly row: DateGiven }) {
+  const sheet = useSheet();
+  const id = () => `${props.card.id}.${props.row.name}`;
+  const value = () => {
+    const entry = props.card.givens[props.row.name];
+    return typeof entry?.value === "string" ? entry.value : entry ? null : props.row.default;
+  };
+  const put = (date: string | null) =>
+    sheet.edit.given(props.card, props.row, date ? { value: date, unit: "" } : null);
+  return (
+    <div class="row">
+      <label class="label" for={id()} title={props.row.help}>
+        {props.row.label}
+      </label>
+      <span class="value">
+        <Show
+          when={props.row.form === "month_day"}
+          fallback={
+            <input
+              id={id()}
+              type="date"
+              class="measure"
+              value={value() ?? ""}
+              onChange={(event) => put(event.currentTarget.value || null)}
+            />
+          }
+        >
+          <DayPicker
+            id={id()}
+            label={props.row.label}
+            value={value()}
+            optional={props.row.default === null}
+            onPick={put}
+          />
+        </Show>
+      </span>
+      <Show when={sheet.failure(id())}>{(text) => <p class="wrong">{text()}</p>}</Show>
+    </div>
+  );
+}
+
+export function TextRow(props: { readonly card: Card; readonly row: TextGiven }) {
+  const sheet = useSheet();
+  const id = () => `${props.card.id}.${props.row.name}`;
+  const [draft, setDraft] = createSignal<string | null>(null);
+  const value = () => {
+    const entry = props.card.givens[props.row.name]?.value;
+    return typeof entry === "string" ? entry : props.row.default;
+  };
+  return (
+    <div class="row wide">
+      <label class="label" for={id()}>
+        {props.row.label}
+      </label>
+      <input
+        id={id()}
+        class="text"
+        autocomplete="off"
+        spellcheck={false}
+        title={props.row.help}
+        value={draft() ?? value()}
+        onInput={(event) => setDraft(event.currentTarget.value)}
+        onChange={(event) => {
+          sheet.edit.given(props.card, props.row, { value: event.currentTarget.value, unit: "" });
+          setDraft(null);
+          sheet.edit.settle();
+        }}
+      />
+    </div>
+  );
+}

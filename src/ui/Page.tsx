@@ -1,0 +1,187 @@
+// The whole page: header, answers, what is wrong, the chart, the cards.
+
+import { For, Show } from "solid-js";
+import { Answers } from "./Answers.tsx";
+import { CardView } from "./CardView.tsx";
+import { GROUPS, type Group } from "./groups.ts";
+import { StartDialog } from "./StartDialog.tsx";
+import { StoredWater } from "./StoredChart.tsx";
+import { useSheet } from "./sheet.ts";
+
+function Tools(props: { readonly onStart: () => void }) {
+  const sheet = useSheet();
+  return (
+    <nav class="tools" aria-label="Worksheet">
+      <span class="saved" role="status">
+        {sheet.saved()}
+      </span>
+      <button
+        type="button"
+        class="tool"
+        disabled={!sheet.canUndo()}
+        title={sheet.canUndo() ?? ""}
+        onClick={() => sheet.edit.undo()}
+      >
+        Undo
+      </button>
+      <button
+        type="button"
+        class="tool"
+        disabled={!sheet.canRedo()}
+        title={sheet.canRedo() ?? ""}
+        onClick={() => sheet.edit.redo()}
+      >
+        Redo
+      </button>
+      <button type="button" class="tool" aria-pressed={sheet.held()} onClick={() => sheet.edit.hold()}>
+        {sheet.held() ? "Let go" : "Hold"}
+      </button>
+      <button type="button" class="tool" onClick={() => props.onStart()}>
+        Worksheets
+      </button>
+      <button type="button" class="tool" onClick={() => window.print()}>
+        Print
+      </button>
+    </nav>
+  );
+}
+
+function Header() {
+  const sheet = useSheet();
+  let dialog: HTMLDialogElement | undefined;
+  return (
+    <header class="width top">
+      <input
+        class="title"
+        aria-label="Name of this worksheet"
+        value={sheet.worksheet().title}
+        onChange={(event) => sheet.edit.page({ title: event.currentTarget.value })}
+      />
+      <Show when={sheet.madeUp()}>{(text) => <span class="madeup">{text()}</span>}</Show>
+      <label>
+        <span class="unseen">Units</span>
+        <select
+          value={sheet.worksheet().units}
+          onChange={(event) => sheet.edit.units(event.currentTarget.value as "us" | "imperial" | "metric")}
+        >
+          <option value="us">feet and US gallons</option>
+          <option value="imperial">feet and imperial gallons</option>
+          <option value="metric">metres and litres</option>
+        </select>
+      </label>
+      <Tools onStart={() => dialog?.showModal()} />
+      <StartDialog
+        register={(element) => {
+          dialog = element;
+        }}
+      />
+    </header>
+  );
+}
+
+function Problems() {
+  const sheet = useSheet();
+  return (
+    <Show when={sheet.problems().length > 0}>
+      <section class="width">
+        <div class="problems" role="alert">
+          <h2>
+            {sheet.problems().length === 1
+              ? "One thing is wrong"
+              : `${sheet.problems().length} things are wrong`}
+          </h2>
+          <ul>
+            <For each={sheet.problems()}>
+              {(problem) => (
+                <li>
+                  <button type="button" onClick={() => sheet.edit.goTo(problem.at)}>
+                    {sheet.place(problem.at) || "This worksheet"}
+                  </button>
+                  : {problem.text}
+                </li>
+              )}
+            </For>
+          </ul>
+        </div>
+      </section>
+    </Show>
+  );
+}
+
+function GroupView(props: { readonly group: Group }) {
+  const sheet = useSheet();
+  const cards = () =>
+    sheet
+      .worksheet()
+      .cards.filter((card) => props.group.kinds.includes(card.kind))
+      .sort((a, b) => props.group.kinds.indexOf(a.kind) - props.group.kinds.indexOf(b.kind));
+  const kinds = () =>
+    props.group.kinds.flatMap((kind) => sheet.kinds[kind] ?? []).filter((kind) => !kind.single);
+  return (
+    <Show when={cards().length > 0 || kinds().length > 0}>
+      <section class="width group" aria-label={props.group.title}>
+        <header>
+          <h2>{props.group.title}</h2>
+          <For each={kinds()}>
+            {(kind) => (
+              <button type="button" class="add" title={kind.purpose} onClick={() => sheet.edit.addCard(kind)}>
+                + {kind.label}
+              </button>
+            )}
+          </For>
+        </header>
+        <div class="cards">
+          <For each={cards()}>{(card) => <CardView card={card} />}</For>
+        </div>
+      </section>
+    </Show>
+  );
+}
+
+function Unknown() {
+  const sheet = useSheet();
+  const known = GROUPS.flatMap((group) => group.kinds);
+  const cards = () =>
+    sheet.worksheet().cards.filter((card) => !known.includes(card.kind) || !sheet.kinds[card.kind]);
+  return (
+    <Show when={cards().length > 0}>
+      <section class="width group" aria-label="Cards this version does not know">
+        <h2>Cards this version does not know</h2>
+        <div class="cards">
+          <For each={cards()}>{(card) => <CardView card={card} />}</For>
+        </div>
+      </section>
+    </Show>
+  );
+}
+
+export function Page() {
+  const sheet = useSheet();
+  return (
+    <>
+      <a class="skip" href="#cards">
+        To the cards
+      </a>
+      <Header />
+      <main>
+        <Answers />
+        <Problems />
+        <StoredWater />
+        <div id="cards">
+          <For each={GROUPS}>{(group) => <GroupView group={group} />}</For>
+          <Unknown />
+        </div>
+      </main>
+      <footer class="width foot">
+        <p>
+          Heights are above {sheet.worksheet().datum || "a zero of your choice"}. Made by{" "}
+          {sheet.worksheet().made_by || "nobody named"} on {sheet.worksheet().made_on}.
+        </p>
+        <p>
+          Everything is worked out on this device; nothing is sent anywhere. Figures are estimates for
+          planning: local codes and licensed people decide on wiring, stands, drinking water and backflow.
+        </p>
+      </footer>
+    </>
+  );
+}

@@ -1,0 +1,111 @@
+// How a number was worked out: in words, with the numbers put in, its source, what it reads and what it feeds.
+
+import { createSignal, For, Show } from "solid-js";
+import type { Card, Entry } from "../document/worksheet.ts";
+import type { Row } from "../graph/types.ts";
+import type { MeasureName } from "../units/measures.ts";
+import { readTyped } from "./number-text.ts";
+import { useSheet } from "./sheet.ts";
+
+type Props = { readonly quantity: string; readonly card: Card; readonly row: Row };
+
+function Links(props: { readonly head: string; readonly ids: readonly string[] }) {
+  const sheet = useSheet();
+  return (
+    <Show when={props.ids.length > 0}>
+      <p class="links">
+        <span>{props.head}</span>
+        <For each={props.ids}>
+          {(id) => (
+            <button type="button" onClick={() => sheet.edit.openWorking(id)}>
+              {sheet.place(id)}
+            </button>
+          )}
+        </For>
+      </p>
+    </Show>
+  );
+}
+
+function Measured(props: Props & { readonly teaches: string; readonly measure: MeasureName }) {
+  const sheet = useSheet();
+  const [wrong, setWrong] = createSignal<string | null>(null);
+  const entry = (): Entry | undefined => props.card.measured[props.row.name];
+  const put = (text: string) => {
+    setWrong(null);
+    if (text.trim() === "") return sheet.edit.measured(props.card, props.row, null);
+    const read = readTyped(sheet, text, props.measure, entry()?.unit);
+    if (!read.ok) return setWrong(read.message);
+    sheet.edit.measured(props.card, props.row, { value: read.value, unit: read.unit, from: "measured" });
+  };
+  return (
+    <div class="measured">
+      <label for={`${props.quantity}-measured`}>You measured</label>
+      <input
+        id={`${props.quantity}-measured`}
+        autocomplete="off"
+        value={entry() ? sheet.shown(props.quantity) : ""}
+        placeholder="nothing yet"
+        onChange={(event) => put(event.currentTarget.value)}
+      />
+      <Show when={entry()}>
+        <button type="button" class="small" onClick={() => put("")}>
+          Forget it
+        </button>
+      </Show>
+      <small>It teaches {props.teaches}.</small>
+      <Show when={wrong()}>
+        {(text) => (
+          <p class="wrong" role="alert">
+            {text()}
+          </p>
+        )}
+      </Show>
+    </div>
+  );
+}
+
+export function Working(props: Props) {
+  const sheet = useSheet();
+  const explanation = () => sheet.explain(props.quantity);
+  const measurable = () => {
+    const row = props.row;
+    if (!("measurable" in row) || !row.measurable || row.measure === "text" || row.measure === "series")
+      return null;
+    return { teaches: row.measurable.teaches, measure: row.measure };
+  };
+  return (
+    <Show when={explanation()}>
+      {(working) => (
+        <div class="working" role="note">
+          <p>{working().words || working().help}</p>
+          <Show when={working().numbers}>
+            <p class="sum">
+              {working().numbers} = {working().shown}
+            </p>
+          </Show>
+          <Show when={!working().numbers && working().inputs.length > 0}>
+            <ul class="inputs">
+              <For each={working().inputs}>
+                {(input) => (
+                  <li>
+                    {input.label}: <b>{input.shown}</b>
+                  </li>
+                )}
+              </For>
+            </ul>
+          </Show>
+          <Show when={working().computedTwin}>
+            {(twin) => <p>Measured. Worked out it would be {twin().shown}.</p>}
+          </Show>
+          <p class="source">Source: {working().source}.</p>
+          <Show when={measurable()}>
+            {(about) => <Measured {...props} teaches={about().teaches} measure={about().measure} />}
+          </Show>
+          <Links head="Comes from:" ids={working().reads} />
+          <Links head="Feeds:" ids={working().feeds} />
+        </div>
+      )}
+    </Show>
+  );
+}

@@ -1,0 +1,108 @@
+// What the components may know and do: the worksheet, its results, and the edits. The app provides it.
+
+import { type Accessor, createContext, useContext } from "solid-js";
+import type { Sentence } from "../cards/answers.ts";
+import type { Card, Entry, UnitSystemName, Worksheet } from "../document/worksheet.ts";
+import type { ShownCaution } from "../graph/cautions.ts";
+import type { Explanation } from "../graph/explain.ts";
+import type { Movement } from "../graph/moved.ts";
+import type { CardKind, CardKinds, Problem, Result, Row } from "../graph/types.ts";
+import type { StoredSeries } from "../scene/stored-water.ts";
+import type { ReadOptions } from "../units/read.ts";
+import type { ShowOptions } from "../units/show.ts";
+
+export type SavedSheet = { readonly id: string; readonly title: string; readonly when: string };
+
+export type Template = { readonly id: string; readonly title: string; readonly forWhom: string };
+
+export type RainQuestion = {
+  readonly id: string;
+  readonly text: string;
+  readonly options: readonly { readonly value: string; readonly label: string }[];
+  readonly likely: string | null;
+};
+
+/** Where an import stands; the page shows it on the weather card. */
+export type RainImport =
+  | { readonly state: "idle" }
+  | { readonly state: "reading"; readonly share: number }
+  | {
+      readonly state: "asking";
+      readonly questions: readonly RainQuestion[];
+      readonly facts: readonly string[];
+    }
+  | { readonly state: "shown"; readonly facts: readonly string[]; readonly title: string }
+  | { readonly state: "refused"; readonly reason: string };
+
+export type Sheet = {
+  readonly kinds: CardKinds;
+  readonly worksheet: Accessor<Worksheet>;
+  readonly showOptions: Accessor<ShowOptions>;
+  readonly readOptions: Accessor<ReadOptions>;
+  readonly result: (id: string) => Result | undefined;
+  readonly shown: (id: string) => string;
+  readonly moved: (id: string) => Movement | null;
+  readonly explain: (id: string) => Explanation | null;
+  readonly label: (id: string) => string;
+  /** Card and label: "Two totes: each holds". */
+  readonly place: (id: string) => string;
+  /** Unit in which a quantity is shown, for reading a bare number. */
+  readonly unitOf: (id: string) => string;
+  /** "default", "guessed" ...; null for an entry that says nothing of where it comes from. */
+  readonly originOf: (id: string) => string | null;
+  /** The reader's sentence for a quantity that failed by itself. */
+  readonly failure: (id: string) => string | null;
+  readonly cautions: Accessor<readonly ShownCaution[]>;
+  readonly problems: Accessor<readonly Problem[]>;
+  readonly answers: Accessor<readonly Sentence[]>;
+  readonly working: Accessor<boolean>;
+  readonly stored: Accessor<StoredSeries | null>;
+  readonly held: Accessor<boolean>;
+  /** Says that place or weather are made up, or null. */
+  readonly madeUp: Accessor<string | null>;
+  readonly saved: Accessor<string>;
+  readonly canUndo: Accessor<string | null>;
+  readonly canRedo: Accessor<string | null>;
+  readonly sheets: Accessor<readonly SavedSheet[]>;
+  readonly templates: readonly Template[];
+  readonly rain: Accessor<RainImport>;
+  readonly opened: Accessor<string | null>;
+  readonly edit: Edits;
+};
+
+export type Edits = {
+  readonly given: (card: Card, row: Row, entry: Entry | null, merge?: boolean) => void;
+  readonly measured: (card: Card, row: Row, entry: Entry | null) => void;
+  /** An edit of one field ends here; the next one is a step of its own. */
+  readonly settle: () => void;
+  readonly addCard: (kind: CardKind) => void;
+  readonly removeCard: (card: Card) => void;
+  readonly copyCard: (card: Card) => void;
+  readonly renameCard: (card: Card, title: string) => void;
+  readonly moveCard: (card: Card, by: number) => void;
+  readonly page: (change: Partial<Pick<Worksheet, "title" | "datum" | "currency" | "made_by">>) => void;
+  readonly units: (units: UnitSystemName) => void;
+  readonly undo: () => void;
+  readonly redo: () => void;
+  readonly hold: () => void;
+  readonly openWorking: (id: string | null) => void;
+  /** Brings a card or quantity into view and focuses it. */
+  readonly goTo: (id: string) => void;
+  readonly openSheet: (id: string) => void;
+  readonly removeSheet: (id: string) => void;
+  readonly start: (template: string | null) => void;
+  readonly openFile: (file: File) => void;
+  readonly saveFile: () => void;
+  readonly importRain: (file: File) => void;
+  readonly answerRain: (question: string, value: string) => void;
+  readonly dropRain: () => void;
+};
+
+export const SheetContext = createContext<Sheet>();
+
+/** The sheet that the app provides. */
+export function useSheet(): Sheet {
+  const sheet = useContext(SheetContext);
+  if (!sheet) throw new Error("A component stands outside the sheet.");
+  return sheet;
+}

@@ -23,7 +23,7 @@ const TOLD: Readonly<Record<string, string>> = {
 };
 
 /** What a report says, in sentences. */
-export function factsOf(report: ImportReport, options: ShowOptions): readonly string[] {
+function factsOf(report: ImportReport, options: ShowOptions): readonly string[] {
   const facts = [`${report.format.name}: ${report.days} days in ${report.rows} rows.`];
   if (report.firstDay !== null && report.lastDay !== null)
     facts.push(`From ${isoDate(report.firstDay)} to ${isoDate(report.lastDay)}.`);

@@ -17,7 +17,7 @@ import type { MeasureName } from "../units/measures.ts";
 export const DEFINITION = "definition";
 export const PRACTICE = "common practice, no source";
 export const MEMORY = "from memory";
-export const YOURS = "your own entry";
+const YOURS = "your own entry";
 export const RECORD = "your record";
 
 type Optional<T, Fixed extends keyof T> = Partial<Omit<T, Fixed>>;

@@ -2,10 +2,11 @@
 
 import { readFileSync } from "node:fs";
 import { CARD_KINDS } from "../cards/index.ts";
-import { readWorksheetText } from "../document/check.ts";
 import type { Worksheet } from "../document/worksheet.ts";
 import { readRainCsv } from "../rainfall/import-csv.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
+import { recordKey } from "../rainfall/record-key.ts";
+import { worksheetFromFileText } from "../storage/file.ts";
 import { workOut } from "../worker/settle.ts";
 import { FileError, HELP, readArguments, UsageError, type Wanted } from "./arguments.ts";
 import { jsonReport, textReport } from "./report.ts";
@@ -24,12 +25,13 @@ function readText(path: string): string {
 type Opened = { readonly worksheet: Worksheet; readonly records: readonly DailyRecord[] };
 
 function openWorksheet(path: string): Opened {
-  const read = readWorksheetText(readText(path));
+  const read = worksheetFromFileText(readText(path), recordKey);
   if (!read.ok)
     throw new FileError(
       `${path}: ${read.problems.map((problem) => `${problem.path}: ${problem.message}`).join("; ")}`,
     );
-  return { worksheet: read.worksheet, records: [] };
+  for (const note of read.notes) process.stderr.write(`${path}: ${note}\n`);
+  return { worksheet: read.worksheet, records: read.records };
 }
 
 function openRain(path: string, unit: "mm" | "in" | null): DailyRecord {

@@ -20,7 +20,7 @@ function titleFromId(id: string): string {
 }
 
 /** Whether one more card fits. */
-export function hasRoom(worksheet: Worksheet): boolean {
+function hasRoom(worksheet: Worksheet): boolean {
   return worksheet.cards.length < LIMITS.cards;
 }
 

@@ -9,7 +9,7 @@ import { entryShape } from "./shape.ts";
 import type { Card, Entry, Worksheet } from "./worksheet.ts";
 
 /** Whether an entry may stand in a worksheet, so that what is saved can be read again. */
-export function entryFits(entry: Entry): boolean {
+function entryFits(entry: Entry): boolean {
   return plainCopy(entry).ok && entryShape.safeParse(entry).success;
 }
 

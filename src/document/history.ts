@@ -21,7 +21,7 @@ export type CommitOptions = {
 };
 
 /** Steps that can be undone; the oldest are forgotten. */
-export const LONGEST_HISTORY = 500;
+const LONGEST_HISTORY = 500;
 
 function history<T>(
   past: readonly Step<T>[],

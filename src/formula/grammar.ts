@@ -6,7 +6,7 @@ import type { SignToken, Token } from "./tokens.ts";
 import { FormulaTrouble, type Literal, type NameNode, type Place } from "./tree.ts";
 
 export const LONGEST = 500;
-export const DEEPEST = 40;
+const DEEPEST = 40;
 
 /** A function name among the tokens, by its index there, with the end of its closing bracket. */
 export type Calls = ReadonlyMap<number, { readonly row: FormulaFunction; readonly end: number }>;

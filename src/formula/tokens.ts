@@ -9,7 +9,7 @@ export type SignToken = Place & { readonly kind: "sign"; readonly sign: string }
 export type BadToken = Place & { readonly kind: "bad"; readonly problem: FormulaProblem };
 export type Token = Literal | NameNode | SignToken | BadToken;
 
-export const NAME_PATTERN = /^[a-z][a-z0-9_]*(?:\.[a-z][a-z0-9_]*)?$/;
+const NAME_PATTERN = /^[a-z][a-z0-9_]*(?:\.[a-z][a-z0-9_]*)?$/;
 const WORD = /[\p{L}_][\p{L}\p{Nd}_]*(?:\.[\p{L}\p{Nd}_]+)*/uy;
 const SPACE = /[\s\u00a0]+/y;
 const TWO = new Set(["<=", ">=", "==", "!="]);

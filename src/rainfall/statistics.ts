@@ -5,7 +5,7 @@ import type { Run } from "./import-result.ts";
 import type { DailyRecord } from "./record.ts";
 
 /** A day under this rain is a dry day [m]; the usual bound for a wet day in climate statistics, common practice, no source. */
-export const DRY_BELOW = MILLIMETRE;
+const DRY_BELOW = MILLIMETRE;
 /** A day with at least this rain is a wet day of the normals [m]; common practice, no source. */
 export const WET_FROM = MILLIMETRE / 10;
 

@@ -6,7 +6,7 @@ import type { DailyRecord } from "../rainfall/record.ts";
 import { type BundleReading, type KeyOf, packNamed, readBundle } from "./bundle.ts";
 
 /** Characters of a file at the most; a century of days with every column stays below a third of it. */
-export const LONGEST_FILE = 32_000_000;
+const LONGEST_FILE = 32_000_000;
 
 /**
  * The text of a file that holds a worksheet and the records it names.

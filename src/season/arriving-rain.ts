@@ -4,12 +4,18 @@ import type { DailyRecord } from "../rainfall/record.ts";
 import { ZERO_CELSIUS } from "../units/constants.ts";
 
 /**
+ * Highest temperature of a day up to which snow stays where it fell [K]: sun and the warmth from below melt it on a roof
+ * or a sheltered bed a little under freezing. Common practice, no source.
+ */
+const STAYS_FROZEN = ZERO_CELSIUS - 2;
+
+/**
  * Water that the sky brings to a surface on each day.
  *
  * @param record the daily record; without highest temperatures everything is rain [-]
  * @param scale factor on all rain [-]
  * @returns depth of each day; NaN where the record has a gap [m]
- * @validity a day that never gets above freezing keeps its snow; the next that does brings all of it
+ * @validity a day that stays 2 degrees Celsius under freezing keeps its snow; the next that does not brings all of it
  * @source common practice, no source
  */
 export function arrivingRain(record: DailyRecord, scale: number): Float64Array {
@@ -17,7 +23,7 @@ export function arrivingRain(record: DailyRecord, scale: number): Float64Array {
   let snow = 0;
   for (let day = 0; day < arriving.length; day++) {
     const depth = (record.rain[day] as number) * scale;
-    if ((record.highest?.[day] ?? Number.NaN) <= ZERO_CELSIUS) {
+    if ((record.highest?.[day] ?? Number.NaN) <= STAYS_FROZEN) {
       snow += depth;
       continue;
     }

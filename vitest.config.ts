@@ -8,6 +8,7 @@ export default defineConfig({
           name: "unit",
           include: ["tests/**/*.test.ts"],
           exclude: ["tests/journeys/**"],
+          setupFiles: ["tests/setup.ts"],
           testTimeout: 120_000,
         },
       },

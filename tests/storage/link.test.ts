@@ -53,7 +53,8 @@ describe("a worksheet as a link", () => {
   test("200 worksheets of any entries come back the same", async () => {
     await fc.assert(
       fc.asyncProperty(fc.dictionary(fc.stringMatching(/^[a-z]{1,9}$/), anyEntry), async (entries) => {
-        fc.pre(!("constructor" in { ...entries } && Object.hasOwn(entries, "constructor")));
+        // Prototype names are refused on reading, so no worksheet on the page can have them.
+        fc.pre(["constructor", "prototype"].every((name) => !Object.hasOwn(entries, name)));
         let sheet = withRecord("");
         for (const [name, entry] of Object.entries(entries))
           sheet = setGiven(sheet, "blue_tank", name, entry);

@@ -10,6 +10,10 @@ import { bracketedRoot } from "./root.ts";
 const SOURCE = "pump curve against system curve";
 /** Lifts the upper end of a bracket clear of rounding. */
 const CLEAR = 1 + 1e-9;
+/** Voltage about standing still that is rounding, as a share of the rated one: the root of a head's rounding [-]. */
+const STANDING = 1e-4;
+/** Head that is rounding rather than a lack, as a share of the shut-off head [-]. */
+const ROUNDING = 1e-9;
 
 /** A pump with its hose and the height it lifts to. */
 export type Lifting = {
@@ -97,12 +101,16 @@ export function pumpRun(lifting: Lifting, supply: Supply): PumpRun {
  * @param lifting pump, hose and lift, units at the type's fields
  * @param flow above 0 [m3/s]
  * @returns flow, head, arriving voltage and current, units at the type's fields
- * @throws DomainError for a negative flow
+ * @throws DomainError for a negative flow, or one below what runs through it by itself
  * @source as in pumpDemand
  */
 export function runAtFlow(lifting: Lifting, flow: number): PumpRun {
   const { voltage, current } = pumpDemand(lifting, flow);
-  return { flow, head: lifting.lift + gravityHead(lifting.line, flow), arrivingVoltage: voltage, current };
+  if (voltage < -STANDING * lifting.pump.ratedVoltage) {
+    throw new DomainError("flow of the pump", flow, "no less than what runs by itself", SOURCE);
+  }
+  const head = lifting.lift + gravityHead(lifting.line, flow);
+  return { flow, head, arrivingVoltage: Math.max(0, voltage), current };
 }
 
 /** A pump that turns and moves no water: V + R I0 (V/Vr)² = Vs. */
@@ -165,10 +173,10 @@ export function outletKFromBucket(lifting: Lifting, supply: Supply, flow: number
     supply.voltage * CLEAR,
   );
   const left = pumpHead(pump, flow, arriving) - lift - gravityHead(line, flow);
-  if (left < 0) {
+  if (left < -ROUNDING * pump.shutoffHead) {
     throw new DomainError("flow into the bucket", flow, "no more than the pump gives without a head", SOURCE);
   }
-  return (2 * GRAVITY * left) / (flow / boreArea(line.bore)) ** 2;
+  return (2 * GRAVITY * Math.max(0, left)) / (flow / boreArea(line.bore)) ** 2;
 }
 
 /**

@@ -139,6 +139,9 @@ export function monthOnTilted(month: PlaneDay): number {
   );
 }
 
+/** `day`: one real day, whose sky is as it is; `month`: the mean day of a month, clear and dull ones mixed. */
+export type DayKind = "day" | "month";
+
 /** One stretch of a day on a plane. */
 export type SunStep = {
   /** Middle of the stretch, since midnight by the sun [s]. */
@@ -154,12 +157,13 @@ export type SunStep = {
  *
  * @param of the day, its sunshine on the level, and the plane, units at the type's fields
  * @param steps number of stretches, 4 or more [-]
+ * @param kind one real day, or the mean day of a month: of the same sunshine the second has more beam
  * @returns the stretches; none where the sun does not rise, units at the type's fields
- * @throws DomainError for more sunshine than there is above the air
+ * @throws DomainError for more sunshine than there is above the air, or a month's clearness outside 0.3..0.8
  * @validity a day whose hours are as even as the mean of many like it; near sunrise the sky gives no more than all there is
- * @source Collares-Pereira and Rabl (1979), Liu and Jordan (1960) and Erbs' daily share, as in sky-radiation
+ * @source Collares-Pereira and Rabl (1979), Liu and Jordan (1960) and Erbs' share of the day or month, as in sky-radiation
  */
-export function dayOnTilted(of: PlaneDay, steps: number): readonly SunStep[] {
+export function dayOnTilted(of: PlaneDay, steps: number, kind: DayKind): readonly SunStep[] {
   requireWithin("number of stretches", steps, [4, 1440], BOOK);
   const declination = cooperDeclination(of.day);
   const sunset = setHourAngle(of.latitude, declination);
@@ -167,7 +171,8 @@ export function dayOnTilted(of: PlaneDay, steps: number): readonly SunStep[] {
   if (sunset < 1e-6 || above === 0) return [];
   const clearness = of.global / above;
   requireWithin("clearness of the day", clearness, [0, 1], BOOK);
-  const diffuse = of.global * diffuseShareOfDay(clearness, sunset);
+  const shareOf = kind === "day" ? diffuseShareOfDay : diffuseShareOfMonth;
+  const diffuse = of.global * shareOf(clearness, sunset);
   const shares = Array.from({ length: steps }, (_, step) => {
     const hour = sunset * ((2 * step + 1) / steps - 1);
     return { hour, all: hourShare(hour, sunset), sky: diffuseHourShare(hour, sunset) };

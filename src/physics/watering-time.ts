@@ -9,6 +9,12 @@ const SOURCE = "continuity of a tank and its pump";
 /** Disagreement of the integral that is accepted [-]. */
 const RELATIVE = 1e-9;
 
+/**
+ * Lift to spare at which a pump is taken to have stopped [m]. Its last water trickles, slower and slower without an end.
+ * Definition.
+ */
+const LEAST_TO_SPARE = 0.001;
+
 /** A tank that a pump draws on. */
 export type PumpedTank = {
   readonly vessel: Vessel;
@@ -46,7 +52,8 @@ export type Watering = {
  * @param runAt the pump's point under a lift [m]
  * @returns volume, time, charge and level, units at the type's fields
  * @throws DomainError for a negative volume or a level outside the tank
- * @validity no water runs in meanwhile; the source's voltage stays as it is
+ * @validity no water runs in meanwhile; the source's voltage stays as it is; with a millimetre of lift to spare the pump
+ * is taken to have stopped
  * @source continuity, with pumpRun at each level
  */
 export function watering(
@@ -57,7 +64,7 @@ export function watering(
   if (volume !== null) requireNotNegative("volume of a watering", volume, SOURCE);
   const start = volumeAt(tank.vessel, tank.level);
   // The level at which the lift has become too much for the pump.
-  const highest = tank.outletHeight - tank.floor - tank.greatestLift;
+  const highest = tank.outletHeight - tank.floor - tank.greatestLift + LEAST_TO_SPARE;
   const stop = Math.max(tank.lowest, highest);
   if (!(stop <= tank.vessel.height)) return ended(tank, 0, highest > tank.lowest ? "too_low" : "dry");
   const drawable = Math.max(0, start - volumeAt(tank.vessel, Math.max(0, stop)));
@@ -80,15 +87,15 @@ function pumped(
       throw new DomainError("flow of the pump", run.flow, "above 0 while it lifts", SOURCE);
     return run;
   };
-  // Flow dies away with the root of what is left above the last level: over that root all stays smooth.
-  const base = highest > 0 ? volumeAt(tank.vessel, highest) : null;
+  // Near the level at which flow dies away its time grows without bound: over the logarithm of what is left it is smooth.
+  const base = highest > LEAST_TO_SPARE ? volumeAt(tank.vessel, highest - LEAST_TO_SPARE) : null;
   const over = (of: (run: PumpRun) => number) =>
     base === null
       ? integral((stored) => of(at(stored)), start - volume, start, RELATIVE)
       : integral(
-          (root) => 2 * root * of(at(base + root * root)),
-          Math.sqrt(Math.max(0, start - volume - base)),
-          Math.sqrt(start - base),
+          (logarithm) => Math.exp(logarithm) * of(at(base + Math.exp(logarithm))),
+          Math.log(start - volume - base),
+          Math.log(start - base),
           RELATIVE,
         );
   return {

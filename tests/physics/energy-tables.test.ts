@@ -1,0 +1,123 @@
+import { describe, expect, test } from "vitest";
+import ampacities from "../../shared/ampacities.json";
+import batteries from "../../shared/batteries.json";
+import fuses from "../../shared/fuses.json";
+import panels from "../../shared/panels.json";
+import pumps from "../../shared/pumps.json";
+import gauges from "../../shared/wire-gauges.json";
+import { copperResistance, gaugeArea } from "../../src/physics/copper-wire.ts";
+import { CONTINUOUS_MARGIN, fuseDistanceLimit, REGULATION_EXCESS } from "../../src/physics/fuse.ts";
+import { TRACKER_EFFICIENCY } from "../../src/physics/panel-charging.ts";
+import { fillFactor, POWER_COEFFICIENT } from "../../src/physics/panel-curve.ts";
+import { BELIEVED_LABEL_SHARE } from "../../src/physics/pump-curve.ts";
+import { toSi } from "../../src/units/unit.ts";
+
+const TABLES = { ampacities, batteries, fuses, panels, pumps, gauges };
+const STATUSES = ["read", "read second-hand", "computed", "from memory", "assumption"];
+const NO_SOURCE = ["common practice, no source", "from memory"];
+
+type Entry = { readonly path: string; readonly entry: Record<string, unknown> };
+type Amount = { readonly value: number; readonly unit: string };
+
+/** Everything in a table that carries a status, with the way to it. */
+function entriesOf(node: unknown, path: string): readonly Entry[] {
+  if (typeof node !== "object" || node === null) return [];
+  const here = "status" in node ? [{ path, entry: node as Record<string, unknown> }] : [];
+  return [...here, ...Object.entries(node).flatMap(([name, child]) => entriesOf(child, `${path}.${name}`))];
+}
+
+/** Numbers that stand under a `value` or `values` without a status beside them. */
+function bareValues(node: unknown, path: string): readonly string[] {
+  if (typeof node !== "object" || node === null) return [];
+  const bare = (Object.hasOwn(node, "value") || Object.hasOwn(node, "values")) && !("status" in node);
+  const deeper = Object.entries(node).flatMap(([name, child]) => bareValues(child, `${path}.${name}`));
+  return bare ? [path, ...deeper] : deeper;
+}
+
+const si = ({ value, unit }: Amount) => toSi(value, unit);
+
+describe.each(Object.entries(TABLES))("the table of %s", (name, table) => {
+  const entries = entriesOf(table, name);
+
+  test("has a status and a listed source for every value", () => {
+    expect(bareValues(table, name)).toEqual([]);
+    const sources = [...Object.keys(table.sources), ...NO_SOURCE];
+    const wrong = entries.filter(
+      ({ entry }) =>
+        !STATUSES.includes(String(entry["status"])) || !sources.includes(String(entry["source"])),
+    );
+    expect(wrong.map(({ path }) => path)).toEqual([]);
+    expect(entries.length).toBeGreaterThan(5);
+  });
+
+  test("has units that are understood, and values inside their ranges", () => {
+    for (const { path, entry } of entries) {
+      const { value, unit, range } = entry as { value?: number; unit?: string; range?: [number, number] };
+      if (value === undefined) continue;
+      expect(() => toSi(value, unit ?? ""), path).not.toThrow();
+      if (range) expect(value >= range[0] && value <= range[1], path).toBe(true);
+    }
+  });
+
+  test("says of no value without a source that it was read", () => {
+    const wrong = entries.filter(
+      ({ entry }) =>
+        NO_SOURCE.includes(String(entry["source"])) && String(entry["status"]).startsWith("read"),
+    );
+    expect(wrong.map(({ path }) => path)).toEqual([]);
+  });
+
+  test("lists no source that it does not use", () => {
+    const used = new Set(entries.map(({ entry }) => entry["source"]));
+    expect(Object.keys(table.sources).filter((source) => !used.has(source))).toEqual([]);
+  });
+});
+
+describe("the tables agree with the relations", () => {
+  test.each(gauges.wires.filter((wire) => "gauge" in wire))("$word has the area of its gauge", (wire) => {
+    expect(si(wire.area) / gaugeArea(wire.gauge ?? Number.NaN)).toBeCloseTo(1, 4);
+  });
+
+  test.each(gauges.wires)("$word has the resistance of copper of that area, to 16 %", (wire) => {
+    // IEC 60228 sets the most that fine strands may have; their true area is up to a seventh under the nominal one.
+    const ratio = si(wire.resistance) / copperResistance(si(wire.area), si(wire.resistance_at), 1);
+    expect(ratio).toBeGreaterThan(1);
+    expect(ratio).toBeLessThan(1.16);
+  });
+
+  test("every current has its column of insulation, and never falls with it or with thicker wire", () => {
+    for (const [index, { values }] of ampacities.currents.entries()) {
+      expect(values.length).toBe(ampacities.insulations.values.length);
+      expect([...values].sort((one, other) => one - other)).toEqual(values);
+      const thinner = ampacities.currents[index - 1];
+      for (const [column, current] of (thinner?.values ?? []).entries()) {
+        expect(values[column]).toBeGreaterThan(current);
+      }
+    }
+    const words = gauges.wires.map(({ word }) => word);
+    expect(ampacities.currents.filter(({ word }) => !words.includes(word))).toEqual([]);
+  });
+
+  test("constants that stand in both are the same", () => {
+    expect(fuses.margin.value).toBe(CONTINUOUS_MARGIN);
+    expect(fuses.most_over_ampacity.value).toBe(REGULATION_EXCESS);
+    expect(si(fuses.from_battery)).toBeCloseTo(fuseDistanceLimit(false), 12);
+    expect(si(fuses.from_battery_sheathed)).toBeCloseTo(fuseDistanceLimit(true), 12);
+    expect(pumps.believed_share.value).toBe(BELIEVED_LABEL_SHARE);
+    expect(si(panels.power_coefficient)).toBeCloseTo(POWER_COEFFICIENT, 12);
+    expect(panels.tracker_efficiency.value).toBe(TRACKER_EFFICIENCY);
+  });
+
+  test.each(panels.panels)("$label has a label that fits its watts and that a panel can have", (panel) => {
+    const volts = si(panel.vmp) * si(panel.imp);
+    expect(Math.abs(volts / si(panel.rated_power) - 1)).toBeLessThan(0.01);
+    const label = {
+      openVoltage: si(panel.voc),
+      bestVoltage: si(panel.vmp),
+      shortCurrent: si(panel.isc),
+      bestCurrent: si(panel.imp),
+    };
+    expect(fillFactor(label)).toBeGreaterThan(0.7);
+    expect(fillFactor(label)).toBeLessThan(0.83);
+  });
+});

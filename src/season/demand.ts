@@ -3,8 +3,9 @@
 import { DomainError } from "../physics/domain-error.ts";
 import { stress } from "../physics/soil-water.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
+import { isoDate } from "../units/calendar.ts";
 import { DAY } from "../units/constants.ts";
-import { arrivingRain } from "./arriving-rain.ts";
+import { arrivingRain, firstGap } from "./arriving-rain.ts";
 import { type BedDays, bedDays, type Sky, wateredGround } from "./bed-days.ts";
 import { peakDay } from "./peak-day.ts";
 import type { BedPart } from "./plan.ts";
@@ -49,6 +50,8 @@ export function bedDemand(
   rainScale: number,
 ): BedDemand | { readonly none: string } {
   const { firstDay } = record;
+  const gap = firstGap(record);
+  if (gap !== null) return { none: `the record has no rain reading on ${isoDate(gap)}` };
   try {
     const sky = { firstDay, eto, arriving: arrivingRain(record, rainScale) };
     return demandOf(bed, dates, sky, bedDays(bed, sky));

@@ -19,7 +19,7 @@ export type Stepping = {
   readonly change: number;
 };
 
-export const STEPPING: Stepping = { first: 2 * MINUTE, shortest: 2, growth: 2, change: 0.15 };
+export const STEPPING: Stepping = { first: 15 * MINUTE, shortest: 2, growth: 3, change: 0.15 };
 
 /** Times `change` for a line alone between its tanks: its closed form knows how it falls, but not how its regime turns. */
 const ALONE = 3;
@@ -50,10 +50,15 @@ export function runGravity(pipes: Pipes, tanks: Tanks, time = DAY, stepping: Ste
     holdToSources(pipes, tanks);
     lost += applyStep(pipes, tanks);
     left -= step;
-    if (pipes.step.every((amount) => Math.abs(amount) < NOTHING)) break;
+    if (isStill(pipes.step)) break;
     wanted = step * stepping.growth;
   }
   return lost;
+}
+
+function isStill(step: Float64Array): boolean {
+  for (let i = 0; i < step.length; i++) if (Math.abs(step[i] as number) >= NOTHING) return false;
+  return true;
 }
 
 /** The longest step that no line's limits forbid [s]. */
@@ -106,7 +111,8 @@ function sharedLimit(pipes: Pipes, i: number, change: number): number {
     // Beyond this a small tank between lines would swing about its balance instead of settling.
     limit = Math.min(limit, (head * (pipes.area[node] as number)) / Math.abs(pipes.flow[i] as number) / 2);
   }
-  if (line.opening !== null && line.shutLevel !== null && to >= 0 && to < pipes.firstTee) {
+  // A closing valve knows its own end, but not when it shares a tee.
+  if (pipes.joined[i] && line.opening !== null && line.shutLevel !== null && to >= 0 && to < pipes.firstTee) {
     const rising = (pipes.gain[to] as number) / (pipes.area[to] as number);
     const gap = gapOf(pipes, line, to);
     if (gap < line.valveBand) limit = Math.min(limit, (2 * change * gap) / Math.abs(rising));
@@ -126,7 +132,7 @@ function planStep(pipes: Pipes, time: number, since: number): void {
       pipes.doneAt[i] = since + time;
       continue;
     }
-    readDecline(pipes, i);
+    readDecline(pipes, i, time);
     const amount = movedIn(Math.abs(flow), time);
     pipes.step[i] = flow > 0 ? amount : -amount;
     const ran = doneIn(pipes, i, amount, time);

@@ -6,6 +6,9 @@ import type { LinePart } from "./plan.ts";
 
 /** Share of its head that a line's exponent is read over. */
 const PROBE = 0.9;
+/** Below this change of the head in a step its exponent moves the amount by less than 0.1 % [-]. */
+const LITTLE = 0.004;
+const TURBULENT = 0.55;
 /** Share of the rise over its valve's band at which a float counts as shut: common practice, no source. */
 const SHUT = 0.02;
 
@@ -53,14 +56,16 @@ function rise(pipes: Pipes, node: number): number {
  *
  * @param pipes the lines, flows read [-]
  * @param i a line that flows [-]
+ * @param time of the step: where little of the head goes in it, how the flow falls is no matter [s]
  * @source two tanks through a line: dh/dt = -Q (1/A1 + 1/A2); a valve that closes in proportion to its gap
  */
-export function readDecline(pipes: Pipes, i: number): void {
+export function readDecline(pipes: Pipes, i: number, time: number): void {
   const flow = Math.abs(pipes.flow[i] as number);
   const head = pipes.head[i] as number;
   const growth = headGrowth(pipes, i);
   decline.growth = growth / head;
-  decline.power = exponentOf(pipes, i, flow, head);
+  const change = Math.abs(decline.growth) * time;
+  decline.power = change < LITTLE ? TURBULENT : exponentOf(pipes, i, head);
   decline.limit = growth < 0 ? (flow * head) / -growth : Infinity;
   decline.cap = Infinity;
   const line = pipes.parts[i] as LinePart;
@@ -78,11 +83,12 @@ export function readDecline(pipes: Pipes, i: number): void {
   }
 }
 
-/** Power of a line's flow in its head, over a tenth of it. */
-function exponentOf(pipes: Pipes, i: number, flow: number, head: number): number {
-  const open = (pipes.flow[i] as number) > 0 ? (pipes.open[i] as number) : 1;
-  const less = pipes.tables[i]?.flowAt(head * PROBE, open) ?? flow;
-  return Math.min(1, Math.max(0.4, Math.log(less / flow) / Math.log(PROBE)));
+/** Power of a line's flow in its head, over a tenth of it, its valve open. */
+function exponentOf(pipes: Pipes, i: number, head: number): number {
+  const table = pipes.tables[i];
+  if (!table) return TURBULENT;
+  const ratio = table.flowAt(head * PROBE) / table.flowAt(head);
+  return Math.min(1, Math.max(0.4, Math.log(ratio) / Math.log(PROBE)));
 }
 
 /**
@@ -102,6 +108,8 @@ function unboundedIn(flow: number, time: number): number {
   if (limit === Infinity) return flow * time * (1 + (power * growth * time) / 2);
   const spent = (flow * time) / limit;
   if (power > 1 - 1e-6) return limit * -Math.expm1(-spent);
+  // The first two terms of what follows: the third is under a millionth here.
+  if (spent < LITTLE) return flow * time * (1 - (power * spent) / 2);
   const left = 1 - (1 - power) * spent;
   return left <= 0 ? limit : limit * (1 - left ** (1 / (1 - power)));
 }

@@ -1,11 +1,14 @@
 // Which way each line runs now and how much, from the heights of the water at its ends; tees included.
 
+import { GRAVITY } from "../units/constants.ts";
 import type { Pipes } from "./pipes.ts";
 import type { LinePart } from "./plan.ts";
 import { levelOf, surfaceOf, type Tanks } from "./tanks.ts";
 
 /** Water must stand this much over an opening to run into it: rounding, not hydraulics [m]. */
 const FILM = 1e-9;
+/** A float this near to its shut level is shut [m]. */
+const FLOAT_FILM = 1e-5;
 /** Halvings of the range in which a tee's head is sought, and rounds over tees that lead to each other. */
 const HALVINGS = 60;
 const ROUNDS = 40;
@@ -48,9 +51,19 @@ function readFlow(pipes: Pipes, i: number): number {
     pipes.flow[i] = 0;
     return 0;
   }
-  const flow = head > 0 ? table.flowAt(head, open) : -table.flowAt(-head);
+  const flow = head > 0 ? throttled(table.flowAt(head), line, head, open) : -table.flowAt(-head);
   pipes.flow[i] = flow;
   return flow;
+}
+
+/**
+ * Flow through a half-shut float from that with the float open: the valve's share of the head grows as one over the
+ * square of its opening. Exact where the hose's own loss is a square; else it moves the moment of shutting, not the amount.
+ */
+function throttled(flow: number, line: LinePart, head: number, open: number): number {
+  if (open === 1 || line.opening === null) return flow;
+  const valve = (flow * flow) / (2 * GRAVITY * line.opening * line.opening * head);
+  return flow / Math.sqrt(1 - valve + valve / (open * open));
 }
 
 /** Head that drives a line forward [m]; below 0 backward; 0 where it stands still. */
@@ -80,7 +93,7 @@ function openShare(pipes: Pipes, line: LinePart, i: number): number {
   const to = pipes.to[i] as number;
   if (to < 0 || to >= pipes.firstTee) return 1;
   const gap = gapOf(pipes, line, to);
-  if (gap <= FILM) return 0;
+  if (gap <= FLOAT_FILM) return 0;
   return line.valveBand > 0 && gap < line.valveBand ? gap / line.valveBand : 1;
 }
 

@@ -5,6 +5,7 @@ import { describe, expect, test } from "vitest";
 import type { DailyRecord } from "../../src/rainfall/record.ts";
 import { dailyEto } from "../../src/season/daily-eto.ts";
 import { bedDemand } from "../../src/season/demand.ts";
+import { STEPPING } from "../../src/season/gravity.ts";
 import type { SeasonPlan } from "../../src/season/plan.ts";
 import { runSeason } from "../../src/season/run.ts";
 import { dayNumber } from "../../src/units/calendar.ts";
@@ -436,6 +437,45 @@ describe("on random places", () => {
       { numRuns: 60 },
     );
   });
+});
+
+test("half of gravity's steps move a season's amounts by less than 0.5 % and its counts by at most 1 % or a day", () => {
+  const half = {
+    first: STEPPING.first / 2,
+    shortest: STEPPING.shortest / 2,
+    growth: Math.sqrt(STEPPING.growth),
+    change: STEPPING.change / 2,
+  };
+  const tub = (id: string) =>
+    tank(0.2, { id, vessel: { form: "upright", height: 0.5, volume: 0.2 }, openArea: 0.4, startShare: 1 });
+  const plan = planOf({
+    ...SUMMER,
+    roofs: [roof({ drainsTo: "high", footprint: 40 })],
+    tanks: [tank(3, { id: "high", floor: 0.4, startShare: 1 }), tub("one"), tub("two")],
+    lines: [
+      line({ id: "l1", from: "high", to: "one", startHeight: 0.45, endHeight: 0.35, shutLevel: 0.45 }),
+      line({
+        id: "l2",
+        from: "high",
+        to: "two",
+        startHeight: 0.45,
+        endHeight: 0.35,
+        shutLevel: 0.45,
+        opening: 4e-6,
+      }),
+    ],
+    carries: [carry({ id: "c1", from: "one" }), carry({ id: "c2", from: "two" })],
+    beds: [bed({ id: "b1", wateredBy: ["c1"] }), bed({ id: "b2", wateredBy: ["c2"], covered: true })],
+  });
+  const [whole, halved] = [ran(plan, seattle()), runSeason(plan, seattle(), half)];
+  if ("failed" in halved) throw new Error(halved.failed);
+  for (const i of [0, 1]) {
+    expect((whole.lines[i]?.moved ?? 0) / (halved.lines[i]?.moved ?? 0)).toBeCloseTo(1, 2.3);
+    expect((whole.beds[i]?.met ?? 0) / (halved.beds[i]?.met ?? 0)).toBeCloseTo(1, 2.3);
+  }
+  const days = (answer: typeof whole) => answer.totals.daysShort ?? 0;
+  expect(Math.abs(days(whole) - days(halved))).toBeLessThanOrEqual(Math.max(1, 0.01 * days(halved)));
+  expect(whole.lines[0]?.longestRun).toBeGreaterThan(600);
 });
 
 test("a covered bed gains nothing from rain that falls on it, in the run as in its need", () => {

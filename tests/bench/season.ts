@@ -1,0 +1,220 @@
+// The daily balance: one tank against the same loop in C, and a whole place over forty years against that one tank.
+
+import { execFileSync, spawnSync } from "node:child_process";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { tankYield } from "../../src/physics/storage-yield.ts";
+import type { DailyRecord } from "../../src/rainfall/record.ts";
+import type { SeasonPlan } from "../../src/season/plan.ts";
+import { prepareSeason, runDays } from "../../src/season/run.ts";
+import {
+  bed,
+  crop,
+  delivery,
+  draw,
+  line,
+  MM,
+  planOf,
+  recordOf,
+  roof,
+  steadyEto,
+  tank,
+} from "../season/made.ts";
+import { type Ratio, shownTime } from "./measure.ts";
+
+const YEARS = 40;
+const DAYS = Math.round(YEARS * 365.25);
+const REPEATS = 400;
+const ROUNDS = 9;
+
+/** Rain with dry summers, the same in every run: a small generator of its own, no chance. */
+function rainOf(days: number): Float64Array {
+  let state = 12_345;
+  const next = () => {
+    state = (state * 1_103_515_245 + 12_345) % 2_147_483_648;
+    return state / 2_147_483_648;
+  };
+  return Float64Array.from({ length: days }, (_, day) => {
+    const wet = 0.3 + 0.25 * Math.cos((2 * Math.PI * day) / 365.25);
+    return next() < wet ? -Math.log(1 - next()) * 7 * MM : 0;
+  });
+}
+
+/** The loop of tankYield under spill_first, with its arrays and its yearly-scale input, in C. */
+const C_LOOP = `
+#include <stdio.h>
+#include <stdlib.h>
+#include <time.h>
+static double least(double a, double b) { return a < b ? a : b; }
+__attribute__((noinline)) static void run(const double *supply, double wanted, double capacity, double start, long days, double *given, double *stored) {
+  double volume = start;
+  for (long day = 0; day < days; day++) {
+    double drawn = least(wanted, volume);
+    volume = least(volume + supply[day] - drawn, capacity - drawn);
+    given[day] = drawn;
+    stored[day] = volume;
+  }
+}
+__attribute__((noinline)) static double sums(const double *supply, double wanted, double start, long days, const double *given, const double *stored) {
+  double inflow = 0, total = 0, spill = 0, before = start; long met = 0;
+  for (long day = 0; day < days; day++) {
+    inflow += supply[day]; total += given[day];
+    spill += before + supply[day] - given[day] - stored[day];
+    if (given[day] >= wanted * (1 - 1e-12)) met++;
+    before = stored[day];
+  }
+  return inflow + total + spill + met;
+}
+int main(int argc, char **argv) {
+  long days = atol(argv[1]); int repeats = atoi(argv[2]), rounds = atoi(argv[3]);
+  double *supply = malloc(days * 8); unsigned long state = 12345; double check = 0, best = 1e9;
+  for (long day = 0; day < days; day++) { state = (state * 1103515245 + 12345) % 2147483648ul; supply[day] = state % 3 ? 0 : (double)state / 2147483648.0 * 0.9; }
+  for (int round = 0; round < rounds; round++) {
+    struct timespec a, b; clock_gettime(CLOCK_MONOTONIC, &a);
+    for (int repeat = 0; repeat < repeats; repeat++) {
+      double *given = calloc(days, 8), *stored = calloc(days, 8);
+      run(supply, 0.3, 5, 1, days, given, stored);
+      check += sums(supply, 0.3, 1, days, given, stored);
+      free(given); free(stored);
+    }
+    clock_gettime(CLOCK_MONOTONIC, &b);
+    double took = ((b.tv_sec - a.tv_sec) * 1e3 + (b.tv_nsec - a.tv_nsec) / 1e6) / repeats;
+    if (took < best) best = took;
+  }
+  printf("%.9f %g\\n", best, check);
+  return 0;
+}`;
+
+/** Best time of the loop in C [ms]; null where no compiler is at hand. */
+function timeInC(): number | null {
+  if (spawnSync("gcc", ["--version"]).status !== 0) return null;
+  const folder = mkdtempSync(join(tmpdir(), "eavesdrip-bench-"));
+  const [source, program] = [join(folder, "loop.c"), join(folder, "loop")];
+  try {
+    writeFileSync(source, C_LOOP);
+    execFileSync("gcc", ["-O3", "-o", program, source]);
+    const text = execFileSync(program, [DAYS, REPEATS, ROUNDS].map(String), { encoding: "utf8" });
+    return Number(text.split(" ")[0]);
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+/** Best time of a piece of work [ms]: noise on a shared machine only ever adds. */
+function bestOf(work: () => void, repeats: number): number {
+  let best = Number.POSITIVE_INFINITY;
+  for (let round = 0; round < ROUNDS; round++) {
+    const start = performance.now();
+    for (let repeat = 0; repeat < repeats; repeat++) work();
+    best = Math.min(best, (performance.now() - start) / repeats);
+  }
+  return best;
+}
+
+/** Five tanks, four lines and six beds: two by roofs, three tubs filled through float valves, one of them from two. */
+function place(): SeasonPlan {
+  const tub = (id: string) =>
+    tank(0.3, { id, vessel: { form: "upright", height: 0.6, volume: 0.3 }, startShare: 1 });
+  const valve = { startHeight: 1.05, endHeight: 0.5, shutLevel: 0.5 };
+  const beds = Array.from({ length: 6 }, (_, i) =>
+    bed({
+      id: `bed${i}`,
+      area: 8,
+      covered: i % 2 === 0,
+      coverFactor: 0.75,
+      priority: i,
+      crops: [crop({ planted: "05-10" })],
+      wateredBy: [`pump${i % 3}`],
+    }),
+  );
+  return planOf({
+    start: "05-01",
+    end: "09-30",
+    minutesPerDay: 5400,
+    holdDays: 7,
+    roofs: [
+      roof({ id: "r1", footprint: 60, drainsTo: "a" }),
+      roof({ id: "r2", footprint: 40, drainsTo: "b" }),
+    ],
+    tanks: [
+      tank(6, {
+        id: "a",
+        floor: 1,
+        outlet: 0.05,
+        overflowsTo: "b",
+        startShare: 0.5,
+        vessel: { form: "upright", height: 1.5, volume: 6 },
+      }),
+      tank(4, {
+        id: "b",
+        floor: 1,
+        outlet: 0.05,
+        startShare: 0.5,
+        vessel: { form: "upright", height: 1.2, volume: 4 },
+      }),
+      tub("c"),
+      tub("d"),
+      tub("e"),
+    ],
+    lines: [
+      line({ id: "l1", from: "a", to: "c", ...valve }),
+      line({ id: "l2", from: "a", to: "d", ...valve }),
+      line({ id: "l3", from: "b", to: "d", ...valve }),
+      line({ id: "l4", from: "b", to: "e", ...valve }),
+    ],
+    draws: [draw(0.01, { from: "a" })],
+    deliveries: ["c", "d", "e"].map((from, i) => delivery({ id: `pump${i}`, from, lowestWater: 0.03 })),
+    beds,
+    eto: steadyEto(4 * MM),
+  });
+}
+
+/** Best time of the days alone, the run being put together anew each time [ms]. */
+function timeOfDays(plan: SeasonPlan, record: DailyRecord): number {
+  let best = Number.POSITIVE_INFINITY;
+  for (let round = 0; round < ROUNDS; round++) {
+    const machine = prepareSeason(plan, record);
+    if ("failed" in machine) throw new Error(machine.failed);
+    const start = performance.now();
+    runDays(machine);
+    best = Math.min(best, performance.now() - start);
+  }
+  return best;
+}
+
+export function rows(): readonly Ratio[] {
+  const record = recordOf(rainOf(DAYS), 0);
+  const inflow = record.rain.map((depth) => depth * 90);
+  const single = () => tankYield({ inflow, demand: 0.3, capacity: 5, start: 1, rule: "spill_first" });
+  const alone = bestOf(single, REPEATS);
+  const whole = timeOfDays(place(), record);
+  const half = timeOfDays(place(), recordOf(record.rain.subarray(0, DAYS / 2), 0));
+  const inC = timeInC();
+  const compared: readonly Ratio[] =
+    inC === null
+      ? []
+      : [
+          {
+            name: "one tank, 40 years, against C -O3",
+            ratio: alone / inC,
+            atMost: 2,
+            detail: `${shownTime(alone)}, C ${shownTime(inC)}`,
+          },
+        ];
+  return [
+    ...compared,
+    {
+      name: "5 tanks, 4 lines, 6 beds, 40 years, against one tank",
+      ratio: whole / alone,
+      atMost: 500,
+      detail: `${shownTime(whole)}, one tank ${shownTime(alone)}`,
+    },
+    {
+      name: "40 years against 20",
+      ratio: whole / half,
+      atMost: 2.6,
+      detail: `${shownTime(whole)}, half ${shownTime(half)}`,
+    },
+  ];
+}

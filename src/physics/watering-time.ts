@@ -6,7 +6,7 @@ import type { PumpRun } from "./pump-run.ts";
 import { levelAt, type Vessel, volumeAt } from "./vessel.ts";
 
 const SOURCE = "continuity of a tank and its pump";
-/** Disagreement of the integral that is accepted [-]. */
+/** Disagreement of the integral that is accepted of points that are solved; for tabulated ones 1e-4 is enough [-]. */
 const RELATIVE = 1e-9;
 
 /**
@@ -48,8 +48,9 @@ export type Watering = {
  * Time, charge and end of pumping a volume out of a tank: the integrals of dV / Q and I dV / Q.
  *
  * @param tank vessel, levels and heights, units at the type's fields
- * @param volume wanted; all that can be drawn when left out [m3]
  * @param runAt the pump's point under a lift [m]
+ * @param volume wanted; all that can be drawn when left out [m3]
+ * @param relative disagreement that is accepted of time and charge, 1e-4 where runAt is a table [-]
  * @returns volume, time, charge and level, units at the type's fields
  * @throws DomainError for a negative volume or a level outside the tank
  * @validity no water runs in meanwhile; the source's voltage stays as it is; with a millimetre of lift to spare the pump
@@ -60,6 +61,7 @@ export function watering(
   tank: PumpedTank,
   runAt: (lift: number) => PumpRun,
   volume: number | null = null,
+  relative: number = RELATIVE,
 ): Watering {
   if (volume !== null) requireNotNegative("volume of a watering", volume, SOURCE);
   const start = volumeAt(tank.vessel, tank.level);
@@ -68,16 +70,28 @@ export function watering(
   const stop = Math.max(tank.lowest, highest);
   if (!(stop <= tank.vessel.height)) return ended(tank, 0, highest > tank.lowest ? "too_low" : "dry");
   const drawable = Math.max(0, start - volumeAt(tank.vessel, Math.max(0, stop)));
-  if (volume !== null && volume <= drawable) return pumped(tank, runAt, { start, volume, highest }, "done");
-  return pumped(tank, runAt, { start, volume: drawable, highest }, highest > tank.lowest ? "too_low" : "dry");
+  if (volume !== null && volume <= drawable)
+    return pumped(tank, runAt, { start, volume, highest, relative }, "done");
+  return pumped(
+    tank,
+    runAt,
+    { start, volume: drawable, highest, relative },
+    highest > tank.lowest ? "too_low" : "dry",
+  );
 }
 
-type Stretch = { readonly start: number; readonly volume: number; readonly highest: number };
+/** Volumes at the start and pumped [m3], the lowest level for the lift [m], and the accepted disagreement [-]. */
+type Stretch = {
+  readonly start: number;
+  readonly volume: number;
+  readonly highest: number;
+  readonly relative: number;
+};
 
 function pumped(
   tank: PumpedTank,
   runAt: (lift: number) => PumpRun,
-  { start, volume, highest }: Stretch,
+  { start, volume, highest, relative }: Stretch,
   end: Watering["end"],
 ): Watering {
   if (volume === 0) return ended(tank, 0, end);
@@ -91,12 +105,12 @@ function pumped(
   const base = highest > LEAST_TO_SPARE ? volumeAt(tank.vessel, highest - LEAST_TO_SPARE) : null;
   const over = (of: (run: PumpRun) => number) =>
     base === null
-      ? integral((stored) => of(at(stored)), start - volume, start, RELATIVE)
+      ? integral((stored) => of(at(stored)), start - volume, start, relative)
       : integral(
           (logarithm) => Math.exp(logarithm) * of(at(base + Math.exp(logarithm))),
           Math.log(start - volume - base),
           Math.log(start - base),
-          RELATIVE,
+          relative,
         );
   return {
     ...ended(tank, volume, end),

@@ -3,9 +3,9 @@
 import type { Machine } from "./machine.ts";
 import { BOUNDS } from "./plan.ts";
 
-export const RAIN = BOUNDS.indexOf("rain");
-export const STORAGE = BOUNDS.indexOf("storage");
-export const TRANSFER = BOUNDS.indexOf("transfer");
+const RAIN = BOUNDS.indexOf("rain");
+const STORAGE = BOUNDS.indexOf("storage");
+const TRANSFER = BOUNDS.indexOf("transfer");
 export const PUMP_TIME = BOUNDS.indexOf("pump_time");
 export const ENERGY = BOUNDS.indexOf("energy");
 export const BY_HAND = BOUNDS.indexOf("hands");

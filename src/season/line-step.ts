@@ -13,7 +13,7 @@ const TURBULENT = 0.55;
 const SHUT = 0.02;
 
 /** How a line's flow falls with the water it moves: Q = Q0 (1 - m/M)^p. */
-export type Decline = {
+type Decline = {
   /** Water after which it would stand still [m3]; Infinity where its head does not fall. */
   limit: number;
   /** p: about 1/2 for a turbulent line, 1 for a laminar one or a closing valve [-]. */
@@ -25,7 +25,7 @@ export type Decline = {
 };
 
 /** One record that every line is read into in turn, so that no step makes an object. */
-export const decline: Decline = { limit: 0, power: 0, growth: 0, cap: 0 };
+const decline: Decline = { limit: 0, power: 0, growth: 0, cap: 0 };
 
 /**
  * Growth of a line's driving head a second, all lines flowing as they do now.

@@ -23,6 +23,7 @@ import {
 } from "../season/made.ts";
 import { type Ratio, shownTime } from "./measure.ts";
 
+const COMPILER = "gcc";
 const YEARS = 40;
 const DAYS = Math.round(YEARS * 365.25);
 const REPEATS = 400;
@@ -88,12 +89,12 @@ int main(int argc, char **argv) {
 
 /** Best time of the loop in C [ms]; null where no compiler is at hand. */
 function timeInC(): number | null {
-  if (spawnSync("gcc", ["--version"]).status !== 0) return null;
+  if (spawnSync(COMPILER, ["--version"]).status !== 0) return null;
   const folder = mkdtempSync(join(tmpdir(), "eavesdrip-bench-"));
   const [source, program] = [join(folder, "loop.c"), join(folder, "loop")];
   try {
     writeFileSync(source, C_LOOP);
-    execFileSync("gcc", ["-O3", "-o", program, source]);
+    execFileSync(COMPILER, ["-O3", "-o", program, source]);
     const text = execFileSync(program, [DAYS, REPEATS, ROUNDS].map(String), { encoding: "utf8" });
     return Number(text.split(" ")[0]);
   } finally {

@@ -1,6 +1,6 @@
 // Resistance of copper wire by gauge, area, temperature and stranding, and the voltage it costs on the way.
 
-import { INCH, ZERO_CELSIUS } from "../units/constants.ts";
+import { INCH, MILLIMETRE, ZERO_CELSIUS } from "../units/constants.ts";
 import { DomainError, requireNotNegative, requirePositive, requireWithin } from "./domain-error.ts";
 
 const ASTM = "ASTM B258-02";
@@ -9,7 +9,7 @@ const OHM = "Ohm's law";
 
 const REFERENCE = ZERO_CELSIUS + 20;
 /** Square metres of a square millimetre [m2]. */
-const SQUARE_MILLIMETRE = 1e-6;
+const SQUARE_MILLIMETRE = MILLIMETRE * MILLIMETRE;
 
 /** Resistivity of annealed copper at 20 °C [ohm m]: IEC 60028 (1925), 0.017241 ohm mm2/m (read in a note). */
 export const COPPER_RESISTIVITY = 0.017241 * SQUARE_MILLIMETRE;

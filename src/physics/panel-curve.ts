@@ -1,5 +1,6 @@
 // A panel's current against its voltage from the four numbers on its label, in any light and heat.
 
+import { ZERO_CELSIUS } from "../units/constants.ts";
 import { DomainError, requireNotNegative, requirePositive, requireWithin } from "./domain-error.ts";
 import { bracketedRoot } from "./root.ts";
 import type { PanelPoint } from "./single-diode.ts";
@@ -8,7 +9,7 @@ const SOURCE = "curve through the three points of a label";
 /** Light in which panels are rated [W/m2]. */
 export const RATED_IRRADIANCE = 1000;
 /** Temperature of the cells at which panels are rated [K], 25 °C. */
-export const RATED_CELL_TEMPERATURE = 298.15;
+export const RATED_CELL_TEMPERATURE = ZERO_CELSIUS + 25;
 /** Usual change of power with heat [1/K]: -0.35 to -0.5 % a kelvin (from memory). */
 export const POWER_COEFFICIENT = -0.004;
 
@@ -59,7 +60,12 @@ export type PanelCurve = {
  */
 export function panelCurve(label: PanelLabel, light: PanelLight, bank = 1): PanelCurve {
   requireNotNegative("irradiance", light.irradiance, SOURCE);
-  requireWithin("temperature of the cells", light.cellTemperature, [233.15, 373.15], SOURCE);
+  requireWithin(
+    "temperature of the cells",
+    light.cellTemperature,
+    [ZERO_CELSIUS - 40, ZERO_CELSIUS + 100],
+    SOURCE,
+  );
   requireNotNegative("panels times health", bank, SOURCE);
   requireWithin("power coefficient", label.powerCoefficient, [-0.01, 0], SOURCE);
   const width = labelWidth(label);

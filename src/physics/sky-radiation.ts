@@ -1,6 +1,6 @@
 // Sunshine above the air and how it is shared between beam and sky, by hour, day and month.
 
-import { DAY, HOUR } from "../units/constants.ts";
+import { DAY, HOUR, MILLIMETRE } from "../units/constants.ts";
 import { requireNotNegative, requireWithin } from "./domain-error.ts";
 import { cooperDeclination, setHourAngle } from "./sun-angles.ts";
 
@@ -169,7 +169,7 @@ export function drySunWetSun(
  */
 export function rainySunRatio(rain: number): number {
   requireNotNegative("rain of the day", rain, "daily files of five stations");
-  const millimetres = rain * 1000;
+  const millimetres = rain / MILLIMETRE;
   if (millimetres < 0.25) return 1;
   if (millimetres < 2.5) return 0.75;
   return millimetres < 10 ? 0.6 : 0.5;

@@ -20,6 +20,7 @@ import {
   outletKFromBucket,
   pumpRun,
   type Supply,
+  shareOfOpenFlow,
 } from "../../src/physics/pump-run.ts";
 import { toSi } from "../../src/units/unit.ts";
 
@@ -222,6 +223,9 @@ describe("a garden hose", () => {
 
   test("of 3/4 in gains more than a pump of 1100 gph, and less so with a rose", () => {
     const hoseGain = flowOf(500, 19.05) / flowOf(500, 15.9);
+    const [run, bench] = [pumpRun({ pump, line: hose, lift: 1 }, battery), openFlow(pump)];
+    expect(shareOfOpenFlow(run, pump)).toBeCloseTo(run.flow / bench, 12);
+    expect(shareOfOpenFlow(run, pump)).toBeLessThan(0.5);
     expect(hoseGain).toBeGreaterThan(flowOf(1100, 15.9) / flowOf(500, 15.9));
     const rose = 200 * openingOf(toSi(0.8, "mm"), 0.62);
     expect(flowOf(500, 19.05, rose) / flowOf(500, 15.9, rose)).toBeLessThan(hoseGain);

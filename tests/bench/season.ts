@@ -26,8 +26,10 @@ import { type Ratio, shownTime } from "./measure.ts";
 const COMPILER = "gcc";
 const YEARS = 40;
 const DAYS = Math.round(YEARS * 365.25);
-const REPEATS = 400;
-const ROUNDS = 9;
+/** Many short rounds: the best of them falls between what else the machine does. */
+const REPEATS = 20;
+const ROUNDS = 120;
+const RUNS = 15;
 
 /** Rain with dry summers, the same in every run: a small generator of its own, no chance. */
 function rainOf(days: number): Float64Array {
@@ -174,7 +176,7 @@ function place(): SeasonPlan {
 /** Best time of the days alone, the run being put together anew each time [ms]. */
 function timeOfDays(plan: SeasonPlan, record: DailyRecord): number {
   let best = Number.POSITIVE_INFINITY;
-  for (let round = 0; round < ROUNDS; round++) {
+  for (let round = 0; round < RUNS; round++) {
     const machine = prepareSeason(plan, record);
     if ("failed" in machine) throw new Error(machine.failed);
     const start = performance.now();

@@ -227,6 +227,14 @@ export const bed: CardKind = {
       weight: "trouble",
     },
     {
+      id: "no_need",
+      where: { row: "peak_day_need", state: "none" },
+      text: "This bed asks for no water: nothing grows in it between the first and the last day of the season. Check the days of planting, or the season.",
+      beside: "contents",
+      source: DEFINITION,
+      weight: "note",
+    },
+    {
       id: "roof_water_on_food",
       text: "Roof water goes on the soil, not on the leaves, and in the morning or well before picking. Wash what you eat raw.",
       beside: "method",

@@ -5,7 +5,7 @@ import { toSi } from "../units/unit.ts";
 import { outcomes } from "./inputs.ts";
 import { DEFINITION, formula, output, text } from "./rows.ts";
 
-const PRICED = ["roof", "tank", "line", "delivery", "battery"];
+const PRICED = ["roof", "tank", "line", "tee", "filter", "delivery", "battery"];
 
 export const cost: CardKind = {
   kind: "cost",

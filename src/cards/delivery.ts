@@ -22,6 +22,14 @@ export const delivery: CardKind = {
       source: PRACTICE,
     }),
     given(
+      "outlet_height",
+      "Its hose ends at",
+      "height",
+      { formula: "from.floor_height + from.water_height + 1 ft" },
+      "Height of the hose's end above the worksheet's zero, where it lies when the pump is off. Left empty: above the tank.",
+      { min: -1000, max: 1000, minor: true },
+    ),
+    given(
       "set_up",
       "Move and set up",
       "duration",
@@ -58,6 +66,23 @@ export const delivery: CardKind = {
       "current * powered_by.nominal_voltage",
       "Its current times the battery's voltage.",
       DEFINITION,
+    ),
+    formula(
+      "siphons_down_to",
+      "Pump off, it runs on down to",
+      "depth",
+      "max(outlet_height - from.floor_height, lowest_water)",
+      "Height of the hose's end above the tank's floor, or the depth that the pump cannot pick up.",
+      DEFINITION,
+      {
+        minor: true,
+        none: [
+          {
+            if: "outlet_height >= from.floor_height + from.water_height",
+            reason: "its hose ends above the tank, so it cannot run on by itself",
+          },
+        ],
+      },
     ),
     gather(
       "largest_watering",
@@ -146,6 +171,22 @@ export const delivery: CardKind = {
     },
   ],
   cautions: [
+    {
+      id: "siphons_empty",
+      if: "siphons_down_to <= lowest_water",
+      text: "The hose ends under the tank's floor: when the pump stops, it runs on as a siphon until the tank is empty. Hang its end above the tank's brim, or drill a small hole in the hose just above the water.",
+      beside: "outlet_height",
+      source: "hydrostatics; cure: common practice, no source",
+      weight: "trouble",
+    },
+    {
+      id: "end_below_tank",
+      if: "siphons_down_to > lowest_water",
+      text: "The hose ends under the tank's brim: when the pump stops, it runs on as a siphon down to a depth of {siphons_down_to}. Hang its end above the brim, or drill a small hole in the hose just above the water.",
+      beside: "outlet_height",
+      source: "hydrostatics; cure: common practice, no source",
+      weight: "trouble",
+    },
     {
       id: "fuse_at_battery",
       text: "A fuse at the battery, within a hand's width of its post, no bigger than the pump's maker and the thinnest wire allow. A bare battery lead can start a fire.",

@@ -7,12 +7,14 @@ import { carry } from "./carry.ts";
 import { cost } from "./cost.ts";
 import { delivery } from "./delivery.ts";
 import { draw } from "./draw.ts";
+import { filter } from "./filter.ts";
 import { line } from "./line.ts";
 import { own } from "./own.ts";
 import { roof } from "./roof.ts";
 import { season } from "./season.ts";
 import { site } from "./site.ts";
 import { tank } from "./tank.ts";
+import { tee } from "./tee.ts";
 import { weather } from "./weather.ts";
 
 export const CARD_KINDS: CardKinds = {
@@ -21,6 +23,8 @@ export const CARD_KINDS: CardKinds = {
   roof,
   tank,
   line,
+  tee,
+  filter,
   draw,
   delivery,
   carry,

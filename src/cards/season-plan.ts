@@ -14,6 +14,7 @@ import type {
   RoofPart,
   SeasonPlan,
   TankPart,
+  TeePart,
 } from "../season/plan.ts";
 import { BED_ROWS } from "./bed-demand.ts";
 import { bedPart, readyNumber, readyWord } from "./bed-part.ts";
@@ -22,7 +23,7 @@ import { numberOf, numberOrNull, wordOf } from "./inputs.ts";
 /** Rows of every kind that the plan is put together from. */
 export const PLAN_ROWS: Readonly<Record<string, readonly string[]>> = {
   roof: [
-    "footprint",
+    "catching_area",
     "runoff_coefficient",
     "losses",
     "wetting_loss",
@@ -38,15 +39,16 @@ export const PLAN_ROWS: Readonly<Record<string, readonly string[]>> = {
     "length",
     "bore",
     "roughness",
-    "fittings_k",
+    "all_k",
     "opening",
     "valve_band",
     "shut_level",
-    "start_height",
+    "runs_from",
     "end_height",
     "check_valve",
-    "head",
+    "blocked",
   ],
+  tee: ["height"],
   draw: ["from", "volume", "every"],
   delivery: ["from", "powered_by", "flow", "power", "lowest_water", "set_up"],
   carry: ["from", "can_volume", "cans_at_once", "round_time"],
@@ -57,7 +59,7 @@ export const PLAN_ROWS: Readonly<Record<string, readonly string[]>> = {
 type Needed = readonly string[];
 
 const NEEDED: Readonly<Record<string, Needed>> = {
-  roof: ["footprint", "runoff_coefficient", "losses", "wetting_loss", "first_flush"],
+  roof: ["catching_area", "runoff_coefficient", "losses", "wetting_loss", "first_flush"],
   tank: ["vessel", "floor_height", "outlet_height", "open_surface", "start_share", "leak"],
   line: [
     "from",
@@ -65,12 +67,13 @@ const NEEDED: Readonly<Record<string, Needed>> = {
     "length",
     "bore",
     "roughness",
-    "fittings_k",
+    "all_k",
     "valve_band",
-    "start_height",
+    "runs_from",
     "end_height",
     "check_valve",
   ],
+  tee: ["height"],
   draw: ["from", "volume", "every"],
   delivery: ["from", "flow", "lowest_water", "set_up"],
   carry: ["from", "can_volume", "cans_at_once", "round_time"],
@@ -113,7 +116,7 @@ const roofPart: Maker<RoofPart> = (id, results) => {
   const inCoefficient = readyWord(results, "losses") === "in_coefficient";
   return {
     id,
-    footprint: readyNumber(results, "footprint"),
+    footprint: readyNumber(results, "catching_area"),
     runoffCoefficient: readyNumber(results, "runoff_coefficient"),
     wettingLoss: inCoefficient ? 0 : readyNumber(results, "wetting_loss"),
     firstFlush: inCoefficient ? 0 : readyNumber(results, "first_flush"),
@@ -151,14 +154,14 @@ function linePart(viscosity: number): Maker<LinePart> {
       length: readyNumber(results, "length"),
       bore: readyNumber(results, "bore"),
       roughness: readyNumber(results, "roughness"),
-      fittingsK: readyNumber(results, "fittings_k"),
+      fittingsK: readyNumber(results, "all_k"),
       opening: readyOrNull(results, "opening"),
       valveBand: readyNumber(results, "valve_band"),
       shutLevel: opening?.state === "ready" ? readyOrNull(results, "shut_level") : null,
-      startHeight: readyNumber(results, "start_height"),
+      startHeight: readyNumber(results, "runs_from"),
       endHeight: readyNumber(results, "end_height"),
       checkValve: readyWord(results, "check_valve") === "yes",
-      blocked: null,
+      blocked: idOrNull(results, "blocked"),
       viscosity,
     };
   };
@@ -253,7 +256,10 @@ export function seasonPlan(input: ModelInput): SeasonPlan {
     roofs: partsOf(input, "roof", leftOut, roofPart),
     tanks: partsOf(input, "tank", leftOut, tankPart),
     lines: partsOf(input, "line", leftOut, linePart(viscosity)),
-    tees: [],
+    tees: partsOf<TeePart>(input, "tee", leftOut, (id, results) => ({
+      id,
+      height: readyNumber(results, "height"),
+    })),
     draws: partsOf(input, "draw", leftOut, drawPart),
     deliveries: partsOf(input, "delivery", leftOut, deliveryPart),
     carries: partsOf(input, "carry", leftOut, carryPart),

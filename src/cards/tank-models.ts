@@ -2,7 +2,9 @@
 
 import type { Model, ModelInput, Outputs } from "../graph/types.ts";
 import { surfaceAt, type Vessel, volumeAt } from "../physics/vessel.ts";
+import { toSi } from "../units/unit.ts";
 import { numberOf, numberOrNull, outcomes, wordOf } from "./inputs.ts";
+import { LISTED } from "./tank-kinds.ts";
 
 export const SHAPES = {
   upright_cylinder: "round, standing",
@@ -16,7 +18,8 @@ function fromDimensions(input: ModelInput): { readonly volume: number | null; re
   const [height, diameter, length, width] = ["water_height", "diameter", "length", "width"].map((name) =>
     numberOrNull(input, name),
   );
-  const shape = wordOf(input, "shape");
+  const listed = LISTED.get(wordOf(input, "start_from"));
+  const shape = listed?.shape ?? wordOf(input, "shape");
   if (shape === "box" && length && width && height)
     return { volume: length * width * height, base: length * width };
   if (shape === "upright_cylinder" && diameter && height) {
@@ -30,21 +33,30 @@ function fromDimensions(input: ModelInput): { readonly volume: number | null; re
 
 export const dimensions: Model = {
   name: "dimensions",
-  takes: ["shape", "water_height", "diameter", "length", "width"],
+  takes: ["start_from", "shape", "water_height", "diameter", "length", "width"],
   optional: ["diameter", "length", "width"],
   outputs: ["dimension_volume", "plan_area_from_shape"],
   run: (input) => {
     const { volume, base } = fromDimensions(input);
+    const listed = LISTED.get(wordOf(input, "start_from"));
+    // A tote is no plain box: its corners are round and its top is not filled, so that what it is sold as stands.
+    const sold = listed ? toSi(listed.capacity.value, listed.capacity.unit) : volume;
     return outcomes(
-      { dimension_volume: volume, plan_area_from_shape: base },
+      { dimension_volume: sold, plan_area_from_shape: base },
       "give what it holds, or all its dimensions",
     );
   },
 };
 
+/** What it starts from decides its shape; lying is for a tank of one's own figures. */
+function isLying(input: ModelInput): boolean {
+  const shape = LISTED.get(wordOf(input, "start_from"))?.shape ?? wordOf(input, "shape");
+  return shape === "lying_cylinder";
+}
+
 function vesselOf(input: ModelInput): Vessel {
   return {
-    form: wordOf(input, "shape") === "lying_cylinder" ? "lying" : "upright",
+    form: isLying(input) ? "lying" : "upright",
     height: numberOf(input, "water_height"),
     volume: numberOf(input, "capacity") * numberOf(input, "count"),
   };
@@ -52,7 +64,7 @@ function vesselOf(input: ModelInput): Vessel {
 
 export const contents: Model = {
   name: "contents",
-  takes: ["shape", "water_height", "capacity", "count", "outlet_height", "cover"],
+  takes: ["start_from", "shape", "water_height", "capacity", "count", "outlet_height", "cover"],
   outputs: ["vessel", "usable", "open_surface", "dead_water"],
   run: (input): Outputs => {
     const vessel = vesselOf(input);
@@ -91,7 +103,7 @@ export const reach: Model = {
     "draw_takers",
     "line_ends",
   ],
-  outputs: ["reachable", "lowest_drawable"],
+  outputs: ["reachable", "stranded", "lowest_drawable"],
   run: (input) => {
     const vessel = input.values["vessel"] as Vessel;
     const pumps = numbers(input.values["pump_floors"]);
@@ -104,7 +116,12 @@ export const reach: Model = {
     const pumpFloor = pumps.length > 0 && !byHand ? Math.min(...pumps) : 0;
     const depth = Math.max(outlet, pumpFloor, onlyLines ? Math.min(...ends) : 0);
     const lowest = Math.min(depth, vessel.height);
-    return outcomes({ reachable: vessel.volume - volumeAt(vessel, lowest), lowest_drawable: lowest });
+    const under = volumeAt(vessel, lowest);
+    return outcomes({
+      reachable: vessel.volume - under,
+      stranded: under - volumeAt(vessel, outlet),
+      lowest_drawable: lowest,
+    });
   },
 };
 

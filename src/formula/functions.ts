@@ -1,6 +1,7 @@
 // Every function that a formula may call. To add one is one row: its name, how the working names it, the units it takes
 // and gives, where it comes from, and what computes it.
 
+import { downspoutCapacity } from "../physics/downspout.ts";
 import { openingOf } from "../physics/orifice.ts";
 import { boreArea, frictionFactor, reynoldsNumber } from "../physics/pipe-friction.ts";
 import {
@@ -98,6 +99,14 @@ const ROWS: readonly FormulaFunction[] = [
   fixed("tan", "the tangent of", ["rad"], "1", one(Math.tan)),
   fixed("circle_area", "the area of a circle across", ["m"], "m2", one(boreArea)),
   fixed("opening_of", "the effective opening of a hole", ["m", "1"], "m2", two(openingOf)),
+  fixed(
+    "leader_capacity",
+    "what a round downspout carries of a bore of",
+    ["m"],
+    "m3/s",
+    one(downspoutCapacity),
+    "Wyly and Eaton, NBS Monograph 31 (1961), as in National Standard Plumbing Code 2006 Table 13.6.1",
+  ),
   fixed("reynolds_number", "the Reynolds number of", ["m3/s", "m", "m2/s"], "1", three(reynoldsNumber)),
   fixed(
     "friction_factor",

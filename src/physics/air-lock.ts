@@ -123,6 +123,26 @@ export function routeTroubles(line: GradeLine): readonly RouteTrouble[] {
   });
 }
 
+/** A high point of a route. */
+export type Hump = RoutePoint & {
+  /** Over the lowest point before it, since the last higher one or the start [m]. */
+  readonly rise: number;
+};
+
+/**
+ * High points of a route: where the hose climbs and then falls; a flat top counts once, at its end.
+ *
+ * @param route from start to end, distances rising [m]
+ * @returns the high points in the order of the route, with the rise before each [m]
+ * @source definition
+ */
+export function humpsOf(route: readonly RoutePoint[]): readonly Hump[] {
+  return highPoints(route).flatMap((index) => {
+    const point = route[index];
+    return point ? [{ ...point, rise: point.height - lowestBefore(route, index) }] : [];
+  });
+}
+
 /** Points that the hose climbs to and leaves downward (a flat top counts once, at its end). */
 function highPoints(route: readonly RoutePoint[]): readonly number[] {
   return route.flatMap((point, index) => {

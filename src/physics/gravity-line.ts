@@ -73,6 +73,23 @@ export function laminarFlow(line: GravityLine, head: number): number {
   return (2 * head) / (linear + Math.sqrt(linear * linear + 4 * quadratic * head));
 }
 
+/**
+ * Flow through two lines one after the other, with no tank between them; none without head or through a shut valve.
+ *
+ * @param first the line that the water runs through first, units at the type's fields
+ * @param second the line that follows, units at the type's fields
+ * @param head from the water at the first one's start to the water or free end at the second one's end [m]
+ * @returns flow [m3/s]
+ * @throws DomainError when nothing at all holds the flow back
+ * @source continuity: both carry the same flow, and share the head
+ */
+export function seriesFlow(first: GravityLine, second: GravityLine, head: number): number {
+  const most = Math.min(gravityFlow(first, head), gravityFlow(second, head));
+  if (most === 0) return 0;
+  const lacking = (flow: number) => gravityHead(first, flow) + gravityHead(second, flow) - head;
+  return lacking(most) <= 0 ? most : bracketedRoot(lacking, 0, most);
+}
+
 /** All loss coefficients on the bore's speed, the valve's included. */
 function allK(line: GravityLine): number {
   requirePositive("bore", line.bore, SOURCE);

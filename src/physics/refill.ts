@@ -2,7 +2,7 @@
 
 import { GRAVITY } from "../units/constants.ts";
 import { DomainError, requireNotNegative, requirePositive, requireWithin } from "./domain-error.ts";
-import { type GravityLine, gravityFlow, gravityHead } from "./gravity-line.ts";
+import { type GravityLine, gravityFlow, gravityHead, seriesFlow } from "./gravity-line.ts";
 import { integral } from "./integral.ts";
 import { boreArea } from "./pipe-friction.ts";
 import { bracketedRoot } from "./root.ts";
@@ -15,6 +15,8 @@ const MOST_TIMES_BORE = 10;
 /** One refill: where the water comes from, through what, and to what level. */
 export type Refill = {
   readonly line: GravityLine;
+  /** Another line that the water runs through first, up to a joint without storage; left out: none. */
+  readonly before?: GravityLine;
   readonly source: {
     readonly vessel: Vessel;
     /** Height of its inside floor above the datum [m]. */
@@ -148,8 +150,12 @@ function stateOf({ line, source, target, band, endHeight, ...rest }: Refill): Re
     breaks: [0, ...kinks.sort((a, b) => a - b), volumeToDone],
     targetLevel,
     headAt,
-    flowAt: (volume) => gravityFlow(throttledLine(line, openAt(volume)), headAt(volume)),
+    flowAt: (volume) => flowThrough(rest.before, throttledLine(line, openAt(volume)), headAt(volume)),
   };
+}
+
+function flowThrough(before: GravityLine | undefined, line: GravityLine, head: number): number {
+  return before ? seriesFlow(before, line, head) : gravityFlow(line, head);
 }
 
 function throttledLine(line: GravityLine, share: number): GravityLine {

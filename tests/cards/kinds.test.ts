@@ -10,9 +10,11 @@ const NAMES: Readonly<Record<string, string>> = {
   site: "latitude elevation water_temperature today season_start season_end storage_rule minutes_per_day water_at atmospheric_head water_density water_viscosity",
   weather:
     "record rain_scale eto_factor days mean_yearly_rain driest_year driest_year_rain longest_dry_run mean_yearly_eto peak_day_eto eto_method",
-  roof: "footprint material runoff_coefficient wetting_loss first_flush drains_to catch_from catch_until design_storm catch_per_depth mean_yearly_catch driest_year_catch storm_flow",
+  roof: "footprint material runoff_coefficient wetting_loss first_flush drains_to catch_from catch_until design_storm downspout_diameter downspout_count catch_per_depth mean_yearly_catch driest_year_catch storm_flow downspout_capacity",
   tank: "shape capacity water_height count ground_height stand_height outlet_height cover overflows_to start_share leak level_today usable reachable full_weight floor_pressure days_of_autonomy mean_yearly_spill lowest_level lasts_until",
-  line: "from to length bore roughness fittings_k valve_bore valve_coefficient valve_band check_valve reference_share head flow velocity reynolds friction_head refill_time purge_flow opening full_by",
+  line: "from to length bore roughness fittings_k valve_bore valve_coefficient valve_band check_valve route reference_share head flow velocity reynolds friction_head refill_time purge_flow opening full_by",
+  tee: "height head",
+  filter: "on k clogged_share clean_every head_lost",
   delivery: "from flow power current watering_time drawdown_time",
   battery:
     "chemistry rated_capacity nominal_voltage health depth_of_discharge round_trip_efficiency charged charge_today usable_energy pumping_time waterings_per_charge days_without_sun",

@@ -1,0 +1,56 @@
+// How much a gravity line carries, how fast, and whether that clears its air.
+
+import type { Model, ModelInput, Outcome, Outputs } from "../graph/types.ts";
+import { purgeFlow } from "../physics/air-lock.ts";
+import { gravityFlow } from "../physics/gravity-line.ts";
+import { boreArea, pipeHeadLoss } from "../physics/pipe-friction.ts";
+import { all, numberOf, numberOrNull, outcomes, wordOrNull } from "./inputs.ts";
+import { HOSE, hoseOf } from "./line-hose.ts";
+
+/** What decides whether any water runs at all. */
+export const PASSES = ["head", "source_height", "runs_from", "hump_height", "blocked"];
+export const MAY_LACK = ["hump_height", "blocked"];
+
+/** Why nothing runs, or null. */
+export function noFlow(input: ModelInput): Outcome | null {
+  if (numberOf(input, "head") <= 0) return { none: "the far end is as high as the water, so nothing runs" };
+  const blocked = wordOrNull(input, "blocked");
+  if (blocked) return { none: blocked };
+  const runsFrom = numberOf(input, "runs_from");
+  if (numberOf(input, "source_height") > runsFrom) return null;
+  return runsFrom === numberOrNull(input, "hump_height")
+    ? { none: "its hump stands above the upper water, and it is not primed" }
+    : { none: "the upper water stands no higher than the line's start" };
+}
+
+const STEADY = ["flow", "velocity", "reynolds", "friction_head"];
+
+function steady(input: ModelInput): Outputs {
+  const reason = noFlow(input);
+  if (reason) return all(STEADY, reason);
+  const line = hoseOf(input, numberOrNull(input, "opening"));
+  const computed = gravityFlow(line, numberOf(input, "head"));
+  const flow = numberOrNull(input, "measured.flow") ?? computed;
+  const velocity = flow / boreArea(line.bore);
+  return outcomes({
+    flow: computed,
+    velocity,
+    reynolds: (velocity * line.bore) / line.viscosity,
+    friction_head: pipeHeadLoss({ ...line, flow }),
+  });
+}
+
+export const running: Model = {
+  name: "running",
+  takes: [...PASSES, "opening", "measured.flow", ...HOSE],
+  optional: [...MAY_LACK, "opening", "measured.flow"],
+  outputs: STEADY,
+  run: steady,
+};
+
+export const purging: Model = {
+  name: "purging",
+  takes: ["bore"],
+  outputs: ["purge_flow"],
+  run: (input) => outcomes({ purge_flow: purgeFlow(numberOf(input, "bore"), 0) }),
+};

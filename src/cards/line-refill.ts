@@ -1,0 +1,218 @@
+// When the far tank of a gravity line is full again, where it stops if it never is, and what a measured refill teaches.
+
+import type { Model, ModelInput, Outcome, Outputs } from "../graph/types.ts";
+import { openingOf } from "../physics/orifice.ts";
+import {
+  openingFromFlow,
+  openingFromRefill,
+  type Refill,
+  type RefillEnd,
+  refillTime,
+  type Taught,
+} from "../physics/refill.ts";
+import { levelAt, volumeAt } from "../physics/vessel.ts";
+import { all, numberOf, numberOrNull, outcomes, wordOf } from "./inputs.ts";
+import { MAY_LACK, noFlow, PASSES } from "./line-flow.ts";
+import { type Feed, HOSE, hoseOf, vesselAt, vesselOrNull, whyNone } from "./line-hose.ts";
+
+/** What a refill is worked out from besides the hose. */
+const ENDS = [
+  "from.vessel",
+  "from.floor_height",
+  "from.outlet_height",
+  "from.feed",
+  "to.vessel",
+  "to.floor_height",
+  "to.lowest_drawable",
+  "shut_level",
+  "reference_share",
+  "valve_band",
+  "valve_bore",
+  "end_height",
+  "runs_from",
+  "plain_head",
+  "measured.head",
+];
+/** Missing where an end is no tank, or nothing was measured. */
+const MAY_MISS = [
+  "from.vessel",
+  "from.floor_height",
+  "from.outlet_height",
+  "from.feed",
+  "to.vessel",
+  "to.floor_height",
+  "to.lowest_drawable",
+  "shut_level",
+  "valve_bore",
+  "plain_head",
+  "measured.head",
+];
+
+/** How far the measured drop differs from the one of the cards' heights; the lower end is moved by it. */
+function headShift(input: ModelInput): number {
+  const [head, computed] = [numberOrNull(input, "measured.head"), numberOrNull(input, "plain_head")];
+  return head === null || computed === null ? 0 : computed - head;
+}
+
+type Source = Pick<Refill, "source"> & { readonly before?: Refill["line"]; readonly startHeight: number };
+
+/** The tank that the water comes from: at the line's start, or behind the one line that fills the joint there. */
+function sourceOf(input: ModelInput): Source | null {
+  const vessel = vesselOrNull(input, "from.vessel");
+  if (vessel) {
+    const level = levelAt(vessel, vessel.volume * numberOf(input, "reference_share"));
+    const outlet = numberOf(input, "from.outlet_height");
+    const floor = numberOf(input, "from.floor_height");
+    return { source: { vessel, floor, level, outlet }, startHeight: numberOf(input, "runs_from") };
+  }
+  const feed = input.values["from.feed"] as Feed | undefined;
+  if (!feed) return null;
+  const { line, runsFrom, ...source } = feed;
+  return { source, before: line, startHeight: runsFrom };
+}
+
+/** The refill as the physics wants it, or why there is none. */
+function refillOf(input: ModelInput, opening: number | null, from: number | null): Refill | { none: string } {
+  const target = vesselOrNull(input, "to.vessel");
+  if (!target) return { none: "it fills no tank" };
+  const source = sourceOf(input);
+  if (!source) return { none: whyNone(input, "from.feed") };
+  return {
+    line: hoseOf(input, opening),
+    ...source,
+    target: {
+      vessel: target,
+      floor: numberOf(input, "to.floor_height") + headShift(input),
+      from: from ?? numberOf(input, "to.lowest_drawable"),
+      shut: numberOf(input, "shut_level"),
+    },
+    band: numberOrNull(input, "valve_bore") === null ? 0 : numberOf(input, "valve_band"),
+    endHeight: numberOf(input, "end_height") + headShift(input),
+  };
+}
+
+const learned = (taught: Taught): Outcome =>
+  "opening" in taught ? { value: taught.opening } : { failed: taught.reason };
+
+/** The opening by the seat, or as a measured refill taught it. */
+export const ownOpening: Model = {
+  name: "own_opening",
+  takes: ["valve_coefficient", "measured.refill_time", ...HOSE, ...ENDS],
+  optional: ["measured.refill_time", ...MAY_MISS],
+  outputs: ["own_opening"],
+  run: (input) => {
+    const measured = numberOrNull(input, "measured.refill_time");
+    const refill = measured === null ? null : refillOf(input, null, null);
+    if (refill && measured !== null && !("none" in refill))
+      return { own_opening: learned(openingFromRefill(refill, measured)) };
+    const bore = numberOrNull(input, "valve_bore");
+    if (bore === null) return { own_opening: { none: "no valve fitted" } };
+    return { own_opening: { value: openingOf(bore, numberOf(input, "valve_coefficient")) } };
+  },
+};
+
+/** The same, or as a measured flow taught it; the refill teaches where both were measured. */
+export const teaching: Model = {
+  name: "teaching",
+  takes: ["own_opening", "measured.refill_time", "measured.flow", "head", "plain_head", ...HOSE],
+  optional: ["own_opening", "measured.refill_time", "measured.flow", "head", "plain_head"],
+  outputs: ["opening"],
+  run: (input) => {
+    const [flow, head] = [numberOrNull(input, "measured.flow"), numberOrNull(input, "head")];
+    // At a joint the head hangs on every line's opening, so that one flow alone teaches none of them.
+    const alone = numberOrNull(input, "plain_head") !== null;
+    if (numberOrNull(input, "measured.refill_time") === null && flow !== null && head !== null && alone)
+      return { opening: learned(openingFromFlow(hoseOf(input, null), head, flow)) };
+    const own = numberOrNull(input, "own_opening");
+    return { opening: own === null ? { none: whyNone(input, "own_opening") } : { value: own } };
+  },
+};
+
+const FILLING = ["refill_time", "refill_end", "settles_at", "settles_volume"];
+
+/** A refill's end as rows: its time, or where and why it stops. */
+function endRows(input: ModelInput, end: RefillEnd): Outputs {
+  if (end.state === "fills") {
+    const none = { none: "it fills to the brim, or until the float shuts" };
+    return {
+      refill_time: { value: end.time },
+      refill_end: { value: "fills" },
+      settles_at: none,
+      settles_volume: none,
+    };
+  }
+  return {
+    refill_time: { none: end.reason },
+    refill_end: { value: end.cause },
+    settles_at: { value: end.level },
+    settles_volume: { value: volumeAt(vesselAt(input, "to.vessel"), end.level) },
+  };
+}
+
+export const filling: Model = {
+  name: "filling",
+  takes: [...PASSES, "opening", ...HOSE, ...ENDS],
+  optional: [...MAY_LACK, "opening", ...MAY_MISS],
+  outputs: FILLING,
+  run: (input) => {
+    const reason = noFlow(input);
+    if (reason) return all(FILLING, reason);
+    const refill = refillOf(input, numberOrNull(input, "opening"), null);
+    return "none" in refill ? all(FILLING, refill) : endRows(input, refillTime(refill));
+  },
+};
+
+export const afterWatering: Model = {
+  name: "after_watering",
+  takes: [...PASSES, "opening", ...HOSE, ...ENDS, "to.largest_taken"],
+  optional: [...MAY_LACK, "opening", ...MAY_MISS],
+  outputs: ["refill_after_watering"],
+  run: (input) => {
+    const reason = noFlow(input);
+    const vessel = vesselOrNull(input, "to.vessel");
+    if (reason || !vessel) return { refill_after_watering: reason ?? { none: "it fills no tank" } };
+    const full = volumeAt(vessel, numberOf(input, "shut_level"));
+    const left = levelAt(vessel, Math.max(0, full - numberOf(input, "to.largest_taken")));
+    const from = Math.max(left, numberOf(input, "to.lowest_drawable"));
+    const refill = refillOf(input, numberOrNull(input, "opening"), from);
+    if ("none" in refill) return { refill_after_watering: refill };
+    const end = refillTime(refill);
+    return { refill_after_watering: end.state === "fills" ? { value: end.time } : { none: end.reason } };
+  },
+};
+
+const CLOCK_DAYS = ["", " the next day", " two days on", " three days on"];
+
+function clock(seconds: number): string {
+  const minutes = Math.round(seconds / 60);
+  const days = Math.floor(minutes / 1440);
+  const hour = Math.floor((minutes % 1440) / 60);
+  const day = CLOCK_DAYS[days] ?? ` ${days} days on`;
+  const half = hour < 12 ? "am" : "pm";
+  return `${hour % 12 === 0 ? 12 : hour % 12}:${String(minutes % 60).padStart(2, "0")} ${half}${day}`;
+}
+
+export const finishing: Model = {
+  name: "finishing",
+  takes: ["refill_after_watering", "site.water_at"],
+  outputs: ["full_by"],
+  run: (input) =>
+    outcomes({
+      full_by: clock(numberOf(input, "site.water_at") + numberOf(input, "refill_after_watering")),
+    }),
+};
+
+/** Whether nothing but the hose's open end stops the water: what is said of an open end and its lower tank. */
+export const openEnd: Model = {
+  name: "open_end",
+  takes: ["ways", "end_height", "from.floor_height", "valve_bore"],
+  optional: ["from.floor_height", "valve_bore"],
+  outputs: ["falls_below"],
+  run: (input) => {
+    const floor = numberOrNull(input, "from.floor_height");
+    const shut = numberOrNull(input, "valve_bore") !== null || wordOf(input, "ways") === "both_ways";
+    if (shut || floor === null)
+      return { falls_below: { none: "a float or the level in the lower tank stops it" } };
+    return outcomes({ falls_below: floor - numberOf(input, "end_height") });
+  },
+};

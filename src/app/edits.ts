@@ -5,6 +5,7 @@ import { emptyWorksheet } from "../document/blank.ts";
 import { addCard, copyCard, moveCard, removeCard, renameCard } from "../document/card-edits.ts";
 import { setGiven, setLife, setMeasured, setPrice, setWorksheet } from "../document/edits.ts";
 import { editLabel } from "../document/history.ts";
+import { recordNames } from "../document/record-names.ts";
 import type { Entry, Worksheet } from "../document/worksheet.ts";
 import { recordKey } from "../rainfall/record-key.ts";
 import { worksheetFromFileText, worksheetToFileText } from "../storage/file.ts";
@@ -12,6 +13,7 @@ import type { Edits } from "../ui/sheet.ts";
 import { isoDate } from "../units/calendar.ts";
 import { DAY } from "../units/constants.ts";
 import type { Desk } from "./desk.ts";
+import { normalsOf } from "./normals-of.ts";
 import type { createRain } from "./rain.ts";
 import type { Session } from "./session.ts";
 import { template } from "./templates.ts";
@@ -157,10 +159,27 @@ export function makeEdits(tools: Tools): Edits {
     },
     goTo: reveal,
     importRain: rain.take,
+    pasteRain: rain.paste,
     answerRain: rain.choose,
+    fillRain: rain.fill,
+    joinRain: rain.join,
+    takeRain: rain.keep,
+    cancelRain: rain.forget,
     dropRain: () => {
       rain.forget();
       setRecord("", "Back to made-up weather");
+    },
+    makeUpFromRain: () => {
+      const key = recordNames(session.worksheet())[0] ?? "";
+      const record = session.engine.records.get(key);
+      if (!record) return;
+      rain.forget();
+      session.edit("Weather made up from the record", (worksheet) =>
+        Object.entries(normalsOf(record)).reduce(
+          (sheet, [name, entry]) => setGiven(sheet, "weather", name, entry),
+          setGiven(worksheet, "weather", "record", null),
+        ),
+      );
     },
   };
 }

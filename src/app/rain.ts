@@ -1,108 +1,130 @@
-// The rain file on its way in: reading in the worker, questions the file leaves open, and the report in sentences.
+// Rain on its way in: read in the worker, shown, overridden, joined and filled by the user's word, and only then taken.
 
 import { createSignal } from "solid-js";
-import type { Choices, ImportReport, ImportResult } from "../rainfall/import-result.ts";
+import type { Choices, ImportResult, Question } from "../rainfall/import-result.ts";
+import { type GaugeResult, readOwnGauge } from "../rainfall/own-gauge.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
-import type { RainImport } from "../ui/sheet.ts";
-import { isoDate } from "../units/calendar.ts";
-import { type ShowOptions, showQuantity } from "../units/show.ts";
+import type { RainImport } from "../ui/rain-import.ts";
+import type { ShowOptions } from "../units/show.ts";
 import type { WorkerClient } from "../worker/client.ts";
-
-const UNITS: Readonly<Record<string, string>> = {
-  mm: "millimetres",
-  in: "inches",
-  cm: "centimetres",
-  tenth_mm: "tenths of a millimetre",
-  hundredth_in: "hundredths of an inch",
-};
-
-const TOLD: Readonly<Record<string, string>> = {
-  header: "as its header says",
-  format: "as this kind of file always has it",
-  choice: "as you said",
-};
-
-/** What a report says, in sentences. */
-function factsOf(report: ImportReport, options: ShowOptions): readonly string[] {
-  const facts = [`${report.format.name}: ${report.days} days in ${report.rows} rows.`];
-  if (report.firstDay !== null && report.lastDay !== null)
-    facts.push(`From ${isoDate(report.firstDay)} to ${isoDate(report.lastDay)}.`);
-  if (report.unit.value && report.unit.told)
-    facts.push(`Rain in ${UNITS[report.unit.value]}, ${TOLD[report.unit.told]}.`);
-  facts.push(`Columns: ${report.columns.map((column) => `${column.name} (${column.use})`).join(", ")}.`);
-  if (report.missingDays > 0) {
-    const first = report.gaps[0];
-    facts.push(
-      `${report.missingDays} days are missing${first ? `, the first ${isoDate(first.first)}` : ""}.`,
-    );
-  } else facts.push("No day is missing.");
-  if (report.duplicates) facts.push(`${report.duplicates.days} days stood twice: ${report.duplicates.done}.`);
-  for (const year of report.years) {
-    const rain = year.rain === null ? "not whole" : showQuantity(year.rain, "rain", options);
-    facts.push(`${year.year}: ${rain}.`);
-  }
-  return [...facts, ...report.notes];
-}
+import { type Arriving, AS_IT_IS, fromFile, fromGauge, previewOf, settled } from "./rain-arriving.ts";
+import { withChoice } from "./rain-words.ts";
 
 export type RainEvents = {
   readonly onRecord: (record: DailyRecord) => void;
   readonly showOptions: () => ShowOptions;
+  /** Records of real weather at hand, to fill from and to join with. */
+  readonly others: () => readonly DailyRecord[];
 };
 
-/** Import of one file at a time. */
-export function createRain(events: RainEvents) {
+type Source = { readonly file: File } | { readonly text: string };
+
+/** Readings of a gauge, or a table if a line of the text cannot be such a reading but may be a row. */
+function sourceOf(text: string): Source {
+  const isTable = readOwnGauge(text).state === "refused" && /[,;\t]/.test(text.split("\n")[0] ?? "");
+  return isTable ? { file: new File([text], "Pasted record") } : { text };
+}
+
+/** What is being brought in, and everything said about it so far. */
+function createArrival(events: RainEvents) {
   const [state, setState] = createSignal<RainImport>({ state: "idle" });
-  let client: WorkerClient | null = null;
-  let file: File | null = null;
   let choices: Choices = {};
-  const read = () => {
-    if (!client || !file) return;
-    setState({ state: "reading", share: 0 });
-    client.importRain(file, file.name, choices);
+  let asked: readonly Question[] = [];
+  let words = AS_IT_IS;
+  let arriving: Arriving | null = null;
+  const others = (): readonly DailyRecord[] =>
+    events.others().filter((other) => other.key !== arriving?.record?.key);
+  const show = (): void => {
+    if (!arriving) return;
+    const preview = previewOf(arriving, words, others(), events.showOptions());
+    const { questions } = arriving;
+    setState(questions.length > 0 ? { state: "asking", questions, preview } : { state: "shown", preview });
+  };
+  const refuse = (reason: string, line: number | null): void => {
+    arriving = null;
+    setState({ state: "refused", reason: line === null ? reason : `Line ${line}: ${reason}` });
   };
   return {
     state,
+    setState,
+    refuse,
+    choices: () => choices,
+    clear: (): void => {
+      choices = {};
+      asked = [];
+      words = AS_IT_IS;
+      arriving = null;
+    },
+    choose: (question: string, value: string): void => {
+      choices = withChoice(choices, question, value);
+    },
+    say: (more: Partial<typeof words>): void => {
+      words = { ...words, ...more };
+      show();
+    },
+    accept: (result: ImportResult | GaugeResult): void => {
+      if (result.state === "refused") {
+        refuse(result.reason, result.line);
+        return;
+      }
+      const questions = result.state === "ask" ? result.questions : [];
+      asked = [...asked, ...questions.filter((one) => !asked.some((other) => other.id === one.id))];
+      arriving = "report" in result ? fromFile(result, choices, asked) : fromGauge(result, choices, asked);
+      show();
+    },
+    keep: (): void => {
+      if (!arriving?.record) return;
+      const { record, facts } = settled(arriving.record, words, others());
+      setState({ state: "taken", title: `${record.title} came in`, facts: [...arriving.facts, ...facts] });
+      arriving = null;
+      events.onRecord(record);
+    },
+  };
+}
+
+/** Import of one record at a time. */
+export function createRain(events: RainEvents) {
+  const arrival = createArrival(events);
+  let client: WorkerClient | null = null;
+  let source: Source | null = null;
+  const read = (): void => {
+    if (!source) return;
+    if ("text" in source) {
+      arrival.accept(readOwnGauge(source.text, arrival.choices()));
+      return;
+    }
+    arrival.setState({ state: "reading", share: 0, name: source.file.name });
+    client?.importRain(source.file, source.file.name, arrival.choices());
+  };
+  const begin = (next: Source): void => {
+    source = next;
+    arrival.clear();
+    read();
+  };
+  return {
+    state: arrival.state,
     connect: (worker: WorkerClient): void => {
       client = worker;
     },
-    take: (next: File): void => {
-      file = next;
-      choices = {};
-      read();
-    },
+    take: (file: File): void => begin({ file }),
+    paste: (text: string): void => begin(sourceOf(text)),
     choose: (question: string, value: string): void => {
-      choices = { ...choices, [question]: value };
+      arrival.choose(question, value);
       read();
     },
+    fill: (fill: string): void => arrival.say({ fill }),
+    join: (join: string): void => arrival.say({ fill: "missing", join }),
+    keep: arrival.keep,
     progress: (share: number): void => {
-      if (state().state === "reading") setState({ state: "reading", share });
+      const now = arrival.state();
+      if (now.state === "reading") arrival.setState({ ...now, share });
     },
-    imported: (result: ImportResult): void => {
-      if (result.state === "refused") {
-        setState({
-          state: "refused",
-          reason: result.line === null ? result.reason : `Line ${result.line}: ${result.reason}`,
-        });
-      } else if (result.state === "ask") {
-        setState({
-          state: "asking",
-          questions: result.questions,
-          facts: factsOf(result.report, events.showOptions()),
-        });
-      } else {
-        setState({
-          state: "shown",
-          title: `${result.record.title} came in`,
-          facts: factsOf(result.report, events.showOptions()),
-        });
-        events.onRecord(result.record);
-      }
-    },
-    failed: (reason: string): void => {
-      setState({ state: "refused", reason });
-    },
+    imported: arrival.accept,
+    failed: (reason: string): void => arrival.refuse(reason, null),
     forget: (): void => {
-      setState({ state: "idle" });
+      client?.cancelImport();
+      arrival.clear();
+      arrival.setState({ state: "idle" });
     },
   };
 }

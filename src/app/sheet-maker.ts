@@ -46,6 +46,7 @@ export function createSheet(laid: Laid, desk: Desk) {
   };
   const rain = createRain({
     showOptions,
+    others: () => [...engine.records.values()].filter((record) => !record.madeUp),
     onRecord: (record) => {
       engine.records.set(record.key, record);
       void desk.recordShelf.keep(record, Date.now());

@@ -1,6 +1,8 @@
-// Bringing in a rain record: pick or drop a file, answer what the file does not say, see what came in.
+// Bringing in rain: pick, drop or paste; answer what the file does not say; look at it; take it.
 
 import { createSignal, For, Match, Show, Switch } from "solid-js";
+import { PreviewView } from "./RainPreview.tsx";
+import type { RainQuestion } from "./rain-import.ts";
 import { useSheet } from "./sheet.ts";
 
 function Pick() {
@@ -22,7 +24,8 @@ function Pick() {
       onDrop={(event) => {
         event.preventDefault();
         setOver(false);
-        take(event.dataTransfer?.files);
+        if (event.dataTransfer?.files.length) take(event.dataTransfer.files);
+        else sheet.edit.pasteRain(event.dataTransfer?.getData("text/plain") ?? "");
       }}
     >
       Bring in a file of daily rain
@@ -30,7 +33,7 @@ function Pick() {
         class="unseen"
         type="file"
         aria-label="Rain record file"
-        accept=".csv,.txt,.tsv,.dat,text/csv,text/plain"
+        accept=".csv,.txt,.tsv,.dat,.dly,text/csv,text/plain"
         onChange={(event) => {
           take(event.currentTarget.files);
           event.currentTarget.value = "";
@@ -40,11 +43,54 @@ function Pick() {
   );
 }
 
-function Facts(props: { readonly facts: readonly string[] }) {
+function OwnGauge() {
+  const sheet = useSheet();
+  let text: HTMLTextAreaElement | undefined;
   return (
-    <ul>
-      <For each={props.facts}>{(fact) => <li>{fact}</li>}</For>
-    </ul>
+    <details class="gauge">
+      <summary>Type or paste your own gauge's readings</summary>
+      <textarea
+        ref={text}
+        rows="5"
+        aria-label="Readings, one a line"
+        placeholder={"12 Mar 0.4 in\n14 Mar trace"}
+        onPaste={(event) => {
+          const file = event.clipboardData?.files[0];
+          if (!file) return;
+          event.preventDefault();
+          sheet.edit.importRain(file);
+        }}
+      />
+      <button type="button" class="button" onClick={() => sheet.edit.pasteRain(text?.value ?? "")}>
+        Look at these readings
+      </button>
+    </details>
+  );
+}
+
+function Question(props: { readonly question: RainQuestion }) {
+  const sheet = useSheet();
+  return (
+    <fieldset>
+      <legend>{props.question.text}</legend>
+      <div class="options">
+        <For each={props.question.options}>
+          {(option) => (
+            <button type="button" onClick={() => sheet.edit.answerRain(props.question.id, option.value)}>
+              {option.label}
+              {option.value === props.question.likely ? " (likely)" : ""}
+            </button>
+          )}
+        </For>
+        <Show when={props.question.options.length === 0}>
+          <input
+            class="measure"
+            aria-label={props.question.text}
+            onChange={(event) => sheet.edit.answerRain(props.question.id, event.currentTarget.value)}
+          />
+        </Show>
+      </div>
+    </fieldset>
   );
 }
 
@@ -54,41 +100,40 @@ export function RainPicker() {
     const rain = sheet.rain();
     return rain.state === state ? (rain as Extract<typeof rain, { state: State }>) : false;
   };
+  const Leave = () => (
+    <button type="button" class="small" onClick={() => sheet.edit.cancelRain()}>
+      Leave it
+    </button>
+  );
+  const hasOwn = () => sheet.worksheet().cards.some((card) => card.givens["record"]?.value);
   return (
     <div class="import" aria-live="polite">
       <Switch>
         <Match when={as("reading")}>
-          {(rain) => <progress aria-label="Reading the file" value={rain().share} />}
+          {(rain) => (
+            <p>
+              <progress aria-label={`Reading ${rain().name}`} value={rain().share} /> <Leave />
+            </p>
+          )}
         </Match>
         <Match when={as("asking")}>
           {(rain) => (
-            <For each={rain().questions}>
-              {(question) => (
-                <fieldset>
-                  <legend>{question.text}</legend>
-                  <div class="options">
-                    <For each={question.options}>
-                      {(option) => (
-                        <button
-                          type="button"
-                          onClick={() => sheet.edit.answerRain(question.id, option.value)}
-                        >
-                          {option.label}
-                          {option.value === question.likely ? " (likely)" : ""}
-                        </button>
-                      )}
-                    </For>
-                    <Show when={question.options.length === 0}>
-                      <input
-                        class="measure"
-                        aria-label={question.text}
-                        onChange={(event) => sheet.edit.answerRain(question.id, event.currentTarget.value)}
-                      />
-                    </Show>
-                  </div>
-                </fieldset>
-              )}
-            </For>
+            <PreviewView preview={rain().preview}>
+              <For each={rain().questions}>{(question) => <Question question={question} />}</For>
+              <Leave />
+            </PreviewView>
+          )}
+        </Match>
+        <Match when={as("shown")}>
+          {(rain) => (
+            <PreviewView preview={rain().preview}>
+              <p class="options">
+                <button type="button" class="button" onClick={() => sheet.edit.takeRain()}>
+                  Take it
+                </button>
+                <Leave />
+              </p>
+            </PreviewView>
           )}
         </Match>
         <Match when={as("refused")}>
@@ -98,20 +143,28 @@ export function RainPicker() {
             </p>
           )}
         </Match>
-        <Match when={as("shown")}>
+        <Match when={as("taken")}>
           {(rain) => (
-            <details open>
+            <details>
               <summary>{rain().title}</summary>
-              <Facts facts={rain().facts} />
+              <ul>
+                <For each={rain().facts}>{(fact) => <li>{fact}</li>}</For>
+              </ul>
             </details>
           )}
         </Match>
       </Switch>
       <Pick />
-      <Show when={as("shown")}>
-        <button type="button" class="small" onClick={() => sheet.edit.dropRain()}>
-          Back to made-up weather
-        </button>
+      <OwnGauge />
+      <Show when={hasOwn()}>
+        <p class="options">
+          <button type="button" class="small" onClick={() => sheet.edit.dropRain()}>
+            Back to made-up weather
+          </button>
+          <button type="button" class="small" onClick={() => sheet.edit.makeUpFromRain()}>
+            Make up weather fitted to this record
+          </button>
+        </p>
       </Show>
     </div>
   );

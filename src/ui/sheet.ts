@@ -10,29 +10,11 @@ import type { CardKind, CardKinds, Problem, Result, Row } from "../graph/types.t
 import type { StoredSeries } from "../scene/stored-water.ts";
 import type { ReadOptions } from "../units/read.ts";
 import type { ShowOptions } from "../units/show.ts";
+import type { RainEdits, RainImport } from "./rain-import.ts";
 
 export type SavedSheet = { readonly id: string; readonly title: string; readonly when: string };
 
 export type Template = { readonly id: string; readonly title: string; readonly forWhom: string };
-
-export type RainQuestion = {
-  readonly id: string;
-  readonly text: string;
-  readonly options: readonly { readonly value: string; readonly label: string }[];
-  readonly likely: string | null;
-};
-
-/** Where an import stands; the page shows it on the weather card. */
-export type RainImport =
-  | { readonly state: "idle" }
-  | { readonly state: "reading"; readonly share: number }
-  | {
-      readonly state: "asking";
-      readonly questions: readonly RainQuestion[];
-      readonly facts: readonly string[];
-    }
-  | { readonly state: "shown"; readonly facts: readonly string[]; readonly title: string }
-  | { readonly state: "refused"; readonly reason: string };
 
 export type Sheet = {
   readonly kinds: CardKinds;
@@ -93,10 +75,7 @@ export type Edits = {
   readonly start: (template: string | null) => void;
   readonly openFile: (file: File) => void;
   readonly saveFile: () => void;
-  readonly importRain: (file: File) => void;
-  readonly answerRain: (question: string, value: string) => void;
-  readonly dropRain: () => void;
-};
+} & RainEdits;
 
 export const SheetContext = createContext<Sheet>();
 

@@ -23,6 +23,8 @@ export type WorkerClient = {
   /** Asks for an answer; a waiting request that is no longer the newest is dropped, a running one never is. */
   readonly ask: (request: Request, record: DailyRecord | null) => void;
   readonly importRain: (file: Blob, name: string, choices: Choices) => void;
+  /** Stops the import that is under way; nothing is heard of it any more. */
+  readonly cancelImport: () => void;
 };
 
 type Waiting = { readonly request: Request; readonly record: DailyRecord | null };
@@ -34,14 +36,10 @@ export function workerClient(worker: WorkerLike, events: ClientEvents): WorkerCl
   let waiting: Waiting | null = null;
   let importing = 0;
   let last = 0;
-
   const run = ({ request, record }: Waiting): void => {
-    if (record && !sent.has(record.key)) {
-      worker.postMessage({ say: "record", record });
-      sent.add(record.key);
-    }
-    last += 1;
-    running = { id: last, key: request.key };
+    if (record && !sent.has(record.key)) worker.postMessage({ say: "record", record });
+    if (record) sent.add(record.key);
+    running = { id: ++last, key: request.key };
     worker.postMessage({ say: "run", id: last, request });
   };
   const next = (): void => {
@@ -49,6 +47,10 @@ export function workerClient(worker: WorkerLike, events: ClientEvents): WorkerCl
     const newest = waiting;
     waiting = null;
     if (newest) run(newest);
+  };
+  const stop = (): void => {
+    if (importing) worker.postMessage({ say: "cancel", id: importing });
+    importing = 0;
   };
   const failed = (id: number, reason: string): void => {
     if (id === importing) events.onImportFailed(reason);
@@ -71,10 +73,10 @@ export function workerClient(worker: WorkerLike, events: ClientEvents): WorkerCl
       if (!running) run({ request, record });
       else waiting = running.key === request.key ? null : { request, record };
     },
+    cancelImport: stop,
     importRain: (file, name, choices) => {
-      if (importing) worker.postMessage({ say: "cancel", id: importing });
-      last += 1;
-      importing = last;
+      stop();
+      importing = ++last;
       worker.postMessage({ say: "import", id: importing, file, name, choices });
     },
   };

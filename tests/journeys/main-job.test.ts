@@ -56,7 +56,8 @@ describe("the main job, in a real browser", () => {
       .getByRole("button", { name: /millimet/i })
       .first()
       .click();
-    await page.getByText("came in").waitFor();
+    await page.getByRole("button", { name: "Take it" }).click();
+    await page.getByText("came in").click();
     await settled(page);
     const facts = await page.locator(".import").innerText();
     expect(facts).toContain("1461 days");

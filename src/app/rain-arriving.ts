@@ -1,0 +1,139 @@
+// A record that is on its way in: joined and filled as asked, and what the page shows of it before it is taken.
+
+import { fillGaps, type GapFilling } from "../rainfall/fill-gaps.ts";
+import type { Choices, ImportReport, ImportResult, Question } from "../rainfall/import-result.ts";
+import { joinRecords } from "../rainfall/join-records.ts";
+import type { GaugeResult } from "../rainfall/own-gauge.ts";
+import type { DailyRecord } from "../rainfall/record.ts";
+import type { RainAssumption, RainPreview } from "../ui/rain-import.ts";
+import type { ShowOptions } from "../units/show.ts";
+import { gapsOf, stripOf } from "./rain-strip.ts";
+import { answeredOf, assumptionsOf, factsOf } from "./rain-words.ts";
+
+/** What is being brought in, before it is taken. */
+export type Arriving = {
+  readonly record: DailyRecord | null;
+  readonly facts: readonly string[];
+  readonly assumptions: readonly RainAssumption[];
+  readonly questions: readonly Question[];
+  readonly table: ImportReport["preview"];
+};
+
+export type Words = { readonly fill: string; readonly join: string };
+
+/** Nothing filled, nothing joined. */
+export const AS_IT_IS: Words = { fill: "missing", join: "alone" };
+const NO_TABLE = { header: [], rows: [] } as const;
+
+function joined(record: DailyRecord, join: string, others: readonly DailyRecord[]) {
+  const [first, key = ""] = join.split("|");
+  const other = others.find((candidate) => candidate.key === key);
+  if (!other) return { record, facts: [] };
+  const made = first === "new" ? joinRecords(record, other) : joinRecords(other, record);
+  const facts = [
+    `Joined with ${other.title}: ${made.bothDays} days in both, ${made.differingDays} of them different, ${made.daysBetween} days between the two.`,
+  ];
+  return { record: made.record, facts };
+}
+
+function fillingOf(fill: string, others: readonly DailyRecord[]): GapFilling {
+  if (fill === "zero" || fill === "month_mean") return { kind: fill };
+  const other = others.find((candidate) => candidate.key === fill);
+  return other ? { kind: "record", other } : { kind: "missing" };
+}
+
+/** The record as it would be taken: joined, then filled, each only as asked. */
+export function settled(record: DailyRecord, words: Words, others: readonly DailyRecord[]) {
+  const whole = joined(record, words.join, others);
+  if (words.fill === "missing") return whole;
+  const filled = fillGaps(whole.record, fillingOf(words.fill, others));
+  return { record: filled.record, facts: [...whole.facts, `${filled.note}; ${filled.left} stay missing.`] };
+}
+
+function fillChoice(words: Words, others: readonly DailyRecord[]): RainAssumption {
+  return {
+    id: "fill",
+    text: "Missing days",
+    value: words.fill,
+    options: [
+      { value: "missing", label: "stay missing" },
+      { value: "zero", label: "had no rain" },
+      { value: "month_mean", label: "get their month's mean" },
+      ...others.map(({ key, title }) => ({ value: key, label: `come from ${title}` })),
+    ],
+  };
+}
+
+function joinChoice(words: Words, others: readonly DailyRecord[]): RainAssumption | null {
+  if (others.length === 0) return null;
+  return {
+    id: "join",
+    text: "This record",
+    value: words.join,
+    options: [
+      { value: "alone", label: "stands alone" },
+      ...others.flatMap(({ key, title }) => [
+        { value: `new|${key}`, label: `goes before ${title} where both have a day` },
+        { value: `old|${key}`, label: `only fills what ${title} lacks` },
+      ]),
+    ],
+  };
+}
+
+/** What came out of a file, or null where it was refused. */
+export function fromFile(
+  result: ImportResult,
+  choices: Choices,
+  asked: readonly Question[],
+): Arriving | null {
+  if (result.state === "refused") return null;
+  return {
+    record: result.state === "ready" ? result.record : null,
+    facts: factsOf(result.report),
+    assumptions: assumptionsOf(result.report, choices, asked),
+    questions: result.state === "ask" ? result.questions : [],
+    table: result.report.preview,
+  };
+}
+
+/** What came out of typed readings, or null where they were refused. */
+export function fromGauge(
+  result: GaugeResult,
+  choices: Choices,
+  asked: readonly Question[],
+): Arriving | null {
+  if (result.state === "refused") return null;
+  const isReady = result.state === "ready";
+  return {
+    record: isReady ? result.record : null,
+    facts: isReady
+      ? [`${result.readings} readings of your own gauge, ${result.traces} of them traces.`, ...result.notes]
+      : [],
+    assumptions: answeredOf(choices, asked),
+    questions: isReady ? [] : result.questions,
+    table: NO_TABLE,
+  };
+}
+
+/** What the page shows of it. */
+export function previewOf(
+  arriving: Arriving,
+  words: Words,
+  others: readonly DailyRecord[],
+  options: ShowOptions,
+): RainPreview {
+  const { record, facts, assumptions, table } = arriving;
+  const bare = { title: "", header: table.header, rows: table.rows, facts, assumptions };
+  if (!record) return { ...bare, years: [], gaps: [], filling: null, joining: null };
+  const outcome = settled(record, words, others);
+  const hasGaps = joined(record, words.join, others).record.rain.some((value) => Number.isNaN(value));
+  return {
+    ...bare,
+    title: outcome.record.title,
+    facts: [...facts, ...outcome.facts],
+    years: stripOf(outcome.record, options),
+    gaps: gapsOf(outcome.record),
+    filling: hasGaps ? fillChoice(words, others) : null,
+    joining: joinChoice(words, others),
+  };
+}

@@ -1,0 +1,68 @@
+// Where an import of rain stands, as the components see it: words, options and a strip of years; no records.
+
+export type RainQuestion = {
+  readonly id: string;
+  readonly text: string;
+  /** Empty where the answer is typed. */
+  readonly options: readonly { readonly value: string; readonly label: string }[];
+  readonly likely: string | null;
+};
+
+/** Something taken for granted; another option of it can be chosen. */
+export type RainAssumption = {
+  readonly id: string;
+  readonly text: string;
+  readonly value: string;
+  /** Empty where it is typed. */
+  readonly options: readonly { readonly value: string; readonly label: string }[];
+};
+
+export type MonthState = "whole" | "part" | "none" | "outside";
+
+/** A year of the strip: the state of each of its months, its missing days, its rain as shown. */
+export type StripYear = {
+  readonly year: number;
+  readonly months: readonly MonthState[];
+  readonly missing: number;
+  readonly rain: string;
+};
+
+export type RainPreview = {
+  readonly title: string;
+  readonly header: readonly string[];
+  readonly rows: readonly (readonly string[])[];
+  readonly facts: readonly string[];
+  readonly assumptions: readonly RainAssumption[];
+  readonly years: readonly StripYear[];
+  /** Runs of missing days as the record now stands, in words, the longest first. */
+  readonly gaps: readonly string[];
+  readonly filling: RainAssumption | null;
+  readonly joining: RainAssumption | null;
+};
+
+export type RainImport =
+  | { readonly state: "idle" }
+  | { readonly state: "reading"; readonly share: number; readonly name: string }
+  | {
+      readonly state: "asking";
+      readonly questions: readonly RainQuestion[];
+      readonly preview: RainPreview;
+    }
+  | { readonly state: "shown"; readonly preview: RainPreview }
+  | { readonly state: "taken"; readonly title: string; readonly facts: readonly string[] }
+  | { readonly state: "refused"; readonly reason: string };
+
+/** What the page can do with rain. */
+export type RainEdits = {
+  readonly importRain: (file: File) => void;
+  /** Readings of a gauge, or a whole table, as text. */
+  readonly pasteRain: (text: string) => void;
+  readonly answerRain: (question: string, value: string) => void;
+  readonly fillRain: (how: string) => void;
+  readonly joinRain: (how: string) => void;
+  readonly takeRain: () => void;
+  readonly cancelRain: () => void;
+  readonly dropRain: () => void;
+  /** Fits the twelve normals to the record in use and makes up weather from them instead. */
+  readonly makeUpFromRain: () => void;
+};

@@ -1,0 +1,120 @@
+// The water of one day in the drawing: how much stands in each tank, its surface, and the grade lines that start there.
+
+import { levelAt, volumeAt } from "../physics/vessel.ts";
+import { type ShowOptions, showNumber, unitFor, unitLabel } from "../units/show.ts";
+import { fromSi } from "../units/unit.ts";
+import { heightAt, type Spot } from "./bench.ts";
+import type { Grade } from "./draw-hoses.ts";
+import type { Layout } from "./layout.ts";
+import { round } from "./paper.ts";
+import type { Box, Place, TankPart } from "./place.ts";
+import { segment } from "./strokes.ts";
+
+/** Water in a tank: depth above its floor [m] and volume [m3]. */
+export type Water = { readonly level: number; readonly volume: number };
+
+/** Corner of a lying tank [px]. */
+const CORNER = 9;
+/** Below so many of its unit a tank's water is told with a decimal. */
+const SMALL_TANK = 20;
+
+function byVolume(tank: TankPart, volume: number): Water | null {
+  const { vessel } = tank;
+  if (!vessel) return null;
+  const held = Math.max(0, Math.min(volume, vessel.volume));
+  return { level: levelAt(vessel, held), volume: held };
+}
+
+function byLevel(tank: TankPart, level: number): Water | null {
+  const { vessel } = tank;
+  if (!vessel) return null;
+  const depth = Math.max(0, Math.min(level, vessel.height));
+  return { level: depth, volume: volumeAt(vessel, depth) };
+}
+
+/**
+ * Water in each tank by its id: of the day asked for; else what was dipped; else the share at the start.
+ *
+ * @param stored a tank's water on the day asked for [m3], null where it is not known
+ */
+export function waterOf(
+  place: Place,
+  stored: ((tank: string) => number | null) | null,
+): ReadonlyMap<string, Water> {
+  const waters = new Map<string, Water>();
+  for (const tank of place.tanks) {
+    const volume = stored?.(tank.id) ?? null;
+    const water =
+      volume !== null
+        ? byVolume(tank, volume)
+        : tank.dipped !== null
+          ? byLevel(tank, tank.dipped)
+          : byVolume(tank, tank.startShare * (tank.vessel?.volume ?? 0));
+    if (water) waters.set(tank.id, water);
+  }
+  return waters;
+}
+
+/** How far in a rounded wall stands at so much below its top or above its foot [px]. */
+const inset = (distance: number, radius: number): number =>
+  distance >= radius ? 0 : radius - Math.sqrt(Math.max(0, radius ** 2 - (radius - distance) ** 2));
+
+/** Water in one vessel from its surface down, with the round foot of a lying one. */
+function waterArea(vessel: Box, top: number, radius: number, into: number): string {
+  const [left, right, floor] = [vessel.x, vessel.x + vessel.width, vessel.y + vessel.height];
+  const start = `M${round(left + into)},${round(top)}H${round(right - into)}`;
+  if (radius === 0) return `${start}V${round(floor)}H${round(left)}Z`;
+  const foot = Math.min(radius, floor - top);
+  const arc = (up: number): string =>
+    `a${round(radius)},${round(radius)} 0 0 1 ${round(-radius)},${round(up)}`;
+  const low = round(floor - foot);
+  // Too little to reach the straight walls: the foot alone, as wide as the surface.
+  if (foot < radius) return `${start}L${round(right - radius)},${round(floor)}H${round(left + radius)}Z`;
+  return `${start}L${round(right)},${low}${arc(foot)}H${round(left + radius)}${arc(-foot)}Z`;
+}
+
+/** The area of the water and its surface, on paper. */
+export function waterShapes(
+  spot: Spot,
+  tank: TankPart,
+  water: Water,
+): { readonly area: string; readonly surface: string } {
+  const top = heightAt(spot, spot.floor + water.level);
+  const lying = tank.vessel?.form === "lying";
+  const drawn = spot.vessels.map((vessel) => {
+    const radius = lying ? Math.min(CORNER, vessel.width / 2, vessel.height / 2) : 0;
+    const into = Math.max(inset(top - vessel.y, radius), inset(vessel.y + vessel.height - top, radius));
+    return {
+      area: waterArea(vessel, top, radius, into),
+      surface: segment(vessel.x + into, top, vessel.x + vessel.width - into, top),
+    };
+  });
+  return {
+    area: drawn.map((one) => one.area).join(""),
+    surface: drawn.map((one) => one.surface).join(""),
+  };
+}
+
+/** "346 of 550 gal", and "346 gal" where there is less room. */
+export function waterWords(
+  volume: number,
+  whole: number,
+  options: ShowOptions,
+): { readonly long: string; readonly short: string } {
+  const unit = unitFor("volume", options.units);
+  const [now, most] = [fromSi(volume, unit), fromSi(whole, unit)];
+  const decimals = most < SMALL_TANK ? 10 : 1;
+  const text = (value: number): string =>
+    showNumber(Math.round(value * decimals) / decimals, 4, options.locale);
+  const label = `\u00a0${unitLabel(unit)}`;
+  return { long: `${text(now)} of ${text(most)}${label}`, short: `${text(now)}${label}` };
+}
+
+/** How high the water in a line could stand: straight from the upper water's surface to the line's end. */
+export function gradeLine(layout: Layout, grade: Grade, waters: ReadonlyMap<string, Water>): string {
+  const spot = layout.spots.get(grade.tank);
+  const water = waters.get(grade.tank);
+  if (!spot || !water) return "";
+  const y = heightAt(spot, spot.floor + water.level);
+  return segment(grade.x, y, grade.end[0], grade.end[1]);
+}

@@ -1,0 +1,69 @@
+// A tank dragged up or down: which of its numbers that changes, in steps that suit the number's own unit.
+
+import type { Card, Entry } from "../document/worksheet.ts";
+import type { NumberGiven, Result, Row } from "../graph/types.ts";
+import { fromSi, toSi } from "../units/unit.ts";
+
+/** Height of one step: an inch, or 2 cm where the number is metric. */
+const STEPS = { "1 in": toSi(1, "in"), "2 cm": toSi(2, "cm") };
+const METRIC = ["m", "cm", "mm", "dm", "km"];
+const FIGURES = 12;
+
+export type Movable = {
+  readonly card: Card;
+  readonly row: NumberGiven;
+  /** Its present value [m], and the unit in which it is written. */
+  readonly value: number;
+  readonly unit: string;
+};
+
+const numberOf = (result: Result | undefined): number | null =>
+  result?.state === "ready" && typeof result.value === "number" ? result.value : null;
+
+/**
+ * The height that a drag of a tank or joint moves: its stand where it has one, else the ground under it.
+ *
+ * @param unitOf unit in which a row is shown, for one that was never typed
+ */
+export function movable(
+  card: Card,
+  rows: readonly Row[],
+  result: (id: string) => Result | undefined,
+  unitOf: (id: string) => string,
+): Movable | null {
+  const stand = numberOf(result(`${card.id}.stand_height`));
+  const name =
+    stand !== null && stand > 0 ? "stand_height" : card.kind === "tee" ? "height" : "ground_height";
+  const row = rows.find((candidate) => candidate.name === name);
+  const id = `${card.id}.${name}`;
+  const value = numberOf(result(id));
+  if (row?.row !== "given" || value === null) return null;
+  const { active, options } = card;
+  const entry = (active ? options?.[active]?.[name] : undefined) ?? card.givens[name];
+  return { card, row, value, unit: entry?.unit || unitOf(id) };
+}
+
+/** How far one step goes [m]. */
+export const stepOf = (unit: string): number => STEPS[METRIC.includes(unit) ? "2 cm" : "1 in"];
+
+/**
+ * The entry for a height moved by so much, at a whole step from where it began and within the row's limits.
+ *
+ * @param by how far it is moved [m]
+ * @returns null where nothing changes
+ */
+export function movedEntry({ card, row, value, unit }: Movable, by: number): Entry | null {
+  const step = stepOf(unit);
+  const wished = value + Math.round(by / step) * step;
+  const kept = Math.max(
+    row.min ?? Number.NEGATIVE_INFINITY,
+    Math.min(row.max ?? Number.POSITIVE_INFINITY, wished),
+  );
+  if (Math.abs(kept - value) < step / 1000) return null;
+  const from = card.givens[row.name]?.from;
+  return {
+    value: Number(fromSi(kept, unit).toPrecision(FIGURES)),
+    unit,
+    ...(from && from !== "default" ? { from } : {}),
+  };
+}

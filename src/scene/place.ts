@@ -1,0 +1,108 @@
+// The place as the drawing knows it: every part with its heights in SI, what it is joined to, and the words beside it.
+
+import type { Vessel } from "../physics/vessel.ts";
+
+export type Tone = "ink" | "soft" | "water" | "power" | "growth" | "trouble";
+
+/** A line of words beside a thing; `most` lines of paper at the most. */
+export type Words = {
+  readonly text: string;
+  readonly tone: Tone;
+  readonly bold?: true;
+  readonly most?: number;
+  /** The words change with the day; this is their shorter form, for where there is little room. */
+  readonly live?: string;
+};
+
+export type Part = {
+  readonly id: string;
+  readonly title: string;
+  /** Beside it on paper. */
+  readonly words: readonly Words[];
+  /** What will not work as drawn, in one sentence. */
+  readonly trouble: string | null;
+};
+
+export type RoofPart = Part & { readonly drainsTo: string | null };
+
+/** Heights above the datum [m]; depths above the floor [m]. */
+export type TankPart = Part & {
+  readonly ground: number;
+  readonly stand: number;
+  /** All vessels together; null where its numbers are wrong, it is then drawn by `height` alone. */
+  readonly vessel: Vessel | null;
+  readonly height: number;
+  /** Across one vessel [m]. */
+  readonly across: number;
+  readonly count: number;
+  readonly open: boolean;
+  readonly overflowsTo: string | null;
+  /** Depth dipped today [m]. */
+  readonly dipped: number | null;
+  readonly startShare: number;
+};
+
+/** A joint of lines, without storage. */
+export type TeePart = Part & { readonly height: number };
+
+export type LinePart = Part & {
+  readonly from: string | null;
+  readonly to: string | null;
+  /** Of both ends [m]; null where they are not known. */
+  readonly startHeight: number | null;
+  readonly endHeight: number | null;
+  /** Points [distance, height] [m]; empty where no route is given. */
+  readonly route: readonly (readonly [number, number])[];
+};
+
+export type DeliveryPart = Part & {
+  readonly from: string | null;
+  readonly poweredBy: string | null;
+  readonly waters: readonly string[];
+};
+
+export type TakePart = Part & { readonly from: string | null };
+export type PanelPart = Part & { readonly charges: string | null };
+export type BedPart = Part & { readonly covered: boolean };
+
+export type Place = {
+  readonly roofs: readonly RoofPart[];
+  readonly tanks: readonly TankPart[];
+  readonly tees: readonly TeePart[];
+  readonly lines: readonly LinePart[];
+  readonly deliveries: readonly DeliveryPart[];
+  readonly draws: readonly TakePart[];
+  readonly carries: readonly TakePart[];
+  readonly batteries: readonly Part[];
+  readonly panels: readonly PanelPart[];
+  readonly beds: readonly BedPart[];
+};
+
+export type Box = {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+};
+
+/** One stroke or area on paper; the look names how it is drawn. */
+export type Shape = { readonly d: string; readonly look: string };
+
+/** A line of words with its baseline on paper. */
+export type PlacedWords = {
+  readonly text: string;
+  readonly x: number;
+  readonly y: number;
+  readonly tone: Tone;
+  readonly bold: boolean;
+  /** Room for words that change with the day [px]; null for fixed words. */
+  readonly room: number | null;
+};
+
+export type Label = {
+  readonly of: string;
+  readonly box: Box;
+  readonly words: readonly PlacedWords[];
+  /** It lies in the ground. */
+  readonly under: boolean;
+};

@@ -1,0 +1,219 @@
+// From the worksheet and its results to the place as it is drawn: heights, links, and the words beside each thing.
+
+import type { Card } from "../document/worksheet.ts";
+import type { ShownCaution } from "../graph/cautions.ts";
+import type { Problem, Result, Value } from "../graph/types.ts";
+import type { Vessel } from "../physics/vessel.ts";
+import { type ShowOptions, showNumber } from "../units/show.ts";
+import { waterWords } from "./day-water.ts";
+import type { Part, Place, TankPart, Tone, Words } from "./place.ts";
+
+/** What the drawing asks of a worksheet. */
+export type Asked = {
+  readonly cards: readonly Card[];
+  readonly result: (id: string) => Result | undefined;
+  readonly shown: (id: string) => string;
+  readonly cautions: readonly ShownCaution[];
+  readonly problems: readonly Problem[];
+  readonly options: ShowOptions;
+};
+
+const USUAL_HEIGHT = 0.8;
+
+/** A value that is there, even an old one while a new one is worked out. */
+function present(asked: Asked, id: string): Value {
+  const result = asked.result(id);
+  if (result?.state === "ready") return result.value;
+  return result?.state === "pending" ? result.last : null;
+}
+
+const number = (asked: Asked, id: string): number | null => {
+  const value = present(asked, id);
+  return typeof value === "number" ? value : null;
+};
+
+const word = (asked: Asked, id: string): string | null => {
+  const value = present(asked, id);
+  return typeof value === "string" && value !== "" ? value : null;
+};
+
+const list = (asked: Asked, id: string): readonly unknown[] => {
+  const value = present(asked, id);
+  return Array.isArray(value) ? value : [];
+};
+
+/** The first sentence of a text. */
+function firstSentence(text: string): string {
+  const end = text.search(/[.:](?=\s)/);
+  return end < 0 ? text : text.slice(0, end).concat(text[end] === "." ? "." : "");
+}
+
+function troubleOf(asked: Asked, id: string): string | null {
+  const problem = asked.problems.find(({ at }) => at === id || at.startsWith(`${id}.`));
+  if (problem) return problem.text;
+  const caution = asked.cautions.find(({ card, weight }) => card === id && weight === "trouble");
+  return caution ? firstSentence(caution.text) : null;
+}
+
+/** A line of words around one quantity; nothing while there is no such number. */
+function told(asked: Asked, id: string, tone: Tone, say: (shown: string) => string): readonly Words[] {
+  if (present(asked, id) === null) return [];
+  return [{ text: say(asked.shown(id)), tone, most: 3 }];
+}
+
+function partOf(asked: Asked, card: Card, words: readonly Words[]): Part {
+  const trouble = troubleOf(asked, card.id);
+  return {
+    id: card.id,
+    title: card.title,
+    words: [
+      { text: card.title, tone: "ink", bold: true },
+      ...words,
+      ...(trouble === null ? [] : [{ text: trouble, tone: "trouble" as const, most: 3 }]),
+    ],
+    trouble,
+  };
+}
+
+function vesselOf(asked: Asked, id: string): Vessel | null {
+  const value = present(asked, id);
+  return typeof value === "object" && value !== null && "form" in value ? (value as Vessel) : null;
+}
+
+function tankWords(asked: Asked, card: Card, vessel: Vessel | null): readonly Words[] {
+  const { id } = card;
+  const feeding = asked.cards.find((other) => other.kind === "line" && word(asked, `${other.id}.to`) === id);
+  const held = vessel && waterWords(vessel.volume, vessel.volume, asked.options);
+  return [
+    ...(held ? [{ text: held.long, live: held.short, tone: "water" as const }] : []),
+    ...(feeding
+      ? told(
+          asked,
+          `${feeding.id}.full_by`,
+          "water",
+          (time) => `full again by ${time.replace(" ", "\u00a0")}`,
+        )
+      : told(asked, `${id}.days_of_autonomy`, "water", (days) => `lasts ${days} from full`)),
+  ];
+}
+
+function tankOf(asked: Asked, card: Card): TankPart {
+  const { id } = card;
+  const of = (name: string): number | null => number(asked, `${id}.${name}`);
+  const vessel = vesselOf(asked, `${id}.vessel`);
+  const height = vessel?.height ?? of("water_height") ?? USUAL_HEIGHT;
+  const count = of("count") ?? 1;
+  const across =
+    of("diameter") ?? of("length") ?? (vessel ? Math.sqrt(vessel.volume / count / height) : height);
+  const upright = word(asked, `${id}.shape`) === "upright_cylinder";
+  return {
+    ...partOf(asked, card, tankWords(asked, card, vessel)),
+    ground: of("ground_height") ?? 0,
+    stand: Math.max(0, of("stand_height") ?? 0),
+    vessel,
+    height,
+    across: upright ? across : (of("length") ?? across),
+    count,
+    open: word(asked, `${id}.cover`) === "open",
+    overflowsTo: word(asked, `${id}.overflows_to`),
+    dipped: of("level_today"),
+    startShare: of("start_share") ?? 0.5,
+  };
+}
+
+function routeOf(asked: Asked, id: string): readonly (readonly [number, number])[] {
+  return list(asked, id).flatMap((point) => {
+    if (!Array.isArray(point)) return [];
+    const [distance, height] = point as readonly unknown[];
+    return typeof distance === "number" && typeof height === "number" ? [[distance, height] as const] : [];
+  });
+}
+
+function bedWords(asked: Asked, id: string): readonly Words[] {
+  const short = number(asked, `${id}.days_short`);
+  if (short === null) return [];
+  const days = showNumber(Math.round(short), 3, asked.options.locale);
+  if (short > 0 && days !== "0") return [{ text: `short ${days}\u00a0days a season`, tone: "trouble" }];
+  return [{ text: short > 0 ? "hardly ever short" : "never short", tone: "growth" }];
+}
+
+type Reader = {
+  readonly asked: Asked;
+  readonly of: (kind: string) => readonly Card[];
+  readonly link: (card: Card, name: string) => string | null;
+  readonly part: (card: Card, row: string, tone: Tone, say: (shown: string) => string) => Part;
+};
+
+function waterParts({
+  asked,
+  of,
+  link,
+  part,
+}: Reader): Pick<Place, "roofs" | "tanks" | "tees" | "lines" | "draws"> {
+  return {
+    roofs: of("roof").map((card) => ({
+      ...part(card, "mean_yearly_catch", "water", (volume) => `${volume} a year`),
+      drainsTo: link(card, "drains_to"),
+    })),
+    tanks: of("tank").map((card) => tankOf(asked, card)),
+    tees: of("tee").map((card) => ({
+      ...partOf(asked, card, []),
+      height: number(asked, `${card.id}.height`) ?? 0,
+    })),
+    lines: of("line").map((card) => ({
+      ...part(card, "refill_time", "water", (time) => `fills it in ${time}`),
+      from: link(card, "from"),
+      to: link(card, "to"),
+      startHeight: number(asked, `${card.id}.start_height`),
+      endHeight: number(asked, `${card.id}.end_height`),
+      route: routeOf(asked, `${card.id}.route`),
+    })),
+    draws: of("draw").map((card) => ({
+      ...part(
+        card,
+        "volume",
+        "water",
+        (volume) => `${volume} every ${asked.shown(`${card.id}.every`).replace(/^1\s/, "")}`,
+      ),
+      from: link(card, "from"),
+    })),
+  };
+}
+
+/** Everything that can be drawn, in the order of the cards. */
+export function readPlace(asked: Asked): Place {
+  const reader: Reader = {
+    asked,
+    of: (kind) => asked.cards.filter((card) => card.kind === kind),
+    link: (card, name) => word(asked, `${card.id}.${name}`),
+    part: (card, row, tone, say) => partOf(asked, card, told(asked, `${card.id}.${row}`, tone, say)),
+  };
+  const { of, link, part } = reader;
+  const watered = (by: Card) => (bed: Card) => list(asked, `${bed.id}.watered_by`).includes(by.id);
+  return {
+    ...waterParts(reader),
+    deliveries: of("delivery").map((card) => ({
+      ...part(card, "watering_time", "power", (time) => `longest watering ${time}`),
+      from: link(card, "from"),
+      poweredBy: link(card, "powered_by"),
+      waters: of("bed")
+        .filter(watered(card))
+        .map((bed) => bed.id),
+    })),
+    carries: of("carry").map((card) => ({
+      ...part(card, "trips_per_watering", "growth", (trips) => `${trips} trips a watering`),
+      from: link(card, "from"),
+    })),
+    batteries: of("battery").map((card) =>
+      part(card, "waterings_per_charge", "power", (times) => `${times} waterings a charge`),
+    ),
+    panels: of("panel").map((card) => ({
+      ...part(card, "daily_energy", "power", (energy) => `${energy} a day`),
+      charges: link(card, "charges"),
+    })),
+    beds: of("bed").map((card) => ({
+      ...partOf(asked, card, bedWords(asked, card.id)),
+      covered: word(asked, `${card.id}.cover`) === "covered",
+    })),
+  };
+}

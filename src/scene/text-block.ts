@@ -1,0 +1,81 @@
+// Words on paper: how wide they are, about, and how they break into lines. Widths lean to the wide side.
+
+import type { PlacedWords, Words } from "./place.ts";
+
+/** Size of the words, and from one baseline to the next [px]. */
+export type Type = { readonly size: number; readonly leading: number };
+
+const ELLIPSIS = "…";
+const BOLD = 1.06;
+/** Widths in shares of the size, read off the typeface's own table and rounded up. */
+const WIDTHS: readonly (readonly [RegExp, number])[] = [
+  [/[ijl.,:;'|!·]/, 0.33],
+  [/[ftrI()\-/\s]/, 0.43],
+  [/[mwMW%@—▲▼]/, 0.95],
+  [/[A-Z&²³]/, 0.74],
+  [/[0-9]/, 0.66],
+  [/[\u0100-\u{10ffff}]/u, 1.05],
+];
+const OTHER = 0.62;
+
+const widthOf = (letter: string): number => WIDTHS.find(([which]) => which.test(letter))?.[1] ?? OTHER;
+
+/** Width of a text in one line [px], a little more than it takes. */
+export function textWidth(text: string, size: number, bold = false): number {
+  let shares = 0;
+  for (const letter of text) shares += widthOf(letter);
+  return shares * size * (bold ? BOLD : 1);
+}
+
+/** The text cut to a width, with an ellipsis where something is gone. */
+export function fitted(text: string, room: number, size: number, bold = false): string {
+  if (textWidth(text, size, bold) <= room) return text;
+  const letters = [...text];
+  while (letters.length > 0 && textWidth(`${letters.join("")}${ELLIPSIS}`, size, bold) > room) letters.pop();
+  return `${letters.join("").trimEnd()}${ELLIPSIS}`;
+}
+
+/** Breaks at plain spaces, never within a number and its unit; what does not fit in `most` lines is cut. */
+export function wrapped(
+  text: string,
+  room: number,
+  size: number,
+  bold: boolean,
+  most: number,
+): readonly string[] {
+  const lines: string[] = [];
+  let left = text.split(" ").filter((word) => word !== "");
+  while (left.length > 0 && lines.length < most) {
+    let take = 1;
+    const last = lines.length === most - 1;
+    while (take < left.length && textWidth(left.slice(0, take + 1).join(" "), size, bold) <= room) take++;
+    lines.push(fitted((last ? left : left.slice(0, take)).join(" "), room, size, bold));
+    left = last ? [] : left.slice(take);
+  }
+  return lines;
+}
+
+/** Words broken into lines, with the size of the whole; baselines from its top, x from its middle or its left. */
+export type Block = {
+  readonly width: number;
+  readonly height: number;
+  readonly lines: readonly Omit<PlacedWords, "x">[];
+};
+
+/** Sets words in a column of the given room [px]. */
+export function blockOf(words: readonly Words[], room: number, type: Type): Block {
+  const lines: Omit<PlacedWords, "x">[] = [];
+  let width = 0;
+  for (const { text, tone, bold = false, most = 2, live } of words) {
+    const fits = live !== undefined && textWidth(text, type.size, bold) > room ? live : text;
+    const texts =
+      live === undefined ? wrapped(text, room, type.size, bold, most) : [fitted(fits, room, type.size, bold)];
+    for (const line of texts) {
+      const across = Math.min(room, textWidth(line, type.size, bold));
+      width = Math.max(width, across);
+      const y = lines.length * type.leading + type.size;
+      lines.push({ text: line, y, tone, bold, room: live === undefined ? null : across });
+    }
+  }
+  return { width, height: lines.length * type.leading + type.size * 0.25, lines };
+}

@@ -4,6 +4,7 @@ import type { Outputs, Request } from "../graph/types.ts";
 import type { Choices, ImportResult } from "../rainfall/import-result.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import type { FromWorker, ToWorker } from "./messages.ts";
+import { type StudyClient, type StudyLine, studyClient } from "./study-client.ts";
 
 /** What a worker must be able to do; a real one, or one made in a test. */
 export type WorkerLike = {
@@ -19,7 +20,7 @@ export type ClientEvents = {
   readonly onImportFailed: (reason: string) => void;
 };
 
-export type WorkerClient = {
+export type WorkerClient = StudyClient & {
   /** Asks for an answer; a waiting request that is no longer the newest is dropped, a running one never is. */
   readonly ask: (request: Request, record: DailyRecord | null) => void;
   readonly importRain: (file: Blob, name: string, choices: Choices) => void;
@@ -29,18 +30,14 @@ export type WorkerClient = {
 
 type Waiting = { readonly request: Request; readonly record: DailyRecord | null };
 
-/** Wraps a worker. */
-export function workerClient(worker: WorkerLike, events: ClientEvents): WorkerClient {
-  const sent = new Set<string>();
+/** Runs of heavy models: one at a time, and of those that wait only the newest. */
+function seasonRuns(line: StudyLine, events: ClientEvents) {
   let running: { readonly id: number; readonly key: string } | null = null;
   let waiting: Waiting | null = null;
-  let importing = 0;
-  let last = 0;
   const run = ({ request, record }: Waiting): void => {
-    if (record && !sent.has(record.key)) worker.postMessage({ say: "record", record });
-    if (record) sent.add(record.key);
-    running = { id: ++last, key: request.key };
-    worker.postMessage({ say: "run", id: last, request });
+    if (record) line.sendRecord(record);
+    running = { id: line.nextId(), key: request.key };
+    line.post({ say: "run", id: running.id, request });
   };
   const next = (): void => {
     running = null;
@@ -48,31 +45,52 @@ export function workerClient(worker: WorkerLike, events: ClientEvents): WorkerCl
     waiting = null;
     if (newest) run(newest);
   };
+  return {
+    ask: (request: Request, record: DailyRecord | null): void => {
+      if (!running) run({ request, record });
+      else waiting = running.key === request.key ? null : { request, record };
+    },
+    hear: (message: FromWorker): void => {
+      if (message.say === "answer") {
+        events.onAnswer(message.key, message.outputs);
+        next();
+      } else if (message.say === "failed" && running?.id === message.id) {
+        events.onFailure(running.key, message.reason);
+        next();
+      }
+    },
+  };
+}
+
+/** Wraps a worker. */
+export function workerClient(worker: WorkerLike, events: ClientEvents): WorkerClient {
+  const sent = new Set<string>();
+  let importing = 0;
+  let last = 0;
+  const line: StudyLine = {
+    post: (message) => worker.postMessage(message),
+    sendRecord: (record) => {
+      if (!sent.has(record.key)) worker.postMessage({ say: "record", record });
+      sent.add(record.key);
+    },
+    nextId: () => ++last,
+  };
+  const runs = seasonRuns(line, events);
+  const { hear, ...studies } = studyClient(line);
   const stop = (): void => {
     if (importing) worker.postMessage({ say: "cancel", id: importing });
     importing = 0;
   };
-  const failed = (id: number, reason: string): void => {
-    if (id === importing) events.onImportFailed(reason);
-    else if (running?.id === id) {
-      events.onFailure(running.key, reason);
-      next();
-    }
-  };
   worker.addEventListener("message", ({ data }) => {
     if (data.say === "progress" && data.id === importing) events.onProgress(data.share);
     if (data.say === "imported" && data.id === importing) events.onImported(data.result);
-    if (data.say === "answer") {
-      events.onAnswer(data.key, data.outputs);
-      next();
-    }
-    if (data.say === "failed") failed(data.id, data.reason);
+    if (data.say === "failed" && data.id === importing) events.onImportFailed(data.reason);
+    runs.hear(data);
+    hear(data);
   });
   return {
-    ask: (request, record) => {
-      if (!running) run({ request, record });
-      else waiting = running.key === request.key ? null : { request, record };
-    },
+    ...studies,
+    ask: runs.ask,
     cancelImport: stop,
     importRain: (file, name, choices) => {
       stop();

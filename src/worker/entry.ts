@@ -1,13 +1,16 @@
-// The worker: keeps the records it was sent, runs heavy models, reads rain files.
+// The worker: keeps the records it was sent, runs heavy models, reads rain files, and studies in slices.
 
 import { CARD_KINDS } from "../cards/index.ts";
 import { readRainFile } from "../rainfall/import-csv.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
+import { tankSizes } from "../studies/tank-sizes.ts";
 import { runHeavy } from "./heavy.ts";
 import type { FromWorker, ToWorker } from "./messages.ts";
+import { inSlices } from "./slices.ts";
 
 const records = new Map<string, DailyRecord>();
-const importing = new Map<number, AbortController>();
+/** Imports and studies under way, each with the means to call it off. */
+const underWay = new Map<number, AbortController>();
 
 const answer = (message: FromWorker): void => postMessage(message);
 
@@ -15,7 +18,7 @@ const reasonOf = (error: unknown): string => (error instanceof Error ? error.mes
 
 async function bringIn(message: Extract<ToWorker, { say: "import" }>): Promise<void> {
   const control = new AbortController();
-  importing.set(message.id, control);
+  underWay.set(message.id, control);
   try {
     const result = await readRainFile(message.file, {
       title: message.name,
@@ -27,7 +30,29 @@ async function bringIn(message: Extract<ToWorker, { say: "import" }>): Promise<v
   } catch (error) {
     if (!control.signal.aborted) answer({ say: "failed", id: message.id, reason: reasonOf(error) });
   } finally {
-    importing.delete(message.id);
+    underWay.delete(message.id);
+  }
+}
+
+/** A macrotask, so that a season or a calling off that came meanwhile goes first. */
+const rest = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0));
+
+async function study({ id, question, record }: Extract<ToWorker, { say: "study" }>): Promise<void> {
+  const held = records.get(record);
+  if (!held) return answer({ say: "failed", id, reason: "The rain record is not here." });
+  const control = new AbortController();
+  underWay.set(id, control);
+  try {
+    const done = await inSlices(tankSizes(question, held), {
+      signal: control.signal,
+      onPart: (part) => answer({ say: "study_part", id, part }),
+      rest,
+    });
+    if (done) answer({ say: "study_end", id, end: done.end });
+  } catch (error) {
+    answer({ say: "failed", id, reason: reasonOf(error) });
+  } finally {
+    underWay.delete(id);
   }
 }
 
@@ -37,10 +62,13 @@ addEventListener("message", ({ data }: { readonly data: ToWorker }) => {
       records.set(data.record.key, data.record);
       return;
     case "cancel":
-      importing.get(data.id)?.abort();
+      underWay.get(data.id)?.abort();
       return;
     case "import":
       void bringIn(data);
+      return;
+    case "study":
+      void study(data);
       return;
     default:
       try {

@@ -16,6 +16,8 @@ const WALL_GAP = 5;
 /** A roof beside is at least so high over the ground [px]. */
 const LEAST_EAVE = 66;
 const PITCH = 0.2;
+/** Narrower roofs stand over one another instead of side by side [px]. */
+const LEAST_ABREAST = 80;
 
 function vesselBoxes(tank: TankPart, cell: Cell, floorY: number, scale: number): readonly Box[] {
   const height = Math.max(LEAST_HEIGHT, tank.height * scale) + RIM;
@@ -151,36 +153,47 @@ export function drawShed(bench: Bench, cell: Cell, roof: RoofPart): void {
   if (roof.trouble !== null) putMark(paper, roof.id, middle, (ridge + eave) / 2);
 }
 
-function drawRoofOver(bench: Bench, roof: RoofPart, part: Cell, eave: number, spoutLeft: boolean): number {
-  const { paper } = bench;
+/** How a roof lies over its tank: which of its sides stand on posts, and on which it sheds its water. */
+type Over = {
+  readonly postLeft: boolean;
+  readonly postRight: boolean;
+  readonly spoutLeft: boolean;
+  /** Kept free of words at both sides, where another roof's water comes down [px]. */
+  readonly inset: number;
+};
+
+/** One roof over a tank, with its words; the y above all of it is returned. */
+function drawRoofOver(bench: Bench, roof: RoofPart, part: Cell, eave: number, over: Over): number {
+  const { paper, ground } = bench;
   const [left, right] = [part.x + 1, part.x + part.width - 1];
   const ridge = eave - Math.min(16, part.width * PITCH);
-  const [leftY, rightY] = spoutLeft ? [eave, ridge] : [ridge, eave];
-  draw(
-    paper,
-    roof.id,
-    "thin",
-    segment(left + 4, leftY, left + 4, groundAt(bench.ground, left + 4)) +
-      segment(right - 4, rightY, right - 4, groundAt(bench.ground, right - 4)),
-  );
+  const [leftY, rightY] = over.spoutLeft ? [eave, ridge] : [ridge, eave];
+  const post = (x: number, y: number): void =>
+    draw(paper, roof.id, "thin", segment(x, y, x, groundAt(ground, x)));
+  if (over.postLeft) post(left + 4, leftY);
+  if (over.postRight) post(right - 4, rightY);
   draw(paper, roof.id, "roof", segment(left, leftY, right, rightY));
-  drawSpout(bench, roof, spoutLeft ? left + 8 : right - 8, eave);
+  drawSpout(bench, roof, over.spoutLeft ? left + 8 : right - 8, eave);
   takes(paper, roof.id, { x: left, y: ridge - 3, width: right - left, height: eave - ridge + 6 });
   if (roof.trouble !== null) putMark(paper, roof.id, (left + right) / 2, (ridge + eave) / 2);
-  const label = labelOver(bench, roof, part, ridge - 6);
-  return label - 8;
+  return labelOver(bench, roof, part, ridge - 6, over.inset) - 8;
 }
 
 /** Roofs over their tank: side by side where the column is wide enough, else one over the other. */
 export function drawRoofsOver(bench: Bench, cell: Cell, top: number): void {
   const roofs = bench.place.roofs.filter((roof) => cell.roofs.includes(roof.id));
-  if (roofs.length === 0) return;
-  const each = cell.width / roofs.length;
-  const tiers = each < 80;
+  const each = cell.width / Math.max(1, roofs.length);
+  const tiers = each < LEAST_ABREAST;
   let eave = top - 12;
   for (const [index, roof] of roofs.entries()) {
+    const [first, last] = [index === 0, index === roofs.length - 1];
     const part = tiers ? cell : { ...cell, x: cell.x + index * each, width: each };
-    const next = drawRoofOver(bench, roof, part, eave, !tiers && index === 0 && roofs.length > 1);
+    const next = drawRoofOver(bench, roof, part, eave, {
+      postLeft: tiers || first,
+      postRight: tiers || last,
+      spoutLeft: !tiers && first && !last,
+      inset: tiers && !last ? 11 : 2,
+    });
     if (tiers) eave = next;
   }
 }

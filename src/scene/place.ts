@@ -10,6 +10,8 @@ export type Words = {
   readonly tone: Tone;
   readonly bold?: true;
   readonly most?: number;
+  /** Shown whole or not at all. */
+  readonly whole?: true;
   /** The words change with the day; this is their shorter form, for where there is little room. */
   readonly live?: string;
 };

@@ -69,7 +69,9 @@ function partOf(asked: Asked, card: Card, words: readonly Words[]): Part {
     words: [
       { text: card.title, tone: "ink", bold: true },
       ...words,
-      ...(trouble === null ? [] : [{ text: trouble, tone: "trouble" as const, most: 3 }]),
+      ...(trouble === null
+        ? []
+        : [{ text: trouble, tone: "trouble" as const, most: 3, whole: true as const }]),
     ],
     trouble,
   };
@@ -93,7 +95,7 @@ function tankWords(asked: Asked, card: Card, vessel: Vessel | null): readonly Wo
           "water",
           (time) => `full again by ${time.replace(" ", "\u00a0")}`,
         )
-      : told(asked, `${id}.days_of_autonomy`, "water", (days) => `lasts ${days} from full`)),
+      : told(asked, `${id}.days_of_autonomy`, "water", (days) => `full: lasts ${days}`)),
   ];
 }
 

@@ -35,7 +35,15 @@ export function fitted(text: string, room: number, size: number, bold = false): 
   return `${letters.join("").trimEnd()}${ELLIPSIS}`;
 }
 
-/** Breaks at plain spaces, never within a number and its unit; what does not fit in `most` lines is cut. */
+/** Words of a text; a number and its unit stay one word unless the column is too narrow for that. */
+function wordsOf(text: string, room: number, size: number, bold: boolean): readonly string[] {
+  return text
+    .split(" ")
+    .filter((word) => word !== "")
+    .flatMap((word) => (textWidth(word, size, bold) > room ? word.split("\u00a0") : [word]));
+}
+
+/** Breaks at plain spaces; what does not fit in `most` lines is cut. */
 export function wrapped(
   text: string,
   room: number,
@@ -44,7 +52,7 @@ export function wrapped(
   most: number,
 ): readonly string[] {
   const lines: string[] = [];
-  let left = text.split(" ").filter((word) => word !== "");
+  let left = wordsOf(text, room, size, bold);
   while (left.length > 0 && lines.length < most) {
     let take = 1;
     const last = lines.length === most - 1;
@@ -62,19 +70,30 @@ export type Block = {
   readonly lines: readonly Omit<PlacedWords, "x">[];
 };
 
+/** The lines of paper that words take; none where they must stand whole and cannot. */
+function linesOf(words: Words, room: number, size: number): readonly string[] {
+  const { text, most = 2, live, whole } = words;
+  const bold = words.bold ?? false;
+  if (live !== undefined) {
+    const fits = textWidth(text, size, bold) > room ? live : text;
+    return [fitted(fits, room, size, bold)];
+  }
+  const lines = wrapped(text, room, size, bold, most);
+  return whole && lines.some((line) => line.endsWith(ELLIPSIS)) ? [] : lines;
+}
+
 /** Sets words in a column of the given room [px]. */
 export function blockOf(words: readonly Words[], room: number, type: Type): Block {
   const lines: Omit<PlacedWords, "x">[] = [];
   let width = 0;
-  for (const { text, tone, bold = false, most = 2, live } of words) {
-    const fits = live !== undefined && textWidth(text, type.size, bold) > room ? live : text;
-    const texts =
-      live === undefined ? wrapped(text, room, type.size, bold, most) : [fitted(fits, room, type.size, bold)];
-    for (const line of texts) {
-      const across = Math.min(room, textWidth(line, type.size, bold));
+  for (const one of words) {
+    const { tone, live } = one;
+    const bold = one.bold ?? false;
+    for (const text of linesOf(one, room, type.size)) {
+      const across = Math.min(room, textWidth(text, type.size, bold));
       width = Math.max(width, across);
       const y = lines.length * type.leading + type.size;
-      lines.push({ text: line, y, tone, bold, room: live === undefined ? null : across });
+      lines.push({ text, y, tone, bold, room: live === undefined ? null : across });
     }
   }
   return { width, height: lines.length * type.leading + type.size * 0.25, lines };

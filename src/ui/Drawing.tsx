@@ -61,8 +61,7 @@ function Painted(props: { readonly scene: SceneModel; readonly id: string }) {
           <Index each={label().words}>
             {(words) => (
               <text
-                class={words().tone}
-                classList={{ bold: words().bold, under: label().under }}
+                class={[words().tone, words().bold ? "bold" : "", label().under ? "under" : ""].join(" ")}
                 x={words().x}
                 y={words().y}
               >

@@ -3,6 +3,7 @@
 import { For, Show } from "solid-js";
 import { Answers } from "./Answers.tsx";
 import { CardView } from "./CardView.tsx";
+import { Drawing } from "./Drawing.tsx";
 import { GROUPS, type Group } from "./groups.ts";
 import { StartDialog } from "./StartDialog.tsx";
 import { StoredWater } from "./StoredChart.tsx";
@@ -166,6 +167,7 @@ export function Page() {
       <main>
         <Answers />
         <Problems />
+        <Drawing />
         <StoredWater />
         <div id="cards">
           <For each={GROUPS}>{(group) => <GroupView group={group} />}</For>

@@ -221,6 +221,8 @@ export type CardKind = {
   readonly single?: true;
   /** Text row that holds the rain record's content key; the screen offers to bring one in. */
   readonly record?: string;
+  /** Offers to run the season with this card smaller and bigger, where the row is not `none`; `ask` is the button. */
+  readonly sizes?: { readonly ask: string; readonly where: string };
   readonly rows: readonly Row[];
   readonly models: readonly Model[];
   readonly cautions: readonly Caution[];

@@ -223,6 +223,8 @@ export type CardKind = {
   readonly record?: string;
   /** Offers to run the season with this card smaller and bigger, where the row is not `none`; `ask` is the button. */
   readonly sizes?: { readonly ask: string; readonly where: string };
+  /** Row that holds the shape of what it stores; the screen offers a dip-stick strip of it. */
+  readonly vessel?: string;
   readonly rows: readonly Row[];
   readonly models: readonly Model[];
   readonly cautions: readonly Caution[];

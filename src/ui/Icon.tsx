@@ -14,6 +14,8 @@ const DRAWINGS: Readonly<
   roof: { ink: "M3 11 20 5M6 10v10M17 6.5V20", tone: "M20 5v7", color: "var(--water)" },
   tank: { ink: "M5 4v16h14V4", tone: "M5 10h14", color: "var(--water)" },
   line: { ink: "M3 5c5 0 4 12 9 12s4-4 9-4", tone: "M3 5 21 12", color: "var(--water)" },
+  tee: { ink: "M3 8h18M12 8v12", tone: "M9 8a3 3 0 0 0 6 0", color: "var(--water)" },
+  filter: { ink: "M4 5h16l-6 7v8l-4-3v-5z", tone: "M8 8h8", color: "var(--water)" },
   draw: { ink: "M4 9h7V6h5v3h1v4M4 9v3h9", tone: "M17 16v4", color: "var(--water)" },
   delivery: {
     ink: "M4 20v-6h6v6zM7 14c0-9 12-9 12-1v6",

@@ -1,11 +1,12 @@
-// Rows that hold a list: twelve months, or what grows in a bed.
+// Rows that hold a list: twelve months, points, or what grows in a bed.
 
-import { createSignal, For, Index, Show } from "solid-js";
+import { createSignal, For, Index, Match, Show, Switch } from "solid-js";
 import type { Card, Content } from "../document/worksheet.ts";
 import type { ListGiven } from "../graph/types.ts";
 import { editText, unitLabel } from "../units/show.ts";
 import { DayPicker } from "./DayPicker.tsx";
 import { readTyped } from "./number-text.ts";
+import { PointsRow } from "./PointsRow.tsx";
 import { useSheet } from "./sheet.ts";
 
 const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
@@ -171,8 +172,13 @@ function ContentsRow(props: Props) {
 
 export function ListRow(props: Props) {
   return (
-    <Show when={props.row.of === "contents"} fallback={<MonthsRow {...props} />}>
-      <ContentsRow {...props} />
-    </Show>
+    <Switch fallback={<MonthsRow {...props} />}>
+      <Match when={props.row.of === "contents"}>
+        <ContentsRow {...props} />
+      </Match>
+      <Match when={props.row.of === "points"}>
+        <PointsRow {...props} />
+      </Match>
+    </Switch>
   );
 }

@@ -28,6 +28,7 @@ const SEASON_ROWS = [
   "stored_total",
   "short_days",
   "record_first_day",
+  "left_out_in_run",
 ];
 
 const or = (value: number | string | null, reason: string): Outcome =>
@@ -51,6 +52,7 @@ function ofSeason(answer: SeasonAnswer): Outputs {
     "season.stored_total": { value: answer.storedTotal },
     "season.short_days": { value: answer.shortDay },
     "season.record_first_day": { value: answer.firstDay },
+    "season.left_out_in_run": { value: answer.leftOut },
   };
 }
 

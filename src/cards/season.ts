@@ -1,27 +1,18 @@
 // The season: the plan put together from all cards, the run over the record, and what it says of the whole.
 
-import type { CardKind, Model } from "../graph/types.ts";
+import type { CardKind, Model, ModelInput, Outputs } from "../graph/types.ts";
 import type { SeasonPlan } from "../season/plan.ts";
 import { runSeason } from "../season/run.ts";
+import { readyList } from "./bed-part.ts";
 import { outcomes } from "./inputs.ts";
+import { feeds, joints } from "./joints.ts";
 import { TAKERS_ROWS, TIGHTEST, TIGHTEST_ROWS, takers, tightest } from "./keeping-up.ts";
-import { DEFINITION, formula, given, output } from "./rows.ts";
+import { overflows } from "./overflows.ts";
+import { DEFINITION } from "./rows.ts";
 import { seasonOutputs } from "./season-outputs.ts";
 import { PLAN_ROWS, seasonPlan } from "./season-plan.ts";
+import { SEASON_ROWS } from "./season-rows.ts";
 import { SERVES_ROWS, serves } from "./serves.ts";
-
-const RUN = "your record, day by day";
-const FAO = "FAO Irrigation and Drainage Paper 56";
-
-const BINDING_OPTIONS = [
-  { word: "rain", label: "rain" },
-  { word: "storage", label: "storage" },
-  { word: "transfer", label: "the gravity line" },
-  { word: "pump_time", label: "the pump's time" },
-  { word: "energy", label: "the battery" },
-  { word: "hands", label: "your time" },
-  { word: "held_back", label: "held back for other beds" },
-];
 
 const PLAN_TAKES = [
   "hold_days",
@@ -41,13 +32,13 @@ const planning: Model = {
   takes: PLAN_TAKES,
   surveys: PLAN_ROWS,
   optional: ["site.minutes_per_day"],
-  outputs: ["plan", "left_out"],
+  outputs: ["plan", "left_out_of_plan"],
   run: (input) => {
     const plan = seasonPlan(input);
     if (plan.beds.length + plan.draws.length + plan.tanks.length === 0) {
-      return { plan: { none: "there is no tank and no bed yet" }, left_out: { value: plan.leftOut.length } };
+      return { plan: { none: "there is no tank and no bed yet" }, left_out_of_plan: { value: plan.leftOut } };
     }
-    return outcomes({ plan, left_out: plan.leftOut.length });
+    return outcomes({ plan, left_out_of_plan: plan.leftOut });
   },
 };
 
@@ -64,186 +55,32 @@ const run: Model = {
   },
 };
 
+/** What the run left out, the plan's parts among them; where there was no run, what the plan left out. */
+function leftOutOf(input: ModelInput): Outputs {
+  const list = readyList(input.results, "left_out_in_run");
+  const all = list.length > 0 ? list : readyList(input.results, "left_out_of_plan");
+  return outcomes({ left_out: all.length, left_out_list: all });
+}
+
 export const season: CardKind = {
   kind: "season",
   label: "The season",
   purpose: "Every day of the record run through all of it together.",
   single: true,
-  rows: [
-    given(
-      "hold_days",
-      "Hold back for the beds before, days",
-      "count",
-      [7, "1"],
-      "A bed is watered only if what is left still covers so many days of the beds that come before it.",
-      { max: 365 },
-    ),
-    output("plan", "Plan", "planning", "series", "What one run needs to know.", DEFINITION, { hidden: true }),
-    output(
-      "left_out",
-      "Parts left out",
-      "planning",
-      "count",
-      "Parts whose numbers are missing or wrong; the rest is worked out without them.",
-      DEFINITION,
-    ),
-    output(
-      "reachable",
-      "Reachable in all tanks",
-      "serves",
-      "volume",
-      "The reachable water of all tanks that serve beds, full.",
-      DEFINITION,
-      { minor: true },
-    ),
-    output(
-      "peak_day_draw",
-      "Taken on a peak day",
-      "serves",
-      "volume",
-      "What those beds need on a peak day, with the tanks' leaks and open water.",
-      FAO,
-      { minor: true },
-    ),
-    formula(
-      "days_of_autonomy",
-      "Full tanks last",
-      "span",
-      "reachable / peak_day_draw * 1 day",
-      "The reachable water of all tanks that serve beds over what is taken on a peak day.",
-      `definition; bed need after ${FAO}`,
-    ),
-    output(
-      "need",
-      "Beds need, a season",
-      "run",
-      "volume",
-      "Crop use less the rain that counted, over what reaches the roots; the mean of whole seasons.",
-      FAO,
-    ),
-    output(
-      "met",
-      "Beds get, a season",
-      "run",
-      "volume",
-      "Water given to all beds; the mean of whole seasons.",
-      RUN,
-    ),
-    output(
-      "share_met",
-      "Share of their thirst met",
-      "run",
-      "share",
-      "What all crops used over what they would have used, all seasons together.",
-      RUN,
-    ),
-    output(
-      "days_short",
-      "Days short, a season",
-      "run",
-      "count",
-      "Days on which any bed was short; the mean of whole seasons.",
-      RUN,
-    ),
-    output(
-      "longest_short_run",
-      "Longest run of short days",
-      "run",
-      "count",
-      "The most days on end on which some bed was short, over the record.",
-      RUN,
-    ),
-    output(
-      "driest_year_share_met",
-      "Share met, driest year",
-      "run",
-      "share",
-      "The same share in the calendar year with the least rain.",
-      RUN,
-    ),
-    output(
-      "driest_year_days_short",
-      "Days short, driest year",
-      "run",
-      "count",
-      "Days short in the calendar year with the least rain.",
-      RUN,
-    ),
-    output(
-      "spill",
-      "Spills, a season",
-      "run",
-      "volume",
-      "Roof water that found no room, in a usual season.",
-      RUN,
-    ),
-    output(
-      "binding",
-      "Gives out first",
-      "run",
-      "text",
-      "Of what a watering could lack (rain, storage, transfer, pump, energy, hands, held back), the one behind the most unmet water.",
-      `${RUN}; the order is our definition`,
-      { options: BINDING_OPTIONS },
-    ),
-    output(
-      "tightest_line",
-      "Slowest line for its beds",
-      "keeping_up",
-      "text",
-      "The line whose refill takes the largest share of the time until the next watering.",
-      DEFINITION,
-      { hidden: true },
-    ),
-    output(
-      "tightest_refill",
-      "Its refill",
-      "keeping_up",
-      "duration",
-      "After the largest watering from the tank it fills.",
-      DEFINITION,
-      { minor: true },
-    ),
-    output(
-      "tightest_interval",
-      "Its beds ask again after",
-      "keeping_up",
-      "span",
-      "The shortest time between waterings at the peak.",
-      DEFINITION,
-      { minor: true },
-    ),
-    output(
-      "tightest_share",
-      "Refill over that time",
-      "keeping_up",
-      "share",
-      "Over 100 % it is late.",
-      DEFINITION,
-      { minor: true },
-    ),
-    output(
-      "balance_error",
-      "Water not accounted for",
-      "run",
-      "factor",
-      "In less out less change in store, over all that went through: measured from the days, not assumed.",
-      RUN,
-      { minor: true },
-    ),
-    output("stored_total", "Water in all tanks", "run", "series", "Each evening of the record.", RUN, {
-      hidden: true,
-    }),
-    output("short_days", "Short days", "run", "series", "1 on a day on which any bed was short.", RUN, {
-      hidden: true,
-    }),
-    output("record_first_day", "First day", "run", "count", "First day of the record.", RUN, {
-      hidden: true,
-    }),
-  ],
+  rows: SEASON_ROWS,
   models: [
     planning,
     run,
+    feeds,
+    joints,
+    overflows,
+    {
+      name: "listing",
+      takes: ["left_out_of_plan", "left_out_in_run"],
+      tolerant: true,
+      outputs: ["left_out", "left_out_list"],
+      run: leftOutOf,
+    },
     {
       name: "serves",
       takes: ["weather.peak_day_eto", "site.today"],

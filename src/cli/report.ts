@@ -4,7 +4,7 @@ import { cautionsOf } from "../graph/cautions.ts";
 import { explain } from "../graph/explain.ts";
 import { shownValue } from "../graph/shown.ts";
 import type { CardKinds, Result, Value } from "../graph/types.ts";
-import type { LeftOut, SeasonPlan } from "../season/plan.ts";
+import type { LeftOut } from "../season/plan.ts";
 import type { ShowOptions } from "../units/show.ts";
 import type { Whole } from "../worker/settle.ts";
 
@@ -68,8 +68,8 @@ function shownIds(
 }
 
 function leftOut(whole: Whole): readonly LeftOut[] {
-  const plan = whole.results.get("season.plan");
-  return plan?.state === "ready" ? (plan.value as SeasonPlan).leftOut : [];
+  const list = whole.results.get("season.left_out_list");
+  return list?.state === "ready" ? (list.value as readonly LeftOut[]) : [];
 }
 
 /** The whole worksheet as one object; numbers in coherent SI. */

@@ -27,7 +27,7 @@ function facts(part: Part): string {
   const short = part.words.filter((one) => one.tone === "trouble" && one.text !== part.trouble);
   const said = [...words, ...short].map((one) => one.text);
   const trouble = part.trouble === null ? "" : ` Trouble: ${part.trouble.replace(/[.]$/, "")}.`;
-  return (said.length > 0 ? `: ${said.join(", ")}.` : ".") + trouble;
+  return `${["", ...said].join("; ")}.${trouble}`;
 }
 
 function tankText(tell: Tell, tank: TankPart): string {

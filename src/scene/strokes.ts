@@ -24,13 +24,6 @@ export const segment = (x1: number, y1: number, x2: number, y2: number): string 
 export const circle = (x: number, y: number, r: number): string =>
   `M${round(x - r)},${round(y)}a${r},${r} 0 1 1 ${2 * r},0a${r},${r} 0 1 1 ${-2 * r},0Z`;
 
-export const inflated = (box: Box, by: number): Box => ({
-  x: box.x - by,
-  y: box.y - by,
-  width: box.width + 2 * by,
-  height: box.height + 2 * by,
-});
-
 /** The least box around some boxes. */
 export function around(boxes: readonly Box[]): Box {
   const left = Math.min(...boxes.map((box) => box.x));

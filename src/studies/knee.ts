@@ -3,7 +3,7 @@
 /** More volume that is asked about: a tenth. */
 const MORE = 0.1;
 /** Gain in share met for that tenth under which it is little: half of one part in a hundred. Our definition. */
-export const LITTLE_GAIN = 0.005;
+const LITTLE_GAIN = 0.005;
 
 /** One size on the curve. */
 export type SizeOnCurve = {

@@ -3,6 +3,7 @@
 import { createMemo, For, Show } from "solid-js";
 import type { Card } from "../document/worksheet.ts";
 import type { Row } from "../graph/types.ts";
+import { DipStrip } from "./DipStrip.tsx";
 import { Icon } from "./Icon.tsx";
 import { RainPicker } from "./RainPicker.tsx";
 import { RowView } from "./Rows.tsx";
@@ -30,6 +31,9 @@ function Menu(props: { readonly card: Card }) {
         <button type="button" onClick={act(() => sheet.edit.moveCard(props.card, 1))}>
           Move down
         </button>
+        <Show when={sheet.kinds[props.card.kind]?.vessel}>
+          {(vessel) => <DipStrip card={props.card} row={vessel()} onOpen={act(() => {})} />}
+        </Show>
         <button type="button" data-tone="trouble" onClick={act(() => sheet.edit.removeCard(props.card))}>
           Take it out
         </button>

@@ -152,13 +152,10 @@ export function NumberRow(props: Props) {
   const field = createField(sheet, props);
   const [focused, setFocused] = createSignal(false);
   const open = () => sheet.opened() === field.id();
+  const isReady = () => sheet.result(field.id())?.state === "ready";
   const shown = () =>
     field.text() ??
-    (focused()
-      ? startText(sheet, field.entry(), field.id())
-      : sheet.result(field.id())?.state === "ready"
-        ? sheet.shown(field.id())
-        : "");
+    (focused() || !isReady() ? startText(sheet, field.entry(), field.id()) : sheet.shown(field.id()));
   const absent = () => {
     const result = sheet.result(field.id());
     return result?.state === "none" ? result.reason : "none";

@@ -1,6 +1,7 @@
 // The whole page: header, answers, what is wrong, the chart, the cards.
 
 import { For, Show } from "solid-js";
+import type { Card } from "../document/worksheet.ts";
 import { Answers } from "./Answers.tsx";
 import { CardView } from "./CardView.tsx";
 import { Drawing } from "./Drawing.tsx";
@@ -109,6 +110,18 @@ function Problems() {
   );
 }
 
+/** Cards by their ids, so that an edit changes a card in place and the field being typed in keeps the focus. */
+function Cards(props: { readonly cards: readonly Card[] }) {
+  const ids = () => props.cards.map((card) => card.id);
+  return (
+    <For each={ids()}>
+      {(id) => (
+        <Show when={props.cards.find((card) => card.id === id)}>{(card) => <CardView card={card()} />}</Show>
+      )}
+    </For>
+  );
+}
+
 function GroupView(props: { readonly group: Group }) {
   const sheet = useSheet();
   const cards = () =>
@@ -132,7 +145,7 @@ function GroupView(props: { readonly group: Group }) {
           </For>
         </header>
         <div class="cards">
-          <For each={cards()}>{(card) => <CardView card={card} />}</For>
+          <Cards cards={cards()} />
         </div>
       </section>
     </Show>
@@ -149,7 +162,7 @@ function Unknown() {
       <section class="width group" aria-label="Cards this version does not know">
         <h2>Cards this version does not know</h2>
         <div class="cards">
-          <For each={cards()}>{(card) => <CardView card={card} />}</For>
+          <Cards cards={cards()} />
         </div>
       </section>
     </Show>

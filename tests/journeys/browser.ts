@@ -49,7 +49,7 @@ export async function open(
 
 /** Waits until nothing is being worked out. */
 export async function settled(page: Page): Promise<void> {
-  await page.waitForSelector('.answers[aria-busy="false"] .lead');
+  await page.waitForSelector('.answers[aria-busy="false"] h1.lead');
 }
 
 /** The row of a quantity. */

@@ -55,6 +55,10 @@ function driest(asked: Asked): readonly Piece[] {
   const why = reasonOf(asked.result("season.driest_year_days_short"));
   if (why) return [];
   const year: Piece = value("weather.driest_year", "water");
+  const usual = number(asked, "season.days_short") ?? 0;
+  if (short === 0 && usual > 0) {
+    return [" In the driest year on record, ", year, ", no bed went short, but in others some did."];
+  }
   if (short === 0) return [" In the driest year on record, ", year, ", no bed went short."];
   return [
     " In the driest year on record, ",

@@ -36,7 +36,7 @@ const or = (value: number | string | null, reason: string): Outcome =>
 
 const NO_YEAR = "the record has no whole calendar year";
 
-function ofSeason(answer: SeasonAnswer): Outputs {
+function ofSeason(answer: SeasonAnswer, beds: number): Outputs {
   const { totals } = answer;
   return {
     "season.need": { value: totals.need },
@@ -47,7 +47,7 @@ function ofSeason(answer: SeasonAnswer): Outputs {
     "season.driest_year_share_met": or(totals.driestYearShareMet, NO_YEAR),
     "season.driest_year_days_short": or(totals.driestYearDaysShort, NO_YEAR),
     "season.spill": { value: totals.spill },
-    "season.binding": or(totals.binding, "nothing went short"),
+    "season.binding": or(totals.binding, beds > 0 ? "nothing went short" : "no bed is in the run"),
     "season.balance_error": { value: totals.balanceError },
     "season.stored_total": { value: answer.storedTotal },
     "season.short_days": { value: answer.shortDay },
@@ -106,6 +106,6 @@ function ofFailure(plan: SeasonPlan, failure: SeasonFailure): Outputs {
 /** Every row that the run answers, for the parts in the plan and those left out of it. */
 export function seasonOutputs(plan: SeasonPlan, answer: SeasonAnswer | SeasonFailure): Outputs {
   if ("failed" in answer) return ofFailure(plan, answer);
-  const rows = { ...ofSeason(answer), ...ofParts(answer) };
+  const rows = { ...ofSeason(answer, plan.beds.length), ...ofParts(answer) };
   return { ...rows, ...ofLeftOut(plan, rows) };
 }

@@ -36,6 +36,7 @@ function value(quantity: string, tone: Tone): Piece {
 }
 
 function reasonOf(result: Result | undefined): string | null {
+  if (!result) return "one of the worksheet's four fixed cards is missing";
   if (result?.state === "none") return result.reason;
   if (result?.state === "failed") return result.problem.text;
   return null;
@@ -194,6 +195,11 @@ function givesOut(asked: Asked): Sentence | null {
 /** The sentences of a worksheet; the first leads. */
 export function answers(asked: Asked): readonly Sentence[] {
   if (asked.cards.every((card) => ["site", "weather", "season", "cost", "own"].includes(card.kind))) {
+    const why = reasonOf(asked.result("weather.mean_yearly_rain"));
+    if (why) {
+      const pieces = [`What the sky brings cannot be said: ${why}.`];
+      return [{ id: "empty", lead: true, watch: "weather.mean_yearly_rain", pieces }];
+    }
     return [
       {
         id: "empty",

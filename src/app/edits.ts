@@ -2,7 +2,7 @@
 
 import { CARD_KINDS } from "../cards/index.ts";
 import { emptyWorksheet } from "../document/blank.ts";
-import { addCard, copyCard, moveCard, removeCard, renameCard } from "../document/card-edits.ts";
+import { copyCard, moveCard, removeCard, renameCard } from "../document/card-edits.ts";
 import { setGiven, setLife, setMeasured, setPrice, setWorksheet } from "../document/edits.ts";
 import { editLabel } from "../document/history.ts";
 import { recordNames } from "../document/record-names.ts";
@@ -13,6 +13,7 @@ import type { Edits } from "../ui/sheet.ts";
 import { isoDate } from "../units/calendar.ts";
 import { DAY } from "../units/constants.ts";
 import type { Desk } from "./desk.ts";
+import { addJoined, laidOut } from "./joining.ts";
 import { normalsOf } from "./normals-of.ts";
 import type { createRain } from "./rain.ts";
 import type { Session } from "./session.ts";
@@ -48,10 +49,12 @@ function setNumber(
 function reveal(id: string): void {
   requestAnimationFrame(() => {
     const element = document.getElementById(id) ?? document.getElementById(id.split(".")[0] ?? "");
-    element?.closest("details")?.setAttribute("open", "");
+    for (let around = element; around; around = around.parentElement)
+      if (around instanceof HTMLDetailsElement) around.open = true;
     const calm = matchMedia("(prefers-reduced-motion: reduce)").matches;
     element?.scrollIntoView({ block: "center", behavior: calm ? "auto" : "smooth" });
-    element?.focus({ preventScroll: true });
+    const field = element instanceof HTMLDetailsElement ? element.querySelector("input") : null;
+    (field ?? element)?.focus({ preventScroll: true });
   });
 }
 
@@ -85,7 +88,7 @@ function cardEdits({
     settle: session.settle,
     addCard: (kind) => {
       const known = new Set(session.worksheet().cards.map((card) => card.id));
-      session.edit(`Add ${kind.label}`, (worksheet) => addCard(worksheet, kind.kind, { title: kind.label }));
+      session.edit(`Add ${kind.label}`, (worksheet) => addJoined(worksheet, kind.kind, kind.label));
       const fresh = session.worksheet().cards.find((card) => !known.has(card.id));
       if (fresh) reveal(fresh.id);
     },
@@ -158,6 +161,15 @@ export function makeEdits(tools: Tools): Edits {
       if (id !== null) reveal(id);
     },
     goTo: reveal,
+    askFor: (id) => {
+      if (document.getElementById(id)?.matches("input, details, select")) return reveal(id);
+      setOpened(id);
+      reveal(`${id}-measured`);
+    },
+    layOut: (wish) => {
+      session.edit("Lay the place out", (worksheet) => laidOut(worksheet, wish));
+      scrollTo({ top: 0 });
+    },
     importRain: rain.take,
     pasteRain: rain.paste,
     answerRain: rain.choose,

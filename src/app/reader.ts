@@ -16,6 +16,8 @@ type Place = { readonly card: Card; readonly row: Row | null };
 
 const GIVEN_ROWS = ["given", "choice", "date", "list"];
 
+const isStarter = (session: Session): boolean => session.worksheet().made_by.includes("made-up");
+
 /** What the components may read; everything is worked out from the session's present view. */
 export function makeReader(session: Session, showOptions: Accessor<ShowOptions>) {
   const view = session.engine.view;
@@ -61,7 +63,7 @@ export function makeReader(session: Session, showOptions: Accessor<ShowOptions>)
       const place = placeOf(id);
       if (!place?.row || !GIVEN_ROWS.includes(place.row.row)) return null;
       const entry = place.card.givens[place.row.name];
-      if (entry) return entry.from && entry.from !== "default" ? entry.from : null;
+      if (entry) return entry.from ?? null;
       return now.origin === "computed" ? null : "default";
     },
     failure: (id: string): string | null => {
@@ -85,8 +87,9 @@ export function makeReader(session: Session, showOptions: Accessor<ShowOptions>)
         return null;
       return { stored, short, firstDay: first };
     },
+    starter: (): boolean => isStarter(session),
     madeUp: (): string | null => {
-      const place = session.worksheet().made_by.includes("made-up") ? "made-up place" : null;
+      const place = isStarter(session) ? "made-up place" : null;
       const kind = result("weather.record_kind");
       const weather =
         kind?.state === "ready" && String(kind.value).startsWith("made up") ? "made-up weather" : null;

@@ -11,6 +11,7 @@ import { DAY } from "../units/constants.ts";
 import type { ShowOptions } from "../units/show.ts";
 import type { Desk, Laid } from "./desk.ts";
 import { makeEdits } from "./edits.ts";
+import { stillToSay } from "./joining.ts";
 import { createRain } from "./rain.ts";
 import { makeReader } from "./reader.ts";
 import { createSession } from "./session.ts";
@@ -79,6 +80,7 @@ export function createSheet(laid: Laid, desk: Desk) {
     ),
     problems: createMemo(() => engine.view().results.problems),
     answers: createMemo(() => answers({ result: reader.result, cards: session.worksheet().cards })),
+    missing: createMemo(() => (reader.starter() ? [] : stillToSay(session.worksheet().cards, reader.result))),
     working: () => engine.view().results.requests.length > 0,
     held: () => session.held() !== null,
     saved: session.saved,

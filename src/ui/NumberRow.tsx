@@ -163,7 +163,13 @@ export function NumberRow(props: Props) {
   return (
     <div
       class="row"
-      onFocusIn={() => setFocused(true)}
+      onFocusIn={(event) => {
+        const entered = !focused();
+        setFocused(true);
+        // Only now does the field show the text to be edited: all of it is marked, so that typing replaces it.
+        if (entered && event.target instanceof HTMLInputElement && event.target.id === field.id())
+          event.target.select();
+      }}
       onFocusOut={(event) => {
         if (!event.currentTarget.contains(event.relatedTarget as Node | null)) setFocused(false);
       }}
@@ -188,7 +194,6 @@ export function NumberRow(props: Props) {
           spellcheck={false}
           enterkeyhint="done"
           value={shown()}
-          onFocus={(event) => event.currentTarget.select()}
           onInput={(event) => field.setText(event.currentTarget.value)}
           onBlur={() => field.leave()}
           onKeyDown={(event) => onKey(sheet, field, event)}

@@ -7,6 +7,8 @@ import { Answers } from "./Answers.tsx";
 import { CardView } from "./CardView.tsx";
 import { Drawing } from "./Drawing.tsx";
 import { GROUPS, type Group } from "./groups.ts";
+import { LayOut } from "./LayOut.tsx";
+import { NextNumber } from "./NextNumber.tsx";
 import { StartDialog } from "./StartDialog.tsx";
 import { StoredWater } from "./StoredChart.tsx";
 import { useSheet } from "./sheet.ts";
@@ -61,6 +63,11 @@ function Header() {
         onChange={(event) => sheet.edit.page({ title: event.currentTarget.value })}
       />
       <Show when={sheet.madeUp()}>{(text) => <span class="madeup">{text()}</span>}</Show>
+      <Show when={sheet.starter()}>
+        <button type="button" class="tool own" onClick={() => sheet.edit.start(null)}>
+          Start my own
+        </button>
+      </Show>
       <label>
         <span class="unseen">Units</span>
         <select
@@ -184,6 +191,9 @@ export function Page() {
       <main>
         <Answers />
         <Problems />
+        <Show when={sheet.worksheet().cards.every((card) => sheet.kinds[card.kind]?.single)}>
+          <LayOut />
+        </Show>
         <Drawing />
         <StoredWater />
         <div id="cards">
@@ -191,6 +201,7 @@ export function Page() {
           <Unknown />
         </div>
       </main>
+      <NextNumber />
       <footer class="width foot">
         <p>
           Heights are above {sheet.worksheet().datum || "a zero of your choice"}. Made by{" "}

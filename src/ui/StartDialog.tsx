@@ -58,7 +58,7 @@ export function StartDialog(props: { readonly register: (dialog: HTMLDialogEleme
         </For>
         <li>
           <button type="button" onClick={act(() => sheet.edit.start(null))}>
-            An empty one <small>Add roofs, tanks and beds one by one</small>
+            An empty one <small>For your own place: say which roofs, tanks and beds there are</small>
           </button>
         </li>
       </ul>

@@ -48,10 +48,12 @@ function createField(sheet: Sheet, props: Props) {
       true,
     );
   };
+  // Typing the usual value is saying it: from then on it is the grower's own.
+  const isUsual = () => !entry() || entry()?.from === "default";
   const leave = () => {
     const typed = text();
     if (typed !== null && typed.trim() === "" && entry()) sheet.edit.given(props.card, props.row, null);
-    else if (typed !== null && typed !== startText(sheet, entry(), id())) put(typed);
+    else if (typed !== null && (isUsual() || typed !== startText(sheet, entry(), id()))) put(typed);
     if (!wrong()) setText(null);
     sheet.edit.settle();
   };

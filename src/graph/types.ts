@@ -229,6 +229,8 @@ export type CardKind = {
   readonly sizes?: { readonly ask: string; readonly where: string };
   /** Row that holds the shape of what it stores; the screen offers a dip-stick strip of it. */
   readonly vessel?: string;
+  /** Rows whose values stand on the folded card; left out: its first two results. */
+  readonly glance?: readonly string[];
   readonly rows: readonly Row[];
   readonly models: readonly Model[];
   readonly cautions: readonly Caution[];

@@ -2,14 +2,13 @@
 
 import { createMemo, For, Show } from "solid-js";
 import type { Card } from "../document/worksheet.ts";
-import type { Row } from "../graph/types.ts";
 import { DipStrip } from "./DipStrip.tsx";
+import { FoldedCard } from "./FoldedCard.tsx";
 import { Icon } from "./Icon.tsx";
 import { RainPicker } from "./RainPicker.tsx";
 import { RowView } from "./Rows.tsx";
+import { isGiven } from "./row-kinds.ts";
 import { useSheet } from "./sheet.ts";
-
-const isGiven = (row: Row): boolean => ["given", "choice", "link", "text", "date", "list"].includes(row.row);
 
 function Menu(props: { readonly card: Card }) {
   const sheet = useSheet();
@@ -58,11 +57,19 @@ function Head(props: { readonly card: Card }) {
       <Show when={!kind()?.single} fallback={<span />}>
         <Menu card={props.card} />
       </Show>
+      <button
+        type="button"
+        class="fold"
+        aria-expanded="true"
+        aria-label={`Fold ${props.card.title} up`}
+        title="Fold this card up"
+        onClick={() => sheet.edit.unfold(props.card.id, false)}
+      />
     </header>
   );
 }
 
-export function CardView(props: { readonly card: Card }) {
+function Body(props: { readonly card: Card }) {
   const sheet = useSheet();
   const rows = createMemo(() => (sheet.kinds[props.card.kind]?.rows ?? []).filter((row) => !row.hidden));
   const main = () => rows().filter((row) => !row.minor);
@@ -73,7 +80,7 @@ export function CardView(props: { readonly card: Card }) {
   );
   const unknown = () => sheet.problems().find((problem) => problem.at === props.card.id);
   return (
-    <article class="card" id={props.card.id} aria-label={props.card.title}>
+    <>
       <Head card={props.card} />
       <Show when={unknown()}>{(problem) => <p class="wrong">{problem().text}</p>}</Show>
       <Show when={sheet.kinds[props.card.kind]?.record}>
@@ -88,6 +95,17 @@ export function CardView(props: { readonly card: Card }) {
           <summary>More</summary>
           <For each={minor()}>{(row) => <RowView card={props.card} row={row} />}</For>
         </details>
+      </Show>
+    </>
+  );
+}
+
+export function CardView(props: { readonly card: Card }) {
+  const sheet = useSheet();
+  return (
+    <article class="card" id={props.card.id} aria-label={props.card.title} tabindex="-1">
+      <Show when={sheet.unfolded(props.card.id)} fallback={<FoldedCard card={props.card} />}>
+        <Body card={props.card} />
       </Show>
     </article>
   );

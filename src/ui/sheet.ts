@@ -49,6 +49,8 @@ export type Sheet = {
   readonly templates: readonly Template[];
   readonly rain: Accessor<RainImport>;
   readonly opened: Accessor<string | null>;
+  /** Whether a card shows all of its rows, or is folded to its main answers. */
+  readonly unfolded: (card: string) => boolean;
   readonly edit: Edits;
 };
 
@@ -61,6 +63,7 @@ export type Edits = {
   readonly removeCard: (card: Card) => void;
   readonly copyCard: (card: Card) => void;
   readonly renameCard: (card: Card, title: string) => void;
+  readonly unfold: (card: string, open: boolean) => void;
   readonly moveCard: (card: Card, by: number) => void;
   readonly page: (change: Partial<Pick<Worksheet, "title" | "datum" | "currency" | "made_by">>) => void;
   readonly units: (units: UnitSystemName) => void;

@@ -14,6 +14,7 @@ import { makeEdits } from "./edits.ts";
 import { createRain } from "./rain.ts";
 import { makeReader } from "./reader.ts";
 import { createSession } from "./session.ts";
+import { createSizes } from "./sizes.ts";
 import { TEMPLATES } from "./templates.ts";
 
 const when = (milliseconds: number): string => isoDate(Math.floor(milliseconds / (DAY * 1000)));
@@ -88,6 +89,7 @@ export function createSheet(laid: Laid, desk: Desk) {
     templates: TEMPLATES,
     rain: rain.state,
     opened,
+    sizes: createSizes(engine, desk.hub.client),
     edit: makeEdits({ session, desk, rain, setOpened, setRecord, refreshSheets }),
   };
   return { sheet, session };

@@ -7,6 +7,7 @@ import { DipStrip } from "./DipStrip.tsx";
 import { Icon } from "./Icon.tsx";
 import { RainPicker } from "./RainPicker.tsx";
 import { RowView } from "./Rows.tsx";
+import { SizeCurve } from "./SizeCurve.tsx";
 import { useSheet } from "./sheet.ts";
 
 const isGiven = (row: Row): boolean => ["given", "choice", "link", "text", "date", "list"].includes(row.row);
@@ -83,6 +84,7 @@ export function CardView(props: { readonly card: Card }) {
       <For each={main().filter((row) => !isGiven(row))}>
         {(row) => <RowView card={props.card} row={row} />}
       </For>
+      <SizeCurve card={props.card} />
       <Show when={minor().length > 0}>
         <details class="minor" open={minorOpen()}>
           <summary>More</summary>

@@ -11,6 +11,7 @@ import type { StoredSeries } from "../scene/stored-water.ts";
 import type { ReadOptions } from "../units/read.ts";
 import type { ShowOptions } from "../units/show.ts";
 import type { RainEdits, RainImport } from "./rain-import.ts";
+import type { Sizes } from "./sizes.ts";
 
 export type SavedSheet = { readonly id: string; readonly title: string; readonly when: string };
 
@@ -49,6 +50,7 @@ export type Sheet = {
   readonly templates: readonly Template[];
   readonly rain: Accessor<RainImport>;
   readonly opened: Accessor<string | null>;
+  readonly sizes: Sizes;
   readonly edit: Edits;
 };
 

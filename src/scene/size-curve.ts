@@ -100,11 +100,17 @@ export function sizeWords(curve: SizeCurve, options: ShowOptions): readonly stri
   if (!today)
     return curve.points.length > 0 ? ["Nothing asks for this water, so no size is better than another."] : [];
   const says = (point: Known): string =>
-    `${showQuantity(point.shareMet, "share", options)} met, ${shortWords(point, options)}`;
+    `${shareWords(point, options)} of the thirst met, ${shortWords(point, options)}`;
   const words = [`Today ${showQuantity(today.volume, "volume", options)}: ${says(today)}.`];
   const twice = points.find(({ multiple }) => multiple === 2);
   if (twice) words.push(`Twice that, ${showQuantity(twice.volume, "volume", options)}: ${says(twice)}.`);
   return words;
+}
+
+/** A share that only rounds to all of it is not all of it. */
+function shareWords({ shareMet }: Known, options: ShowOptions): string {
+  const shown = showQuantity(shareMet, "share", options);
+  return shareMet < 1 && shown === showQuantity(1, "share", options) ? `almost ${shown}` : shown;
 }
 
 function shortWords({ daysShort }: Known, options: ShowOptions): string {

@@ -147,9 +147,19 @@ function Answer(props: { readonly study: SizeStudy }) {
           when={props.study.state !== "failed"}
           fallback={<span class="wrong">{props.study.reason}</span>}
         >
-          {knee() ?? `Running the season with other sizes: ${props.study.done} of ${props.study.of} …`}
+          {knee() ?? "Running the season with other sizes …"}
         </Show>
       </p>
+      <Show when={isBusy()}>
+        <p class="aside">
+          <span aria-hidden="true">
+            {props.study.done} of {props.study.of} sizes run.{" "}
+          </span>
+          <button type="button" class="ask" onClick={() => sheet.sizes.close()}>
+            Stop
+          </button>
+        </p>
+      </Show>
       <Show when={props.study.curve.points.length > 0}>
         <For each={words()}>{(sentence) => <p>{sentence}</p>}</For>
         <Chart curve={props.study.curve} words={spoken()} />

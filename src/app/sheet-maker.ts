@@ -15,6 +15,7 @@ import { createFolds } from "./folds.ts";
 import { createRain } from "./rain.ts";
 import { makeReader } from "./reader.ts";
 import { createSession } from "./session.ts";
+import { createSizes } from "./sizes.ts";
 import { TEMPLATES } from "./templates.ts";
 
 const when = (milliseconds: number): string => isoDate(Math.floor(milliseconds / (DAY * 1000)));
@@ -92,6 +93,7 @@ export function createSheet(laid: Laid, desk: Desk) {
     opened,
     unfolded: folds.isOpen,
     edit: makeEdits({ session, folds, desk, rain, setOpened, setRecord, refreshSheets }),
+    sizes: createSizes(engine, desk.hub.client),
   };
   return { sheet, session };
 }

@@ -82,7 +82,7 @@ export function demandOf(
   if (seasons.length === 0) return { none: "the record has no whole season" };
   const potential = meanOver(days.potential, seasons);
   if (potential === 0) return { none: "nothing grows in it within the season" };
-  const counted = rainTaken(days, dayOfSeason(dates, sky.firstDay, sky.eto.length));
+  const { counted } = neverShort(days, dayOfSeason(dates, sky.firstDay, sky.eto.length));
   const perDepth = wateredGround(bed) / bed.efficiency;
   const daily = days.potential.map((use, day) => (use - (counted[day] as number)) * perDepth);
   const peakDayNeed = Math.max(0, peakDay(daily, seasons));
@@ -103,23 +103,37 @@ export function demandOf(
   };
 }
 
-/** Rain that the root zone had room for on each day [m], were the bed watered whenever it asks in the season. */
-function rainTaken(days: BedDays, dayInSeason: Int32Array): Float64Array {
+/**
+ * A bed that is watered whenever its soil asks in the season, and is never refused.
+ *
+ * @param days its crops and root zone [m]
+ * @param dayInSeason day of the season, 0 outside [-]
+ * @returns rain that the root zone had room for, and water given to the roots, on each day [m]
+ * @source FAO-56 ch. 8, water early in the day as in example 38
+ */
+export function neverShort(
+  days: BedDays,
+  dayInSeason: Int32Array,
+): { readonly counted: Float64Array; readonly watered: Float64Array } {
   const { potential, total, readily, rain } = days;
-  const taken = new Float64Array(potential.length);
+  const counted = new Float64Array(potential.length);
+  const watered = new Float64Array(potential.length);
   let depletion = 0;
-  for (let day = 0; day < taken.length; day++) {
+  for (let day = 0; day < counted.length; day++) {
     const holds = total[day] as number;
     depletion = Math.min(depletion, holds);
     if (holds === 0) continue;
-    if (dayInSeason[day] && depletion >= (readily[day] as number)) depletion = 0;
+    if (dayInSeason[day] && depletion >= (readily[day] as number)) {
+      watered[day] = depletion;
+      depletion = 0;
+    }
     const counts = Math.min(rain[day] as number, depletion);
-    taken[day] = counts;
+    counted[day] = counts;
     depletion -= counts;
     const use = (potential[day] as number) * stress(depletion, holds, readily[day] as number);
     depletion = Math.min(holds, depletion + use);
   }
-  return taken;
+  return { counted, watered };
 }
 
 function meanOver(series: Float64Array, seasons: readonly Span[]): number {

@@ -8,6 +8,7 @@ import { Icon } from "./Icon.tsx";
 import { RainPicker } from "./RainPicker.tsx";
 import { RowView } from "./Rows.tsx";
 import { isGiven } from "./row-kinds.ts";
+import { SizeCurve } from "./SizeCurve.tsx";
 import { useSheet } from "./sheet.ts";
 
 function Menu(props: { readonly card: Card }) {
@@ -90,6 +91,7 @@ function Body(props: { readonly card: Card }) {
       <For each={main().filter((row) => !isGiven(row))}>
         {(row) => <RowView card={props.card} row={row} />}
       </For>
+      <SizeCurve card={props.card} />
       <Show when={minor().length > 0}>
         <details class="minor" open={minorOpen()}>
           <summary>More</summary>

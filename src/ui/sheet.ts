@@ -11,6 +11,7 @@ import type { StoredSeries } from "../scene/stored-water.ts";
 import type { ReadOptions } from "../units/read.ts";
 import type { ShowOptions } from "../units/show.ts";
 import type { RainEdits, RainImport } from "./rain-import.ts";
+import type { Sizes } from "./sizes.ts";
 
 export type SavedSheet = { readonly id: string; readonly title: string; readonly when: string };
 
@@ -51,6 +52,7 @@ export type Sheet = {
   readonly opened: Accessor<string | null>;
   /** Whether a card shows all of its rows, or is folded to its main answers. */
   readonly unfolded: (card: string) => boolean;
+  readonly sizes: Sizes;
   readonly edit: Edits;
 };
 

@@ -15,7 +15,13 @@ import type { Sizes } from "./sizes.ts";
 
 export type SavedSheet = { readonly id: string; readonly title: string; readonly when: string };
 
-export type Template = { readonly id: string; readonly title: string; readonly forWhom: string };
+export type Template = {
+  readonly id: string;
+  readonly title: string;
+  readonly forWhom: string;
+  /** What to put one's own number in first. */
+  readonly changeFirst: string;
+};
 
 export type Sheet = {
   readonly kinds: CardKinds;

@@ -119,6 +119,7 @@ function etoOf(input: ModelInput, record: DailyRecord): Outputs {
     elevation: numberOf(input, "site.elevation"),
     months: method === "monthly" ? monthly : null,
     factor: numberOf(input, "eto_factor"),
+    normals: null,
   };
   const answer = dailyEto(record, choice);
   if ("failed" in answer) return all(ETO_ROWS, answer);

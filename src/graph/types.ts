@@ -29,6 +29,10 @@ type Named = {
   readonly hidden?: true;
   /** Shown only when the card is opened in full. */
   readonly minor?: true;
+  /** On the screen, shown only where this choice of the same card is one of these words. */
+  readonly when?: { readonly row: string; readonly is: readonly string[] };
+  /** A sentence that stands at the head of its card. */
+  readonly lead?: true;
 };
 
 /** Default of a number: typed; none (with the row's `absent` reason); worked out; or picked by a choice row's word. */

@@ -138,7 +138,7 @@ function batteryAnswer(machine: Machine, id: string, place: number): BatteryAnsw
 }
 
 function bedAnswer(bed: Bed): BedAnswer {
-  const [got, wanted] = bed.every > 0 ? [bed.met, bed.due] : [bed.use, bed.potential];
+  const [got, wanted] = bed.byCalendar ? [bed.met, bed.due] : [bed.use, bed.potential];
   const sum = sumOfWhole(wanted.seasons);
   return {
     id: bed.part.id,

@@ -2,9 +2,11 @@
 
 import { createMemo, For, Show } from "solid-js";
 import type { Card } from "../document/worksheet.ts";
+import type { Row } from "../graph/types.ts";
 import { DipStrip } from "./DipStrip.tsx";
 import { FoldedCard } from "./FoldedCard.tsx";
 import { Icon } from "./Icon.tsx";
+import { LeadRow } from "./LeadRow.tsx";
 import { RainPicker } from "./RainPicker.tsx";
 import { RowView } from "./Rows.tsx";
 import { isGiven } from "./row-kinds.ts";
@@ -70,9 +72,23 @@ function Head(props: { readonly card: Card }) {
   );
 }
 
+const sameRows = (one: readonly Row[], other: readonly Row[]): boolean =>
+  one.length === other.length && one.every((row, index) => row === other[index]);
+
 function Body(props: { readonly card: Card }) {
   const sheet = useSheet();
-  const rows = createMemo(() => (sheet.kinds[props.card.kind]?.rows ?? []).filter((row) => !row.hidden));
+  const applies = ({ when }: Row): boolean => {
+    if (!when) return true;
+    const result = sheet.result(`${props.card.id}.${when.row}`);
+    return result?.state === "ready" && when.is.includes(String(result.value));
+  };
+  const rows = createMemo(
+    () =>
+      (sheet.kinds[props.card.kind]?.rows ?? []).filter((row) => !row.hidden && !row.lead && applies(row)),
+    [],
+    { equals: sameRows },
+  );
+  const leads = () => (sheet.kinds[props.card.kind]?.rows ?? []).filter((row) => row.lead && !row.hidden);
   const main = () => rows().filter((row) => !row.minor);
   const minor = () => rows().filter((row) => row.minor);
   // A memo, so that an edit of the card does not close what the reader opened.
@@ -84,6 +100,7 @@ function Body(props: { readonly card: Card }) {
     <>
       <Head card={props.card} />
       <Show when={unknown()}>{(problem) => <p class="wrong">{problem().text}</p>}</Show>
+      <For each={leads()}>{(row) => <LeadRow card={props.card} row={row} />}</For>
       <Show when={sheet.kinds[props.card.kind]?.record}>
         <RainPicker />
       </Show>

@@ -124,7 +124,7 @@ export const TANK_RESULTS: readonly Row[] = [
     "Lasts, from full, without rain",
     "span",
     "reachable / peak_day_draw * 1 day",
-    "Its reachable water over what its beds, its leak and its open water take on a peak day.",
+    "Its reachable water over what its beds, its leak and its open water take on a peak day. Other draws, for animals or rinsing, are not in it.",
     "definition; bed need after FAO Irrigation and Drainage Paper 56",
   ),
   output(

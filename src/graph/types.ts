@@ -122,6 +122,11 @@ export type OutputRow = Named & {
   /** What the words that may come out are called. */
   readonly options?: readonly { readonly word: string; readonly label: string }[];
   readonly words: string;
+  /**
+   * Formula texts that the model's answer satisfies, to check it with a pencil: the working shows the first whose numbers
+   * are all known. Nothing is worked out from them.
+   */
+  readonly relations?: readonly string[];
   readonly measurable?: Measurable;
 };
 

@@ -13,6 +13,7 @@ import type { Edits } from "../ui/sheet.ts";
 import { isoDate } from "../units/calendar.ts";
 import { DAY } from "../units/constants.ts";
 import type { Desk } from "./desk.ts";
+import type { Folds } from "./folds.ts";
 import { addJoined, laidOut } from "./joining.ts";
 import { normalsOf } from "./normals-of.ts";
 import type { createRain } from "./rain.ts";
@@ -22,6 +23,7 @@ import { template } from "./templates.ts";
 type Tools = {
   readonly session: Session;
   readonly desk: Desk;
+  readonly folds: Folds;
   readonly rain: ReturnType<typeof createRain>;
   readonly setOpened: (id: string | null) => void;
   readonly setRecord: (key: string, label: string) => void;
@@ -35,6 +37,14 @@ const roles = {
     CARD_KINDS[kind]?.rows.some((row) => row.row === "link" && row.name === given) ?? false,
 };
 
+/** Whether a quantity is typed where it stands; of what is worked out, only a measured value can be. */
+function isTyped(worksheet: Worksheet, id: string): boolean {
+  const [cardId, name] = id.split(".");
+  const card = worksheet.cards.find((candidate) => candidate.id === cardId);
+  const row = CARD_KINDS[card?.kind ?? ""]?.rows.find((candidate) => candidate.name === name);
+  return row?.row === "given" || row?.row === "list";
+}
+
 function setNumber(
   worksheet: Worksheet,
   cardId: string,
@@ -45,8 +55,9 @@ function setNumber(
   return row.name === "price" ? setPrice(worksheet, cardId, entry) : setLife(worksheet, cardId, entry);
 }
 
-/** Brings what stands under an id into view and gives it the focus. */
-function reveal(id: string): void {
+/** Brings what stands under an id into view, its card unfolded, and gives it the focus. */
+function reveal(folds: Folds, id: string): void {
+  folds.set(id.split(".")[0] ?? id, true);
   requestAnimationFrame(() => {
     const element = document.getElementById(id) ?? document.getElementById(id.split(".")[0] ?? "");
     for (let around = element; around; around = around.parentElement)
@@ -69,6 +80,7 @@ function download(name: string, text: string): void {
 
 function cardEdits({
   session,
+  folds,
   setOpened,
 }: Tools): Pick<
   Edits,
@@ -90,7 +102,7 @@ function cardEdits({
       const known = new Set(session.worksheet().cards.map((card) => card.id));
       session.edit(`Add ${kind.label}`, (worksheet) => addJoined(worksheet, kind.kind, kind.label));
       const fresh = session.worksheet().cards.find((card) => !known.has(card.id));
-      if (fresh) reveal(fresh.id);
+      if (fresh) reveal(folds, fresh.id);
     },
     removeCard: (card) => {
       setOpened(null);
@@ -146,7 +158,7 @@ function sheetEdits({
 
 /** Every edit and act of the page. */
 export function makeEdits(tools: Tools): Edits {
-  const { session, rain, setOpened, setRecord } = tools;
+  const { session, folds, rain, setOpened, setRecord } = tools;
   return {
     ...cardEdits(tools),
     ...sheetEdits(tools),
@@ -158,13 +170,14 @@ export function makeEdits(tools: Tools): Edits {
     hold: session.hold,
     openWorking: (id) => {
       setOpened(id);
-      if (id !== null) reveal(id);
+      if (id !== null) reveal(folds, id);
     },
-    goTo: reveal,
+    goTo: (id) => reveal(folds, id),
+    unfold: folds.set,
     askFor: (id) => {
-      if (document.getElementById(id)?.matches("input, details, select")) return reveal(id);
+      if (isTyped(session.worksheet(), id)) return reveal(folds, id);
       setOpened(id);
-      reveal(`${id}-measured`);
+      reveal(folds, `${id}-measured`);
     },
     layOut: (wish) => {
       session.edit("Lay the place out", (worksheet) => laidOut(worksheet, wish));

@@ -68,6 +68,8 @@ async function layOutOnPaper(page: Page) {
   // Leaving the last field.
   await touch(page.locator(".next-number").getByRole("button", { name: "Not now" }));
   await settled(page);
+  // The cards that were asked about stand open; the two that were not are opened to read their answers.
+  for (const card of ["weather", "season"]) await touch(page.locator(`#${card} > .folded`));
   return done;
 }
 

@@ -17,7 +17,12 @@ import { tank } from "./tank.ts";
 import { tee } from "./tee.ts";
 import { weather } from "./weather.ts";
 
-export const CARD_KINDS: CardKinds = {
+/** So that a card whose kind is called like something every object has, as "constructor", is of no known kind. */
+function withoutInherited(kinds: CardKinds): CardKinds {
+  return Object.assign(Object.create(null), kinds);
+}
+
+export const CARD_KINDS: CardKinds = withoutInherited({
   weather,
   site,
   roof,
@@ -33,4 +38,4 @@ export const CARD_KINDS: CardKinds = {
   season,
   cost,
   own,
-};
+});

@@ -173,6 +173,51 @@ function place(): SeasonPlan {
   });
 }
 
+/** So many such places side by side, under one person's time. */
+function places(count: number): SeasonPlan {
+  const one = place();
+  const copies = Array.from({ length: count }, (_, copy) => {
+    const name = (id: string) => `${id}_${copy}`;
+    const named = <Part extends { readonly id: string }>(part: Part): Part => ({
+      ...part,
+      id: name(part.id),
+    });
+    const from = <Part extends { readonly id: string; readonly from: string }>(part: Part): Part => ({
+      ...named(part),
+      from: name(part.from),
+    });
+    return {
+      roofs: one.roofs.map((part) => ({ ...named(part), drainsTo: part.drainsTo && name(part.drainsTo) })),
+      tanks: one.tanks.map((part) => ({
+        ...named(part),
+        overflowsTo: part.overflowsTo && name(part.overflowsTo),
+      })),
+      lines: one.lines.map((part) => ({ ...from(part), to: part.to && name(part.to) })),
+      draws: one.draws.map(from),
+      deliveries: one.deliveries.map(from),
+      beds: one.beds.map((part) => ({ ...named(part), wateredBy: part.wateredBy.map(name) })),
+    };
+  });
+  return {
+    ...one,
+    minutesPerDay: one.minutesPerDay === null ? null : one.minutesPerDay * count,
+    roofs: copies.flatMap(({ roofs }) => roofs),
+    tanks: copies.flatMap(({ tanks }) => tanks),
+    lines: copies.flatMap(({ lines }) => lines),
+    draws: copies.flatMap(({ draws }) => draws),
+    deliveries: copies.flatMap(({ deliveries }) => deliveries),
+    beds: copies.flatMap(({ beds }) => beds),
+  };
+}
+
+/** Tanks and lines of so many places whose tubs are drawn from day by day, with no bed at all. */
+function piping(count: number): SeasonPlan {
+  const plan = places(count);
+  const drawn = plan.tanks.filter(({ floor }) => floor === 0);
+  const draws = drawn.map(({ id }) => draw(0.1, { id: `draw_${id}`, from: id }));
+  return { ...plan, draws, deliveries: [], beds: [] };
+}
+
 /** Best time of the days alone, the run being put together anew each time [ms]. */
 function timeOfDays(plan: SeasonPlan, record: DailyRecord): number {
   let best = Number.POSITIVE_INFINITY;
@@ -186,6 +231,19 @@ function timeOfDays(plan: SeasonPlan, record: DailyRecord): number {
   return best;
 }
 
+function inProportion(
+  name: string,
+  times: number,
+  [more = Number.NaN, less = Number.NaN]: readonly (number | undefined)[],
+): Ratio {
+  return {
+    name,
+    ratio: more / less,
+    atMost: times * 1.3,
+    detail: `${shownTime(more)}, against ${shownTime(less)}`,
+  };
+}
+
 export function rows(): readonly Ratio[] {
   const record = recordOf(rainOf(DAYS), 0);
   const inflow = record.rain.map((depth) => depth * 90);
@@ -193,6 +251,8 @@ export function rows(): readonly Ratio[] {
   const alone = bestOf(single, REPEATS);
   const whole = timeOfDays(place(), record);
   const half = timeOfDays(place(), recordOf(record.rain.subarray(0, DAYS / 2), 0));
+  const [twice, fourfold] = [2, 4].map((count) => timeOfDays(places(count), record));
+  const [pipes, morePipes] = [1, 4].map((count) => timeOfDays(piping(count), record));
   const inC = timeInC();
   const compared: readonly Ratio[] =
     inC === null
@@ -213,11 +273,10 @@ export function rows(): readonly Ratio[] {
       atMost: 500,
       detail: `${shownTime(whole)}, one tank ${shownTime(alone)}`,
     },
-    {
-      name: "40 years against 20",
-      ratio: whole / half,
-      atMost: 2.6,
-      detail: `${shownTime(whole)}, half ${shownTime(half)}`,
-    },
+    // In proportion: as many times the work, and a third more for what no longer fits the nearest memory.
+    inProportion("40 years against 20", 2, [whole, half]),
+    inProportion("10 tanks, 8 lines, 12 beds against 5, 4, 6", 2, [twice, whole]),
+    inProportion("20 tanks, 16 lines, 24 beds against 5, 4, 6", 4, [fourfold, whole]),
+    inProportion("20 tanks, 16 lines, no beds against 5, 4", 4, [morePipes, pipes]),
   ];
 }

@@ -42,7 +42,7 @@ function numberMoved(
 export function movement(
   graph: Graph,
   worksheet: Worksheet,
-  before: Results,
+  before: Pick<Results, "get">,
   after: Results,
   id: QuantityId,
   options: ShowOptions,

@@ -38,6 +38,12 @@ const or = (value: number | string | null, reason: string): Outcome =>
 
 const NO_YEAR = "the record has no whole calendar year";
 
+/** Why nothing bound: said only of what could be worked out. */
+function unbound(answer: SeasonAnswer, beds: number): string {
+  if (beds === 0) return "no bed is in the run";
+  return answer.leftOut.length > 0 ? "nothing that could be worked out went short" : "nothing went short";
+}
+
 function ofSeason(answer: SeasonAnswer, beds: number): Outputs {
   const { totals } = answer;
   return {
@@ -49,7 +55,7 @@ function ofSeason(answer: SeasonAnswer, beds: number): Outputs {
     "season.driest_year_share_met": or(totals.driestYearShareMet, NO_YEAR),
     "season.driest_year_days_short": or(totals.driestYearDaysShort, NO_YEAR),
     "season.spill": { value: totals.spill },
-    "season.binding": or(totals.binding, beds > 0 ? "nothing went short" : "no bed is in the run"),
+    "season.binding": or(totals.binding, unbound(answer, beds)),
     "season.balance_error": { value: totals.balanceError },
     "season.stored_total": { value: answer.storedTotal },
     "season.short_days": { value: answer.shortDay },

@@ -7,6 +7,7 @@ import { neverShort } from "./demand.ts";
 import { dueOn } from "./draws.ts";
 import { OPEN_WATER } from "./losses.ts";
 import type { Machine } from "./machine.ts";
+import { isByCalendar, mayAsk } from "./schedule.ts";
 
 /** What comes into the tanks and what is asked of them on each day [m3]. */
 type WholeBalance = { readonly inflow: Float64Array; readonly demand: Float64Array };
@@ -52,15 +53,26 @@ function wholeBalance(machine: Machine): WholeBalance {
 
 /** What a bed asks for on each day when it always gets it [m3]; nothing where nobody waters it. */
 function waterings(machine: Machine, bed: Bed): Float64Array {
-  const { dayInSeason, length } = machine;
+  const { dayInSeason, length, record } = machine;
   const { rule } = bed.part;
   if (bed.sources.length === 0) return new Float64Array(length);
-  if (rule.kind === "soil")
-    return neverShort(bed.days, dayInSeason).watered.map((depth) => depth * bed.perDepth);
-  return Float64Array.from({ length }, (_, day) => {
-    const since = (dayInSeason[day] as number) - 1;
-    return since >= 0 && since % bed.every === 0 && (bed.days.total[day] as number) > 0 ? rule.volume : 0;
-  });
+  const isItsDay = (day: number): boolean =>
+    bed.letGo?.[day] !== 1 && mayAsk(rule, record.firstDay + day, dayInSeason[day] as number);
+  if (isByCalendar(rule)) {
+    const volume = rule.kind === "soil" ? 0 : (rule.volume ?? 0);
+    return Float64Array.from({ length }, (_, day) =>
+      (dayInSeason[day] as number) > 0 && (bed.days.total[day] as number) > 0 && isItsDay(day) ? volume : 0,
+    );
+  }
+  const isShort = (day: number, lack: number): boolean =>
+    rule.kind === "weekdays" ? lack > 0 : lack >= (bed.days.trigger[day] as number);
+  const { watered } = neverShort(
+    bed.part,
+    bed.days,
+    dayInSeason,
+    (day, lack) => isItsDay(day) && isShort(day, lack),
+  );
+  return watered.map((depth) => depth * bed.perDepth);
 }
 
 function addTo(sum: Float64Array, series: Float64Array, factor: number): void {

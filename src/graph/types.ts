@@ -69,9 +69,24 @@ export type LinkGiven = Named & {
   readonly many: boolean;
   /** Why nothing is read through it, when it is empty: "drains to nothing". */
   readonly absent: string;
+  /**
+   * Offers to put a card of kind `to` in the place of those of kind `from`, a new one where there is none, which takes
+   * over the link `keep` of the one it stands in for.
+   */
+  readonly swaps?: readonly {
+    readonly from: string;
+    readonly to: string;
+    readonly keep: string;
+    readonly ask: string;
+  }[];
 };
 
-export type TextGiven = Named & { readonly row: "text"; readonly default: string };
+export type TextGiven = Named & {
+  readonly row: "text";
+  readonly default: string;
+  /** Days of the week, as "mon thu", picked by buttons. */
+  readonly of?: "weekdays";
+};
 
 export type DateGiven = Named & {
   readonly row: "date";
@@ -88,7 +103,14 @@ export type ListGiven = Named & {
   /** One measure for months, two for points (across, up). */
   readonly measures?: readonly MeasureName[];
   /** For contents: the crop words allowed. */
-  readonly crops?: readonly { readonly word: string; readonly label: string }[];
+  readonly crops?: readonly {
+    readonly word: string;
+    readonly label: string;
+    /** Has values of its own when trained up a trellis. */
+    readonly trains?: true;
+    /** What its values are taken from, where no table has it. */
+    readonly note?: string;
+  }[];
   readonly default: readonly unknown[] | null;
   /** Unit text of the default. */
   readonly unit?: string;
@@ -119,6 +141,8 @@ export type OutputRow = Named & {
   readonly of: string;
   /** A measure for numbers; `text` for words, ids and dates; `series` for arrays. */
   readonly measure: MeasureName | "text" | "series";
+  /** In its text, `{row}` stands for the value of another row of the same card with its unit. */
+  readonly fills?: true;
   /** What the words that may come out are called. */
   readonly options?: readonly { readonly word: string; readonly label: string }[];
   readonly words: string;

@@ -33,11 +33,12 @@ export type Bed = {
   readonly evening: Float64Array;
   readonly potential: Tally;
   readonly use: Tally;
+  readonly rained: Tally;
   readonly due: Tally;
   readonly met: Tally;
   readonly daysShort: Tally;
-  /** Unmet water of the whole seasons by bound [m3]. */
-  readonly unmet: Float64Array;
+  /** Unmet water by season, the last for days outside, and within it by bound [m3]. */
+  readonly unmet: readonly Float64Array[];
 };
 
 /** What beds are put together from. */
@@ -102,10 +103,11 @@ function sums({ seasons, years, sky }: BedGround) {
     evening: new Float64Array(sky.eto.length),
     potential: tally(),
     use: tally(),
+    rained: tally(),
     due: tally(),
     met: tally(),
     daysShort: tally(),
-    unmet: new Float64Array(BOUNDS.length),
+    unmet: Array.from({ length: seasons + 1 }, () => new Float64Array(BOUNDS.length)),
   };
 }
 

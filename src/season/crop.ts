@@ -38,14 +38,26 @@ function grow(machine: Machine, bed: Bed, day: number, total: number): void {
   if (machine.dayInSeason[day] === 0) return;
   count(bed.potential, machine.slots, potential * bed.ground);
   count(bed.use, machine.slots, use * bed.ground);
+  if (rained > 0) count(bed.rained, machine.slots, rained * bed.ground);
   if (share < 1 && potential > 0 && !bed.byCalendar)
     markShort(machine, bed, day, (potential - use) * bed.perDepth);
+}
+
+/**
+ * Books what a bed went without under the bound of its last shortfall.
+ *
+ * @param bed the bed [-]
+ * @param season place of the day's season [-]
+ * @param unmet water that it went without [m3]
+ * @source definition
+ */
+export function book(bed: Bed, season: number, unmet: number): void {
+  const byBound = bed.unmet[season] as Float64Array;
+  byBound[bed.bound] = (byBound[bed.bound] as number) + unmet;
 }
 
 function markShort(machine: Machine, bed: Bed, day: number, unmet: number): void {
   machine.shortDay[day] = 1;
   count(bed.daysShort, machine.slots, 1);
-  if (machine.slots.season < machine.seasons.length) {
-    bed.unmet[bed.bound] = (bed.unmet[bed.bound] as number) + unmet;
-  }
+  book(bed, machine.slots.season, unmet);
 }

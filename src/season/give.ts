@@ -106,12 +106,15 @@ function take(machine: Machine, source: Source, held: number, amount: number): v
     machine.hands.left -= rounds * source.roundTime;
     count(source.trips, slots, rounds);
     count(source.time, slots, rounds * source.roundTime);
+    count(source.hands, slots, rounds * source.roundTime);
     return;
   }
   readDrawdown(source, held, amount);
   const { time, energy } = drawdown;
   machine.pumpLeft[source.pump] = (machine.pumpLeft[source.pump] as number) - time - source.setUp;
-  machine.hands.left -= source.setUp + (source.attended ? time : 0);
+  const byHand = source.setUp + (source.attended ? time : 0);
+  machine.hands.left -= byHand;
+  count(source.hands, slots, byHand);
   count(source.time, slots, time);
   if (source.battery < 0) return;
   // The bisection that fits a charge may end a hair above it.

@@ -2,6 +2,7 @@
 
 import { type Bed, HANDS } from "./beds.ts";
 import { UNBOUND, whyEmpty } from "./bounds.ts";
+import { book } from "./crop.ts";
 import { type DueDraw, dueOn } from "./draws.ts";
 import { gift, give } from "./give.ts";
 import type { Machine } from "./machine.ts";
@@ -70,7 +71,5 @@ function settleFixed(machine: Machine, bed: Bed, short: number, day: number): vo
   if (short === 0) return;
   count(bed.daysShort, machine.slots, 1);
   machine.shortDay[day] = 1;
-  if (machine.slots.season < machine.seasons.length) {
-    bed.unmet[bed.bound] = (bed.unmet[bed.bound] as number) + short;
-  }
+  book(bed, machine.slots.season, short);
 }

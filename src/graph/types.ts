@@ -2,6 +2,9 @@
 
 import type { DailyRecord } from "../rainfall/record.ts";
 import type { MeasureName } from "../units/measures.ts";
+import type { Problem } from "./problem.ts";
+
+export type { Problem, ProblemCode } from "./problem.ts";
 
 /** `card_id.row_name`, e.g. `blue_tank.capacity`. */
 export type QuantityId = string;
@@ -263,38 +266,6 @@ export type CardKind = {
 };
 
 export type CardKinds = Readonly<Record<string, CardKind>>;
-
-export type ProblemCode =
-  | "missing"
-  | "upstream"
-  | "cycle"
-  | "dimension"
-  | "limit"
-  | "formula"
-  | "unit"
-  | "unknown_kind"
-  | "dead_link"
-  | "wrong_link"
-  | "duplicate_id"
-  | "missing_card"
-  | "bad_value"
-  | "not_finite"
-  | "model"
-  | "record";
-
-export type Problem = {
-  readonly code: ProblemCode;
-  /** Quantity id, or card id, or "" for the worksheet itself. */
-  readonly at: string;
-  /** One plain sentence for the reader. */
-  readonly text: string;
-  /** Quantity at which the trouble began, for `upstream`. */
-  readonly cause?: QuantityId;
-  /** Closed path of a cycle: first and last are the same. */
-  readonly path?: readonly QuantityId[];
-  /** Columns [start, end) in a formula text. */
-  readonly span?: { readonly start: number; readonly end: number };
-};
 
 export type Result =
   | { readonly state: "ready"; readonly value: Value; readonly origin: "given" | "computed" | "measured" }

@@ -3,6 +3,7 @@
 import { type Bed, HANDS } from "./beds.ts";
 import { UNBOUND, whyEmpty } from "./bounds.ts";
 import { book } from "./crop.ts";
+import { noteGift } from "./day-log.ts";
 import { type DueDraw, dueOn } from "./draws.ts";
 import { gift, give } from "./give.ts";
 import type { Machine } from "./machine.ts";
@@ -56,12 +57,14 @@ function waterBed(machine: Machine, bed: Bed, day: number): void {
     give(machine, bed, rank, want, day);
     want -= gift.amount;
     bound = Math.min(bound, gift.bound);
+    if (machine.log && gift.amount > 0) noteGift(machine.log, bed, rank);
   }
   const given = bed.asked - Math.max(0, want);
   bed.given[day] = given;
   count(bed.met, machine.slots, given);
   const isShort = want > bed.asked * ROUNDING;
-  if (isShort) bed.bound = bound < UNBOUND ? bound : HANDS;
+  // What it lacks after a full watering is for want of another one.
+  bed.bound = isShort && bound < UNBOUND ? bound : HANDS;
   if (bed.byCalendar) settleFixed(machine, bed, isShort ? want : 0, day);
 }
 

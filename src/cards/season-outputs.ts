@@ -9,9 +9,9 @@ const PART_ROWS = {
   tanks: ["mean_yearly_spill", "lowest_level", "stored"],
   draws: ["season_volume", "share_met", "days_short"],
   deliveries: ["season_volume", "season_time"],
-  carries: ["season_volume"],
+  carries: ["season_volume", "season_time", "season_trips"],
   batteries: ["lowest_charge"],
-  beds: ["met", "share_met", "days_short"],
+  beds: ["met", "share_met", "days_short", "by_year", "likely_loss", "goes_short_by"],
 } as const;
 
 const SEASON_ROWS = [
@@ -77,6 +77,7 @@ function ofParts(answer: SeasonAnswer): Outputs {
   for (const source of [...answer.deliveries, ...answer.carries]) {
     rows[`${source.id}.season_volume`] = { value: source.seasonVolume };
     rows[`${source.id}.season_time`] = { value: source.seasonTime };
+    rows[`${source.id}.season_trips`] = { value: source.seasonTrips };
   }
   for (const battery of answer.batteries)
     rows[`${battery.id}.lowest_charge`] = { value: battery.lowestShare };

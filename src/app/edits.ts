@@ -6,6 +6,7 @@ import { addCard, copyCard, moveCard, removeCard, renameCard } from "../document
 import { setGiven, setLife, setMeasured, setPrice, setWorksheet } from "../document/edits.ts";
 import { editLabel } from "../document/history.ts";
 import { recordNames } from "../document/record-names.ts";
+import { swapped } from "../document/swap.ts";
 import type { Entry, Worksheet } from "../document/worksheet.ts";
 import { recordKey } from "../rainfall/record-key.ts";
 import { worksheetFromFileText, worksheetToFileText } from "../storage/file.ts";
@@ -69,7 +70,15 @@ function cardEdits({
   setOpened,
 }: Tools): Pick<
   Edits,
-  "given" | "measured" | "settle" | "addCard" | "removeCard" | "copyCard" | "renameCard" | "moveCard"
+  | "given"
+  | "measured"
+  | "settle"
+  | "addCard"
+  | "swapLink"
+  | "removeCard"
+  | "copyCard"
+  | "renameCard"
+  | "moveCard"
 > {
   return {
     given: (card, row, entry, merge = false) => {
@@ -88,6 +97,11 @@ function cardEdits({
       session.edit(`Add ${kind.label}`, (worksheet) => addCard(worksheet, kind.kind, { title: kind.label }));
       const fresh = session.worksheet().cards.find((card) => !known.has(card.id));
       if (fresh) reveal(fresh.id);
+    },
+    swapLink: (card, row, swap) => {
+      session.edit(swap.ask, (worksheet) =>
+        swapped(worksheet, card.id, row.name, { ...swap, title: CARD_KINDS[swap.to]?.label ?? swap.to }),
+      );
     },
     removeCard: (card) => {
       setOpened(null);

@@ -1,27 +1,10 @@
-// What a bed needs, worked out over the record with water never short; and the share of it that is wetted.
+// What a bed needs, worked out over the record with water never short.
 
 import type { Model, ModelInput, Outputs } from "../graph/types.ts";
 import { bedDemand } from "../season/demand.ts";
 import { bedPart, failedBy } from "./bed-part.ts";
+import { BED_ROWS } from "./bed-rows.ts";
 import { all, numberOf, outcomes, recordOf, seriesOf, wordOf } from "./inputs.ts";
-
-/** What the demand of a bed is worked out from; the plan of the season reads the same rows. */
-export const BED_ROWS = [
-  "area",
-  "contents",
-  "watered_share",
-  "soil",
-  "root_depth",
-  "cover",
-  "cover_factor",
-  "mulch",
-  "efficiency",
-  "watered_by",
-  "priority",
-  "rule",
-  "fixed_volume",
-  "fixed_every",
-] as const;
 
 const NEEDS = [
   "peak_day_need",
@@ -29,6 +12,7 @@ const NEEDS = [
   "watering_volume",
   "watering_interval",
   "potential_use",
+  "rain_counted",
 ] as const;
 
 function demandOf(input: ModelInput): Outputs {
@@ -49,6 +33,7 @@ function demandOf(input: ModelInput): Outputs {
     watering_volume: demand.wateringVolume,
     watering_interval: demand.wateringInterval,
     potential_use: demand.potential,
+    rain_counted: Math.max(0, demand.potential - demand.seasonNeed * part.efficiency),
   });
 }
 
@@ -63,22 +48,8 @@ export const demand: Model = {
     "site.season_start",
     "site.season_end",
   ],
-  optional: ["watered_by"],
+  optional: ["watered_by", "let_go_from"],
   record: "weather.record_in_use",
   outputs: NEEDS,
   run: demandOf,
-};
-
-/** Spots times plants over the bed, or the share given. */
-export const wetting: Model = {
-  name: "wetting",
-  takes: ["wetted_share", "plant_count", "spot_area", "area"],
-  optional: ["plant_count", "spot_area"],
-  outputs: ["watered_share"],
-  run: (input) => {
-    const [plants, spot] = [input.values["plant_count"], input.values["spot_area"]];
-    if (typeof plants !== "number" || typeof spot !== "number")
-      return outcomes({ watered_share: numberOf(input, "wetted_share") });
-    return outcomes({ watered_share: Math.min(1, (plants * spot) / numberOf(input, "area")) });
-  },
 };

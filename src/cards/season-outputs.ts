@@ -9,9 +9,9 @@ const PART_ROWS = {
   tanks: ["mean_yearly_spill", "lowest_level", "stored"],
   draws: ["season_volume", "share_met", "days_short"],
   deliveries: ["season_volume", "season_time"],
-  carries: ["season_volume"],
+  carries: ["season_volume", "season_time", "season_trips"],
   batteries: ["lowest_charge"],
-  beds: ["met", "share_met", "days_short"],
+  beds: ["met", "share_met", "days_short", "by_year", "likely_loss", "goes_short_by"],
 } as const;
 
 const SEASON_ROWS = [
@@ -36,6 +36,12 @@ const or = (value: number | string | null, reason: string): Outcome =>
 
 const NO_YEAR = "the record has no whole calendar year";
 
+/** Why nothing bound: said only of what could be worked out. */
+function unbound(answer: SeasonAnswer, beds: number): string {
+  if (beds === 0) return "no bed is in the run";
+  return answer.leftOut.length > 0 ? "nothing that could be worked out went short" : "nothing went short";
+}
+
 function ofSeason(answer: SeasonAnswer, beds: number): Outputs {
   const { totals } = answer;
   return {
@@ -47,7 +53,7 @@ function ofSeason(answer: SeasonAnswer, beds: number): Outputs {
     "season.driest_year_share_met": or(totals.driestYearShareMet, NO_YEAR),
     "season.driest_year_days_short": or(totals.driestYearDaysShort, NO_YEAR),
     "season.spill": { value: totals.spill },
-    "season.binding": or(totals.binding, beds > 0 ? "nothing went short" : "no bed is in the run"),
+    "season.binding": or(totals.binding, unbound(answer, beds)),
     "season.balance_error": { value: totals.balanceError },
     "season.stored_total": { value: answer.storedTotal },
     "season.short_days": { value: answer.shortDay },
@@ -71,6 +77,7 @@ function ofParts(answer: SeasonAnswer): Outputs {
   for (const source of [...answer.deliveries, ...answer.carries]) {
     rows[`${source.id}.season_volume`] = { value: source.seasonVolume };
     rows[`${source.id}.season_time`] = { value: source.seasonTime };
+    rows[`${source.id}.season_trips`] = { value: source.seasonTrips };
   }
   for (const battery of answer.batteries)
     rows[`${battery.id}.lowest_charge`] = { value: battery.lowestShare };

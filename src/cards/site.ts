@@ -45,10 +45,10 @@ export const site: CardKind = {
     ),
     given(
       "water_at",
-      "Watering at, after midnight",
-      "duration",
+      "Watering at",
+      "clock",
       [19, "h"],
-      "The hour of the day at which the beds are watered.",
+      "The time of day at which the beds are watered: 7 pm, or 19:30.",
       {
         max: 86_400,
       },

@@ -142,5 +142,11 @@ export function shownValue(
 ): string {
   const node = nodeOf(graph, id);
   const result = results.get(id);
-  return node && result ? shownResult(worksheet, node, result, options) : "";
+  if (!node || !result) return "";
+  const text = shownResult(worksheet, node, result, options);
+  if (node.row?.row !== "output" || !node.row.fills || result.state === "none") return text;
+  return text.replace(/\{([a-z0-9_.]+)\}/g, (_, name: string) => {
+    const other = name.includes(".") ? name : `${node.card}.${name}`;
+    return other === id ? "" : shownValue(graph, worksheet, results, other, options);
+  });
 }

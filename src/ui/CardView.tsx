@@ -5,6 +5,7 @@ import type { Card } from "../document/worksheet.ts";
 import type { Row } from "../graph/types.ts";
 import { DipStrip } from "./DipStrip.tsx";
 import { Icon } from "./Icon.tsx";
+import { LeadRow } from "./LeadRow.tsx";
 import { RainPicker } from "./RainPicker.tsx";
 import { RowView } from "./Rows.tsx";
 import { useSheet } from "./sheet.ts";
@@ -62,9 +63,23 @@ function Head(props: { readonly card: Card }) {
   );
 }
 
+const sameRows = (one: readonly Row[], other: readonly Row[]): boolean =>
+  one.length === other.length && one.every((row, index) => row === other[index]);
+
 export function CardView(props: { readonly card: Card }) {
   const sheet = useSheet();
-  const rows = createMemo(() => (sheet.kinds[props.card.kind]?.rows ?? []).filter((row) => !row.hidden));
+  const applies = ({ when }: Row): boolean => {
+    if (!when) return true;
+    const result = sheet.result(`${props.card.id}.${when.row}`);
+    return result?.state === "ready" && when.is.includes(String(result.value));
+  };
+  const rows = createMemo(
+    () =>
+      (sheet.kinds[props.card.kind]?.rows ?? []).filter((row) => !row.hidden && !row.lead && applies(row)),
+    [],
+    { equals: sameRows },
+  );
+  const leads = () => (sheet.kinds[props.card.kind]?.rows ?? []).filter((row) => row.lead && !row.hidden);
   const main = () => rows().filter((row) => !row.minor);
   const minor = () => rows().filter((row) => row.minor);
   // A memo, so that an edit of the card does not close what the reader opened.
@@ -76,6 +91,7 @@ export function CardView(props: { readonly card: Card }) {
     <article class="card" id={props.card.id} aria-label={props.card.title}>
       <Head card={props.card} />
       <Show when={unknown()}>{(problem) => <p class="wrong">{problem().text}</p>}</Show>
+      <For each={leads()}>{(row) => <LeadRow card={props.card} row={row} />}</For>
       <Show when={sheet.kinds[props.card.kind]?.record}>
         <RainPicker />
       </Show>

@@ -88,7 +88,7 @@ export function readyBeds(parts: readonly BedPart[], given: BedGround, leftOut: 
       perDepth: wateredGround(part) / part.efficiency,
       traits,
       days,
-      ...(known ?? needOf(part, given, days)),
+      ...(known ? { demand: known.demand, none: known.none } : needOf(part, given, days)),
       sources,
       before: sources.map((source) => earlier(beds, part, source, given.feeders)),
       byCalendar: isByCalendar(part.rule),

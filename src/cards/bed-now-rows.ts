@@ -61,9 +61,6 @@ export const BED_NOW_ROWS: readonly Row[] = [
     minor: true,
   }),
   output("week_cans", "In cans, each time", "now", "count", "What it will ask for over your can.", RUN, {
-    minor: true,
-  }),
-  output("week_need", "In the whole week", "now", "volume", "What it will ask for together.", RUN, {
-    minor: true,
+    hidden: true,
   }),
 ];

@@ -96,7 +96,6 @@ function nowOf(input: ModelInput): Outputs {
     week_days: week && next ? { value: weekdaysOf(week) } : { none: asksNothing },
     week_each: amount(week?.each, asksNothing),
     week_cans: amount(cansFor(week, numberOrNull(input, "can_volume")), asksNothing),
-    week_need: amount(week ? week.asked : null, why),
   };
 }
 
@@ -114,15 +113,6 @@ export const now: Model = {
     "can_volume",
   ],
   tolerant: true,
-  outputs: [
-    "needs_today",
-    "lacks_today",
-    "wants_next",
-    "gets_next",
-    "week_days",
-    "week_each",
-    "week_cans",
-    "week_need",
-  ],
+  outputs: ["needs_today", "lacks_today", "wants_next", "gets_next", "week_days", "week_each", "week_cans"],
   run: nowOf,
 };

@@ -64,7 +64,7 @@ export const bed: CardKind = {
   kind: "bed",
   label: "Bed",
   purpose: "Where the water goes: soil, what grows in it, and who waters it.",
-  glance: ["peak_day_need", "share_met"],
+  glance: [],
   views: { year: "through_year", seasons: "by_year", days: "calendar", week: "week" },
   rows: [...BED_GIVENS, ...BED_RESULTS],
   models: [ground, drying, cropsSaid, demand, now, compare, soak],

@@ -10,6 +10,7 @@ import type { MeasureName } from "../units/measures.ts";
 import { showQuantity } from "../units/show.ts";
 import { useSheet } from "./sheet.ts";
 
+const FIGURES = 3;
 const CELL = 11;
 const LABEL = 62;
 const ROW = 14;
@@ -17,7 +18,8 @@ const COLUMNS = 31;
 
 function useShow() {
   const sheet = useSheet();
-  return (si: number, measure: MeasureName) => showQuantity(si, measure, sheet.showOptions());
+  return (si: number, measure: MeasureName) =>
+    showQuantity(si, measure, { ...sheet.showOptions(), figures: FIGURES });
 }
 
 /** What a day was like, in words. */

@@ -66,7 +66,7 @@ function Drawing(props: { readonly year: Year; readonly words: string }) {
 
 function Table(props: { readonly year: Year }) {
   const sheet = useSheet();
-  const show = (si: number) => showQuantity(si, "volume", sheet.showOptions());
+  const show = (si: number) => showQuantity(si, "volume", { ...sheet.showOptions(), figures: FIGURES });
   return (
     <table>
       <thead>
@@ -106,7 +106,7 @@ export function ThroughYear(props: { readonly card: Card; readonly row: string }
   const words = (held: Year): string => {
     const peak = neediest(held.months);
     if (!peak) return "Through a usual year it needs no water from you.";
-    return `Needs most in ${peak.month}: ${showQuantity(peak.need, "volume", sheet.showOptions())} a day in a usual year.`;
+    return `Needs most in ${peak.month}: ${showQuantity(peak.need, "volume", { ...sheet.showOptions(), figures: FIGURES })} a day in a usual year.`;
   };
   return (
     <Show when={year()}>

@@ -15,7 +15,9 @@ type Way = WeekOfBed["ways"][number];
 
 function useShow() {
   const sheet = useSheet();
-  return (si: number, measure: MeasureName) => showQuantity(si, measure, sheet.showOptions());
+  // As a gardener would say it aloud.
+  return (si: number, measure: MeasureName) =>
+    showQuantity(si, measure, { ...sheet.showOptions(), figures: 2 });
 }
 
 /** "9 cans in 5 trips, 12 min" or "4 min with the pump". */

@@ -47,8 +47,19 @@ function storage(asked: Asked): Sentence {
   const why = reasonOf(asked.result(id));
   const pieces: Piece[] = why
     ? [`How long full tanks carry the beds cannot be said yet: ${why}.`]
-    : ["Full tanks carry the beds for ", value(id, "water"), " without rain, at the peak of the season."];
+    : [
+        "Full tanks carry the beds for ",
+        value(id, "water"),
+        ` without rain, at the peak of the season${besides(asked)}.`,
+      ];
   return { id: "storage", lead: true, pieces: [...pieces, ...driest(asked)], watch: id };
+}
+
+/** The days of autonomy are those of the beds alone. */
+function besides(asked: Asked): string {
+  const draws = asked.cards.filter(({ id, kind }) => kind === "draw" && word(asked, `${id}.from`) !== "");
+  if (draws.length === 0) return "";
+  return draws.length === 1 ? `, if ${draws[0]?.title} takes nothing` : ", if the other draws take nothing";
 }
 
 const leftOut = (asked: Asked): number => number(asked, "season.left_out") ?? 0;

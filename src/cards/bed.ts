@@ -63,6 +63,7 @@ export const bed: CardKind = {
   kind: "bed",
   label: "Bed",
   purpose: "Where the water goes: soil, what grows in it, and who waters it.",
+  glance: ["peak_day_need", "share_met"],
   rows: [...BED_GIVENS, ...BED_RESULTS],
   models: [ground, drying, cropsSaid, demand, compare, soak],
   cautions: CAUTIONS,

@@ -213,6 +213,7 @@ export const carry: CardKind = {
   kind: "carry",
   label: "Cans by hand",
   purpose: "Water carried from a tank to the beds.",
+  glance: ["trips_per_watering", "time_per_watering"],
   rows: [...GIVENS, ...ONE_ROUND, ...A_WATERING, ...A_SEASON],
   models: [],
   cautions: CAUTIONS,

@@ -3,6 +3,7 @@
 import type { Outcome, Outputs } from "../graph/types.ts";
 import type { SeasonAnswer, SeasonFailure } from "../season/answer.ts";
 import type { SeasonPlan } from "../season/plan.ts";
+import { STORAGE_ROWS, storageOutputs } from "./storage-answers.ts";
 
 /** Rows that the run answers on each kind of part. */
 const PART_ROWS = {
@@ -29,6 +30,7 @@ const SEASON_ROWS = [
   "short_days",
   "record_first_day",
   "left_out_in_run",
+  ...STORAGE_ROWS.map(({ name }) => name),
 ];
 
 const or = (value: number | string | null, reason: string): Outcome =>
@@ -114,6 +116,10 @@ function ofFailure(plan: SeasonPlan, failure: SeasonFailure): Outputs {
 /** Every row that the run answers, for the parts in the plan and those left out of it. */
 export function seasonOutputs(plan: SeasonPlan, answer: SeasonAnswer | SeasonFailure): Outputs {
   if ("failed" in answer) return ofFailure(plan, answer);
-  const rows = { ...ofSeason(answer, plan.beds.length), ...ofParts(answer) };
+  const rows = {
+    ...ofSeason(answer, plan.beds.length),
+    ...storageOutputs(plan, answer),
+    ...ofParts(answer),
+  };
   return { ...rows, ...ofLeftOut(plan, rows) };
 }

@@ -7,6 +7,7 @@ export const site: CardKind = {
   kind: "site",
   label: "The place",
   purpose: "Where the garden lies, when it grows, and when it is watered.",
+  glance: ["season_start", "season_end"],
   single: true,
   rows: [
     given("latitude", "Latitude", "angle", [45, "deg"], "North is positive. Half a degree is near enough.", {

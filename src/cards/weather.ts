@@ -17,6 +17,7 @@ export const weather: CardKind = {
   kind: "weather",
   label: "The sky",
   purpose: "The rain record everything runs on, and how fast things dry.",
+  glance: ["mean_yearly_rain", "longest_dry_run"],
   single: true,
   record: "record",
   rows: [

@@ -149,6 +149,11 @@ export type OutputRow = Named & {
   /** What the words that may come out are called. */
   readonly options?: readonly { readonly word: string; readonly label: string }[];
   readonly words: string;
+  /**
+   * Formula texts that the model's answer satisfies, to check it with a pencil: the working shows the first whose numbers
+   * are all known. Nothing is worked out from them.
+   */
+  readonly relations?: readonly string[];
   readonly measurable?: Measurable;
 };
 
@@ -260,6 +265,8 @@ export type CardKind = {
   readonly sizes?: { readonly ask: string; readonly where: string };
   /** Row that holds the shape of what it stores; the screen offers a dip-stick strip of it. */
   readonly vessel?: string;
+  /** Rows whose values stand on the folded card; left out: its first two results. */
+  readonly glance?: readonly string[];
   readonly rows: readonly Row[];
   readonly models: readonly Model[];
   readonly cautions: readonly Caution[];

@@ -82,7 +82,7 @@ export function demandOf(
   if (seasons.length === 0) return { none: "the record has no whole season" };
   const potential = meanOver(days.potential, seasons);
   if (potential === 0) return { none: "nothing grows in it within the season" };
-  const counted = rainTaken(bed, days, dayOfSeason(dates, sky.firstDay, sky.eto.length));
+  const { counted } = neverShort(bed, days, dayOfSeason(dates, sky.firstDay, sky.eto.length));
   const perDepth = wateredGround(bed) / bed.efficiency;
   const daily = days.potential.map((use, day) => (use - (counted[day] as number)) * perDepth);
   const peakDayNeed = Math.max(0, peakDay(daily, seasons));
@@ -103,26 +103,44 @@ export function demandOf(
   };
 }
 
-/** Rain that the root zone had room for on each day [m], were the bed watered whenever it asks in the season. */
-function rainTaken(bed: BedPart, days: BedDays, dayInSeason: Int32Array): Float64Array {
-  const { potential, total, readily, trigger, rain } = days;
+/**
+ * A bed that is watered whenever it asks in the season, and is never refused.
+ *
+ * @param bed the bed, units at the type's fields
+ * @param days its crops and root zone [m]
+ * @param dayInSeason day of the season, 0 outside [-]
+ * @param asks whether it asks on a day on which its root zone lacks so much; left out: when the easy water is gone [m]
+ * @returns rain that the root zone had room for, and water given to the roots, on each day [m]
+ * @source FAO-56 ch. 8, water early in the day as in example 38
+ */
+export function neverShort(
+  bed: BedPart,
+  days: BedDays,
+  dayInSeason: Int32Array,
+  asks: (day: number, lack: number) => boolean = (day, lack) => lack >= (days.trigger[day] as number),
+): { readonly counted: Float64Array; readonly watered: Float64Array } {
+  const { potential, total, readily, rain } = days;
   const byMorning = bed.decidesOn === "morning" ? 1 : 0;
-  const taken = new Float64Array(potential.length);
+  const counted = new Float64Array(potential.length);
+  const watered = new Float64Array(potential.length);
   let depletion = 0;
-  for (let day = 0; day < taken.length; day++) {
+  for (let day = 0; day < counted.length; day++) {
     const holds = total[day] as number;
     depletion = Math.min(depletion, holds);
     if (holds === 0) continue;
     const fallen = rain[day] as number;
     const lack = Math.max(0, depletion - fallen * byMorning);
-    if (dayInSeason[day] && lack >= (trigger[day] as number)) depletion -= lack;
+    if (dayInSeason[day] && asks(day, lack)) {
+      watered[day] = lack;
+      depletion -= lack;
+    }
     const counts = Math.min(fallen, depletion);
-    taken[day] = counts;
+    counted[day] = counts;
     depletion -= counts;
     const use = (potential[day] as number) * stress(depletion, holds, readily[day] as number);
     depletion = Math.min(holds, depletion + use);
   }
-  return taken;
+  return { counted, watered };
 }
 
 function meanOver(series: Float64Array, seasons: readonly Span[]): number {

@@ -226,6 +226,13 @@ describe("days of autonomy", () => {
     const { totals } = ran(watered({ tanks: [tank(2, { startShare: 1 })] }), dry());
     expect(totals.worstDateLasts).toBeCloseTo(totals.daysOfAutonomy ?? 0, 3);
   });
+
+  test("from the worst date count what other draws take as well; those of the peak day are the beds' alone", () => {
+    const beds = (1.15 * 4 * MM * 10) / 0.8;
+    const { totals } = ran(watered({ tanks: [tank(2, { startShare: 1 })], draws: [draw(3 * beds)] }), dry());
+    expect(totals.daysOfAutonomy).toBeCloseTo((2 / beds) * DAY, 3);
+    expect(totals.worstDateLasts).toBeCloseTo((2 / (4 * beds)) * DAY, 3);
+  });
 });
 
 describe("a season that cannot be run says why", () => {

@@ -194,7 +194,8 @@ function keepingUp(asked: Asked): Sentence | null {
 const BINDING: Readonly<Record<string, string>> = {
   rain: "rain: the roofs bring too little",
   storage: "storage: water spilled earlier that a bigger tank would have kept",
-  transfer: "the gravity line: the small tank was not full again in time",
+  transfer:
+    "the way between the tanks: the small one ran out while the one above it still had water. A bigger small tank, or a faster line, helps",
   pump_time: "the pump: it cannot give so much in the time",
   energy: "the battery",
   hands: "your time",

@@ -10,6 +10,7 @@ import {
   nodeOf,
   type Source,
   type Step,
+  type SurveyedCard,
   twinId,
 } from "./network.ts";
 import type { Results } from "./results.ts";
@@ -114,6 +115,18 @@ function gatherText(view: View, how: "sum" | "max" | "list", parts: readonly Gat
   return [text, ...leftOut.map((part) => partText(view, part))].filter((part) => part !== "").join("; ");
 }
 
+/** The sum over the surveyed cards that have every row it adds. */
+function surveyText(view: View, rows: readonly string[], surveyed: readonly SurveyedCard[]): string {
+  const parts = surveyed.flatMap(({ id, sources }) => {
+    const shown = rows.flatMap((name) => {
+      const node = sources.find((source) => source.name === name)?.node;
+      return node && view.results.get(node.id)?.state === "ready" ? [shownNode(view, node)] : [];
+    });
+    return shown.length === rows.length ? [`${titleOf(view.worksheet, id)} ${shown.join(" / ")}`] : [];
+  });
+  return parts.join(" + ");
+}
+
 function inputsOf(view: View, owner: GraphNode, sources: readonly Source[]): readonly Input[] {
   return sources.flatMap(({ node }) => {
     if (node?.role !== "quantity" || node.row?.hidden) return [];
@@ -129,7 +142,10 @@ function workingOf(view: View, node: GraphNode): Pick<Explanation, "formula" | "
   }
   if (work.kind === "gather") return { ...nothing, numbers: gatherText(view, work.how, work.parts) };
   if (work.kind !== "output" || work.model.work.kind !== "model") return nothing;
-  const inputs = inputsOf(view, node, work.model.work.takes);
+  const { takes, surveyed } = work.model.work;
+  const adds = node.row?.row === "output" ? node.row.adds : undefined;
+  if (adds) return { ...nothing, numbers: surveyText(view, adds, surveyed) };
+  const inputs = inputsOf(view, node, takes);
   const relation = work.relations.find((step) => isKnown(view, step));
   return { ...nothing, ...(relation ? formulaTexts(view, node, relation) : {}), inputs };
 }

@@ -2,8 +2,10 @@
 
 import type { Model, ModelInput, Outputs } from "../graph/types.ts";
 import { bedDemand } from "../season/demand.ts";
+import { skyOf } from "../season/sky.ts";
 import { bedPart, failedBy } from "./bed-part.ts";
 import { BED_ROWS } from "./bed-rows.ts";
+import { throughYear } from "./bed-year.ts";
 import { all, numberOf, outcomes, recordOf, seriesOf, wordOf } from "./inputs.ts";
 
 const NEEDS = [
@@ -13,19 +15,16 @@ const NEEDS = [
   "watering_interval",
   "potential_use",
   "rain_counted",
+  "through_year",
 ] as const;
 
 function demandOf(input: ModelInput): Outputs {
   const part = bedPart("", input.results);
   if ("reason" in part) return all(NEEDS, failedBy(part));
   const season = { start: wordOf(input, "site.season_start"), end: wordOf(input, "site.season_end") };
-  const demand = bedDemand(
-    part,
-    season,
-    recordOf(input),
-    seriesOf(input, "weather.daily_eto"),
-    numberOf(input, "weather.rain_scale"),
-  );
+  const [record, eto] = [recordOf(input), seriesOf(input, "weather.daily_eto")];
+  const scale = numberOf(input, "weather.rain_scale");
+  const demand = bedDemand(part, season, record, eto, scale);
   if ("none" in demand) return all(NEEDS, demand);
   return outcomes({
     peak_day_need: demand.peakDayNeed,
@@ -34,6 +33,7 @@ function demandOf(input: ModelInput): Outputs {
     watering_interval: demand.wateringInterval,
     potential_use: demand.potential,
     rain_counted: Math.max(0, demand.potential - demand.seasonNeed * part.efficiency),
+    through_year: throughYear(part, skyOf(record, eto, scale), demand),
   });
 }
 

@@ -1,10 +1,14 @@
 // What a bed's card says: how much, how often, by what means, whether it will get it, and what the season was like.
 
 import type { Row } from "../graph/types.ts";
+import { BED_NOW_ROWS } from "./bed-now-rows.ts";
+import { BOUND_WORDS } from "./bound-words.ts";
 import { DEFINITION, formula, output, PRACTICE } from "./rows.ts";
 
 const FAO = "FAO Irrigation and Drainage Paper 56";
 const RUN = "your record, day by day";
+
+const BINDING_OPTIONS = Object.entries(BOUND_WORDS).map(([word, label]) => ({ word, label }));
 
 const HIDDEN: readonly Row[] = [
   output(
@@ -127,6 +131,31 @@ const GIVING: readonly Row[] = [
     "A good watering over your can.",
     DEFINITION,
   ),
+  output(
+    "trips_per_watering",
+    "By hand: trips",
+    "season.hands",
+    "count",
+    "A good watering over what goes in one trip.",
+    DEFINITION,
+  ),
+  output(
+    "weight_per_trip",
+    "Weight a trip",
+    "season.hands",
+    "mass",
+    "Water and cans together.",
+    "definition: water is about 8.34 lb a US gallon",
+  ),
+  output("time_by_hand", "By hand it takes", "season.hands", "duration", "Trips times a round.", DEFINITION),
+  output(
+    "time_by_pump",
+    "By pump it takes",
+    "season.hands",
+    "duration",
+    "A good watering over the flow, with moving and setting up.",
+    DEFINITION,
+  ),
   formula(
     "usual_lasts",
     "What you usually give lasts, at the peak",
@@ -213,7 +242,32 @@ const SEASON: readonly Row[] = [
     "Days on which the soil was so dry that the crop held back.",
     `${RUN}; ${FAO}, Eq. 84`,
   ),
+  output(
+    "goes_short_by",
+    "It goes short because",
+    "season.run",
+    "text",
+    "What stood in the way of most of the water it did not get.",
+    RUN,
+    { options: BINDING_OPTIONS, minor: true },
+  ),
+  output(
+    "likely_loss",
+    "Harvest likely lost, a season",
+    "season.run",
+    "share",
+    "How much of the harvest thirst takes, by the published response of the crop that loses most; the mean of the record's seasons.",
+    `${FAO}, Eq. 90; responses of Table 24, from memory`,
+    { minor: true },
+  ),
 ];
 
 /** Result rows of a bed, in the order in which they are shown. */
-export const BED_RESULTS: readonly Row[] = [...HIDDEN, ...NEED, ...GIVING, ...SOAK, ...SEASON];
+export const BED_RESULTS: readonly Row[] = [
+  ...BED_NOW_ROWS,
+  ...HIDDEN,
+  ...NEED,
+  ...GIVING,
+  ...SOAK,
+  ...SEASON,
+];

@@ -4,6 +4,7 @@ import type { CardKind, Caution } from "../graph/types.ts";
 import { demand } from "./bed-demand.ts";
 import { BED_GIVENS } from "./bed-givens.ts";
 import { drying, ground } from "./bed-ground.ts";
+import { now } from "./bed-now.ts";
 import { BED_RESULTS } from "./bed-results.ts";
 import { compare, cropsSaid } from "./bed-said.ts";
 import { soak } from "./bed-soak.ts";
@@ -65,6 +66,6 @@ export const bed: CardKind = {
   purpose: "Where the water goes: soil, what grows in it, and who waters it.",
   glance: ["peak_day_need", "share_met"],
   rows: [...BED_GIVENS, ...BED_RESULTS],
-  models: [ground, drying, cropsSaid, demand, compare, soak],
+  models: [ground, drying, cropsSaid, demand, now, compare, soak],
   cautions: CAUTIONS,
 };

@@ -3,6 +3,7 @@
 import type { Outcome, Outputs } from "../graph/types.ts";
 import type { SeasonAnswer, SeasonFailure } from "../season/answer.ts";
 import type { SeasonPlan } from "../season/plan.ts";
+import { bedYears } from "./bed-years.ts";
 import { STORAGE_ROWS, storageOutputs } from "./storage-answers.ts";
 
 /** Rows that the run answers on each kind of part. */
@@ -87,6 +88,7 @@ function ofParts(answer: SeasonAnswer): Outputs {
     rows[`${bed.id}.met`] = { value: bed.met };
     rows[`${bed.id}.share_met`] = or(bed.shareMet, bed.none ?? "no crop stands within the season");
     rows[`${bed.id}.days_short`] = { value: bed.daysShort };
+    Object.assign(rows, bedYears(bed));
   }
   return rows;
 }

@@ -3,6 +3,7 @@
 import type { CardKind, Model, ModelInput, Outputs } from "../graph/types.ts";
 import type { SeasonPlan } from "../season/plan.ts";
 import { runSeason } from "../season/run.ts";
+import { HANDS_ROWS, hands } from "./bed-hands.ts";
 import { readyList } from "./bed-part.ts";
 import { outcomes } from "./inputs.ts";
 import { feeds, joints } from "./joints.ts";
@@ -21,6 +22,7 @@ import { seasonOutputs } from "./season-outputs.ts";
 import { PLAN_ROWS, seasonPlan } from "./season-plan.ts";
 import { SEASON_ROWS } from "./season-rows.ts";
 import { SERVES_ROWS, serves } from "./serves.ts";
+import { calendar, today, week } from "./week.ts";
 
 const PLAN_TAKES = [
   "hold_days",
@@ -80,6 +82,17 @@ export const season: CardKind = {
   models: [
     planning,
     run,
+    today,
+    week,
+    calendar,
+    {
+      name: "hands",
+      takes: [],
+      surveys: HANDS_ROWS,
+      tolerant: true,
+      outputs: "by quantity id",
+      run: hands,
+    },
     feeds,
     joints,
     overflows,

@@ -7,7 +7,15 @@ import { HANDS_ROWS, hands } from "./bed-hands.ts";
 import { readyList } from "./bed-part.ts";
 import { outcomes } from "./inputs.ts";
 import { feeds, joints } from "./joints.ts";
-import { TAKERS_ROWS, TIGHTEST, TIGHTEST_ROWS, takers, tightest } from "./keeping-up.ts";
+import {
+  REFILLS_ROWS,
+  refills,
+  TAKERS_ROWS,
+  TIGHTEST,
+  TIGHTEST_ROWS,
+  takers,
+  tightest,
+} from "./keeping-up.ts";
 import { overflows } from "./overflows.ts";
 import { DEFINITION } from "./rows.ts";
 import { seasonOutputs } from "./season-outputs.ts";
@@ -110,6 +118,14 @@ export const season: CardKind = {
       tolerant: true,
       outputs: "by quantity id",
       run: takers,
+    },
+    {
+      name: "refills",
+      takes: [],
+      surveys: REFILLS_ROWS,
+      tolerant: true,
+      outputs: "by quantity id",
+      run: refills,
     },
     {
       name: "keeping_up",

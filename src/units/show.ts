@@ -80,18 +80,11 @@ function roughly(seconds: number, { locale, figures }: ShowOptions): string {
   return durationText(isRough ? Math.round(seconds / MINUTE) * MINUTE : seconds, locale);
 }
 
-/** As many figures as the measure has, or as are asked for; a count is never rounded to tens. */
-function figuresFor(si: number, measure: Measure, { figures }: ShowOptions): number {
-  if (figures === undefined) return measure.figures;
-  if (measure.form !== "count") return Math.min(measure.figures, figures);
-  return Math.max(figures, Math.ceil(Math.log10(Math.abs(si) + 1)));
-}
-
 /** The number and the unit of a quantity apart, for a screen that sets them apart. */
 export function displayParts(given: number, measureName: MeasureName, options: ShowOptions): DisplayParts {
   const measure: Measure = MEASURES[measureName];
   const { locale, unit } = options;
-  const figures = figuresFor(given, measure, options);
+  const figures = Math.min(measure.figures, options.figures ?? measure.figures);
   if (!Number.isFinite(given)) return { number: "–", unit: "" };
   // A cubic millimetre is what rounding leaves of a balance over decades; nobody measures it.
   const si = measure.si === "m3" && Math.abs(given) < CUBIC_MILLIMETRE ? 0 : given;

@@ -186,11 +186,11 @@ describe("the text of an edit field", () => {
     expect(editText(value, unit, locale, "$")).toBe(text);
   });
 
-  it("few figures are shown where a sentence asks for them, whole minutes too, and counts are never rounded to tens", () => {
+  it("few figures are shown where a sentence asks for them; whole numbers and minutes stay whole", () => {
     const few = { units: "us", locale: "en-US", currency: "$", figures: 2 } as const;
     const gallon = 0.003785411784;
     expect(showQuantity(17.16 * gallon, "volume", few)).toBe("17\u00a0gal");
-    expect(showQuantity(118.4 * gallon, "volume", few)).toBe("120\u00a0gal");
+    expect(showQuantity(118.4 * gallon, "volume", few)).toBe("118\u00a0gal");
     expect(showQuantity(0.963, "share", few)).toBe("96\u00a0%");
     expect(showQuantity(118, "count", few)).toBe("118");
     expect(showQuantity(41, "count", few)).toBe("41");

@@ -115,6 +115,13 @@ function charge(asked: Asked): readonly Piece[] {
   return [", and a charge does it ", value(`${battery.id}.waterings_per_charge`, "power"), " times."];
 }
 
+/** Said where one tankful is not enough: the pump's time alone would promise too much. */
+function waiting(asked: Asked, pump: string): readonly Piece[] {
+  const id = `${pump}.refill_wait`;
+  if ((number(asked, id) ?? 0) <= 0) return [];
+  return [", and waits ", value(id, "water"), " for its tank to fill again"];
+}
+
 function watering(asked: Asked): Sentence | null {
   const pump = longest(asked, "delivery", "watering_time");
   if (pump) {
@@ -123,7 +130,12 @@ function watering(asked: Asked): Sentence | null {
       id: "watering",
       lead: false,
       watch,
-      pieces: ["The longest watering takes the pump ", value(watch, "power"), ...charge(asked)],
+      pieces: [
+        "The longest watering takes the pump ",
+        value(watch, "power"),
+        ...waiting(asked, pump),
+        ...charge(asked),
+      ],
     };
   }
   const untimed = asked.cards.find((card) => card.kind === "delivery");
@@ -192,14 +204,14 @@ function keepingUp(asked: Asked): Sentence | null {
 }
 
 const BINDING: Readonly<Record<string, string>> = {
-  rain: "rain: the roofs bring too little",
-  storage: "storage: water spilled earlier that a bigger tank would have kept",
+  rain: "Rain gives out first: the roofs bring too little.",
+  storage: "Storage gives out first: water spilled earlier that a bigger tank would have kept.",
   transfer:
-    "the way between the tanks: the small one ran out while the one above it still had water. A bigger small tank, or a faster line, helps",
-  pump_time: "the pump: it cannot give so much in the time",
-  energy: "the battery",
-  hands: "your time",
-  held_back: "water held back for beds that come first",
+    "The small tank gives out first: it ran dry while the one above it still had water. A bigger small tank, or a faster line, helps.",
+  pump_time: "The pump gives out first: it cannot give so much in the time.",
+  energy: "Power gives out first: the battery is flat, or the sun too weak on a panel alone.",
+  hands: "Your time gives out first.",
+  held_back: "What some beds lack is held back for the beds that come before them.",
 };
 
 function givesOut(asked: Asked): Sentence | null {
@@ -213,7 +225,7 @@ function givesOut(asked: Asked): Sentence | null {
     lead: false,
     watch: "season.days_short",
     pieces: [
-      `First to give out: ${BINDING[bound] ?? bound}. Beds are short on `,
+      `${BINDING[bound] ?? bound} Beds are short on `,
       value("season.days_short", "trouble"),
       " days of a usual season.",
     ],

@@ -12,6 +12,7 @@ import { NextNumber } from "./NextNumber.tsx";
 import { StartDialog } from "./StartDialog.tsx";
 import { StoredWater } from "./StoredChart.tsx";
 import { useSheet } from "./sheet.ts";
+import { WeekPlan } from "./WeekPlan.tsx";
 
 function Tools(props: { readonly onStart: () => void }) {
   const sheet = useSheet();
@@ -44,6 +45,7 @@ function Tools(props: { readonly onStart: () => void }) {
       <button type="button" class="tool" onClick={() => props.onStart()}>
         Worksheets
       </button>
+      <WeekPlan />
       <button type="button" class="tool" onClick={() => window.print()}>
         Print
       </button>

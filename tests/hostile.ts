@@ -151,6 +151,7 @@ export function hostileWorksheets(seed: number): () => unknown {
       sheet.cards.splice(below(sheet.cards.length), 1);
     },
     (sheet) => {
+      if (sheet.cards.length > 40) return;
       sheet.cards = [...sheet.cards, ...sheet.cards.map((card) => ({ ...card, id: `${card.id}_b` }))];
     },
   ];

@@ -43,6 +43,8 @@ export type Sheet = {
   /** The reader's sentence for a quantity that failed by itself. */
   readonly failure: (id: string) => string | null;
   readonly cautions: Accessor<readonly ShownCaution[]>;
+  /** Those that stand beside one quantity; the same ones as long as they say the same. */
+  readonly cautionsAt: (id: string) => readonly ShownCaution[];
   readonly problems: Accessor<readonly Problem[]>;
   readonly answers: Accessor<readonly Sentence[]>;
   readonly working: Accessor<boolean>;

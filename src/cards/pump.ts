@@ -148,10 +148,31 @@ const fromDeliveries = (
 
 const RESULTS: readonly Row[] = [
   series("curve_in_use", "Its curve as reckoned with", "believing"),
+  output(
+    "open_in_use",
+    "Reckoned with, open flow",
+    "believing",
+    "flow",
+    "The believed share of the stated flow; by its data sheet, where the fitted curve meets no head.",
+    FIT,
+    { minor: true },
+  ),
+  output(
+    "shutoff_in_use",
+    "Reckoned with, greatest lift",
+    "believing",
+    "head",
+    "As stated, at the stated voltage; by its data sheet, where the fitted curve meets no flow.",
+    FIT,
+    { minor: true },
+  ),
   output("supply_voltage", "Its source gives", "source", "voltage", "The battery's voltage.", DEFINITION, {
     minor: true,
   }),
   series("panel", "Its panel", "source"),
+  output("source_kind", "Kind of its battery", "source", "text", "As its card says.", DEFINITION, {
+    hidden: true,
+  }),
   gather(
     "wire_resistance",
     "Its wire, both ways",

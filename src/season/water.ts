@@ -61,7 +61,7 @@ function waterBed(machine: Machine, bed: Bed, day: number): void {
   count(bed.met, machine.slots, given);
   const isShort = want > bed.asked * ROUNDING;
   if (isShort) bed.bound = bound < UNBOUND ? bound : HANDS;
-  if (bed.every > 0) settleFixed(machine, bed, isShort ? want : 0, day);
+  if (bed.byCalendar) settleFixed(machine, bed, isShort ? want : 0, day);
 }
 
 /** A fixed watering is short by what was due and not given. */

@@ -268,6 +268,12 @@ export const POINT_ROWS: readonly Row[] = [
   output("lifting", "Pump, hose and lift", "running", "series", "Put together.", DEFINITION, {
     hidden: true,
   }),
+  output("what_if", "The same watering otherwise", "comparing", "series", "Side by side.", SOLVED, {
+    hidden: true,
+  }),
+  output("curves", "Pump against lift and hose", "comparing", "series", "Both curves.", SOLVED, {
+    hidden: true,
+  }),
   output("by_depth", "By the tank's depth", "tabling", "series", "Flow and power at each depth.", SOLVED, {
     hidden: true,
   }),

@@ -2,7 +2,8 @@
 
 import panels from "../../shared/panels.json";
 import type { CardKind, Row } from "../graph/types.ts";
-import { chargingModel, driving, recharging, supplying, testingPanel } from "./panel-models.ts";
+import { driving } from "./panel-direct.ts";
+import { chargingModel, recharging, supplying, testingPanel } from "./panel-models.ts";
 import { COSTS, choice, DEFINITION, date, gather, given, link, MEMORY, output, PRACTICE } from "./rows.ts";
 import { column, options, typed } from "./tabled.ts";
 
@@ -171,10 +172,27 @@ const RESULTS: readonly Row[] = [
     "Share of full flow when you water",
     "On a dry day, at the hour of watering by the sun, in the month of the season with least light then.",
   ),
-  share("share_early", "At nine by the sun", "On a clear day in the middle of the season."),
-  share("share_noon", "At noon", "On a clear day in the middle of the season."),
-  share("share_late", "At three by the sun", "On a clear day in the middle of the season."),
-  share("share_overcast", "At noon under cloud", "With a fifth of the clear day's light, from memory."),
+  share("share_early", "The same at nine, by the sun", "On a clear day in the middle of the season."),
+  share("share_noon", "The same at noon", "On a clear day in the middle of the season."),
+  share("share_late", "The same at three, by the sun", "On a clear day in the middle of the season."),
+  share(
+    "share_overcast",
+    "The same at noon, under cloud",
+    "With a fifth of the clear day's light, from memory.",
+  ),
+  output(
+    "highest_voltage",
+    "Highest voltage at the pump",
+    "driving",
+    "voltage",
+    "On that clear day: the panel's voltage where it gives just what the pump draws, less the wire's.",
+    LOAD_LINE,
+    { minor: true },
+  ),
+  output("overvoltage", "Over its stated one", "driving", "factor", "That over the stated one.", DEFINITION, {
+    hidden: true,
+  }),
+  output("direct_day", "Through the day", "driving", "series", "Hour by hour.", LOAD_LINE, { hidden: true }),
   output(
     "watts_over_pump",
     "Its watts over the pump's",
@@ -201,6 +219,7 @@ export const panel: CardKind = {
   label: "Solar panel",
   purpose: "Charges a battery, or drives a pump by itself while the sun is high.",
   rows: [...GIVENS, ...RESULTS],
+  figures: [{ row: "direct_day", title: "The panel alone, hour by hour" }],
   models: [testingPanel, supplying, chargingModel, recharging, driving],
   cautions: [
     {
@@ -227,6 +246,14 @@ export const panel: CardKind = {
       beside: "controller",
       source: `${PRACTICE}; local codes and licensed practice decide`,
       weight: "harm",
+    },
+    {
+      id: "over_rated_voltage",
+      if: "overvoltage > 1.15 and volts_over_pump <= 1",
+      text: "At noon {highest_voltage} arrive, {overvoltage} times what this pump is stated at: more comes than its full flow, and it wears sooner. A smaller panel, or a small battery between, holds it down.",
+      beside: "highest_voltage",
+      source: `ISO 8849:2021 in excerpts: pumps are tested up to their design voltage, 13.6 V for 12 V; 1.15 times: ${PRACTICE}`,
+      weight: "note",
     },
     {
       id: "little_margin",

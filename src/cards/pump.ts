@@ -250,6 +250,14 @@ export const pump: CardKind = {
       weight: "note",
     },
     {
+      id: "no_wire",
+      if: "wire_resistance <= 0 ohm",
+      text: "No wire's card feeds it: what the wire loses is left out, and no fuse is held against the rules. Add its wire.",
+      beside: "powered_by",
+      source: DEFINITION,
+      weight: "trouble",
+    },
+    {
       id: "mains_kept_away",
       text: "Low voltage only in and near the water: 12 V, apart from every mains wire. A charger on the mains stays under a roof, dry, behind a ground-fault breaker, never beside a tank.",
       beside: "powered_by",

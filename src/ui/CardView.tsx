@@ -4,6 +4,7 @@ import { createMemo, For, Show } from "solid-js";
 import type { Card } from "../document/worksheet.ts";
 import type { Row } from "../graph/types.ts";
 import { DipStrip } from "./DipStrip.tsx";
+import { Figures } from "./Figures.tsx";
 import { FoldedCard } from "./FoldedCard.tsx";
 import { Icon } from "./Icon.tsx";
 import { LeadRow } from "./LeadRow.tsx";
@@ -108,6 +109,7 @@ function Body(props: { readonly card: Card }) {
       <For each={main().filter((row) => !isGiven(row))}>
         {(row) => <RowView card={props.card} row={row} />}
       </For>
+      <Figures card={props.card} />
       <SizeCurve card={props.card} />
       <Show when={minor().length > 0}>
         <details class="minor" open={minorOpen()}>

@@ -60,12 +60,12 @@ const runningAt = (rig: Rig, gain: number) => (lift: number) => {
 };
 
 /** Time of the largest watering from the full tank, or null where there is none or the tank falls too low for it [s]. */
-export function timeOf(input: ModelInput, rig: Rig, gain: number): number | null {
+export function timeOf(input: ModelInput, rig: Rig, gain: number, close = CLOSE): number | null {
   const largest = numberOrNull(input, "largest_watering");
   if (largest === null) return null;
   const tank = tankOf(input, rig);
   const runAt = runningAt(rig, gain);
-  const done = watering(tank, runAt, largest, CLOSE);
+  const done = watering(tank, runAt, largest, close);
   const time = wholeTime(done, largest, runAt(tank.outletHeight - tank.floor - done.level).flow);
   return "value" in time && typeof time.value === "number" ? time.value : null;
 }

@@ -60,7 +60,7 @@ const ROWS: readonly Row[] = [
       minor: true,
     },
   ),
-  given("fuse_from_battery", "Fuse sits from the battery", "length", null, "Along the wire, from its post.", {
+  given("fuse_from_battery", "Fuse sits from the battery", "depth", null, "Along the wire, from its post.", {
     absent: "not measured",
     minor: true,
   }),
@@ -98,7 +98,7 @@ const ROWS: readonly Row[] = [
   ),
   formula(
     "drop_share",
-    "Of the battery's",
+    "Of the battery's voltage",
     "share",
     "drop / feeds.supply_voltage",
     "The lost voltage over the battery's.",
@@ -161,7 +161,7 @@ const ROWS: readonly Row[] = [
     "fuse_reach",
     "It may sit from the post by",
     "breaking",
-    "length",
+    "depth",
     "7 in along the wire, or 40 in where the whole length up to it is sheathed.",
     CFR_FUSE,
     { minor: true },

@@ -185,7 +185,7 @@ const BINDING: Readonly<Record<string, string>> = {
   storage: "storage: water spilled earlier that a bigger tank would have kept",
   transfer: "the gravity line: the small tank was not full again in time",
   pump_time: "the pump: it cannot give so much in the time",
-  energy: "the battery",
+  energy: "power: the battery is flat, or the sun too weak on a panel alone",
   hands: "your time",
   held_back: "water held back for beds that come first",
 };

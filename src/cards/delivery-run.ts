@@ -15,9 +15,10 @@ import {
   type Supply,
 } from "../physics/pump-run.ts";
 import { levelAt, type Vessel } from "../physics/vessel.ts";
+import type { SunOnPump } from "../season/plan.ts";
 import { all, numberOf, numberOrNull, outcomes } from "./inputs.ts";
 import { whyNone } from "./line-hose.ts";
-import { curveIn, type PanelSupply, watersOf } from "./panel-light.ts";
+import { curveIn, type PanelSupply, sunOnPump } from "./panel-light.ts";
 
 /** What a hose and its pump are, as the models read them. */
 export const HOSE_TAKES = [
@@ -201,12 +202,12 @@ export const running: Model = {
 /** Depths of the tank at which the season looks the pump up. */
 const DEPTHS = 16;
 
-/** What the season needs of a pump: flow and power by depth, and the sun's share of it by month. */
+/** What the season needs of a pump: flow and power by depth, and the sun that drives it. */
 export type PumpRows = {
   readonly depths: readonly number[];
   readonly flows: readonly number[];
   readonly powers: readonly number[];
-  readonly sun: { readonly dry: readonly number[]; readonly wet: readonly number[] } | null;
+  readonly sun: SunOnPump | null;
 };
 
 /** Its rows by depth; what was measured scales all of them. */
@@ -225,7 +226,7 @@ function rowsOf(input: ModelInput, rig: Rig): PumpRows {
     depths,
     flows: runs.map(({ flow }) => flow * byFlow),
     powers: runs.map(({ current }) => (rig.panel ? 0 : current * byCurrent * rig.supply.voltage)),
-    sun: rig.panel ? watersOf(rig.panel, rig, now.flow) : null,
+    sun: rig.panel ? sunOnPump(rig.panel, rig, now.flow) : null,
   };
 }
 

@@ -27,14 +27,22 @@ export type Bed = {
   asked: number;
   bound: number;
   readonly given: Float64Array;
+  /** On each day: what the first waterer that could not give all lacked, its place in BOUNDS and one more; 0: nothing. */
+  readonly lacked: Uint8Array;
+  /** Place of the last waterer that gave anything, and one more; 0: none. And 1 where it got less than it asked for. */
+  readonly lastBy: Uint8Array;
+  readonly unfilled: Uint8Array;
   readonly evening: Float64Array;
   readonly potential: Tally;
   readonly use: Tally;
   readonly due: Tally;
   readonly met: Tally;
   readonly daysShort: Tally;
-  /** Unmet water of the whole seasons by bound [m3]. */
+  /** Days on which a later waterer gave what an earlier one could not. */
+  readonly daysHelped: Tally;
+  /** Unmet water of the whole seasons by bound [m3], and days on which that bound was the first to lack. */
   readonly unmet: Float64Array;
+  readonly lackedDays: Float64Array;
 };
 
 /** What beds are put together from. */
@@ -94,13 +102,18 @@ function sums({ seasons, years, sky }: BedGround) {
   const tally = () => newTally(seasons, years);
   return {
     given: new Float64Array(sky.eto.length),
+    lacked: new Uint8Array(sky.eto.length),
+    lastBy: new Uint8Array(sky.eto.length),
+    unfilled: new Uint8Array(sky.eto.length),
     evening: new Float64Array(sky.eto.length),
     potential: tally(),
     use: tally(),
     due: tally(),
     met: tally(),
     daysShort: tally(),
+    daysHelped: tally(),
     unmet: new Float64Array(BOUNDS.length),
+    lackedDays: new Float64Array(BOUNDS.length),
   };
 }
 

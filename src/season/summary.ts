@@ -13,6 +13,7 @@ import type {
   TankAnswer,
 } from "./answer.ts";
 import { type Autonomy, autonomyOf } from "./autonomy.ts";
+import type { ChargeBook } from "./batteries.ts";
 import type { Bed } from "./beds.ts";
 import type { Machine } from "./machine.ts";
 import { quantile } from "./peak-day.ts";
@@ -49,7 +50,9 @@ export function summaryOf(machine: Machine): SeasonAnswer {
     deliveries: machine.sources.filter(({ roundVolume }) => roundVolume === 0).map(sourceAnswer),
     carries: machine.sources.filter(({ roundVolume }) => roundVolume > 0).map(sourceAnswer),
     batteries: machine.batteries.parts.map((part, place) => batteryAnswer(machine, part.id, place)),
-    beds: [...machine.beds].sort((a, b) => (a.part.id < b.part.id ? -1 : 1)).map(bedAnswer),
+    beds: [...machine.beds]
+      .sort((a, b) => (a.part.id < b.part.id ? -1 : 1))
+      .map((bed) => bedAnswer(bed, machine.seasons.length)),
     storedTotal: machine.storedTotal,
     shortDay: machine.shortDay,
   };
@@ -124,18 +127,28 @@ function sourceAnswer(source: Source): SourceAnswer {
   };
 }
 
+function meanSeason(machine: Machine, series: Float64Array): number {
+  const sum = machine.seasons.reduce((total, span) => total + sumOver(series, span), 0);
+  return sum / machine.seasons.length;
+}
+
 function batteryAnswer(machine: Machine, id: string, place: number): BatteryAnswer {
   const { lowest, usable, daysShort } = machine.batteries;
   const most = usable[place] as number;
   const tally = daysShort[place];
+  const books = machine.batteries.books[place] as ChargeBook;
   return {
     id,
     lowestShare: most > 0 ? (lowest[place] as number) / most : 0,
     daysEmpty: tally ? (meanOf(tally.seasons) ?? 0) : 0,
+    seasonEntered: meanSeason(machine, books.entered),
+    seasonUsed: meanSeason(machine, books.used),
+    seasonLost: meanSeason(machine, books.lost),
+    ...books,
   };
 }
 
-function bedAnswer(bed: Bed): BedAnswer {
+function bedAnswer(bed: Bed, seasons: number): BedAnswer {
   const [got, wanted] = bed.every > 0 ? [bed.met, bed.due] : [bed.use, bed.potential];
   const sum = sumOfWhole(wanted.seasons);
   return {
@@ -147,6 +160,11 @@ function bedAnswer(bed: Bed): BedAnswer {
     daysShort: meanOf(bed.daysShort.seasons) ?? 0,
     binding: bindingOf(bed.unmet),
     given: bed.given,
+    daysHelped: meanOf(bed.daysHelped.seasons) ?? 0,
+    lackedDays: bed.lackedDays.map((days) => days / seasons),
+    lacked: bed.lacked,
+    lastBy: bed.lastBy,
+    unfilled: bed.unfilled,
     depletion: bed.evening,
   };
 }

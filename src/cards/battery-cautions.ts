@@ -3,28 +3,54 @@
 import type { Caution } from "../graph/types.ts";
 import { DEFINITION, PRACTICE } from "./rows.ts";
 
+const LICENSED = "local codes and licensed practice decide";
+
 export const BATTERY_CAUTIONS: readonly Caution[] = [
   {
     id: "lead_gas",
     where: { row: "chemistry", word: "flooded" },
-    text: "Charging it gives off explosive gas: in the open or well vented, no sparks, terminals covered. Acid burns eyes: goggles and water at hand.",
+    text: "Charging it gives off hydrogen, which explodes from 4 % in air: stand it in the open or in a box vented at the top, no sparks, posts covered. Acid burns eyes: goggles and water at hand.",
     beside: "chemistry",
-    source: PRACTICE,
+    source: `OSHA on 29 CFR 1910.178(g)(2), 1976, and 33 CFR 183.420 (boats), read in copies; ${LICENSED}`,
+    weight: "harm",
+  },
+  {
+    id: "sealed_gas",
+    where: { row: "chemistry", word: "agm" },
+    text: "Sealed lead gasses too when it is overcharged: not in a tight box, and no flame near it while it charges.",
+    beside: "chemistry",
+    source: `33 CFR 183.420 (boats), read in a copy; ${LICENSED}`,
+    weight: "harm",
+  },
+  {
+    id: "ups_gas",
+    where: { row: "chemistry", word: "ups" },
+    text: "Sealed lead gasses too when it is overcharged: not in a tight box. One whose case has swollen goes to the recycler.",
+    beside: "chemistry",
+    source: `33 CFR 183.420 (boats), read in a copy; swelling: ${PRACTICE}; ${LICENSED}`,
     weight: "harm",
   },
   {
     id: "lithium_cold",
     where: { row: "chemistry", word: "lifepo4" },
-    text: "Never charge it below freezing: it is ruined and may fail later. Bare used cells without a protection board are not for a garden.",
+    text: "Never charge it below freezing: it is ruined and may fail later. It may be used down to -20 °C.",
     beside: "chemistry",
-    source: PRACTICE,
+    source: "Battery University BU-410, table 1, and a maker's manual, read",
+    weight: "harm",
+  },
+  {
+    id: "bare_cells",
+    where: { row: "chemistry", word: "lifepo4" },
+    text: "Only a pack with its own protection board, in a whole case. Loose used cells without one catch fire, and no sum on this page makes them safe.",
+    beside: "health",
+    source: "US Consumer Product Safety Commission, 8 January 2021, on loose lithium cells, read in a copy",
     weight: "harm",
   },
   {
     id: "battery_short",
-    text: "A short across its posts melts tools and burns. Take off rings, cover the posts, fuse it, and lift with your legs: these are heavy.",
+    text: "A short across its posts melts tools and burns. Take off rings, cover the posts, fix it so that it cannot tip, fuse it at the post, and lift with your legs.",
     beside: "usable_energy",
-    source: PRACTICE,
+    source: `33 CFR 183.420 (boats), read in a copy; lifting: ${PRACTICE}; ${LICENSED}`,
     weight: "harm",
   },
   {
@@ -62,9 +88,9 @@ export const BATTERY_CAUTIONS: readonly Caution[] = [
   {
     id: "house_charger",
     where: { row: "charged", word: "mains" },
-    text: "Charge it indoors or under a roof, dry, with air around it, by a charger made for its kind; no mains lead out to the water.",
+    text: "Charge it under a roof, dry, with air around it, by a listed charger made for its kind, from a socket behind a ground-fault breaker that is tested monthly; no mains lead out to the water.",
     beside: "charged",
-    source: `${PRACTICE}; licensed practice decides`,
+    source: `utilities' pages on ground-fault breakers, read; ${PRACTICE}; ${LICENSED}`,
     weight: "harm",
   },
 ];

@@ -11,6 +11,7 @@ export const cost: CardKind = {
   kind: "cost",
   label: "Money",
   purpose: "What the parts cost together, and what a year and a gallon of it cost.",
+  glance: ["total", "yearly"],
   single: true,
   rows: [
     text("currency", "Money", "$", "The one sign of this worksheet; nothing is converted."),

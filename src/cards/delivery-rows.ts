@@ -1,7 +1,7 @@
 // A delivery's hose and its solved point: flow, head, current, voltage and power.
 
 import type { Row } from "../graph/types.ts";
-import { DEFINITION, formula, given, output, PRACTICE } from "./rows.ts";
+import { DEFINITION, formula, gather, given, output, PRACTICE } from "./rows.ts";
 
 const SOLVED = "pump curve against lift and hose (Darcy-Weisbach with Churchill 1977), with the wire's drop";
 
@@ -32,6 +32,26 @@ export const HOSE_ROWS: readonly Row[] = [
     "What it takes on top of an open end, on the speed in the hose. A bucket timed through it teaches this.",
     { max: 100_000, minor: true },
   ),
+  given("rose_holes", "Holes in its rose", "count", null, "Count one row and multiply.", {
+    absent: "no rose with counted holes",
+    min: 1,
+    max: 10_000,
+    minor: true,
+  }),
+  given("rose_hole", "Each hole across", "bore", [1, "mm"], "A drill that just fits tells.", {
+    min: 0.000_1,
+    max: 0.02,
+    minor: true,
+    source: PRACTICE,
+  }),
+  gather(
+    "filters_k",
+    "Its filters",
+    "factor",
+    { kind: "filter", by: "on", take: "k_in_use", how: "sum" },
+    "The loss of every filter or strainer in it, as clogged as it gets.",
+    { minor: true },
+  ),
   given(
     "tank_share",
     "With the tank filled to",
@@ -51,7 +71,7 @@ export const POINT_ROWS: readonly Row[] = [
     "Comes out of the hose",
     "running",
     "flow",
-    "Where the pump's head is just used up by lift, hose and wand; without a pump's card, the bucket over its time.",
+    "Where the head that the pump makes is just used up by lift, hose and wand; without a pump's card, the bucket over its time.",
     SOLVED,
     { measurable: { teaches: "the flow itself" } },
   ),
@@ -75,12 +95,83 @@ export const POINT_ROWS: readonly Row[] = [
     },
   ),
   output(
+    "lift",
+    "Of that, lift",
+    "running",
+    "head",
+    "From the water in the tank, filled to the share given, up to the hose's end.",
+    DEFINITION,
+    { minor: true },
+  ),
+  formula(
+    "velocity",
+    "Speed in the hose",
+    "velocity",
+    "flow / circle_area(hose_bore)",
+    "Flow over the bore's area.",
+    DEFINITION,
+    { minor: true },
+  ),
+  formula(
+    "friction",
+    "Friction factor",
+    "factor",
+    "friction_factor(reynolds_number(flow, hose_bore, site.water_viscosity / site.water_density), roughness / hose_bore)",
+    "How much the hose's wall holds the water back.",
+    "Churchill 1977, Chem. Eng. 84:91-92",
+    { minor: true },
+  ),
+  formula(
+    "hose_head",
+    "Used up by hose and fittings",
+    "head",
+    "(friction * hose_length / hose_bore + fittings_k + filters_k) * velocity^2 / (2 * 9.80665 m/s2)",
+    "Friction factor times length over bore, plus all fittings, times the head of the speed.",
+    "Darcy-Weisbach with Churchill 1977",
+  ),
+  formula(
+    "wand_head",
+    "Used up by the wand",
+    "head",
+    "head_k_in_use * velocity^2 / (2 * 9.80665 m/s2)",
+    "Its loss times the head of the speed in the hose.",
+    "Darcy-Weisbach practice: K times the velocity head",
+    { minor: true },
+  ),
+  formula(
+    "rose_head",
+    "Used up by the rose",
+    "head",
+    "(flow / rose_opening)^2 / (2 * 9.80665 m/s2)",
+    "The head of the speed in its holes: the flow over 0.62 of their area.",
+    "Torricelli, with 0.62 for a sharp edge",
+    { minor: true },
+  ),
+  output(
+    "rose_opening",
+    "The rose's holes together",
+    "running",
+    "opening",
+    "Their number times 0.62 of one hole's area; a bucket timed through it stands instead.",
+    "orifice of d √N, Cd 0.62 sharp edge",
+    { minor: true },
+  ),
+  formula(
+    "curve_head",
+    "The same by the pump's curve",
+    "head",
+    "pump.shutoff_in_use * ((arriving_voltage / pump.rated_voltage)^2 - (flow / pump.open_in_use)^2)",
+    "Its greatest lift times the square of the voltage's share, less the square of the flow's share: equal to the head above where the two meet.",
+    "H = H0 v² - a Q²; affinity laws, speed with voltage (from memory)",
+    { minor: true, none: [{ if: "bucket_over > 0", reason: "the bucket shows more than its curve allows" }] },
+  ),
+  output(
     "current",
     "Draws",
     "running",
     "current",
-    "What a meter in the lead shows while it runs: worked out from pump, hose and wire, or your own reading.",
-    SOLVED,
+    "What a meter in the lead shows while it runs: (V/Vr)² (I0 + (Io - I0) q), I0 shut, Io wide open, q the flow over the open flow at the voltage V that arrives; or your own reading.",
+    "affinity laws: torque, and so current, with the square of speed; a straight line between its two currents",
     { measurable: { teaches: "the current itself" } },
   ),
   output(

@@ -2,121 +2,13 @@
 
 import type { Model, ModelInput, Outputs, Value } from "../graph/types.ts";
 import { directRun } from "../physics/direct-drive.ts";
-import type { GravityLine } from "../physics/gravity-line.ts";
-import { gravityHead } from "../physics/gravity-line.ts";
-import type { Pump } from "../physics/pump-curve.ts";
-import {
-  greatestLift,
-  hydraulicPower,
-  type Lifting,
-  outletKFromBucket,
-  type PumpRun,
-  pumpRun,
-  type Supply,
-} from "../physics/pump-run.ts";
-import { levelAt, type Vessel } from "../physics/vessel.ts";
+import { greatestLift, hydraulicPower, type PumpRun } from "../physics/pump-run.ts";
+import type { Vessel } from "../physics/vessel.ts";
 import type { SunOnPump } from "../season/plan.ts";
+import { bucketFlow, HOSE_MAY_LACK, HOSE_TAKES, type Rig, rigOf, runUnder } from "./delivery-rig.ts";
 import { all, numberOf, numberOrNull, outcomes } from "./inputs.ts";
 import { whyNone } from "./line-hose.ts";
-import { curveIn, type PanelSupply, sunOnPump } from "./panel-light.ts";
-
-/** What a hose and its pump are, as the models read them. */
-export const HOSE_TAKES = [
-  "pump.curve_in_use",
-  "pump.supply_voltage",
-  "pump.wire_resistance",
-  "pump.panel",
-  "from.vessel",
-  "from.floor_height",
-  "outlet_height",
-  "hose_length",
-  "hose_bore",
-  "roughness",
-  "fittings_k",
-  "head_k",
-  "tank_share",
-  "bucket_volume",
-  "bucket_time",
-  "site.water_viscosity",
-  "site.water_density",
-];
-export const HOSE_MAY_LACK = HOSE_TAKES.filter((name) => /^(pump|bucket)/.test(name));
-
-/** A pump put to a hose: everything but the lift, the source, and what a bucket taught. */
-export type Rig = {
-  readonly pump: Pump;
-  readonly line: GravityLine;
-  readonly supply: Supply;
-  readonly panel: PanelSupply | null;
-  /** Loss of the watering head, taught by the bucket or given [-]. */
-  readonly headK: number;
-  /** Flow in the bucket over what the pump could give at most, 1 unless it beat that [-]. */
-  readonly gain: number;
-  readonly lift: number;
-};
-
-function lineOf(input: ModelInput, k: number): GravityLine {
-  return {
-    length: numberOf(input, "hose_length"),
-    bore: numberOf(input, "hose_bore"),
-    roughness: numberOf(input, "roughness"),
-    fittingsK: numberOf(input, "fittings_k") + k,
-    opening: null,
-    viscosity: numberOf(input, "site.water_viscosity") / numberOf(input, "site.water_density"),
-  };
-}
-
-/** Lift with the tank filled to a share [m]. */
-function liftOf(input: ModelInput): number {
-  const vessel = input.values["from.vessel"] as Vessel;
-  const level = levelAt(vessel, vessel.volume * numberOf(input, "tank_share"));
-  return numberOf(input, "outlet_height") - numberOf(input, "from.floor_height") - level;
-}
-
-/** Flow that a bucket showed, or null [m3/s]. */
-function bucketFlow(input: ModelInput): number | null {
-  const [volume, time] = [numberOrNull(input, "bucket_volume"), numberOrNull(input, "bucket_time")];
-  return volume === null || time === null ? null : volume / time;
-}
-
-/** What the bucket teaches: the watering head's loss, or that the pump is better than its figures. */
-function taught(
-  lifting: Lifting,
-  supply: Supply,
-  flow: number,
-): { readonly headK: number; readonly gain: number } {
-  const most = pumpRun(lifting, supply).flow;
-  if (most <= 0) return { headK: 0, gain: 1 };
-  return flow > most
-    ? { headK: 0, gain: flow / most }
-    : { headK: outletKFromBucket(lifting, supply, flow), gain: 1 };
-}
-
-/** The rig of a delivery, or null where it has no pump that runs on anything. */
-export function rigOf(input: ModelInput): Rig | null {
-  const pump = input.values["pump.curve_in_use"] as Pump | undefined;
-  const panel = (input.values["pump.panel"] as PanelSupply | undefined) ?? null;
-  const voltage = numberOrNull(input, "pump.supply_voltage") ?? (panel ? (pump?.ratedVoltage ?? null) : null);
-  if (!pump || voltage === null) return null;
-  const wire = numberOrNull(input, "pump.wire_resistance") ?? 0;
-  // A panel has no one voltage: the full flow is that at the pump's own.
-  const supply = { voltage, resistance: panel ? 0 : wire };
-  const lift = liftOf(input);
-  const seen = bucketFlow(input);
-  const learnt =
-    seen === null || panel
-      ? { headK: numberOf(input, "head_k"), gain: 1 }
-      : taught({ pump, line: lineOf(input, 0), lift }, supply, seen);
-  return { pump, line: lineOf(input, learnt.headK), supply, panel, lift, ...learnt };
-}
-
-/** The rig's point under a lift, from its source. */
-export function runUnder(rig: Rig, lift: number): PumpRun {
-  const run = pumpRun({ ...rig, lift }, rig.supply);
-  if (rig.gain === 1) return run;
-  const flow = run.flow * rig.gain;
-  return { ...run, flow, head: run.flow > 0 ? lift + gravityHead(rig.line, flow) : run.head };
-}
+import { curveIn, sunOnPump } from "./panel-light.ts";
 
 const POINT = [
   "flow",
@@ -127,6 +19,8 @@ const POINT = [
   "head_k_in_use",
   "bucket_over",
   "spare_head",
+  "lift",
+  "rose_opening",
   "lifting",
   "has_pump",
 ] as const;
@@ -159,9 +53,11 @@ function withPump(rig: Rig): Outputs {
       head_k_in_use: rig.headK,
       bucket_over: rig.gain - 1,
       spare_head: spare,
+      lift: rig.lift,
       lifting: { pump: rig.pump, line: rig.line, lift: rig.lift },
       has_pump: 1,
     }),
+    ...outcomes({ rose_opening: rig.line.opening }, "no rose with counted holes"),
   };
 }
 
@@ -172,7 +68,10 @@ function byBucket(input: ModelInput): Outputs {
   const source =
     voltage === null ? { none: whyNone(input, "powered_by.nominal_voltage") } : { value: voltage };
   return {
-    ...all(["head", "head_k_in_use", "bucket_over", "spare_head", "lifting"], unsolved),
+    ...all(
+      ["head", "head_k_in_use", "bucket_over", "spare_head", "lift", "rose_opening", "lifting"],
+      unsolved,
+    ),
     flow: flow === null ? { none: "no bucket timed yet" } : { value: flow },
     current: { none: "no meter reading yet: put an ammeter in the lead while it runs" },
     arriving_voltage: source,

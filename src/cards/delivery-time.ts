@@ -4,7 +4,7 @@ import type { Model, ModelInput, Outcome, Outputs } from "../graph/types.ts";
 import { greatestLift } from "../physics/pump-run.ts";
 import type { Vessel } from "../physics/vessel.ts";
 import { type PumpedTank, type Watering, watering } from "../physics/watering-time.ts";
-import { HOSE_MAY_LACK, HOSE_TAKES, type Rig, rigOf, runUnder } from "./delivery-run.ts";
+import { HOSE_MAY_LACK, HOSE_TAKES, type Rig, rigOf, runUnder } from "./delivery-rig.ts";
 import { all, numberOf, numberOrNull, outcomes } from "./inputs.ts";
 
 /** Disagreement of the integrals that is accepted: far under what a bucket shows [-]. */

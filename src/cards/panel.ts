@@ -223,9 +223,9 @@ export const panel: CardKind = {
     {
       id: "no_controller",
       where: { row: "controller", word: "none" },
-      text: "With nothing between, a full battery boils or is ruined; lithium never without a controller.",
+      text: "With nothing between, a full battery gasses, boils dry or is ruined; lithium never without a controller.",
       beside: "controller",
-      source: PRACTICE,
+      source: `${PRACTICE}; local codes and licensed practice decide`,
       weight: "harm",
     },
     {
@@ -238,16 +238,18 @@ export const panel: CardKind = {
     },
     {
       id: "dc_arc",
-      text: "Direct current does not let go: pulling a plug in full sun draws an arc. Cover the panel first; a fuse and a switch made for direct current.",
+      text: "A panel is live in any light and has no switch of its own, and direct current does not let go: a plug pulled in the sun draws an arc. Cover the panel first. Switch and fuse must be rated for direct current: one switch for 10 A at 240 V alternating bears 4 A at 24 V direct. The fuse is 1.56 times the shorted current.",
       beside: "isc",
-      source: `${PRACTICE}; licensed practice decides`,
+      source:
+        "galport.com on one switch; NEC 690.8 for 1.56, read second-hand; local codes and licensed practice decide",
       weight: "harm",
     },
     {
       id: "cracked_panel",
-      text: "A panel with broken glass is live in daylight and leaks when wet: cover it and do not use it.",
+      text: "A panel with broken glass or a torn back must not be used: its frame or glass can shock, wet above all. Cover it before you touch it, and never work on it in the rain.",
       beside: "health",
-      source: PRACTICE,
+      source:
+        "installation manual of a panel's maker, page 3, read; local codes and licensed practice decide",
       weight: "harm",
     },
   ],

@@ -10,7 +10,7 @@ import {
   type PumpCurve,
 } from "../physics/pump-curve.ts";
 import { greatestLift } from "../physics/pump-run.ts";
-import { numberOf, numberOrNull, outcomes } from "./inputs.ts";
+import { numberOf, numberOrNull, outcomes, wordOrNull } from "./inputs.ts";
 
 function curveOf(input: ModelInput): PumpCurve {
   const rated = numberOf(input, "rated_voltage");
@@ -35,14 +35,18 @@ const believing: Model = {
     "no_flow_current",
   ],
   optional: ["curve"],
-  outputs: ["curve_in_use"],
+  outputs: ["curve_in_use", "shutoff_in_use", "open_in_use"],
   run: (input) => {
     const pump: Pump = {
       ...curveOf(input),
       noFlowCurrent: numberOf(input, "no_flow_current"),
       openFlowCurrent: numberOf(input, "rated_current"),
     };
-    return outcomes({ curve_in_use: pump });
+    return outcomes({
+      curve_in_use: pump,
+      shutoff_in_use: pump.shutoffHead,
+      open_in_use: openFlow(pump, pump.ratedVoltage),
+    });
   },
 };
 
@@ -51,17 +55,20 @@ function feeding(input: ModelInput): Outputs {
     {
       supply_voltage: numberOrNull(input, "powered_by.nominal_voltage"),
       panel: input.values["powered_by.supply"] ?? null,
+      source_kind: wordOrNull(input, "powered_by.chemistry"),
     },
     "it runs on no such source",
   );
 }
 
+const FED = ["powered_by.nominal_voltage", "powered_by.supply", "powered_by.chemistry"];
+
 /** What stands at the other end of its wire. */
 const source: Model = {
   name: "source",
-  takes: ["powered_by.nominal_voltage", "powered_by.supply"],
-  optional: ["powered_by.nominal_voltage", "powered_by.supply"],
-  outputs: ["supply_voltage", "panel"],
+  takes: FED,
+  optional: FED,
+  outputs: ["supply_voltage", "panel", "source_kind"],
   run: feeding,
 };
 

@@ -148,10 +148,31 @@ const fromDeliveries = (
 
 const RESULTS: readonly Row[] = [
   series("curve_in_use", "Its curve as reckoned with", "believing"),
+  output(
+    "open_in_use",
+    "Reckoned with, open flow",
+    "believing",
+    "flow",
+    "The believed share of the stated flow; by its data sheet, where the fitted curve meets no head.",
+    FIT,
+    { minor: true },
+  ),
+  output(
+    "shutoff_in_use",
+    "Reckoned with, greatest lift",
+    "believing",
+    "head",
+    "As stated, at the stated voltage; by its data sheet, where the fitted curve meets no flow.",
+    FIT,
+    { minor: true },
+  ),
   output("supply_voltage", "Its source gives", "source", "voltage", "The battery's voltage.", DEFINITION, {
     minor: true,
   }),
   series("panel", "Its panel", "source"),
+  output("source_kind", "Kind of its battery", "source", "text", "As its card says.", DEFINITION, {
+    hidden: true,
+  }),
   gather(
     "wire_resistance",
     "Its wire, both ways",
@@ -230,16 +251,17 @@ export const pump: CardKind = {
     },
     {
       id: "mains_kept_away",
-      text: "Low voltage only in and near the water. A charger on the mains stays indoors, dry, behind a residual-current breaker, never beside a tank.",
+      text: "Low voltage only in and near the water: 12 V, apart from every mains wire. A charger on the mains stays under a roof, dry, behind a ground-fault breaker, never beside a tank.",
       beside: "powered_by",
-      source: `${PRACTICE}; licensed practice decides`,
+      source:
+        "ISO 10133 §7.8 on keeping the two apart, read in an extract; local codes and a licensed electrician decide",
       weight: "harm",
     },
     {
       id: "dry_running",
-      text: "Water is what cools it and keeps its seal: it must not run dry.",
+      text: "Water is what cools it and keeps its seal: it must not run dry. Stop it, or let a float stop it, at {lowest_water}. Boat pumps must stand 7 h dry without a fire, not without wear.",
       beside: "lowest_water",
-      source: "practical forum accounts, read; common practice",
+      source: "ISO 8849:2021 in excerpts and a caravan forum, read",
       weight: "note",
     },
   ],

@@ -49,7 +49,7 @@ export const PLAN_ROWS: Readonly<Record<string, readonly string[]>> = {
   ],
   tee: ["height"],
   draw: ["from", "volume", "every"],
-  carry: ["from", "can_volume", "cans_at_once", "round_time"],
+  carry: ["from", "can_volume", "can_weight", "cans_at_once", "round_time", "distance"],
   bed: BED_ROWS,
   ...POWER_ROWS,
 };
@@ -73,7 +73,7 @@ const NEEDED: Readonly<Record<string, Needed>> = {
   ],
   tee: ["height"],
   draw: ["from", "volume", "every"],
-  carry: ["from", "can_volume", "cans_at_once", "round_time"],
+  carry: ["from", "can_volume", "can_weight", "cans_at_once", "round_time", "distance"],
   bed: [],
   ...POWER_NEEDED,
 };
@@ -169,6 +169,8 @@ const carryPart: Maker<CarryPart> = (id, results) => ({
   canVolume: readyNumber(results, "can_volume"),
   cansAtOnce: readyNumber(results, "cans_at_once"),
   roundTime: readyNumber(results, "round_time"),
+  distance: readyNumber(results, "distance"),
+  canMass: readyNumber(results, "can_weight"),
 });
 
 /** Parts that lean on a part that is not there go too, until nothing changes. */

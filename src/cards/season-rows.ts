@@ -2,6 +2,7 @@
 
 import type { Row } from "../graph/types.ts";
 import { DEFINITION, formula, given, output } from "./rows.ts";
+import { STORAGE_ROWS } from "./storage-answers.ts";
 
 const RUN = "your record, day by day";
 const FAO = "FAO Irrigation and Drainage Paper 56";
@@ -68,6 +69,7 @@ export const SEASON_ROWS: readonly Row[] = [
     "The reachable water of all tanks that serve beds over what is taken on a peak day.",
     `definition; bed need after ${FAO}`,
   ),
+  ...STORAGE_ROWS,
   output(
     "need",
     "Beds need, a season",

@@ -5,9 +5,15 @@ import fuses from "../../shared/fuses.json";
 import gauges from "../../shared/wire-gauges.json";
 import type { Model, ModelInput, Outputs } from "../graph/types.ts";
 import { type AmpacityRow, ampacity, circuitResistance, thinnestForDrop } from "../physics/copper-wire.ts";
-import { type FuseFault, fuseChoice, fuseFaults, stalledCurrent } from "../physics/fuse.ts";
+import {
+  type FuseFault,
+  fuseChoice,
+  fuseDistanceLimit,
+  fuseFaults,
+  stalledCurrent,
+} from "../physics/fuse.ts";
 import { toSi } from "../units/unit.ts";
-import { all, numberOf, numberOrNull, outcomes, wordOf } from "./inputs.ts";
+import { all, numberOf, numberOrNull, outcomes, wordOf, wordOrNull } from "./inputs.ts";
 import { si } from "./tabled.ts";
 
 /** Every wire of the table, in SI. */
@@ -102,11 +108,13 @@ function fuseOf(input: ModelInput): Outputs {
   const choice = fuseChoice(duty, SIZES);
   const stall = stallOf(input);
   const faults = fuseFaults({ ...duty, fuse, stalledCurrent: stall });
-  const grave = faults.filter((fault) => fault !== "little_margin" && fault !== "under_running_current");
+  const grave =
+    numberOf(input, "cannot_break") > 0 ||
+    faults.some((fault) => fault !== "little_margin" && fault !== "under_running_current");
   return {
     fuse_size: choice.state === "fits" ? { value: choice.size } : { none: CHOICES[choice.state] },
     stalled_current: stall === null ? { none: "its pump runs on no battery" } : { value: stall },
-    fuse_state: { value: grave.length > 0 ? "unsafe" : faults.length > 0 ? "blows_early" : "right" },
+    fuse_state: { value: grave ? "unsafe" : faults.length > 0 ? "blows_early" : "right" },
     ...outcomes(Object.fromEntries(FAULTS.map((fault) => [fault, faults.includes(fault) ? 1 : 0]))),
   };
 }
@@ -115,6 +123,7 @@ const fusing: Model = {
   name: "fusing",
   takes: [
     "fuse",
+    "cannot_break",
     "ampacity",
     "feeds.maker_fuse",
     "feeds.rated_current",
@@ -126,6 +135,32 @@ const fusing: Model = {
   optional: ["fuse", "feeds.maker_fuse", "feeds.supply_voltage"],
   outputs: ["fuse_size", "stalled_current", "fuse_state", ...FAULTS],
   run: fuseOf,
+};
+
+const LITHIUM = "lifepo4";
+
+/** What a dead short of the battery drives, and whether the fuse can break it; where the fuse may sit. */
+const breaking: Model = {
+  name: "breaking",
+  takes: ["fuse", "fuse_kind", "sheathed", "feeds.source_kind"],
+  optional: ["fuse", "feeds.source_kind"],
+  outputs: ["breaks", "short_current", "cannot_break", "fuse_reach"],
+  run: (input) => {
+    const kind = fuses.kinds.find(({ word }) => word === wordOf(input, "fuse_kind"));
+    if (!kind) throw new Error("There is no such fuse.");
+    const breaks = si(kind.breaks);
+    const short = wordOrNull(input, "feeds.source_kind") === LITHIUM ? si(fuses.lithium_short) : null;
+    const fitted = numberOrNull(input, "fuse") !== null;
+    return outcomes(
+      {
+        breaks,
+        short_current: short,
+        cannot_break: fitted && short !== null && short > breaks ? 1 : 0,
+        fuse_reach: fuseDistanceLimit(wordOf(input, "sheathed") === "yes"),
+      },
+      "known for lithium cells only; a lead battery's is on its data sheet",
+    );
+  },
 };
 
 /** Thinnest wire of the same naming that loses no more than is wanted. */
@@ -164,5 +199,8 @@ export const INSULATION_OPTIONS: Readonly<Record<string, string>> = {
   unknown: "not known: the least is taken",
   ...Object.fromEntries(INSULATIONS.values.map((heat) => [String(heat), `stands ${heat} °C`])),
 };
+export const FUSE_OPTIONS: Readonly<Record<string, string>> = Object.fromEntries(
+  fuses.kinds.map(({ word, label }) => [word, label]),
+);
 export const FAULT_ROWS = FAULTS;
-export const WIRE_MODELS: readonly Model[] = [copper, fusing, thinnest];
+export const WIRE_MODELS: readonly Model[] = [copper, fusing, breaking, thinnest];

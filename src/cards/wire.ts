@@ -4,12 +4,14 @@ import gauges from "../../shared/wire-gauges.json";
 import type { CardKind, Caution, Row } from "../graph/types.ts";
 import { COSTS, choice, DEFINITION, formula, given, link, output, PRACTICE } from "./rows.ts";
 import { typed } from "./tabled.ts";
-import { FAULT_ROWS, GAUGE_OPTIONS, INSULATION_OPTIONS, WIRE_MODELS } from "./wire-models.ts";
+import { FAULT_ROWS, FUSE_OPTIONS, GAUGE_OPTIONS, INSULATION_OPTIONS, WIRE_MODELS } from "./wire-models.ts";
 
 const CFR_WIRE = "33 CFR 183.425 Table 5 (boats), read in a copy";
 const CFR_FUSE = "33 CFR 183.455 (boats), read in a copy; licensed practice decides";
 const RESISTANCE =
   "NEC chapter 9 table 8 for AWG, IEC 60228 for mm², both read in copies; copper 0.00393 a kelvin";
+
+const BREAKING = "notes on fuse ratings, read second-hand; blade: from memory";
 
 const flag = (name: string): Row =>
   output(name, name.replaceAll("_", " "), "fusing", "count", "1 where the rule is broken.", CFR_FUSE, {
@@ -48,6 +50,28 @@ const ROWS: readonly Row[] = [
     absent: "no fuse fitted",
     min: 0.1,
   }),
+  choice(
+    "fuse_kind",
+    "Kind of fuse",
+    FUSE_OPTIONS,
+    "blade",
+    "A blade fuse is the flat plug-in one of a car.",
+    {
+      minor: true,
+    },
+  ),
+  given("fuse_from_battery", "Fuse sits from the battery", "length", null, "Along the wire, from its post.", {
+    absent: "not measured",
+    minor: true,
+  }),
+  choice(
+    "sheathed",
+    "Wire up to the fuse",
+    { no: "lies bare of any sleeve", yes: "in a sheath or conduit all the way" },
+    "no",
+    "A second skin over the wire's own.",
+    { minor: true },
+  ),
   given(
     "wanted_drop",
     "Drop you would bear",
@@ -121,6 +145,38 @@ const ROWS: readonly Row[] = [
     "Ohm's law: a held rotor is a plain resistance",
     { minor: true },
   ),
+  output(
+    "short_current",
+    "A dead short of its battery",
+    "breaking",
+    "current",
+    "14 V over 3.75 mΩ: four lithium cells with their links.",
+    "F = V / R; resistances of one such battery measured on a forum, read",
+    { minor: true },
+  ),
+  output("breaks", "The fuse can break", "breaking", "current", "Of its kind, at 12 V.", BREAKING, {
+    minor: true,
+  }),
+  output(
+    "fuse_reach",
+    "It may sit from the post by",
+    "breaking",
+    "length",
+    "7 in along the wire, or 40 in where the whole length up to it is sheathed.",
+    CFR_FUSE,
+    { minor: true },
+  ),
+  output(
+    "cannot_break",
+    "Cannot break",
+    "breaking",
+    "count",
+    "1 where a short is more than it can break.",
+    BREAKING,
+    {
+      hidden: true,
+    },
+  ),
   ...FAULT_ROWS.map(flag),
   ...COSTS,
 ];
@@ -178,19 +234,48 @@ export const wire: CardKind = {
       "NEC 210.20(A), read second-hand",
       "trouble",
     ),
+    rule(
+      "cannot_break",
+      "A short of this lithium battery is {short_current}; this kind of fuse breaks {breaks}, and may weld or burst instead. Fit an MRBF or class T fuse at the post, and the pump's own fuse behind it. The battery's own protection board does not count.",
+      BREAKING,
+    ),
+    {
+      id: "fuse_too_far",
+      if: "fuse_from_battery > fuse_reach",
+      text: "The fuse sits {fuse_from_battery} from the battery; the rule for boats is {fuse_reach} at most. The wire before it has nothing to save it.",
+      beside: "fuse",
+      source: CFR_FUSE,
+      weight: "harm",
+    },
     {
       id: "drop_too_big",
       if: "drop_share > 10 %",
-      text: "{drop_share} of the voltage is lost in the wire: the pump turns slower and lifts less. Thicker or shorter wire.",
+      text: "{drop_share} of the voltage is lost in the wire: the pump turns slower and lifts less. For {wanted_drop} it wants: {thinnest_gauge}.",
       beside: "drop_share",
       source: "ABYC E-11: 3 % where it matters, 10 % at most; read in a quotation",
       weight: "trouble",
     },
     {
+      id: "drop_over_wanted",
+      if: "drop_share > wanted_drop and drop_share <= 10 %",
+      text: "More is lost in the wire than the {wanted_drop} you would bear. For that it wants: {thinnest_gauge}.",
+      beside: "drop_share",
+      source: "ABYC E-11: 3 % where it matters; read in a quotation",
+      weight: "note",
+    },
+    {
+      id: "insulation_unknown",
+      where: { row: "insulation", word: "unknown" },
+      text: "Nothing is known of its sheath, so the least that any sheath bears is taken. Read the print on it: 60, 75, 90 or 105 °C.",
+      beside: "ampacity",
+      source: CFR_WIRE,
+      weight: "note",
+    },
+    {
       id: "fuse_at_battery",
-      text: "The fuse sits within 7 in of the battery's post, in the lead from plus. A lithium battery's short is over a thousand amperes: it wants a fuse that can break it, such as MRBF or class T, not a plain blade.",
+      text: "The fuse sits in the lead from plus, within {fuse_reach} of the battery's post. Where local rules ask for more, they decide; so does a licensed electrician.",
       beside: "fuse_size",
-      source: `${CFR_FUSE}; a forum's measurement of four lithium cells, read second-hand`,
+      source: CFR_FUSE,
       weight: "harm",
     },
   ],

@@ -29,6 +29,10 @@ type Named = {
   readonly hidden?: true;
   /** Shown only when the card is opened in full. */
   readonly minor?: true;
+  /** On the screen, shown only where this choice of the same card is one of these words. */
+  readonly when?: { readonly row: string; readonly is: readonly string[] };
+  /** A sentence that stands at the head of its card. */
+  readonly lead?: true;
 };
 
 /** Default of a number: typed; none (with the row's `absent` reason); worked out; or picked by a choice row's word. */
@@ -229,6 +233,8 @@ export type CardKind = {
   readonly sizes?: { readonly ask: string; readonly where: string };
   /** Row that holds the shape of what it stores; the screen offers a dip-stick strip of it. */
   readonly vessel?: string;
+  /** Rows whose values stand on the folded card; left out: its first two results. */
+  readonly glance?: readonly string[];
   readonly rows: readonly Row[];
   readonly models: readonly Model[];
   readonly cautions: readonly Caution[];

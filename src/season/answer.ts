@@ -156,10 +156,14 @@ export type BedAnswer = {
   readonly depletion: Float64Array;
 };
 
+/** Smallest store of all tanks together that never runs out [m3], or why there is none. */
+export type NoFailure = { readonly volume: number } | { readonly none: string };
+
 export type SeasonAnswer = {
   /** Day of element 0 of every series [days since 1970-01-01]. */
   readonly firstDay: number;
   readonly totals: SeasonTotals;
+  readonly noFailure: NoFailure;
   readonly leftOut: readonly LeftOut[];
   readonly roofs: readonly RoofAnswer[];
   readonly tanks: readonly TankAnswer[];

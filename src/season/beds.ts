@@ -1,9 +1,10 @@
 // The beds of a run, in the order in which they are watered, with what each holds back for those before it.
 
-import { DAY } from "../units/constants.ts";
-import { type BedDays, bedDays, type Sky, wateredGround } from "./bed-days.ts";
+import { type BedDays, bedDays, wateredGround } from "./bed-days.ts";
 import { type BedDemand, demandOf } from "./demand.ts";
 import { type BedPart, BOUNDS, type LeftOut } from "./plan.ts";
+import { isByCalendar, letGoDays } from "./schedule.ts";
+import type { Sky } from "./sky.ts";
 import type { Source } from "./sources.ts";
 import type { SeasonDates } from "./spans.ts";
 import { newTally, type Tally } from "./tally.ts";
@@ -20,8 +21,10 @@ export type Bed = {
   readonly sources: readonly Source[];
   /** Beds before it that take from the same water, for each of its sources. */
   readonly before: readonly (readonly Bed[])[];
-  /** Days between fixed waterings; 0: watered by the soil. */
-  readonly every: number;
+  /** Whether it gets a set amount on set days, whatever its soil lacks. */
+  readonly byCalendar: boolean;
+  /** 1 on each day on which it is let go; null: never. */
+  readonly letGo: Uint8Array | null;
   /** Water short in the root zone now [m]; asked for today and still wanting [m3]; first bound of the last shortfall. */
   depletion: number;
   asked: number;
@@ -49,6 +52,7 @@ export type Bed = {
 export type BedGround = {
   readonly sky: Sky;
   readonly dates: SeasonDates;
+  readonly dayInSeason: Int32Array;
   readonly sources: ReadonlyMap<string, Source>;
   /** Tanks whose water reaches a tank through lines, itself first. */
   readonly feeders: readonly (readonly number[])[];
@@ -88,7 +92,8 @@ export function readyBeds(parts: readonly BedPart[], given: BedGround, leftOut: 
       none: "none" in demand ? demand.none : null,
       sources,
       before: sources.map((source) => earlier(beds, part, source, given.feeders)),
-      every: part.rule.kind === "fixed" ? Math.max(1, Math.round(part.rule.every / DAY)) : 0,
+      byCalendar: isByCalendar(part.rule),
+      letGo: letGoDays(part, { ...given.sky, dayInSeason: given.dayInSeason }),
       depletion: 0,
       asked: 0,
       bound: HANDS,

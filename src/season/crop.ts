@@ -38,7 +38,7 @@ function grow(machine: Machine, bed: Bed, day: number, total: number): void {
   if (machine.dayInSeason[day] === 0) return;
   count(bed.potential, machine.slots, potential * bed.ground);
   count(bed.use, machine.slots, use * bed.ground);
-  if (share < 1 && potential > 0 && bed.every === 0)
+  if (share < 1 && potential > 0 && !bed.byCalendar)
     markShort(machine, bed, day, (potential - use) * bed.perDepth);
 }
 

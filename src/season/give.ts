@@ -112,6 +112,7 @@ function within(source: Source, held: number, most: number, time: number, energy
 function leftForThis(machine: Machine, bed: Bed, rank: number, day: number): number {
   let reserve = 0;
   for (const other of bed.before[rank] ?? []) {
+    if (other.letGo?.[day] === 1) continue;
     if ((other.days.potential[day] as number) > 0) reserve += other.demand?.peakDayNeed ?? 0;
   }
   reserve *= machine.plan.holdDays;

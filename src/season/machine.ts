@@ -4,7 +4,6 @@ import { WET_DAY } from "../physics/sky-radiation.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { calendarDate } from "../units/calendar.ts";
 import { type Ledger, newLedger } from "./account.ts";
-import { arrivingRain } from "./arriving-rain.ts";
 import { type Batteries, readyBatteries } from "./batteries.ts";
 import { type Bed, readyBeds } from "./beds.ts";
 import { type DueDraw, readyDraws } from "./draws.ts";
@@ -12,6 +11,7 @@ import { feedersOf, spillersOf } from "./feeders.ts";
 import { type Pipes, readyPipes } from "./pipes.ts";
 import { BOUNDS, type LeftOut, type SeasonPlan } from "./plan.ts";
 import { dailyCatch } from "./roof-catch.ts";
+import { skyOf } from "./sky.ts";
 import { carried, pumped, pumpsOf, type Source } from "./sources.ts";
 import { dayOfSeason, type SeasonDates, type Span, slotsOf, wholeSeasons, wholeYears } from "./spans.ts";
 import { newTally, type Slots, type Tally } from "./tally.ts";
@@ -87,7 +87,7 @@ const byId = <Part extends { readonly id: string }>(parts: readonly Part[]): rea
  */
 export function readyMachine(plan: SeasonPlan, record: DailyRecord, eto: Float64Array): Machine {
   const leftOut: LeftOut[] = [...plan.leftOut];
-  const sky = { firstDay: record.firstDay, arriving: arrivingRain(record, plan.rainScale), eto };
+  const sky = skyOf(record, eto, plan.rainScale);
   const length = eto.length;
   const dates: SeasonDates = { start: plan.start, end: plan.end };
   const days = daysOf(dates, record.firstDay, length);
@@ -113,7 +113,11 @@ export function readyMachine(plan: SeasonPlan, record: DailyRecord, eto: Float64
     slots: { season: 0, year: 0 },
     tanks,
     pipes,
-    beds: readyBeds(plan.beds, { sky, dates, sources: named, feeders, ...spans }, leftOut),
+    beds: readyBeds(
+      plan.beds,
+      { sky, dates, dayInSeason: days.dayInSeason, sources: named, feeders, ...spans },
+      leftOut,
+    ),
     draws: readyDraws(byId(plan.draws), tanks, spans, leftOut),
     sources,
     batteries: readyBatteries(byId(plan.batteries), { ...spans, length }),

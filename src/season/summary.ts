@@ -16,6 +16,7 @@ import { type Autonomy, autonomyOf } from "./autonomy.ts";
 import type { ChargeBook } from "./batteries.ts";
 import type { Bed } from "./beds.ts";
 import type { Machine } from "./machine.ts";
+import { noFailureStorage } from "./no-failure.ts";
 import { quantile } from "./peak-day.ts";
 import type { TankPart } from "./plan.ts";
 import type { Source } from "./sources.ts";
@@ -42,6 +43,7 @@ export function summaryOf(machine: Machine): SeasonAnswer {
       water: errorShare(ledger.waterError, throughWater),
       energy: errorShare(ledger.energyError, throughEnergy),
     }),
+    noFailure: noFailureStorage(machine),
     leftOut: [...machine.leftOut].sort((a, b) => (a.id < b.id ? -1 : 1)),
     roofs: machine.caught.map((roof) => roofAnswer(machine, roof)),
     tanks: machine.tanks.parts.map((part, place) => tankAnswer(machine, autonomy, part, place)),
@@ -149,7 +151,7 @@ function batteryAnswer(machine: Machine, id: string, place: number): BatteryAnsw
 }
 
 function bedAnswer(bed: Bed, seasons: number): BedAnswer {
-  const [got, wanted] = bed.every > 0 ? [bed.met, bed.due] : [bed.use, bed.potential];
+  const [got, wanted] = bed.byCalendar ? [bed.met, bed.due] : [bed.use, bed.potential];
   const sum = sumOfWhole(wanted.seasons);
   return {
     id: bed.part.id,

@@ -63,7 +63,7 @@ function waterBed(machine: Machine, bed: Bed, day: number): void {
   const isShort = want > bed.asked * ROUNDING;
   if (isShort) bed.bound = bound < UNBOUND ? bound : HANDS;
   noteDay(machine, bed, day, isShort);
-  if (bed.every > 0) settleFixed(machine, bed, isShort ? want : 0, day);
+  if (bed.byCalendar) settleFixed(machine, bed, isShort ? want : 0, day);
 }
 
 function noteGift(bed: Bed, rank: number, day: number): void {

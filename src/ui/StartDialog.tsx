@@ -51,6 +51,7 @@ export function StartDialog(props: { readonly register: (dialog: HTMLDialogEleme
             <li>
               <button type="button" onClick={act(() => sheet.edit.start(template.id))}>
                 {template.title} <small>{template.forWhom}</small>
+                <small>{template.changeFirst}</small>
               </button>
             </li>
           )}

@@ -11,10 +11,17 @@ import type { StoredSeries } from "../scene/stored-water.ts";
 import type { ReadOptions } from "../units/read.ts";
 import type { ShowOptions } from "../units/show.ts";
 import type { RainEdits, RainImport } from "./rain-import.ts";
+import type { Sizes } from "./sizes.ts";
 
 export type SavedSheet = { readonly id: string; readonly title: string; readonly when: string };
 
-export type Template = { readonly id: string; readonly title: string; readonly forWhom: string };
+export type Template = {
+  readonly id: string;
+  readonly title: string;
+  readonly forWhom: string;
+  /** What to put one's own number in first. */
+  readonly changeFirst: string;
+};
 
 export type Sheet = {
   readonly kinds: CardKinds;
@@ -49,6 +56,9 @@ export type Sheet = {
   readonly templates: readonly Template[];
   readonly rain: Accessor<RainImport>;
   readonly opened: Accessor<string | null>;
+  /** Whether a card shows all of its rows, or is folded to its main answers. */
+  readonly unfolded: (card: string) => boolean;
+  readonly sizes: Sizes;
   readonly edit: Edits;
 };
 
@@ -61,6 +71,7 @@ export type Edits = {
   readonly removeCard: (card: Card) => void;
   readonly copyCard: (card: Card) => void;
   readonly renameCard: (card: Card, title: string) => void;
+  readonly unfold: (card: string, open: boolean) => void;
   readonly moveCard: (card: Card, by: number) => void;
   readonly page: (change: Partial<Pick<Worksheet, "title" | "datum" | "currency" | "made_by">>) => void;
   readonly units: (units: UnitSystemName) => void;

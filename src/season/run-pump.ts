@@ -25,24 +25,26 @@ export function readDrawdown(source: Source, held: number, volume: number): void
   const { volumes } = source;
   const last = volumes.length - 1;
   let upper = held;
-  const lower = held - volume;
-  for (let place = last; place >= -1 && upper > lower; place--) {
-    const bottom = place < 0 ? lower : Math.max(lower, volumes[place] as number);
+  // What is left to draw is kept apart, so that a small draw on a big tank keeps its digits.
+  let left = volume;
+  for (let place = last; place >= -1 && left > 0; place--) {
+    const bottom = place < 0 ? -Infinity : (volumes[place] as number);
     if (bottom >= upper) continue;
-    addPiece(source, Math.min(place, last - 1), bottom, upper);
+    const depth = Math.min(left, upper - bottom);
+    addPiece(source, Math.min(place, last - 1), upper - depth, depth);
+    left -= depth;
     upper = bottom;
   }
 }
 
 /** Adds what a piece of the drawdown takes, between the row's points `place` and the next; level beyond them. */
-function addPiece({ volumes, flows, powers }: Source, place: number, bottom: number, top: number): void {
+function addPiece({ volumes, flows, powers }: Source, place: number, bottom: number, depth: number): void {
   const at = Math.max(0, place);
   const [low, high] = [volumes[at] as number, volumes[at + 1] ?? Infinity];
   const start = high === Infinity ? 0 : Math.min(1, Math.max(0, (bottom - low) / (high - low)));
-  const end = high === Infinity ? 0 : Math.min(1, Math.max(0, (top - low) / (high - low)));
+  const end = high === Infinity ? 0 : Math.min(1, Math.max(0, (bottom + depth - low) / (high - low)));
   const flow = between(flows, at, start);
   const power = between(powers, at, start);
-  const depth = top - bottom;
   const rise = (between(flows, at, end) - flow) / flow;
   if (!(flow > 0) || !(rise > -1)) {
     drawdown.time = Infinity;

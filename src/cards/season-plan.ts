@@ -223,6 +223,7 @@ export function seasonPlan(input: ModelInput): SeasonPlan {
     waterAt: numberOf(input, "site.water_at"),
     holdDays: numberOf(input, "hold_days"),
     rainScale: numberOf(input, "weather.rain_scale"),
+    waterDensity: numberOf(input, "site.water_density"),
     eto: input.values["weather.eto_choice"] as EtoChoice,
     roofs: partsOf(input, "roof", leftOut, roofPart),
     tanks: partsOf(input, "tank", leftOut, tankPart),

@@ -66,7 +66,7 @@ export const SEASON_ROWS: readonly Row[] = [
     "Full tanks last",
     "span",
     "reachable / peak_day_draw * 1 day",
-    "The reachable water of all tanks that serve beds over what is taken on a peak day.",
+    "The reachable water of all tanks that serve beds over what is taken on a peak day. Other draws, for animals or rinsing, are not in it.",
     `definition; bed need after ${FAO}`,
   ),
   ...STORAGE_ROWS,

@@ -1,6 +1,6 @@
 // The beds of a run, in the order in which they are watered, with what each holds back for those before it.
 
-import { type BedDays, bedDays, wateredGround } from "./bed-days.ts";
+import { type BedDays, bedDays, type CropTrait, cropTraits, wateredGround } from "./bed-days.ts";
 import { type BedDemand, demandOf } from "./demand.ts";
 import { type BedPart, BOUNDS, type LeftOut } from "./plan.ts";
 import { isByCalendar, letGoDays } from "./schedule.ts";
@@ -14,6 +14,7 @@ export type Bed = {
   /** Watered ground [m2], and water to give for a depth there [m3/m]. */
   readonly ground: number;
   readonly perDepth: number;
+  readonly traits: readonly CropTrait[];
   readonly days: BedDays;
   readonly demand: BedDemand | null;
   readonly none: string | null;
@@ -38,13 +39,15 @@ export type Bed = {
   readonly evening: Float64Array;
   readonly potential: Tally;
   readonly use: Tally;
+  readonly rained: Tally;
   readonly due: Tally;
   readonly met: Tally;
   readonly daysShort: Tally;
   /** Days on which a later waterer gave what an earlier one could not. */
   readonly daysHelped: Tally;
-  /** Unmet water of the whole seasons by bound [m3], and days on which that bound was the first to lack. */
-  readonly unmet: Float64Array;
+  /** Unmet water by season, the last for days outside, and within it by bound [m3]. */
+  readonly unmet: readonly Float64Array[];
+  /** Days of the whole seasons on which each bound was the first to lack. */
   readonly lackedDays: Float64Array;
 };
 
@@ -58,7 +61,11 @@ export type BedGround = {
   readonly feeders: readonly (readonly number[])[];
   readonly seasons: number;
   readonly years: number;
+  /** What a longer record taught of beds by their id, where these days are only a few. */
+  readonly known?: KnownBeds;
 };
+
+export type KnownBeds = ReadonlyMap<string, Pick<Bed, "traits" | "demand" | "none">>;
 
 /** Bound of a bed that nobody waters. */
 export const HANDS = BOUNDS.indexOf("hands");
@@ -81,15 +88,16 @@ export function readyBeds(parts: readonly BedPart[], given: BedGround, leftOut: 
       leftOut.push({ id: part.id, reason: "nothing that waters it could be worked out" });
       continue;
     }
-    const days = bedDays(part, given.sky);
-    const demand = demandOf(part, given.dates, given.sky, days);
+    const known = given.known?.get(part.id);
+    const traits = known?.traits ?? cropTraits(part, given.sky);
+    const days = bedDays(part, given.sky, traits);
     beds.push({
       part,
       ground: wateredGround(part),
       perDepth: wateredGround(part) / part.efficiency,
+      traits,
       days,
-      demand: "none" in demand ? null : demand,
-      none: "none" in demand ? demand.none : null,
+      ...(known ? { demand: known.demand, none: known.none } : needOf(part, given, days)),
       sources,
       before: sources.map((source) => earlier(beds, part, source, given.feeders)),
       byCalendar: isByCalendar(part.rule),
@@ -103,6 +111,11 @@ export function readyBeds(parts: readonly BedPart[], given: BedGround, leftOut: 
   return beds;
 }
 
+function needOf(part: BedPart, { dates, sky }: BedGround, days: BedDays): Pick<Bed, "demand" | "none"> {
+  const demand = demandOf(part, dates, sky, days);
+  return "none" in demand ? { demand: null, none: demand.none } : { demand, none: null };
+}
+
 function sums({ seasons, years, sky }: BedGround) {
   const tally = () => newTally(seasons, years);
   return {
@@ -113,12 +126,13 @@ function sums({ seasons, years, sky }: BedGround) {
     evening: new Float64Array(sky.eto.length),
     potential: tally(),
     use: tally(),
+    rained: tally(),
     due: tally(),
     met: tally(),
     daysShort: tally(),
     daysHelped: tally(),
-    unmet: new Float64Array(BOUNDS.length),
     lackedDays: new Float64Array(BOUNDS.length),
+    unmet: Array.from({ length: seasons + 1 }, () => new Float64Array(BOUNDS.length)),
   };
 }
 

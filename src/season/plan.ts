@@ -242,6 +242,8 @@ export type SeasonPlan = {
   /** Days of the beds before it that must still be covered before a bed is watered. */
   readonly holdDays: number;
   readonly rainScale: number;
+  /** [kg/m3] */
+  readonly waterDensity: number;
   readonly eto: EtoChoice;
   readonly roofs: readonly RoofPart[];
   readonly tanks: readonly TankPart[];

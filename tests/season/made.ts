@@ -83,6 +83,7 @@ export function planOf(more: Partial<SeasonPlan> = {}): SeasonPlan {
     waterAt: 7 * 3600,
     holdDays: 0,
     rainScale: 1,
+    waterDensity: 1000,
     eto: steadyEto(4 * MM),
     roofs: [],
     tanks: [],

@@ -13,6 +13,7 @@ import { ZERO_CELSIUS } from "../units/constants.ts";
 import { numberOf, numberOrNull, outcomes, wordOf } from "./inputs.ts";
 import type { MonthlySky } from "./monthly-sky.ts";
 import { type ChargeMonths, monthsOfSeason } from "./panel-models.ts";
+import { si } from "./tabled.ts";
 
 function chemistryOf(input: ModelInput) {
   const row = batteries.chemistries.find(({ word }) => word === wordOf(input, "chemistry"));
@@ -98,11 +99,13 @@ export const weakening: Model = {
 
 const NONE = Array.from({ length: 12 }, () => 0);
 
-/** How often its charge comes, as a share of the panel's days. */
-function daysShare(input: ModelInput): number {
-  const charged = wordOf(input, "charged");
-  if (charged === "none" || charged === "mains") return 0;
-  return charged === "carried" ? 1 / Math.max(1, numberOf(input, "carried_every")) : 1;
+/** Whether a panel charges it at all, where it stands or a day at a time. */
+const onPanel = (input: ModelInput): boolean => !["none", "mains"].includes(wordOf(input, "charged"));
+
+/** Air below which it is not charged outdoors; null where cold does not ruin it [K]. */
+function coldestOf(input: ModelInput): { readonly air: number | null } {
+  const { least_charging_temperature: least } = chemistryOf(input);
+  return { air: least.value < 0 ? null : si(least) };
 }
 
 /** Months of the season in which a battery that may not be charged below freezing meets frost. */
@@ -112,10 +115,9 @@ function frosty(input: ModelInput, sky: MonthlySky | null, season: readonly numb
 }
 
 function chargeOf(input: ModelInput): Outputs {
-  const panels = input.values["panels"] as readonly ChargeMonths[];
-  const share = daysShare(input);
+  const panels = onPanel(input) ? (input.values["panels"] as readonly ChargeMonths[]) : [];
   const sum = (pick: (months: ChargeMonths) => readonly number[]) =>
-    NONE.map((_, month) => share * panels.reduce((total, months) => total + (pick(months)[month] ?? 0), 0));
+    NONE.map((_, month) => panels.reduce((total, months) => total + (pick(months)[month] ?? 0), 0));
   const months: ChargeMonths = { dry: sum(({ dry }) => dry), wet: sum(({ wet }) => wet) };
   const sky = (input.values["weather.sky"] as MonthlySky | undefined) ?? null;
   const season = monthsOfSeason(wordOf(input, "site.season_start"), wordOf(input, "site.season_end"));
@@ -123,6 +125,7 @@ function chargeOf(input: ModelInput): Outputs {
   const bare = wordOf(input, "charged") !== "mains" && season.every((month) => (months.dry[month] ?? 0) <= 0);
   return outcomes({
     charge_by_month: months,
+    coldest_charge: coldestOf(input),
     frost_months: charging ? frosty(input, sky, season).length : 0,
     uncharged: bare ? 1 : 0,
   });
@@ -130,16 +133,8 @@ function chargeOf(input: ModelInput): Outputs {
 
 export const charging: Model = {
   name: "charging",
-  takes: [
-    "charged",
-    "carried_every",
-    "panels",
-    "chemistry",
-    "site.season_start",
-    "site.season_end",
-    "weather.sky",
-  ],
+  takes: ["charged", "panels", "chemistry", "site.season_start", "site.season_end", "weather.sky"],
   optional: ["weather.sky"],
-  outputs: ["charge_by_month", "frost_months", "uncharged"],
+  outputs: ["charge_by_month", "coldest_charge", "frost_months", "uncharged"],
   run: chargeOf,
 };

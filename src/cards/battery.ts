@@ -4,6 +4,7 @@ import batteries from "../../shared/batteries.json";
 import type { CardKind } from "../graph/types.ts";
 import { BATTERY_CAUTIONS } from "./battery-cautions.ts";
 import { charging, lasting, loading, testingBattery, weakening } from "./battery-models.ts";
+import { BATTERY_SEASON_ROWS } from "./battery-season.ts";
 import { COSTS, choice, DEFINITION, formula, gather, given, MEMORY, output } from "./rows.ts";
 import { column } from "./tabled.ts";
 
@@ -279,14 +280,7 @@ export const battery: CardKind = {
         none: [{ if: "peak_energy <= 0 Wh", reason: "no pump with a known current waters a bed on it" }],
       },
     ),
-    output(
-      "lowest_charge",
-      "Lowest it fell",
-      "season.run",
-      "share",
-      "The lowest evening of the record, of what you can use.",
-      "your record, day by day",
-    ),
+    ...BATTERY_SEASON_ROWS,
     ...COSTS,
   ],
   models: [testingBattery, lasting, loading, weakening, charging],

@@ -4,6 +4,7 @@ import soils from "../../shared/soils.json";
 import methods from "../../shared/water-methods.json";
 import type { CardKind, Typed } from "../graph/types.ts";
 import { demand, wetting } from "./bed-demand.ts";
+import { BED_SEASON_ROWS } from "./bed-season.ts";
 import { CROP_OPTIONS, labelled, MULCH_LABELS } from "./crops.ts";
 import { choice, DEFINITION, date, formula, given, links, output } from "./rows.ts";
 
@@ -192,30 +193,7 @@ export const bed: CardKind = {
       FAO,
       { minor: true },
     ),
-    output(
-      "met",
-      "Gets in a season",
-      "season.run",
-      "volume",
-      "What it was given in a usual season.",
-      "your record, day by day",
-    ),
-    output(
-      "share_met",
-      "Share of its thirst met",
-      "season.run",
-      "share",
-      "What the crops used over what they would have used, all seasons together.",
-      `your record, day by day; ${FAO}, Eq. 84`,
-    ),
-    output(
-      "days_short",
-      "Days short, a season",
-      "season.run",
-      "count",
-      "Days on which the soil was so dry that the crop held back.",
-      `your record, day by day; ${FAO}, Eq. 84`,
-    ),
+    ...BED_SEASON_ROWS,
   ],
   models: [wetting, demand],
   cautions: [

@@ -4,10 +4,11 @@ import type { Model, ModelInput, Outputs, Value } from "../graph/types.ts";
 import { directRun } from "../physics/direct-drive.ts";
 import { greatestLift, hydraulicPower, type PumpRun } from "../physics/pump-run.ts";
 import type { Vessel } from "../physics/vessel.ts";
+import type { SunOnPump } from "../season/plan.ts";
 import { bucketFlow, HOSE_MAY_LACK, HOSE_TAKES, type Rig, rigOf, runUnder } from "./delivery-rig.ts";
 import { all, numberOf, numberOrNull, outcomes } from "./inputs.ts";
 import { whyNone } from "./line-hose.ts";
-import { curveIn, watersOf } from "./panel-light.ts";
+import { curveIn, sunOnPump } from "./panel-light.ts";
 
 const POINT = [
   "flow",
@@ -100,12 +101,12 @@ export const running: Model = {
 /** Depths of the tank at which the season looks the pump up. */
 const DEPTHS = 16;
 
-/** What the season needs of a pump: flow and power by depth, and the sun's share of it by month. */
+/** What the season needs of a pump: flow and power by depth, and the sun that drives it. */
 export type PumpRows = {
   readonly depths: readonly number[];
   readonly flows: readonly number[];
   readonly powers: readonly number[];
-  readonly sun: { readonly dry: readonly number[]; readonly wet: readonly number[] } | null;
+  readonly sun: SunOnPump | null;
 };
 
 /** Its rows by depth; what was measured scales all of them. */
@@ -124,7 +125,7 @@ function rowsOf(input: ModelInput, rig: Rig): PumpRows {
     depths,
     flows: runs.map(({ flow }) => flow * byFlow),
     powers: runs.map(({ current }) => (rig.panel ? 0 : current * byCurrent * rig.supply.voltage)),
-    sun: rig.panel ? watersOf(rig.panel, rig, now.flow) : null,
+    sun: rig.panel ? sunOnPump(rig.panel, rig, now.flow) : null,
   };
 }
 

@@ -2,15 +2,12 @@
 
 import panels from "../../shared/panels.json";
 import type { Model, ModelInput } from "../graph/types.ts";
-import { drySunWetSun } from "../physics/sky-radiation.ts";
+import { drySunWetSun, WET_DAY } from "../physics/sky-radiation.ts";
 import { clearSkyRadiation, extraterrestrialRadiation, solarFromTemperature } from "../physics/sun.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { calendarDate, dayOfYear } from "../units/calendar.ts";
-import { MILLIMETRE } from "../units/constants.ts";
 import { numberOf, outcomes, recordOf } from "./inputs.ts";
 
-/** Rain that makes a day a wet one [m]; as the longest dry run counts them. */
-const WET = MILLIMETRE;
 /** Hargreaves' coefficient away from the sea [K^-0.5]: FAO-56 Eq. 50. */
 const INLAND = 0.16;
 const MONTHS = 12;
@@ -51,7 +48,7 @@ const sums = () => ({ days: 0, wet: 0, seen: 0, sun: 0, warm: 0, air: 0, low: 0 
 function add(month: ReturnType<typeof sums>, record: DailyRecord, index: number, sun: number): void {
   const [high, low] = [record.highest?.[index] ?? Number.NaN, record.lowest?.[index] ?? Number.NaN];
   month.days++;
-  if ((record.rain[index] ?? 0) >= WET) month.wet++;
+  if ((record.rain[index] ?? 0) >= WET_DAY) month.wet++;
   if (Number.isFinite(sun)) {
     month.seen++;
     month.sun += sun;

@@ -5,7 +5,8 @@ import { type ChargingPanel, curveInAir } from "../physics/panel-charging.ts";
 import type { PanelCurve } from "../physics/panel-curve.ts";
 import type { Lifting } from "../physics/pump-run.ts";
 import { dayOnTilted, type SunStep } from "../physics/tilted-sun.ts";
-import { DAY } from "../units/constants.ts";
+import type { SunOnPump } from "../season/plan.ts";
+import { DAY, HOUR } from "../units/constants.ts";
 import type { MonthlySky } from "./monthly-sky.ts";
 
 /** The day of the year that stands for each month: Klein 1977, in Duffie and Beckman table 1.6.1 (from memory). */
@@ -46,6 +47,9 @@ export type PanelSupply = {
   readonly dry: readonly number[];
   readonly wet: readonly number[];
   readonly airs: readonly number[];
+  /** The light in the middle of each hour from the hour of watering to sunset, by month [W/m2]. */
+  readonly dryHours: readonly (readonly number[])[];
+  readonly wetHours: readonly (readonly number[])[];
   /** The light and air of the month of the season with least light at that hour, on a dry day [W/m2], [K]. */
   readonly watering: number;
   readonly air: number;
@@ -56,31 +60,43 @@ export function curveIn(supply: PanelSupply, irradiance: number, air: number): P
   return curveInAir(supply.panel, irradiance, air);
 }
 
-/** Share of the full flow at the hour of watering, on dry and wet days of each month. */
-export function watersOf(
-  supply: PanelSupply,
-  lifting: Lifting,
-  full: number,
-): { readonly dry: readonly number[]; readonly wet: readonly number[] } {
-  const shares = (lights: readonly number[]) =>
-    lights.map((light, month) => {
-      const run = directRun(
-        lifting,
-        supply.wireResistance,
-        curveIn(supply, light, supply.airs[month] as number),
-      );
-      return full > 0 ? run.flow / full : 0;
-    });
-  return { dry: shares(supply.dry), wet: shares(supply.wet) };
+/**
+ * How long the pump has run in full, in effect, by the end of each hour after the hour of watering [s], on dry and wet
+ * days of each month. The share of full flow is taken as the same at every depth of its tank.
+ */
+export function sunOnPump(supply: PanelSupply, lifting: Lifting, full: number): SunOnPump {
+  const share = (light: number, month: number) =>
+    full > 0
+      ? directRun(lifting, supply.wireResistance, curveIn(supply, light, supply.airs[month] as number)).flow /
+        full
+      : 0;
+  const running = (lights: readonly number[], month: number) => {
+    const sums = [0];
+    for (const light of lights) sums.push((sums.at(-1) ?? 0) + HOUR * share(light, month));
+    return sums;
+  };
+  return { dry: supply.dryHours.map(running), wet: supply.wetHours.map(running) };
 }
 
-/** Light of every month at an hour, on dry and wet days, from the sky over the panel. */
+/** Light of every month at an hour and from it on, on dry and wet days, from the sky over the panel. */
 export function lightsAt(
   standing: Standing,
   sky: MonthlySky,
   hour: number,
-): { readonly dry: readonly number[]; readonly wet: readonly number[] } {
-  const at = (globals: readonly number[]) =>
-    globals.map((global, month) => lightAt(dayOn(standing, month, global), hour % DAY));
-  return { dry: at(sky.dry), wet: at(sky.wet) };
+): Pick<PanelSupply, "dry" | "wet" | "dryHours" | "wetHours"> {
+  const days = (globals: readonly number[]) => globals.map((global, month) => dayOn(standing, month, global));
+  const [dry, wet] = [days(sky.dry), days(sky.wet)];
+  return {
+    dry: dry.map((day) => lightAt(day, hour % DAY)),
+    wet: wet.map((day) => lightAt(day, hour % DAY)),
+    dryHours: dry.map((day) => hoursFrom(day, hour % DAY)),
+    wetHours: wet.map((day) => hoursFrom(day, hour % DAY)),
+  };
+}
+
+function hoursFrom(day: readonly SunStep[], hour: number): readonly number[] {
+  const last = day.at(-1);
+  const sunset = last ? last.solarTime + last.length / 2 : 0;
+  const count = Math.max(0, Math.ceil((sunset - hour) / HOUR));
+  return Array.from({ length: count }, (_, step) => lightAt(day, hour + (step + 1 / 2) * HOUR));
 }

@@ -17,7 +17,7 @@ export const STORAGE_ROWS: readonly Row[] = [
     "Full tanks last, at worst",
     "run",
     "span",
-    "From full and with no more rain, from the day of the record from which they are used up soonest: what the beds would use, leaks and open water, day by day.",
+    "From full and with no more rain, from the day of the record from which they are used up soonest: what the beds would use, other draws, leaks and open water, day by day.",
     RUN,
   ),
   output(

@@ -122,7 +122,14 @@ export type OutputRow = Named & {
   readonly measure: MeasureName | "text" | "series";
   /** What the words that may come out are called. */
   readonly options?: readonly { readonly word: string; readonly label: string }[];
+  /** The answer is a sum over the surveyed cards: the first of these rows over the next, card by card, for its working. */
+  readonly adds?: readonly string[];
   readonly words: string;
+  /**
+   * Formula texts that the model's answer satisfies, to check it with a pencil: the working shows the first whose numbers
+   * are all known. Nothing is worked out from them.
+   */
+  readonly relations?: readonly string[];
   readonly measurable?: Measurable;
 };
 

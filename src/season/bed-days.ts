@@ -3,6 +3,7 @@
 import { type CropCurve, cropCoefficient, intercropCoefficient } from "../physics/crop-coefficient.ts";
 import { depletionFraction, rainThatCounts, rootDepth } from "../physics/soil-water.ts";
 import { calendarDate, dayInYear } from "../units/calendar.ts";
+import { MILLIMETRE } from "../units/constants.ts";
 import { localCurve } from "./local-curve.ts";
 import type { BedPart, CropPart } from "./plan.ts";
 import type { Sky } from "./sky.ts";
@@ -34,6 +35,7 @@ const WORTH_SAVING = 0.1;
  *
  * @param bed the bed, units at the type's fields
  * @param sky depths of each day [m]
+ * @param traits what a record teaches of each crop; of these very days when left out [-]
  * @returns depths of each day over the watered ground [m]
  * @throws DomainError for stages, roots, shares or heights outside their relations
  * @validity the roots of several crops are taken together, each weighed by its share; their easy share of water is for
@@ -41,20 +43,20 @@ const WORTH_SAVING = 0.1;
  *   the crop with the least water in easy reach does, of those on a tenth of the bed or more
  * @source FAO-56 Eq. 58, 82, 83; Annex 8, Eq. 8-1; crops that mingle: example 46
  */
-export function bedDays(bed: BedPart, sky: Sky): BedDays {
+export function bedDays(
+  bed: BedPart,
+  sky: Sky,
+  traits: readonly CropTrait[] = cropTraits(bed, sky),
+): BedDays {
   const length = sky.eto.length;
   const days = emptyDays(length);
   const rooted = new Float64Array(length);
   const least = new Float64Array(length).fill(Infinity);
   const worth = bed.crops.some(({ share }) => share >= WORTH_SAVING) ? WORTH_SAVING : 0;
-  const grown = bed.crops.map((crop) => grow(bed, crop, sky));
+  const grown = bed.crops.map((crop, place) => grow(bed, crop, sky, traits[place] as CropTrait));
   for (const one of grown) {
-    if (one)
-      addCrop(
-        days,
-        { rooted, least },
-        { bed, ...one, decides: one.crop.share > 0 && one.crop.share >= worth },
-      );
+    const decides = one.crop.share > 0 && one.crop.share >= worth;
+    addCrop(days, { rooted, least }, { bed, ...one, decides });
   }
   if (bed.mingled) mingle(days.potential, bed, grown, sky);
   for (let day = 0; day < length; day++) {
@@ -82,30 +84,55 @@ function emptyDays(length: number): BedDays {
   return { potential: series(), total: series(), readily: series(), trigger, rain: series() };
 }
 
-/** A crop through the record: its age [day], its coefficient [-] and what it uses over its own ground [m] on each day. */
+/** What a whole record teaches of a crop on its bed: its coefficients, and the share of water in easy reach [-]. */
+export type CropTrait = { readonly curve: CropCurve; readonly easy: number };
+
+/**
+ * What a record teaches of each of a bed's crops.
+ *
+ * @param bed the bed, units at the type's fields
+ * @param sky depths of each day [m]
+ * @returns coefficients and easy share of each crop, those of the tables where it never stands in the record [-]
+ * @throws DomainError for stages or heights outside their relations
+ * @source FAO-56 ch. 8, Table 22 footnote 2, for the mean use over the crop's life
+ */
+export function cropTraits(bed: BedPart, sky: Sky): readonly CropTrait[] {
+  return bed.crops.map((crop) => {
+    const ages = agesOf(crop, sky.firstDay, sky.eto.length);
+    const curve = localCurve(bed, crop, sky, ages);
+    let sum = 0;
+    let days = 0;
+    for (let day = 0; day < ages.length; day++) {
+      if ((ages[day] as number) < 0) continue;
+      sum += (sky.eto[day] as number) * (cropCoefficient(curve, ages[day] as number) ?? 0);
+      days++;
+    }
+    const mean = days === 0 ? USE_OF_TABLE : (sum / days) * bed.coverFactor * bed.mulchFactor;
+    return { curve, easy: depletionFraction(crop.depletion, mean) };
+  });
+}
+
+/** Crop use of a day for which the table of easy shares is drawn up [m]: FAO-56 Table 22. */
+const USE_OF_TABLE = 5 * MILLIMETRE;
+
+/** A crop through the days: its age [day], its coefficient [-] and what it uses over its own ground [m]. */
 type Grown = {
   readonly crop: CropPart;
+  readonly easy: number;
   readonly ages: Int32Array;
   readonly kc: Float64Array;
   readonly use: Float64Array;
-  readonly meanUse: number;
 };
 
-/** Null where the crop does not stand on any day of the record. */
-function grow(bed: BedPart, crop: CropPart, sky: Sky): Grown | null {
+function grow(bed: BedPart, crop: CropPart, sky: Sky, { curve, easy }: CropTrait): Grown {
   const ages = agesOf(crop, sky.firstDay, sky.eto.length);
-  const curve = localCurve(bed, crop, sky, ages);
   const [kc, use] = [new Float64Array(ages.length), new Float64Array(ages.length)];
-  let sum = 0;
-  let days = 0;
   for (let day = 0; day < ages.length; day++) {
     if ((ages[day] as number) < 0) continue;
     kc[day] = cropCoefficient(curve, ages[day] as number) ?? 0;
     use[day] = (sky.eto[day] as number) * (kc[day] as number) * bed.coverFactor * bed.mulchFactor;
-    sum += use[day] as number;
-    days++;
   }
-  return days === 0 ? null : { crop, ages, kc, use, meanUse: sum / days };
+  return { crop, easy, ages, kc, use };
 }
 
 type Ground = { readonly rooted: Float64Array; readonly least: Float64Array };
@@ -114,9 +141,8 @@ type Adding = Grown & { readonly bed: BedPart; readonly decides: boolean };
 function addCrop(
   days: BedDays,
   { rooted, least }: Ground,
-  { bed, crop, ages, use, meanUse, decides }: Adding,
+  { bed, crop, easy, ages, use, decides }: Adding,
 ): void {
-  const easy = depletionFraction(crop.depletion, meanUse);
   const deepest = Math.min(crop.rootEnd, bed.rootLimit);
   const fullGrown = crop.stages[0] + crop.stages[1];
   for (let day = 0; day < ages.length; day++) {
@@ -135,10 +161,10 @@ function addCrop(
 }
 
 /** Crops whose leaves mingle use what one coefficient, weighed by height and share, gives over all their ground. */
-function mingle(potential: Float64Array, bed: BedPart, grown: readonly (Grown | null)[], sky: Sky): void {
+function mingle(potential: Float64Array, bed: BedPart, grown: readonly Grown[], sky: Sky): void {
   for (let day = 0; day < potential.length; day++) {
     const standing = grown.flatMap((one) => {
-      if (!one || (one.ages[day] as number) < 0 || one.crop.share === 0) return [];
+      if ((one.ages[day] as number) < 0 || one.crop.share === 0) return [];
       return [{ share: one.crop.share, height: one.crop.height, coefficient: one.kc[day] as number }];
     });
     if (standing.length < 2) continue;

@@ -1,6 +1,6 @@
 // The beds of a run, in the order in which they are watered, with what each holds back for those before it.
 
-import { type BedDays, bedDays, wateredGround } from "./bed-days.ts";
+import { type BedDays, bedDays, type CropTrait, cropTraits, wateredGround } from "./bed-days.ts";
 import { type BedDemand, demandOf } from "./demand.ts";
 import { type BedPart, BOUNDS, type LeftOut } from "./plan.ts";
 import { isByCalendar, letGoDays } from "./schedule.ts";
@@ -14,6 +14,7 @@ export type Bed = {
   /** Watered ground [m2], and water to give for a depth there [m3/m]. */
   readonly ground: number;
   readonly perDepth: number;
+  readonly traits: readonly CropTrait[];
   readonly days: BedDays;
   readonly demand: BedDemand | null;
   readonly none: string | null;
@@ -30,14 +31,24 @@ export type Bed = {
   asked: number;
   bound: number;
   readonly given: Float64Array;
+  /** On each day: what the first waterer that could not give all lacked, its place in BOUNDS and one more; 0: nothing. */
+  readonly lacked: Uint8Array;
+  /** Place of the last waterer that gave anything, and one more; 0: none. And 1 where it got less than it asked for. */
+  readonly lastBy: Uint8Array;
+  readonly unfilled: Uint8Array;
   readonly evening: Float64Array;
   readonly potential: Tally;
   readonly use: Tally;
+  readonly rained: Tally;
   readonly due: Tally;
   readonly met: Tally;
   readonly daysShort: Tally;
-  /** Unmet water of the whole seasons by bound [m3]. */
-  readonly unmet: Float64Array;
+  /** Days on which a later waterer gave what an earlier one could not. */
+  readonly daysHelped: Tally;
+  /** Unmet water by season, the last for days outside, and within it by bound [m3]. */
+  readonly unmet: readonly Float64Array[];
+  /** Days of the whole seasons on which each bound was the first to lack. */
+  readonly lackedDays: Float64Array;
 };
 
 /** What beds are put together from. */
@@ -50,7 +61,11 @@ export type BedGround = {
   readonly feeders: readonly (readonly number[])[];
   readonly seasons: number;
   readonly years: number;
+  /** What a longer record taught of beds by their id, where these days are only a few. */
+  readonly known?: KnownBeds;
 };
+
+export type KnownBeds = ReadonlyMap<string, Pick<Bed, "traits" | "demand" | "none">>;
 
 /** Bound of a bed that nobody waters. */
 export const HANDS = BOUNDS.indexOf("hands");
@@ -73,15 +88,16 @@ export function readyBeds(parts: readonly BedPart[], given: BedGround, leftOut: 
       leftOut.push({ id: part.id, reason: "nothing that waters it could be worked out" });
       continue;
     }
-    const days = bedDays(part, given.sky);
-    const demand = demandOf(part, given.dates, given.sky, days);
+    const known = given.known?.get(part.id);
+    const traits = known?.traits ?? cropTraits(part, given.sky);
+    const days = bedDays(part, given.sky, traits);
     beds.push({
       part,
       ground: wateredGround(part),
       perDepth: wateredGround(part) / part.efficiency,
+      traits,
       days,
-      demand: "none" in demand ? null : demand,
-      none: "none" in demand ? demand.none : null,
+      ...(known ? { demand: known.demand, none: known.none } : needOf(part, given, days)),
       sources,
       before: sources.map((source) => earlier(beds, part, source, given.feeders)),
       byCalendar: isByCalendar(part.rule),
@@ -95,17 +111,28 @@ export function readyBeds(parts: readonly BedPart[], given: BedGround, leftOut: 
   return beds;
 }
 
+function needOf(part: BedPart, { dates, sky }: BedGround, days: BedDays): Pick<Bed, "demand" | "none"> {
+  const demand = demandOf(part, dates, sky, days);
+  return "none" in demand ? { demand: null, none: demand.none } : { demand, none: null };
+}
+
 function sums({ seasons, years, sky }: BedGround) {
   const tally = () => newTally(seasons, years);
   return {
     given: new Float64Array(sky.eto.length),
+    lacked: new Uint8Array(sky.eto.length),
+    lastBy: new Uint8Array(sky.eto.length),
+    unfilled: new Uint8Array(sky.eto.length),
     evening: new Float64Array(sky.eto.length),
     potential: tally(),
     use: tally(),
+    rained: tally(),
     due: tally(),
     met: tally(),
     daysShort: tally(),
-    unmet: new Float64Array(BOUNDS.length),
+    daysHelped: tally(),
+    lackedDays: new Float64Array(BOUNDS.length),
+    unmet: Array.from({ length: seasons + 1 }, () => new Float64Array(BOUNDS.length)),
   };
 }
 

@@ -1,16 +1,19 @@
 // Everything one run holds, put together once from the plan and the record; the days then change it in place.
 
+import { WET_DAY } from "../physics/sky-radiation.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { calendarDate } from "../units/calendar.ts";
 import { type Ledger, newLedger } from "./account.ts";
-import { type Bed, readyBeds } from "./beds.ts";
+import { type Batteries, readyBatteries } from "./batteries.ts";
+import { type Bed, type KnownBeds, readyBeds } from "./beds.ts";
+import type { DayLog } from "./day-log.ts";
 import { type DueDraw, readyDraws } from "./draws.ts";
 import { feedersOf, spillersOf } from "./feeders.ts";
 import { type Pipes, readyPipes } from "./pipes.ts";
 import { BOUNDS, type LeftOut, type SeasonPlan } from "./plan.ts";
 import { dailyCatch } from "./roof-catch.ts";
-import { skyOf } from "./sky.ts";
-import { type Batteries, carried, pumped, pumpsOf, readyBatteries, type Source } from "./sources.ts";
+import { type Sky, skyOf } from "./sky.ts";
+import { carried, pumped, pumpsOf, type Source } from "./sources.ts";
 import { dayOfSeason, type SeasonDates, type Span, slotsOf, wholeSeasons, wholeYears } from "./spans.ts";
 import { newTally, type Slots, type Tally } from "./tally.ts";
 import { readyTanks, type Tanks } from "./tanks.ts";
@@ -28,6 +31,8 @@ export type Machine = {
   readonly seasonSlots: Int32Array;
   readonly yearSlots: Int32Array;
   readonly months: Uint8Array;
+  /** 1 on days with so much rain that their sun is darker. */
+  readonly wet: Uint8Array;
   readonly slots: Slots;
   readonly tanks: Tanks;
   readonly pipes: Pipes;
@@ -66,6 +71,8 @@ export type Machine = {
   readonly leaked: Float64Array;
   readonly ledger: Ledger;
   readonly leftOut: LeftOut[];
+  /** Notes what happens to each bed day by day, where someone wants to read it; null: nobody does. */
+  log: DayLog | null;
 };
 
 const byId = <Part extends { readonly id: string }>(parts: readonly Part[]): readonly Part[] =>
@@ -77,11 +84,17 @@ const byId = <Part extends { readonly id: string }>(parts: readonly Part[]): rea
  * @param plan the season's plan; its parts are sorted by id, so that their order changes nothing [-]
  * @param record the daily record, without a gap [-]
  * @param eto reference evapotranspiration of each day [m]
+ * @param known what a longer record taught of beds; left out where this is the record [-]
  * @returns the run [-]
  * @throws DomainError for a part outside its relations
  * @source definition
  */
-export function readyMachine(plan: SeasonPlan, record: DailyRecord, eto: Float64Array): Machine {
+export function readyMachine(
+  plan: SeasonPlan,
+  record: DailyRecord,
+  eto: Float64Array,
+  known?: KnownBeds,
+): Machine {
   const leftOut: LeftOut[] = [...plan.leftOut];
   const sky = skyOf(record, eto, plan.rainScale);
   const length = eto.length;
@@ -93,11 +106,6 @@ export function readyMachine(plan: SeasonPlan, record: DailyRecord, eto: Float64
   const feeders = feedersOf(tanks, pipes);
   const sources = readySources(plan, tanks, spans, leftOut);
   const named = new Map(sources.map((source) => [source.id, source]));
-  const caught = byId(plan.roofs).map((roof) => ({
-    id: roof.id,
-    volume: dailyCatch(roof, sky.arriving, record.firstDay),
-    stored: tanks.placeOf.has(roof.drainsTo ?? ""),
-  }));
   return {
     plan,
     record,
@@ -105,24 +113,40 @@ export function readyMachine(plan: SeasonPlan, record: DailyRecord, eto: Float64
     arriving: sky.arriving,
     eto,
     ...days,
-    slots: { season: 0, year: 0 },
+    wet: Uint8Array.from(record.rain, (rain) => (rain >= WET_DAY ? 1 : 0)),
     tanks,
     pipes,
     beds: readyBeds(
       plan.beds,
-      { sky, dates, dayInSeason: days.dayInSeason, sources: named, feeders, ...spans },
+      {
+        sky,
+        dates,
+        dayInSeason: days.dayInSeason,
+        sources: named,
+        feeders,
+        ...spans,
+        ...(known ? { known } : {}),
+      },
       leftOut,
     ),
     draws: readyDraws(byId(plan.draws), tanks, spans, leftOut),
     sources,
-    batteries: readyBatteries(byId(plan.batteries), spans.seasons, spans.years),
+    batteries: readyBatteries(byId(plan.batteries), { ...spans, length }),
     feeders,
     spillers: spillersOf(tanks, feeders),
-    roofWater: roofWaterOf(plan, tanks, caught, length),
-    caught,
+    ...roofsOf(plan, tanks, sky),
     leftOut,
     ...scratch(plan, tanks, pipes, spans, length),
   };
+}
+
+function roofsOf(plan: SeasonPlan, tanks: Tanks, sky: Sky): Pick<Machine, "caught" | "roofWater"> {
+  const caught = byId(plan.roofs).map((roof) => ({
+    id: roof.id,
+    volume: dailyCatch(roof, sky.arriving, sky.firstDay),
+    stored: tanks.placeOf.has(roof.drainsTo ?? ""),
+  }));
+  return { caught, roofWater: roofWaterOf(plan, tanks, caught, sky.eto.length) };
 }
 
 type Spans = { readonly seasons: number; readonly years: number };
@@ -131,6 +155,8 @@ function scratch(plan: SeasonPlan, tanks: Tanks, pipes: Pipes, spans: Spans, len
   const perTank = () => new Float64Array(tanks.parts.length);
   const tally = () => newTally(spans.seasons, spans.years);
   return {
+    slots: { season: 0, year: 0 },
+    log: null,
     spilledSince: perTank(),
     leeway: perTank(),
     hands: { left: 0 },

@@ -13,16 +13,18 @@ import type {
   TankAnswer,
 } from "./answer.ts";
 import { type Autonomy, autonomyOf } from "./autonomy.ts";
+import type { ChargeBook } from "./batteries.ts";
+import { bedSeasons } from "./bed-seasons.ts";
 import type { Bed } from "./beds.ts";
 import type { Machine } from "./machine.ts";
 import { noFailureStorage } from "./no-failure.ts";
 import { quantile } from "./peak-day.ts";
 import type { TankPart } from "./plan.ts";
 import type { Source } from "./sources.ts";
-import { sumOver } from "./spans.ts";
+import { type Span, sumOver } from "./spans.ts";
 import { meanOf, sumOfAll, sumOfWhole } from "./tally.ts";
 import { levelOf } from "./tanks.ts";
-import { bindingOf, totalsOf } from "./totals.ts";
+import { bindingOf, totalsOf, unmetOfBed } from "./totals.ts";
 
 /**
  * The answer of a finished run.
@@ -48,10 +50,16 @@ export function summaryOf(machine: Machine): SeasonAnswer {
     tanks: machine.tanks.parts.map((part, place) => tankAnswer(machine, autonomy, part, place)),
     lines: machine.pipes.parts.map((part, place) => lineAnswer(machine, part.id, place)),
     draws: machine.draws.map(drawAnswer),
-    deliveries: machine.sources.filter(({ roundVolume }) => roundVolume === 0).map(sourceAnswer),
-    carries: machine.sources.filter(({ roundVolume }) => roundVolume > 0).map(sourceAnswer),
+    deliveries: machine.sources
+      .filter(({ roundVolume }) => roundVolume === 0)
+      .map((source) => sourceAnswer(source, machine.seasons)),
+    carries: machine.sources
+      .filter(({ roundVolume }) => roundVolume > 0)
+      .map((source) => sourceAnswer(source, machine.seasons)),
     batteries: machine.batteries.parts.map((part, place) => batteryAnswer(machine, part.id, place)),
-    beds: [...machine.beds].sort((a, b) => (a.part.id < b.part.id ? -1 : 1)).map(bedAnswer),
+    beds: [...machine.beds]
+      .sort((a, b) => (a.part.id < b.part.id ? -1 : 1))
+      .map((bed) => bedAnswer(bed, machine.seasons)),
     storedTotal: machine.storedTotal,
     shortDay: machine.shortDay,
   };
@@ -116,28 +124,47 @@ function drawAnswer(draw: Machine["draws"][number]): DrawAnswer {
   };
 }
 
-function sourceAnswer(source: Source): SourceAnswer {
+function sourceAnswer(source: Source, seasons: readonly Span[]): SourceAnswer {
   return {
     id: source.id,
     seasonVolume: meanOf(source.volume.seasons) ?? 0,
     seasonTime: meanOf(source.time.seasons) ?? 0,
+    seasonHands: meanOf(source.hands.seasons) ?? 0,
     seasonTrips: meanOf(source.trips.seasons) ?? 0,
     seasonEnergy: meanOf(source.energy.seasons) ?? 0,
+    seasons: seasons.map(({ year }, place) => ({
+      year,
+      volume: source.volume.seasons[place] as number,
+      time: source.time.seasons[place] as number,
+      hands: source.hands.seasons[place] as number,
+      trips: source.trips.seasons[place] as number,
+      energy: source.energy.seasons[place] as number,
+    })),
   };
+}
+
+function meanSeason(machine: Machine, series: Float64Array): number {
+  const sum = machine.seasons.reduce((total, span) => total + sumOver(series, span), 0);
+  return sum / machine.seasons.length;
 }
 
 function batteryAnswer(machine: Machine, id: string, place: number): BatteryAnswer {
   const { lowest, usable, daysShort } = machine.batteries;
   const most = usable[place] as number;
   const tally = daysShort[place];
+  const books = machine.batteries.books[place] as ChargeBook;
   return {
     id,
     lowestShare: most > 0 ? (lowest[place] as number) / most : 0,
     daysEmpty: tally ? (meanOf(tally.seasons) ?? 0) : 0,
+    seasonEntered: meanSeason(machine, books.entered),
+    seasonUsed: meanSeason(machine, books.used),
+    seasonLost: meanSeason(machine, books.lost),
+    ...books,
   };
 }
 
-function bedAnswer(bed: Bed): BedAnswer {
+function bedAnswer(bed: Bed, seasons: readonly Span[]): BedAnswer {
   const [got, wanted] = bed.byCalendar ? [bed.met, bed.due] : [bed.use, bed.potential];
   const sum = sumOfWhole(wanted.seasons);
   return {
@@ -147,8 +174,14 @@ function bedAnswer(bed: Bed): BedAnswer {
     met: meanOf(bed.met.seasons) ?? 0,
     shareMet: sum > 0 ? sumOfWhole(got.seasons) / sum : null,
     daysShort: meanOf(bed.daysShort.seasons) ?? 0,
-    binding: bindingOf(bed.unmet),
+    binding: bindingOf(unmetOfBed(bed)),
+    seasons: bedSeasons(bed, seasons),
     given: bed.given,
+    daysHelped: meanOf(bed.daysHelped.seasons) ?? 0,
+    lackedDays: bed.lackedDays.map((days) => days / seasons.length),
+    lacked: bed.lacked,
+    lastBy: bed.lastBy,
+    unfilled: bed.unfilled,
     depletion: bed.evening,
   };
 }

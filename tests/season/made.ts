@@ -83,6 +83,7 @@ export function planOf(more: Partial<SeasonPlan> = {}): SeasonPlan {
     waterAt: 7 * 3600,
     holdDays: 0,
     rainScale: 1,
+    waterDensity: 1000,
     eto: steadyEto(4 * MM),
     roofs: [],
     tanks: [],
@@ -159,7 +160,12 @@ export const battery = (more: Partial<BatteryPart> = {}): BatteryPart => ({
   usable: 500_000,
   efficiency: 0.8,
   startShare: 1,
-  chargeByMonth: null,
+  charged: "mains",
+  carriedEvery: 7,
+  dryCharge: Array(12).fill(0),
+  wetCharge: Array(12).fill(0),
+  selfDischarge: 0,
+  leastChargingTemperature: null,
   ...more,
 });
 

@@ -1,0 +1,30 @@
+// What a season's days say of a bed's waterings: where another way helped, and what was lacking.
+
+import type { Row } from "../graph/types.ts";
+import { output } from "./rows.ts";
+
+const RUN = "your record, day by day";
+
+export const WATERING_ROWS: readonly Row[] = [
+  output(
+    "days_helped",
+    "Days another way helped, a season",
+    "season.run",
+    "count",
+    "Days on which a later way in its list gave what an earlier one could not: by can, say, when the battery was flat.",
+    RUN,
+    { minor: true },
+  ),
+  output(
+    "lacked_by",
+    "Waterings lacked",
+    "season.run",
+    "text",
+    "Days of a usual season on which its first way could not give all it asked for, by what was lacking; another way may have helped.",
+    RUN,
+    { minor: true },
+  ),
+  output("day_notes", "Day by day", "season.run", "series", "Given and lacking on each day.", RUN, {
+    hidden: true,
+  }),
+];

@@ -4,7 +4,7 @@ import type { CardKind } from "../graph/types.ts";
 import { DELIVERY_CAUTIONS } from "./delivery-cautions.ts";
 import { comparing } from "./delivery-figures.ts";
 import { HOSE_ROWS, POINT_ROWS } from "./delivery-rows.ts";
-import { efficiency, running, tabling } from "./delivery-run.ts";
+import { running, tabling } from "./delivery-run.ts";
 import { leaving, timing } from "./delivery-time.ts";
 import { COSTS, DEFINITION, formula, gather, given, link, output, PRACTICE } from "./rows.ts";
 
@@ -187,7 +187,7 @@ export const delivery: CardKind = {
     ),
     ...COSTS,
   ],
-  models: [running, tabling, efficiency, timing, leaving, comparing],
+  models: [running, tabling, timing, leaving, comparing],
   figures: [
     { row: "what_if", title: "What would give more" },
     { row: "curves", title: "Why no more comes" },

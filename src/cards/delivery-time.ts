@@ -10,6 +10,9 @@ import { all, numberOf, numberOrNull, outcomes } from "./inputs.ts";
 /** Disagreement of the integrals that is accepted: far under what a bucket shows [-]. */
 const CLOSE = 1e-5;
 
+/** What the tank's own heights add to a hose. */
+export const TANK_TAKES: readonly string[] = ["dead_depth", "from.outlet_height"];
+
 const TIMES = ["watering_time", "drawdown_time", "watering_end"];
 
 function tankOf(input: ModelInput, rig: Rig): PumpedTank {
@@ -51,12 +54,25 @@ function wholeTime(done: Watering, wanted: number, last: number): Outcome {
     : { none: "the tank falls too low for the pump first" };
 }
 
+const runningAt = (rig: Rig, gain: number) => (lift: number) => {
+  const run = runUnder(rig, lift);
+  return { ...run, flow: run.flow * gain };
+};
+
+/** Time of the largest watering from the full tank, or null where there is none or the tank falls too low for it [s]. */
+export function timeOf(input: ModelInput, rig: Rig, gain: number, close = CLOSE): number | null {
+  const largest = numberOrNull(input, "largest_watering");
+  if (largest === null) return null;
+  const tank = tankOf(input, rig);
+  const runAt = runningAt(rig, gain);
+  const done = watering(tank, runAt, largest, close);
+  const time = wholeTime(done, largest, runAt(tank.outletHeight - tank.floor - done.level).flow);
+  return "value" in time && typeof time.value === "number" ? time.value : null;
+}
+
 function integrated(input: ModelInput, rig: Rig, gain: number): Outputs {
   const tank = tankOf(input, rig);
-  const runAt = (lift: number) => {
-    const run = runUnder(rig, lift);
-    return { ...run, flow: run.flow * gain };
-  };
+  const runAt = runningAt(rig, gain);
   const emptied = watering(tank, runAt, null, CLOSE);
   const largest = numberOrNull(input, "largest_watering");
   const done = largest === null ? null : watering(tank, runAt, largest, CLOSE);
@@ -71,15 +87,7 @@ function integrated(input: ModelInput, rig: Rig, gain: number): Outputs {
 /** Times from the full tank, with nothing running in. */
 export const timing: Model = {
   name: "timing",
-  takes: [
-    ...HOSE_TAKES,
-    "flow",
-    "dead_depth",
-    "largest_watering",
-    "from.reachable",
-    "from.outlet_height",
-    "measured.flow",
-  ],
+  takes: [...HOSE_TAKES, "flow", ...TANK_TAKES, "largest_watering", "from.reachable", "measured.flow"],
   optional: [...HOSE_MAY_LACK, "largest_watering", "from.reachable", "measured.flow"],
   outputs: TIMES,
   run: (input) => {

@@ -2,10 +2,14 @@
 
 import type { CardKind } from "../graph/types.ts";
 import { DELIVERY_CAUTIONS } from "./delivery-cautions.ts";
+import { comparing } from "./delivery-figures.ts";
 import { HOSE_ROWS, POINT_ROWS } from "./delivery-rows.ts";
-import { efficiency, running, tabling } from "./delivery-run.ts";
+import { running, tabling } from "./delivery-run.ts";
 import { leaving, timing } from "./delivery-time.ts";
 import { COSTS, DEFINITION, formula, gather, given, link, output, PRACTICE } from "./rows.ts";
+
+/** Only a delivery without a pump's card says these itself. */
+const BY_BUCKET = { row: "has_pump", is: ["0"] } as const;
 
 export const delivery: CardKind = {
   kind: "delivery",
@@ -21,13 +25,16 @@ export const delivery: CardKind = {
       "no pump's card: by its bucket alone",
       "The pump at its end. Without one, a bucket and a clock must do.",
     ),
-    link(
-      "powered_by",
-      "Runs on",
-      ["battery"],
-      "runs on no battery",
-      "The battery it is clipped to, where no pump's card says so.",
-    ),
+    {
+      ...link(
+        "powered_by",
+        "Runs on",
+        ["battery"],
+        "runs on no battery",
+        "The battery it is clipped to, where no pump's card says so.",
+      ),
+      when: BY_BUCKET,
+    },
     ...HOSE_ROWS,
     given("bucket_volume", "A bucket of", "volume", null, "At the end of the hose, held where you water.", {
       absent: "no bucket timed yet",
@@ -39,6 +46,7 @@ export const delivery: CardKind = {
     }),
     given("lowest_water", "Leaves behind", "depth", [1, "in"], "Depth of water the pump cannot pick up.", {
       source: PRACTICE,
+      when: BY_BUCKET,
     }),
     given(
       "outlet_height",
@@ -197,6 +205,10 @@ export const delivery: CardKind = {
     ),
     ...COSTS,
   ],
-  models: [running, tabling, efficiency, timing, leaving],
+  models: [running, tabling, timing, leaving, comparing],
+  figures: [
+    { row: "what_if", title: "What would give more" },
+    { row: "curves", title: "Why no more comes" },
+  ],
   cautions: DELIVERY_CAUTIONS,
 };

@@ -1,29 +1,17 @@
 // A panel's label in SI, its health, what it puts into a battery month by month, and how it drives a pump alone.
 
 import panels from "../../shared/panels.json";
-import type { Model, ModelInput, Outputs, Value } from "../graph/types.ts";
+import type { Model, ModelInput, Outputs } from "../graph/types.ts";
 import { clearNoonIrradiance } from "../physics/clear-noon.ts";
-import { directDay, directRun, MOST_VOLTAGE_RATIO } from "../physics/direct-drive.ts";
-import { type Controller, dailyCharge, daysToRecharge } from "../physics/panel-charging.ts";
+import { type Controller, dailyCharge } from "../physics/panel-charging.ts";
 import { panelHealth } from "../physics/panel-curve.ts";
-import { type Lifting, pumpRun } from "../physics/pump-run.ts";
-import { clearSkyRadiation, extraterrestrialRadiation } from "../physics/sun.ts";
 import { dayInYear, dayOfYear, parseMonthDay } from "../units/calendar.ts";
-import { DAY, HOUR } from "../units/constants.ts";
 import { all, numberOf, numberOrNull, outcomes, wordOf, wordOrNull } from "./inputs.ts";
 import type { MonthlySky } from "./monthly-sky.ts";
-import {
-  curveIn,
-  dayOn,
-  lightAt,
-  lightsAt,
-  MEAN_DAYS,
-  type PanelSupply,
-  type Standing,
-} from "./panel-light.ts";
+import { dayOn, lightsAt, type PanelSupply, type Standing } from "./panel-light.ts";
 import { si } from "./tabled.ts";
 
-const NAMES = [
+export const MONTH_NAMES = [
   "January",
   "February",
   "March",
@@ -38,12 +26,10 @@ const NAMES = [
   "December",
 ];
 const ALBEDO = panels.albedo.value;
-/** Share of a clear day's sunshine under a closed cover of cloud [-]: from memory. */
-const OVERCAST = 0.2;
 /** Any year that is no leap year, to count a month and day in. */
 const YEAR = 2001;
 
-const standingOf = (input: ModelInput): Standing => ({
+export const standingOf = (input: ModelInput): Standing => ({
   latitude: numberOf(input, "site.latitude"),
   tilt: numberOf(input, "tilt"),
   azimuth: numberOf(input, "azimuth"),
@@ -57,7 +43,7 @@ export function monthsOfSeason(start: string, end: string): readonly number[] {
   return Array.from({ length: count }, (_, step) => (from - 1 + step) % 12);
 }
 
-const seasonOf = (input: ModelInput) =>
+export const seasonOf = (input: ModelInput) =>
   monthsOfSeason(wordOf(input, "site.season_start"), wordOf(input, "site.season_end"));
 
 /** A second-hand panel's health: its short-circuit current at a clear noon over the label's in that light. */
@@ -101,7 +87,14 @@ export const testingPanel: Model = {
 };
 
 const LABEL = ["voc", "vmp", "isc", "imp", "health_in_use", "count", "losses", "wire_resistance"];
-const PLACE = ["tilt", "azimuth", "site.latitude", "site.season_start", "site.season_end", "weather.sky"];
+export const PLACE = [
+  "tilt",
+  "azimuth",
+  "site.latitude",
+  "site.season_start",
+  "site.season_end",
+  "weather.sky",
+];
 
 function supplyOf(input: ModelInput): PanelSupply {
   const sky = input.values["weather.sky"] as MonthlySky;
@@ -170,7 +163,7 @@ function chargesOf(input: ModelInput): Outputs {
     charge_months: months,
     monthly_energy: mean,
     daily_energy: mean[worst] ?? 0,
-    worst_month: NAMES[worst] ?? "",
+    worst_month: MONTH_NAMES[worst] ?? "",
   });
 }
 
@@ -180,80 +173,4 @@ export const chargingModel: Model = {
   optional: ["charges.nominal_voltage"],
   outputs: ["charge_months", "monthly_energy", "daily_energy", "worst_month"],
   run: chargesOf,
-};
-
-export const recharging: Model = {
-  name: "recharging",
-  takes: ["daily_energy", "charges.usable_energy", "charges.round_trip_efficiency"],
-  outputs: ["recharge_time"],
-  run: (input) => {
-    const daily = numberOf(input, "daily_energy");
-    if (!(daily > 0)) return all(["recharge_time"], { none: "no sun reaches it in that month" });
-    const days = daysToRecharge(
-      numberOf(input, "charges.usable_energy"),
-      daily,
-      numberOf(input, "charges.round_trip_efficiency"),
-    );
-    return outcomes({ recharge_time: days * DAY });
-  },
-};
-
-const DIRECT = [
-  "direct_hours",
-  "direct_full_hours",
-  "direct_flow_share",
-  "share_early",
-  "share_noon",
-  "share_late",
-  "share_overcast",
-  "watts_over_pump",
-  "volts_over_pump",
-] as const;
-
-function directOf(input: ModelInput, lifting: Lifting): Outputs {
-  const supply = input.values["supply"] as PanelSupply;
-  const sky = input.values["weather.sky"] as MonthlySky;
-  const season = seasonOf(input);
-  const month = season[Math.floor(season.length / 2)] ?? 0;
-  const standing = standingOf(input);
-  const above = extraterrestrialRadiation(standing.latitude, MEAN_DAYS[month] as number);
-  const clear = clearSkyRadiation(above, numberOf(input, "site.elevation"));
-  const air = sky.air[month] as number;
-  const full = pumpRun(lifting, { voltage: lifting.pump.ratedVoltage, resistance: 0 }).flow;
-  const share = (light: number, warmth = air) =>
-    full > 0 ? directRun(lifting, supply.wireResistance, curveIn(supply, light, warmth)).flow / full : 0;
-  const day = dayOn(standing, month, clear);
-  const whole = directDay(lifting, supply.wireResistance, day, (light) => curveIn(supply, light, air));
-  const noon = lightAt(dayOn(standing, month, clear * OVERCAST), 12 * HOUR);
-  const { label, bank } = supply.panel;
-  const { pump } = lifting;
-  const values: Record<(typeof DIRECT)[number], Value> = {
-    direct_hours: whole.pumpingTime,
-    direct_full_hours: whole.fullTime,
-    direct_flow_share: share(supply.watering, supply.air),
-    share_early: share(lightAt(day, 9 * HOUR)),
-    share_noon: share(lightAt(day, 12 * HOUR)),
-    share_late: share(lightAt(day, 15 * HOUR)),
-    share_overcast: share(noon),
-    watts_over_pump:
-      (label.bestVoltage * label.bestCurrent * bank) / (pump.ratedVoltage * pump.openFlowCurrent),
-    volts_over_pump: label.bestVoltage / (MOST_VOLTAGE_RATIO * pump.ratedVoltage),
-  };
-  return outcomes(values);
-}
-
-/** The first pump that hangs on it alone, at its first hose. */
-function firstLifting(input: ModelInput): Lifting | null {
-  const lists = input.values["pumps"] as readonly (readonly Lifting[])[];
-  return lists.flat()[0] ?? null;
-}
-
-export const driving: Model = {
-  name: "driving",
-  takes: ["supply", "pumps", ...PLACE, "site.elevation"],
-  outputs: [...DIRECT],
-  run: (input) => {
-    const lifting = firstLifting(input);
-    return lifting ? directOf(input, lifting) : all(DIRECT, { none: "no pump with a hose runs on it alone" });
-  },
 };

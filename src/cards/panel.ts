@@ -2,8 +2,21 @@
 
 import panels from "../../shared/panels.json";
 import type { CardKind, Row } from "../graph/types.ts";
-import { chargingModel, driving, recharging, supplying, testingPanel } from "./panel-models.ts";
-import { COSTS, choice, DEFINITION, date, gather, given, link, MEMORY, output, PRACTICE } from "./rows.ts";
+import { driving } from "./panel-direct.ts";
+import { chargingModel, supplying, testingPanel } from "./panel-models.ts";
+import {
+  COSTS,
+  choice,
+  DEFINITION,
+  date,
+  formula,
+  gather,
+  given,
+  link,
+  MEMORY,
+  output,
+  PRACTICE,
+} from "./rows.ts";
 import { column, options, typed } from "./tabled.ts";
 
 const KINDS = panels.panels;
@@ -141,13 +154,14 @@ const RESULTS: readonly Row[] = [
   output("worst_month", "That month", "charging", "text", "The month of the season with the least.", SKY, {
     minor: true,
   }),
-  output(
+  formula(
     "recharge_time",
     "Fills the battery in",
-    "recharging",
     "span",
+    "charges.usable_energy / (daily_energy * charges.round_trip_efficiency) * 1 day",
     "From its lowest, in that month: what may be used over a day's charge less the battery's losses.",
     DEFINITION,
+    { none: [{ if: "daily_energy <= 0 Wh", reason: "no sun reaches it in that month" }] },
   ),
   output(
     "direct_hours",
@@ -171,16 +185,33 @@ const RESULTS: readonly Row[] = [
     "Share of full flow when you water",
     "On a dry day, at the hour of watering by the sun, in the month of the season with least light then.",
   ),
-  share("share_early", "At nine by the sun", "On a clear day in the middle of the season."),
-  share("share_noon", "At noon", "On a clear day in the middle of the season."),
-  share("share_late", "At three by the sun", "On a clear day in the middle of the season."),
-  share("share_overcast", "At noon under cloud", "With a fifth of the clear day's light, from memory."),
+  share("share_early", "The same at nine, by the sun", "On a clear day in the middle of the season."),
+  share("share_noon", "The same at noon", "On a clear day in the middle of the season."),
+  share("share_late", "The same at three, by the sun", "On a clear day in the middle of the season."),
+  share(
+    "share_overcast",
+    "The same at noon, under cloud",
+    "With a fifth of the clear day's light, from memory.",
+  ),
+  output(
+    "highest_voltage",
+    "Highest voltage at the pump",
+    "driving",
+    "voltage",
+    "On that clear day: the panel's voltage where it gives just what the pump draws, less the wire's.",
+    LOAD_LINE,
+    { minor: true },
+  ),
+  output("overvoltage", "Over its stated one", "driving", "factor", "That over the stated one.", DEFINITION, {
+    hidden: true,
+  }),
+  output("direct_day", "Through the day", "driving", "series", "Hour by hour.", LOAD_LINE, { hidden: true }),
   output(
     "watts_over_pump",
     "Its watts over the pump's",
     "driving",
     "factor",
-    "Best power times health over the pump's power wide open.",
+    "Its best voltage times current, times its health and how many, over the pump's stated voltage times its current wide open.",
     DEFINITION,
     { minor: true },
   ),
@@ -201,7 +232,8 @@ export const panel: CardKind = {
   label: "Solar panel",
   purpose: "Charges a battery, or drives a pump by itself while the sun is high.",
   rows: [...GIVENS, ...RESULTS],
-  models: [testingPanel, supplying, chargingModel, recharging, driving],
+  figures: [{ row: "direct_day", title: "The panel alone, hour by hour" }],
+  models: [testingPanel, supplying, chargingModel, driving],
   cautions: [
     {
       id: "too_many_volts",
@@ -227,6 +259,14 @@ export const panel: CardKind = {
       beside: "controller",
       source: `${PRACTICE}; local codes and licensed practice decide`,
       weight: "harm",
+    },
+    {
+      id: "over_rated_voltage",
+      if: "overvoltage > 1.15 and volts_over_pump <= 1",
+      text: "At noon {highest_voltage} arrive, {overvoltage} times what this pump is stated at: more comes than its full flow, and it wears sooner. A smaller panel, or a small battery between, holds it down.",
+      beside: "highest_voltage",
+      source: `ISO 8849:2021 in excerpts: pumps are tested up to their design voltage, 13.6 V for 12 V; 1.15 times: ${PRACTICE}`,
+      weight: "note",
     },
     {
       id: "little_margin",

@@ -1,36 +1,11 @@
-// What a season's days say of a bed.
+// What a season's days say of how a bed was watered.
 
 import type { Row } from "../graph/types.ts";
 import { output } from "./rows.ts";
 
-const FAO = "FAO Irrigation and Drainage Paper 56";
 const RUN = "your record, day by day";
 
 export const BED_SEASON_ROWS: readonly Row[] = [
-  output(
-    "met",
-    "Gets in a season",
-    "season.run",
-    "volume",
-    "What it was given in a usual season.",
-    "your record, day by day",
-  ),
-  output(
-    "share_met",
-    "Share of its thirst met",
-    "season.run",
-    "share",
-    "What the crops used over what they would have used, all seasons together.",
-    `your record, day by day; ${FAO}, Eq. 84`,
-  ),
-  output(
-    "days_short",
-    "Days short, a season",
-    "season.run",
-    "count",
-    "Days on which the soil was so dry that the crop held back.",
-    `your record, day by day; ${FAO}, Eq. 84`,
-  ),
   output(
     "days_helped",
     "Days another way helped, a season",

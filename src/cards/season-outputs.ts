@@ -3,19 +3,30 @@
 import type { Outcome, Outputs } from "../graph/types.ts";
 import type { BatteryAnswer, BedAnswer, SeasonAnswer, SeasonFailure } from "../season/answer.ts";
 import { BOUNDS, type SeasonPlan } from "../season/plan.ts";
+import { bedYears } from "./bed-years.ts";
 import { BINDING_OPTIONS } from "./season-rows.ts";
 import { STORAGE_ROWS, storageOutputs } from "./storage-answers.ts";
 
 /** Rows that the run answers of batteries and beds. */
 const BATTERY_ROWS = ["days_flat", "lowest_charge", "season_charge", "season_use", "season_loss"] as const;
-const BED_ROWS = ["met", "share_met", "days_short", "days_helped", "lacked_by", "day_notes"] as const;
+const BED_ROWS = [
+  "met",
+  "share_met",
+  "days_short",
+  "by_year",
+  "likely_loss",
+  "goes_short_by",
+  "days_helped",
+  "lacked_by",
+  "day_notes",
+] as const;
 
 /** Rows that the run answers on each kind of part. */
 const PART_ROWS = {
   tanks: ["mean_yearly_spill", "lowest_level", "stored"],
   draws: ["season_volume", "share_met", "days_short"],
   deliveries: ["season_volume", "season_time"],
-  carries: ["season_volume"],
+  carries: ["season_volume", "season_time", "season_trips"],
   batteries: BATTERY_ROWS,
   beds: BED_ROWS,
 } as const;
@@ -134,6 +145,7 @@ function ofParts(answer: SeasonAnswer): Outputs {
   for (const source of [...answer.deliveries, ...answer.carries]) {
     rows[`${source.id}.season_volume`] = { value: source.seasonVolume };
     rows[`${source.id}.season_time`] = { value: source.seasonTime };
+    rows[`${source.id}.season_trips`] = { value: source.seasonTrips };
   }
   for (const battery of answer.batteries) Object.assign(rows, ofBattery(battery));
   for (const bed of answer.beds) {
@@ -141,6 +153,7 @@ function ofParts(answer: SeasonAnswer): Outputs {
     rows[`${bed.id}.share_met`] = or(bed.shareMet, bed.none ?? "no crop stands within the season");
     rows[`${bed.id}.days_short`] = { value: bed.daysShort };
     Object.assign(rows, ofWaterings(bed));
+    Object.assign(rows, bedYears(bed));
   }
   return rows;
 }

@@ -14,8 +14,8 @@ import type {
   TankPart,
   TeePart,
 } from "../season/plan.ts";
-import { BED_ROWS } from "./bed-demand.ts";
 import { bedPart, firstMissing, type Missing, readyNumber, readyWord } from "./bed-part.ts";
+import { BED_ROWS } from "./bed-rows.ts";
 import { numberOf, numberOrNull, wordOf } from "./inputs.ts";
 import { batteryPart, deliveryPart, POWER_NEEDED, POWER_ROWS } from "./season-power.ts";
 

@@ -231,6 +231,7 @@ export const panel: CardKind = {
   kind: "panel",
   label: "Solar panel",
   purpose: "Charges a battery, or drives a pump by itself while the sun is high.",
+  glance: ["daily_energy", "share_noon"],
   rows: [...GIVENS, ...RESULTS],
   figures: [{ row: "direct_day", title: "The panel alone, hour by hour" }],
   models: [testingPanel, supplying, chargingModel, driving],

@@ -231,6 +231,7 @@ export const pump: CardKind = {
   kind: "pump",
   label: "Pump",
   purpose: "A small submersible pump: what it can do, and what it runs on.",
+  glance: ["flow_at_no_head", "running_current"],
   rows: [...LABEL, ...RESULTS],
   models: PUMP_MODELS,
   cautions: [

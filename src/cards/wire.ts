@@ -203,6 +203,7 @@ export const wire: CardKind = {
   kind: "wire",
   label: "Wire and fuse",
   purpose: "The pair of wires from a battery to a pump, and the fuse in them.",
+  glance: ["drop_share", "fuse_state"],
   rows: ROWS,
   models: WIRE_MODELS,
   cautions: WIRE_CAUTIONS,

@@ -10,7 +10,7 @@ import {
   RATING_TIME,
 } from "../physics/battery.ts";
 import { ZERO_CELSIUS } from "../units/constants.ts";
-import { numberOf, numberOrNull, outcomes, wordOf } from "./inputs.ts";
+import { all, numberOf, numberOrNull, outcomes, wordOf } from "./inputs.ts";
 import type { MonthlySky } from "./monthly-sky.ts";
 import { type ChargeMonths, monthsOfSeason } from "./panel-models.ts";
 import { si } from "./tabled.ts";
@@ -31,6 +31,11 @@ function dischargeAt(input: ModelInput, power: number) {
   };
 }
 
+/** A new battery may well hold more than its label says, but not more than this of it [-]. */
+const MOST_HEALTH = 1.5;
+const TOO_GOOD =
+  "By that time it would hold more than one and a half times its label: check the lamp's watts and the amp-hours printed.";
+
 const TEST = ["rated_capacity", "nominal_voltage", "peukert", "test_load"];
 
 /** Health from the hours that a known load ran. */
@@ -45,7 +50,8 @@ export const testingBattery: Model = {
       seen === null
         ? numberOf(input, "health")
         : healthFromTest(seen, dischargeAt(input, numberOf(input, "test_load")));
-    return outcomes({ health_in_use: Math.min(health, 1.5) });
+    if (health > MOST_HEALTH) return all(["health_in_use"], { failed: TOO_GOOD });
+    return outcomes({ health_in_use: health });
   },
 };
 

@@ -3,6 +3,7 @@
 import batteries from "../../shared/batteries.json";
 import type { CardKind } from "../graph/types.ts";
 import { BATTERY_CAUTIONS } from "./battery-cautions.ts";
+import { LOAD_ROWS } from "./battery-loads.ts";
 import { charging, lasting, loading, testingBattery, weakening } from "./battery-models.ts";
 import { BATTERY_SEASON_ROWS } from "./battery-season.ts";
 import { COSTS, choice, DEFINITION, formula, gather, given, MEMORY, output } from "./rows.ts";
@@ -16,6 +17,9 @@ const CHEMISTRIES = {
 };
 
 const TABLE = batteries.chemistries;
+
+/** What it holds over what the test lamp draws of it in the twenty hours that its label is for. */
+const AT_TEST = "rated_capacity * health_in_use * nominal_voltage / (test_load * 20 h)";
 
 export const battery: CardKind = {
   kind: "battery",
@@ -109,22 +113,30 @@ export const battery: CardKind = {
       "duration",
       "From fully charged until the voltage falls to its lowest (10.5 V for a 12 V lead one). Time it once, and charge at once.",
       "Peukert 1897; health as time over rated time, US Bureau of Reclamation, Storage Battery Maintenance (1997)",
-      { measurable: { teaches: "the battery's health" } },
+      {
+        measurable: { teaches: "the battery's health" },
+        relations: [`20 h * min(1, ${AT_TEST})^peukert * max(1, ${AT_TEST})`],
+      },
     ),
     output(
       "health_in_use",
       "Left of its label",
       "testing",
       "share",
-      "By the lamp and the clock where they were tried, else as guessed.",
-      "US Bureau of Reclamation, Storage Battery Maintenance (1997)",
+      "By the lamp and the clock where they were tried, else as guessed: the share of the label that would last just so long at that load.",
+      "Peukert 1897, solved for what it holds; with exponent 1 time over rated time, US Bureau of Reclamation, Storage Battery Maintenance (1997)",
+      {
+        relations: [
+          "min(1, test_time / 20 h)^(1 / peukert) * max(1, test_time / 20 h) * test_load * 20 h / (nominal_voltage * rated_capacity)",
+        ],
+      },
     ),
     output(
       "cold_share",
       "Left of that in the cold",
       "weakening",
       "share",
-      "One over the capacity that a lead battery needs more in the cold.",
+      "One over what a lead battery must be bigger by in the cold: 1.04 at 21 °C, 1.11 at 16, 1.19 at 10, 1.30 at 4, 1.40 at -1; straight between.",
       "simplified IEEE method, read at batteries-solar.blogspot.com",
       { minor: true },
     ),
@@ -133,9 +145,14 @@ export const battery: CardKind = {
       "Left of that at the pump's pace",
       "weakening",
       "share",
-      "Peukert's law at the current of its largest load.",
+      "Peukert's law: what it gives at the current of its largest load, over what it gives in 20 hours.",
       "Peukert 1897, in the form read at batterystuff.com",
-      { minor: true },
+      {
+        minor: true,
+        relations: [
+          "min(1, rated_capacity * health_in_use * nominal_voltage / (largest_load * 20 h))^(peukert - 1)",
+        ],
+      },
     ),
     given(
       "charge_today",
@@ -153,75 +170,7 @@ export const battery: CardKind = {
       "Amp-hours times volts, times what is left of it, how far it may be drawn down, and what cold and haste leave.",
       DEFINITION,
     ),
-    gather(
-      "largest_by_hose",
-      "Largest load, hoses straight on it",
-      "series",
-      { kind: "delivery", by: "powered_by", take: "own_drawn_power", how: "list" },
-      "The pump that takes the most.",
-      { hidden: true },
-    ),
-    gather(
-      "largest_by_pump",
-      "Largest load, pumps on it",
-      "series",
-      { kind: "pump", by: "powered_by", take: "running_power", how: "list" },
-      "The pump that takes the most.",
-      { hidden: true },
-    ),
-    gather(
-      "round_by_hose",
-      "One watering of all beds takes, hoses straight on it",
-      "energy",
-      { kind: "delivery", by: "powered_by", take: "own_round_energy", how: "sum" },
-      "What one watering of every bed takes.",
-      { hidden: true },
-    ),
-    gather(
-      "round_by_pump",
-      "One watering of all beds takes, pumps on it",
-      "energy",
-      { kind: "pump", by: "powered_by", take: "round_energy", how: "sum" },
-      "What one watering of every bed takes.",
-      { hidden: true },
-    ),
-    gather(
-      "peak_by_hose",
-      "A peak day takes, hoses straight on it",
-      "energy",
-      { kind: "delivery", by: "powered_by", take: "own_peak_energy", how: "sum" },
-      "What a peak day's watering takes.",
-      { hidden: true },
-    ),
-    gather(
-      "peak_by_pump",
-      "A peak day takes, pumps on it",
-      "energy",
-      { kind: "pump", by: "powered_by", take: "peak_energy", how: "sum" },
-      "What a peak day's watering takes.",
-      { hidden: true },
-    ),
-    output("largest_load", "Largest load", "loading", "power", "The pump that takes the most.", DEFINITION, {
-      minor: true,
-    }),
-    formula(
-      "round_energy",
-      "One watering of all beds takes",
-      "energy",
-      "round_by_hose + round_by_pump",
-      "What one watering of every bed takes.",
-      DEFINITION,
-      { minor: true },
-    ),
-    formula(
-      "peak_energy",
-      "A peak day takes",
-      "energy",
-      "peak_by_hose + peak_by_pump",
-      "What a peak day's watering takes.",
-      DEFINITION,
-      { minor: true },
-    ),
+    ...LOAD_ROWS,
     gather(
       "panels",
       "Panels on it",

@@ -92,6 +92,23 @@ export const DELIVERY_CAUTIONS: readonly Caution[] = [
     weight: "note",
   },
   {
+    id: "waits_for_refill",
+    if: "tankfuls_per_watering > 1 and refill_wait > 0 s",
+    text: "The largest watering, {largest_watering}, is {tankfuls_per_watering} tankfuls: the pump runs {watering_time} in all, and between it waits {refill_wait} for the tank to fill again. On one morning the beds get no more than one tankful.",
+    beside: "watering_time",
+    source: DEFINITION,
+    weight: "trouble",
+  },
+  {
+    id: "more_than_the_tank",
+    if: "tankfuls_per_watering > 1",
+    where: { row: "refill_wait", state: "none" },
+    text: "The largest watering, {largest_watering}, is more than its tank holds, and no line fills the tank again: the rest waits for rain.",
+    beside: "watering_time",
+    source: DEFINITION,
+    weight: "trouble",
+  },
+  {
     id: "tank_gives_out",
     where: { row: "watering_end", word: "dry" },
     text: "A full tank is empty before the largest watering is done: stand by, and stop the pump before it runs dry.",

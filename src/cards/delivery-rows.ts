@@ -5,6 +5,9 @@ import { DEFINITION, formula, gather, given, output, PRACTICE } from "./rows.ts"
 
 const SOLVED = "pump curve against lift and hose (Darcy-Weisbach with Churchill 1977), with the wire's drop";
 
+const AFFINITY =
+  "affinity laws: flow with the speed, and speed with the voltage (from memory); torque, and so current, with its square";
+
 export const HOSE_ROWS: readonly Row[] = [
   given("hose_length", "Hose", "length", [50, "ft"], "From the pump to its end.", { max: 1000 }),
   given("hose_bore", "Inside bore", "bore", [0.625, "in"], "A 5/8 in garden hose is 5/8 in inside.", {
@@ -73,7 +76,13 @@ export const POINT_ROWS: readonly Row[] = [
     "flow",
     "Where the head that the pump makes is just used up by lift, hose and wand; without a pump's card, the bucket over its time.",
     SOLVED,
-    { measurable: { teaches: "the flow itself" } },
+    {
+      measurable: { teaches: "the flow itself" },
+      relations: [
+        "open_flow_here * sqrt(1 - head / (pump.shutoff_in_use * (arriving_voltage / pump.rated_voltage)^2))",
+        "bucket_volume / bucket_time",
+      ],
+    },
   ),
   formula(
     "share_of_label",
@@ -83,16 +92,14 @@ export const POINT_ROWS: readonly Row[] = [
     "What comes out over the open flow on the label.",
     DEFINITION,
   ),
-  output(
+  formula(
     "head",
     "Head the pump makes",
-    "running",
     "head",
-    "Lift plus what hose, fittings and wand use up.",
+    "lift + hose_head + wand_head",
+    "Lift, and what hose, fittings, wand and rose use up; the pump makes just that where it runs.",
     SOLVED,
-    {
-      minor: true,
-    },
+    { minor: true },
   ),
   output(
     "lift",
@@ -131,39 +138,44 @@ export const POINT_ROWS: readonly Row[] = [
   ),
   formula(
     "wand_head",
-    "Used up by the wand",
+    "Used up by wand and rose",
     "head",
-    "head_k_in_use * velocity^2 / (2 * 9.80665 m/s2)",
-    "Its loss times the head of the speed in the hose.",
+    "(head_k_in_use + rose_k) * velocity^2 / (2 * 9.80665 m/s2)",
+    "Their losses times the head of the speed in the hose.",
     "Darcy-Weisbach practice: K times the velocity head",
     { minor: true },
   ),
-  formula(
-    "rose_head",
-    "Used up by the rose",
-    "head",
-    "(flow / rose_opening)^2 / (2 * 9.80665 m/s2)",
-    "The head of the speed in its holes: the flow over 0.62 of their area.",
-    "Torricelli, with 0.62 for a sharp edge",
-    { minor: true },
+  output(
+    "rose_k",
+    "The rose, by its holes",
+    "running",
+    "factor",
+    "The hose's area over 0.62 of all its holes' area, squared; nothing where a bucket was timed through it.",
+    "Torricelli; orifice of d √N, Cd 0.62 for a sharp edge",
+    {
+      minor: true,
+      relations: ["(circle_area(hose_bore) / (holes_in_use * opening_of(rose_hole, 0.62)))^2"],
+    },
   ),
   output(
-    "rose_opening",
-    "The rose's holes together",
+    "holes_in_use",
+    "Holes reckoned with",
     "running",
-    "opening",
-    "Their number times 0.62 of one hole's area; a bucket timed through it stands instead.",
-    "orifice of d √N, Cd 0.62 sharp edge",
-    { minor: true },
+    "count",
+    "None where a bucket stands.",
+    DEFINITION,
+    {
+      hidden: true,
+    },
   ),
-  formula(
-    "curve_head",
-    "The same by the pump's curve",
-    "head",
-    "pump.shutoff_in_use * ((arriving_voltage / pump.rated_voltage)^2 - (flow / pump.open_in_use)^2)",
-    "Its greatest lift times the square of the voltage's share, less the square of the flow's share: equal to the head above where the two meet.",
-    "H = H0 v² - a Q²; affinity laws, speed with voltage (from memory)",
-    { minor: true, none: [{ if: "bucket_over > 0", reason: "the bucket shows more than its curve allows" }] },
+  output(
+    "open_flow_here",
+    "Open flow at the voltage that arrives",
+    "running",
+    "flow",
+    "What it would give without lift and hose.",
+    AFFINITY,
+    { minor: true, relations: ["pump.open_in_use * arriving_voltage / pump.rated_voltage"] },
   ),
   output(
     "current",
@@ -171,17 +183,22 @@ export const POINT_ROWS: readonly Row[] = [
     "running",
     "current",
     "What a meter in the lead shows while it runs: (V/Vr)² (I0 + (Io - I0) q), I0 shut, Io wide open, q the flow over the open flow at the voltage V that arrives; or your own reading.",
-    "affinity laws: torque, and so current, with the square of speed; a straight line between its two currents",
-    { measurable: { teaches: "the current itself" } },
+    `${AFFINITY}; a straight line between its two currents`,
+    {
+      measurable: { teaches: "the current itself" },
+      relations: [
+        "(arriving_voltage / pump.rated_voltage)^2 * (pump.no_flow_current + (pump.rated_current - pump.no_flow_current) * min(1, flow / open_flow_here))",
+      ],
+    },
   ),
   output(
     "arriving_voltage",
     "Voltage that arrives",
     "running",
     "voltage",
-    "The battery's voltage less what the wire loses at that current.",
-    SOLVED,
-    { minor: true },
+    "The battery's voltage less the current times the wire's resistance, both ways.",
+    "Ohm's law",
+    { minor: true, relations: ["source_voltage - current * pump.wire_resistance"] },
   ),
   output(
     "source_voltage",
@@ -211,13 +228,22 @@ export const POINT_ROWS: readonly Row[] = [
     DEFINITION,
     { minor: true },
   ),
-  output(
+  formula(
     "efficiency",
     "Of that lifts water",
-    "lifting_share",
     "share",
+    "site.water_density * 9.80665 m/s2 * flow * head / power",
     "Weight of the water a second times the head, over the power. Small ones reach a fifth at best.",
-    "definition",
+    DEFINITION,
+    { minor: true, none: [{ if: "power <= 0 W", reason: "it takes no power" }] },
+  ),
+  formula(
+    "spare_head",
+    "Lift to spare",
+    "head",
+    "pump.head_at_no_flow - lift",
+    "What the pump lifts at most, as fed, less the lift.",
+    "curve of the pump at no flow",
     { minor: true },
   ),
   output(
@@ -228,17 +254,6 @@ export const POINT_ROWS: readonly Row[] = [
     "By the bucket, where one was timed.",
     SOLVED,
     { minor: true },
-  ),
-  output(
-    "spare_head",
-    "Lift to spare",
-    "running",
-    "head",
-    "What the pump lifts at most less the lift.",
-    SOLVED,
-    {
-      minor: true,
-    },
   ),
   output(
     "bucket_over",

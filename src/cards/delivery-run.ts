@@ -1,8 +1,10 @@
 // One pump with its hose as a single solved point, and the same point at every depth of its tank.
 
-import type { Model, ModelInput, Outputs, Value } from "../graph/types.ts";
+import type { Model, ModelInput, Outputs } from "../graph/types.ts";
 import { directRun } from "../physics/direct-drive.ts";
-import { greatestLift, hydraulicPower, type PumpRun } from "../physics/pump-run.ts";
+import { orificeK } from "../physics/orifice.ts";
+import { openFlow } from "../physics/pump-curve.ts";
+import { greatestLift, type PumpRun } from "../physics/pump-run.ts";
 import type { Vessel } from "../physics/vessel.ts";
 import type { SunOnPump } from "../season/plan.ts";
 import { bucketFlow, HOSE_MAY_LACK, HOSE_TAKES, type Rig, rigOf, runUnder } from "./delivery-rig.ts";
@@ -12,15 +14,15 @@ import { curveIn, sunOnPump } from "./panel-light.ts";
 
 const POINT = [
   "flow",
-  "head",
   "arriving_voltage",
   "current",
   "source_voltage",
   "head_k_in_use",
   "bucket_over",
-  "spare_head",
   "lift",
-  "rose_opening",
+  "rose_k",
+  "holes_in_use",
+  "open_flow_here",
   "lifting",
   "has_pump",
 ] as const;
@@ -32,32 +34,52 @@ function pointOf(rig: Rig): PumpRun {
   return directRun(rig, wireResistance, curveIn(rig.panel, watering, air));
 }
 
-function withPump(rig: Rig): Outputs {
+/** Where nothing comes out, why. */
+function whyDry(rig: Rig): string {
+  if (greatestLift(rig.pump, rig.supply) <= rig.lift) return "its hose ends higher than this pump lifts";
+  return rig.panel
+    ? "the sun is too low at the hour of watering: water earlier in the day"
+    : "nothing comes out";
+}
+
+/** Flow, current and voltages; a meter's reading stands for the current in what the wire loses. */
+function pointOutputs(input: ModelInput, rig: Rig): Outputs {
   const run = pointOf(rig);
-  const spare = greatestLift(rig.pump, rig.supply) - rig.lift;
-  const dark = rig.panel ? "the sun is too low at the hour of watering: water earlier in the day" : null;
-  const none = spare <= 0 ? "its hose ends higher than this pump lifts" : dark;
-  const at: Record<string, Value> = {
-    flow: run.flow,
-    head: run.head,
-    current: run.current,
-    arriving_voltage: run.arrivingVoltage,
-  };
-  const point = run.flow > 0 ? outcomes(at) : all(Object.keys(at), { none: none ?? "nothing comes out" });
+  const source = rig.panel
+    ? run.arrivingVoltage + run.current * rig.panel.wireResistance
+    : rig.supply.voltage;
+  const wire = rig.panel ? rig.panel.wireResistance : rig.supply.resistance;
+  const seen = numberOrNull(input, "measured.current");
+  const arriving = seen === null ? run.arrivingVoltage : source - seen * wire;
+  const names = ["flow", "current", "arriving_voltage", "open_flow_here"];
+  if (!(run.flow > 0)) return { ...all(names, { none: whyDry(rig) }), source_voltage: { value: source } };
+  const isByCurve =
+    rig.gain === 1 && seen === null && numberOrNull(input, "measured.flow") === null && arriving > 0;
   return {
-    ...point,
+    ...outcomes({ flow: run.flow, current: run.current, arriving_voltage: arriving, source_voltage: source }),
+    ...outcomes(
+      { open_flow_here: isByCurve ? openFlow(rig.pump, arriving) : null },
+      "what was measured stands instead of its curve",
+    ),
+  };
+}
+
+function withPump(input: ModelInput, rig: Rig): Outputs {
+  const { opening, bore } = rig.line;
+  return {
+    ...pointOutputs(input, rig),
     ...outcomes({
-      source_voltage: rig.panel
-        ? run.arrivingVoltage + run.current * rig.panel.wireResistance
-        : rig.supply.voltage,
       head_k_in_use: rig.headK,
       bucket_over: rig.gain - 1,
-      spare_head: spare,
       lift: rig.lift,
+      rose_k: opening === null ? 0 : orificeK(bore, opening),
       lifting: { pump: rig.pump, line: rig.line, lift: rig.lift },
       has_pump: 1,
     }),
-    ...outcomes({ rose_opening: rig.line.opening }, "no rose with counted holes"),
+    ...outcomes(
+      { holes_in_use: opening === null ? null : numberOf(input, "rose_holes") },
+      "no rose with counted holes",
+    ),
   };
 }
 
@@ -69,7 +91,7 @@ function byBucket(input: ModelInput): Outputs {
     voltage === null ? { none: whyNone(input, "powered_by.nominal_voltage") } : { value: voltage };
   return {
     ...all(
-      ["head", "head_k_in_use", "bucket_over", "spare_head", "lift", "rose_opening", "lifting"],
+      ["head_k_in_use", "bucket_over", "lift", "rose_k", "holes_in_use", "open_flow_here", "lifting"],
       unsolved,
     ),
     flow: flow === null ? { none: "no bucket timed yet" } : { value: flow },
@@ -85,16 +107,18 @@ function unfed(): Outputs {
   return { ...all(POINT, { none: "its pump runs on no battery and no panel" }), has_pump: { value: 1 } };
 }
 
+const RUNNING_ON = ["powered_by.nominal_voltage", "measured.flow", "measured.current"];
+
 /** Curve, hose, lift, wire and source together; without a pump's card what a bucket showed. */
 export const running: Model = {
   name: "running",
-  takes: [...HOSE_TAKES, "powered_by.nominal_voltage"],
-  optional: [...HOSE_MAY_LACK, "powered_by.nominal_voltage"],
+  takes: [...HOSE_TAKES, ...RUNNING_ON],
+  optional: [...HOSE_MAY_LACK, ...RUNNING_ON],
   outputs: POINT,
   run: (input) => {
     if (!input.values["pump.curve_in_use"]) return byBucket(input);
     const rig = rigOf(input);
-    return rig ? withPump(rig) : unfed();
+    return rig ? withPump(input, rig) : unfed();
   },
 };
 
@@ -138,21 +162,5 @@ export const tabling: Model = {
   run: (input) => {
     const rig = rigOf(input);
     return outcomes({ by_depth: rig ? rowsOf(input, rig) : null }, "no pump's card stands behind it");
-  },
-};
-
-/** Water lifted over power taken. */
-export const efficiency: Model = {
-  name: "lifting_share",
-  takes: ["flow", "head", "power", "site.water_density"],
-  outputs: ["efficiency"],
-  run: (input) => {
-    const lifted = hydraulicPower(
-      numberOf(input, "flow"),
-      numberOf(input, "head"),
-      numberOf(input, "site.water_density"),
-    );
-    const power = numberOf(input, "power");
-    return outcomes({ efficiency: power > 0 ? lifted / power : null }, "it takes no power");
   },
 };

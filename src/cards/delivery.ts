@@ -4,7 +4,7 @@ import type { CardKind } from "../graph/types.ts";
 import { DELIVERY_CAUTIONS } from "./delivery-cautions.ts";
 import { comparing } from "./delivery-figures.ts";
 import { HOSE_ROWS, POINT_ROWS } from "./delivery-rows.ts";
-import { efficiency, running, tabling } from "./delivery-run.ts";
+import { running, tabling } from "./delivery-run.ts";
 import { leaving, timing } from "./delivery-time.ts";
 import { COSTS, DEFINITION, formula, gather, given, link, output, PRACTICE } from "./rows.ts";
 
@@ -114,6 +114,22 @@ export const delivery: CardKind = {
       "The largest watering, from a full tank whose level falls meanwhile; by the bucket's flow alone where there is no pump's card.",
       "continuity, integrated over the level",
     ),
+    output(
+      "watering_end",
+      "Then",
+      "timing",
+      "text",
+      "How the largest watering ends, from a full tank with nothing running in.",
+      "continuity",
+      {
+        minor: true,
+        options: [
+          { word: "done", label: "it is done" },
+          { word: "dry", label: "the tank is empty before it is done" },
+          { word: "too_low", label: "the water has fallen too low for the pump" },
+        ],
+      },
+    ),
     formula(
       "tankfuls_per_watering",
       "Tankfuls, longest watering",
@@ -131,22 +147,6 @@ export const delivery: CardKind = {
       "The tankfuls after the first, each with the time in which a line fills the tank again; nothing runs in while the pump runs.",
       DEFINITION,
       { minor: true },
-    ),
-    output(
-      "watering_end",
-      "Then",
-      "timing",
-      "text",
-      "How the largest watering ends, from a full tank with nothing running in.",
-      "continuity",
-      {
-        minor: true,
-        options: [
-          { word: "done", label: "it is done" },
-          { word: "dry", label: "the tank is empty before it is done" },
-          { word: "too_low", label: "the water has fallen too low for the pump" },
-        ],
-      },
     ),
     output(
       "drawdown_time",
@@ -205,7 +205,7 @@ export const delivery: CardKind = {
     ),
     ...COSTS,
   ],
-  models: [running, tabling, efficiency, timing, leaving, comparing],
+  models: [running, tabling, timing, leaving, comparing],
   figures: [
     { row: "what_if", title: "What would give more" },
     { row: "curves", title: "Why no more comes" },

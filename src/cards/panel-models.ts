@@ -3,10 +3,9 @@
 import panels from "../../shared/panels.json";
 import type { Model, ModelInput, Outputs } from "../graph/types.ts";
 import { clearNoonIrradiance } from "../physics/clear-noon.ts";
-import { type Controller, dailyCharge, daysToRecharge } from "../physics/panel-charging.ts";
+import { type Controller, dailyCharge } from "../physics/panel-charging.ts";
 import { panelHealth } from "../physics/panel-curve.ts";
 import { dayInYear, dayOfYear, parseMonthDay } from "../units/calendar.ts";
-import { DAY } from "../units/constants.ts";
 import { all, numberOf, numberOrNull, outcomes, wordOf, wordOrNull } from "./inputs.ts";
 import type { MonthlySky } from "./monthly-sky.ts";
 import { dayOn, lightsAt, type PanelSupply, type Standing } from "./panel-light.ts";
@@ -174,20 +173,4 @@ export const chargingModel: Model = {
   optional: ["charges.nominal_voltage"],
   outputs: ["charge_months", "monthly_energy", "daily_energy", "worst_month"],
   run: chargesOf,
-};
-
-export const recharging: Model = {
-  name: "recharging",
-  takes: ["daily_energy", "charges.usable_energy", "charges.round_trip_efficiency"],
-  outputs: ["recharge_time"],
-  run: (input) => {
-    const daily = numberOf(input, "daily_energy");
-    if (!(daily > 0)) return all(["recharge_time"], { none: "no sun reaches it in that month" });
-    const days = daysToRecharge(
-      numberOf(input, "charges.usable_energy"),
-      daily,
-      numberOf(input, "charges.round_trip_efficiency"),
-    );
-    return outcomes({ recharge_time: days * DAY });
-  },
 };

@@ -3,8 +3,20 @@
 import panels from "../../shared/panels.json";
 import type { CardKind, Row } from "../graph/types.ts";
 import { driving } from "./panel-direct.ts";
-import { chargingModel, recharging, supplying, testingPanel } from "./panel-models.ts";
-import { COSTS, choice, DEFINITION, date, gather, given, link, MEMORY, output, PRACTICE } from "./rows.ts";
+import { chargingModel, supplying, testingPanel } from "./panel-models.ts";
+import {
+  COSTS,
+  choice,
+  DEFINITION,
+  date,
+  formula,
+  gather,
+  given,
+  link,
+  MEMORY,
+  output,
+  PRACTICE,
+} from "./rows.ts";
 import { column, options, typed } from "./tabled.ts";
 
 const KINDS = panels.panels;
@@ -142,13 +154,14 @@ const RESULTS: readonly Row[] = [
   output("worst_month", "That month", "charging", "text", "The month of the season with the least.", SKY, {
     minor: true,
   }),
-  output(
+  formula(
     "recharge_time",
     "Fills the battery in",
-    "recharging",
     "span",
+    "charges.usable_energy / (daily_energy * charges.round_trip_efficiency) * 1 day",
     "From its lowest, in that month: what may be used over a day's charge less the battery's losses.",
     DEFINITION,
+    { none: [{ if: "daily_energy <= 0 Wh", reason: "no sun reaches it in that month" }] },
   ),
   output(
     "direct_hours",
@@ -198,7 +211,7 @@ const RESULTS: readonly Row[] = [
     "Its watts over the pump's",
     "driving",
     "factor",
-    "Best power times health over the pump's power wide open.",
+    "Its best voltage times current, times its health and how many, over the pump's stated voltage times its current wide open.",
     DEFINITION,
     { minor: true },
   ),
@@ -218,9 +231,10 @@ export const panel: CardKind = {
   kind: "panel",
   label: "Solar panel",
   purpose: "Charges a battery, or drives a pump by itself while the sun is high.",
+  glance: ["daily_energy", "share_noon"],
   rows: [...GIVENS, ...RESULTS],
   figures: [{ row: "direct_day", title: "The panel alone, hour by hour" }],
-  models: [testingPanel, supplying, chargingModel, recharging, driving],
+  models: [testingPanel, supplying, chargingModel, driving],
   cautions: [
     {
       id: "too_many_volts",

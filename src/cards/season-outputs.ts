@@ -152,8 +152,8 @@ function ofParts(answer: SeasonAnswer): Outputs {
     rows[`${bed.id}.met`] = { value: bed.met };
     rows[`${bed.id}.share_met`] = or(bed.shareMet, bed.none ?? "no crop stands within the season");
     rows[`${bed.id}.days_short`] = { value: bed.daysShort };
-    Object.assign(rows, bedYears(bed));
     Object.assign(rows, ofWaterings(bed));
+    Object.assign(rows, bedYears(bed));
   }
   return rows;
 }

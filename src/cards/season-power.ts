@@ -96,10 +96,11 @@ export function unmetered(input: ModelInput): readonly string[] {
 export const deliveryPart =
   (input: ModelInput) =>
   (id: string, results: Results): DeliveryPart | Missing => {
+    const driver = driverOf(input, results);
+    const panel = input.cards["panel"]?.find((card) => card.id === driver);
+    if (panel && panel.results["supply"]?.state !== "ready") return whyNot(panel.results, "supply");
     const table = tableOf(results);
     if (!table) return whyNot(results, "flow");
-    const driver = driverOf(input, results);
-    const onPanel = input.cards["panel"]?.some((panel) => panel.id === driver) ?? false;
     return {
       id,
       from: readyWord(results, "from"),
@@ -109,7 +110,7 @@ export const deliveryPart =
       powers: table.powers,
       sun: table.sun,
       lowestWater: readyNumber(results, "dead_depth"),
-      battery: table.metered && driver !== "" && !onPanel ? driver : null,
+      battery: table.metered && driver !== "" && !panel ? driver : null,
       setUp: readyNumber(results, "set_up"),
     };
   };

@@ -5,13 +5,7 @@ import fuses from "../../shared/fuses.json";
 import gauges from "../../shared/wire-gauges.json";
 import type { Model, ModelInput, Outputs } from "../graph/types.ts";
 import { type AmpacityRow, ampacity, circuitResistance, thinnestForDrop } from "../physics/copper-wire.ts";
-import {
-  type FuseFault,
-  fuseChoice,
-  fuseDistanceLimit,
-  fuseFaults,
-  stalledCurrent,
-} from "../physics/fuse.ts";
+import { type FuseFault, fuseChoice, fuseDistanceLimit, fuseFaults } from "../physics/fuse.ts";
 import { toSi } from "../units/unit.ts";
 import { all, numberOf, numberOrNull, outcomes, wordOf, wordOrNull } from "./inputs.ts";
 import { si } from "./tabled.ts";
@@ -52,21 +46,21 @@ function carries(word: string, insulation: string): number | null {
 
 const copper: Model = {
   name: "copper",
-  takes: ["gauge", "one_way_length", "wire_temperature", "insulation"],
-  outputs: ["resistance", "ampacity"],
-  run: (input) => ({
-    ...outcomes({
-      resistance: circuitResistance(
-        wireOf(wordOf(input, "gauge")),
-        numberOf(input, "one_way_length"),
-        numberOf(input, "wire_temperature"),
+  takes: ["gauge", "one_way_length", "insulation"],
+  outputs: ["listed_resistance", "listed_at", "ampacity"],
+  run: (input) => {
+    const wire = wireOf(wordOf(input, "gauge"));
+    return {
+      ...outcomes({
+        listed_resistance: circuitResistance(wire, numberOf(input, "one_way_length"), wire.at),
+        listed_at: wire.at,
+      }),
+      ...outcomes(
+        { ampacity: carries(wire.word, wordOf(input, "insulation")) },
+        "the table begins with thicker wire: too thin to fuse",
       ),
-    }),
-    ...outcomes(
-      { ampacity: carries(wordOf(input, "gauge"), wordOf(input, "insulation")) },
-      "the table begins with thicker wire: too thin to fuse",
-    ),
-  }),
+    };
+  },
 };
 
 const FAULTS: readonly FuseFault[] = [
@@ -85,17 +79,6 @@ const CHOICES = {
   no_such_size: "no blade fuse is big enough",
 };
 
-function stallOf(input: ModelInput): number | null {
-  const source = numberOrNull(input, "feeds.supply_voltage");
-  if (source === null) return null;
-  return stalledCurrent({
-    current: numberOf(input, "feeds.stall_current"),
-    ratedVoltage: numberOf(input, "feeds.rated_voltage"),
-    sourceVoltage: source,
-    wireResistance: numberOf(input, "feeds.wire_resistance"),
-  });
-}
-
 function fuseOf(input: ModelInput): Outputs {
   const fuse = numberOrNull(input, "fuse");
   const makerFuse = numberOrNull(input, "feeds.maker_fuse");
@@ -106,14 +89,13 @@ function fuseOf(input: ModelInput): Outputs {
     ampacity: numberOf(input, "ampacity"),
   };
   const choice = fuseChoice(duty, SIZES);
-  const stall = stallOf(input);
+  const stall = numberOrNull(input, "stalled_current");
   const faults = fuseFaults({ ...duty, fuse, stalledCurrent: stall });
   const grave =
     numberOf(input, "cannot_break") > 0 ||
     faults.some((fault) => fault !== "little_margin" && fault !== "under_running_current");
   return {
     fuse_size: choice.state === "fits" ? { value: choice.size } : { none: CHOICES[choice.state] },
-    stalled_current: stall === null ? { none: "its pump runs on no battery" } : { value: stall },
     fuse_state: { value: grave ? "unsafe" : faults.length > 0 ? "blows_early" : "right" },
     ...outcomes(Object.fromEntries(FAULTS.map((fault) => [fault, faults.includes(fault) ? 1 : 0]))),
   };
@@ -121,19 +103,9 @@ function fuseOf(input: ModelInput): Outputs {
 
 const fusing: Model = {
   name: "fusing",
-  takes: [
-    "fuse",
-    "cannot_break",
-    "ampacity",
-    "feeds.maker_fuse",
-    "feeds.rated_current",
-    "feeds.stall_current",
-    "feeds.rated_voltage",
-    "feeds.supply_voltage",
-    "feeds.wire_resistance",
-  ],
-  optional: ["fuse", "feeds.maker_fuse", "feeds.supply_voltage"],
-  outputs: ["fuse_size", "stalled_current", "fuse_state", ...FAULTS],
+  takes: ["fuse", "cannot_break", "ampacity", "stalled_current", "feeds.maker_fuse", "feeds.rated_current"],
+  optional: ["fuse", "feeds.maker_fuse", "stalled_current"],
+  outputs: ["fuse_size", "fuse_state", ...FAULTS],
   run: fuseOf,
 };
 

@@ -1,17 +1,14 @@
 // The wire from a source to its pump, both ways, with the fuse that is fitted in it.
 
 import gauges from "../../shared/wire-gauges.json";
-import type { CardKind, Caution, Row } from "../graph/types.ts";
+import type { CardKind, Row } from "../graph/types.ts";
 import { COSTS, choice, DEFINITION, formula, given, link, output, PRACTICE } from "./rows.ts";
 import { typed } from "./tabled.ts";
+import { BREAKING, CFR_FUSE, CFR_WIRE, WIRE_CAUTIONS } from "./wire-cautions.ts";
 import { FAULT_ROWS, FUSE_OPTIONS, GAUGE_OPTIONS, INSULATION_OPTIONS, WIRE_MODELS } from "./wire-models.ts";
 
-const CFR_WIRE = "33 CFR 183.425 Table 5 (boats), read in a copy";
-const CFR_FUSE = "33 CFR 183.455 (boats), read in a copy; licensed practice decides";
 const RESISTANCE =
   "NEC chapter 9 table 8 for AWG, IEC 60228 for mm², both read in copies; copper 0.00393 a kelvin";
-
-const BREAKING = "notes on fuse ratings, read second-hand; blade: from memory";
 
 const flag = (name: string): Row =>
   output(name, name.replaceAll("_", " "), "fusing", "count", "1 where the rule is broken.", CFR_FUSE, {
@@ -81,12 +78,33 @@ const ROWS: readonly Row[] = [
     { min: 0.001, max: 0.5, minor: true, source: PRACTICE },
   ),
   output(
-    "resistance",
-    "Resistance, both ways",
+    "listed_resistance",
+    "By the table, both ways",
     "copper",
     "resistance",
-    "Twice the length times the table's figure, at its temperature.",
+    "Twice the length times the table's figure for this size, stranded.",
     RESISTANCE,
+    { minor: true },
+  ),
+  output(
+    "listed_at",
+    "The table's copper is at",
+    "copper",
+    "temperature",
+    "75 °C for AWG, 20 °C for mm².",
+    RESISTANCE,
+    {
+      minor: true,
+    },
+  ),
+  formula(
+    "resistance",
+    "Resistance, both ways",
+    "resistance",
+    "listed_resistance * (1 + 0.00393 * (wire_temperature - 20 degC) / 1 delta K) / (1 + 0.00393 * (listed_at - 20 degC) / 1 delta K)",
+    "The table's figure for both ways, brought to the wire's own temperature.",
+    RESISTANCE,
+    { minor: true },
   ),
   formula(
     "drop",
@@ -126,7 +144,7 @@ const ROWS: readonly Row[] = [
     "Fuse to fit",
     "fusing",
     "current",
-    "The maker's figure, else the next size from 1.25 times what it draws wide open; never over what the wire may carry.",
+    "The nearest size under the maker's figure, else the next from 1.25 times what it draws wide open; never over what the wire may carry.",
     `${CFR_FUSE}; NEC 210.20(A) for 1.25, read second-hand`,
   ),
   output("fuse_state", "Fuse as fitted", "fusing", "text", "Held against the rules below.", CFR_FUSE, {
@@ -136,11 +154,11 @@ const ROWS: readonly Row[] = [
       { word: "unsafe", label: "UNSAFE" },
     ],
   }),
-  output(
+  formula(
     "stalled_current",
     "Current, rotor stuck",
-    "fusing",
     "current",
+    "feeds.supply_voltage / (feeds.rated_voltage / feeds.stall_current + feeds.wire_resistance)",
     "The battery's voltage over the stuck pump's resistance and the wire's.",
     "Ohm's law: a held rotor is a plain resistance",
     { minor: true },
@@ -151,7 +169,7 @@ const ROWS: readonly Row[] = [
     "breaking",
     "current",
     "14 V over 3.75 mΩ: four lithium cells with their links.",
-    "F = V / R; resistances of one such battery measured on a forum, read",
+    "I = V / R; resistances of one such battery measured on a forum, read",
     { minor: true },
   ),
   output("breaks", "The fuse can break", "breaking", "current", "Of its kind, at 12 V.", BREAKING, {
@@ -181,102 +199,12 @@ const ROWS: readonly Row[] = [
   ...COSTS,
 ];
 
-const rule = (id: string, text: string, source: string, weight: Caution["weight"] = "harm"): Caution => ({
-  id,
-  if: `${id} > 0`,
-  text,
-  beside: "fuse",
-  source,
-  weight,
-});
-
 export const wire: CardKind = {
   kind: "wire",
   label: "Wire and fuse",
   purpose: "The pair of wires from a battery to a pump, and the fuse in them.",
+  glance: ["drop_share", "fuse_state"],
   rows: ROWS,
   models: WIRE_MODELS,
-  cautions: [
-    rule(
-      "no_fuse",
-      "No fuse: a chafed wire on a battery glows and sets fire. Fit {fuse_size} within a hand's width of the battery's post.",
-      CFR_FUSE,
-    ),
-    rule(
-      "over_maker",
-      "Unsafe: the fuse is more than the pump's maker allows. A stuck pump melts before it blows.",
-      "ABYC E-11 for motors, read second-hand",
-    ),
-    rule(
-      "over_ampacity",
-      "Unsafe: the fuse is more than this wire may carry, {ampacity}. The wire would burn before the fuse blows.",
-      CFR_FUSE,
-    ),
-    rule(
-      "over_regulation",
-      "The fuse is over one and a half times what the wire may carry: more than even the rule's allowance.",
-      CFR_FUSE,
-    ),
-    rule(
-      "stall_does_not_blow",
-      "Unsafe: with its rotor stuck the pump draws only {stalled_current} through this wire, under twice the fuse. The fuse stays whole while the pump cooks. Fit {fuse_size}.",
-      "ISO 8820-3 opening times, from memory: seconds need some twice the size",
-    ),
-    rule(
-      "under_running_current",
-      "The fuse is no more than what the pump draws: it blows as soon as it runs.",
-      DEFINITION,
-      "trouble",
-    ),
-    rule(
-      "little_margin",
-      "The fuse is under 1.25 times what the pump draws: on a hot day it blows by itself.",
-      "NEC 210.20(A), read second-hand",
-      "trouble",
-    ),
-    rule(
-      "cannot_break",
-      "A short of this lithium battery is {short_current}; this kind of fuse breaks {breaks}, and may weld or burst instead. Fit an MRBF or class T fuse at the post, and the pump's own fuse behind it. The battery's own protection board does not count.",
-      BREAKING,
-    ),
-    {
-      id: "fuse_too_far",
-      if: "fuse_from_battery > fuse_reach",
-      text: "The fuse sits {fuse_from_battery} from the battery; the rule for boats is {fuse_reach} at most. The wire before it has nothing to save it.",
-      beside: "fuse",
-      source: CFR_FUSE,
-      weight: "harm",
-    },
-    {
-      id: "drop_too_big",
-      if: "drop_share > 10 %",
-      text: "{drop_share} of the voltage is lost in the wire: the pump turns slower and lifts less. For {wanted_drop} it wants: {thinnest_gauge}.",
-      beside: "drop_share",
-      source: "ABYC E-11: 3 % where it matters, 10 % at most; read in a quotation",
-      weight: "trouble",
-    },
-    {
-      id: "drop_over_wanted",
-      if: "drop_share > wanted_drop and drop_share <= 10 %",
-      text: "More is lost in the wire than the {wanted_drop} you would bear. For that it wants: {thinnest_gauge}.",
-      beside: "drop_share",
-      source: "ABYC E-11: 3 % where it matters; read in a quotation",
-      weight: "note",
-    },
-    {
-      id: "insulation_unknown",
-      where: { row: "insulation", word: "unknown" },
-      text: "Nothing is known of its sheath, so the least that any sheath bears is taken. Read the print on it: 60, 75, 90 or 105 °C.",
-      beside: "ampacity",
-      source: CFR_WIRE,
-      weight: "note",
-    },
-    {
-      id: "fuse_at_battery",
-      text: "The fuse sits in the lead from plus, within {fuse_reach} of the battery's post. Where local rules ask for more, they decide; so does a licensed electrician.",
-      beside: "fuse_size",
-      source: CFR_FUSE,
-      weight: "harm",
-    },
-  ],
+  cautions: WIRE_CAUTIONS,
 };

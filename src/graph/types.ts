@@ -2,11 +2,10 @@
 
 import type { DailyRecord } from "../rainfall/record.ts";
 import type { MeasureName } from "../units/measures.ts";
+import type { FigureRow } from "./figure.ts";
 import type { Problem } from "./problem.ts";
 
 export type { Problem, ProblemCode } from "./problem.ts";
-
-import type { FigureRow } from "./figure.ts";
 
 /** `card_id.row_name`, e.g. `blue_tank.capacity`. */
 export type QuantityId = string;

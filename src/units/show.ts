@@ -80,10 +80,9 @@ function roughly(seconds: number, { locale, figures }: ShowOptions): string {
   return durationText(isRough ? Math.round(seconds / MINUTE) * MINUTE : seconds, locale);
 }
 
-/** What rounding leaves of a balance over decades is nothing: nobody measures a cubic millimetre. */
-function withoutDust(given: number, measure: Measure): number {
-  return measure.si === "m3" && Math.abs(given) < CUBIC_MILLIMETRE ? 0 : given;
-}
+/** A cubic millimetre is what rounding leaves of a balance over decades; nobody measures it. */
+const withoutRest = (given: number, { si }: Measure): number =>
+  si === "m3" && Math.abs(given) < CUBIC_MILLIMETRE ? 0 : given;
 
 /** The number and the unit of a quantity apart, for a screen that sets them apart. */
 export function displayParts(given: number, measureName: MeasureName, options: ShowOptions): DisplayParts {
@@ -91,7 +90,7 @@ export function displayParts(given: number, measureName: MeasureName, options: S
   const { locale, unit } = options;
   const figures = Math.min(measure.figures, options.figures ?? measure.figures);
   if (!Number.isFinite(given)) return { number: "–", unit: "" };
-  const si = withoutDust(given, measure);
+  const si = withoutRest(given, measure);
   if (measure.form === "duration") return { number: roughly(si, options), unit: "" };
   if (measure.form === "clock") return { number: clockText(si, locale), unit: "" };
   if (measure.form === "span" && (unit === undefined || parseUnit(unit)?.text === "day")) {

@@ -35,6 +35,13 @@ describe("a battery", () => {
     expect(runs(10) / runs(16)).toBeCloseTo(0.5 / 0.8, 9);
   });
 
+  test("a time that no battery of its label can last is refused, not cut short", () => {
+    const battery: Givens = { ...LEAD, test_load: [60, "W"] };
+    const tested = workedOut(rig({ battery, tested: { test_time: [40, "h"] } }));
+    expect(tested.results.get("cell.health_in_use")).toMatchObject({ state: "failed" });
+    expect(JSON.stringify(tested.results.get("cell.health_in_use"))).toContain("check the lamp's watts");
+  });
+
   test("two hours of a 60 W lamp from 20 Ah tell fewer waterings than the guess of 70 %", () => {
     const battery: Givens = { test_load: [60, "W"], rated_capacity: [20, "Ah"] };
     const guessed = workedOut(rig({ battery }));

@@ -1,11 +1,11 @@
-// What a season's days say of a bed's waterings: where another way helped, and what was lacking.
+// What a season's days say of how a bed was watered.
 
 import type { Row } from "../graph/types.ts";
 import { output } from "./rows.ts";
 
 const RUN = "your record, day by day";
 
-export const WATERING_ROWS: readonly Row[] = [
+export const BED_SEASON_ROWS: readonly Row[] = [
   output(
     "days_helped",
     "Days another way helped, a season",
@@ -13,7 +13,6 @@ export const WATERING_ROWS: readonly Row[] = [
     "count",
     "Days on which a later way in its list gave what an earlier one could not: by can, say, when the battery was flat.",
     RUN,
-    { minor: true },
   ),
   output(
     "lacked_by",
@@ -22,7 +21,6 @@ export const WATERING_ROWS: readonly Row[] = [
     "text",
     "Days of a usual season on which its first way could not give all it asked for, by what was lacking; another way may have helped.",
     RUN,
-    { minor: true },
   ),
   output("day_notes", "Day by day", "season.run", "series", "Given and lacking on each day.", RUN, {
     hidden: true,

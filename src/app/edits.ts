@@ -168,6 +168,10 @@ export function makeEdits(tools: Tools): Edits {
     page: (change) =>
       session.edit("Change the worksheet's head", (worksheet) => setWorksheet(worksheet, change)),
     units: (units) => session.edit("Units", (worksheet) => setWorksheet(worksheet, { units })),
+    today: () =>
+      session.edit("Today", (worksheet) =>
+        setGiven(worksheet, "site", "today", { value: today(), unit: "" }),
+      ),
     undo: session.undo,
     redo: session.redo,
     hold: session.hold,

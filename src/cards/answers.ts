@@ -204,14 +204,14 @@ function keepingUp(asked: Asked): Sentence | null {
 }
 
 const BINDING: Readonly<Record<string, string>> = {
-  rain: "rain: the roofs bring too little",
-  storage: "storage: water spilled earlier that a bigger tank would have kept",
+  rain: "Rain gives out first: the roofs bring too little.",
+  storage: "Storage gives out first: water spilled earlier that a bigger tank would have kept.",
   transfer:
-    "the way between the tanks: the small one ran out while the one above it still had water. A bigger small tank, or a faster line, helps",
-  pump_time: "the pump: it cannot give so much in the time",
-  energy: "the battery",
-  hands: "your time",
-  held_back: "water held back for beds that come first",
+    "The small tank gives out first: it ran dry while the one above it still had water. A bigger small tank, or a faster line, helps.",
+  pump_time: "The pump gives out first: it cannot give so much in the time.",
+  energy: "Power gives out first: the battery is flat, or the sun too weak on a panel alone.",
+  hands: "Your time gives out first.",
+  held_back: "What some beds lack is held back for the beds that come before them.",
 };
 
 function givesOut(asked: Asked): Sentence | null {
@@ -225,7 +225,7 @@ function givesOut(asked: Asked): Sentence | null {
     lead: false,
     watch: "season.days_short",
     pieces: [
-      `First to give out: ${BINDING[bound] ?? bound}. Beds are short on `,
+      `${BINDING[bound] ?? bound} Beds are short on `,
       value("season.days_short", "trouble"),
       " days of a usual season.",
     ],

@@ -60,7 +60,7 @@ export const BED_NOW_ROWS: readonly Row[] = [
   output("week_each", "Each time", "now", "volume", "The mean of what it will ask for.", RUN, {
     minor: true,
   }),
-  output("week_need", "In the whole week", "now", "volume", "What it will ask for together.", RUN, {
-    minor: true,
+  output("week_cans", "In cans, each time", "now", "count", "What it will ask for over your can.", RUN, {
+    hidden: true,
   }),
 ];

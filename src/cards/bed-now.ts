@@ -1,6 +1,7 @@
 // What a bed needs now and whether it will get it, in one sentence; and what a watering takes by hand or pump.
 
 import type { Model, ModelInput, Outcome, Outputs, Result } from "../graph/types.ts";
+import { cansFor as cansFull } from "../physics/carrying.ts";
 import { parseIsoDate } from "../units/calendar.ts";
 import { boundWords } from "./bound-words.ts";
 import { numberOrNull } from "./inputs.ts";
@@ -78,6 +79,9 @@ function weekdaysOf(week: WeekOfBed): string {
 
 const DAYS_A_WEEK = 7;
 
+const cansFor = (week: WeekOfBed | null, can: number | null): number | null =>
+  week?.each == null || can === null ? null : cansFull(week.each, can);
+
 function nowOf(input: ModelInput): Outputs {
   const result = input.results["week"];
   const week = result?.state === "ready" ? (result.value as WeekOfBed) : null;
@@ -91,7 +95,7 @@ function nowOf(input: ModelInput): Outputs {
     gets_next: amount(next?.given, asksNothing),
     week_days: week && next ? { value: weekdaysOf(week) } : { none: asksNothing },
     week_each: amount(week?.each, asksNothing),
-    week_need: amount(week ? week.asked : null, why),
+    week_cans: amount(cansFor(week, numberOrNull(input, "can_volume")), asksNothing),
   };
 }
 
@@ -106,8 +110,9 @@ export const now: Model = {
     "watering_interval",
     "share_met",
     "days_short",
+    "can_volume",
   ],
   tolerant: true,
-  outputs: ["needs_today", "lacks_today", "wants_next", "gets_next", "week_days", "week_each", "week_need"],
+  outputs: ["needs_today", "lacks_today", "wants_next", "gets_next", "week_days", "week_each", "week_cans"],
   run: nowOf,
 };

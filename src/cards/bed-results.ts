@@ -42,6 +42,7 @@ const HIDDEN: readonly Row[] = [
 
 const NEED: readonly Row[] = [
   formula("area", "Ground", "area", "length * width", "Length times width.", DEFINITION, {
+    minor: true,
     when: { row: "grown_in", is: ["ground"] },
   }),
   output(

@@ -269,6 +269,13 @@ export type CardKind = {
   readonly vessel?: string;
   /** Rows whose values stand on the folded card; left out: its first two results. */
   readonly glance?: readonly string[];
+  /** Rows that hold what the screen draws or lists: a usual year, its seasons, one season's days, the coming week. */
+  readonly views?: {
+    readonly year: string;
+    readonly seasons: string;
+    readonly days: string;
+    readonly week: string;
+  };
   readonly rows: readonly Row[];
   readonly models: readonly Model[];
   readonly cautions: readonly Caution[];

@@ -145,7 +145,10 @@ function ManyLinks(props: { readonly card: Card; readonly row: LinkGiven }) {
         </li>
       </ol>
       <For
-        each={(props.row.swaps ?? []).filter(({ from }) => ids().some((target) => kindOf(target) === from))}
+        each={(props.row.swaps ?? []).filter(
+          ({ from, to }) =>
+            ids().some((target) => kindOf(target) === from) && !ids().some((target) => kindOf(target) === to),
+        )}
       >
         {(swap) => (
           <button

@@ -77,6 +77,8 @@ export type Edits = {
   readonly moveCard: (card: Card, by: number) => void;
   readonly page: (change: Partial<Pick<Worksheet, "title" | "datum" | "currency" | "made_by">>) => void;
   readonly units: (units: UnitSystemName) => void;
+  /** Says that today is the day it is here. */
+  readonly today: () => void;
   readonly undo: () => void;
   readonly redo: () => void;
   readonly hold: () => void;

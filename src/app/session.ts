@@ -1,6 +1,6 @@
 // One open worksheet at work: its history, its engine, its saving, and what the answers are compared with.
 
-import { createSignal } from "solid-js";
+import { createEffect, createSignal } from "solid-js";
 import {
   commit,
   type History,
@@ -15,14 +15,19 @@ import type { Worksheet } from "../document/worksheet.ts";
 import type { Results } from "../graph/evaluate.ts";
 import { makeSaver } from "../storage/saver.ts";
 import type { Desk, Laid } from "./desk.ts";
-import { createEngine } from "./engine.ts";
+import { createEngine, type View } from "./engine.ts";
 
 /** Everything that changes while a worksheet is open. */
 export function createSession(laid: Laid, desk: Desk) {
   const engine = createEngine(laid.worksheet, laid.records);
   const [history, setHistory] = createSignal<History<Worksheet>>(startHistory(laid.worksheet));
   const [before, setBefore] = createSignal<Results | null>(null);
-  const [held, setHeld] = createSignal<Results | null>(null);
+  const [held, setHeld] = createSignal<View | null>(null);
+  // What was still being worked out when it was held comes in as long as nothing else was changed.
+  createEffect(() => {
+    const view = engine.view();
+    setHeld((kept) => (kept?.worksheet === view.worksheet ? view : kept));
+  });
   const [saved, setSaved] = createSignal(
     laid.notice || (laid.readOnly ? "Made by a newer version: it can be read here, not changed." : ""),
   );
@@ -57,7 +62,7 @@ export function createSession(laid: Laid, desk: Desk) {
     saved,
     saver,
     /** What the answers are measured from: what was held, else the state before the last step. */
-    baseline: (): Results | null => held() ?? before(),
+    baseline: (): Results | null => held()?.results ?? before(),
     worksheet: (): Worksheet => history().present,
     undoLabel: (): string | null => undoLabel(history()),
     redoLabel: (): string | null => redoLabel(history()),
@@ -89,7 +94,7 @@ export function createSession(laid: Laid, desk: Desk) {
       setSaved(text);
     },
     hold: (): void => {
-      setHeld(held() ? null : engine.view().results);
+      setHeld(held() ? null : engine.view());
     },
   };
 }

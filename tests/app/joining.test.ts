@@ -81,7 +81,7 @@ describe("a place laid out by counting", () => {
           for (const row of CARD_KINDS[card.kind]?.rows ?? [])
             expect(["ready", "none"]).toContain(results.get(`${card.id}.${row.name}`)?.state);
       }),
-      { numRuns: 40 },
+      { numRuns: 20 },
     );
   });
 

@@ -8,7 +8,7 @@ import { workOut } from "../../src/worker/settle.ts";
 import { CANARY, hostileWorksheets } from "../hostile.ts";
 
 const SEED = Number(process.env.FUZZ_SEED ?? 20_261_125);
-const RUNS = 250;
+const RUNS = 120;
 const OPTIONS = { units: "us", locale: "en-US", currency: "$" } as const;
 
 const finite = (value: unknown): boolean =>

@@ -1,6 +1,7 @@
 // One open worksheet at work: its history, its engine, its saving, and what the answers are compared with.
 
 import { createSignal } from "solid-js";
+import { setWorksheet } from "../document/edits.ts";
 import {
   commit,
   type History,
@@ -23,7 +24,9 @@ export function createSession(laid: Laid, desk: Desk) {
   const [history, setHistory] = createSignal<History<Worksheet>>(startHistory(laid.worksheet));
   const [before, setBefore] = createSignal<Results | null>(null);
   const [held, setHeld] = createSignal<Results | null>(null);
-  const [saved, setSaved] = createSignal(
+  const [saved, setSaved] = createSignal("");
+  const [refused, setRefused] = createSignal(false);
+  const [notice, setNotice] = createSignal(
     laid.notice || (laid.readOnly ? "Made by a newer version: it can be read here, not changed." : ""),
   );
   let merging: string | null = null;
@@ -34,11 +37,14 @@ export function createSession(laid: Laid, desk: Desk) {
     revision: laid.revision,
     now: () => Date.now(),
     onSaved: (outcome) => {
-      if (!outcome.ok) setSaved(outcome.failure.text);
-      else if (outcome.value.conflict)
-        setSaved(`Another tab changed it too; this one is now kept as ${outcome.value.conflict.title}`);
-      else setSaved("Saved");
-      if (outcome.ok) void desk.shelf.setCurrent(outcome.value.id);
+      setRefused(!outcome.ok);
+      setSaved(outcome.ok ? "Saved" : "Not saved");
+      if (!outcome.ok) {
+        setNotice(outcome.failure.text);
+        return;
+      }
+      void desk.shelf.setCurrent(outcome.value.id);
+      if (outcome.value.conflict) goOnInCopy(outcome.value.conflict.title);
     },
   });
 
@@ -50,9 +56,22 @@ export function createSession(laid: Laid, desk: Desk) {
     saver.change(next.present);
   };
 
+  /** Another tab kept its own: what is on this page goes on beside it, under the title that the shelf gave it. */
+  const goOnInCopy = (title: string): void => {
+    setNotice(`Another tab changed this worksheet too. Both are kept: this one goes on as "${title}".`);
+    show(commit(history(), setWorksheet(history().present, { title }), { label: "Keep as a copy" }));
+  };
+  // What was sent by somebody is kept at once: closing the page must not lose it.
+  if (laid.received) saver.change(laid.worksheet);
+
   return {
     engine,
     history,
+    notice,
+    refused,
+    dismiss: (): void => {
+      setNotice("");
+    },
     held,
     saved,
     saver,
@@ -84,9 +103,9 @@ export function createSession(laid: Laid, desk: Desk) {
       merging = null;
       show(redo(history()));
     },
-    /** Tells the reader something where saving is told. */
+    /** Tells the reader something that stays until it is put away. */
     say: (text: string): void => {
-      setSaved(text);
+      setNotice(text);
     },
     hold: (): void => {
       setHeld(held() ? null : engine.view().results);

@@ -11,6 +11,7 @@ import { DAY } from "../units/constants.ts";
 import type { ShowOptions } from "../units/show.ts";
 import type { Desk, Laid } from "./desk.ts";
 import { makeEdits } from "./edits.ts";
+import { createKeeping } from "./keeping.ts";
 import { createRain } from "./rain.ts";
 import { makeReader } from "./reader.ts";
 import { createSession } from "./session.ts";
@@ -88,7 +89,8 @@ export function createSheet(laid: Laid, desk: Desk) {
     templates: TEMPLATES,
     rain: rain.state,
     opened,
-    edit: makeEdits({ session, desk, rain, setOpened, setRecord, refreshSheets }),
+    edit: makeEdits({ session, desk, rain, setOpened, setRecord }),
+    keep: createKeeping({ session, desk, reader, original: laid.received ?? null, refreshSheets }),
   };
   return { sheet, session };
 }

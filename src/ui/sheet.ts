@@ -10,11 +10,18 @@ import type { CardKind, CardKinds, Problem, Result, Row } from "../graph/types.t
 import type { StoredSeries } from "../scene/stored-water.ts";
 import type { ReadOptions } from "../units/read.ts";
 import type { ShowOptions } from "../units/show.ts";
+import type { Keeping } from "./keeping.ts";
 import type { RainEdits, RainImport } from "./rain-import.ts";
 
 export type SavedSheet = { readonly id: string; readonly title: string; readonly when: string };
 
-export type Template = { readonly id: string; readonly title: string; readonly forWhom: string };
+export type Template = {
+  readonly id: string;
+  readonly title: string;
+  readonly forWhom: string;
+  /** What to put one's own number in first. */
+  readonly changeFirst: string;
+};
 
 export type Sheet = {
   readonly kinds: CardKinds;
@@ -50,6 +57,7 @@ export type Sheet = {
   readonly rain: Accessor<RainImport>;
   readonly opened: Accessor<string | null>;
   readonly edit: Edits;
+  readonly keep: Keeping;
 };
 
 export type Edits = {
@@ -71,7 +79,6 @@ export type Edits = {
   /** Brings a card or quantity into view and focuses it. */
   readonly goTo: (id: string) => void;
   readonly openSheet: (id: string) => void;
-  readonly removeSheet: (id: string) => void;
   readonly start: (template: string | null) => void;
   readonly openFile: (file: File) => void;
   readonly saveFile: () => void;

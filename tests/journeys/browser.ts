@@ -67,5 +67,11 @@ export async function type(page: Page, id: string, text: string): Promise<void> 
 /** Text of a result row's value. */
 export async function shownValueOf(page: Page, id: string): Promise<string> {
   const text = await row(page, id).locator(".value").first().innerText();
-  return text.replaceAll("\u00a0", " ").split("\n")[0]?.trim() ?? "";
+  return (
+    text
+      .replaceAll("\u00a0", " ")
+      .split("\n")[0]
+      ?.replace(/[▲▼].*$/, "")
+      .trim() ?? ""
+  );
 }

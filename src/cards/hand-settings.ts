@@ -1,0 +1,14 @@
+// What is set by hand in the garden and belongs on the printed page: valves, floats, outlets, first water.
+
+const SETTINGS: Readonly<Record<string, readonly string[]>> = {
+  roof: ["drains_to", "first_flush_volume", "standpipe_length", "catch_from", "catch_until"],
+  tank: ["stand_height", "outlet_height", "overflows_to"],
+  line: ["valve_bore", "shut_level", "refill_time"],
+  filter: ["clean_every"],
+  delivery: ["lowest_water", "watering_time"],
+  battery: ["waterings_per_charge"],
+  bed: ["watering_volume", "watering_interval", "cans_per_watering"],
+};
+
+/** Rows of a card kind that say how something is set or done by hand, in the order to print them. */
+export const handSettings = (kind: string): readonly string[] => SETTINGS[kind] ?? [];

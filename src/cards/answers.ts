@@ -37,8 +37,8 @@ function value(quantity: string, tone: Tone): Piece {
 
 function reasonOf(result: Result | undefined): string | null {
   if (!result) return "one of the worksheet's four fixed cards is missing";
-  if (result?.state === "none") return result.reason;
-  if (result?.state === "failed") return result.problem.text;
+  if (result.state === "none") return result.reason;
+  if (result.state === "failed") return "a number it needs is wrong, as said below";
   return null;
 }
 
@@ -51,6 +51,21 @@ function storage(asked: Asked): Sentence {
   return { id: "storage", lead: true, pieces: [...pieces, ...driest(asked)], watch: id };
 }
 
+const leftOut = (asked: Asked): number => number(asked, "season.left_out") ?? 0;
+
+/** Said of all the answers together, since none of them knows of what is left out. */
+function without(asked: Asked): Sentence | null {
+  const parts = leftOut(asked);
+  if (parts === 0) return null;
+  const pieces: Piece[] = [
+    value("season.left_out", "trouble"),
+    parts === 1
+      ? " part is left out, because a number of it is missing or wrong: these answers are without it."
+      : " parts are left out, because a number of theirs is missing or wrong: these answers are without them.",
+  ];
+  return { id: "without", lead: false, watch: "season.left_out", pieces };
+}
+
 function driest(asked: Asked): readonly Piece[] {
   const short = number(asked, "season.driest_year_days_short");
   const why = reasonOf(asked.result("season.driest_year_days_short"));
@@ -60,7 +75,8 @@ function driest(asked: Asked): readonly Piece[] {
   if (short === 0 && usual > 0) {
     return [" In the driest year on record, ", year, ", no bed went short, but in others some did."];
   }
-  if (short === 0) return [" In the driest year on record, ", year, ", no bed went short."];
+  const which = leftOut(asked) > 0 ? "none of the beds that could be worked out" : "no bed";
+  if (short === 0) return [" In the driest year on record, ", year, `, ${which} went short.`];
   return [
     " In the driest year on record, ",
     year,
@@ -213,6 +229,13 @@ export function answers(asked: Asked): readonly Sentence[] {
       },
     ];
   }
-  const all = [storage(asked), watering(asked), byHand(asked), keepingUp(asked), givesOut(asked)];
+  const all = [
+    storage(asked),
+    without(asked),
+    watering(asked),
+    byHand(asked),
+    keepingUp(asked),
+    givesOut(asked),
+  ];
   return all.filter((sentence) => sentence !== null);
 }

@@ -2,7 +2,7 @@
 
 import type { Model, ModelInput, Outputs } from "../graph/types.ts";
 import { bedDemand } from "../season/demand.ts";
-import { bedPart } from "./bed-part.ts";
+import { bedPart, failedBy } from "./bed-part.ts";
 import { all, numberOf, outcomes, recordOf, seriesOf, wordOf } from "./inputs.ts";
 
 /** What the demand of a bed is worked out from; the plan of the season reads the same rows. */
@@ -33,7 +33,7 @@ const NEEDS = [
 
 function demandOf(input: ModelInput): Outputs {
   const part = bedPart("", input.results);
-  if ("reason" in part) return all(NEEDS, { failed: part.reason });
+  if ("reason" in part) return all(NEEDS, failedBy(part));
   const season = { start: wordOf(input, "site.season_start"), end: wordOf(input, "site.season_end") };
   const demand = bedDemand(
     part,

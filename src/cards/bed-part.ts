@@ -1,9 +1,10 @@
 // From a bed's rows to the part of the season's plan that stands for it.
 
 import soilTable from "../../shared/soils.json";
-import type { Result } from "../graph/types.ts";
+import type { Outcome, Result } from "../graph/types.ts";
 import type { BedPart, CropPart } from "../season/plan.ts";
 import { cropPart, ROOT_START } from "./crops.ts";
+import { causeOf } from "./inputs.ts";
 
 const SOILS: Readonly<Record<string, { readonly label: string; readonly held: { readonly value: number } }>> =
   soilTable.soils;
@@ -11,13 +12,21 @@ const SOILS: Readonly<Record<string, { readonly label: string; readonly held: { 
 type Results = Readonly<Record<string, Result>>;
 
 /** The first thing that is missing, in words; null where all rows are ready. */
-function firstMissing(results: Results, names: readonly string[]): string | null {
-  for (const name of names) {
-    const result = results[name];
-    if (result?.state === "failed") return result.problem.text;
-    if (result?.state !== "ready") return `${name.replaceAll("_", " ")} is not known`;
-  }
-  return null;
+export function firstMissing(results: Results, names: readonly string[]): Missing | null {
+  const name = names.find((candidate) => results[candidate]?.state !== "ready");
+  if (name === undefined) return null;
+  const result = results[name];
+  if (result?.state === "none") return { reason: result.reason };
+  if (result?.state !== "failed") return { reason: `${name.replaceAll("_", " ")} is not known` };
+  return { reason: result.problem.text, cause: causeOf(result) ?? result.problem.at };
+}
+
+/** Why a part cannot be made, and the quantity at which the trouble began, where one is to blame. */
+export type Missing = { readonly reason: string; readonly cause?: string };
+
+/** The same as what a model says of its outputs. */
+export function failedBy({ reason, cause }: Missing): Outcome {
+  return cause === undefined ? { failed: reason } : { failed: reason, cause };
 }
 
 /** A ready number. */
@@ -68,9 +77,9 @@ function cropsOf(results: Results): readonly CropPart[] | { readonly reason: str
 }
 
 /** The bed as the season sees it, or the reason why it cannot be seen. */
-export function bedPart(id: string, results: Results): BedPart | { readonly reason: string } {
+export function bedPart(id: string, results: Results): BedPart | Missing {
   const missing = firstMissing(results, NEEDED);
-  if (missing) return { reason: missing };
+  if (missing) return missing;
   const crops = cropsOf(results);
   if ("reason" in crops) return crops;
   const soil = SOILS[readyWord(results, "soil")];

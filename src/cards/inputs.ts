@@ -1,6 +1,6 @@
 // Reading a model's inputs without casts at every line.
 
-import type { ModelInput, Outcome, Outputs, Value } from "../graph/types.ts";
+import type { ModelInput, Outcome, Outputs, Result, Value } from "../graph/types.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 
 /** A number among the ready values. */
@@ -35,6 +35,11 @@ export function wordOrNull(input: ModelInput, name: string): string | null {
 export function recordOf(input: ModelInput): DailyRecord {
   if (!input.record) throw new Error("The rain record is not here.");
   return input.record;
+}
+
+/** Where the trouble of a failed result began; null where it did not fail. */
+export function causeOf(result: Result | undefined): string | null {
+  return result?.state === "failed" ? (result.problem.cause ?? result.problem.at) : null;
 }
 
 /** A long series. */

@@ -40,7 +40,7 @@ export const ROOF_CAUTIONS: readonly Caution[] = [
     text: "In a usual year it freezes on {frost_days} days while this roof is connected. Before the first hard frost turn the downspout away from the tank, and drain the first-flush pipe, hoses, filters, float valves and the pump; leave the taps open. Full tanks split: leave room at the top.",
     beside: "frost_days",
     source: PRACTICE,
-    weight: "trouble",
+    weight: "note",
   },
   {
     id: "asphalt_and_food",

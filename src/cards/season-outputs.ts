@@ -86,9 +86,10 @@ function ofParts(answer: SeasonAnswer): Outputs {
 function ofLeftOut(plan: SeasonPlan, has: Outputs): Outputs {
   const rows: Record<string, Outcome> = {};
   const names = new Set(Object.values(PART_ROWS).flat());
-  for (const { id, reason } of plan.leftOut) {
-    for (const name of names)
-      if (!has[`${id}.${name}`]) rows[`${id}.${name}`] = { failed: `Left out of the season: ${reason}.` };
+  for (const { id, reason, cause } of plan.leftOut) {
+    const failed = `Left out of the season: ${reason.replace(/\.$/, "")}.`;
+    const outcome: Outcome = cause === undefined ? { failed } : { failed, cause };
+    for (const name of names) if (!has[`${id}.${name}`]) rows[`${id}.${name}`] = outcome;
   }
   return rows;
 }

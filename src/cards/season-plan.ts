@@ -1,6 +1,6 @@
 // From the cards' results to the plan of one season run: what is known goes in, what is not is left out with its reason.
 
-import type { CardView, ModelInput, Result } from "../graph/types.ts";
+import type { CardView, ModelInput } from "../graph/types.ts";
 import type { Vessel } from "../physics/vessel.ts";
 import type {
   BatteryPart,
@@ -17,7 +17,7 @@ import type {
   TeePart,
 } from "../season/plan.ts";
 import { BED_ROWS } from "./bed-demand.ts";
-import { bedPart, readyNumber, readyWord } from "./bed-part.ts";
+import { bedPart, firstMissing, type Missing, readyNumber, readyWord } from "./bed-part.ts";
 import { numberOf, numberOrNull, wordOf } from "./inputs.ts";
 
 /** Rows of every kind that the plan is put together from. */
@@ -81,13 +81,7 @@ const NEEDED: Readonly<Record<string, Needed>> = {
   bed: [],
 };
 
-function whyNot(result: Result | undefined, name: string): string {
-  if (result?.state === "failed") return result.problem.text;
-  if (result?.state === "none") return result.reason;
-  return `${name.replaceAll("_", " ")} is not known`;
-}
-
-type Maker<Part> = (id: string, results: CardView["results"]) => Part | { readonly reason: string };
+type Maker<Part> = (id: string, results: CardView["results"]) => Part | Missing;
 
 function partsOf<Part>(
   input: ModelInput,
@@ -97,10 +91,8 @@ function partsOf<Part>(
 ): readonly Part[] {
   const parts: Part[] = [];
   for (const card of input.cards[kind] ?? []) {
-    const bad = NEEDED[kind]?.find((name) => card.results[name]?.state !== "ready");
-    const part = bad ? { reason: whyNot(card.results[bad], bad) } : make(card.id, card.results);
-    if (typeof part === "object" && part !== null && "reason" in part)
-      leftOut.push({ id: card.id, reason: part.reason });
+    const part = firstMissing(card.results, NEEDED[kind] ?? []) ?? make(card.id, card.results);
+    if (typeof part === "object" && part !== null && "reason" in part) leftOut.push({ id: card.id, ...part });
     else parts.push(part as Part);
   }
   return parts;
@@ -207,7 +199,7 @@ const batteryPart: Maker<BatteryPart> = (id, results) => ({
 });
 
 /** Parts that lean on a part that is not there go too, until nothing changes. */
-function withoutDangling(plan: SeasonPlan): SeasonPlan {
+function withoutDangling(plan: SeasonPlan, titleOf: (id: string) => string): SeasonPlan {
   const leftOut = [...plan.leftOut];
   const here = new Set([...plan.tanks, ...plan.tees].map((part) => part.id));
   const keep = <Part extends { readonly id: string }>(
@@ -216,7 +208,11 @@ function withoutDangling(plan: SeasonPlan): SeasonPlan {
   ): Part[] =>
     parts.filter((part) => {
       const missing = leansOn(part);
-      if (missing) leftOut.push({ id: part.id, reason: `${missing} is left out` });
+      if (missing) {
+        const cause = leftOut.find((other) => other.id === missing)?.cause;
+        const reason = `${titleOf(missing)} is left out`;
+        leftOut.push({ id: part.id, reason, ...(cause === undefined ? {} : { cause }) });
+      }
       return !missing;
     });
   const gone = (id: string | null): string | null => (id !== null && !here.has(id) ? id : null);
@@ -244,7 +240,7 @@ export function seasonPlan(input: ModelInput): SeasonPlan {
   const leftOut: LeftOut[] = [];
   const viscosity = numberOf(input, "site.water_viscosity") / numberOf(input, "site.water_density");
   const beds = partsOf<BedPart>(input, "bed", leftOut, bedPart);
-  return withoutDangling({
+  const plan: SeasonPlan = {
     start: wordOf(input, "site.season_start"),
     end: wordOf(input, "site.season_end"),
     storageRule: wordOf(input, "site.storage_rule") === "use_first" ? "use_first" : "spill_first",
@@ -266,5 +262,9 @@ export function seasonPlan(input: ModelInput): SeasonPlan {
     batteries: partsOf(input, "battery", leftOut, batteryPart),
     beds,
     leftOut,
-  });
+  };
+  const titles = new Map(
+    Object.values(input.cards).flatMap((cards) => cards.map((card) => [card.id, card.title])),
+  );
+  return withoutDangling(plan, (id) => titles.get(id) ?? id);
 }

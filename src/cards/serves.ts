@@ -5,7 +5,7 @@ import { OPEN_WATER_COEFFICIENT } from "../physics/open-water.ts";
 import { isoDate, parseIsoDate } from "../units/calendar.ts";
 import { DAY } from "../units/constants.ts";
 import { readyList, readyWord } from "./bed-part.ts";
-import { numberOrNull, wordOrNull } from "./inputs.ts";
+import { causeOf, numberOrNull, wordOrNull } from "./inputs.ts";
 
 /** Rows read of every card for this. */
 export const SERVES_ROWS: Readonly<Record<string, readonly string[]>> = {
@@ -66,15 +66,15 @@ function bedsBehind(network: Network, tank: string): readonly CardView[] {
 const numeric = (result: Result | undefined): number | null =>
   result?.state === "ready" && typeof result.value === "number" ? result.value : null;
 
-type Sum = { readonly need: number } | { readonly failed: string };
+type Sum = { readonly need: number } | { readonly failed: string; readonly cause: string };
 
 /** What the beds need on a peak day [m3]; a bed without a need is left out, one that failed fails it. */
 function needOf(beds: readonly CardView[]): Sum {
   let need = 0;
   for (const bed of beds) {
     const result = bed.results["peak_day_need"];
-    if (result?.state === "failed")
-      return { failed: `What ${bed.title} needs is not known: ${result.problem.text}` };
+    const cause = causeOf(result);
+    if (cause !== null) return { failed: `What ${bed.title} needs is not known.`, cause };
     need += numeric(result) ?? 0;
   }
   return { need };

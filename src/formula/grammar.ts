@@ -19,7 +19,8 @@ type Frame = {
   commas: number;
 };
 
-const JOINTS: ReadonlySet<string> = new Set([
+/** Operators between two values. */
+export const JOINTS: ReadonlySet<unknown> = new Set([
   "+",
   "-",
   "*",

@@ -2,7 +2,7 @@
 // alone, and its list of instructions is taken over by an allow-list; nothing of it is ever evaluated.
 
 import { Parser } from "expr-eval";
-import type { Calls } from "./grammar.ts";
+import { type Calls, JOINTS } from "./grammar.ts";
 import type { Token } from "./tokens.ts";
 import { type BinarySign, FormulaTrouble, type Node, type Place } from "./tree.ts";
 
@@ -44,24 +44,8 @@ function lockedParser(): Parser {
 }
 
 const PARSER = lockedParser();
-const BINARY: ReadonlySet<unknown> = new Set([
-  "+",
-  "-",
-  "*",
-  "/",
-  "^",
-  "<",
-  "<=",
-  ">",
-  ">=",
-  "==",
-  "!=",
-  "and",
-  "or",
-]);
-
 function isBinary(value: unknown): value is BinarySign {
-  return BINARY.has(value);
+  return JOINTS.has(value);
 }
 
 class Walk {

@@ -85,7 +85,10 @@ export function computeModel(pass: Pass, node: GraphNode, work: ModelWork): Resu
 function resultOfOutcome(outcome: Outcome | undefined, id: string): Result {
   if (typeof outcome !== "object" || outcome === null)
     return failed("model", id, "Nothing was worked out for this.");
-  if ("failed" in outcome) return failed("model", id, outcome.failed);
+  if ("failed" in outcome) {
+    const { cause } = outcome;
+    return cause ? failed("upstream", id, outcome.failed, { cause }) : failed("model", id, outcome.failed);
+  }
   if ("none" in outcome) return none(outcome.none, id);
   if (outcome.value === null || outcome.value === undefined)
     return none("there is nothing to work it out from", id);

@@ -146,7 +146,11 @@ export type UserFormulaRow = Named & {
 
 export type Row = Given | FormulaRow | OutputRow | GatherRow | UserFormulaRow;
 
-export type Outcome = { readonly value: Value } | { readonly none: string } | { readonly failed: string };
+export type Outcome =
+  | { readonly value: Value }
+  | { readonly none: string }
+  /** `cause` names the quantity at which the trouble began, when it is another one. */
+  | { readonly failed: string; readonly cause?: QuantityId };
 
 export type Outputs = Readonly<Record<string, Outcome>>;
 

@@ -38,11 +38,22 @@ function facing(
   };
 }
 
-/** The highest place of a route that water has to climb to again; null where it only falls. */
-export function humpOf(route: LinePart["route"]): readonly [number, number] | null {
-  let lowest = Number.POSITIVE_INFINITY;
+/** The points of a route between the line's two ends, and the length that they are measured along [m]. */
+export function routeBetween(line: LinePart): {
+  readonly points: LinePart["route"];
+  readonly length: number;
+} {
+  const last = line.route[line.route.length - 1]?.[0] ?? 0;
+  const length = Math.max(line.length ?? 0, last);
+  return { points: line.route.filter(([distance]) => distance > 0 && distance < length), length };
+}
+
+/** The highest place between its ends that water has to climb to; null where a line only falls. */
+export function humpOf(line: LinePart): readonly [number, number] | null {
+  const first = line.route.find(([distance]) => distance <= 0)?.[1];
+  let lowest = Math.min(line.startHeight ?? Number.POSITIVE_INFINITY, first ?? Number.POSITIVE_INFINITY);
   let hump: readonly [number, number] | null = null;
-  for (const point of route) {
+  for (const point of routeBetween(line).points) {
     if (point[1] > lowest && (hump === null || point[1] > hump[1])) hump = point;
     lowest = Math.min(lowest, point[1]);
   }
@@ -51,7 +62,7 @@ export function humpOf(route: LinePart["route"]): readonly [number, number] | nu
 
 /** Where a line's mark stands: on its hump where the ground shows it, else halfway. */
 function markOf(bench: Bench, line: LinePart, start: number, end: number): readonly [number, number] {
-  const hump = humpOf(line.route);
+  const hump = humpOf(line);
   const [left, right] = start < end ? [start, end] : [end, start];
   const top = hump && yOf(bench, hump[1]);
   const corner = bench.ground.find(

@@ -10,6 +10,7 @@ import {
   drawTap,
   type Grade,
   type Outlet,
+  routeBetween,
 } from "./draw-hoses.ts";
 import { drawRoofsOver, drawShed, drawTank, drawTee } from "./draw-tanks.ts";
 import { drawBed, drawCan, drawPower } from "./draw-yard.ts";
@@ -50,7 +51,7 @@ function heightsOf(place: Place, cells: readonly Cell[]): readonly number[] {
     ...place.tees.filter((tee) => ids.has(tee.id)).map((tee) => tee.height),
     ...place.lines
       .filter((line) => ids.has(line.from ?? "") && ids.has(line.to ?? ""))
-      .flatMap((line) => line.route.map(([, height]) => height)),
+      .flatMap((line) => routeBetween(line).points.map(([, height]) => height)),
   ];
 }
 
@@ -89,9 +90,10 @@ function routed(
   to: readonly [number, number],
   y: (height: number) => number,
 ): Ground | null {
-  const length = line?.route[line.route.length - 1]?.[0] ?? 0;
-  if (!line || line.route.length < 3 || length <= 0) return null;
-  const inside = line.route.slice(1, -1).map(([distance, height]) => {
+  if (!line) return null;
+  const { points, length } = routeBetween(line);
+  if (points.length === 0) return null;
+  const inside = points.map(([distance, height]) => {
     const x = from[0] + ((to[0] - from[0]) * distance) / length;
     return [x, y(height)] as const;
   });

@@ -53,6 +53,8 @@ export type LinePart = Part & {
   /** Of both ends [m]; null where they are not known. */
   readonly startHeight: number | null;
   readonly endHeight: number | null;
+  /** Along the hose [m]. */
+  readonly length: number | null;
   /** Points [distance, height] [m]; empty where no route is given. */
   readonly route: readonly (readonly [number, number])[];
 };

@@ -168,6 +168,7 @@ function waterParts({
       to: link(card, "to"),
       startHeight: number(asked, `${card.id}.start_height`),
       endHeight: number(asked, `${card.id}.end_height`),
+      length: number(asked, `${card.id}.length`),
       route: routeOf(asked, `${card.id}.route`),
     })),
     draws: of("draw").map((card) => ({
@@ -197,7 +198,7 @@ export function readPlace(asked: Asked): Place {
     deliveries: of("delivery").map((card) => ({
       ...part(card, "watering_time", "power", (time) => `longest watering ${time}`),
       from: link(card, "from"),
-      poweredBy: link(card, "powered_by"),
+      poweredBy: link(card, "powered_by") ?? word(asked, `${link(card, "pump") ?? ""}.powered_by`),
       waters: of("bed")
         .filter(watered(card))
         .map((bed) => bed.id),

@@ -49,7 +49,7 @@ function lineText(tell: Tell, line: LinePart): string {
     line.startHeight !== null && line.endHeight !== null
       ? `, from ${height(tell, line.startHeight)} to ${height(tell, line.endHeight)}`
       : "";
-  const hump = humpOf(line.route);
+  const hump = humpOf(line);
   const over = hump
     ? `, over a hump of ${height(tell, hump[1])} at ${showQuantity(hump[0], "distance", tell.asked.options)}`
     : "";

@@ -160,7 +160,12 @@ export type BedPart = {
     | { readonly kind: "fixed"; readonly volume: number; readonly every: number };
 };
 
-export type LeftOut = { readonly id: string; readonly reason: string };
+export type LeftOut = {
+  readonly id: string;
+  readonly reason: string;
+  /** Quantity at which the trouble began, where one is to blame. */
+  readonly cause?: string;
+};
 
 export type SeasonPlan = {
   readonly start: MonthDay;

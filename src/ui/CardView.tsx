@@ -67,7 +67,10 @@ export function CardView(props: { readonly card: Card }) {
   const rows = createMemo(() => (sheet.kinds[props.card.kind]?.rows ?? []).filter((row) => !row.hidden));
   const main = () => rows().filter((row) => !row.minor);
   const minor = () => rows().filter((row) => row.minor);
-  const minorOpen = () => minor().some((row) => sheet.opened() === `${props.card.id}.${row.name}`);
+  // A memo, so that an edit of the card does not close what the reader opened.
+  const minorOpen = createMemo(() =>
+    minor().some((row) => sheet.opened() === `${props.card.id}.${row.name}`),
+  );
   const unknown = () => sheet.problems().find((problem) => problem.at === props.card.id);
   return (
     <article class="card" id={props.card.id} aria-label={props.card.title}>

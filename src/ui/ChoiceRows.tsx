@@ -1,11 +1,27 @@
 // Rows of which one picks: words, links to other cards, dates, free text.
 
-import { createSignal, For, Index, Show } from "solid-js";
+import { createSignal, For, Index, type JSX, Show } from "solid-js";
 import type { Card } from "../document/worksheet.ts";
-import type { ChoiceGiven, DateGiven, LinkGiven, TextGiven } from "../graph/types.ts";
+import type { ChoiceGiven, DateGiven, Given, LinkGiven, TextGiven } from "../graph/types.ts";
 import { Cautions } from "./Cautions.tsx";
 import { DayPicker } from "./DayPicker.tsx";
 import { useSheet } from "./sheet.ts";
+
+/** A row of which the value is one control under the row's label, with what is wrong and what to beware of. */
+function PickRow(props: { readonly card: Card; readonly row: Given; readonly children: JSX.Element }) {
+  const sheet = useSheet();
+  const id = () => `${props.card.id}.${props.row.name}`;
+  return (
+    <div class="row">
+      <label class="label" for={id()} title={props.row.help}>
+        {props.row.label}
+      </label>
+      <span class="value">{props.children}</span>
+      <Show when={sheet.failure(id())}>{(text) => <p class="wrong">{text()}</p>}</Show>
+      <Cautions card={props.card} beside={props.row.name} />
+    </div>
+  );
+}
 
 export function ChoiceRow(props: { readonly card: Card; readonly row: ChoiceGiven }) {
   const sheet = useSheet();
@@ -15,26 +31,17 @@ export function ChoiceRow(props: { readonly card: Card; readonly row: ChoiceGive
     return typeof entry === "string" ? entry : props.row.default;
   };
   return (
-    <div class="row">
-      <label class="label" for={id()} title={props.row.help}>
-        {props.row.label}
-      </label>
-      <span class="value">
-        <select
-          id={id()}
-          value={word()}
-          onChange={(event) =>
-            sheet.edit.given(props.card, props.row, { value: event.currentTarget.value, unit: "" })
-          }
-        >
-          <For each={props.row.options}>
-            {(option) => <option value={option.word}>{option.label}</option>}
-          </For>
-        </select>
-      </span>
-      <Show when={sheet.failure(id())}>{(text) => <p class="wrong">{text()}</p>}</Show>
-      <Cautions card={props.card} beside={props.row.name} />
-    </div>
+    <PickRow card={props.card} row={props.row}>
+      <select
+        id={id()}
+        value={word()}
+        onChange={(event) =>
+          sheet.edit.given(props.card, props.row, { value: event.currentTarget.value, unit: "" })
+        }
+      >
+        <For each={props.row.options}>{(option) => <option value={option.word}>{option.label}</option>}</For>
+      </select>
+    </PickRow>
   );
 }
 
@@ -56,38 +63,31 @@ function SingleLink(props: { readonly card: Card; readonly row: LinkGiven }) {
   };
   const dead = () => value() !== "" && !targets().some((card) => card.id === value());
   return (
-    <div class="row">
-      <label class="label" for={id()} title={props.row.help}>
-        {props.row.label}
-      </label>
-      <span class="value">
-        <select
-          id={id()}
-          value={value()}
-          onChange={(event) =>
-            sheet.edit.given(
-              props.card,
-              props.row,
-              event.currentTarget.value ? { value: event.currentTarget.value, unit: "" } : null,
-            )
-          }
-        >
-          <option value="">nothing</option>
-          <Show when={dead()}>
-            <option value={value()}>{value()}, which is gone</option>
-          </Show>
-          <For each={targets()}>
-            {(card) => (
-              <option value={card.id} selected={card.id === value()}>
-                {card.title}
-              </option>
-            )}
-          </For>
-        </select>
-      </span>
-      <Show when={sheet.failure(id())}>{(text) => <p class="wrong">{text()}</p>}</Show>
-      <Cautions card={props.card} beside={props.row.name} />
-    </div>
+    <PickRow card={props.card} row={props.row}>
+      <select
+        id={id()}
+        value={value()}
+        onChange={(event) =>
+          sheet.edit.given(
+            props.card,
+            props.row,
+            event.currentTarget.value ? { value: event.currentTarget.value, unit: "" } : null,
+          )
+        }
+      >
+        <option value="">nothing</option>
+        <Show when={dead()}>
+          <option value={value()}>{value()}, which is gone</option>
+        </Show>
+        <For each={targets()}>
+          {(card) => (
+            <option value={card.id} selected={card.id === value()}>
+              {card.title}
+            </option>
+          )}
+        </For>
+      </select>
+    </PickRow>
   );
 }
 
@@ -173,34 +173,28 @@ export function DateRow(props: { readonly card: Card; readonly row: DateGiven })
   const put = (date: string | null) =>
     sheet.edit.given(props.card, props.row, date ? { value: date, unit: "" } : null);
   return (
-    <div class="row">
-      <label class="label" for={id()} title={props.row.help}>
-        {props.row.label}
-      </label>
-      <span class="value">
-        <Show
-          when={props.row.form === "month_day"}
-          fallback={
-            <input
-              id={id()}
-              type="date"
-              class="measure"
-              value={value() ?? ""}
-              onChange={(event) => put(event.currentTarget.value || null)}
-            />
-          }
-        >
-          <DayPicker
+    <PickRow card={props.card} row={props.row}>
+      <Show
+        when={props.row.form === "month_day"}
+        fallback={
+          <input
             id={id()}
-            label={props.row.label}
-            value={value()}
-            optional={props.row.default === null}
-            onPick={put}
+            type="date"
+            class="measure"
+            value={value() ?? ""}
+            onChange={(event) => put(event.currentTarget.value || null)}
           />
-        </Show>
-      </span>
-      <Show when={sheet.failure(id())}>{(text) => <p class="wrong">{text()}</p>}</Show>
-    </div>
+        }
+      >
+        <DayPicker
+          id={id()}
+          label={props.row.label}
+          value={value()}
+          optional={props.row.default === null}
+          onPick={put}
+        />
+      </Show>
+    </PickRow>
   );
 }
 

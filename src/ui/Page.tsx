@@ -2,6 +2,7 @@
 
 import { For, Show } from "solid-js";
 import type { Card } from "../document/worksheet.ts";
+import type { Problem } from "../graph/types.ts";
 import { Answers } from "./Answers.tsx";
 import { CardView } from "./CardView.tsx";
 import { Drawing } from "./Drawing.tsx";
@@ -92,6 +93,9 @@ function Header() {
 
 function Problems() {
   const sheet = useSheet();
+  // Many a problem begins with its row's label; then the card's title is all that is still to be said.
+  const head = ({ at, text }: Problem): string =>
+    text.startsWith(`${sheet.label(at)}:`) ? sheet.place(at.split(".")[0] ?? at) : sheet.place(at);
   return (
     <Show when={sheet.problems().length > 0}>
       <section class="width">
@@ -106,7 +110,7 @@ function Problems() {
               {(problem) => (
                 <li>
                   <button type="button" onClick={() => sheet.edit.goTo(problem.at)}>
-                    {sheet.place(problem.at) || "This worksheet"}
+                    {head(problem) || "This worksheet"}
                   </button>
                   : {problem.text}
                 </li>

@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
+import { answers } from "../../src/cards/answers.ts";
 import { CARD_KINDS } from "../../src/cards/index.ts";
 import { emptyWorksheet } from "../../src/document/blank.ts";
 import { addCard, removeCard } from "../../src/document/card-edits.ts";
@@ -122,6 +123,19 @@ describe("worksheets with something wrong answer what they still can", () => {
     expect(whole.results.get("porch_roof.footprint")).toMatchObject({ state: "failed" });
     expect(number(whole, "season.left_out")).toBe(1);
     expect(number(whole, "season.share_met")).toBeGreaterThan(0);
+  });
+
+  test("regression: one wrong number is one problem, and the answers say what they are without", () => {
+    const whole = workOut(setGiven(demo(), "long_bed", "length", { value: 3, unit: "gal" }), CARD_KINDS);
+    expect(whole.results.problems.map(({ at }) => at)).toEqual(["long_bed.length"]);
+    expect(whole.results.get("long_bed.days_short")).toMatchObject({
+      problem: { code: "upstream", cause: "long_bed.length" },
+    });
+    const said = answers({ result: (id) => whole.results.get(id), cards: demo().cards });
+    expect(said.map(({ id }) => id)).toContain("without");
+    const words = said.flatMap(({ pieces }) => pieces.filter((piece) => typeof piece === "string")).join("");
+    expect(words).not.toContain(", no bed went short");
+    expect(words).not.toContain("..");
   });
 
   test("a cycle in own lines fails both with the path, and nothing else", () => {

@@ -86,6 +86,7 @@ function line(id: string, tanks: readonly string[]): fc.Arbitrary<LinePart> {
       to: among(tanks),
       startHeight: height,
       endHeight: height,
+      length: fc.option(fc.double({ min: 1, max: 60, noNaN: true })),
       route,
     })
     .map(({ part: one, route: heights, ...rest }) => ({
@@ -196,7 +197,7 @@ export function plainTank(id: string, ground: number, height = 1, stand = 0): Ta
 }
 
 export function plainLine(id: string, from: string, to: string, more: Partial<LinePart> = {}): LinePart {
-  return { ...bare(id, id), from, to, startHeight: null, endHeight: null, route: [], ...more };
+  return { ...bare(id, id), from, to, startHeight: null, endHeight: null, length: null, route: [], ...more };
 }
 
 export const plainPart = bare;

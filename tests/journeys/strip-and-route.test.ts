@@ -1,0 +1,62 @@
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { launch, open, PHONE, row, settled } from "./browser.ts";
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launch();
+});
+afterAll(async () => {
+  await browser.close();
+});
+
+/** CSS pixels of a millimetre: 96 to the inch, by definition. */
+const PIXELS = 96 / 25.4;
+
+describe("what is measured in the garden, in a real browser", () => {
+  test("a hump typed into the route says where it is and what to do; taken out again, it is gone", async () => {
+    const { page, context, complaints } = await open(browser, { viewport: PHONE });
+    const card = page.locator("#hose_down");
+    await card.locator("details.minor > summary").click();
+    const points = row(page, "hose_down.route");
+    expect(await points.locator("li").count()).toBe(4);
+    await points.getByRole("button", { name: "Add a point" }).click();
+    await settled(page);
+    // Behind the last point, at 68 ft; now it stands higher than the water in the totes.
+    await points.getByLabel("Point 4, height").fill("2.4 m");
+    await points.getByLabel("Point 4, height").press("Enter");
+    await settled(page);
+    await page.locator("#hose_down").getByText("runs only as a siphon").first().waitFor();
+    expect(await card.innerText()).toMatch(/at 68\s*ft/);
+    await points.getByLabel("Take point 4 out").click();
+    await settled(page);
+    expect(await card.getByText("runs only as a siphon").count()).toBe(0);
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test("the dip-stick strip stands at true scale on the page and in print", async () => {
+    const { page, context, complaints } = await open(browser);
+    await page.getByLabel("More for Two totes").click();
+    await page.locator("#totes").getByRole("button", { name: "Dip-stick strip" }).click();
+    const strip = page.locator("dialog.dip");
+    await strip.waitFor();
+    // The check line of 100 mm with a millimetre of room at both ends.
+    const check = async () => ((await strip.locator("svg.check").boundingBox())?.width ?? 0) / PIXELS;
+    expect(await strip.locator("svg.check").getAttribute("viewBox")).toBe("-1 0 102 6");
+    expect(await check()).toBeCloseTo(102, 1);
+    const pieces = await strip.locator(".pieces svg").all();
+    let height = 0;
+    for (const piece of pieces) height += (await piece.boundingBox())?.height ?? 0;
+    // The demo's water stands 39 in.
+    expect(height / PIXELS).toBeCloseTo(39 * 25.4, 0);
+    await page.emulateMedia({ media: "print" });
+    expect(await page.locator("#totes").isVisible()).toBe(false);
+    expect(await check()).toBeCloseTo(102, 1);
+    await page.emulateMedia({ media: "screen" });
+    await strip.getByRole("button", { name: "Close" }).click();
+    expect(await page.locator("dialog.dip").count()).toBe(0);
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+});

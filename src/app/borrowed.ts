@@ -1,33 +1,40 @@
 // Numbers of somebody else's place in a received worksheet: marked on arrival, listed until they are replaced.
 
 import { localNumbers } from "../cards/local-numbers.ts";
-import { setGiven } from "../document/edits.ts";
+import { effective } from "../document/effective.ts";
+import { mapCards, mapGivens, withCards } from "../document/entries.ts";
+import { frozen } from "../document/freeze.ts";
 import type { Entry, Worksheet } from "../document/worksheet.ts";
 
-type Spot = { readonly card: string; readonly name: string; readonly entry: Entry };
+const isFilled = ({ value }: Entry): boolean => value !== null && value !== "";
 
-function spots(worksheet: Worksheet): readonly Spot[] {
-  return worksheet.cards.flatMap((card) =>
-    localNumbers(card.kind).flatMap((name) => {
-      const entry = card.givens[name];
-      return entry && entry.value !== null && entry.value !== "" ? [{ card: card.id, name, entry }] : [];
-    }),
-  );
+/** Every number of the place changed alike, in the options too. */
+function mapLocal(
+  worksheet: Worksheet,
+  change: (entry: Entry, card: string, name: string) => Entry,
+): Worksheet {
+  const cards = mapCards(worksheet.cards, (card) => {
+    const names = localNumbers(card.kind);
+    return mapGivens(card, (entry, name) =>
+      names.includes(name) && isFilled(entry) ? change(entry, card.id, name) : entry,
+    );
+  });
+  return frozen(withCards(worksheet, cards));
 }
 
 /** The worksheet with every number of its maker's place marked as borrowed. */
 export function markBorrowed(worksheet: Worksheet): Worksheet {
-  return spots(worksheet).reduce<Worksheet>(
-    (sheet, { card, name, entry }) => setGiven(sheet, card, name, { ...entry, from: "borrowed" }),
-    worksheet,
-  );
+  return mapLocal(worksheet, (entry) => ({ ...entry, from: "borrowed" }));
 }
 
-/** Ids of what is still borrowed. */
+/** Ids of what is still borrowed, as the worksheet is now, with the options in use. */
 export function borrowedIn(worksheet: Worksheet): readonly string[] {
-  return spots(worksheet)
-    .filter(({ entry }) => entry.from === "borrowed")
-    .map(({ card, name }) => `${card}.${name}`);
+  return effective(worksheet).cards.flatMap((card) =>
+    localNumbers(card.kind).flatMap((name) => {
+      const entry = card.givens[name];
+      return entry && isFilled(entry) && entry.from === "borrowed" ? [`${card.id}.${name}`] : [];
+    }),
+  );
 }
 
 /**
@@ -36,12 +43,10 @@ export function borrowedIn(worksheet: Worksheet): readonly string[] {
  * @param original the worksheet as it arrived, if it is still known: it says where each number came from
  */
 export function unmarkBorrowed(worksheet: Worksheet, original: Worksheet | null): Worksheet {
-  const before = original ? spots(original) : [];
-  return spots(worksheet)
-    .filter(({ entry }) => entry.from === "borrowed")
-    .reduce<Worksheet>((sheet, { card, name, entry }) => {
-      const { from: _, ...bare } = entry;
-      const was = before.find((spot) => spot.card === card && spot.name === name)?.entry.from;
-      return setGiven(sheet, card, name, was ? { ...bare, from: was } : bare);
-    }, worksheet);
+  return mapLocal(worksheet, (entry, cardId, name) => {
+    if (entry.from !== "borrowed") return entry;
+    const { from: _, ...bare } = entry;
+    const was = original?.cards.find(({ id }) => id === cardId)?.givens[name]?.from;
+    return was ? { ...bare, from: was } : bare;
+  });
 }

@@ -31,6 +31,7 @@ export type Desk = {
   readonly lay: (worksheet: Worksheet, records?: readonly DailyRecord[], notice?: string) => void;
   /** Opens beside the user's own what came by link or file. */
   readonly receive: (bundle: Bundle) => void;
+  readonly titlesKept: () => Promise<ReadonlySet<string>>;
   /** Something said whatever worksheet is open. */
   readonly said: () => string;
   readonly setSaid: (text: string) => void;

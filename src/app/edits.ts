@@ -14,6 +14,7 @@ import { isoDate } from "../units/calendar.ts";
 import { DAY } from "../units/constants.ts";
 import type { Desk } from "./desk.ts";
 import { download, fileStem } from "./download.ts";
+import { freeTitle } from "./free-title.ts";
 import { normalsOf } from "./normals-of.ts";
 import type { createRain } from "./rain.ts";
 import type { Session } from "./session.ts";
@@ -104,7 +105,10 @@ function sheetEdits({ session, desk }: Tools): Pick<Edits, "openSheet" | "start"
       const { units, locale, currency } = session.worksheet();
       const fresh =
         id === null ? emptyWorksheet({ units, locale, currency, made_on: today() }) : template(id);
-      void session.saver.flush().then(() => desk.lay(fresh));
+      void session.saver
+        .flush()
+        .then(desk.titlesKept)
+        .then((taken) => desk.lay(setWorksheet(fresh, { title: freeTitle(fresh.title, taken) })));
     },
     openFile: (file) =>
       void file.text().then((text) => {
@@ -146,6 +150,10 @@ export function makeEdits(tools: Tools): Edits {
     joinRain: rain.join,
     takeRain: rain.keep,
     cancelRain: rain.forget,
+    reopenRain: () => {
+      const record = session.engine.records.get(recordNames(session.worksheet())[0] ?? "");
+      if (record) rain.again(record);
+    },
     dropRain: () => {
       rain.forget();
       setRecord("", "Back to made-up weather");

@@ -41,6 +41,14 @@ function recordInUse(session: Session): DailyRecord | null {
 /** The worksheet as it goes to somebody else, dated today. */
 const outgoing = (session: Session): Worksheet => setWorksheet(session.worksheet(), { made_on: today() });
 
+/** Holds the records of a worksheet thrown away for another day, in case it is brought back. */
+async function holdRecords(desk: Desk, worksheet: Worksheet | null): Promise<void> {
+  for (const key of worksheet ? recordNames(worksheet) : []) {
+    const kept = await desk.recordShelf.load(key);
+    if (kept.ok && kept.value) await desk.recordShelf.keep(kept.value, Date.now());
+  }
+}
+
 function sheetActs({ session, desk, refreshSheets }: Tools) {
   const isOpen = (id: string): boolean => id === session.saver.place().id;
   const reopen = async (id: string): Promise<Worksheet | null> => {
@@ -78,6 +86,7 @@ function sheetActs({ session, desk, refreshSheets }: Tools) {
     await session.saver.flush();
     const worksheet = isOpen(id) ? session.worksheet() : await reopen(id);
     if (worksheet) desk.setThrown({ id, worksheet });
+    await holdRecords(desk, worksheet);
     await desk.shelf.remove(id);
     if (isOpen(id)) await desk.openAnother();
     else await refreshSheets();

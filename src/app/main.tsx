@@ -4,6 +4,7 @@ import "@fontsource-variable/atkinson-hyperlegible-next/wght.css";
 import "../ui/style.css";
 import { createSignal, Show } from "solid-js";
 import { render } from "solid-js/web";
+import { setWorksheet } from "../document/edits.ts";
 import { recordNames } from "../document/record-names.ts";
 import type { Worksheet } from "../document/worksheet.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
@@ -15,6 +16,7 @@ import { makeRecordShelf } from "../storage/record-shelf.ts";
 import { chanceId, makeShelf } from "../storage/shelf.ts";
 import { markBorrowed } from "./borrowed.ts";
 import type { Desk, Laid, Thrown } from "./desk.ts";
+import { freeTitle } from "./free-title.ts";
 import { keepForOffline } from "./offline.ts";
 import { firstWorksheet } from "./templates.ts";
 import { Workbench } from "./Workbench.tsx";
@@ -34,7 +36,8 @@ const desk: Desk = {
   lay: (worksheet, records = [], notice = "") =>
     setLaid({ id: chanceId(), revision: 0, worksheet, records, notice, readOnly: false }),
   open: (id) => openKept(id),
-  receive,
+  receive: (bundle) => void receive(bundle),
+  titlesKept,
   said,
   setSaid,
   thrown,
@@ -47,15 +50,21 @@ const desk: Desk = {
   },
 };
 
+async function titlesKept(): Promise<ReadonlySet<string>> {
+  const listed = await shelf.list();
+  return new Set(listed.ok ? listed.value.map(({ title }) => title) : []);
+}
+
 /** What somebody sent opens as a worksheet of its own. */
-function receive(bundle: Bundle): void {
+async function receive(bundle: Bundle): Promise<void> {
   for (const record of bundle.records) void recordShelf.keep(record, Date.now());
   const { made_by, made_on, title } = bundle.worksheet;
+  const sent = setWorksheet(bundle.worksheet, { title: freeTitle(title, await titlesKept(), made_by) });
   const from = `"${title}" was made by ${made_by || "somebody who gave no name"}${made_on ? ` on ${made_on}` : ""}. It opened beside your own.`;
   setLaid({
     id: chanceId(),
     revision: 0,
-    worksheet: bundle.readOnly ? bundle.worksheet : markBorrowed(bundle.worksheet),
+    worksheet: bundle.readOnly ? bundle.worksheet : markBorrowed(sent),
     records: bundle.records,
     notice: [from, ...bundle.notes].join(" "),
     readOnly: bundle.readOnly,
@@ -69,7 +78,7 @@ async function fromAddress(): Promise<boolean> {
   if (!isWorksheetLink(hash)) return false;
   history.replaceState(null, "", location.pathname);
   const read = await worksheetFromLink(hash, recordKey);
-  if (read.ok) receive(read);
+  if (read.ok) await receive(read);
   else {
     setSaid(read.problems[0]?.message ?? "This link could not be read.");
     if (!laid()) await openUsual();

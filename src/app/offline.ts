@@ -40,6 +40,10 @@ function follow(registration: ServiceWorkerRegistration): void {
   follows();
   registration.addEventListener("updatefound", follows);
   void navigator.serviceWorker.ready.then(look);
+  // A page that stays open for days asks again whenever it comes back into view.
+  document.addEventListener("visibilitychange", () => {
+    if (document.visibilityState === "visible") registration.update().catch(() => undefined);
+  });
 }
 
 /** Starts keeping the page for times without a network; a browser that cannot goes on without. */

@@ -72,6 +72,11 @@ function createArrival(events: RainEvents) {
       arriving = "report" in result ? fromFile(result, choices, asked) : fromGauge(result, choices, asked);
       show();
     },
+    /** A record that came in before, laid open again to fill or to join. */
+    reopen: (record: DailyRecord): void => {
+      arriving = { record, facts: [], assumptions: [], questions: [], table: { header: [], rows: [] } };
+      show();
+    },
     keep: (): void => {
       if (!arriving?.record) return;
       const { record, facts } = settled(arriving.record, words, others());
@@ -111,6 +116,11 @@ export function createRain(events: RainEvents) {
     choose: (question: string, value: string): void => {
       arrival.choose(question, value);
       read();
+    },
+    again: (record: DailyRecord): void => {
+      source = null;
+      arrival.clear();
+      arrival.reopen(record);
     },
     fill: (fill: string): void => arrival.say({ fill }),
     join: (join: string): void => arrival.say({ fill: "missing", join }),

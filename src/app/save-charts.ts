@@ -18,6 +18,14 @@ const STYLES = [
   "display",
 ] as const;
 
+/** The paper under a drawing, as a shape: the page's policy lets no style attribute be written. */
+function paper({ x, y, width, height }: DOMRect): SVGRectElement {
+  const sheet = document.createElementNS("http://www.w3.org/2000/svg", "rect");
+  const place = { x, y, width, height, fill: getComputedStyle(document.body).backgroundColor };
+  for (const [name, value] of Object.entries(place)) sheet.setAttribute(name, String(value));
+  return sheet;
+}
+
 function styled(original: SVGSVGElement): string {
   const copy = original.cloneNode(true) as SVGSVGElement;
   const twins = copy.querySelectorAll("*");
@@ -30,7 +38,7 @@ function styled(original: SVGSVGElement): string {
   copy.setAttribute("width", String(Math.round(box.width)));
   copy.setAttribute("height", String(Math.round(box.height)));
   copy.setAttribute("font-family", "sans-serif");
-  copy.setAttribute("style", `background: ${getComputedStyle(document.body).backgroundColor}`);
+  copy.prepend(paper(original.viewBox.baseVal));
   return new XMLSerializer().serializeToString(copy);
 }
 

@@ -12,11 +12,27 @@ import {
   undo,
   undoLabel,
 } from "../document/history.ts";
+import { recordNames } from "../document/record-names.ts";
 import type { Worksheet } from "../document/worksheet.ts";
 import type { Results } from "../graph/evaluate.ts";
+import type { DailyRecord } from "../rainfall/record.ts";
 import { makeSaver } from "../storage/saver.ts";
 import type { Desk, Laid } from "./desk.ts";
 import { createEngine } from "./engine.ts";
+
+function keepRecords(desk: Desk, records: readonly DailyRecord[]): void {
+  for (const record of records) void desk.recordShelf.keep(record, Date.now());
+}
+
+/** Records that one worksheet names and the one before did not. */
+function newlyNamed(
+  now: Worksheet,
+  before: Worksheet,
+  records: ReadonlyMap<string, DailyRecord>,
+): readonly DailyRecord[] {
+  const known = recordNames(before);
+  return recordNames(now).flatMap((key) => (known.includes(key) ? [] : (records.get(key) ?? [])));
+}
 
 /** Everything that changes while a worksheet is open. */
 export function createSession(laid: Laid, desk: Desk) {
@@ -50,6 +66,8 @@ export function createSession(laid: Laid, desk: Desk) {
 
   const show = (next: History<Worksheet>): void => {
     if (next === history()) return;
+    // A record that undo names again may have been let go meanwhile by another tab.
+    keepRecords(desk, newlyNamed(next.present, history().present, engine.records));
     setHistory(next);
     setSaved("Saving …");
     engine.update(next.present);

@@ -37,6 +37,7 @@ export function createSheet(laid: Laid, desk: Desk) {
           id,
           title: title || "a broken one",
           when: when(savedAt),
+          open: id === session.saver.place().id,
         })),
       );
   };

@@ -7,8 +7,15 @@ const SETTINGS: Readonly<Record<string, readonly string[]>> = {
   filter: ["clean_every"],
   delivery: ["lowest_water", "watering_time"],
   battery: ["waterings_per_charge"],
-  bed: ["watering_volume", "watering_interval", "cans_per_watering"],
+  bed: ["cans_per_watering"],
 };
 
 /** Rows of a card kind that say how something is set or done by hand, in the order to print them. */
 export const handSettings = (kind: string): readonly string[] => SETTINGS[kind] ?? [];
+
+/** Rows that say how much whoever is watered gets, how often, and by what. */
+export const WATERING = {
+  volume: "watering_volume",
+  every: "watering_interval",
+  by: "watered_by",
+} as const;

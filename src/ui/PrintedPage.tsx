@@ -1,9 +1,11 @@
 // What only paper shows: the shopping list with its total, what to set and do by hand, and the cautions.
 
-import { For, Show } from "solid-js";
-import { handSettings } from "../cards/hand-settings.ts";
+import { createMemo, For, Show } from "solid-js";
+import { handSettings, WATERING } from "../cards/hand-settings.ts";
 import type { Card } from "../document/worksheet.ts";
 import { type Sheet, useSheet } from "./sheet.ts";
+
+const WEIGHTS = ["harm", "trouble", "note"] as const;
 
 function isReady(sheet: Sheet, id: string): boolean {
   return sheet.result(id)?.state === "ready" && sheet.shown(id) !== "";
@@ -69,17 +71,58 @@ function Settings() {
   );
 }
 
+function Waterings() {
+  const sheet = useSheet();
+  const given = (id: string) => (isReady(sheet, id) ? sheet.shown(id) : "");
+  const beds = () => sheet.worksheet().cards.filter((card) => isReady(sheet, `${card.id}.${WATERING.every}`));
+  return (
+    <Show when={beds().length > 0}>
+      <section>
+        <h2>Each bed, when it is driest</h2>
+        <table>
+          <tbody>
+            <For each={beds()}>
+              {(bed) => (
+                <tr>
+                  <th scope="row">{bed.title}</th>
+                  <td>
+                    {given(`${bed.id}.${WATERING.volume}`)} every {given(`${bed.id}.${WATERING.every}`)}, by{" "}
+                    {given(`${bed.id}.${WATERING.by}`) || "nobody yet"}
+                  </td>
+                </tr>
+              )}
+            </For>
+          </tbody>
+        </table>
+      </section>
+    </Show>
+  );
+}
+
+/** Cautions of one wording together, with every part they are about; what can hurt somebody first. */
+function gathered(sheet: Sheet): readonly { readonly text: string; readonly places: readonly string[] }[] {
+  const places = new Map<string, Set<string>>();
+  for (const weight of WEIGHTS) {
+    for (const caution of sheet.cautions().filter((one) => one.weight === weight)) {
+      const at = places.get(caution.text) ?? new Set<string>();
+      places.set(caution.text, at.add(sheet.place(caution.card)));
+    }
+  }
+  return [...places].map(([text, at]) => ({ text, places: [...at] }));
+}
+
 function AllCautions() {
   const sheet = useSheet();
+  const cautions = createMemo(() => gathered(sheet));
   return (
-    <Show when={sheet.cautions().length > 0}>
+    <Show when={cautions().length > 0}>
       <section>
         <h2>Cautions</h2>
         <ul>
-          <For each={sheet.cautions()}>
-            {(caution) => (
+          <For each={cautions()}>
+            {({ text, places }) => (
               <li>
-                <b>{sheet.place(caution.card)}</b>: {caution.text}
+                <b>{places.join(", ")}</b>: {text}
               </li>
             )}
           </For>
@@ -90,11 +133,18 @@ function AllCautions() {
 }
 
 export function PrintedPage() {
+  const sheet = useSheet();
   return (
     <div class="printed width">
       <Shopping />
+      <Waterings />
       <Settings />
       <AllCautions />
+      <p class="last">
+        Figures are estimates for planning: local codes and licensed people decide on wiring, stands, drinking
+        water and backflow. Heights are above {sheet.worksheet().datum || "a zero of your choice"}. Made by{" "}
+        {sheet.worksheet().made_by || "nobody named"} on {sheet.worksheet().made_on}.
+      </p>
     </div>
   );
 }

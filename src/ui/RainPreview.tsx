@@ -158,14 +158,16 @@ export function PreviewView(props: { readonly preview: RainPreview; readonly chi
       <ul class="facts">
         <For each={props.preview.facts}>{(fact) => <li>{fact}</li>}</For>
       </ul>
-      <details>
-        <summary>Change what was assumed</summary>
-        <For each={props.preview.assumptions}>
-          {(choice) => (
-            <Choice choice={choice} onChoose={(value) => sheet.edit.answerRain(choice.id, value)} />
-          )}
-        </For>
-      </details>
+      <Show when={props.preview.assumptions.length > 0}>
+        <details>
+          <summary>Change what was assumed</summary>
+          <For each={props.preview.assumptions}>
+            {(choice) => (
+              <Choice choice={choice} onChoose={(value) => sheet.edit.answerRain(choice.id, value)} />
+            )}
+          </For>
+        </details>
+      </Show>
     </section>
   );
 }

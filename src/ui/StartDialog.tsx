@@ -19,7 +19,7 @@ function Kept(props: { readonly saved: SavedSheet; readonly act: Act }) {
         when={naming()}
         fallback={
           <button type="button" onClick={() => props.act(() => sheet.edit.openSheet(props.saved.id))()}>
-            {props.saved.title} <small>{props.saved.when}</small>
+            {props.saved.title} <small>{props.saved.open ? "open now" : props.saved.when}</small>
           </button>
         }
       >

@@ -61,6 +61,8 @@ export type RainEdits = {
   readonly fillRain: (how: string) => void;
   readonly joinRain: (how: string) => void;
   readonly takeRain: () => void;
+  /** Lays the record in use open again, to fill its gaps or to join it with another. */
+  readonly reopenRain: () => void;
   readonly cancelRain: () => void;
   readonly dropRain: () => void;
   /** Fits the twelve normals to the record in use and makes up weather from them instead. */

@@ -13,7 +13,13 @@ import type { ShowOptions } from "../units/show.ts";
 import type { Keeping } from "./keeping.ts";
 import type { RainEdits, RainImport } from "./rain-import.ts";
 
-export type SavedSheet = { readonly id: string; readonly title: string; readonly when: string };
+export type SavedSheet = {
+  readonly id: string;
+  readonly title: string;
+  readonly when: string;
+  /** The one on the page now. */
+  readonly open: boolean;
+};
 
 export type Template = {
   readonly id: string;

@@ -11,7 +11,11 @@ declare module "vitest" {
 }
 
 export default async function setup(project: TestProject) {
+  // The runner works under NODE_ENV "test"; what is tried must be what ships.
+  const before = process.env["NODE_ENV"];
+  process.env["NODE_ENV"] = "production";
   await build({ logLevel: "error" });
+  process.env["NODE_ENV"] = before;
   const { server, url } = await serve(0);
   project.provide("url", url);
   return () => server.close();

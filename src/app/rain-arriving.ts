@@ -123,7 +123,7 @@ export function previewOf(
   options: ShowOptions,
 ): RainPreview {
   const { record, facts, assumptions, table } = arriving;
-  const bare = { title: "", header: table.header, rows: table.rows, facts, assumptions };
+  const bare = { title: "", wrong: "", header: table.header, rows: table.rows, facts, assumptions };
   if (!record) return { ...bare, years: [], gaps: [], filling: null, joining: null };
   const outcome = settled(record, words, others);
   const hasGaps = joined(record, words.join, others).record.rain.some((value) => Number.isNaN(value));

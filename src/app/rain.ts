@@ -32,17 +32,24 @@ function createArrival(events: RainEvents) {
   let asked: readonly Question[] = [];
   let words = AS_IT_IS;
   let arriving: Arriving | null = null;
+  /** The choices before the last, to go back to where the file cannot be read as was said. */
+  let before: Choices = {};
   const others = (): readonly DailyRecord[] =>
     events.others().filter((other) => other.key !== arriving?.record?.key);
-  const show = (): void => {
+  const show = (wrong = ""): void => {
     if (!arriving) return;
-    const preview = previewOf(arriving, words, others(), events.showOptions());
+    const preview = { ...previewOf(arriving, words, others(), events.showOptions()), wrong };
     const { questions } = arriving;
     setState(questions.length > 0 ? { state: "asking", questions, preview } : { state: "shown", preview });
   };
   const refuse = (reason: string, line: number | null): void => {
-    arriving = null;
-    setState({ state: "refused", reason: line === null ? reason : `Line ${line}: ${reason}` });
+    const text = line === null ? reason : `Line ${line}: ${reason}`;
+    if (!arriving) {
+      setState({ state: "refused", reason: text });
+      return;
+    }
+    choices = before;
+    show(text);
   };
   return {
     state,
@@ -51,11 +58,13 @@ function createArrival(events: RainEvents) {
     choices: () => choices,
     clear: (): void => {
       choices = {};
+      before = {};
       asked = [];
       words = AS_IT_IS;
       arriving = null;
     },
     choose: (question: string, value: string): void => {
+      before = choices;
       choices = withChoice(choices, question, value);
     },
     say: (more: Partial<typeof words>): void => {

@@ -4,7 +4,7 @@ import { generate } from "lean-qr";
 import { createMemo, Show } from "solid-js";
 
 /** Characters that a phone still reads off another phone's glass. */
-const MOST_CHARACTERS = 1800;
+const MOST_CHARACTERS = 2200;
 const MARGIN = 4;
 
 /** Dark squares as one path, and how many squares a side has. */

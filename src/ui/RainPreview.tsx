@@ -146,6 +146,13 @@ export function PreviewView(props: { readonly preview: RainPreview; readonly chi
       <Show when={props.preview.title}>
         <h3>{props.preview.title}</h3>
       </Show>
+      <Show when={props.preview.wrong}>
+        {(text) => (
+          <p class="wrong" role="alert">
+            {text()} The answer before it stands again.
+          </p>
+        )}
+      </Show>
       {props.children}
       <Head preview={props.preview} />
       <Years preview={props.preview} />

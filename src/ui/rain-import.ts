@@ -29,6 +29,8 @@ export type StripYear = {
 
 export type RainPreview = {
   readonly title: string;
+  /** Why the last answer was not taken, or empty. */
+  readonly wrong: string;
   readonly header: readonly string[];
   readonly rows: readonly (readonly string[])[];
   readonly facts: readonly string[];

@@ -25,11 +25,14 @@ export async function open(
   options: {
     readonly viewport?: { width: number; height: number };
     readonly colorScheme?: "light" | "dark";
+    /** Device pixels to each of the page's, along a side. */
+    readonly glass?: number;
   } = {},
 ): Promise<Opened> {
   const context = await browser.newContext({
     viewport: options.viewport ?? DESK,
     colorScheme: options.colorScheme ?? "light",
+    deviceScaleFactor: options.glass ?? 1,
   });
   const page = await context.newPage();
   const complaints: string[] = [];

@@ -1,7 +1,8 @@
 import { readFileSync } from "node:fs";
-import type { Browser, Page } from "playwright-core";
+import jsQR from "jsqr";
+import type { Browser, Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
-import { launch, open, row, settled, shownValueOf, type } from "./browser.ts";
+import { launch, open, PHONE, row, settled, shownValueOf, type } from "./browser.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -19,9 +20,54 @@ async function watched(page: Page): Promise<readonly string[]> {
 
 async function link(page: Page): Promise<string> {
   await page.getByRole("button", { name: "Share", exact: true }).click();
-  const field = page.getByLabel("The link");
+  const field = page.getByLabel("The link", { exact: true });
   await field.waitFor();
   return field.inputValue();
+}
+
+/** Brings in and takes a record by chance, so that packing makes little of it. */
+async function bringIn(page: Page, days: number): Promise<void> {
+  const rows = ["date,precipitation (mm)"];
+  let seed = 1;
+  for (let at = 0; at < days; at++) {
+    const date = new Date(Date.UTC(1980, 0, 1 + at)).toISOString().slice(0, 10);
+    seed = (seed * 16_807) % 2_147_483_647;
+    rows.push(`${date},${(seed % 1013) / 25}`);
+  }
+  await page
+    .getByLabel("Rain record file")
+    .setInputFiles({ name: "long.csv", mimeType: "text/csv", buffer: Buffer.from(rows.join("\n")) });
+  await page.getByRole("button", { name: "Take it" }).click();
+  await settled(page);
+}
+
+/** Greys as red, green, blue and cover. */
+function fourFold(greys: Uint8Array): Uint8ClampedArray {
+  const pixels = new Uint8ClampedArray(greys.length * 4);
+  greys.forEach((grey, at) => {
+    pixels.fill(grey, at * 4, at * 4 + 4);
+  });
+  return pixels;
+}
+
+/** What another phone reads off a picture on this one's glass, three device pixels to each of the page's. */
+async function readOffGlass(picture: Locator): Promise<string | null> {
+  const png = (await picture.screenshot({ scale: "device" })).toString("base64");
+  const context = await browser.newContext();
+  const bench = await context.newPage();
+  const { width, height, greys } = await bench.evaluate(async (base64) => {
+    const image = await createImageBitmap(await (await fetch(`data:image/png;base64,${base64}`)).blob());
+    const canvas = new OffscreenCanvas(image.width, image.height);
+    const pen = canvas.getContext("2d");
+    pen?.drawImage(image, 0, 0);
+    const pixels = pen?.getImageData(0, 0, image.width, image.height).data ?? new Uint8ClampedArray();
+    // One letter for each pixel: millions of numbers would take a minute on their way.
+    let letters = "";
+    for (let at = 0; at < pixels.length; at += 4) letters += String.fromCharCode(pixels[at] ?? 0);
+    return { width: image.width, height: image.height, greys: btoa(letters) };
+  }, png);
+  await context.close();
+  return jsQR(fourFold(Buffer.from(greys, "base64")), width, height)?.data ?? null;
 }
 
 describe("a worksheet goes to a neighbour", () => {
@@ -32,7 +78,7 @@ describe("a worksheet goes to a neighbour", () => {
     await first.page.getByRole("button", { name: "Share", exact: true }).click();
     await first.page.getByLabel("Made by").fill("Wren, a made-up neighbour");
     await first.page.getByLabel("Made by").press("Tab");
-    const field = first.page.getByLabel("The link");
+    const field = first.page.getByLabel("The link", { exact: true });
     await field.waitFor();
     const address = await field.inputValue();
 
@@ -53,11 +99,10 @@ describe("a worksheet goes to a neighbour", () => {
     await expect.poll(async () => Number.parseInt(await borrowed.innerText(), 10)).toBe(count - 1);
 
     await second.page.getByRole("button", { name: "Worksheets" }).click();
-    await expect.poll(() => second.page.getByRole("button", { name: /^Throw away/ }).count()).toBe(2);
     await second.page
-      .getByRole("button", { name: /^Larkspur/ })
-      .last()
-      .click();
+      .getByRole("button", { name: "Larkspur Bank (from Wren, a made-up neighbour) open now" })
+      .waitFor();
+    await second.page.getByRole("button", { name: /^Larkspur Bank \d{4}-/ }).click();
     await settled(second.page);
     expect(await row(second.page, "totes.capacity").inputValue()).toContain("111");
     expect([...first.complaints, ...second.complaints]).toEqual([]);
@@ -67,21 +112,43 @@ describe("a worksheet goes to a neighbour", () => {
 
   test("a record too long for a link is left out and said so; its normals travel instead", async () => {
     const { page, context } = await open(browser);
-    const rows = ["date,precipitation (mm)"];
-    // By chance, so that packing makes little of it.
-    let seed = 1;
-    for (let at = 0; at < 14_600; at++) {
-      const date = new Date(Date.UTC(1980, 0, 1 + at)).toISOString().slice(0, 10);
-      seed = (seed * 16_807) % 2_147_483_647;
-      rows.push(`${date},${(seed % 1013) / 25}`);
-    }
-    await page
-      .getByLabel("Rain record file")
-      .setInputFiles({ name: "long.csv", mimeType: "text/csv", buffer: Buffer.from(rows.join("\n")) });
-    await page.getByRole("button", { name: "Take it" }).click();
-    await settled(page);
+    await bringIn(page, 14_600);
     await link(page);
     expect(await page.locator(".share .wrong").innerText()).toContain("normals");
+    await context.close();
+  });
+
+  test("the link tells the latitude to a tenth of a degree, and more only where that is asked for", async () => {
+    const first = await open(browser);
+    await type(first.page, "site.latitude", "44.0567 deg");
+    const rounded = await link(first.page);
+    await first.page.getByRole("checkbox").check();
+    const field = first.page.getByLabel("The link", { exact: true });
+    await expect.poll(() => field.inputValue()).not.toBe(rounded);
+    const exact = await field.inputValue();
+    for (const [address, latitude] of [
+      [rounded, "44.1"],
+      [exact, "44.0567"],
+    ] as const) {
+      const second = await open(browser);
+      await second.page.goto(address);
+      await second.page.locator("details.told").waitFor();
+      await row(second.page, "site.latitude").focus();
+      expect(await row(second.page, "site.latitude").inputValue()).toMatch(new RegExp(`^${latitude}\\b`));
+      await second.context.close();
+    }
+    await first.context.close();
+  });
+
+  test("the picture code holds the very link, and where a record makes it too long that is said", async () => {
+    const { page, context } = await open(browser, { viewport: PHONE, glass: 3 });
+    const address = await link(page);
+    const picture = page.getByRole("img", { name: "The link as a picture code" });
+    expect(await readOffGlass(picture)).toBe(address);
+    await page.getByRole("button", { name: "Close" }).click();
+    await bringIn(page, 2000);
+    await link(page);
+    await page.getByText("It is too long for a picture code.").waitFor();
     await context.close();
   });
 

@@ -1,10 +1,8 @@
-import { mkdtempSync } from "node:fs";
+import { mkdtempSync, readFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { fileURLToPath } from "node:url";
-import { type Browser, chromium } from "playwright-core";
+import { type Browser, chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
-import { serve } from "../../src/cli/serve.mjs";
 import { findBrowser, LAUNCH_ARGUMENTS } from "../browser.mjs";
 import { launch, open, row, settled, shownValueOf, type } from "./browser.ts";
 
@@ -119,32 +117,121 @@ describe("worksheets are kept", () => {
   });
 });
 
-describe("with no network", () => {
-  test("the page opens with the server gone, is edited, and what was edited is there when it is back", async () => {
-    const folder = fileURLToPath(new URL("../../dist", import.meta.url));
-    const first = await serve(0, folder);
-    const port = Number(new URL(first.url).port);
+/** What is kept under a key of the page's own store, and another thing put there. */
+async function kept(page: Page, key: string, put?: string): Promise<string> {
+  return page.evaluate(
+    ([name, text]) =>
+      new Promise<string>((resolve, reject) => {
+        const opening = indexedDB.open("eavesdrip");
+        opening.onerror = () => reject(opening.error);
+        opening.onsuccess = () => {
+          const store = opening.result.transaction("shelf", "readwrite").objectStore("shelf");
+          const asked =
+            text === undefined
+              ? store.get(name)
+              : text === ""
+                ? store.delete(name)
+                : store.put(JSON.parse(text), name);
+          asked.onerror = () => reject(asked.error);
+          asked.onsuccess = () => resolve(JSON.stringify(asked.result ?? null));
+        };
+      }),
+    [key, put] as const,
+  );
+}
+
+describe("a save that is no good", () => {
+  test("a broken one is set aside whole and said, and can be had as a file", async () => {
+    const { page, context } = await open(browser);
+    await type(page, "totes.capacity", "280 gal");
+    await page.getByText("Saved", { exact: true }).waitFor();
+    const id = JSON.parse(await kept(page, "current"));
+    await kept(
+      page,
+      `sheet:${id}`,
+      JSON.stringify({ id, revision: 3, savedAt: 5, worksheet: { cards: "moth" } }),
+    );
+    await page.reload();
+    await settled(page);
+    await page.locator(".keeping [role=alert]").getByText("set aside whole").waitFor();
+    await page.getByRole("button", { name: "Worksheets" }).click();
+    const [saved] = await Promise.all([
+      page.waitForEvent("download"),
+      page.getByRole("button", { name: "Save number 1 as a file" }).click(),
+    ]);
+    expect(readFileSync(await saved.path(), "utf8")).toContain("moth");
+    await context.close();
+  });
+
+  test("one of a newer version opens whole, says so, and no edit changes what is kept", async () => {
+    const { page, context } = await open(browser);
+    await type(page, "totes.capacity", "280 gal");
+    await page.getByText("Saved", { exact: true }).waitFor();
+    const id = JSON.parse(await kept(page, "current"));
+    const sheet = JSON.parse(await kept(page, `sheet:${id}`));
+    const newer = JSON.stringify({
+      ...sheet,
+      worksheet: { ...sheet.worksheet, version: 99, moon: "waxing" },
+    });
+    await kept(page, `sheet:${id}`, newer);
+    await page.reload();
+    await settled(page);
+    await page.locator(".keeping [role=alert]").getByText("newer version").waitFor();
+    expect(await row(page, "totes.capacity").inputValue()).toContain("280");
+    await type(page, "totes.capacity", "500 gal");
+    await page.waitForTimeout(1000);
+    expect(JSON.parse(await kept(page, `sheet:${id}`))).toEqual(JSON.parse(newer));
+    await context.close();
+  });
+
+  test("a browser that keeps nothing says so at once, and the file is the way out", async () => {
     const context = await browser.newContext();
     const page = await context.newPage();
-    await page.goto(first.url);
+    await page.addInitScript(() => {
+      IDBFactory.prototype.open = () => {
+        throw new DOMException("private", "SecurityError");
+      };
+    });
+    await page.goto(inject("url"));
     await settled(page);
-    await page.getByText("it opens with no network").waitFor();
-    first.server.closeAllConnections();
-    await new Promise((resolve) => first.server.close(resolve));
-    await page.reload();
+    const told = page.locator(".keeping [role=alert]");
+    await told.getByText("does not let the page keep anything").waitFor();
+    await type(page, "totes.capacity", "280 gal");
+    const [saved] = await Promise.all([
+      page.waitForEvent("download"),
+      told.getByRole("button", { name: "Save as a file" }).click(),
+    ]);
+    expect(readFileSync(await saved.path(), "utf8")).toContain('"value": 280');
+    await context.close();
+  });
+
+  test("a record that only undo names comes back with it, though another tab let it go", async () => {
+    const { page, context } = await open(browser);
+    const rows = Array.from({ length: 730 }, (_, at) => {
+      const date = new Date(Date.UTC(2021, 0, 1 + at)).toISOString().slice(0, 10);
+      return `${date},${at % 10 === 5 ? 4 : 0}`;
+    });
+    await page.getByLabel("Rain record file").setInputFiles({
+      name: "two-years.csv",
+      mimeType: "text/csv",
+      buffer: Buffer.from(`date,precipitation (mm)\n${rows.join("\n")}\n`),
+    });
+    await page.getByRole("button", { name: "Take it" }).click();
     await settled(page);
-    await type(page, "totes.capacity", "333 gal");
     await page.getByText("Saved", { exact: true }).waitFor();
+    const id = JSON.parse(await kept(page, "current"));
+    const cards = JSON.parse(await kept(page, `sheet:${id}`)).worksheet.cards;
+    const key = cards.find((card: { id: string }) => card.id === "weather").givens.record.value;
+    await page.getByRole("button", { name: "Back to made-up weather" }).click();
+    await settled(page);
+    await kept(page, `record:${key}`, "");
+    await page.getByRole("button", { name: "Undo" }).click();
+    await settled(page);
+    await page.getByText("Saved", { exact: true }).waitFor();
+    await page.waitForTimeout(500);
     await page.reload();
     await settled(page);
-    expect(await row(page, "totes.capacity").inputValue()).toContain("333");
-    const again = await serve(port, folder);
-    await page.reload();
-    await settled(page);
-    expect(await row(page, "totes.capacity").inputValue()).toContain("333");
-    expect(await page.locator(".foot").innerText()).toMatch(/Version \d+\.\d+\.\d+ \([\w-]+\)/);
-    again.server.closeAllConnections();
-    again.server.close();
+    expect(await shownValueOf(page, "weather.days")).toBe("730");
     await context.close();
   });
 });

@@ -73,6 +73,46 @@ describe("rain comes in as the reader says", () => {
     await context.close();
   });
 
+  test("a gap can still be filled in a record that was taken long ago, and undo opens it again", async () => {
+    const { page, context, complaints } = await open(browser);
+    await page.getByLabel("Rain record file").setInputFiles(asFile(twoYears()));
+    await page.getByRole("button", { name: "Take it" }).click();
+    await settled(page);
+    await page.getByText("Saved", { exact: true }).waitFor();
+    await page.reload();
+    await settled(page);
+    await page.locator("#weather .minor > summary").click();
+    expect(await shownValueOf(page, "weather.missing_days")).toBe("10");
+    await page.getByRole("button", { name: "Look at this record again" }).click();
+    const preview = page.locator(".preview");
+    await preview.getByLabel("Missing days").selectOption("zero");
+    await page.getByRole("button", { name: "Take it" }).click();
+    await settled(page);
+    expect(await shownValueOf(page, "weather.missing_days")).toBe("0");
+    await page.getByRole("button", { name: "Undo" }).click();
+    await settled(page);
+    expect(await shownValueOf(page, "weather.missing_days")).toBe("10");
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test("an answer that cannot be read is said, and the file need not be brought in again", async () => {
+    const { page, context, complaints } = await open(browser);
+    await page.getByLabel("Rain record file").setInputFiles(asFile("rain (mm)\n1\n0\n2.5\n", "no-dates.csv"));
+    const preview = page.locator(".preview");
+    const first = preview.getByRole("group").getByRole("textbox");
+    await first.fill("last Tuesday");
+    await first.press("Tab");
+    await preview.getByText("such as 2024-03-12").waitFor();
+    await first.fill("2022-05-01");
+    await first.press("Tab");
+    await page.getByRole("button", { name: "Take it" }).click();
+    await settled(page);
+    expect(await shownValueOf(page, "weather.days")).toBe("3");
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
   test("a record is made up from normals as many years long as asked, and is said to be made up", async () => {
     const { page, context, complaints } = await open(browser);
     const before = await shownValueOf(page, "weather.mean_yearly_rain");
@@ -80,7 +120,9 @@ describe("rain comes in as the reader says", () => {
     await type(page, "weather.years", "30");
     // Of 30 calendar years from 2001 on seven or eight are leap years: 2004 to 2028 are seven.
     expect(await shownValueOf(page, "weather.days")).toBe((30 * 365 + 7).toLocaleString("en-US"));
-    const january = page.locator("#weather .months input").first();
+    const months = row(page, "weather.normal_rain");
+    await months.locator("summary").click();
+    const january = months.locator("input").first();
     await january.fill("20");
     await january.press("Enter");
     await settled(page);

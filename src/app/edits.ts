@@ -147,6 +147,7 @@ export function makeEdits(tools: Tools): Edits {
     pasteRain: rain.paste,
     answerRain: rain.choose,
     fillRain: rain.fill,
+    fillWarmth: rain.warm,
     joinRain: rain.join,
     takeRain: rain.keep,
     cancelRain: rain.forget,

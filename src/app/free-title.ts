@@ -7,7 +7,8 @@
  */
 export function freeTitle(title: string, taken: ReadonlySet<string>, from = ""): string {
   if (!taken.has(title)) return title;
-  const told = from === "" ? title : `${title} (from ${from})`;
+  const name = from.split(/[,(]/)[0]?.trim() ?? "";
+  const told = name === "" ? title : `${title} (from ${name})`;
   if (!taken.has(told)) return told;
   let number = 2;
   while (taken.has(`${told} ${number}`)) number++;

@@ -132,7 +132,8 @@ export function createRain(events: RainEvents) {
       arrival.reopen(record);
     },
     fill: (fill: string): void => arrival.say({ fill }),
-    join: (join: string): void => arrival.say({ fill: "missing", join }),
+    warm: (warm: string): void => arrival.say({ warm }),
+    join: (join: string): void => arrival.say({ ...AS_IT_IS, join }),
     keep: arrival.keep,
     progress: (share: number): void => {
       const now = arrival.state();

@@ -159,7 +159,7 @@ export function RainPicker() {
       <Show when={hasOwn()}>
         <p class="options">
           <button type="button" class="small" onClick={() => sheet.edit.reopenRain()}>
-            Look at this record again: its gaps, joining
+            Look at this record again, to fill or to join
           </button>
           <button type="button" class="small" onClick={() => sheet.edit.dropRain()}>
             Back to made-up weather

@@ -39,6 +39,8 @@ export type RainPreview = {
   /** Runs of missing days as the record now stands, in words, the longest first. */
   readonly gaps: readonly string[];
   readonly filling: RainAssumption | null;
+  /** The same for the warmth of days, which drying is worked out from. */
+  readonly warming: RainAssumption | null;
   readonly joining: RainAssumption | null;
 };
 
@@ -61,6 +63,7 @@ export type RainEdits = {
   readonly pasteRain: (text: string) => void;
   readonly answerRain: (question: string, value: string) => void;
   readonly fillRain: (how: string) => void;
+  readonly fillWarmth: (how: string) => void;
   readonly joinRain: (how: string) => void;
   readonly takeRain: () => void;
   /** Lays the record in use open again, to fill its gaps or to join it with another. */

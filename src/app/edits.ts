@@ -14,6 +14,7 @@ import { isoDate } from "../units/calendar.ts";
 import { DAY } from "../units/constants.ts";
 import type { Desk } from "./desk.ts";
 import { download, fileStem } from "./download.ts";
+import type { Folds } from "./folds.ts";
 import { freeTitle } from "./free-title.ts";
 import { normalsOf } from "./normals-of.ts";
 import type { createRain } from "./rain.ts";
@@ -23,6 +24,7 @@ import { template } from "./templates.ts";
 type Tools = {
   readonly session: Session;
   readonly desk: Desk;
+  readonly folds: Folds;
   readonly rain: ReturnType<typeof createRain>;
   readonly setOpened: (id: string | null) => void;
   readonly setRecord: (key: string, label: string) => void;
@@ -45,8 +47,9 @@ function setNumber(
   return row.name === "price" ? setPrice(worksheet, cardId, entry) : setLife(worksheet, cardId, entry);
 }
 
-/** Brings what stands under an id into view and gives it the focus. */
-function reveal(id: string): void {
+/** Brings what stands under an id into view, its card unfolded, and gives it the focus. */
+function reveal(folds: Folds, id: string): void {
+  folds.set(id.split(".")[0] ?? id, true);
   requestAnimationFrame(() => {
     const element = document.getElementById(id) ?? document.getElementById(id.split(".")[0] ?? "");
     element?.closest("details")?.setAttribute("open", "");
@@ -58,6 +61,7 @@ function reveal(id: string): void {
 
 function cardEdits({
   session,
+  folds,
   setOpened,
 }: Tools): Pick<
   Edits,
@@ -79,7 +83,7 @@ function cardEdits({
       const known = new Set(session.worksheet().cards.map((card) => card.id));
       session.edit(`Add ${kind.label}`, (worksheet) => addCard(worksheet, kind.kind, { title: kind.label }));
       const fresh = session.worksheet().cards.find((card) => !known.has(card.id));
-      if (fresh) reveal(fresh.id);
+      if (fresh) reveal(folds, fresh.id);
     },
     removeCard: (card) => {
       setOpened(null);
@@ -128,7 +132,7 @@ function sheetEdits({ session, desk }: Tools): Pick<Edits, "openSheet" | "start"
 
 /** Every edit and act of the page. */
 export function makeEdits(tools: Tools): Edits {
-  const { session, rain, setOpened, setRecord } = tools;
+  const { session, folds, rain, setOpened, setRecord } = tools;
   return {
     ...cardEdits(tools),
     ...sheetEdits(tools),
@@ -140,9 +144,10 @@ export function makeEdits(tools: Tools): Edits {
     hold: session.hold,
     openWorking: (id) => {
       setOpened(id);
-      if (id !== null) reveal(id);
+      if (id !== null) reveal(folds, id);
     },
-    goTo: reveal,
+    goTo: (id) => reveal(folds, id),
+    unfold: folds.set,
     importRain: rain.take,
     pasteRain: rain.paste,
     answerRain: rain.choose,

@@ -11,10 +11,12 @@ import { DAY } from "../units/constants.ts";
 import type { ShowOptions } from "../units/show.ts";
 import type { Desk, Laid } from "./desk.ts";
 import { makeEdits } from "./edits.ts";
+import { createFolds } from "./folds.ts";
 import { createKeeping } from "./keeping.ts";
 import { createRain } from "./rain.ts";
 import { makeReader } from "./reader.ts";
 import { createSession } from "./session.ts";
+import { createSizes } from "./sizes.ts";
 import { TEMPLATES } from "./templates.ts";
 
 const when = (milliseconds: number): string => isoDate(Math.floor(milliseconds / (DAY * 1000)));
@@ -24,6 +26,7 @@ export function createSheet(laid: Laid, desk: Desk) {
   const session = createSession(laid, desk);
   const { engine } = session;
   const [opened, setOpened] = createSignal<string | null>(null);
+  const folds = createFolds();
   const [sheets, setSheets] = createSignal<readonly SavedSheet[]>([]);
   const showOptions = createMemo<ShowOptions>(() => {
     const { units, locale, currency } = session.worksheet();
@@ -90,8 +93,10 @@ export function createSheet(laid: Laid, desk: Desk) {
     templates: TEMPLATES,
     rain: rain.state,
     opened,
-    edit: makeEdits({ session, desk, rain, setOpened, setRecord }),
+    unfolded: folds.isOpen,
+    edit: makeEdits({ session, folds, desk, rain, setOpened, setRecord }),
     keep: createKeeping({ session, desk, reader, original: laid.received ?? null, refreshSheets }),
+    sizes: createSizes(engine, desk.hub.client),
   };
   return { sheet, session };
 }

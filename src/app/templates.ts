@@ -1,8 +1,13 @@
 // The starter worksheets, in the order in which they are offered. The first opens first.
 
 import dry from "../../templates/dry-summer-metric.json";
+import hens from "../../templates/hens-and-sweet-potatoes.json";
 import hillside from "../../templates/hillside-totes.json";
 import barrel from "../../templates/one-barrel.json";
+import rainy from "../../templates/rainy-plot-metric.json";
+import southern from "../../templates/southern-dry-summer-metric.json";
+import storms from "../../templates/summer-storms-one-big-tank.json";
+import roofs from "../../templates/three-roofs-two-tunnels.json";
 import { readWorksheet } from "../document/check.ts";
 import type { Worksheet } from "../document/worksheet.ts";
 import type { Template } from "../ui/sheet.ts";
@@ -25,11 +30,48 @@ const STARTERS: readonly Starter[] = [
     data: barrel,
   },
   {
+    id: "rainy-plot-metric",
+    title: "Rainy plot, two butts",
+    forWhom: "Metric, cool and wet: a small shed roof, two joined butts, roots and salad by can",
+    changeFirst: "Change first: the shed roof, how many butts, and the beds' length",
+    data: rainy,
+  },
+  {
+    id: "hens-and-sweet-potatoes",
+    title: "Hens and sweet potatoes",
+    forWhom: "Hot, wet summers: a carport, a tote that overflows to a barrel for the hens, two beds by can",
+    changeFirst: "Change first: the carport's roof, what the hens drink, and how far you carry",
+    data: hens,
+  },
+  {
+    id: "summer-storms-one-big-tank",
+    title: "Summer storms, one big tank",
+    forWhom: "High and dry, rain in late summer: one house roof, a big tank, a pipe to a barrel, drip hose",
+    changeFirst: "Change first: the rain of each month, the roof and the tank's height above the beds",
+    data: storms,
+  },
+  {
     id: "dry-summer-metric",
     title: "Dry summer, three tanks",
     forWhom: "Metric: two roofs, a cistern that overflows into a second tank, three beds",
     changeFirst: "Change first: the rain of each month, the roofs and the tanks' measures",
     data: dry,
+  },
+  {
+    id: "southern-dry-summer-metric",
+    title: "South of the line, dry summer",
+    forWhom:
+      "Metric, a season over the new year: a corrugated tank, a header barrel, a shade tunnel, two beds",
+    changeFirst: "Change first: the latitude (south is negative), the house roof and the big tank",
+    data: southern,
+  },
+  {
+    id: "three-roofs-two-tunnels",
+    title: "Three roofs, two tunnels",
+    forWhom:
+      "Wet winters, dry summers: three roofs, four tanks, two lines, a pump for two tunnels, cans for a bed",
+    changeFirst: "Change first: the roofs, where each tank stands, and what the tunnels hold",
+    data: roofs,
   },
 ];
 

@@ -47,8 +47,19 @@ function storage(asked: Asked): Sentence {
   const why = reasonOf(asked.result(id));
   const pieces: Piece[] = why
     ? [`How long full tanks carry the beds cannot be said yet: ${why}.`]
-    : ["Full tanks carry the beds for ", value(id, "water"), " without rain, at the peak of the season."];
+    : [
+        "Full tanks carry the beds for ",
+        value(id, "water"),
+        ` without rain, at the peak of the season${besides(asked)}.`,
+      ];
   return { id: "storage", lead: true, pieces: [...pieces, ...driest(asked)], watch: id };
+}
+
+/** The days of autonomy are those of the beds alone. */
+function besides(asked: Asked): string {
+  const draws = asked.cards.filter(({ id, kind }) => kind === "draw" && word(asked, `${id}.from`) !== "");
+  if (draws.length === 0) return "";
+  return draws.length === 1 ? `, if ${draws[0]?.title} takes nothing` : ", if the other draws take nothing";
 }
 
 const leftOut = (asked: Asked): number => number(asked, "season.left_out") ?? 0;
@@ -181,13 +192,14 @@ function keepingUp(asked: Asked): Sentence | null {
 }
 
 const BINDING: Readonly<Record<string, string>> = {
-  rain: "rain: the roofs bring too little",
-  storage: "storage: water spilled earlier that a bigger tank would have kept",
-  transfer: "the gravity line: the small tank was not full again in time",
-  pump_time: "the pump: it cannot give so much in the time",
-  energy: "the battery",
-  hands: "your time",
-  held_back: "water held back for beds that come first",
+  rain: "Rain gives out first: the roofs bring too little.",
+  storage: "Storage gives out first: water spilled earlier that a bigger tank would have kept.",
+  transfer:
+    "The small tank gives out first: it ran dry while the one above it still had water. A bigger small tank, or a faster line, helps.",
+  pump_time: "The pump gives out first: it cannot give so much in the time.",
+  energy: "Power gives out first: the battery is flat, or the sun too weak on a panel alone.",
+  hands: "Your time gives out first.",
+  held_back: "What some beds lack is held back for the beds that come before them.",
 };
 
 function givesOut(asked: Asked): Sentence | null {
@@ -201,7 +213,7 @@ function givesOut(asked: Asked): Sentence | null {
     lead: false,
     watch: "season.days_short",
     pieces: [
-      `First to give out: ${BINDING[bound] ?? bound}. Beds are short on `,
+      `${BINDING[bound] ?? bound} Beds are short on `,
       value("season.days_short", "trouble"),
       " days of a usual season.",
     ],

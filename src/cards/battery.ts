@@ -27,6 +27,7 @@ export const battery: CardKind = {
   kind: "battery",
   label: "Battery",
   purpose: "Runs the pump where there is no socket.",
+  glance: ["waterings_per_charge", "usable_energy"],
   rows: [
     choice("chemistry", "Kind", CHEMISTRIES, "agm", "It is printed on the case."),
     given("rated_capacity", "Printed on it", "charge", [20, "Ah"], "Amp-hours as printed.", { min: 1 }),

@@ -105,5 +105,11 @@ export function bedPart(id: string, results: Results): BedPart | Missing {
           every: readyNumber(results, "fixed_every"),
         }
       : { kind: "soil" },
+    decidesOn: "evening",
+    mingled: false,
+    youngDays: 0,
+    groundWetting: null,
+    airCorrects: false,
+    letGo: null,
   };
 }

@@ -20,6 +20,7 @@ export const bed: CardKind = {
   kind: "bed",
   label: "Bed",
   purpose: "Where the water goes: soil, what grows in it, and who waters it.",
+  glance: ["peak_day_need", "share_met"],
   rows: [
     given("length", "Length", "length", [20, "ft"], "Of the part that is planted.", { min: 0.05, max: 5000 }),
     given("width", "Width", "length", [4, "ft"], "Of the part that is planted.", { min: 0.05, max: 5000 }),

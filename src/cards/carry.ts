@@ -7,6 +7,7 @@ export const carry: CardKind = {
   kind: "carry",
   label: "Cans by hand",
   purpose: "Water carried from a tank to the beds.",
+  glance: ["trips_per_watering", "time_per_watering"],
   rows: [
     link("from", "Filled at", ["tank"], "filled at no tank", "The tank the cans are filled from."),
     given("can_volume", "A can holds", "volume", [2, "gal"], "Filled as you carry it.", {

@@ -1,16 +1,24 @@
 // What it all costs: the parts' prices together, by the year, and by the water that reaches the beds.
 
-import type { CardKind } from "../graph/types.ts";
+import type { CardKind, Outcome, Result } from "../graph/types.ts";
 import { toSi } from "../units/unit.ts";
-import { outcomes } from "./inputs.ts";
 import { DEFINITION, formula, output, text } from "./rows.ts";
 
 const PRICED = ["roof", "tank", "line", "tee", "filter", "delivery", "battery"];
+
+function readyNumber(result: Result | undefined): number | null {
+  return result?.state === "ready" && typeof result.value === "number" ? result.value : null;
+}
+
+function summed(amounts: readonly number[], absent: string): Outcome {
+  return amounts.length > 0 ? { value: amounts.reduce((sum, amount) => sum + amount, 0) } : { none: absent };
+}
 
 export const cost: CardKind = {
   kind: "cost",
   label: "Money",
   purpose: "What the parts cost together, and what a year and a gallon of it cost.",
+  glance: ["total", "yearly"],
   single: true,
   rows: [
     text("currency", "Money", "$", "The one sign of this worksheet; nothing is converted."),
@@ -21,6 +29,7 @@ export const cost: CardKind = {
       "money",
       "The prices of all parts that have one.",
       DEFINITION,
+      { adds: ["price"] },
     ),
     output(
       "yearly",
@@ -29,6 +38,7 @@ export const cost: CardKind = {
       "money",
       "Each price over how long the part lasts; parts without a life are left out.",
       DEFINITION,
+      { adds: ["price", "life"] },
     ),
     formula(
       "per_volume",
@@ -37,6 +47,7 @@ export const cost: CardKind = {
       "yearly / season.met",
       "The yearly cost over the water that reached the beds in a usual season.",
       DEFINITION,
+      { none: [{ if: "season.met <= 0 gal", reason: "no bed is given any water in a usual season" }] },
     ),
   ],
   models: [
@@ -47,23 +58,18 @@ export const cost: CardKind = {
       tolerant: true,
       outputs: ["total", "yearly"],
       run: (input) => {
-        const year = toSi(1, "year");
-        let total = 0;
-        let yearly = 0;
-        let priced = 0;
-        for (const card of PRICED.flatMap((kind) => input.cards[kind] ?? [])) {
-          const price = card.results["price"];
-          const life = card.results["life"];
-          if (price?.state !== "ready" || typeof price.value !== "number") continue;
-          priced += 1;
-          total += price.value;
-          if (life?.state === "ready" && typeof life.value === "number")
-            yearly += (price.value * year) / life.value;
-        }
-        return outcomes(
-          { total: priced > 0 ? total : null, yearly: yearly > 0 ? yearly : null },
-          "no part has a price and a life yet",
+        const parts = PRICED.flatMap((kind) => input.cards[kind] ?? []).map(({ results }) => ({
+          price: readyNumber(results["price"]),
+          life: readyNumber(results["life"]),
+        }));
+        const prices = parts.flatMap(({ price }) => (price === null ? [] : [price]));
+        const yearly = parts.flatMap(({ price, life }) =>
+          price === null || life === null || life <= 0 ? [] : [(price * toSi(1, "year")) / life],
         );
+        return {
+          total: summed(prices, "no part has a price yet"),
+          yearly: summed(yearly, "no part has both a price and how long it lasts"),
+        };
       },
     },
   ],

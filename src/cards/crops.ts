@@ -11,6 +11,8 @@ type CropRow = {
   readonly kc: { readonly initial: Tabled; readonly middle: Tabled; readonly end: Tabled };
   readonly kcb: { readonly initial: Tabled; readonly middle: Tabled; readonly end: Tabled };
   readonly depletion: Tabled;
+  readonly height: Tabled;
+  readonly yield_response?: Tabled;
   readonly stages: readonly { readonly days: readonly number[] }[];
 };
 
@@ -93,6 +95,8 @@ export function cropPart(
     depletion: row.depletion.value,
     rootStart,
     rootEnd,
+    height: row.height.value,
+    yieldResponse: row.yield_response?.value ?? null,
   };
 }
 

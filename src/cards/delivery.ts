@@ -7,6 +7,7 @@ export const delivery: CardKind = {
   kind: "delivery",
   label: "Pump and hose",
   purpose: "A small pump in a tank, with the hose that puts its water on the beds.",
+  glance: ["watering_time", "flow"],
   rows: [
     link("from", "Stands in", ["tank"], "stands in no tank", "The tank it draws from."),
     link("powered_by", "Runs on", ["battery"], "runs on no battery", "The battery it is clipped to."),

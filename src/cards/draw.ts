@@ -7,6 +7,7 @@ export const draw: CardKind = {
   kind: "draw",
   label: "Other use",
   purpose: "Water taken for something that is no bed: animals, rinsing, trays of seedlings.",
+  glance: ["share_met", "season_volume"],
   rows: [
     link("from", "Taken from", ["tank"], "taken from no tank", "The tank it is drawn from."),
     given(

@@ -19,6 +19,7 @@ export const filter: CardKind = {
   kind: "filter",
   label: "Filter",
   purpose: "A screen or strainer in a line, behind a pump, or between a roof and its tank.",
+  glance: ["head_lost"],
   rows: [
     link(
       "on",

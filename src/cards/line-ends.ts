@@ -97,20 +97,21 @@ export const stopping: Model = {
   },
 };
 
-/** The water at the line's start and the drop that it drives with; joints have their own height of water. */
+const HEIGHTS = ["source_height", "end_water"] as const;
+
+/** Height of the water at the line's start, and of its end; joints have their own height of water. */
 export const heights: Model = {
   name: "heights",
-  takes: ["end_height", "source_water", "plain_head", "from.head", "to.head"],
-  optional: ["source_water", "plain_head", "from.head", "to.head"],
-  outputs: ["source_height", "computed_head"],
+  takes: ["end_height", "source_water", "from.head", "to.head"],
+  optional: ["source_water", "from.head", "to.head"],
+  outputs: HEIGHTS,
   run: (input) => {
     const source = numberOrNull(input, "source_water") ?? numberOrNull(input, "from.head");
-    if (source === null)
-      return all(["source_height", "computed_head"], { none: whyNone(input, "from.head") });
+    if (source === null) return all(HEIGHTS, { none: whyNone(input, "from.head") });
     const end = numberOrNull(input, "to.head") ?? numberOf(input, "end_height");
     return outcomes({
       source_height: source,
-      computed_head: numberOrNull(input, "plain_head") ?? source - end,
+      end_water: end,
     });
   },
 };

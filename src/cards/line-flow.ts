@@ -3,7 +3,7 @@
 import type { Model, ModelInput, Outcome, Outputs } from "../graph/types.ts";
 import { purgeFlow } from "../physics/air-lock.ts";
 import { gravityFlow } from "../physics/gravity-line.ts";
-import { boreArea, pipeHeadLoss } from "../physics/pipe-friction.ts";
+import { boreArea, frictionFactor, pipeHeadLoss } from "../physics/pipe-friction.ts";
 import { all, numberOf, numberOrNull, outcomes, wordOrNull } from "./inputs.ts";
 import { HOSE, hoseOf } from "./line-hose.ts";
 
@@ -23,7 +23,12 @@ export function noFlow(input: ModelInput): Outcome | null {
     : { none: "the upper water stands no higher than the line's start" };
 }
 
-const STEADY = ["flow", "velocity", "reynolds", "friction_head"];
+const STEADY = ["flow", "velocity", "reynolds", "friction_factor", "friction_head"];
+
+/** Friction factor where Churchill's curve has one, else null: still water, or a wall rougher than a tenth of the bore. */
+function factorOf(reynolds: number, rough: number): number | null {
+  return reynolds > 0 && rough <= 0.1 ? frictionFactor(reynolds, rough) : null;
+}
 
 function steady(input: ModelInput): Outputs {
   const reason = noFlow(input);
@@ -32,10 +37,12 @@ function steady(input: ModelInput): Outputs {
   const computed = gravityFlow(line, numberOf(input, "head"));
   const flow = numberOrNull(input, "measured.flow") ?? computed;
   const velocity = flow / boreArea(line.bore);
+  const reynolds = (velocity * line.bore) / line.viscosity;
   return outcomes({
     flow: computed,
     velocity,
-    reynolds: (velocity * line.bore) / line.viscosity,
+    reynolds,
+    friction_factor: factorOf(reynolds, line.roughness / line.bore),
     friction_head: pipeHeadLoss({ ...line, flow }),
   });
 }

@@ -2,11 +2,10 @@
 
 import type { Row } from "../graph/types.ts";
 import { CHURCHILL, ORIFICE } from "./line-hose.ts";
+import { GRADE, HUMP_ROWS, SANKS } from "./line-hump-rows.ts";
 import { DEFINITION, formula, gather, output } from "./rows.ts";
 
-const SANKS = "Sanks, Pumping Station Design, as quoted in trade discussion; read second-hand";
 const REFILL = `${CHURCHILL}; ${ORIFICE}; integrated`;
-const GRADE = "definition of the hydraulic grade line; friction spread evenly along one bore";
 
 const ENDS = [
   { word: "fills", label: "fills" },
@@ -50,15 +49,7 @@ const HIDDEN: readonly Row[] = [
     "stopping",
     "When the upper water has fallen to here, nothing runs any more.",
   ),
-  output(
-    "computed_head",
-    "Drop, from the cards",
-    "heights",
-    "head",
-    "Height of the water at its start less height of the end.",
-    DEFINITION,
-    { hidden: true },
-  ),
+  height("end_water", "Its end at", "heights", "Height of its end, or of the water in the joint there."),
   output(
     "own_opening",
     "Opening by itself",
@@ -129,7 +120,7 @@ const FLOWS: readonly Row[] = [
     "head",
     "Drop that drives it",
     "head",
-    "computed_head",
+    "source_height - end_water",
     "The height of the upper water above the end of the line.",
     DEFINITION,
     { measurable: { teaches: "the drop itself, in place of the one from the cards' heights" } },
@@ -150,7 +141,13 @@ const FLOWS: readonly Row[] = [
     "flow",
     "The flow at which friction, fittings and valve together use up the drop.",
     `${CHURCHILL}; ${ORIFICE}`,
-    { measurable: { teaches: "the valve's effective opening" } },
+    {
+      measurable: { teaches: "the valve's effective opening" },
+      relations: [
+        "opening * sqrt(2 * 9.80665 m/s2 * (head - friction_head))",
+        "velocity * 0.785398 * bore ^ 2",
+      ],
+    },
   ),
 ];
 
@@ -218,6 +215,7 @@ const REFILLS: readonly Row[] = [
 const DETAILS: readonly Row[] = [
   output("velocity", "Speed in the hose", "running", "velocity", "Flow over the bore's area.", DEFINITION, {
     minor: true,
+    relations: ["flow / (0.785398 * bore ^ 2)"],
   }),
   output(
     "reynolds",
@@ -226,6 +224,15 @@ const DETAILS: readonly Row[] = [
     "count",
     "Under about 2000 the flow is smooth, over 4000 it is turbulent; between them any figure is doubtful by a third.",
     DEFINITION,
+    { minor: true, relations: ["velocity * bore * site.water_density / site.water_viscosity"] },
+  ),
+  output(
+    "friction_factor",
+    "Friction factor of the hose",
+    "running",
+    "factor",
+    "How hard the hose's wall holds the water back, by its Reynolds number and its roughness over its bore.",
+    CHURCHILL,
     { minor: true },
   ),
   output(
@@ -235,7 +242,10 @@ const DETAILS: readonly Row[] = [
     "head",
     "The part of the drop that hose and fittings use up; the valve uses the rest.",
     CHURCHILL,
-    { minor: true },
+    {
+      minor: true,
+      relations: ["(friction_factor * length / bore + all_k) * velocity ^ 2 / (2 * 9.80665 m/s2)"],
+    },
   ),
   output(
     "purge_flow",
@@ -248,44 +258,4 @@ const DETAILS: readonly Row[] = [
   ),
 ];
 
-const along = (name: string, label: string, of: string, words: string, source: string): Row =>
-  output(name, label, of, "distance", words, source, { minor: true });
-const over = (name: string, label: string, words: string, source: string): Row =>
-  output(name, label, "pressing", "head", words, source, { minor: true });
-
-const HUMPS: readonly Row[] = [
-  output(
-    "hump_height",
-    "Highest hump",
-    "laying",
-    "height",
-    "Where the route climbs and falls again.",
-    DEFINITION,
-    {
-      minor: true,
-    },
-  ),
-  along("hump_at", "It lies at", "laying", "Along the hose from its start.", DEFINITION),
-  over(
-    "siphon_by",
-    "Hump over the upper water",
-    "The highest hump less the water in the upper tank.",
-    DEFINITION,
-  ),
-  over(
-    "suction_by",
-    "Hose over its grade line",
-    "How far a hump stands over the height that the water has left.",
-    GRADE,
-  ),
-  along("suction_at", "There at", "pressing", "Along the hose from its start.", GRADE),
-  over(
-    "air_head",
-    "Trapped air may take",
-    "The rises to all humps that the flow is too slow to clear of air.",
-    `an air pocket costs its own height: May, Allen and Nelson 2018, abstract read; ${SANKS}`,
-  ),
-  along("air_at", "Air stays at", "pressing", "Along the hose from its start.", SANKS),
-];
-
-export const LINE_RESULTS: readonly Row[] = [...HIDDEN, ...FLOWS, ...REFILLS, ...DETAILS, ...HUMPS];
+export const LINE_RESULTS: readonly Row[] = [...HIDDEN, ...FLOWS, ...REFILLS, ...DETAILS, ...HUMP_ROWS];

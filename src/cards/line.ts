@@ -14,6 +14,7 @@ export const line: CardKind = {
   kind: "line",
   label: "Gravity line",
   purpose: "Hose that carries water downhill from one tank to another, by itself.",
+  glance: ["refill_time", "flow"],
   rows: [...LINE_GIVENS, ...LINE_RESULTS, ...COSTS],
   models: [
     ends,

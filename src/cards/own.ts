@@ -7,6 +7,7 @@ export const own: CardKind = {
   kind: "own",
   label: "A line of your own",
   purpose: "Anything you can work out from the other numbers.",
+  glance: ["value"],
   rows: [
     text("name", "Called", "My line", "What this number is."),
     text(

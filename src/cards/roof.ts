@@ -221,6 +221,7 @@ export const roof: CardKind = {
   kind: "roof",
   label: "Roof",
   purpose: "Catches rain and sends it to a tank.",
+  glance: ["mean_yearly_catch", "driest_year_catch"],
   rows: [...SURFACE, ...CONNECTION, ...CATCH, ...STORM, ...COSTS],
   models: [sieving, yearly, winter],
   cautions: ROOF_CAUTIONS,

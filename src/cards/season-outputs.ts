@@ -3,6 +3,7 @@
 import type { Outcome, Outputs } from "../graph/types.ts";
 import type { SeasonAnswer, SeasonFailure } from "../season/answer.ts";
 import type { SeasonPlan } from "../season/plan.ts";
+import { STORAGE_ROWS, storageOutputs } from "./storage-answers.ts";
 
 /** Rows that the run answers on each kind of part. */
 const PART_ROWS = {
@@ -29,12 +30,19 @@ const SEASON_ROWS = [
   "short_days",
   "record_first_day",
   "left_out_in_run",
+  ...STORAGE_ROWS.map(({ name }) => name),
 ];
 
 const or = (value: number | string | null, reason: string): Outcome =>
   value === null ? { none: reason } : { value };
 
 const NO_YEAR = "the record has no whole calendar year";
+
+/** Why nothing bound: said only of what could be worked out. */
+function unbound(answer: SeasonAnswer, beds: number): string {
+  if (beds === 0) return "no bed is in the run";
+  return answer.leftOut.length > 0 ? "nothing that could be worked out went short" : "nothing went short";
+}
 
 function ofSeason(answer: SeasonAnswer, beds: number): Outputs {
   const { totals } = answer;
@@ -47,7 +55,7 @@ function ofSeason(answer: SeasonAnswer, beds: number): Outputs {
     "season.driest_year_share_met": or(totals.driestYearShareMet, NO_YEAR),
     "season.driest_year_days_short": or(totals.driestYearDaysShort, NO_YEAR),
     "season.spill": { value: totals.spill },
-    "season.binding": or(totals.binding, beds > 0 ? "nothing went short" : "no bed is in the run"),
+    "season.binding": or(totals.binding, unbound(answer, beds)),
     "season.balance_error": { value: totals.balanceError },
     "season.stored_total": { value: answer.storedTotal },
     "season.short_days": { value: answer.shortDay },
@@ -107,6 +115,10 @@ function ofFailure(plan: SeasonPlan, failure: SeasonFailure): Outputs {
 /** Every row that the run answers, for the parts in the plan and those left out of it. */
 export function seasonOutputs(plan: SeasonPlan, answer: SeasonAnswer | SeasonFailure): Outputs {
   if ("failed" in answer) return ofFailure(plan, answer);
-  const rows = { ...ofSeason(answer, plan.beds.length), ...ofParts(answer) };
+  const rows = {
+    ...ofSeason(answer, plan.beds.length),
+    ...storageOutputs(plan, answer),
+    ...ofParts(answer),
+  };
   return { ...rows, ...ofLeftOut(plan, rows) };
 }

@@ -51,7 +51,7 @@ export const PLAN_ROWS: Readonly<Record<string, readonly string[]>> = {
   tee: ["height"],
   draw: ["from", "volume", "every"],
   delivery: ["from", "powered_by", "flow", "power", "lowest_water", "set_up"],
-  carry: ["from", "can_volume", "cans_at_once", "round_time"],
+  carry: ["from", "can_volume", "can_weight", "cans_at_once", "round_time", "distance"],
   battery: ["usable_energy", "round_trip_efficiency", "charge_today", "charged"],
   bed: BED_ROWS,
 };
@@ -76,7 +76,7 @@ const NEEDED: Readonly<Record<string, Needed>> = {
   tee: ["height"],
   draw: ["from", "volume", "every"],
   delivery: ["from", "flow", "lowest_water", "set_up"],
-  carry: ["from", "can_volume", "cans_at_once", "round_time"],
+  carry: ["from", "can_volume", "can_weight", "cans_at_once", "round_time", "distance"],
   battery: ["usable_energy", "round_trip_efficiency", "charge_today", "charged"],
   bed: [],
 };
@@ -188,6 +188,8 @@ const carryPart: Maker<CarryPart> = (id, results) => ({
   canVolume: readyNumber(results, "can_volume"),
   cansAtOnce: readyNumber(results, "cans_at_once"),
   roundTime: readyNumber(results, "round_time"),
+  distance: readyNumber(results, "distance"),
+  canMass: readyNumber(results, "can_weight"),
 });
 
 const batteryPart: Maker<BatteryPart> = (id, results) => ({
@@ -248,6 +250,7 @@ export function seasonPlan(input: ModelInput): SeasonPlan {
     waterAt: numberOf(input, "site.water_at"),
     holdDays: numberOf(input, "hold_days"),
     rainScale: numberOf(input, "weather.rain_scale"),
+    waterDensity: numberOf(input, "site.water_density"),
     eto: input.values["weather.eto_choice"] as EtoChoice,
     roofs: partsOf(input, "roof", leftOut, roofPart),
     tanks: partsOf(input, "tank", leftOut, tankPart),

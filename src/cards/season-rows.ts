@@ -2,6 +2,7 @@
 
 import type { Row } from "../graph/types.ts";
 import { DEFINITION, formula, given, output } from "./rows.ts";
+import { STORAGE_ROWS } from "./storage-answers.ts";
 
 const RUN = "your record, day by day";
 const FAO = "FAO Irrigation and Drainage Paper 56";
@@ -64,9 +65,10 @@ export const SEASON_ROWS: readonly Row[] = [
     "Full tanks last",
     "span",
     "reachable / peak_day_draw * 1 day",
-    "The reachable water of all tanks that serve beds over what is taken on a peak day.",
+    "The reachable water of all tanks that serve beds over what is taken on a peak day. Other draws, for animals or rinsing, are not in it.",
     `definition; bed need after ${FAO}`,
   ),
+  ...STORAGE_ROWS,
   output(
     "need",
     "Beds need, a season",

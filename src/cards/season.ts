@@ -66,6 +66,7 @@ export const season: CardKind = {
   kind: "season",
   label: "The season",
   purpose: "Every day of the record run through all of it together.",
+  glance: ["days_of_autonomy", "share_met"],
   single: true,
   rows: SEASON_ROWS,
   models: [

@@ -7,6 +7,7 @@ export const site: CardKind = {
   kind: "site",
   label: "The place",
   purpose: "Where the garden lies, when it grows, and when it is watered.",
+  glance: ["season_start", "season_end"],
   single: true,
   rows: [
     given("latitude", "Latitude", "angle", [45, "deg"], "North is positive. Half a degree is near enough.", {
@@ -45,10 +46,10 @@ export const site: CardKind = {
     ),
     given(
       "water_at",
-      "Watering at, after midnight",
-      "duration",
+      "Watering at",
+      "clock",
       [19, "h"],
-      "The hour of the day at which the beds are watered.",
+      "The time of day at which the beds are watered: 7 pm, or 19:30.",
       {
         max: 86_400,
       },

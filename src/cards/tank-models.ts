@@ -113,7 +113,7 @@ export const reach: Model = {
     const ends = numbers(input.values["line_ends"]).map((height) => height - numberOf(input, "floor_height"));
     const onlyLines = !byHand && pumps.length === 0 && ends.length > 0;
     const outlet = numberOf(input, "outlet_height");
-    const pumpFloor = pumps.length > 0 && !byHand ? Math.min(...pumps) : 0;
+    const pumpFloor = pumps.length > 0 ? Math.min(...pumps) : 0;
     const depth = Math.max(outlet, pumpFloor, onlyLines ? Math.min(...ends) : 0);
     const lowest = Math.min(depth, vessel.height);
     const under = volumeAt(vessel, lowest);

@@ -91,7 +91,7 @@ export const TANK_RESULTS: readonly Row[] = [
     "volume",
     "All of them full, less what stands under the outlet.",
     DEFINITION,
-    { minor: true },
+    { minor: true, relations: ["capacity * count - dead_water"] },
   ),
   output(
     "reachable",
@@ -100,6 +100,7 @@ export const TANK_RESULTS: readonly Row[] = [
     "volume",
     "The water above the highest of its outlet, its pump's lowest water and, where it leaves only by lines, the point at which the lowest line stops.",
     DEFINITION,
+    { relations: ["usable - stranded"] },
   ),
   output(
     "dead_water",
@@ -108,7 +109,7 @@ export const TANK_RESULTS: readonly Row[] = [
     "volume",
     "What stands under the outlet stays in.",
     DEFINITION,
-    { minor: true },
+    { minor: true, relations: ["capacity * count - usable"] },
   ),
   output(
     "stranded",
@@ -117,14 +118,14 @@ export const TANK_RESULTS: readonly Row[] = [
     "volume",
     "Above the outlet, but under the pump's lowest water or the level at which its lowest line stops.",
     DEFINITION,
-    { minor: true },
+    { minor: true, relations: ["usable - reachable"] },
   ),
   formula(
     "days_of_autonomy",
     "Lasts, from full, without rain",
     "span",
     "reachable / peak_day_draw * 1 day",
-    "Its reachable water over what its beds, its leak and its open water take on a peak day.",
+    "Its reachable water over what its beds, its leak and its open water take on a peak day. Other draws, for animals or rinsing, are not in it.",
     "definition; bed need after FAO Irrigation and Drainage Paper 56",
   ),
   output(

@@ -11,6 +11,7 @@ export const tank: CardKind = {
   kind: "tank",
   label: "Tank",
   purpose: "Holds water, from a big tank by the roof to an open tub at the beds.",
+  glance: ["reachable", "days_of_autonomy"],
   sizes: { ask: "Would a bigger tank help?", where: "peak_day_draw" },
   vessel: "vessel",
   rows: [...TANK_GIVENS, ...TANK_RESULTS, ...COSTS],

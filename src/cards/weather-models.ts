@@ -1,5 +1,6 @@
 // Which record is used, what it says of its years, and how fast things dry.
 
+import panTable from "../../shared/pans.json";
 import type { Model, ModelInput, Outputs } from "../graph/types.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { recordSummary } from "../rainfall/statistics.ts";
@@ -27,11 +28,11 @@ export const chooseRecord: Model = {
     const missing = names.find((name) => input.results[name]?.state !== "ready");
     if (missing)
       return all(["record_in_use", "record_kind"], {
-        failed: "There is neither a rain record nor twelve normals to make one up from.",
+        failed: "There is neither a rain record nor twelve monthly figures to make one up from.",
       });
     const [rain, wetDays, highs, lows, years, seed] = names.map((name) => input.values[name]);
     const key = `normals:${JSON.stringify({ rain, wetDays, highs, lows, years, seed })}`;
-    return outcomes({ record_in_use: key, record_kind: "made up from twelve normals" });
+    return outcomes({ record_in_use: key, record_kind: "made up from monthly figures" });
   },
 };
 
@@ -76,16 +77,30 @@ export const recordYears: Model = {
 
 const ETO_ROWS = ["daily_eto", "eto_choice", "eto_method", "mean_yearly_eto", "peak_day_eto"] as const;
 
+/** What ran, in a grower's words with the trade's name behind them. */
 const METHODS: Readonly<Record<EtoChoice["method"], string>> = {
   monthly: "your monthly figures",
-  penman_monteith: "FAO Penman-Monteith",
-  hargreaves: "Hargreaves, from temperatures alone",
+  penman_monteith: "warmth with wind, damp or sun (Penman-Monteith)",
+  hargreaves: "warmth alone (Hargreaves)",
 };
 
 function methodFor(record: DailyRecord, wish: string): EtoChoice["method"] | null {
-  if (wish === "monthly") return "monthly";
+  if (wish !== "record") return "monthly";
   if (!record.highest || !record.lowest) return null;
   return record.wind || record.vapour || record.sun ? "penman_monteith" : "hargreaves";
+}
+
+/** Twelve rates [m/s] of the user's, none where the record is asked; or what is missing. */
+function monthlyRates(input: ModelInput): readonly number[] | null | string {
+  const from = wordOf(input, "eto_from");
+  if (from === "record") return null;
+  const rates = input.values[from === "pan" ? "pan_readings" : "monthly_eto"];
+  if (!Array.isArray(rates))
+    return from === "pan"
+      ? "Give the twelve monthly readings of the pan first."
+      : "Give the twelve monthly figures first.";
+  const factor = from === "pan" ? numberOf(input, "pan_coefficient") : 1;
+  return rates.map((rate) => Number(rate) * factor);
 }
 
 function etoOf(input: ModelInput, record: DailyRecord): Outputs {
@@ -96,15 +111,15 @@ function etoOf(input: ModelInput, record: DailyRecord): Outputs {
         "The record has no temperatures, so drying cannot be worked out: give monthly figures, or a record with temperatures.",
     });
   }
-  const monthly = input.values["monthly_eto"];
-  if (method === "monthly" && !Array.isArray(monthly))
-    return all(ETO_ROWS, { failed: "Give the twelve monthly figures first." });
+  const monthly = monthlyRates(input);
+  if (typeof monthly === "string") return all(ETO_ROWS, { failed: monthly });
   const choice: EtoChoice = {
     method,
     latitude: numberOf(input, "site.latitude"),
     elevation: numberOf(input, "site.elevation"),
-    months: method === "monthly" ? (monthly as number[]) : null,
+    months: method === "monthly" ? monthly : null,
     factor: numberOf(input, "eto_factor"),
+    normals: null,
   };
   const answer = dailyEto(record, choice);
   if ("failed" in answer) return all(ETO_ROWS, answer);
@@ -113,7 +128,7 @@ function etoOf(input: ModelInput, record: DailyRecord): Outputs {
     {
       daily_eto: answer.eto,
       eto_choice: choice,
-      eto_method: METHODS[method],
+      eto_method: wordOf(input, "eto_from") === "pan" ? "your pan" : METHODS[method],
       mean_yearly_eto: meanYearlyEto(answer.eto, record.firstDay),
       peak_day_eto: peakDayEto(answer.eto, record.firstDay, season),
     },
@@ -127,14 +142,37 @@ export const drying: Model = {
     "record_in_use",
     "eto_from",
     "monthly_eto",
+    "pan_readings",
+    "pan_coefficient",
     "eto_factor",
     "site.latitude",
     "site.elevation",
     "site.season_start",
     "site.season_end",
   ],
-  optional: ["monthly_eto"],
+  optional: ["monthly_eto", "pan_readings"],
   record: "record_in_use",
   outputs: ETO_ROWS,
   run: (input) => etoOf(input, recordOf(input)),
 };
+
+const PANS: Readonly<Record<string, Readonly<Record<string, string | { readonly value: number }>>>> =
+  panTable.pans;
+
+/** The coefficient of the tables for where the pan stands and how damp the air is. */
+export const pan: Model = {
+  name: "pan",
+  takes: ["pan_place", "pan_damp"],
+  outputs: ["pan_usual"],
+  run: (input) => {
+    const listed = PANS[wordOf(input, "pan_place")]?.[wordOf(input, "pan_damp")];
+    return typeof listed === "object"
+      ? { pan_usual: { value: listed.value } }
+      : { pan_usual: { failed: "No table has a pan that stands so." } };
+  },
+};
+
+/** Labels of where a pan may stand. */
+export const PAN_PLACES: Readonly<Record<string, string>> = Object.fromEntries(
+  Object.entries(panTable.pans).map(([word, { label }]) => [word, label]),
+);

@@ -1,20 +1,23 @@
-// The sky: a daily record of one's own, or one made up from twelve normals; and how fast it dries things.
+// The sky: a daily record of one's own, or one made up from monthly figures; and how fast it dries things.
 
 import type { CardKind } from "../graph/types.ts";
 import { choice, given, months, output, RECORD, text } from "./rows.ts";
 import {
   chooseRecord,
   drying,
+  pan,
   recordYears,
   USUAL_HIGHS,
   USUAL_LOWS,
   USUAL_RAIN,
   USUAL_WET_DAYS,
 } from "./weather-models.ts";
+import { PAN_ROWS } from "./weather-pan.ts";
 export const weather: CardKind = {
   kind: "weather",
   label: "The sky",
   purpose: "The rain record everything runs on, and how fast things dry.",
+  glance: ["mean_yearly_rain", "longest_dry_run"],
   single: true,
   record: "record",
   rows: [
@@ -22,7 +25,7 @@ export const weather: CardKind = {
       "record",
       "Rain record",
       "",
-      "Bring in a file of daily rain. Without one, a record is made up from the twelve normals.",
+      "Bring in a file of daily rain. Without one, a record is made up from monthly figures.",
       { hidden: true },
     ),
     output(
@@ -114,8 +117,8 @@ export const weather: CardKind = {
       "Drying worked out by",
       "drying",
       "text",
-      "Your monthly figures if chosen, else Penman-Monteith where the record has wind, damp or sun, else Hargreaves from temperatures.",
-      "FAO Irrigation and Drainage Paper 56, Eq. 6 and 52",
+      "Your monthly figures or your pan if chosen; else by Penman-Monteith where the record has wind, damp or sun, and by Hargreaves where it has temperatures alone.",
+      "FAO Irrigation and Drainage Paper 56, Eq. 6 and 52; a pan: Eq. 55",
     ),
     output(
       "daily_eto",
@@ -151,30 +154,37 @@ export const weather: CardKind = {
       "0.9 is a fair guess by a cool sea; 1 elsewhere.",
       { max: 3, minor: true },
     ),
+    text("eto_factor_reason", "Why", "", "What that factor rests on, for you and whoever reads this later.", {
+      minor: true,
+    }),
     choice(
       "eto_from",
       "Drying from",
-      { record: "the record", monthly: "twelve monthly figures" },
+      { record: "the weather on record", monthly: "twelve monthly figures", pan: "a pan of mine" },
       "record",
-      "Monthly figures from a nearby farm advisory office are as good as most formulas.",
+      "Monthly figures from a nearby farm advisory office are as good as most formulas. A pan is a class A pan read each day.",
       { minor: true },
     ),
-    months(
-      "monthly_eto",
-      "Drying a day, month by month",
-      "evaporation",
-      null,
-      "mm/day",
-      "Twelve mean daily figures, January first.",
-      "no monthly figures given",
-    ),
+    {
+      ...months(
+        "monthly_eto",
+        "Drying a day, month by month",
+        "evaporation",
+        null,
+        "mm/day",
+        "Twelve mean daily figures of reference evapotranspiration, January first.",
+        "no monthly figures given",
+      ),
+      when: { row: "eto_from", is: ["monthly"] },
+    },
+    ...PAN_ROWS,
     months(
       "normal_rain",
       "Rain of each month",
       "rain",
       USUAL_RAIN,
       "mm",
-      "Twelve monthly normals, January first, for a made-up record.",
+      "Rain of a usual January, February and so on, for a made-up record.",
     ),
     months(
       "normal_wet_days",
@@ -210,15 +220,15 @@ export const weather: CardKind = {
       "Throw of the dice",
       "count",
       [1, "1"],
-      "Another number gives other made-up years with the same normals.",
+      "Another number gives other made-up years with the same monthly figures.",
       { max: 1_000_000, minor: true },
     ),
   ],
-  models: [chooseRecord, recordYears, drying],
+  models: [chooseRecord, recordYears, pan, drying],
   cautions: [
     {
       id: "made_up_weather",
-      where: { row: "record_kind", word: "made up from twelve normals" },
+      where: { row: "record_kind", word: "made up from monthly figures" },
       text: "This weather is made up from monthly figures. Real dry spells run longer. Bring in a record from near you before you buy anything.",
       beside: "record_kind",
       source: "Geng et al. 1986 and our comparison with a real record",

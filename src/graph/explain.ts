@@ -4,12 +4,13 @@ import type { Worksheet } from "../document/worksheet.ts";
 import { showFormula } from "../formula/show.ts";
 import type { ShowOptions } from "../units/show.ts";
 import {
-  type FormulaWork,
   type GatherPart,
   type Graph,
   type GraphNode,
   nodeOf,
   type Source,
+  type Step,
+  type SurveyedCard,
   twinId,
 } from "./network.ts";
 import type { Results } from "./results.ts";
@@ -87,10 +88,10 @@ function nameIn(view: View, owner: GraphNode, node: GraphNode): string {
   return node.card === owner.card ? label : `${label} (${titleOf(view.worksheet, node.card)})`;
 }
 
-function formulaTexts(view: View, owner: GraphNode, work: FormulaWork): { formula: string; numbers: string } {
-  const sources = new Map<string, Source>(work.step.sources.map((source) => [source.name, source]));
+function formulaTexts(view: View, owner: GraphNode, step: Step): { formula: string; numbers: string } {
+  const sources = new Map<string, Source>(step.sources.map((source) => [source.name, source]));
   const put = (show: (node: GraphNode) => string) =>
-    showFormula(work.step.formula, (name) => {
+    showFormula(step.formula, (name) => {
       const node = sources.get(name)?.node;
       return node ? show(node) : name;
     });
@@ -115,6 +116,18 @@ function gatherText(view: View, how: "sum" | "max" | "list", parts: readonly Gat
   return [text, ...leftOut.map((part) => partText(view, part))].filter((part) => part !== "").join("; ");
 }
 
+/** The sum over the surveyed cards that have every row it adds. */
+function surveyText(view: View, rows: readonly string[], surveyed: readonly SurveyedCard[]): string {
+  const parts = surveyed.flatMap(({ id, sources }) => {
+    const shown = rows.flatMap((name) => {
+      const node = sources.find((source) => source.name === name)?.node;
+      return node && view.results.get(node.id)?.state === "ready" ? [shownNode(view, node)] : [];
+    });
+    return shown.length === rows.length ? [`${titleOf(view.worksheet, id)} ${shown.join(" / ")}`] : [];
+  });
+  return parts.join(" + ");
+}
+
 function inputsOf(view: View, owner: GraphNode, sources: readonly Source[]): readonly Input[] {
   return sources.flatMap(({ node }) => {
     if (node?.role !== "quantity" || node.row?.hidden) return [];
@@ -126,11 +139,21 @@ function workingOf(view: View, node: GraphNode): Pick<Explanation, "formula" | "
   const { work } = node;
   const nothing = { formula: "", numbers: "", inputs: [] };
   if (work.kind === "formula") {
-    return { ...formulaTexts(view, node, work), inputs: inputsOf(view, node, work.step.sources) };
+    return { ...formulaTexts(view, node, work.step), inputs: inputsOf(view, node, work.step.sources) };
   }
   if (work.kind === "gather") return { ...nothing, numbers: gatherText(view, work.how, work.parts) };
   if (work.kind !== "output" || work.model.work.kind !== "model") return nothing;
-  return { ...nothing, inputs: inputsOf(view, node, work.model.work.takes) };
+  const { takes, surveyed } = work.model.work;
+  const adds = node.row?.row === "output" ? node.row.adds : undefined;
+  if (adds) return { ...nothing, numbers: surveyText(view, adds, surveyed) };
+  const inputs = inputsOf(view, node, takes);
+  const relation = work.relations.find((step) => isKnown(view, step));
+  return { ...nothing, ...(relation ? formulaTexts(view, node, relation) : {}), inputs };
+}
+
+/** Whether every number of a relation is there to be put in. */
+function isKnown(view: View, step: Step): boolean {
+  return step.sources.every(({ node }) => node !== null && view.results.get(node.id)?.state === "ready");
 }
 
 function originOf(node: GraphNode, result: Result): Explanation["origin"] {

@@ -40,6 +40,14 @@ export type FormulaWork = {
   readonly userUnit: string | null;
 };
 
+export type OutputWork = {
+  readonly kind: "output";
+  readonly model: GraphNode;
+  readonly key: string;
+  /** What the answer satisfies, for its working; not among what the node reads. */
+  readonly relations: readonly Step[];
+};
+
 export type SurveyedCard = {
   readonly id: string;
   readonly kind: string;
@@ -66,7 +74,7 @@ export type Work =
   | { readonly kind: "pick"; readonly row: NumberGiven; readonly choice: GraphNode }
   | FormulaWork
   | ModelWork
-  | { readonly kind: "output"; readonly model: GraphNode; readonly key: string }
+  | OutputWork
   | { readonly kind: "gather"; readonly how: "sum" | "max" | "list"; readonly parts: readonly GatherPart[] };
 
 export type GraphNode = {

@@ -110,7 +110,26 @@ function sealNode(node: GraphNode): void {
   node.work = { kind: "fixed", result: failed(sealed.code, node.id, sealed.text, span) };
 }
 
+/** Relations are read in any order, so that they are checked once every dimension is known. */
+function sealRelations(node: GraphNode): void {
+  if (node.work.kind !== "output") return;
+  for (const step of node.work.relations) {
+    const sealed = sealStep(step);
+    const text = sealed.ok ? unfit(node, sealed.dimension) : sealed.text;
+    if (text === null) continue;
+    node.work = { kind: "fixed", result: failed("dimension", node.id, text) };
+    return;
+  }
+}
+
+function unfit(node: GraphNode, found: Dimension | null): string | null {
+  if (!found || !node.dimension || sameDimension(found, node.dimension)) return null;
+  const sealed = unsuited(found, node.dimension, 0);
+  return sealed.ok ? null : sealed.text;
+}
+
 /** Checks and binds the nodes in their order; what is wrong fails at its own place. */
 export function sealNodes(nodes: readonly GraphNode[]): void {
   for (const node of nodes) sealNode(node);
+  for (const node of nodes) sealRelations(node);
 }

@@ -29,6 +29,10 @@ type Named = {
   readonly hidden?: true;
   /** Shown only when the card is opened in full. */
   readonly minor?: true;
+  /** On the screen, shown only where this choice of the same card is one of these words. */
+  readonly when?: { readonly row: string; readonly is: readonly string[] };
+  /** A sentence that stands at the head of its card. */
+  readonly lead?: true;
 };
 
 /** Default of a number: typed; none (with the row's `absent` reason); worked out; or picked by a choice row's word. */
@@ -117,7 +121,14 @@ export type OutputRow = Named & {
   readonly measure: MeasureName | "text" | "series";
   /** What the words that may come out are called. */
   readonly options?: readonly { readonly word: string; readonly label: string }[];
+  /** The answer is a sum over the surveyed cards: the first of these rows over the next, card by card, for its working. */
+  readonly adds?: readonly string[];
   readonly words: string;
+  /**
+   * Formula texts that the model's answer satisfies, to check it with a pencil: the working shows the first whose numbers
+   * are all known. Nothing is worked out from them.
+   */
+  readonly relations?: readonly string[];
   readonly measurable?: Measurable;
 };
 
@@ -229,6 +240,8 @@ export type CardKind = {
   readonly sizes?: { readonly ask: string; readonly where: string };
   /** Row that holds the shape of what it stores; the screen offers a dip-stick strip of it. */
   readonly vessel?: string;
+  /** Rows whose values stand on the folded card; left out: its first two results. */
+  readonly glance?: readonly string[];
   readonly rows: readonly Row[];
   readonly models: readonly Model[];
   readonly cautions: readonly Caution[];

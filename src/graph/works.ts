@@ -1,9 +1,9 @@
 // From the rows of a card's kind to the work of its nodes: what each reads, and how it is answered.
 
 import { isGiven } from "./entries.ts";
-import { formulaWork, isWrong, userWork, type Wrong } from "./formula-work.ts";
+import { formulaWork, isWrong, stepOf, userWork, type Wrong } from "./formula-work.ts";
 import { resolveName } from "./names.ts";
-import { type GraphNode, type Source, type SurveyedCard, twinId, type Work } from "./network.ts";
+import { type GraphNode, type Source, type Step, type SurveyedCard, twinId, type Work } from "./network.ts";
 import {
   addNode,
   type CardPlan,
@@ -100,7 +100,21 @@ function outputWork(plan: Plan, owner: CardPlan, row: OutputRow, id: string): Wo
       doubled ? failed("duplicate_id", id, `Several cards are called ${card}.`) : missingAt(kind, id),
     );
   }
-  return { kind: "output", model: node, key: model.outputs === "by quantity id" ? id : row.name };
+  const key = model.outputs === "by quantity id" ? id : row.name;
+  const relations = relationsOf(plan, owner, row);
+  return isWrong(relations)
+    ? fixed(failed("formula", id, relations.wrong))
+    : { kind: "output", model: node, key, relations };
+}
+
+function relationsOf(plan: Plan, owner: CardPlan, row: OutputRow): readonly Step[] | Wrong {
+  const steps: Step[] = [];
+  for (const text of row.relations ?? []) {
+    const step = stepOf(plan, text, (name) => resolveName(plan, owner, name));
+    if (isWrong(step)) return step;
+    steps.push(step);
+  }
+  return steps;
 }
 
 function missingAt(kind: Parameters<typeof missingCard>[0], id: string): Result {

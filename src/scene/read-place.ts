@@ -135,7 +135,8 @@ function bedWords(asked: Asked, id: string): readonly Words[] {
   const short = number(asked, `${id}.days_short`);
   if (short === null) return [];
   const days = showNumber(Math.round(short), 3, asked.options.locale);
-  if (short > 0 && days !== "0") return [{ text: `short ${days}\u00a0days a season`, tone: "trouble" }];
+  const unit = days === "1" ? "day" : "days";
+  if (short > 0 && days !== "0") return [{ text: `short ${days}\u00a0${unit} a season`, tone: "trouble" }];
   return [{ text: short > 0 ? "hardly ever short" : "never short", tone: "growth" }];
 }
 

@@ -39,9 +39,24 @@ export type SeasonTotals = {
   readonly driestYear: number | null;
   readonly driestYearShareMet: number | null;
   readonly driestYearDaysShort: number | null;
+  /** One person's watering. */
+  readonly hands: HandsAnswer;
   /** Whole seasons and whole calendar years of the record. */
   readonly seasons: number;
   readonly years: number;
+};
+
+/** What watering asks of one person, means of whole seasons. */
+export type HandsAnswer = {
+  /** Rounds with cans, and the water in them [m3]. */
+  readonly trips: number;
+  readonly volume: number;
+  /** Moving and setting up, holding hoses, and rounds with cans [s]. */
+  readonly time: number;
+  /** Walked there and back with cans [m]. */
+  readonly distance: number;
+  /** Water and cans lifted [kg]. */
+  readonly mass: number;
 };
 
 export type RoofAnswer = {
@@ -98,6 +113,16 @@ export type DrawAnswer = {
   readonly daysMet: number;
 };
 
+/** What one source did in the season that begins in a year, units as in its means. */
+export type SourceSeason = {
+  readonly year: number;
+  readonly volume: number;
+  readonly time: number;
+  readonly hands: number;
+  readonly trips: number;
+  readonly energy: number;
+};
+
 /** A delivery or a carry, means of whole seasons. */
 export type SourceAnswer = {
   readonly id: string;
@@ -105,10 +130,14 @@ export type SourceAnswer = {
   readonly seasonVolume: number;
   /** Of a person or pump [s]. */
   readonly seasonTime: number;
+  /** Of a person: moving and setting up, holding the hose, rounds with cans [s]. */
+  readonly seasonHands: number;
   /** Rounds carried; 0 for a delivery. */
   readonly seasonTrips: number;
   /** [J]; 0 for a carry. */
   readonly seasonEnergy: number;
+  /** One by one, in order. */
+  readonly seasons: readonly SourceSeason[];
 };
 
 export type BatteryAnswer = {
@@ -117,6 +146,27 @@ export type BatteryAnswer = {
   readonly lowestShare: number;
   /** Days a season on which a watering stopped for want of charge. */
   readonly daysEmpty: number;
+};
+
+/** Likely loss of one crop's harvest to thirst [-]; null where no yield response is published for it. */
+export type CropLoss = { readonly crop: string; readonly loss: number | null };
+
+/** A bed in the season that begins in a year. */
+export type BedSeason = {
+  readonly year: number;
+  /** Crop use less rain that counted, over the efficiency, and what was given [m3]. */
+  readonly need: number;
+  readonly given: number;
+  /** Rain that its roots had room for [m3]. */
+  readonly rain: number;
+  /** Actual over potential crop use; null where nothing grew [-]. */
+  readonly useShare: number | null;
+  readonly daysShort: number;
+  /** Unmet water by bound [m3], and the bound with the most. */
+  readonly unmetByBound: Readonly<Record<Bound, number>>;
+  readonly binding: Bound | null;
+  /** By the bed's share of its use in the season: 1 - Ya / Ym = Ky (1 - ETa / ETc), FAO-56 Eq. 90. */
+  readonly losses: readonly CropLoss[];
 };
 
 export type BedAnswer = {
@@ -132,16 +182,22 @@ export type BedAnswer = {
   readonly daysShort: number;
   /** The bound behind most of its unmet water. */
   readonly binding: Bound | null;
+  /** Whole seasons one by one, in order; what is above are their means. */
+  readonly seasons: readonly BedSeason[];
   /** Given each day [m3]. */
   readonly given: Float64Array;
   /** Water short in the root zone each evening, depth over the watered ground [m]. */
   readonly depletion: Float64Array;
 };
 
+/** Smallest store of all tanks together that never runs out [m3], or why there is none. */
+export type NoFailure = { readonly volume: number } | { readonly none: string };
+
 export type SeasonAnswer = {
   /** Day of element 0 of every series [days since 1970-01-01]. */
   readonly firstDay: number;
   readonly totals: SeasonTotals;
+  readonly noFailure: NoFailure;
   readonly leftOut: readonly LeftOut[];
   readonly roofs: readonly RoofAnswer[];
   readonly tanks: readonly TankAnswer[];

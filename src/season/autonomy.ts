@@ -3,6 +3,7 @@
 import { volumeAt } from "../physics/vessel.ts";
 import { DAY } from "../units/constants.ts";
 import type { Bed } from "./beds.ts";
+import { dueOn } from "./draws.ts";
 import { OPEN_WATER } from "./losses.ts";
 import type { Machine } from "./machine.ts";
 import { peakDay } from "./peak-day.ts";
@@ -85,14 +86,13 @@ function lowestDrawable(machine: Machine, place: number, seen: ReadonlySet<numbe
   const { plan, draws, sources, pipes } = machine;
   const byHand =
     draws.some(({ tank }) => tank === place) || sources.some((s) => s.tank === place && s.roundVolume > 0);
-  if (byHand) return Math.min(Math.max(0, outlet), vessel.height);
   const id = (machine.tanks.parts[place] as TankPart).id;
   const pumps = plan.deliveries.filter(({ from }) => from === id).map(({ lowestWater }) => lowestWater);
   const lines = [...pipes.parts.keys()].filter((i) => pipes.from[i] === place);
-  const stops = lines.map((i) => stopOf(machine, i, seen) - floor);
-  const lowest = pumps.length > 0 ? Math.min(...pumps) : Math.min(...stops, Infinity);
-  const depth = Math.max(0, outlet, lowest === Infinity ? 0 : lowest);
-  return Math.min(depth, vessel.height);
+  const stops = byHand ? [] : lines.map((i) => stopOf(machine, i, seen) - floor);
+  const lows = pumps.length > 0 ? pumps : stops;
+  const lowest = lows.length > 0 ? Math.min(...lows) : 0;
+  return Math.min(Math.max(0, outlet, lowest), vessel.height);
 }
 
 /** Height at which a line stops giving water on [m]. */
@@ -141,14 +141,16 @@ function soonestIn(
   return soonest;
 }
 
-/** What the beds would use and the tanks lose on each day without rain [m3]. */
+/** What the beds would use, other draws take and the tanks lose on each day without rain [m3]. */
 function dailyTaken(machine: Machine, beds: readonly Bed[], serving: readonly number[]): Float64Array {
   const taken = new Float64Array(machine.length);
   const leak = serving.reduce((sum, place) => sum + (machine.tanks.leak[place] as number), 0);
   const open = serving.reduce((sum, place) => sum + (machine.tanks.openArea[place] as number), 0);
+  const draws = machine.draws.filter(({ tank }) => serving.includes(tank));
   for (let day = 0; day < taken.length; day++) {
     let sum = leak + open * OPEN_WATER * (machine.eto[day] as number);
     for (const bed of beds) sum += (bed.days.potential[day] as number) * bed.perDepth;
+    for (const draw of draws) sum += dueOn(draw, day);
     taken[day] = sum;
   }
   return taken;

@@ -1,9 +1,10 @@
 // The beds of a run, in the order in which they are watered, with what each holds back for those before it.
 
-import { DAY } from "../units/constants.ts";
-import { type BedDays, bedDays, type Sky, wateredGround } from "./bed-days.ts";
+import { type BedDays, bedDays, type CropTrait, cropTraits, wateredGround } from "./bed-days.ts";
 import { type BedDemand, demandOf } from "./demand.ts";
 import { type BedPart, BOUNDS, type LeftOut } from "./plan.ts";
+import { isByCalendar, letGoDays } from "./schedule.ts";
+import type { Sky } from "./sky.ts";
 import type { Source } from "./sources.ts";
 import type { SeasonDates } from "./spans.ts";
 import { newTally, type Tally } from "./tally.ts";
@@ -13,6 +14,7 @@ export type Bed = {
   /** Watered ground [m2], and water to give for a depth there [m3/m]. */
   readonly ground: number;
   readonly perDepth: number;
+  readonly traits: readonly CropTrait[];
   readonly days: BedDays;
   readonly demand: BedDemand | null;
   readonly none: string | null;
@@ -20,8 +22,10 @@ export type Bed = {
   readonly sources: readonly Source[];
   /** Beds before it that take from the same water, for each of its sources. */
   readonly before: readonly (readonly Bed[])[];
-  /** Days between fixed waterings; 0: watered by the soil. */
-  readonly every: number;
+  /** Whether it gets a set amount on set days, whatever its soil lacks. */
+  readonly byCalendar: boolean;
+  /** 1 on each day on which it is let go; null: never. */
+  readonly letGo: Uint8Array | null;
   /** Water short in the root zone now [m]; asked for today and still wanting [m3]; first bound of the last shortfall. */
   depletion: number;
   asked: number;
@@ -30,23 +34,29 @@ export type Bed = {
   readonly evening: Float64Array;
   readonly potential: Tally;
   readonly use: Tally;
+  readonly rained: Tally;
   readonly due: Tally;
   readonly met: Tally;
   readonly daysShort: Tally;
-  /** Unmet water of the whole seasons by bound [m3]. */
-  readonly unmet: Float64Array;
+  /** Unmet water by season, the last for days outside, and within it by bound [m3]. */
+  readonly unmet: readonly Float64Array[];
 };
 
 /** What beds are put together from. */
 export type BedGround = {
   readonly sky: Sky;
   readonly dates: SeasonDates;
+  readonly dayInSeason: Int32Array;
   readonly sources: ReadonlyMap<string, Source>;
   /** Tanks whose water reaches a tank through lines, itself first. */
   readonly feeders: readonly (readonly number[])[];
   readonly seasons: number;
   readonly years: number;
+  /** What a longer record taught of beds by their id, where these days are only a few. */
+  readonly known?: KnownBeds;
 };
+
+export type KnownBeds = ReadonlyMap<string, Pick<Bed, "traits" | "demand" | "none">>;
 
 /** Bound of a bed that nobody waters. */
 export const HANDS = BOUNDS.indexOf("hands");
@@ -69,18 +79,20 @@ export function readyBeds(parts: readonly BedPart[], given: BedGround, leftOut: 
       leftOut.push({ id: part.id, reason: "nothing that waters it could be worked out" });
       continue;
     }
-    const days = bedDays(part, given.sky);
-    const demand = demandOf(part, given.dates, given.sky, days);
+    const known = given.known?.get(part.id);
+    const traits = known?.traits ?? cropTraits(part, given.sky);
+    const days = bedDays(part, given.sky, traits);
     beds.push({
       part,
       ground: wateredGround(part),
       perDepth: wateredGround(part) / part.efficiency,
+      traits,
       days,
-      demand: "none" in demand ? null : demand,
-      none: "none" in demand ? demand.none : null,
+      ...(known ? { demand: known.demand, none: known.none } : needOf(part, given, days)),
       sources,
       before: sources.map((source) => earlier(beds, part, source, given.feeders)),
-      every: part.rule.kind === "fixed" ? Math.max(1, Math.round(part.rule.every / DAY)) : 0,
+      byCalendar: isByCalendar(part.rule),
+      letGo: letGoDays(part, { ...given.sky, dayInSeason: given.dayInSeason }),
       depletion: 0,
       asked: 0,
       bound: HANDS,
@@ -90,6 +102,11 @@ export function readyBeds(parts: readonly BedPart[], given: BedGround, leftOut: 
   return beds;
 }
 
+function needOf(part: BedPart, { dates, sky }: BedGround, days: BedDays): Pick<Bed, "demand" | "none"> {
+  const demand = demandOf(part, dates, sky, days);
+  return "none" in demand ? { demand: null, none: demand.none } : { demand, none: null };
+}
+
 function sums({ seasons, years, sky }: BedGround) {
   const tally = () => newTally(seasons, years);
   return {
@@ -97,10 +114,11 @@ function sums({ seasons, years, sky }: BedGround) {
     evening: new Float64Array(sky.eto.length),
     potential: tally(),
     use: tally(),
+    rained: tally(),
     due: tally(),
     met: tally(),
     daysShort: tally(),
-    unmet: new Float64Array(BOUNDS.length),
+    unmet: Array.from({ length: seasons + 1 }, () => new Float64Array(BOUNDS.length)),
   };
 }
 

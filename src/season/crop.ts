@@ -2,8 +2,12 @@
 
 import { stress } from "../physics/soil-water.ts";
 import type { Bed } from "./beds.ts";
+import { noteDay } from "./day-log.ts";
 import type { Machine } from "./machine.ts";
 import { count } from "./tally.ts";
+
+/** What the last bed's day was: rain taken, used [m], share of its full use [-]. One record, as days are many. */
+const grown = { rained: 0, use: 0, share: 1 };
 
 /**
  * Wets, drains and dries every bed.
@@ -16,8 +20,12 @@ export function growAll(machine: Machine, day: number): void {
   for (let i = 0; i < machine.beds.length; i++) {
     const bed = machine.beds[i] as Bed;
     const total = bed.days.total[day] as number;
+    grown.rained = 0;
+    grown.use = 0;
+    grown.share = 1;
     if (total > 0) grow(machine, bed, day, total);
     bed.evening[day] = bed.depletion;
+    if (machine.log) noteDay(machine.log, bed, { date: machine.record.firstDay + day, day, ...grown });
   }
 }
 
@@ -32,20 +40,35 @@ function grow(machine: Machine, bed: Bed, day: number, total: number): void {
   const share = stress(wet, total, Math.min(total, bed.days.readily[day] as number));
   const use = Math.min(total - wet, potential * share);
   bed.depletion = wet + use;
+  grown.rained = rained;
+  grown.use = use;
+  grown.share = share;
   ledger.waterIn += rained * bed.ground;
   // What did not reach the roots, and what was more than they had room for, is gone with the crop's use.
   ledger.waterOut += given - watered * bed.ground + use * bed.ground;
   if (machine.dayInSeason[day] === 0) return;
   count(bed.potential, machine.slots, potential * bed.ground);
   count(bed.use, machine.slots, use * bed.ground);
-  if (share < 1 && potential > 0 && bed.every === 0)
+  if (rained > 0) count(bed.rained, machine.slots, rained * bed.ground);
+  if (share < 1 && potential > 0 && !bed.byCalendar)
     markShort(machine, bed, day, (potential - use) * bed.perDepth);
+}
+
+/**
+ * Books what a bed went without under the bound of its last shortfall.
+ *
+ * @param bed the bed [-]
+ * @param season place of the day's season [-]
+ * @param unmet water that it went without [m3]
+ * @source definition
+ */
+export function book(bed: Bed, season: number, unmet: number): void {
+  const byBound = bed.unmet[season] as Float64Array;
+  byBound[bed.bound] = (byBound[bed.bound] as number) + unmet;
 }
 
 function markShort(machine: Machine, bed: Bed, day: number, unmet: number): void {
   machine.shortDay[day] = 1;
   count(bed.daysShort, machine.slots, 1);
-  if (machine.slots.season < machine.seasons.length) {
-    bed.unmet[bed.bound] = (bed.unmet[bed.bound] as number) + unmet;
-  }
+  book(bed, machine.slots.season, unmet);
 }

@@ -1,9 +1,11 @@
-// Morning: what each bed asks for and what is due, on last evening's state and nothing later.
+// Morning: what each bed asks for and what is due, on last evening's soil unless the bed decides on this morning's.
 
 import { DAY } from "../units/constants.ts";
 import type { Bed } from "./beds.ts";
+import { HELD_BACK } from "./bounds.ts";
 import { dueOn } from "./draws.ts";
 import type { Machine } from "./machine.ts";
+import { mayAsk } from "./schedule.ts";
 import type { Source } from "./sources.ts";
 
 /**
@@ -25,7 +27,7 @@ export function decide(machine: Machine, day: number): void {
   for (let i = 0; i < machine.beds.length; i++) {
     const bed = machine.beds[i] as Bed;
     shedHarvest(machine, bed, day);
-    bed.asked = dayInSeason > 0 ? askOf(bed, day, dayInSeason) : 0;
+    bed.asked = dayInSeason > 0 ? askOf(bed, day, dayInSeason, machine.record.firstDay + day) : 0;
   }
 }
 
@@ -38,11 +40,24 @@ function shedHarvest(machine: Machine, bed: Bed, day: number): void {
 }
 
 /** What a bed asks for [m3]. */
-function askOf(bed: Bed, day: number, dayInSeason: number): number {
-  const total = bed.days.total[day] as number;
-  if (total === 0) return 0;
-  if (bed.part.rule.kind === "fixed") return (dayInSeason - 1) % bed.every === 0 ? bed.part.rule.volume : 0;
-  return bed.depletion >= (bed.days.readily[day] as number) ? bed.depletion * bed.perDepth : 0;
+function askOf(bed: Bed, day: number, dayInSeason: number, date: number): number {
+  if (bed.days.total[day] === 0) return 0;
+  if (bed.letGo?.[day] === 1) {
+    bed.bound = HELD_BACK;
+    return 0;
+  }
+  const { rule } = bed.part;
+  if (!mayAsk(rule, date, dayInSeason)) return 0;
+  if (rule.kind === "fixed") return rule.volume;
+  if (rule.kind === "weekdays") return rule.volume ?? lackOf(bed, day) * bed.perDepth;
+  const lack = lackOf(bed, day);
+  return lack >= (bed.days.trigger[day] as number) ? lack * bed.perDepth : 0;
+}
+
+/** Water short when the watering is decided [m]: by last evening's soil, or with what fell by this morning in it. */
+function lackOf(bed: Bed, day: number): number {
+  if (bed.part.decidesOn === "evening") return bed.depletion;
+  return Math.max(0, bed.depletion - (bed.days.rain[day] as number));
 }
 
 /**

@@ -5,10 +5,11 @@ import { stress } from "../physics/soil-water.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { isoDate } from "../units/calendar.ts";
 import { DAY } from "../units/constants.ts";
-import { arrivingRain, firstGap } from "./arriving-rain.ts";
-import { type BedDays, bedDays, type Sky, wateredGround } from "./bed-days.ts";
+import { firstGap } from "./arriving-rain.ts";
+import { type BedDays, bedDays, wateredGround } from "./bed-days.ts";
 import { peakDay } from "./peak-day.ts";
 import type { BedPart } from "./plan.ts";
+import { type Sky, skyOf } from "./sky.ts";
 import { dayOfSeason, type SeasonDates, type Span, sumOver, wholeSeasons } from "./spans.ts";
 
 export type BedDemand = {
@@ -18,7 +19,7 @@ export type BedDemand = {
   readonly seasonNeed: number;
   /** Potential crop use in the season; mean of whole seasons [m3]. */
   readonly potential: number;
-  /** Water within easy reach of full-grown roots, over the efficiency [m3]. */
+  /** Water within easy reach of full-grown roots, of the crop that has least, over the efficiency [m3]. */
   readonly wateringVolume: number;
   /** How long that lasts on peak days; null where a peak day needs nothing [s]. */
   readonly wateringInterval: number | null;
@@ -49,11 +50,10 @@ export function bedDemand(
   eto: Float64Array,
   rainScale: number,
 ): BedDemand | { readonly none: string } {
-  const { firstDay } = record;
   const gap = firstGap(record);
   if (gap !== null) return { none: `the record has no rain reading on ${isoDate(gap)}` };
   try {
-    const sky = { firstDay, eto, arriving: arrivingRain(record, rainScale) };
+    const sky = skyOf(record, eto, rainScale);
     return demandOf(bed, dates, sky, bedDays(bed, sky));
   } catch (error) {
     if (error instanceof DomainError) return { none: error.message };
@@ -82,11 +82,11 @@ export function demandOf(
   if (seasons.length === 0) return { none: "the record has no whole season" };
   const potential = meanOver(days.potential, seasons);
   if (potential === 0) return { none: "nothing grows in it within the season" };
-  const counted = rainTaken(days, dayOfSeason(dates, sky.firstDay, sky.eto.length));
+  const { counted } = neverShort(bed, days, dayOfSeason(dates, sky.firstDay, sky.eto.length));
   const perDepth = wateredGround(bed) / bed.efficiency;
   const daily = days.potential.map((use, day) => (use - (counted[day] as number)) * perDepth);
   const peakDayNeed = Math.max(0, peakDay(daily, seasons));
-  const wateringVolume = highest(days.readily, seasons) * perDepth;
+  const wateringVolume = highest(days.trigger, seasons) * perDepth;
   return {
     peakDayNeed,
     // Rain kept from before a season can be more than all its use: then it needs none, not less than none.
@@ -103,23 +103,44 @@ export function demandOf(
   };
 }
 
-/** Rain that the root zone had room for on each day [m], were the bed watered whenever it asks in the season. */
-function rainTaken(days: BedDays, dayInSeason: Int32Array): Float64Array {
+/**
+ * A bed that is watered whenever it asks in the season, and is never refused.
+ *
+ * @param bed the bed, units at the type's fields
+ * @param days its crops and root zone [m]
+ * @param dayInSeason day of the season, 0 outside [-]
+ * @param asks whether it asks on a day on which its root zone lacks so much; left out: when the easy water is gone [m]
+ * @returns rain that the root zone had room for, and water given to the roots, on each day [m]
+ * @source FAO-56 ch. 8, water early in the day as in example 38
+ */
+export function neverShort(
+  bed: BedPart,
+  days: BedDays,
+  dayInSeason: Int32Array,
+  asks: (day: number, lack: number) => boolean = (day, lack) => lack >= (days.trigger[day] as number),
+): { readonly counted: Float64Array; readonly watered: Float64Array } {
   const { potential, total, readily, rain } = days;
-  const taken = new Float64Array(potential.length);
+  const byMorning = bed.decidesOn === "morning" ? 1 : 0;
+  const counted = new Float64Array(potential.length);
+  const watered = new Float64Array(potential.length);
   let depletion = 0;
-  for (let day = 0; day < taken.length; day++) {
+  for (let day = 0; day < counted.length; day++) {
     const holds = total[day] as number;
     depletion = Math.min(depletion, holds);
     if (holds === 0) continue;
-    if (dayInSeason[day] && depletion >= (readily[day] as number)) depletion = 0;
-    const counts = Math.min(rain[day] as number, depletion);
-    taken[day] = counts;
+    const fallen = rain[day] as number;
+    const lack = Math.max(0, depletion - fallen * byMorning);
+    if (dayInSeason[day] && asks(day, lack)) {
+      watered[day] = lack;
+      depletion -= lack;
+    }
+    const counts = Math.min(fallen, depletion);
+    counted[day] = counts;
     depletion -= counts;
     const use = (potential[day] as number) * stress(depletion, holds, readily[day] as number);
     depletion = Math.min(holds, depletion + use);
   }
-  return taken;
+  return { counted, watered };
 }
 
 function meanOver(series: Float64Array, seasons: readonly Span[]): number {

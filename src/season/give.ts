@@ -7,8 +7,8 @@ import { drawdown, drawnWithin, readDrawdown } from "./run-pump.ts";
 import type { Source } from "./sources.ts";
 import { count } from "./tally.ts";
 
-/** The first bound of the last gift, and its amount [m3]: one record, so that no watering makes an object. */
-export const gift = { bound: UNBOUND, amount: 0 };
+/** The last gift: its first bound, amount [m3], time [s] and rounds. One record, so that no watering makes an object. */
+export const gift = { bound: UNBOUND, amount: 0, time: 0, trips: 0 };
 const budget = { time: 0, energy: 0 };
 
 /** Shortfall that is rounding rather than want [-]. */
@@ -33,6 +33,8 @@ export function give(machine: Machine, bed: Bed, rank: number, want: number, day
   const source = bed.sources[rank] as Source;
   gift.bound = UNBOUND;
   gift.amount = want;
+  gift.time = 0;
+  gift.trips = 0;
   const held = machine.tanks.volume[source.tank] as number;
   const within = Math.max(0, held - source.under);
   const tiny = want * ROUNDING;
@@ -82,6 +84,7 @@ function within(source: Source, held: number, most: number, time: number, energy
 function leftForThis(machine: Machine, bed: Bed, rank: number, day: number): number {
   let reserve = 0;
   for (const other of bed.before[rank] ?? []) {
+    if (other.letGo?.[day] === 1) continue;
     if ((other.days.potential[day] as number) > 0) reserve += other.demand?.peakDayNeed ?? 0;
   }
   reserve *= machine.plan.holdDays;
@@ -103,14 +106,20 @@ function take(machine: Machine, source: Source, held: number, amount: number): v
   if (source.roundVolume > 0) {
     const rounds = Math.ceil(amount / source.roundVolume - ROUNDING);
     machine.hands.left -= rounds * source.roundTime;
+    gift.trips = rounds;
+    gift.time = rounds * source.roundTime;
     count(source.trips, slots, rounds);
     count(source.time, slots, rounds * source.roundTime);
+    count(source.hands, slots, rounds * source.roundTime);
     return;
   }
   readDrawdown(source, held, amount);
   const { time, energy } = drawdown;
   machine.pumpLeft[source.pump] = (machine.pumpLeft[source.pump] as number) - time - source.setUp;
-  machine.hands.left -= source.setUp + (source.attended ? time : 0);
+  gift.time = time;
+  const byHand = source.setUp + (source.attended ? time : 0);
+  machine.hands.left -= byHand;
+  count(source.hands, slots, byHand);
   count(source.time, slots, time);
   if (source.battery < 0) return;
   // The bisection that fits a charge may end a hair above it.

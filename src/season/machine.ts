@@ -3,13 +3,14 @@
 import type { DailyRecord } from "../rainfall/record.ts";
 import { calendarDate } from "../units/calendar.ts";
 import { type Ledger, newLedger } from "./account.ts";
-import { arrivingRain } from "./arriving-rain.ts";
-import { type Bed, readyBeds } from "./beds.ts";
+import { type Bed, type KnownBeds, readyBeds } from "./beds.ts";
+import type { DayLog } from "./day-log.ts";
 import { type DueDraw, readyDraws } from "./draws.ts";
 import { feedersOf, spillersOf } from "./feeders.ts";
 import { type Pipes, readyPipes } from "./pipes.ts";
 import { BOUNDS, type LeftOut, type SeasonPlan } from "./plan.ts";
 import { dailyCatch } from "./roof-catch.ts";
+import { type Sky, skyOf } from "./sky.ts";
 import { type Batteries, carried, pumped, pumpsOf, readyBatteries, type Source } from "./sources.ts";
 import { dayOfSeason, type SeasonDates, type Span, slotsOf, wholeSeasons, wholeYears } from "./spans.ts";
 import { newTally, type Slots, type Tally } from "./tally.ts";
@@ -66,6 +67,8 @@ export type Machine = {
   readonly leaked: Float64Array;
   readonly ledger: Ledger;
   readonly leftOut: LeftOut[];
+  /** Notes what happens to each bed day by day, where someone wants to read it; null: nobody does. */
+  log: DayLog | null;
 };
 
 const byId = <Part extends { readonly id: string }>(parts: readonly Part[]): readonly Part[] =>
@@ -77,13 +80,19 @@ const byId = <Part extends { readonly id: string }>(parts: readonly Part[]): rea
  * @param plan the season's plan; its parts are sorted by id, so that their order changes nothing [-]
  * @param record the daily record, without a gap [-]
  * @param eto reference evapotranspiration of each day [m]
+ * @param known what a longer record taught of beds; left out where this is the record [-]
  * @returns the run [-]
  * @throws DomainError for a part outside its relations
  * @source definition
  */
-export function readyMachine(plan: SeasonPlan, record: DailyRecord, eto: Float64Array): Machine {
+export function readyMachine(
+  plan: SeasonPlan,
+  record: DailyRecord,
+  eto: Float64Array,
+  known?: KnownBeds,
+): Machine {
   const leftOut: LeftOut[] = [...plan.leftOut];
-  const sky = { firstDay: record.firstDay, arriving: arrivingRain(record, plan.rainScale), eto };
+  const sky = skyOf(record, eto, plan.rainScale);
   const length = eto.length;
   const dates: SeasonDates = { start: plan.start, end: plan.end };
   const days = daysOf(dates, record.firstDay, length);
@@ -93,11 +102,6 @@ export function readyMachine(plan: SeasonPlan, record: DailyRecord, eto: Float64
   const feeders = feedersOf(tanks, pipes);
   const sources = readySources(plan, tanks, spans, leftOut);
   const named = new Map(sources.map((source) => [source.id, source]));
-  const caught = byId(plan.roofs).map((roof) => ({
-    id: roof.id,
-    volume: dailyCatch(roof, sky.arriving, record.firstDay),
-    stored: tanks.placeOf.has(roof.drainsTo ?? ""),
-  }));
   return {
     plan,
     record,
@@ -105,20 +109,39 @@ export function readyMachine(plan: SeasonPlan, record: DailyRecord, eto: Float64
     arriving: sky.arriving,
     eto,
     ...days,
-    slots: { season: 0, year: 0 },
     tanks,
     pipes,
-    beds: readyBeds(plan.beds, { sky, dates, sources: named, feeders, ...spans }, leftOut),
+    beds: readyBeds(
+      plan.beds,
+      {
+        sky,
+        dates,
+        dayInSeason: days.dayInSeason,
+        sources: named,
+        feeders,
+        ...spans,
+        ...(known ? { known } : {}),
+      },
+      leftOut,
+    ),
     draws: readyDraws(byId(plan.draws), tanks, spans, leftOut),
     sources,
     batteries: readyBatteries(byId(plan.batteries), spans.seasons, spans.years),
     feeders,
     spillers: spillersOf(tanks, feeders),
-    roofWater: roofWaterOf(plan, tanks, caught, length),
-    caught,
+    ...roofsOf(plan, tanks, sky),
     leftOut,
     ...scratch(plan, tanks, pipes, spans, length),
   };
+}
+
+function roofsOf(plan: SeasonPlan, tanks: Tanks, sky: Sky): Pick<Machine, "caught" | "roofWater"> {
+  const caught = byId(plan.roofs).map((roof) => ({
+    id: roof.id,
+    volume: dailyCatch(roof, sky.arriving, sky.firstDay),
+    stored: tanks.placeOf.has(roof.drainsTo ?? ""),
+  }));
+  return { caught, roofWater: roofWaterOf(plan, tanks, caught, sky.eto.length) };
 }
 
 type Spans = { readonly seasons: number; readonly years: number };
@@ -127,6 +150,8 @@ function scratch(plan: SeasonPlan, tanks: Tanks, pipes: Pipes, spans: Spans, len
   const perTank = () => new Float64Array(tanks.parts.length);
   const tally = () => newTally(spans.seasons, spans.years);
   return {
+    slots: { season: 0, year: 0 },
+    log: null,
     spilledSince: perTank(),
     leeway: perTank(),
     hands: { left: 0 },

@@ -13,6 +13,11 @@ export type EtoChoice = {
   readonly elevation: number;
   readonly months: readonly number[] | null;
   readonly factor: number;
+  /** Highest and lowest temperature of a day, month by month [K]: the last resort where a day has none; null: no normals. */
+  readonly normals: {
+    readonly highest: readonly number[];
+    readonly lowest: readonly number[];
+  } | null;
 };
 
 export type RoofPart = {
@@ -107,6 +112,9 @@ export type CarryPart = {
   readonly cansAtOnce: number;
   /** One round with `cansAtOnce` cans: fill, walk, pour, walk back [s]. */
   readonly roundTime: number;
+  /** Way from the tank to the bed [m], and one empty can [kg]. */
+  readonly distance: number;
+  readonly canMass: number;
 };
 
 export type BatteryPart = {
@@ -133,7 +141,32 @@ export type CropPart = {
   readonly depletion: number;
   readonly rootStart: number;
   readonly rootEnd: number;
+  /** Full grown [m]: weighs crops that mingle, and the correction for the air. */
+  readonly height: number;
+  /** Yield response factor Ky; null where none is published. */
+  readonly yieldResponse: number | null;
 };
+
+/** When a bed is watered: by its soil, so much every so many days, or on set days of the week. */
+export type BedRule =
+  | { readonly kind: "soil" }
+  | { readonly kind: "fixed"; readonly volume: number; readonly every: number }
+  /** Days 1 Monday to 7 Sunday; a volume each [m3], or what the soil lacks: null. */
+  | { readonly kind: "weekdays"; readonly days: readonly number[]; readonly volume: number | null };
+
+/** How often the bare ground between young plants is wetted: sets the first crop coefficient instead of the table. */
+export type GroundWetting = {
+  /** Between two wettings [s], and the depth of each over the watered ground [m]. */
+  readonly every: number;
+  readonly depth: number;
+  /** Sand and the like. */
+  readonly coarse: boolean;
+  /** Share of the ground's drying that a mulch leaves, 1 without. */
+  readonly left: number;
+};
+
+/** From that day of each season on, once so many days on end were dry (under 1 mm), the bed gets no more water. */
+export type LetGo = { readonly from: MonthDay; readonly dryDays: number };
 
 export type BedPart = {
   readonly id: string;
@@ -155,9 +188,18 @@ export type BedPart = {
   /** Ids of deliveries and carries, tried in order. */
   readonly wateredBy: readonly string[];
   readonly priority: number;
-  readonly rule:
-    | { readonly kind: "soil" }
-    | { readonly kind: "fixed"; readonly volume: number; readonly every: number };
+  readonly rule: BedRule;
+  /** What is known when a watering is decided: the soil of last evening, or that of this morning with today's rain in it. */
+  readonly decidesOn: "evening" | "morning";
+  /** Leaves of its crops mingle over one root zone: one coefficient for all, weighed by height and share. */
+  readonly mingled: boolean;
+  /** Days after each planting on which the bed asks every day. */
+  readonly youngDays: number;
+  readonly groundWetting: GroundWetting | null;
+  /** Whether wind and dryness of the record's air correct the coefficients of the tables; never under cover. */
+  readonly airCorrects: boolean;
+  /** Null: never let go. */
+  readonly letGo: LetGo | null;
 };
 
 export type LeftOut = {
@@ -178,6 +220,8 @@ export type SeasonPlan = {
   /** Days of the beds before it that must still be covered before a bed is watered. */
   readonly holdDays: number;
   readonly rainScale: number;
+  /** [kg/m3] */
+  readonly waterDensity: number;
   readonly eto: EtoChoice;
   readonly roofs: readonly RoofPart[];
   readonly tanks: readonly TankPart[];

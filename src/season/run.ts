@@ -71,17 +71,25 @@ export function prepareSeason(plan: SeasonPlan, record: DailyRecord): Machine | 
   }
 }
 
+/** Days of a record, both included. */
+type Days = { readonly first: number; readonly last: number };
+
 /**
- * Runs all days of a prepared run.
+ * Runs days of a prepared run; the account is opened on its first.
  *
  * @param machine the run before its first day [-]
  * @param stepping how gravity's steps are chosen [-]
+ * @param days first and last of those to be run; all when left out [-]
  * @source definition
  */
-export function runDays(machine: Machine, stepping: Stepping = STEPPING): void {
-  openAccount(machine);
+export function runDays(
+  machine: Machine,
+  stepping: Stepping = STEPPING,
+  days: Days = { first: 0, last: machine.length - 1 },
+): void {
+  if (days.first === 0) openAccount(machine);
   const hasLines = machine.pipes.parts.length > 0;
-  for (let day = 0; day < machine.length; day++) {
+  for (let day = days.first; day <= days.last; day++) {
     decide(machine, day);
     storeBefore(machine, day);
     waterAll(machine, day);

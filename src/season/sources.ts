@@ -25,6 +25,7 @@ export type Source = {
   readonly roundTime: number;
   readonly volume: Tally;
   readonly time: Tally;
+  readonly hands: Tally;
   readonly trips: Tally;
   readonly energy: Tally;
 };
@@ -66,6 +67,7 @@ type Spans = { readonly seasons: number; readonly years: number };
 const tallies = ({ seasons, years }: Spans) => ({
   volume: newTally(seasons, years),
   time: newTally(seasons, years),
+  hands: newTally(seasons, years),
   trips: newTally(seasons, years),
   energy: newTally(seasons, years),
 });

@@ -13,15 +13,17 @@ import type {
   TankAnswer,
 } from "./answer.ts";
 import { type Autonomy, autonomyOf } from "./autonomy.ts";
+import { bedSeasons } from "./bed-seasons.ts";
 import type { Bed } from "./beds.ts";
 import type { Machine } from "./machine.ts";
+import { noFailureStorage } from "./no-failure.ts";
 import { quantile } from "./peak-day.ts";
 import type { TankPart } from "./plan.ts";
 import type { Source } from "./sources.ts";
-import { sumOver } from "./spans.ts";
+import { type Span, sumOver } from "./spans.ts";
 import { meanOf, sumOfAll, sumOfWhole } from "./tally.ts";
 import { levelOf } from "./tanks.ts";
-import { bindingOf, totalsOf } from "./totals.ts";
+import { bindingOf, totalsOf, unmetOfBed } from "./totals.ts";
 
 /**
  * The answer of a finished run.
@@ -41,15 +43,22 @@ export function summaryOf(machine: Machine): SeasonAnswer {
       water: errorShare(ledger.waterError, throughWater),
       energy: errorShare(ledger.energyError, throughEnergy),
     }),
+    noFailure: noFailureStorage(machine),
     leftOut: [...machine.leftOut].sort((a, b) => (a.id < b.id ? -1 : 1)),
     roofs: machine.caught.map((roof) => roofAnswer(machine, roof)),
     tanks: machine.tanks.parts.map((part, place) => tankAnswer(machine, autonomy, part, place)),
     lines: machine.pipes.parts.map((part, place) => lineAnswer(machine, part.id, place)),
     draws: machine.draws.map(drawAnswer),
-    deliveries: machine.sources.filter(({ roundVolume }) => roundVolume === 0).map(sourceAnswer),
-    carries: machine.sources.filter(({ roundVolume }) => roundVolume > 0).map(sourceAnswer),
+    deliveries: machine.sources
+      .filter(({ roundVolume }) => roundVolume === 0)
+      .map((source) => sourceAnswer(source, machine.seasons)),
+    carries: machine.sources
+      .filter(({ roundVolume }) => roundVolume > 0)
+      .map((source) => sourceAnswer(source, machine.seasons)),
     batteries: machine.batteries.parts.map((part, place) => batteryAnswer(machine, part.id, place)),
-    beds: [...machine.beds].sort((a, b) => (a.part.id < b.part.id ? -1 : 1)).map(bedAnswer),
+    beds: [...machine.beds]
+      .sort((a, b) => (a.part.id < b.part.id ? -1 : 1))
+      .map((bed) => bedAnswer(bed, machine.seasons)),
     storedTotal: machine.storedTotal,
     shortDay: machine.shortDay,
   };
@@ -114,13 +123,22 @@ function drawAnswer(draw: Machine["draws"][number]): DrawAnswer {
   };
 }
 
-function sourceAnswer(source: Source): SourceAnswer {
+function sourceAnswer(source: Source, seasons: readonly Span[]): SourceAnswer {
   return {
     id: source.id,
     seasonVolume: meanOf(source.volume.seasons) ?? 0,
     seasonTime: meanOf(source.time.seasons) ?? 0,
+    seasonHands: meanOf(source.hands.seasons) ?? 0,
     seasonTrips: meanOf(source.trips.seasons) ?? 0,
     seasonEnergy: meanOf(source.energy.seasons) ?? 0,
+    seasons: seasons.map(({ year }, place) => ({
+      year,
+      volume: source.volume.seasons[place] as number,
+      time: source.time.seasons[place] as number,
+      hands: source.hands.seasons[place] as number,
+      trips: source.trips.seasons[place] as number,
+      energy: source.energy.seasons[place] as number,
+    })),
   };
 }
 
@@ -135,8 +153,8 @@ function batteryAnswer(machine: Machine, id: string, place: number): BatteryAnsw
   };
 }
 
-function bedAnswer(bed: Bed): BedAnswer {
-  const [got, wanted] = bed.every > 0 ? [bed.met, bed.due] : [bed.use, bed.potential];
+function bedAnswer(bed: Bed, seasons: readonly Span[]): BedAnswer {
+  const [got, wanted] = bed.byCalendar ? [bed.met, bed.due] : [bed.use, bed.potential];
   const sum = sumOfWhole(wanted.seasons);
   return {
     id: bed.part.id,
@@ -145,7 +163,8 @@ function bedAnswer(bed: Bed): BedAnswer {
     met: meanOf(bed.met.seasons) ?? 0,
     shareMet: sum > 0 ? sumOfWhole(got.seasons) / sum : null,
     daysShort: meanOf(bed.daysShort.seasons) ?? 0,
-    binding: bindingOf(bed.unmet),
+    binding: bindingOf(unmetOfBed(bed)),
+    seasons: bedSeasons(bed, seasons),
     given: bed.given,
     depletion: bed.evening,
   };

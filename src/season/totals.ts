@@ -2,6 +2,8 @@
 
 import type { SeasonTotals } from "./answer.ts";
 import type { Autonomy } from "./autonomy.ts";
+import type { Bed } from "./beds.ts";
+import { handsOf } from "./hands.ts";
 import type { Machine } from "./machine.ts";
 import { BOUNDS, type Bound } from "./plan.ts";
 import { driestOf } from "./roof-catch.ts";
@@ -66,12 +68,20 @@ export function totalsOf(
     driestYear: driest?.year ?? null,
     driestYearShareMet: shareIn(machine, season),
     driestYearDaysShort: season < 0 || beds.length === 0 ? null : shortIn(machine.shortDay, seasons[season]),
+    hands: handsOf(machine),
     seasons: seasons.length,
     years: machine.years.length,
   };
 }
 
-function byBound(unmet: Float64Array): Record<Bound, number> {
+/**
+ * Unmet water under the names of its bounds.
+ *
+ * @param unmet by bound [m3]
+ * @returns the same, by name [m3]
+ * @source definition
+ */
+export function byBound(unmet: Float64Array): Record<Bound, number> {
   const of = (bound: Bound) => unmet[BOUNDS.indexOf(bound)] as number;
   return {
     rain: of("rain"),
@@ -85,9 +95,26 @@ function byBound(unmet: Float64Array): Record<Bound, number> {
 }
 
 function unmetOf(machine: Machine): Float64Array {
+  const beds = machine.beds.map(unmetOfBed);
   return machine.drawsUnmet.map((amount, bound) =>
-    machine.beds.reduce((sum, bed) => sum + (bed.unmet[bound] as number), amount),
+    beds.reduce((sum, unmet) => sum + (unmet[bound] as number), amount),
   );
+}
+
+/**
+ * What a bed went without in the whole seasons.
+ *
+ * @param bed the bed [-]
+ * @returns unmet water by bound [m3]
+ * @source definition
+ */
+export function unmetOfBed(bed: Bed): Float64Array {
+  const sum = new Float64Array(BOUNDS.length);
+  for (const unmet of bed.unmet.slice(0, -1))
+    unmet.forEach((amount, bound) => {
+      sum[bound] = (sum[bound] as number) + amount;
+    });
+  return sum;
 }
 
 function meanSum(tallies: readonly Tally[]): number {

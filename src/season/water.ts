@@ -2,6 +2,8 @@
 
 import { type Bed, HANDS } from "./beds.ts";
 import { UNBOUND, whyEmpty } from "./bounds.ts";
+import { book } from "./crop.ts";
+import { noteGift } from "./day-log.ts";
 import { type DueDraw, dueOn } from "./draws.ts";
 import { gift, give } from "./give.ts";
 import type { Machine } from "./machine.ts";
@@ -55,13 +57,15 @@ function waterBed(machine: Machine, bed: Bed, day: number): void {
     give(machine, bed, rank, want, day);
     want -= gift.amount;
     bound = Math.min(bound, gift.bound);
+    if (machine.log && gift.amount > 0) noteGift(machine.log, bed, rank);
   }
   const given = bed.asked - Math.max(0, want);
   bed.given[day] = given;
   count(bed.met, machine.slots, given);
   const isShort = want > bed.asked * ROUNDING;
-  if (isShort) bed.bound = bound < UNBOUND ? bound : HANDS;
-  if (bed.every > 0) settleFixed(machine, bed, isShort ? want : 0, day);
+  // What it lacks after a full watering is for want of another one.
+  bed.bound = isShort && bound < UNBOUND ? bound : HANDS;
+  if (bed.byCalendar) settleFixed(machine, bed, isShort ? want : 0, day);
 }
 
 /** A fixed watering is short by what was due and not given. */
@@ -70,7 +74,5 @@ function settleFixed(machine: Machine, bed: Bed, short: number, day: number): vo
   if (short === 0) return;
   count(bed.daysShort, machine.slots, 1);
   machine.shortDay[day] = 1;
-  if (machine.slots.season < machine.seasons.length) {
-    bed.unmet[bed.bound] = (bed.unmet[bed.bound] as number) + short;
-  }
+  book(bed, machine.slots.season, short);
 }

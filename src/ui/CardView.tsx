@@ -4,12 +4,14 @@ import { createMemo, For, Show } from "solid-js";
 import type { Card } from "../document/worksheet.ts";
 import type { Row } from "../graph/types.ts";
 import { DipStrip } from "./DipStrip.tsx";
+import { FoldedCard } from "./FoldedCard.tsx";
 import { Icon } from "./Icon.tsx";
+import { LeadRow } from "./LeadRow.tsx";
 import { RainPicker } from "./RainPicker.tsx";
 import { RowView } from "./Rows.tsx";
+import { isGiven } from "./row-kinds.ts";
+import { SizeCurve } from "./SizeCurve.tsx";
 import { useSheet } from "./sheet.ts";
-
-const isGiven = (row: Row): boolean => ["given", "choice", "link", "text", "date", "list"].includes(row.row);
 
 function Menu(props: { readonly card: Card }) {
   const sheet = useSheet();
@@ -58,13 +60,35 @@ function Head(props: { readonly card: Card }) {
       <Show when={!kind()?.single} fallback={<span />}>
         <Menu card={props.card} />
       </Show>
+      <button
+        type="button"
+        class="fold"
+        aria-expanded="true"
+        aria-label={`Fold ${props.card.title} up`}
+        title="Fold this card up"
+        onClick={() => sheet.edit.unfold(props.card.id, false)}
+      />
     </header>
   );
 }
 
-export function CardView(props: { readonly card: Card }) {
+const sameRows = (one: readonly Row[], other: readonly Row[]): boolean =>
+  one.length === other.length && one.every((row, index) => row === other[index]);
+
+function Body(props: { readonly card: Card }) {
   const sheet = useSheet();
-  const rows = createMemo(() => (sheet.kinds[props.card.kind]?.rows ?? []).filter((row) => !row.hidden));
+  const applies = ({ when }: Row): boolean => {
+    if (!when) return true;
+    const result = sheet.result(`${props.card.id}.${when.row}`);
+    return result?.state === "ready" && when.is.includes(String(result.value));
+  };
+  const rows = createMemo(
+    () =>
+      (sheet.kinds[props.card.kind]?.rows ?? []).filter((row) => !row.hidden && !row.lead && applies(row)),
+    [],
+    { equals: sameRows },
+  );
+  const leads = () => (sheet.kinds[props.card.kind]?.rows ?? []).filter((row) => row.lead && !row.hidden);
   const main = () => rows().filter((row) => !row.minor);
   const minor = () => rows().filter((row) => row.minor);
   // A memo, so that an edit of the card does not close what the reader opened.
@@ -73,9 +97,10 @@ export function CardView(props: { readonly card: Card }) {
   );
   const unknown = () => sheet.problems().find((problem) => problem.at === props.card.id);
   return (
-    <article class="card" id={props.card.id} aria-label={props.card.title}>
+    <>
       <Head card={props.card} />
       <Show when={unknown()}>{(problem) => <p class="wrong">{problem().text}</p>}</Show>
+      <For each={leads()}>{(row) => <LeadRow card={props.card} row={row} />}</For>
       <Show when={sheet.kinds[props.card.kind]?.record}>
         <RainPicker />
       </Show>
@@ -83,11 +108,23 @@ export function CardView(props: { readonly card: Card }) {
       <For each={main().filter((row) => !isGiven(row))}>
         {(row) => <RowView card={props.card} row={row} />}
       </For>
+      <SizeCurve card={props.card} />
       <Show when={minor().length > 0}>
         <details class="minor" open={minorOpen()}>
           <summary>More</summary>
           <For each={minor()}>{(row) => <RowView card={props.card} row={row} />}</For>
         </details>
+      </Show>
+    </>
+  );
+}
+
+export function CardView(props: { readonly card: Card }) {
+  const sheet = useSheet();
+  return (
+    <article class="card" id={props.card.id} aria-label={props.card.title} tabindex="-1">
+      <Show when={sheet.unfolded(props.card.id)} fallback={<FoldedCard card={props.card} />}>
+        <Body card={props.card} />
       </Show>
     </article>
   );

@@ -29,7 +29,7 @@ function createField(sheet: Sheet, props: Props) {
   const [text, setText] = createSignal<string | null>(null);
   const unit = () => entry()?.unit || sheet.unitOf(id());
   const reading = () =>
-    readTyped(sheet, text() ?? startText(sheet, entry(), id()), props.row.measure, unit());
+    readTyped(sheet, text() ?? startText(sheet, entry(), id(), props.row.measure), props.row.measure, unit());
   const wrong = () => {
     const typed = text();
     if (typed === null || typed.trim() === "") return null;
@@ -55,7 +55,7 @@ function createField(sheet: Sheet, props: Props) {
   const leave = () => {
     const typed = text();
     if (typed !== null && typed.trim() === "" && entry()) sheet.edit.given(props.card, props.row, null);
-    else if (typed !== null && typed !== startText(sheet, entry(), id())) put(typed);
+    else if (typed !== null && typed !== startText(sheet, entry(), id(), props.row.measure)) put(typed);
     if (!wrong()) setText(null);
     sheet.edit.settle();
   };
@@ -159,7 +159,9 @@ export function NumberRow(props: Props) {
   const isReady = () => sheet.result(field.id())?.state === "ready";
   const shown = () =>
     field.text() ??
-    (focused() || !isReady() ? startText(sheet, field.entry(), field.id()) : sheet.shown(field.id()));
+    (focused() || !isReady()
+      ? startText(sheet, field.entry(), field.id(), props.row.measure)
+      : sheet.shown(field.id()));
   const absent = () => {
     const result = sheet.result(field.id());
     return result?.state === "none" ? result.reason : "none";

@@ -142,8 +142,11 @@ function GroupView(props: { readonly group: Group }) {
       .worksheet()
       .cards.filter((card) => props.group.kinds.includes(card.kind))
       .sort((a, b) => props.group.kinds.indexOf(a.kind) - props.group.kinds.indexOf(b.kind));
+  // A card that exists once is offered only where it is missing.
   const kinds = () =>
-    props.group.kinds.flatMap((kind) => sheet.kinds[kind] ?? []).filter((kind) => !kind.single);
+    props.group.kinds
+      .flatMap((kind) => sheet.kinds[kind] ?? [])
+      .filter((kind) => !kind.single || !sheet.worksheet().cards.some((card) => card.id === kind.kind));
   return (
     <Show when={cards().length > 0 || kinds().length > 0}>
       <section class="width group" aria-label={props.group.title}>

@@ -3,22 +3,12 @@
 import { createMemo, createSignal, For, Show } from "solid-js";
 import { type StoredSeries, storedChart, storedTable, yearsOf, yearWindow } from "../scene/stored-water.ts";
 import { showQuantity, unitFor } from "../units/show.ts";
+import { createElementWidth } from "./element-width.ts";
 import { useSheet } from "./sheet.ts";
 
+/** Until it is measured. */
 const WIDTH = 1100;
-const NARROW = 360;
 const HEIGHT = 190;
-
-function createWidth() {
-  const [width, setWidth] = createSignal(WIDTH);
-  const watch = (element: HTMLElement) => {
-    const observer = new ResizeObserver(([entry]) =>
-      setWidth(Math.max(NARROW - 60, Math.round(entry?.contentRect.width ?? WIDTH))),
-    );
-    observer.observe(element);
-  };
-  return { width, watch };
-}
 
 function Drawing(props: {
   readonly series: StoredSeries;
@@ -26,7 +16,7 @@ function Drawing(props: {
   readonly facts: string;
 }) {
   const sheet = useSheet();
-  const { width, watch } = createWidth();
+  const { width, watch } = createElementWidth(WIDTH);
   const span = () =>
     props.year === null
       ? { from: props.series.firstDay, to: props.series.firstDay + props.series.stored.length - 1 }

@@ -2,7 +2,7 @@
 
 import type { Entry } from "../document/worksheet.ts";
 import type { NumberGiven } from "../graph/types.ts";
-import type { MeasureName } from "../units/measures.ts";
+import { MEASURES, type MeasureName } from "../units/measures.ts";
 import { type Reading, readQuantity } from "../units/read.ts";
 import { editText } from "../units/show.ts";
 import { type SliderRange, sliderRange, stepFor } from "../units/step.ts";
@@ -12,9 +12,10 @@ import type { Sheet } from "./sheet.ts";
 const plainSpaces = (text: string): string => text.replaceAll("\u00a0", " ");
 
 /** What stands in the field when it gets the focus: as typed, or as shown where nothing was typed. */
-export function startText(sheet: Sheet, entry: Entry | undefined, id: string): string {
+export function startText(sheet: Sheet, entry: Entry | undefined, id: string, measure: MeasureName): string {
   const { locale, currency } = sheet.showOptions();
-  if (entry && typeof entry.value === "number")
+  const isClock = MEASURES[measure].form === "clock";
+  if (!isClock && entry && typeof entry.value === "number")
     return plainSpaces(editText(entry.value, entry.unit, locale, currency));
   const result = sheet.result(id);
   return result?.state === "ready" ? plainSpaces(sheet.shown(id)) : "";

@@ -12,6 +12,7 @@ import type { ReadOptions } from "../units/read.ts";
 import type { ShowOptions } from "../units/show.ts";
 import type { Keeping } from "./keeping.ts";
 import type { RainEdits, RainImport } from "./rain-import.ts";
+import type { Sizes } from "./sizes.ts";
 
 export type SavedSheet = {
   readonly id: string;
@@ -62,6 +63,9 @@ export type Sheet = {
   readonly templates: readonly Template[];
   readonly rain: Accessor<RainImport>;
   readonly opened: Accessor<string | null>;
+  /** Whether a card shows all of its rows, or is folded to its main answers. */
+  readonly unfolded: (card: string) => boolean;
+  readonly sizes: Sizes;
   readonly edit: Edits;
   readonly keep: Keeping;
 };
@@ -75,6 +79,7 @@ export type Edits = {
   readonly removeCard: (card: Card) => void;
   readonly copyCard: (card: Card) => void;
   readonly renameCard: (card: Card, title: string) => void;
+  readonly unfold: (card: string, open: boolean) => void;
   readonly moveCard: (card: Card, by: number) => void;
   readonly page: (change: Partial<Pick<Worksheet, "title" | "datum" | "currency" | "made_by">>) => void;
   readonly units: (units: UnitSystemName) => void;

@@ -44,6 +44,12 @@ export function dayOfYear(dayNumberGiven: number): number {
   return dayNumberGiven - dayNumber(calendarDate(dayNumberGiven).year, 1, 1) + 1;
 }
 
+/** Day of the week, 1 Monday to 7 Sunday. */
+export function weekday(dayNumberGiven: number): number {
+  // 1970-01-01 was a Thursday.
+  return ((((dayNumberGiven + 3) % 7) + 7) % 7) + 1;
+}
+
 /** Whether a year has a 29th of February. */
 export function isLeapYear(year: number): boolean {
   return (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;

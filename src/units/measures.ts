@@ -11,8 +11,8 @@ export type Measure = {
   readonly metric: string;
   /** Significant figures on the screen. */
   readonly figures: number;
-  /** `duration` shows "7 h 40 min"; `span` shows days; `plain` shows a number and its unit. */
-  readonly form: "plain" | "duration" | "span" | "share" | "money" | "year" | "count";
+  /** `duration` shows "7 h 40 min"; `clock` shows "7:30 pm"; `span` shows days; `plain` shows a number and its unit. */
+  readonly form: "plain" | "duration" | "clock" | "span" | "share" | "money" | "year" | "count";
   /** A head may be typed as a pressure and is turned into a height of water, which the reading says. */
   readonly pressureAsHead?: true;
 };
@@ -53,6 +53,7 @@ export const MEASURES = {
   viscosity: m("Pa s", "mPa s", "mPa s", "mPa s", 4),
   temperature: m("K", "degF", "degC", "degC", 3),
   duration: m("s", "h", "h", "h", 3, "duration"),
+  clock: m("s", "h", "h", "h", 3, "clock"),
   span: m("s", "day", "day", "day", 3, "span"),
   angle: m("rad", "deg", "deg", "deg", 3),
   share: m("1", "%", "%", "%", 3, "share"),

@@ -1,6 +1,7 @@
 // Reads what a grower types into a field: a number with its unit, in the signs of the worksheet's locale.
 
 import { type Amount, isCleanUnit, ReadProblem, tidied } from "./amount.ts";
+import { readClock } from "./clock.ts";
 import { isPlain } from "./dimension.ts";
 import { type Context, readExpression } from "./expression.ts";
 import { MEASURES, type MeasureName } from "./measures.ts";
@@ -109,6 +110,8 @@ export function readQuantity(text: string, options: ReadOptions): Reading {
   if (text.trim() === "") return refuse("Type a number.", 0, text.length);
   if (text.length > LONGEST_TEXT) return refuse("This is too long to read.", LONGEST_TEXT, text.length);
   const { locale = "en-US", currency = "$", measure } = options;
+  const clock = measure === "clock" ? readClock(text) : null;
+  if (clock !== null) return { ok: true, value: clock.hours, unit: "h", si: clock.seconds };
   const context: Context = { locale, currency, measure, notes: new Set() };
   try {
     const amount = readExpression(text, context);

@@ -1,5 +1,6 @@
 // A number in SI as a grower reads it: the worksheet's unit or the number's own, by the form of its measure.
 
+import { clockText } from "./clock.ts";
 import { withCurrency } from "./currency.ts";
 import { durationText, spanText } from "./duration-text.ts";
 import { MEASURES, type Measure, type MeasureName, type UnitSystem } from "./measures.ts";
@@ -76,6 +77,7 @@ export function displayParts(given: number, measureName: MeasureName, options: S
   // A cubic millimetre is what rounding leaves of a balance over decades; nobody measures it.
   const si = measure.si === "m3" && Math.abs(given) < CUBIC_MILLIMETRE ? 0 : given;
   if (measure.form === "duration") return { number: durationText(si, locale), unit: "" };
+  if (measure.form === "clock") return { number: clockText(si, locale), unit: "" };
   if (measure.form === "span" && (unit === undefined || parseUnit(unit)?.text === "day")) {
     return { number: spanText(si, measure.figures, locale), unit: "" };
   }

@@ -58,8 +58,15 @@ export async function settled(page: Page): Promise<void> {
 /** The row of a quantity. */
 export const row = (page: Page, id: string) => page.locator(`[id="${id}"]`);
 
+/** Opens the card of a quantity where it is folded up, as on a phone. */
+export async function unfold(page: Page, id: string): Promise<void> {
+  const folded = page.locator(`[id="${id.split(".")[0] ?? id}"] > .folded`);
+  if ((await folded.count()) > 0) await folded.click();
+}
+
 /** Types into a number field where it stands, and leaves it. */
 export async function type(page: Page, id: string, text: string): Promise<void> {
+  await unfold(page, id);
   const field = row(page, id);
   await field.click();
   await field.fill(text);
@@ -69,6 +76,7 @@ export async function type(page: Page, id: string, text: string): Promise<void> 
 
 /** Text of a result row's value. */
 export async function shownValueOf(page: Page, id: string): Promise<string> {
+  await unfold(page, id);
   const text = await row(page, id).locator(".value").first().innerText();
   return (
     text

@@ -116,6 +116,21 @@ describe("the main job, in a real browser", () => {
     await context.close();
   });
 
+  test("on a phone the cards are folded to their answers; one that is asked for opens, and folds up again", async () => {
+    const { page, context, complaints } = await open(browser, { viewport: PHONE });
+    const totes = page.locator("#totes");
+    expect(await totes.locator(".row").count()).toBe(0);
+    expect(await totes.innerText()).toMatch(/\d\sdays/);
+    await page.locator("h1.lead .number").first().click();
+    await row(page, "season.days_of_autonomy").waitFor();
+    await totes.getByRole("button", { name: /Two totes/ }).click();
+    await row(page, "totes.capacity").waitFor();
+    await totes.getByRole("button", { name: "Fold Two totes up" }).click();
+    expect(await totes.locator(".row").count()).toBe(0);
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
   test("keyboard alone: a number is found, stepped with the arrow keys, and its working opened", async () => {
     const { page, context } = await open(browser);
     await row(page, "totes.stand_height").focus();

@@ -1,6 +1,6 @@
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { launch, open, PHONE, row, settled } from "./browser.ts";
+import { launch, open, PHONE, row, settled, unfold } from "./browser.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -17,6 +17,7 @@ describe("what is measured in the garden, in a real browser", () => {
   test("a hump typed into the route says where it is and what to do; taken out again, it is gone", async () => {
     const { page, context, complaints } = await open(browser, { viewport: PHONE });
     const card = page.locator("#hose_down");
+    await unfold(page, "hose_down");
     await card.locator("details.minor > summary").click();
     const points = row(page, "hose_down.route");
     expect(await points.locator("li").count()).toBe(4);

@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import climates from "../../shared/climates.json" with { type: "json" };
 import crops from "../../shared/crops.json" with { type: "json" };
 import mulches from "../../shared/mulches.json" with { type: "json" };
+import pans from "../../shared/pans.json" with { type: "json" };
 import soils from "../../shared/soils.json" with { type: "json" };
 import methods from "../../shared/water-methods.json" with { type: "json" };
 import { toSi } from "../../src/units/unit.ts";
@@ -9,7 +10,7 @@ import { toSi } from "../../src/units/unit.ts";
 type Leaf = Readonly<Record<string, unknown>>;
 
 const STATUSES = ["read", "read second-hand", "computed", "from memory", "assumption"];
-const TABLES: Readonly<Record<string, unknown>> = { crops, soils, methods, mulches, climates };
+const TABLES: Readonly<Record<string, unknown>> = { crops, soils, methods, mulches, climates, pans };
 
 /** Every object that carries a value or the days of stages, with its path. */
 function leaves(table: unknown, path = ""): readonly (readonly [string, Leaf])[] {

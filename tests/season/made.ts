@@ -64,7 +64,14 @@ export function seattle(): DailyRecord {
 
 /** Reference evapotranspiration of the same depth on every day [m a day]. */
 export function steadyEto(depth: number): SeasonPlan["eto"] {
-  return { method: "monthly", latitude: 0.8, elevation: 100, months: Array(12).fill(depth / DAY), factor: 1 };
+  return {
+    method: "monthly",
+    latitude: 0.8,
+    elevation: 100,
+    months: Array(12).fill(depth / DAY),
+    factor: 1,
+    normals: null,
+  };
 }
 
 export function planOf(more: Partial<SeasonPlan> = {}): SeasonPlan {
@@ -76,6 +83,7 @@ export function planOf(more: Partial<SeasonPlan> = {}): SeasonPlan {
     waterAt: 7 * 3600,
     holdDays: 0,
     rainScale: 1,
+    waterDensity: 1000,
     eto: steadyEto(4 * MM),
     roofs: [],
     tanks: [],
@@ -129,6 +137,8 @@ export const carry = (more: Partial<CarryPart> = {}): CarryPart => ({
   canVolume: 8 * LITRE,
   cansAtOnce: 2,
   roundTime: 180,
+  distance: 20,
+  canMass: 1,
   ...more,
 });
 
@@ -184,6 +194,8 @@ export const crop = (more: Partial<CropPart> = {}): CropPart => ({
   depletion: 0.4,
   rootStart: 0.15,
   rootEnd: 0.3,
+  height: 0.6,
+  yieldResponse: 1.05,
   ...more,
 });
 
@@ -201,6 +213,12 @@ export const bed = (more: Partial<BedPart> = {}): BedPart => ({
   wateredBy: ["cans"],
   priority: 1,
   rule: { kind: "soil" },
+  decidesOn: "evening",
+  mingled: false,
+  youngDays: 0,
+  groundWetting: null,
+  airCorrects: false,
+  letGo: null,
   ...more,
 });
 

@@ -226,6 +226,13 @@ describe("days of autonomy", () => {
     const { totals } = ran(watered({ tanks: [tank(2, { startShare: 1 })] }), dry());
     expect(totals.worstDateLasts).toBeCloseTo(totals.daysOfAutonomy ?? 0, 3);
   });
+
+  test("from the worst date count what other draws take as well; those of the peak day are the beds' alone", () => {
+    const beds = (1.15 * 4 * MM * 10) / 0.8;
+    const { totals } = ran(watered({ tanks: [tank(2, { startShare: 1 })], draws: [draw(3 * beds)] }), dry());
+    expect(totals.daysOfAutonomy).toBeCloseTo((2 / beds) * DAY, 3);
+    expect(totals.worstDateLasts).toBeCloseTo((2 / (4 * beds)) * DAY, 3);
+  });
 });
 
 describe("a season that cannot be run says why", () => {
@@ -322,6 +329,11 @@ const places = fc
         checkValve: next() < 0.3,
       });
     }).filter((part) => part !== null);
+    const rules = [
+      { kind: "fixed" as const, volume: next() * 0.2, every: DAY * (1 + pick(5)) },
+      { kind: "weekdays" as const, volume: next() * 0.2, days: [1 + pick(7), 1 + pick(7)] },
+      { kind: "weekdays" as const, volume: null, days: [1 + pick(7), 4] },
+    ];
     const cell = battery({
       usable: 1e4 + next() * 1e5,
       chargeByMonth: next() < 0.3 ? null : Array(12).fill(next() * 2e4),
@@ -366,11 +378,18 @@ const places = fc
           covered: next() < 0.4,
           priority: 1 + pick(3),
           wateredBy: [["p0"], ["p1", "c0"], ["c0"], ["c0", "p0"], []][pick(5)] ?? [],
-          crops: [crop({ planted: next() < 0.5 ? "05-10" : "03-20", share: 0.5 + next() / 2 })],
-          rule:
-            next() < 0.3
-              ? { kind: "fixed", volume: next() * 0.2, every: DAY * (1 + pick(5)) }
-              : { kind: "soil" },
+          crops: [
+            crop({ planted: next() < 0.5 ? "05-10" : "03-20", share: 0.3 + next() * 0.4 }),
+            crop({ planted: "06-01", share: next() * 0.3, height: 2, rootEnd: 0.1 + next() }),
+          ],
+          rule: rules[pick(4)] ?? { kind: "soil" },
+          decidesOn: next() < 0.3 ? "morning" : "evening",
+          mingled: next() < 0.3,
+          youngDays: pick(3) * 5,
+          groundWetting:
+            next() < 0.3 ? { every: DAY * (1 + pick(5)), depth: 0.02, coarse: false, left: 1 } : null,
+          airCorrects: next() < 0.5,
+          letGo: next() < 0.3 ? { from: "06-15", dryDays: pick(20) } : null,
         }),
       ),
     });

@@ -1,0 +1,43 @@
+// A bed's seasons one by one: need, given, what rain gave, stress, what bound it, and the harvest likely lost.
+
+import { yieldLoss } from "../physics/soil-water.ts";
+import type { BedSeason, CropLoss } from "./answer.ts";
+import type { Bed } from "./beds.ts";
+import type { CropPart } from "./plan.ts";
+import { type Span, sumOver } from "./spans.ts";
+import { bindingOf, byBound } from "./totals.ts";
+
+/**
+ * A bed's whole seasons, one by one.
+ *
+ * @param bed the bed after the last day [-]
+ * @param seasons whole seasons of the record [-]
+ * @returns the seasons in order, units at the type's fields
+ * @source definition; loss of harvest, FAO-56 Eq. 90, by the whole bed's share of its use in the season
+ */
+export function bedSeasons(bed: Bed, seasons: readonly Span[]): readonly BedSeason[] {
+  return seasons.map((span, place) => {
+    const at = (sums: Float64Array) => sums[place] as number;
+    const unmet = bed.unmet[place] as Float64Array;
+    const potential = at(bed.potential.seasons);
+    const useShare = potential > 0 ? Math.min(1, at(bed.use.seasons) / potential) : null;
+    return {
+      year: span.year,
+      need: bed.demand ? Math.max(0, sumOver(bed.demand.daily, span)) : 0,
+      given: at(bed.met.seasons),
+      rain: at(bed.rained.seasons),
+      useShare,
+      daysShort: at(bed.daysShort.seasons),
+      unmetByBound: byBound(unmet),
+      binding: bindingOf(unmet),
+      losses: bed.part.crops.map((crop) => lossOf(crop, useShare)),
+    };
+  });
+}
+
+function lossOf({ crop, yieldResponse }: CropPart, useShare: number | null): CropLoss {
+  return {
+    crop,
+    loss: yieldResponse === null || useShare === null ? null : yieldLoss(yieldResponse, useShare),
+  };
+}

@@ -1,0 +1,107 @@
+// What happened to each bed day by day, noted only while someone wants to read it.
+
+import type { Bed } from "./beds.ts";
+import { gift } from "./give.ts";
+import { BOUNDS, type Bound } from "./plan.ts";
+import type { Source } from "./sources.ts";
+
+/** What one source gave on a day: water [m3], its running or carrying time [s], rounds with cans. */
+export type Gift = {
+  readonly id: string;
+  readonly volume: number;
+  readonly time: number;
+  readonly trips: number;
+};
+
+/** A bed's day. Depths are over its watered ground [m]. */
+export type BedDay = {
+  /** [days since 1970-01-01] */
+  readonly date: number;
+  /** [m3], and by which sources, in order. */
+  readonly asked: number;
+  readonly given: number;
+  readonly from: readonly Gift[];
+  /** Why it got less than it asked for, or is thirsty; null: neither. */
+  readonly bound: Bound | null;
+  /** So dry that its crops held back. */
+  readonly stressed: boolean;
+  /** Let go in a dry spell. */
+  readonly letGo: boolean;
+  /** Rain that its roots had room for. */
+  readonly rain: number;
+  readonly use: number;
+  readonly potential: number;
+  /** Water short in the evening; what of it crops do not feel; at which the bed asks; and all the root zone holds. */
+  readonly depletion: number;
+  readonly readily: number;
+  readonly trigger: number;
+  readonly total: number;
+};
+
+export type DayLog = { readonly days: Map<string, BedDay[]>; readonly today: Map<string, Gift[]> };
+
+/** Nothing noted yet. */
+export const newLog = (): DayLog => ({ days: new Map(), today: new Map() });
+
+/**
+ * Notes what a source has just given a bed.
+ *
+ * @param log the notes [-]
+ * @param bed the bed [-]
+ * @param rank place of the source in the bed's list [-]
+ * @source definition
+ */
+export function noteGift(log: DayLog, bed: Bed, rank: number): void {
+  const { id } = bed.sources[rank] as Source;
+  const gifts = log.today.get(bed.part.id) ?? [];
+  gifts.push({ id, volume: gift.amount, time: gift.time, trips: gift.trips });
+  log.today.set(bed.part.id, gifts);
+}
+
+/** What came of a bed's day: rain taken and used [m], share of its full use [-]. */
+type Came = {
+  readonly date: number;
+  readonly day: number;
+  readonly rained: number;
+  readonly use: number;
+  readonly share: number;
+};
+
+/** Shortfall that is rounding rather than want [-]. */
+const ROUNDING = 1e-9;
+
+/**
+ * Notes a bed's day in the evening.
+ *
+ * @param log the notes [-]
+ * @param bed the bed [-]
+ * @param came what came of the day [m]
+ * @source definition
+ */
+export function noteDay(log: DayLog, bed: Bed, came: Came): void {
+  const { day } = came;
+  const { id } = bed.part;
+  const given = bed.given[day] as number;
+  const potential = bed.days.potential[day] as number;
+  const stressed = came.share < 1 && potential > 0;
+  const short = bed.asked - given > bed.asked * ROUNDING;
+  const rows = log.days.get(id) ?? [];
+  rows.push({
+    date: came.date,
+    asked: bed.asked,
+    given,
+    from: log.today.get(id) ?? [],
+    bound: short || stressed ? (BOUNDS[bed.bound] ?? null) : null,
+    stressed,
+    letGo: bed.letGo?.[day] === 1,
+    rain: came.rained,
+    use: came.use,
+    potential,
+    depletion: bed.depletion,
+    readily: bed.days.readily[day] as number,
+    trigger: bed.days.trigger[day] as number,
+    total: bed.days.total[day] as number,
+  });
+  log.days.set(id, rows);
+  log.today.delete(id);
+}

@@ -1,0 +1,77 @@
+// On which days a bed is due by the calendar, and from which day on it is let go in a dry spell.
+
+import { calendarDate, dayInYear, weekday } from "../units/calendar.ts";
+import { DAY, MILLIMETRE } from "../units/constants.ts";
+import type { BedPart, BedRule } from "./plan.ts";
+
+/**
+ * Whether a bed gets a set amount on set days, so that what it is due is told from the calendar and not from the soil.
+ *
+ * @param rule of the bed [-]
+ * @returns true where the amount is set [-]
+ * @source definition
+ */
+export function isByCalendar(rule: BedRule): boolean {
+  return rule.kind === "fixed" || (rule.kind === "weekdays" && rule.volume !== null);
+}
+
+/**
+ * Whether a bed may ask on a day.
+ *
+ * @param rule of the bed [-]
+ * @param date the day [days since 1970-01-01]
+ * @param dayInSeason counted from 1 [day]
+ * @returns true on every day by the soil, on its days by the calendar [-]
+ * @source definition
+ */
+export function mayAsk(rule: BedRule, date: number, dayInSeason: number): boolean {
+  if (rule.kind === "soil") return true;
+  if (rule.kind === "weekdays") return rule.days.includes(weekday(date));
+  return (dayInSeason - 1) % Math.max(1, Math.round(rule.every / DAY)) === 0;
+}
+
+/** A day with less rain than this is dry [m]; the same as in the longest dry run of a record. */
+const DRY = MILLIMETRE;
+
+/** What a bed's letting go is told from; `dayInSeason` is 0 outside the season. */
+export type LetGoGiven = {
+  readonly firstDay: number;
+  readonly arriving: Float64Array;
+  readonly dayInSeason: Int32Array;
+};
+
+/**
+ * Days on which a bed is let go: from its date on, once so many days on end were dry, until the season ends.
+ *
+ * @param bed the bed, units at the type's fields
+ * @param given rain [m] and the days of the season [day]
+ * @returns 1 on each such day; null where the bed is never let go [-]
+ * @source definition; decided on the days before, never on what is to come
+ */
+export function letGoDays(bed: BedPart, given: LetGoGiven): Uint8Array | null {
+  const { letGo } = bed;
+  if (!letGo) return null;
+  const { firstDay, arriving, dayInSeason } = given;
+  const gone = new Uint8Array(arriving.length);
+  let isGone = false;
+  let dry = 0;
+  for (let day = 0; day < gone.length; day++) {
+    const place = dayInSeason[day] as number;
+    if (place <= 1) isGone = false;
+    if (place > 0) {
+      isGone ||=
+        dry >= letGo.dryDays && day + firstDay >= dateInSeason(letGo.from, day + firstDay - place + 1);
+      gone[day] = isGone ? 1 : 0;
+    }
+    dry = (arriving[day] as number) < DRY ? dry + 1 : 0;
+  }
+  return gone;
+}
+
+/** The first day of that date on or after a season's start; never where the text is no date. */
+function dateInSeason(from: string, start: number): number {
+  const { year } = calendarDate(start);
+  const same = dayInYear(from, year);
+  if (same === null) return Infinity;
+  return same >= start ? same : (dayInYear(from, year + 1) ?? Infinity);
+}

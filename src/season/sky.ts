@@ -1,0 +1,55 @@
+// The sky over the beds: water that arrives, reference evapotranspiration, and the air where the record has it.
+
+import { lowestHumidityFromTemperature, saturationVapourPressure } from "../physics/air.ts";
+import { WIND_WHEN_UNKNOWN } from "../physics/reference-evapotranspiration.ts";
+import type { DailyRecord } from "../rainfall/record.ts";
+import { arrivingRain } from "./arriving-rain.ts";
+
+/** Wind at 2 m [m/s] and lowest relative humidity [-] of each day; NaN where they cannot be told. */
+export type Air = { readonly wind: Float64Array; readonly lowestHumidity: Float64Array };
+
+/** Depths of each day [m], from the first day on [days since 1970-01-01]; the air, where the record has it. */
+export type Sky = {
+  readonly firstDay: number;
+  readonly arriving: Float64Array;
+  readonly eto: Float64Array;
+  readonly air?: Air | null;
+};
+
+/**
+ * The sky of a record.
+ *
+ * @param record the daily record [-]
+ * @param eto reference evapotranspiration of each day [m]
+ * @param rainScale factor on all rain [-]
+ * @returns depths of each day [m] and the air
+ * @source arrivingRain, airOf
+ */
+export function skyOf(record: DailyRecord, eto: Float64Array, rainScale: number): Sky {
+  return { firstDay: record.firstDay, arriving: arrivingRain(record, rainScale), eto, air: airOf(record) };
+}
+
+/**
+ * Wind and dryness of each day's air.
+ *
+ * @param record the daily record [-]
+ * @returns wind [m/s] and lowest relative humidity [-]; null where the record has neither wind nor vapour pressure
+ * @validity without wind the world's mean of 2 m/s counts; without vapour pressure the air is taken to be saturated at the
+ *   day's lowest temperature
+ * @source FAO-56 Eq. 63 and 64, Table 4
+ */
+function airOf(record: DailyRecord): Air | null {
+  const { wind, vapour, highest, lowest } = record;
+  if (!wind && !vapour) return null;
+  const length = record.rain.length;
+  const humidity = (day: number) => {
+    const [high, low, pressure] = [highest?.[day], lowest?.[day], vapour?.[day]];
+    if (high === undefined || Number.isNaN(high)) return Number.NaN;
+    if (pressure !== undefined && !Number.isNaN(pressure)) return pressure / saturationVapourPressure(high);
+    return low === undefined || !(low <= high) ? Number.NaN : lowestHumidityFromTemperature(high, low);
+  };
+  return {
+    wind: wind ?? new Float64Array(length).fill(WIND_WHEN_UNKNOWN),
+    lowestHumidity: Float64Array.from({ length }, (_, day) => humidity(day)),
+  };
+}

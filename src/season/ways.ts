@@ -1,0 +1,51 @@
+// What a watering takes by each of a bed's sources alone: minutes of a pump, or rounds, cans and minutes by hand.
+
+import type { Bed } from "./beds.ts";
+import type { Machine } from "./machine.ts";
+import type { TankPart } from "./plan.ts";
+import { drawdown, readDrawdown } from "./run-pump.ts";
+import type { Source } from "./sources.ts";
+
+export type Way = {
+  readonly id: string;
+  /** Running of the pump, or carrying [s]; null where it cannot give so much however long. */
+  readonly time: number | null;
+  /** Moving and setting up besides [s]. */
+  readonly setUp: number;
+  /** Rounds, and cans full; 0 for a pump. */
+  readonly trips: number;
+  readonly cans: number;
+  /** What its tank holds for it [m3]: with less than the watering in it, the rest waits for the tank to fill again. */
+  readonly reach: number;
+};
+
+/** Water that fills whole rounds must not need one more for a rounding in the last bit. */
+const ROUNDING = 1e-9;
+
+/**
+ * What a volume takes by each of a bed's sources, from its tank as full as at the run's start.
+ *
+ * @param machine the run [-]
+ * @param bed the bed [-]
+ * @param volume to be given [m3]
+ * @returns a way for each source, in the bed's order, units at the type's fields
+ * @source definition
+ */
+export function waysOf(machine: Machine, bed: Bed, volume: number): readonly Way[] {
+  return bed.sources.map((source) => wayOf(machine, source, volume));
+}
+
+function wayOf(machine: Machine, source: Source, volume: number): Way {
+  const { id, setUp, roundVolume, roundTime } = source;
+  const { vessel, startShare } = machine.tanks.parts[source.tank] as TankPart;
+  const held = vessel.volume * startShare;
+  const reach = Math.max(0, held - source.under);
+  if (roundVolume > 0) {
+    const trips = Math.ceil(volume / roundVolume - ROUNDING);
+    const can = machine.plan.carries.find((part) => part.id === id)?.canVolume ?? roundVolume;
+    return { id, time: trips * roundTime, setUp, trips, cans: Math.ceil(volume / can - ROUNDING), reach };
+  }
+  readDrawdown(source, held, volume);
+  const { time } = drawdown;
+  return { id, time: Number.isFinite(time) ? time : null, setUp, trips: 0, cans: 0, reach };
+}

@@ -1,0 +1,235 @@
+// The week from today on: what each bed lacks, on which days it asks and for how much, by what means, and what it will get.
+
+import { DomainError } from "../physics/domain-error.ts";
+import { stress } from "../physics/soil-water.ts";
+import { volumeAt } from "../physics/vessel.ts";
+import type { DailyRecord } from "../rainfall/record.ts";
+import { weekday } from "../units/calendar.ts";
+import type { SeasonFailure } from "./answer.ts";
+import type { Bed } from "./beds.ts";
+import { comingDays, type Drying } from "./coming-days.ts";
+import { type BedDay, type Gift, newLog } from "./day-log.ts";
+import { STEPPING } from "./gravity.ts";
+import { type Machine, readyMachine } from "./machine.ts";
+import type { Bound, SeasonPlan, TankPart } from "./plan.ts";
+import { prepareSeason, runDays } from "./run.ts";
+import { type Way, waysOf } from "./ways.ts";
+
+/** How things stand today. What is not said counts as the season's start has it. */
+export type WeekGiven = {
+  /** [days since 1970-01-01] */
+  readonly today: number;
+  /** Days of the plan, today the first [day]. */
+  readonly days: number;
+  readonly drying: Drying;
+  /** Depth of water above each tank's floor [m], by id. */
+  readonly levels: Readonly<Record<string, number>>;
+  /** Charge of each battery, of what can be used, by id [-]. */
+  readonly charges: Readonly<Record<string, number>>;
+  /** Day on which each bed was last soaked through, by id [days since 1970-01-01]. */
+  readonly lastSoaked: Readonly<Record<string, number>>;
+};
+
+/** A watering of the plan. */
+export type PlannedWatering = {
+  /** [days since 1970-01-01], and 1 Monday to 7 Sunday. */
+  readonly date: number;
+  readonly weekday: number;
+  /** Asked for, and what there will be of it [m3]. */
+  readonly asked: number;
+  readonly given: number;
+  readonly from: readonly Gift[];
+  readonly bound: Bound | null;
+};
+
+/** Whether a bed gets what it asks for in the week. */
+export type Outlook = "asks_nothing" | "all" | "some" | "none";
+
+export type BedWeek = {
+  readonly id: string;
+  /** Short in its root zone this morning, as water to be given [m3]; and over what it can be short without stress [-]. */
+  readonly lacks: number;
+  readonly lacksShare: number | null;
+  /** No day of a soak was said, so that it is taken to ask today. */
+  readonly assumed: boolean;
+  /** Goes dry so that crops hold back if nobody waters it, first day [days since 1970-01-01]; null: not in the week. */
+  readonly thirstyFrom: number | null;
+  /** What its crops would use in the week, over the efficiency [m3]. */
+  readonly use: number;
+  readonly waterings: readonly PlannedWatering[];
+  /** Mean of what is asked for each time [m3], and what that takes by each of its sources alone; null and none: nothing. */
+  readonly each: number | null;
+  readonly ways: readonly Way[];
+  readonly asked: number;
+  readonly given: number;
+  readonly outlook: Outlook;
+  /** What stands in the way of most of what it will not get. */
+  readonly bound: Bound | null;
+  readonly days: readonly BedDay[];
+};
+
+export type WeekAnswer = {
+  readonly first: number;
+  readonly last: number;
+  /** Tanks whose level was not said. */
+  readonly assumedTanks: readonly string[];
+  /** In order of ids. */
+  readonly beds: readonly BedWeek[];
+};
+
+/** Farthest back that a soak is believed to tell of today [day]: a year. */
+const LOOK_BACK = 366;
+
+/**
+ * The plan of the coming days, were there no rain.
+ *
+ * @param plan units at the type's fields
+ * @param record the daily record [-]
+ * @param given how things stand today, units at the type's fields
+ * @returns each bed's days, or why there are none [-]
+ * @validity beds get nothing between their soak and today; no rain comes from today on
+ * @source definition: the same day as in runSeason, from today's levels, charges and soils on
+ */
+export function weekPlan(
+  plan: SeasonPlan,
+  record: DailyRecord,
+  given: WeekGiven,
+): WeekAnswer | SeasonFailure {
+  const whole = prepareSeason(plan, record);
+  if ("failed" in whole) return whole;
+  const { today } = given;
+  const last = today + given.days - 1;
+  const first = Math.min(today, ...whole.beds.map(({ part }) => soakOf(given, part.id) ?? today));
+  try {
+    const coming = comingDays(record, whole.eto, { first, today, last }, given.drying);
+    const known = new Map(whole.beds.map((bed) => [bed.part.id, bed]));
+    const machine = readyMachine(planToday(plan, given), coming.record, coming.eto, known);
+    const starts = machine.beds.map((bed) => startOf(bed, given, first));
+    machine.log = newLog();
+    runDays(machine, STEPPING, { first: today - first, last: last - first });
+    const beds = machine.beds.map((bed, place) =>
+      bedWeek(machine, bed, starts[place] as Start, today - first),
+    );
+    const assumedTanks = machine.tanks.parts
+      .map(({ id }) => id)
+      .filter((id) => given.levels[id] === undefined);
+    return { first: today, last, assumedTanks, beds: beds.sort((a, b) => (a.id < b.id ? -1 : 1)) };
+  } catch (error) {
+    if (error instanceof DomainError) return { failed: error.message, at: null };
+    throw error;
+  }
+}
+
+function soakOf({ lastSoaked, today }: WeekGiven, id: string): number | null {
+  const day = lastSoaked[id];
+  return day === undefined || day > today || day < today - LOOK_BACK ? null : day;
+}
+
+/** The plan with today's levels and charges as its start. */
+function planToday(plan: SeasonPlan, { levels, charges }: WeekGiven): SeasonPlan {
+  const shareOf = ({ id, vessel, startShare }: TankPart) => {
+    const level = levels[id];
+    if (level === undefined) return startShare;
+    return volumeAt(vessel, Math.min(vessel.height, Math.max(0, level))) / vessel.volume;
+  };
+  return {
+    ...plan,
+    tanks: plan.tanks.map((tank) => ({ ...tank, startShare: shareOf(tank) })),
+    batteries: plan.batteries.map((part) => ({ ...part, startShare: charges[part.id] ?? part.startShare })),
+  };
+}
+
+type Start = { readonly depletion: number; readonly assumed: boolean; readonly thirsty: number | null };
+
+/** Sets a bed's soil as it is this morning, dried since its soak. */
+function startOf(bed: Bed, given: WeekGiven, first: number): Start {
+  const { days } = bed;
+  const soak = soakOf(given, bed.part.id);
+  const from = given.today - first;
+  bed.depletion =
+    soak === null
+      ? Math.max(days.trigger[from] as number, days.potential[from] as number)
+      : driedFrom(days, soak - first, from, 0);
+  bed.depletion = Math.min(bed.depletion, days.total[from] as number);
+  return { depletion: bed.depletion, assumed: soak === null, thirsty: thirstyFrom(bed, from) };
+}
+
+/** Water short on the morning of a day, nobody having watered since another morning [m]. */
+function driedFrom(days: Bed["days"], since: number, until: number, before: number): number {
+  let depletion = before;
+  for (let day = since; day < until; day++) {
+    const total = days.total[day] as number;
+    depletion = Math.max(0, Math.min(depletion, total) - (days.rain[day] as number));
+    const readily = Math.min(total, days.readily[day] as number);
+    const use = total > 0 ? (days.potential[day] as number) * stress(depletion, total, readily) : 0;
+    depletion = Math.min(total, depletion + use);
+  }
+  return depletion;
+}
+
+/** First day on which its crops hold back, were it not watered; null where none comes. */
+function thirstyFrom(bed: Bed, from: number): number | null {
+  const { days, depletion } = bed;
+  for (let day = from; day < days.total.length; day++) {
+    const grows = (days.total[day] as number) > 0;
+    const dried = Math.min(driedFrom(days, from, day, depletion), days.total[day] as number);
+    if (grows && dried > (days.readily[day] as number)) return day;
+  }
+  return null;
+}
+
+function bedWeek(machine: Machine, bed: Bed, start: Start, from: number): BedWeek {
+  const days = machine.log?.days.get(bed.part.id) ?? [];
+  const waterings = days.filter(({ asked }) => asked > 0).map(wateringOf);
+  const asked = waterings.reduce((sum, watering) => sum + watering.asked, 0);
+  const given = waterings.reduce((sum, watering) => sum + watering.given, 0);
+  const each = waterings.length > 0 ? asked / waterings.length : null;
+  const readily = bed.days.readily[from] as number;
+  return {
+    id: bed.part.id,
+    lacks: start.depletion * bed.perDepth,
+    lacksShare: readily > 0 ? start.depletion / readily : null,
+    assumed: start.assumed,
+    thirstyFrom: start.thirsty === null ? null : machine.record.firstDay + start.thirsty,
+    use: days.reduce((sum, { potential }) => sum + potential, 0) * bed.perDepth,
+    waterings,
+    each,
+    ways: each === null ? [] : waysOf(machine, bed, each),
+    asked,
+    given,
+    outlook: outlookOf(asked, given),
+    bound: boundOf(days),
+    days,
+  };
+}
+
+const wateringOf = ({ date, asked, given, from, bound }: BedDay): PlannedWatering => ({
+  date,
+  weekday: weekday(date),
+  asked,
+  given,
+  from,
+  bound: asked - given > asked * ROUNDING ? bound : null,
+});
+
+/** Shortfall that is rounding rather than want [-]. */
+const ROUNDING = 1e-9;
+
+function outlookOf(asked: number, given: number): Outlook {
+  if (asked === 0) return "asks_nothing";
+  if (asked - given <= asked * ROUNDING) return "all";
+  return given > 0 ? "some" : "none";
+}
+
+/** The bound with the most that was asked for and not given, the first of equals; of thirst where nothing was asked for. */
+function boundOf(days: readonly BedDay[]): Bound | null {
+  const unmet = new Map<Bound, number>();
+  for (const { bound, asked, given } of days) {
+    if (bound) unmet.set(bound, (unmet.get(bound) ?? 0) + asked - given);
+  }
+  let most: Bound | null = null;
+  for (const [bound, amount] of unmet) {
+    if (most === null || amount > (unmet.get(most) ?? 0)) most = bound;
+  }
+  return most;
+}

@@ -1,0 +1,210 @@
+// How a bed asks: on set weekdays, daily while its plants are young, at its shallowest crop, and not at all once let go.
+
+import { describe, expect, test } from "vitest";
+import { bedDays } from "../../src/season/bed-days.ts";
+import type { BedPart, SeasonPlan } from "../../src/season/plan.ts";
+import { dayNumber, weekday } from "../../src/units/calendar.ts";
+import { bed, carry, crop, MM, planOf, ran, recordOf, seattle, steadyEto, tank } from "./made.ts";
+
+const YEAR = dayNumber(2021, 1, 1);
+const SUMMER = { start: "05-01", end: "08-31" };
+const dry = () => recordOf(new Float64Array(365), YEAR);
+const at = (date: string) => dayNumber(2021, Number(date.slice(0, 2)), Number(date.slice(3))) - YEAR;
+
+const watered = (part: BedPart, more: Partial<SeasonPlan> = {}) =>
+  planOf({ ...SUMMER, tanks: [tank(100, { startShare: 1 })], carries: [carry()], beds: [part], ...more });
+
+const givenDays = (part: BedPart, record = dry()) => {
+  const given = ran(watered(part), record).beds[0]?.given ?? new Float64Array(0);
+  return [...given.keys()].filter((day) => (given[day] as number) > 0);
+};
+
+const skyOf = (eto: number, days = 365) => ({
+  firstDay: YEAR,
+  arriving: new Float64Array(days),
+  eto: new Float64Array(days).fill(eto),
+});
+
+describe("set weekdays", () => {
+  test("the days of the week are those of the calendar", () => {
+    // 2021-05-04 was a Tuesday, 1969-12-28 a Sunday.
+    expect([weekday(dayNumber(2021, 5, 4)), weekday(dayNumber(1969, 12, 28))]).toEqual([2, 7]);
+  });
+
+  test("get the set amount on every Tuesday and Friday of the season and on no other day", () => {
+    const rule = { kind: "weekdays" as const, volume: 0.068, days: [2, 5] };
+    const days = givenDays(bed({ rule }));
+    expect(new Set(days.map((day) => weekday(YEAR + day)))).toEqual(new Set([2, 5]));
+    // 2021-05-04 to 2021-08-31: 18 Tuesdays; 2021-05-07 to 2021-08-27: 17 Fridays.
+    expect(days).toHaveLength(35);
+    expect(ran(watered(bed({ rule })), dry()).beds[0]?.met).toBeCloseTo(35 * 0.068, 9);
+  });
+});
+
+describe("set weekdays without a set amount", () => {
+  const rule = { kind: "weekdays" as const, volume: null, days: [2, 5] };
+
+  test("refill what the soil lacks on those days, so a bed that lasts between them is never short", () => {
+    expect(new Set(givenDays(bed({ rule })).map((day) => weekday(YEAR + day)))).toEqual(new Set([2, 5]));
+    const answer = ran(watered(bed({ rule })), dry()).beds[0];
+    expect(answer?.daysShort).toBe(0);
+    expect(answer?.shareMet).toBe(1);
+    // What is given is what was used, but for what is short at the end.
+    expect(answer?.met).toBeGreaterThan((answer?.need ?? 0) * 0.97);
+    expect(answer?.met).toBeLessThanOrEqual(answer?.need ?? 0);
+  });
+
+  test("is measured by thirst, not by what was due", () => {
+    const sand = bed({ rule: { ...rule, days: [1] }, availableWater: 0.06 });
+    const answer = ran(watered(sand), dry()).beds[0];
+    expect(answer?.daysShort).toBeGreaterThan(20);
+    expect(answer?.shareMet).toBeLessThan(1);
+  });
+});
+
+describe("young plants", () => {
+  test("ask every day for the first days after planting, then when their soil does", () => {
+    const days = givenDays(bed({ youngDays: 5, crops: [crop({ planted: "05-10" })] }));
+    const planted = at("05-10");
+    // On the first morning nothing is missing yet.
+    expect(days.filter((day) => day <= planted + 5)).toEqual([1, 2, 3, 4].map((after) => planted + after));
+    expect(givenDays(bed({ crops: [crop({ planted: "05-10" })] }))[0]).toBeGreaterThan(planted + 4);
+  });
+});
+
+describe("several crops in a bed", () => {
+  test("that mingle use what FAO-56 example 46 gives maize and squash: 1.14, 1.135 unrounded", () => {
+    const flat = { stages: [0, 0, 100, 0] as const, kcInitial: 0, kcEnd: 0, planted: "05-01" };
+    const crops = [
+      crop({ ...flat, share: 0.3, height: 2, kcMiddle: 1.2 }),
+      crop({ ...flat, share: 0.7, height: 0.3, kcMiddle: 0.95 }),
+    ];
+    const use = (mingled: boolean) =>
+      bedDays(bed({ crops, mingled }), skyOf(5 * MM)).potential[at("06-01")] as number;
+    expect(use(true) / (5 * MM)).toBeCloseTo(1.135, 3);
+    expect(use(false) / (5 * MM)).toBeCloseTo(0.3 * 1.2 + 0.7 * 0.95, 9);
+  });
+
+  test("ask when the one with the least water in easy reach does, and a share of nothing decides nothing", () => {
+    const deep = crop({ depletion: 0.4, rootStart: 0.3, rootEnd: 0.3, share: 0.5 });
+    const shallow = (share: number) => crop({ depletion: 0.2, rootStart: 0.1, rootEnd: 0.1, share });
+    const day = at("07-20");
+    const days = (crops: readonly ReturnType<typeof crop>[]) => bedDays(bed({ crops }), skyOf(4 * MM));
+    const alone = days([shallow(1)]);
+    const both = days([deep, shallow(0.5)]);
+    expect(both.trigger[day]).toBeCloseTo(alone.readily[day] as number, 12);
+    expect(both.trigger[day]).toBeLessThan(both.readily[day] as number);
+    const ghost = days([{ ...deep, share: 1 }, shallow(0)]);
+    expect(ghost.trigger[day]).toBe(ghost.readily[day]);
+  });
+
+  test("one crop alone asks when what it takes without stress is gone", () => {
+    const { trigger, readily } = bedDays(bed(), skyOf(4 * MM));
+    expect(trigger).toEqual(readily);
+  });
+});
+
+describe("a bed that is let go in a dry spell", () => {
+  const letGo = { from: "07-01", dryDays: 10 };
+
+  test("gets no more water from its date on, and the same as ever before it", () => {
+    const days = givenDays(bed({ letGo }));
+    expect(days.every((day) => day < at("07-01"))).toBe(true);
+    expect(days).toEqual(givenDays(bed()).filter((day) => day < at("07-01")));
+    expect(ran(watered(bed({ letGo })), dry()).totals.binding).toBe("held_back");
+  });
+
+  test("is kept while rain comes often enough, and let go on the morning after the last dry day it takes", () => {
+    const rain = new Float64Array(365);
+    for (let day = 0; day < at("07-21"); day += 5) rain[day] = 2 * MM;
+    const last = at("07-21") - 1 - ((at("07-21") - 1) % 5);
+    const days = givenDays(bed({ letGo, covered: true }), recordOf(rain, YEAR));
+    expect(days.some((day) => day > at("07-01"))).toBe(true);
+    expect(Math.max(...days)).toBeLessThan(last + 11);
+    const always = recordOf(new Float64Array(365).fill(2 * MM), YEAR);
+    expect(givenDays(bed({ letGo, covered: true }), always)).toEqual(
+      givenDays(bed({ covered: true }), always),
+    );
+  });
+
+  test("frees the water that was held back for it", () => {
+    const second = (gone: boolean) =>
+      ran(
+        watered(bed(), {
+          holdDays: 30,
+          tanks: [tank(3, { startShare: 1 })],
+          beds: [bed({ id: "a", priority: 1, ...(gone ? { letGo } : {}) }), bed({ id: "b", priority: 2 })],
+        }),
+        dry(),
+      ).beds[1]?.met ?? 0;
+    expect(second(true)).toBeGreaterThan(second(false));
+  });
+
+  test("is watered again in the next season", () => {
+    const two = recordOf(new Float64Array(730), YEAR);
+    const seasons = ran(watered(bed({ letGo })), two).beds[0]?.seasons ?? [];
+    expect(seasons.map(({ year }) => year)).toEqual([2021, 2022]);
+    // The second season begins on drier soil than the first, so it takes at least as much.
+    expect(seasons[1]?.given).toBeGreaterThanOrEqual(seasons[0]?.given ?? Infinity);
+  });
+});
+
+describe("deciding on last evening's soil or on this morning's", () => {
+  const wet = recordOf(
+    Float64Array.from({ length: 365 }, (_, day) => (day % 4 === 0 ? 8 * MM : 0)),
+    YEAR,
+  );
+  const met = (more: Partial<BedPart>) => ran(watered(bed(more)), wet).beds[0]?.met ?? 0;
+
+  test("differ on an open bed: the morning's knows what fell, so it gives less and lets more rain in", () => {
+    expect(met({ decidesOn: "morning" })).toBeLessThan(met({ decidesOn: "evening" }));
+    const rain = (decidesOn: BedPart["decidesOn"]) =>
+      ran(watered(bed({ decidesOn })), wet).beds[0]?.seasons[0]?.rain ?? 0;
+    expect(rain("morning")).toBeGreaterThan(rain("evening"));
+  });
+
+  test("are the same to the bit under cover, and where no rain falls", () => {
+    expect(met({ covered: true, decidesOn: "morning" })).toBe(met({ covered: true, decidesOn: "evening" }));
+    const given = (decidesOn: BedPart["decidesOn"]) => ran(watered(bed({ decidesOn })), dry()).beds[0]?.given;
+    expect(given("morning")).toEqual(given("evening"));
+  });
+
+  test("either way a bed with water enough is never short and gets what it needs, to one watering", () => {
+    for (const decidesOn of ["morning", "evening"] as const) {
+      const answer = ran(watered(bed({ decidesOn })), seattle()).beds[0];
+      expect(answer?.shareMet).toBe(1);
+      expect(Math.abs((answer?.met ?? 0) - (answer?.need ?? 0))).toBeLessThan((0.15 * 0.3 * 0.8 * 10) / 0.8);
+    }
+  });
+});
+
+describe("two equal beds on a scarce drum", () => {
+  // One bed's season, and no more.
+  const beds = (holdDays: number) =>
+    ran(
+      watered(bed(), {
+        holdDays,
+        tanks: [tank(6.6, { startShare: 1 })],
+        beds: [bed({ id: "first", priority: 1 }), bed({ id: "second", priority: 2 })],
+      }),
+      dry(),
+    ).beds.map(({ daysShort }) => daysShort);
+
+  test("with holding back the first is never stressed while the second goes without; without it, it is", () => {
+    const [first, second] = beds(123);
+    expect(first).toBe(0);
+    expect(second).toBeGreaterThan(30);
+    expect(beds(0)[0]).toBeGreaterThan(0);
+  });
+});
+
+test("a bed's seasons, one by one, are what its means are the means of", () => {
+  const answer = ran(watered(bed({ wateredBy: [] }), { eto: steadyEto(5 * MM) }), seattle()).beds[0];
+  const mean = (pick: (season: NonNullable<typeof answer>["seasons"][number]) => number) =>
+    (answer?.seasons ?? []).reduce((sum, season) => sum + pick(season), 0) / (answer?.seasons.length ?? 0);
+  expect(answer?.seasons.map(({ year }) => year)).toEqual([2012, 2013, 2014, 2015]);
+  expect(mean(({ need }) => need)).toBeCloseTo(answer?.need ?? Number.NaN, 9);
+  expect(mean(({ daysShort }) => daysShort)).toBeCloseTo(answer?.daysShort ?? Number.NaN, 9);
+  expect(mean(({ useShare }) => useShare ?? 0)).toBeLessThan(1);
+  expect(mean(({ given }) => given)).toBe(0);
+});

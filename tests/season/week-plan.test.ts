@@ -1,0 +1,210 @@
+// The coming week: what a bed lacks today, when it asks and for how much, by what means, and whether it will get it.
+
+import { describe, expect, test } from "vitest";
+import { comingDays, usualDrying } from "../../src/season/coming-days.ts";
+import type { BedPart, SeasonPlan } from "../../src/season/plan.ts";
+import { type BedWeek, type WeekGiven, weekPlan } from "../../src/season/week-plan.ts";
+import { dayNumber, weekday } from "../../src/units/calendar.ts";
+import { bed, carry, crop, delivery, LITRE, MM, planOf, recordOf, seattle, steadyEto, tank } from "./made.ts";
+
+const YEAR = dayNumber(2021, 1, 1);
+const dry = (days = 365) => recordOf(new Float64Array(days), YEAR);
+/** A full-grown crop that uses 4 mm a day, 5 mm at the hose, and asks once 24 mm are gone. */
+const steady: Partial<BedPart> = {
+  crops: [crop({ planted: "05-01", stages: [0, 0, 120, 0], kcMiddle: 1, rootStart: 0.3 })],
+};
+// p = 0.4 + 0.04 (5 - 4) = 0.44 of the 45 mm that 0.3 m of soil hold.
+const ASKS_AT = 0.44 * 0.15 * 0.3;
+const TODAY = dayNumber(2021, 6, 15);
+
+const plan = (more: Partial<SeasonPlan> = {}): SeasonPlan =>
+  planOf({
+    start: "05-01",
+    end: "08-31",
+    tanks: [tank(5, { startShare: 1 })],
+    carries: [carry()],
+    beds: [bed(steady)],
+    ...more,
+  });
+const given = (more: Partial<WeekGiven> = {}): WeekGiven => ({
+  today: TODAY,
+  days: 7,
+  drying: "usual",
+  levels: {},
+  charges: {},
+  lastSoaked: {},
+  ...more,
+});
+
+function weekOf(more: Partial<SeasonPlan> = {}, now: Partial<WeekGiven> = {}, record = dry()): BedWeek {
+  const answer = weekPlan(plan(more), record, given(now));
+  if ("failed" in answer) throw new Error(answer.failed);
+  const week = answer.beds[0];
+  if (!week) throw new Error("no bed");
+  return week;
+}
+
+describe("what a bed lacks today", () => {
+  test("is its crops' use since it was last soaked through", () => {
+    const week = weekOf({}, { lastSoaked: { bed: TODAY - 3 } });
+    expect(week.lacks).toBeCloseTo((3 * 4 * MM * 10) / 0.8, 12);
+    expect(week.lacksShare).toBeCloseTo((3 * 4 * MM) / ASKS_AT, 9);
+    expect(week.assumed).toBe(false);
+  });
+
+  test("is less by the rain that the record holds since then, and none of it under cover", () => {
+    const rain = new Float64Array(365);
+    rain[TODAY - 1 - YEAR] = 6 * MM;
+    const lacks = (covered: boolean) =>
+      weekOf(
+        { beds: [bed({ ...steady, covered })] },
+        { lastSoaked: { bed: TODAY - 3 } },
+        recordOf(rain, YEAR),
+      ).lacks;
+    expect(lacks(false)).toBeCloseTo((6 * MM * 10) / 0.8, 12);
+    expect(lacks(true)).toBeCloseTo((12 * MM * 10) / 0.8, 12);
+  });
+
+  test("is what makes it ask today where nobody knows when it was soaked, and says that it is assumed", () => {
+    const week = weekOf();
+    expect(week.assumed).toBe(true);
+    expect(week.waterings[0]?.date).toBe(TODAY);
+    expect(week.lacksShare).toBeCloseTo(1, 12);
+  });
+});
+
+describe("the week's waterings", () => {
+  test("come when the easy water is gone: soaked on Monday, asked for every fifth day after", () => {
+    // 19.8 mm at 4 mm a day: short of it by five mornings after the soak.
+    const monday = dayNumber(2021, 6, 14);
+    expect(weekday(monday)).toBe(1);
+    const week = weekOf({}, { today: monday, days: 14, lastSoaked: { bed: monday } });
+    expect(week.waterings.map(({ date }) => date - monday)).toEqual([5, 10]);
+    expect(week.waterings.map((watering) => watering.weekday)).toEqual([6, 4]);
+    expect(week.each).toBeCloseTo((5 * 4 * MM * 10) / 0.8, 12);
+    expect(week.outlook).toBe("all");
+    expect(week.bound).toBeNull();
+    expect(week.use).toBeCloseTo((14 * 4 * MM * 10) / 0.8, 12);
+  });
+
+  test("on set weekdays are on those, each with its amount", () => {
+    const rule = { kind: "weekdays" as const, days: [2, 5], volume: 68 * LITRE };
+    const week = weekOf({ beds: [bed({ ...steady, rule })] });
+    expect(week.waterings.map((watering) => [watering.weekday, watering.asked])).toEqual([
+      [2, 68 * LITRE],
+      [5, 68 * LITRE],
+    ]);
+  });
+
+  test("say what each takes by every means alone: minutes of the pump, or rounds and cans", () => {
+    const rule = { kind: "weekdays" as const, days: [2, 5], volume: 68 * LITRE };
+    const { ways } = weekOf({
+      beds: [bed({ ...steady, rule, wateredBy: ["pump", "cans"] })],
+      deliveries: [delivery({ setUp: 120 })],
+    });
+    // 68 L at 0.2 L/s; 9 cans of 8 L, two at a time.
+    expect(ways).toEqual([
+      { id: "pump", time: expect.closeTo(340, 6), setUp: 120, trips: 0, cans: 0, reach: 5 },
+      { id: "cans", time: 5 * 180, setUp: 0, trips: 5, cans: 9, reach: 5 },
+    ]);
+  });
+
+  test("outside the season, or where nothing grows, are none", () => {
+    expect(weekOf({}, { today: dayNumber(2021, 10, 1) }).outlook).toBe("asks_nothing");
+    const { outlook, lacks, each, ways } = weekOf({ beds: [bed({ crops: [] })] });
+    expect({ outlook, lacks, each, ways }).toEqual({
+      outlook: "asks_nothing",
+      lacks: 0,
+      each: null,
+      ways: [],
+    });
+  });
+});
+
+describe("whether a bed will get it", () => {
+  test("follows today's level, and says what stands in the way", () => {
+    const low = weekOf({}, { levels: { tank: 0.02 } });
+    expect(low.outlook).toBe("some");
+    expect(low.given).toBeCloseTo(0.1, 12);
+    expect(low.bound).toBe("rain");
+    expect(weekOf({}, { levels: { tank: 0 } }).outlook).toBe("none");
+    expect(weekOf({ minutesPerDay: 180 }).bound).toBe("hands");
+  });
+
+  test("goes by priority: of two beds on a low tank the first is served and the second gets what is left", () => {
+    const answer = weekPlan(
+      plan({
+        beds: [bed({ ...steady, id: "a", priority: 2 }), bed({ ...steady, id: "b", priority: 1 })],
+      }),
+      dry(),
+      given({ days: 4, levels: { tank: 0.05 } }),
+    );
+    const outlooks = "failed" in answer ? [] : answer.beds.map(({ id, outlook }) => [id, outlook]);
+    expect(outlooks).toEqual([
+      ["a", "some"],
+      ["b", "all"],
+    ]);
+  });
+
+  test("holds back by what the whole record says of the beds before, not by the week alone", () => {
+    const second = (holdDays: number) => {
+      const answer = weekPlan(
+        plan({
+          holdDays,
+          beds: [bed({ ...steady, id: "a", priority: 1 }), bed({ ...steady, id: "b", priority: 2 })],
+        }),
+        dry(),
+        given({ levels: { tank: 0.2 }, lastSoaked: { a: TODAY } }),
+      );
+      return "failed" in answer ? null : answer.beds[1]?.bound;
+    };
+    expect(second(0)).toBeNull();
+    // 30 peak days of the first bed are 1.5 m3, more than the 1 m3 there is.
+    expect(second(30)).toBe("held_back");
+  });
+
+  test("names the first day on which crops would hold back were nobody to water", () => {
+    const soaked = weekOf({}, { lastSoaked: { bed: TODAY } });
+    // After five days 20 mm are short, more than the 19.8 in easy reach.
+    expect(soaked.thirstyFrom).toBe(TODAY + 5);
+    expect(weekOf({}, { days: 4, lastSoaked: { bed: TODAY } }).thirstyFrom).toBeNull();
+  });
+
+  test("says which tanks' levels nobody gave", () => {
+    const answer = weekPlan(
+      plan({ tanks: [tank(5), tank(1, { id: "tub" })] }),
+      dry(),
+      given({ levels: { tub: 0.5 } }),
+    );
+    expect("failed" in answer ? null : answer.assumedTanks).toEqual(["tank"]);
+  });
+});
+
+describe("days that lie ahead", () => {
+  const eto = Float64Array.from({ length: 1461 }, (_, day) => (day < 365 ? 2 : day < 730 ? 4 : 6) * MM);
+
+  test("dry as the mean of the years around the date, or as nine years in ten stay under", () => {
+    const date = dayNumber(2030, 7, 1);
+    // 2, 4, 6 and 6 mm a day.
+    expect(usualDrying(eto, YEAR, date, "usual")).toBeCloseTo(4.5 * MM, 12);
+    expect(usualDrying(eto, YEAR, date, "hot")).toBeCloseTo(6 * MM, 12);
+  });
+
+  test("are the record's before today and usual ones from then on, without rain", () => {
+    const record = recordOf(new Float64Array(365).fill(3 * MM), YEAR);
+    const dates = { first: TODAY - 2, today: TODAY, last: TODAY + 1 };
+    const coming = comingDays(record, new Float64Array(365).fill(5 * MM), dates, "usual");
+    expect([...coming.record.rain]).toEqual([3 * MM, 3 * MM, 0, 0]);
+    expect(coming.record.firstDay).toBe(TODAY - 2);
+    expect([...coming.eto].map((depth) => Math.round(depth / MM))).toEqual([5, 5, 5, 5]);
+  });
+
+  test("can be years after the record's end", () => {
+    const answer = weekPlan(
+      plan({ eto: steadyEto(4 * MM) }),
+      seattle(),
+      given({ today: dayNumber(2026, 6, 15), lastSoaked: { bed: dayNumber(2026, 6, 10) } }),
+    );
+    expect("failed" in answer ? null : answer.beds[0]?.lacksShare).toBeCloseTo((5 * 4 * MM) / ASKS_AT, 9);
+  });
+});

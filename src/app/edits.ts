@@ -52,7 +52,8 @@ function reveal(folds: Folds, id: string): void {
   folds.set(id.split(".")[0] ?? id, true);
   requestAnimationFrame(() => {
     const element = document.getElementById(id) ?? document.getElementById(id.split(".")[0] ?? "");
-    element?.closest("details")?.setAttribute("open", "");
+    for (let fold = element?.closest("details"); fold; fold = fold.parentElement?.closest("details"))
+      fold.open = true;
     const calm = matchMedia("(prefers-reduced-motion: reduce)").matches;
     element?.scrollIntoView({ block: "center", behavior: calm ? "auto" : "smooth" });
     element?.focus({ preventScroll: true });

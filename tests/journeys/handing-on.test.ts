@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import jsQR from "jsqr";
 import type { Browser, Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
-import { launch, open, PHONE, row, settled, shownValueOf, type } from "./browser.ts";
+import { launch, open, PHONE, row, settled, shownValueOf, type, unfold } from "./browser.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -34,6 +34,7 @@ async function bringIn(page: Page, days: number): Promise<void> {
     seed = (seed * 16_807) % 2_147_483_647;
     rows.push(`${date},${(seed % 1013) / 25}`);
   }
+  await unfold(page, "weather");
   await page
     .getByLabel("Rain record file")
     .setInputFiles({ name: "long.csv", mimeType: "text/csv", buffer: Buffer.from(rows.join("\n")) });

@@ -1,6 +1,6 @@
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { DESK, launch, open, PHONE } from "./browser.ts";
+import { DESK, launch, open, PHONE, shownValueOf, unfold } from "./browser.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -29,6 +29,9 @@ describe("on paper", () => {
 
   test("it has the drawing uncut, what to buy with the total, what to set, when to water, and every caution once", async () => {
     const { page, context, complaints } = await open(browser, { viewport: PHONE });
+    await unfold(page, "tunnel_bed");
+    const volume = await shownValueOf(page, "tunnel_bed.watering_volume");
+    const interval = await shownValueOf(page, "tunnel_bed.watering_interval");
     await page.setViewportSize(PAPER);
     await page.emulateMedia({ media: "print" });
     await page.evaluate(() => dispatchEvent(new Event("beforeprint")));
@@ -41,7 +44,7 @@ describe("on paper", () => {
     // The demo's five prices: 85, 120, 38, 42 and 15.
     expect(text).toMatch(/All together\s+\$300/);
     expect(text).toMatch(/Hose to the tub: .*Float valve seat 3\.2 mm/);
-    expect(text).toMatch(/Small tunnel\s+19\.8 gal every .* days, by Pump and wand, Two cans/);
+    expect(text).toContain(`Small tunnel\t${volume} every ${interval}, by Pump and wand, Two cans`);
     expect(text.match(/Roof water is not drinking water/g)).toHaveLength(1);
     expect(text).toContain("Tool barn roof, Porch roof");
     expect(text).toContain("A stand that gives way kills");

@@ -27,6 +27,8 @@ export async function open(
     readonly colorScheme?: "light" | "dark";
     /** Device pixels to each of the page's, along a side. */
     readonly glass?: number;
+    /** Runs in the page before anything of ours does. */
+    readonly before?: () => void;
   } = {},
 ): Promise<Opened> {
   const context = await browser.newContext({
@@ -45,6 +47,7 @@ export async function open(
       console.error(`policy: ${event.violatedDirective} ${event.blockedURI}`);
     });
   });
+  if (options.before) await page.addInitScript(options.before);
   await page.goto(inject("url"));
   await settled(page);
   return { context, page, complaints };

@@ -151,6 +151,33 @@ describe("a worksheet goes to a neighbour", () => {
     await context.close();
   });
 
+  test("by the device's own way: the link as an address, the file as a file with the record inside", async () => {
+    const { page, context, complaints } = await open(browser, {
+      before: () => {
+        const passed: unknown[] = [];
+        Object.assign(globalThis, { passed });
+        Object.assign(Navigator.prototype, {
+          canShare: () => true,
+          share: async ({ url, files }: ShareData) => {
+            passed.push(url ?? { name: files?.[0]?.name, text: await files?.[0]?.text() });
+          },
+        });
+      },
+    });
+    await bringIn(page, 400);
+    const address = await link(page);
+    await page.getByRole("button", { name: "Pass the link on" }).click();
+    await page.getByRole("button", { name: "Pass the file on" }).click();
+    const passed = () => page.evaluate(() => (globalThis as unknown as { passed: unknown[] }).passed);
+    await expect.poll(async () => (await passed()).length).toBe(2);
+    const [url, file] = (await passed()) as [string, { name: string; text: string }];
+    expect(url).toBe(address);
+    expect(file.name).toBe("larkspur-bank.json");
+    expect(JSON.parse(file.text).records).toHaveLength(1);
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
   test("a broken link opens nothing and says why", async () => {
     const { page, context, complaints } = await open(browser);
     const told = (where: Page) => where.locator(".keeping [role=alert]");

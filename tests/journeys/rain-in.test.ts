@@ -73,6 +73,26 @@ describe("rain comes in as the reader says", () => {
     await context.close();
   });
 
+  test("a file that is dropped and a table that is pasted come in like one that is picked", async () => {
+    const { page, context, complaints } = await open(browser);
+    await page.evaluate((text) => {
+      const dataTransfer = new DataTransfer();
+      dataTransfer.items.add(new File([text], "dropped.csv"));
+      const drop = new DragEvent("drop", { dataTransfer, bubbles: true, cancelable: true });
+      document.querySelector(".import .pick")?.dispatchEvent(drop);
+    }, twoYears());
+    await page.locator(".preview").getByText("dropped.csv").waitFor();
+    await page.getByRole("button", { name: "Leave it" }).click();
+    await page.getByText("Type or paste your own gauge's readings").click();
+    await page.getByLabel("Readings, one a line").fill(twoYears());
+    await page.getByRole("button", { name: "Look at these readings" }).click();
+    await page.getByRole("button", { name: "Take it" }).click();
+    await settled(page);
+    expect(await shownValueOf(page, "weather.days")).toBe("730");
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
   test("a gap can still be filled in a record that was taken long ago, and undo opens it again", async () => {
     const { page, context, complaints } = await open(browser);
     await page.getByLabel("Rain record file").setInputFiles(asFile(twoYears()));

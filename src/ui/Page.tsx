@@ -7,6 +7,9 @@ import { Answers } from "./Answers.tsx";
 import { CardView } from "./CardView.tsx";
 import { Drawing } from "./Drawing.tsx";
 import { GROUPS, type Group } from "./groups.ts";
+import { KeepingBar } from "./KeepingBar.tsx";
+import { PrintedPage } from "./PrintedPage.tsx";
+import { ShareTool } from "./ShareDialog.tsx";
 import { StartDialog } from "./StartDialog.tsx";
 import { StoredWater } from "./StoredChart.tsx";
 import { useSheet } from "./sheet.ts";
@@ -44,6 +47,7 @@ function Tools(props: { readonly onStart: () => void }) {
         Worksheets
       </button>
       <WeekPlan />
+      <ShareTool />
       <button type="button" class="tool" onClick={() => window.print()}>
         Print
       </button>
@@ -74,7 +78,12 @@ function Header() {
           <option value="metric">metres and litres</option>
         </select>
       </label>
-      <Tools onStart={() => dialog?.showModal()} />
+      <Tools
+        onStart={() => {
+          sheet.keep.lookAgain();
+          dialog?.showModal();
+        }}
+      />
       <StartDialog
         register={(element) => {
           dialog = element;
@@ -187,6 +196,7 @@ export function Page() {
       </a>
       <Header />
       <main>
+        <KeepingBar />
         <Answers />
         <Problems />
         <Drawing />
@@ -195,6 +205,7 @@ export function Page() {
           <For each={GROUPS}>{(group) => <GroupView group={group} />}</For>
           <Unknown />
         </div>
+        <PrintedPage />
       </main>
       <footer class="width foot">
         <p>
@@ -204,6 +215,10 @@ export function Page() {
         <p>
           Everything is worked out on this device; nothing is sent anywhere. Figures are estimates for
           planning: local codes and licensed people decide on wiring, stands, drinking water and backflow.
+        </p>
+        <p>
+          Version {sheet.keep.version}
+          {sheet.keep.ready() ? ", kept on this device: it opens with no network" : ""}.
         </p>
       </footer>
     </>

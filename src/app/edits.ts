@@ -14,7 +14,9 @@ import type { Edits } from "../ui/sheet.ts";
 import { isoDate } from "../units/calendar.ts";
 import { DAY } from "../units/constants.ts";
 import type { Desk } from "./desk.ts";
+import { download, fileStem } from "./download.ts";
 import type { Folds } from "./folds.ts";
+import { freeTitle } from "./free-title.ts";
 import { addJoined, laidOut } from "./joining.ts";
 import { normalsOf } from "./normals-of.ts";
 import type { createRain } from "./rain.ts";
@@ -28,7 +30,6 @@ type Tools = {
   readonly rain: ReturnType<typeof createRain>;
   readonly setOpened: (id: string | null) => void;
   readonly setRecord: (key: string, label: string) => void;
-  readonly refreshSheets: () => Promise<void>;
 };
 
 const today = (): string => isoDate(Math.floor(Date.now() / (DAY * 1000)));
@@ -68,15 +69,6 @@ function reveal(folds: Folds, id: string): void {
     const field = element instanceof HTMLDetailsElement ? element.querySelector("input") : null;
     (field ?? element)?.focus({ preventScroll: true });
   });
-}
-
-function download(name: string, text: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type: "application/json" }));
-  const anchor = document.createElement("a");
-  anchor.href = address;
-  anchor.download = name;
-  anchor.click();
-  setTimeout(() => URL.revokeObjectURL(address), 10_000);
 }
 
 function cardEdits({
@@ -135,22 +127,17 @@ function cardEdits({
   };
 }
 
-function sheetEdits({
-  session,
-  desk,
-  refreshSheets,
-}: Tools): Pick<Edits, "openSheet" | "removeSheet" | "start" | "openFile" | "saveFile"> {
+function sheetEdits({ session, desk }: Tools): Pick<Edits, "openSheet" | "start" | "openFile" | "saveFile"> {
   return {
     openSheet: (id) => void session.saver.flush().then(() => desk.open(id)),
-    removeSheet: (id) => {
-      if (id === session.saver.place().id) desk.lay(template(""));
-      void desk.shelf.remove(id).then(refreshSheets);
-    },
     start: (id) => {
       const { units, locale, currency } = session.worksheet();
       const fresh =
         id === null ? emptyWorksheet({ units, locale, currency, made_on: today() }) : template(id);
-      void session.saver.flush().then(() => desk.lay(fresh));
+      void session.saver
+        .flush()
+        .then(desk.titlesKept)
+        .then((taken) => desk.lay(setWorksheet(fresh, { title: freeTitle(fresh.title, taken) })));
     },
     openFile: (file) =>
       void file.text().then((text) => {
@@ -159,13 +146,11 @@ function sheetEdits({
           return session.say(
             `${file.name} is no worksheet: ${read.problems[0]?.message ?? "it cannot be read"}`,
           );
-        for (const record of read.records) void desk.recordShelf.keep(record, Date.now());
-        desk.lay(read.worksheet, read.records, read.notes.join(" "));
+        void session.saver.flush().then(() => desk.receive(read));
       }),
     saveFile: () => {
       const worksheet = session.worksheet();
-      const name = worksheet.title.toLowerCase().replaceAll(/[^a-z0-9]+/g, "-") || "worksheet";
-      download(`${name}.json`, worksheetToFileText(worksheet, session.engine.records));
+      download(`${fileStem(worksheet.title)}.json`, worksheetToFileText(worksheet, session.engine.records));
     },
   };
 }
@@ -205,9 +190,14 @@ export function makeEdits(tools: Tools): Edits {
     pasteRain: rain.paste,
     answerRain: rain.choose,
     fillRain: rain.fill,
+    fillWarmth: rain.warm,
     joinRain: rain.join,
     takeRain: rain.keep,
     cancelRain: rain.forget,
+    reopenRain: () => {
+      const record = session.engine.records.get(recordNames(session.worksheet())[0] ?? "");
+      if (record) rain.again(record);
+    },
     dropRain: () => {
       rain.forget();
       setRecord("", "Back to made-up weather");

@@ -13,6 +13,7 @@ import type { Desk, Laid } from "./desk.ts";
 import { makeEdits } from "./edits.ts";
 import { createFolds } from "./folds.ts";
 import { stillToSay } from "./joining.ts";
+import { createKeeping } from "./keeping.ts";
 import { createRain } from "./rain.ts";
 import { makeReader } from "./reader.ts";
 import { createSession } from "./session.ts";
@@ -40,6 +41,7 @@ export function createSheet(laid: Laid, desk: Desk) {
           id,
           title: title || "a broken one",
           when: when(savedAt),
+          open: id === session.saver.place().id,
         })),
       );
   };
@@ -92,7 +94,8 @@ export function createSheet(laid: Laid, desk: Desk) {
     rain: rain.state,
     opened,
     unfolded: folds.isOpen,
-    edit: makeEdits({ session, folds, desk, rain, setOpened, setRecord, refreshSheets }),
+    edit: makeEdits({ session, folds, desk, rain, setOpened, setRecord }),
+    keep: createKeeping({ session, desk, reader, original: laid.received ?? null, refreshSheets }),
     sizes: createSizes(engine, desk.hub.client),
   };
   return { sheet, session };

@@ -44,7 +44,11 @@ function createField(sheet: Sheet, props: Props) {
     sheet.edit.given(
       props.card,
       props.row,
-      { value: read.value, unit: read.unit, ...(from && from !== "default" ? { from } : {}) },
+      {
+        value: read.value,
+        unit: read.unit,
+        ...(from && from !== "default" && from !== "borrowed" ? { from } : {}),
+      },
       true,
     );
   };

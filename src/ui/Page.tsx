@@ -7,8 +7,11 @@ import { Answers } from "./Answers.tsx";
 import { CardView } from "./CardView.tsx";
 import { Drawing } from "./Drawing.tsx";
 import { GROUPS, type Group } from "./groups.ts";
+import { KeepingBar } from "./KeepingBar.tsx";
 import { LayOut } from "./LayOut.tsx";
 import { NextNumber } from "./NextNumber.tsx";
+import { PrintedPage } from "./PrintedPage.tsx";
+import { ShareTool } from "./ShareDialog.tsx";
 import { StartDialog } from "./StartDialog.tsx";
 import { StoredWater } from "./StoredChart.tsx";
 import { useSheet } from "./sheet.ts";
@@ -46,6 +49,7 @@ function Tools(props: { readonly onStart: () => void }) {
         Worksheets
       </button>
       <WeekPlan />
+      <ShareTool />
       <button type="button" class="tool" onClick={() => window.print()}>
         Print
       </button>
@@ -81,7 +85,12 @@ function Header() {
           <option value="metric">metres and litres</option>
         </select>
       </label>
-      <Tools onStart={() => dialog?.showModal()} />
+      <Tools
+        onStart={() => {
+          sheet.keep.lookAgain();
+          dialog?.showModal();
+        }}
+      />
       <StartDialog
         register={(element) => {
           dialog = element;
@@ -194,6 +203,7 @@ export function Page() {
       </a>
       <Header />
       <main>
+        <KeepingBar />
         <Answers />
         <Problems />
         <Show when={sheet.worksheet().cards.every((card) => sheet.kinds[card.kind]?.single)}>
@@ -205,6 +215,7 @@ export function Page() {
           <For each={GROUPS}>{(group) => <GroupView group={group} />}</For>
           <Unknown />
         </div>
+        <PrintedPage />
       </main>
       <NextNumber />
       <footer class="width foot">
@@ -215,6 +226,10 @@ export function Page() {
         <p>
           Everything is worked out on this device; nothing is sent anywhere. Figures are estimates for
           planning: local codes and licensed people decide on wiring, stands, drinking water and backflow.
+        </p>
+        <p>
+          Version {sheet.keep.version}
+          {sheet.keep.ready() ? ", kept on this device: it opens with no network" : ""}.
         </p>
       </footer>
     </>

@@ -11,10 +11,17 @@ import type { CardKind, CardKinds, LinkGiven, Problem, Result, Row } from "../gr
 import type { StoredSeries } from "../scene/stored-water.ts";
 import type { ReadOptions } from "../units/read.ts";
 import type { ShowOptions } from "../units/show.ts";
+import type { Keeping } from "./keeping.ts";
 import type { RainEdits, RainImport } from "./rain-import.ts";
 import type { Sizes } from "./sizes.ts";
 
-export type SavedSheet = { readonly id: string; readonly title: string; readonly when: string };
+export type SavedSheet = {
+  readonly id: string;
+  readonly title: string;
+  readonly when: string;
+  /** The one on the page now. */
+  readonly open: boolean;
+};
 
 export type Template = {
   readonly id: string;
@@ -67,6 +74,7 @@ export type Sheet = {
   readonly unfolded: (card: string) => boolean;
   readonly sizes: Sizes;
   readonly edit: Edits;
+  readonly keep: Keeping;
 };
 
 export type Edits = {
@@ -97,7 +105,6 @@ export type Edits = {
   /** Fills an empty sheet with what somebody says there is. */
   readonly layOut: (wish: Wish) => void;
   readonly openSheet: (id: string) => void;
-  readonly removeSheet: (id: string) => void;
   readonly start: (template: string | null) => void;
   readonly openFile: (file: File) => void;
   readonly saveFile: () => void;

@@ -115,6 +115,13 @@ function charge(asked: Asked): readonly Piece[] {
   return [", and a charge does it ", value(`${battery.id}.waterings_per_charge`, "power"), " times."];
 }
 
+/** Said where one tankful is not enough: the pump's time alone would promise too much. */
+function waiting(asked: Asked, pump: string): readonly Piece[] {
+  const id = `${pump}.refill_wait`;
+  if ((number(asked, id) ?? 0) <= 0) return [];
+  return [", and waits ", value(id, "water"), " for its tank to fill again"];
+}
+
 function watering(asked: Asked): Sentence | null {
   const pump = longest(asked, "delivery", "watering_time");
   if (pump) {
@@ -123,7 +130,12 @@ function watering(asked: Asked): Sentence | null {
       id: "watering",
       lead: false,
       watch,
-      pieces: ["The longest watering takes the pump ", value(watch, "power"), ...charge(asked)],
+      pieces: [
+        "The longest watering takes the pump ",
+        value(watch, "power"),
+        ...waiting(asked, pump),
+        ...charge(asked),
+      ],
     };
   }
   const untimed = asked.cards.find((card) => card.kind === "delivery");

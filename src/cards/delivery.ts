@@ -118,6 +118,24 @@ export const delivery: CardKind = {
       DEFINITION,
     ),
     formula(
+      "tankfuls_per_watering",
+      "Tankfuls, longest watering",
+      "count",
+      "ceil(largest_watering / from.reachable)",
+      "The largest watering over what the tank lets you reach.",
+      DEFINITION,
+      { minor: true },
+    ),
+    formula(
+      "refill_wait",
+      "Waits meanwhile for the tank",
+      "duration",
+      "max(tankfuls_per_watering - 1, 0) * from.refilled_in",
+      "The tankfuls after the first, each with the time in which a line fills the tank again; nothing runs in while the pump runs.",
+      DEFINITION,
+      { minor: true },
+    ),
+    formula(
       "drawdown_time",
       "Empties the tank in",
       "duration",
@@ -172,6 +190,23 @@ export const delivery: CardKind = {
     },
   ],
   cautions: [
+    {
+      id: "waits_for_refill",
+      if: "tankfuls_per_watering > 1 and refill_wait > 0 s",
+      text: "The largest watering, {largest_watering}, is {tankfuls_per_watering} tankfuls: the pump runs {watering_time} in all, and between it waits {refill_wait} for the tank to fill again. On one morning the beds get no more than one tankful.",
+      beside: "watering_time",
+      source: DEFINITION,
+      weight: "trouble",
+    },
+    {
+      id: "more_than_the_tank",
+      if: "tankfuls_per_watering > 1",
+      where: { row: "refill_wait", state: "none" },
+      text: "The largest watering, {largest_watering}, is more than its tank holds, and no line fills the tank again: the rest waits for rain.",
+      beside: "watering_time",
+      source: DEFINITION,
+      weight: "trouble",
+    },
     {
       id: "siphons_empty",
       if: "siphons_down_to <= lowest_water",

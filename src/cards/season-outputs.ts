@@ -3,6 +3,7 @@
 import type { Outcome, Outputs } from "../graph/types.ts";
 import type { SeasonAnswer, SeasonFailure } from "../season/answer.ts";
 import type { SeasonPlan } from "../season/plan.ts";
+import { bedYears } from "./bed-years.ts";
 import { STORAGE_ROWS, storageOutputs } from "./storage-answers.ts";
 
 /** Rows that the run answers on each kind of part. */
@@ -10,9 +11,9 @@ const PART_ROWS = {
   tanks: ["mean_yearly_spill", "lowest_level", "stored"],
   draws: ["season_volume", "share_met", "days_short"],
   deliveries: ["season_volume", "season_time"],
-  carries: ["season_volume"],
+  carries: ["season_volume", "season_time", "season_trips"],
   batteries: ["lowest_charge"],
-  beds: ["met", "share_met", "days_short"],
+  beds: ["met", "share_met", "days_short", "by_year", "likely_loss", "goes_short_by"],
 } as const;
 
 const SEASON_ROWS = [
@@ -79,6 +80,7 @@ function ofParts(answer: SeasonAnswer): Outputs {
   for (const source of [...answer.deliveries, ...answer.carries]) {
     rows[`${source.id}.season_volume`] = { value: source.seasonVolume };
     rows[`${source.id}.season_time`] = { value: source.seasonTime };
+    rows[`${source.id}.season_trips`] = { value: source.seasonTrips };
   }
   for (const battery of answer.batteries)
     rows[`${battery.id}.lowest_charge`] = { value: battery.lowestShare };
@@ -86,6 +88,7 @@ function ofParts(answer: SeasonAnswer): Outputs {
     rows[`${bed.id}.met`] = { value: bed.met };
     rows[`${bed.id}.share_met`] = or(bed.shareMet, bed.none ?? "no crop stands within the season");
     rows[`${bed.id}.days_short`] = { value: bed.daysShort };
+    Object.assign(rows, bedYears(bed));
   }
   return rows;
 }

@@ -16,8 +16,8 @@ import type {
   TankPart,
   TeePart,
 } from "../season/plan.ts";
-import { BED_ROWS } from "./bed-demand.ts";
 import { bedPart, firstMissing, type Missing, readyNumber, readyWord } from "./bed-part.ts";
+import { BED_ROWS } from "./bed-rows.ts";
 import { numberOf, numberOrNull, wordOf } from "./inputs.ts";
 
 /** Rows of every kind that the plan is put together from. */

@@ -3,6 +3,7 @@
 import type { Row } from "../graph/types.ts";
 import { DEFINITION, formula, given, output } from "./rows.ts";
 import { STORAGE_ROWS } from "./storage-answers.ts";
+import { WEEK_ROWS } from "./week.ts";
 
 const RUN = "your record, day by day";
 const FAO = "FAO Irrigation and Drainage Paper 56";
@@ -27,6 +28,7 @@ export const SEASON_ROWS: readonly Row[] = [
     "A bed is watered only if what is left still covers so many days of the beds that come before it.",
     { max: 365 },
   ),
+  ...WEEK_ROWS,
   output("plan", "Plan", "planning", "series", "What one run needs to know.", DEFINITION, { hidden: true }),
   output("left_out_of_plan", "Left out before the run", "planning", "series", "Parts.", DEFINITION, {
     hidden: true,

@@ -3,16 +3,26 @@
 import type { CardKind, Model, ModelInput, Outputs } from "../graph/types.ts";
 import type { SeasonPlan } from "../season/plan.ts";
 import { runSeason } from "../season/run.ts";
+import { HANDS_ROWS, hands } from "./bed-hands.ts";
 import { readyList } from "./bed-part.ts";
 import { outcomes } from "./inputs.ts";
 import { feeds, joints } from "./joints.ts";
-import { TAKERS_ROWS, TIGHTEST, TIGHTEST_ROWS, takers, tightest } from "./keeping-up.ts";
+import {
+  REFILLS_ROWS,
+  refills,
+  TAKERS_ROWS,
+  TIGHTEST,
+  TIGHTEST_ROWS,
+  takers,
+  tightest,
+} from "./keeping-up.ts";
 import { overflows } from "./overflows.ts";
 import { DEFINITION } from "./rows.ts";
 import { seasonOutputs } from "./season-outputs.ts";
 import { PLAN_ROWS, seasonPlan } from "./season-plan.ts";
 import { SEASON_ROWS } from "./season-rows.ts";
 import { SERVES_ROWS, serves } from "./serves.ts";
+import { calendar, today, week } from "./week.ts";
 
 const PLAN_TAKES = [
   "hold_days",
@@ -72,6 +82,17 @@ export const season: CardKind = {
   models: [
     planning,
     run,
+    today,
+    week,
+    calendar,
+    {
+      name: "hands",
+      takes: [],
+      surveys: HANDS_ROWS,
+      tolerant: true,
+      outputs: "by quantity id",
+      run: hands,
+    },
     feeds,
     joints,
     overflows,
@@ -97,6 +118,14 @@ export const season: CardKind = {
       tolerant: true,
       outputs: "by quantity id",
       run: takers,
+    },
+    {
+      name: "refills",
+      takes: [],
+      surveys: REFILLS_ROWS,
+      tolerant: true,
+      outputs: "by quantity id",
+      run: refills,
     },
     {
       name: "keeping_up",

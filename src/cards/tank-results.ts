@@ -147,6 +147,15 @@ export const TANK_RESULTS: readonly Row[] = [
     { minor: true },
   ),
   output(
+    "refilled_in",
+    "Filled again in",
+    "season.refills",
+    "duration",
+    "By the quickest of its lines, from the lowest you can draw it to, until the float shuts.",
+    DEFINITION,
+    { minor: true },
+  ),
+  output(
     "shortest_interval",
     "Asked again after",
     "season.takers",

@@ -117,8 +117,17 @@ export const weather: CardKind = {
       "Drying worked out by",
       "drying",
       "text",
-      "Your monthly figures or your pan if chosen; else by Penman-Monteith where the record has wind, damp or sun, and by Hargreaves where it has temperatures alone.",
+      "Your monthly figures or your pan if chosen; else by Penman-Monteith where the record has wind, damp or sun, by Hargreaves where it has temperatures alone, and on days without any by Hargreaves from the monthly warm and cold figures.",
       "FAO Irrigation and Drainage Paper 56, Eq. 6 and 52; a pan: Eq. 55",
+    ),
+    output(
+      "days_from_normals",
+      "Days without temperatures",
+      "drying",
+      "count",
+      "Days on which the monthly warm and cold figures stand in for temperatures that the record lacks.",
+      RECORD,
+      { minor: true },
     ),
     output(
       "daily_eto",
@@ -226,6 +235,14 @@ export const weather: CardKind = {
   ],
   models: [chooseRecord, recordYears, pan, drying],
   cautions: [
+    {
+      id: "warmth_of_normals",
+      if: "days_from_normals > 0",
+      text: "{days_from_normals} days of the record have no temperatures. How fast things dried on them is told from the monthly warm and cold figures: make sure that these are of your place.",
+      beside: "eto_method",
+      source: "FAO-56 Eq. 52 is for days; from monthly means it is rougher",
+      weight: "trouble",
+    },
     {
       id: "made_up_weather",
       where: { row: "record_kind", word: "made up from monthly figures" },

@@ -10,6 +10,7 @@ import { GROUPS, type Group } from "./groups.ts";
 import { StartDialog } from "./StartDialog.tsx";
 import { StoredWater } from "./StoredChart.tsx";
 import { useSheet } from "./sheet.ts";
+import { WeekPlan } from "./WeekPlan.tsx";
 
 function Tools(props: { readonly onStart: () => void }) {
   const sheet = useSheet();
@@ -42,6 +43,7 @@ function Tools(props: { readonly onStart: () => void }) {
       <button type="button" class="tool" onClick={() => props.onStart()}>
         Worksheets
       </button>
+      <WeekPlan />
       <button type="button" class="tool" onClick={() => window.print()}>
         Print
       </button>

@@ -1,6 +1,7 @@
 // A number in SI as a grower reads it: the worksheet's unit or the number's own, by the form of its measure.
 
 import { clockText } from "./clock.ts";
+import { MINUTE } from "./constants.ts";
 import { withCurrency } from "./currency.ts";
 import { durationText, spanText } from "./duration-text.ts";
 import { MEASURES, type Measure, type MeasureName, type UnitSystem } from "./measures.ts";
@@ -18,6 +19,8 @@ export type ShowOptions = {
   readonly currency: string;
   /** The number's own unit, used where it suits the measure. */
   readonly unit?: string;
+  /** Significant figures, where fewer than the measure's are enough, as in a sentence. */
+  readonly figures?: number;
 };
 
 export type DisplayParts = { readonly number: string; readonly unit: string };
@@ -69,26 +72,35 @@ function spelledUnit(value: number, unitText: string): string | null {
   return value === 1 ? unitText : `${unitText}s`;
 }
 
+/** From so much on, whole minutes are near enough where few figures are asked for [s]. */
+const MINUTES_ALONE_FROM = 2 * MINUTE;
+
+function roughly(seconds: number, { locale, figures }: ShowOptions): string {
+  const isRough = figures !== undefined && Math.abs(seconds) >= MINUTES_ALONE_FROM;
+  return durationText(isRough ? Math.round(seconds / MINUTE) * MINUTE : seconds, locale);
+}
+
 /** The number and the unit of a quantity apart, for a screen that sets them apart. */
 export function displayParts(given: number, measureName: MeasureName, options: ShowOptions): DisplayParts {
   const measure: Measure = MEASURES[measureName];
   const { locale, unit } = options;
+  const figures = Math.min(measure.figures, options.figures ?? measure.figures);
   if (!Number.isFinite(given)) return { number: "–", unit: "" };
   // A cubic millimetre is what rounding leaves of a balance over decades; nobody measures it.
   const si = measure.si === "m3" && Math.abs(given) < CUBIC_MILLIMETRE ? 0 : given;
-  if (measure.form === "duration") return { number: durationText(si, locale), unit: "" };
+  if (measure.form === "duration") return { number: roughly(si, options), unit: "" };
   if (measure.form === "clock") return { number: clockText(si, locale), unit: "" };
   if (measure.form === "span" && (unit === undefined || parseUnit(unit)?.text === "day")) {
-    return { number: spanText(si, measure.figures, locale), unit: "" };
+    return { number: spanText(si, figures, locale), unit: "" };
   }
   if (measure.form === "year") return { number: String(Math.round(si)), unit: "" };
   if (measure.form === "share") {
-    return { number: showNumber(fromSi(si, "%"), measure.figures, locale), unit: "%" };
+    return { number: showNumber(fromSi(si, "%"), figures, locale), unit: "%" };
   }
   const own = unit === undefined ? null : inUnit(si, unit, measureName);
   const shownIn =
     own === null || unit === undefined ? measure[options.units] : (parseUnit(unit)?.text ?? unit);
-  return plainParts(own ?? fromSi(si, shownIn), shownIn, measure.figures, options);
+  return plainParts(own ?? fromSi(si, shownIn), shownIn, figures, options);
 }
 
 /**

@@ -80,6 +80,16 @@ function roughly(seconds: number, { locale, figures }: ShowOptions): string {
   return durationText(isRough ? Math.round(seconds / MINUTE) * MINUTE : seconds, locale);
 }
 
+/** Times and years are one text, their units within it; null for any other form. */
+function wordsOf(si: number, { form }: Measure, figures: number, options: ShowOptions): string | null {
+  const { locale, unit } = options;
+  if (form === "duration") return roughly(si, options);
+  if (form === "clock") return clockText(si, locale);
+  if (form === "year") return String(Math.round(si));
+  const inDays = unit === undefined || parseUnit(unit)?.text === "day";
+  return form === "span" && inDays ? spanText(si, figures, locale) : null;
+}
+
 /** The number and the unit of a quantity apart, for a screen that sets them apart. */
 export function displayParts(given: number, measureName: MeasureName, options: ShowOptions): DisplayParts {
   const measure: Measure = MEASURES[measureName];
@@ -88,12 +98,8 @@ export function displayParts(given: number, measureName: MeasureName, options: S
   if (!Number.isFinite(given)) return { number: "–", unit: "" };
   // A cubic millimetre is what rounding leaves of a balance over decades; nobody measures it.
   const si = measure.si === "m3" && Math.abs(given) < CUBIC_MILLIMETRE ? 0 : given;
-  if (measure.form === "duration") return { number: roughly(si, options), unit: "" };
-  if (measure.form === "clock") return { number: clockText(si, locale), unit: "" };
-  if (measure.form === "span" && (unit === undefined || parseUnit(unit)?.text === "day")) {
-    return { number: spanText(si, figures, locale), unit: "" };
-  }
-  if (measure.form === "year") return { number: String(Math.round(si)), unit: "" };
+  const words = wordsOf(si, measure, figures, options);
+  if (words !== null) return { number: words, unit: "" };
   if (measure.form === "share") {
     return { number: showNumber(fromSi(si, "%"), figures, locale), unit: "%" };
   }

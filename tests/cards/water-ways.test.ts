@@ -313,3 +313,19 @@ describe("a filter", () => {
     });
   });
 });
+
+test("an end that lies under the tank by no more than rounding is not warned of", () => {
+  // In metres 0.1 + 0.2 is over 0.3 by rounding alone.
+  const warned = (ground: number) =>
+    cautionIds(
+      workedOut(
+        sheetOf({
+          upper: ["tank", { ...UPPER, ground_height: [0.1, "m"], stand_height: [0.2, "m"] }],
+          tub: ["tank", { ...TUB, ground_height: [ground, "m"] }],
+          feed: ["line", { from: "upper", to: "tub", valve_bore: null, check_valve: "yes" }],
+        }),
+      ),
+    );
+  expect(warned(0.3)).not.toContain("feed: end_below_tank");
+  expect(warned(0.2)).toContain("feed: end_below_tank");
+});

@@ -59,7 +59,7 @@ function storage(asked: Asked): Sentence {
 function besides(asked: Asked): string {
   const draws = asked.cards.filter(({ id, kind }) => kind === "draw" && word(asked, `${id}.from`) !== "");
   if (draws.length === 0) return "";
-  return draws.length === 1 ? `, if ${draws[0]?.title} takes nothing` : ", if the other draws take nothing";
+  return draws.length === 1 ? `, not counting ${draws[0]?.title}` : ", not counting other draws";
 }
 
 const leftOut = (asked: Asked): number => number(asked, "season.left_out") ?? 0;

@@ -155,9 +155,9 @@ function take(machine: Machine, source: Source, held: number, amount: number, da
   count(source.hands, slots, byHand);
   count(source.time, slots, time);
   if (source.battery < 0) return;
-  // The bisection that fits a charge may end a hair above it.
+  // The bisection that fits a charge may end a hair above it, or leave a hair in it.
   const charge = batteries.charge[source.battery] as number;
-  const used = Math.min(charge, energy);
+  const used = energy > charge * (1 - ROUNDING) ? charge : energy;
   batteries.charge[source.battery] = charge - used;
   batteries.drawn[source.battery] = (batteries.drawn[source.battery] as number) + used;
   count(source.energy, slots, used);

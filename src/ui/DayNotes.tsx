@@ -7,6 +7,9 @@ import { showQuantity } from "../units/show.ts";
 import type { DayPlayer } from "./day-player.ts";
 import { type Sheet, useSheet } from "./sheet.ts";
 
+/** A volume as one would say it. */
+const SAID_FIGURES = 2;
+
 function readyOf(sheet: Sheet, id: string): unknown {
   const result = sheet.result(id);
   if (result?.state === "pending") return result.last;
@@ -21,7 +24,9 @@ function sentences(sheet: Sheet, day: number): readonly string[] {
     const ways = readyOf(sheet, `${card.id}.watered_by`);
     if (!notes) return [];
     const bed = { title: card.title, notes, ways: Array.isArray(ways) ? ways.map(titleOf) : [] };
-    const text = dayNote(bed, day, (volume) => showQuantity(volume, "volume", sheet.showOptions()));
+    const text = dayNote(bed, day, (volume) =>
+      showQuantity(volume, "volume", { ...sheet.showOptions(), figures: SAID_FIGURES }),
+    );
     return text ? [text] : [];
   });
 }
@@ -30,7 +35,8 @@ export function DayNotes(props: { readonly player: DayPlayer }) {
   const sheet = useSheet();
   const said = createMemo(() => {
     const [day, first] = [props.player.day(), sheet.stored()?.firstDay];
-    return day === null || first === undefined ? [] : sentences(sheet, day - first);
+    // While a year plays they would only flicker.
+    return day === null || first === undefined || props.player.playing() ? [] : sentences(sheet, day - first);
   });
   return (
     <Show when={said().length > 0}>

@@ -10,7 +10,7 @@ import type { MeasureName } from "../units/measures.ts";
 import { showQuantity } from "../units/show.ts";
 import { useSheet } from "./sheet.ts";
 
-const FIGURES = 3;
+const FIGURES = 2;
 const CELL = 11;
 const LABEL = 62;
 const ROW = 14;

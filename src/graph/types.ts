@@ -2,6 +2,7 @@
 
 import type { DailyRecord } from "../rainfall/record.ts";
 import type { MeasureName } from "../units/measures.ts";
+import type { FigureRow } from "./figure.ts";
 import type { Problem } from "./problem.ts";
 
 export type { Problem, ProblemCode } from "./problem.ts";
@@ -32,7 +33,10 @@ type Named = {
   readonly hidden?: true;
   /** Shown only when the card is opened in full. */
   readonly minor?: true;
-  /** On the screen, shown only where that row of the same card is one of these words; without words, where it is given. */
+  /**
+   * On the screen, shown only where that row of the same card is one of these words (or whole numbers);
+   * without words, where it is given.
+   */
   readonly when?: { readonly row: string; readonly is?: readonly string[] };
   /** On the screen, left out where it is none: its absence says enough. */
   readonly quiet?: true;
@@ -266,6 +270,8 @@ export type CardKind = {
   /** Text row that holds the rain record's content key; the screen offers to bring one in. */
   readonly record?: string;
   /** Offers to run the season with this card smaller and bigger, where the row is not `none`; `ask` is the button. */
+  /** Charts and tables that the card shows, each out of a hidden row. */
+  readonly figures?: readonly FigureRow[];
   readonly sizes?: { readonly ask: string; readonly where: string };
   /** Row that holds the shape of what it stores; the screen offers a dip-stick strip of it. */
   readonly vessel?: string;

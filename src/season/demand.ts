@@ -104,11 +104,11 @@ export function demandOf(
 }
 
 /**
- * Rain that stood in for water on each day of the season, of a bed that is given just enough and no sooner than it must.
+ * Rain that stood in for water on each day, of a bed that is given just enough and no sooner than it must.
  *
  * @param days its crops and root zone [m]
  * @param dayInSeason day of the season, 0 outside [-]
- * @returns rain that refilled what was used since the season began [m]
+ * @returns rain that refilled what was used, in a season what was used since it began [m]
  * @validity a bed that is filled up each time it asks lets some of that rain run through; the season's run says how much.
  *   Less use or deeper easy water never makes this need more
  * @source FAO-56 Eq. 85 and 86, water early in the day as in example 38; giving no sooner than must be is our definition
@@ -118,10 +118,8 @@ function rainThatServed(days: BedDays, dayInSeason: Int32Array): Float64Array {
   const served = new Float64Array(potential.length);
   let used = 0;
   for (let day = 0; day < served.length; day++) {
-    const place = dayInSeason[day] as number;
-    if (place === 0) continue;
-    // What is more than the easy water was given before it was missed.
-    used = place === 1 ? 0 : Math.min(used, readily[day] as number);
+    // A season owes nothing to the days before it. What is more than the easy water was given before it was missed.
+    used = dayInSeason[day] === 1 ? 0 : Math.min(used, readily[day] as number);
     const serves = Math.min(rain[day] as number, used);
     served[day] = serves;
     used += (potential[day] as number) - serves;

@@ -1,7 +1,6 @@
 // What a bed needs over the record: what its crops use when never short, less the rain that stands in for it.
 
 import { DomainError } from "../physics/domain-error.ts";
-import { stress } from "../physics/soil-water.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { isoDate } from "../units/calendar.ts";
 import { DAY } from "../units/constants.ts";
@@ -10,6 +9,7 @@ import { type BedDays, bedDays, wateredGround } from "./bed-days.ts";
 import { peakDay } from "./peak-day.ts";
 import type { BedPart } from "./plan.ts";
 import { type Sky, skyOf } from "./sky.ts";
+import { eveningOf } from "./soil-step.ts";
 import { dayOfSeason, type SeasonDates, type Span, sumOver, wholeSeasons } from "./spans.ts";
 
 export type BedDemand = {
@@ -141,23 +141,15 @@ export function neverRefused(
   days: BedDays,
   asks: (day: number, lack: number) => boolean,
 ): Float64Array {
-  const { potential, total, readily, rain } = days;
   const byMorning = bed.decidesOn === "morning" ? 1 : 0;
-  const watered = new Float64Array(potential.length);
+  const watered = new Float64Array(days.total.length);
   let depletion = 0;
   for (let day = 0; day < watered.length; day++) {
-    const holds = total[day] as number;
+    const holds = days.total[day] as number;
     depletion = Math.min(depletion, holds);
-    if (holds === 0) continue;
-    const fallen = rain[day] as number;
-    const lack = Math.max(0, depletion - fallen * byMorning);
-    if (asks(day, lack)) {
-      watered[day] = lack;
-      depletion -= lack;
-    }
-    depletion = Math.max(0, depletion - fallen);
-    const use = (potential[day] as number) * stress(depletion, holds, readily[day] as number);
-    depletion = Math.min(holds, depletion + use);
+    const lack = Math.max(0, depletion - (days.rain[day] as number) * byMorning);
+    if (holds > 0 && asks(day, lack)) watered[day] = lack;
+    depletion = eveningOf(days, day, depletion, watered[day] as number);
   }
   return watered;
 }

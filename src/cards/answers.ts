@@ -77,6 +77,19 @@ function without(asked: Asked): Sentence | null {
   return { id: "without", lead: false, watch: "season.left_out", pieces };
 }
 
+/** Power that nobody knows must not look like power that never runs out. */
+function powerUnknown(asked: Asked): Sentence | null {
+  const pumps = number(asked, "season.unmetered") ?? 0;
+  if (pumps === 0) return null;
+  const pieces: Piece[] = [
+    value("season.unmetered", "trouble"),
+    pumps === 1
+      ? " pump's power is not known: these answers take it as never running out."
+      : " pumps' power is not known: these answers take it as never running out.",
+  ];
+  return { id: "power_unknown", lead: false, watch: "season.unmetered", pieces };
+}
+
 function driest(asked: Asked): readonly Piece[] {
   const short = number(asked, "season.driest_year_days_short");
   const why = reasonOf(asked.result("season.driest_year_days_short"));
@@ -269,6 +282,7 @@ export function answers(asked: Asked): readonly Sentence[] {
   const all = [
     storage(asked),
     without(asked),
+    powerUnknown(asked),
     watering(asked),
     byHand(asked),
     keepingUp(asked),

@@ -2,6 +2,7 @@
 
 import type { Row } from "../graph/types.ts";
 import { BED_NOW_ROWS } from "./bed-now-rows.ts";
+import { BED_SEASON_ROWS } from "./bed-season.ts";
 import { BOUND_WORDS } from "./bound-words.ts";
 import { DEFINITION, formula, output, PRACTICE } from "./rows.ts";
 
@@ -271,4 +272,5 @@ export const BED_RESULTS: readonly Row[] = [
   ...GIVING,
   ...SOAK,
   ...SEASON,
+  ...BED_SEASON_ROWS,
 ];

@@ -8,12 +8,13 @@ import { WEEK_ROWS } from "./week.ts";
 const RUN = "your record, day by day";
 const FAO = "FAO Irrigation and Drainage Paper 56";
 
-const BINDING_OPTIONS = [
+/** What a watering may lack, in the words of the page. */
+export const BINDING_OPTIONS: readonly { readonly word: string; readonly label: string }[] = [
   { word: "rain", label: "rain" },
   { word: "storage", label: "storage" },
   { word: "transfer", label: "the gravity line" },
   { word: "pump_time", label: "the pump's time" },
-  { word: "energy", label: "the battery" },
+  { word: "energy", label: "power: the battery, or the sun on a panel alone" },
   { word: "hands", label: "your time" },
   { word: "held_back", label: "held back for other beds" },
 ];
@@ -243,6 +244,24 @@ export const SEASON_ROWS: readonly Row[] = [
     "factor",
     "In less out less change in store, over all that went through: measured from the days, not assumed.",
     RUN,
+    { minor: true },
+  ),
+  output(
+    "energy_error",
+    "Charge not accounted for",
+    "run",
+    "factor",
+    "Of all batteries: in less used less lost less change in charge, over all that went through: measured from the days.",
+    RUN,
+    { minor: true },
+  ),
+  output(
+    "unmetered",
+    "Pumps whose power is not known",
+    "planning",
+    "count",
+    "Hoses with neither a pump's card nor a meter reading: the season takes their power as never running out.",
+    DEFINITION,
     { minor: true },
   ),
   output("stored_total", "Water in all tanks", "run", "series", "Each evening of the record.", RUN, {

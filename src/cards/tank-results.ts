@@ -47,7 +47,7 @@ export const TANK_RESULTS: readonly Row[] = [
     "pump_floors",
     "Lowest water of its pumps",
     "series",
-    { kind: "delivery", by: "from", take: "lowest_water", how: "list" },
+    { kind: "delivery", by: "from", take: "dead_depth", how: "list" },
     "What pumps in it leave behind.",
     { hidden: true },
   ),

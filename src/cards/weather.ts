@@ -1,6 +1,7 @@
 // The sky: a daily record of one's own, or one made up from monthly figures; and how fast it dries things.
 
 import type { CardKind } from "../graph/types.ts";
+import { monthlySky } from "./monthly-sky.ts";
 import { choice, given, months, output, RECORD, text } from "./rows.ts";
 import {
   chooseRecord,
@@ -13,6 +14,9 @@ import {
   USUAL_WET_DAYS,
 } from "./weather-models.ts";
 import { PAN_ROWS } from "./weather-pan.ts";
+
+const SUNSHINE = "FAO Irrigation and Drainage Paper 56, Eq. 50; wet days darker than dry ones, from memory";
+
 export const weather: CardKind = {
   kind: "weather",
   label: "The sky",
@@ -147,6 +151,9 @@ export const weather: CardKind = {
       RECORD,
       { hidden: true },
     ),
+    output("sky", "Sun and warmth by month", "monthly_sky", "series", "On dry and wet days.", SUNSHINE, {
+      hidden: true,
+    }),
     given(
       "rain_scale",
       "Your rain to the station's",
@@ -233,7 +240,7 @@ export const weather: CardKind = {
       { max: 1_000_000, minor: true },
     ),
   ],
-  models: [chooseRecord, recordYears, pan, drying],
+  models: [chooseRecord, recordYears, pan, drying, monthlySky],
   cautions: [
     {
       id: "warmth_of_normals",

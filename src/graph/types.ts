@@ -2,6 +2,7 @@
 
 import type { DailyRecord } from "../rainfall/record.ts";
 import type { MeasureName } from "../units/measures.ts";
+import type { FigureRow } from "./figure.ts";
 import type { Problem } from "./problem.ts";
 
 export type { Problem, ProblemCode } from "./problem.ts";
@@ -32,7 +33,7 @@ type Named = {
   readonly hidden?: true;
   /** Shown only when the card is opened in full. */
   readonly minor?: true;
-  /** On the screen, shown only where this choice of the same card is one of these words. */
+  /** On the screen, shown only where this row of the same card is one of these words (or whole numbers). */
   readonly when?: { readonly row: string; readonly is: readonly string[] };
   /** A sentence that stands at the head of its card. */
   readonly lead?: true;
@@ -264,6 +265,8 @@ export type CardKind = {
   /** Text row that holds the rain record's content key; the screen offers to bring one in. */
   readonly record?: string;
   /** Offers to run the season with this card smaller and bigger, where the row is not `none`; `ask` is the button. */
+  /** Charts and tables that the card shows, each out of a hidden row. */
+  readonly figures?: readonly FigureRow[];
   readonly sizes?: { readonly ask: string; readonly where: string };
   /** Row that holds the shape of what it stores; the screen offers a dip-stick strip of it. */
   readonly vessel?: string;

@@ -5,6 +5,7 @@ import type { Card } from "../document/worksheet.ts";
 import type { Row } from "../graph/types.ts";
 import { BySeason } from "./BySeason.tsx";
 import { DipStrip } from "./DipStrip.tsx";
+import { Figures } from "./Figures.tsx";
 import { FoldedCard } from "./FoldedCard.tsx";
 import { Icon } from "./Icon.tsx";
 import { LeadRow } from "./LeadRow.tsx";
@@ -110,6 +111,7 @@ function Body(props: { readonly card: Card }) {
       <For each={main().filter((row) => !isGiven(row))}>
         {(row) => <RowView card={props.card} row={row} />}
       </For>
+      <Figures card={props.card} />
       <SizeCurve card={props.card} />
       <Show when={sheet.kinds[props.card.kind]?.views}>
         {(views) => (

@@ -35,6 +35,8 @@ type Named = {
   readonly minor?: true;
   /** On the screen, shown only where this row of the same card is one of these words (or whole numbers). */
   readonly when?: { readonly row: string; readonly is: readonly string[] };
+  /** On the screen, left out where it is none: its absence says enough. */
+  readonly quiet?: true;
   /** A sentence that stands at the head of its card. */
   readonly lead?: true;
 };

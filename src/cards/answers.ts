@@ -109,6 +109,19 @@ function driest(asked: Asked): readonly Piece[] {
     " days and got ",
     value("season.driest_year_share_met", "trouble"),
     " of what they would have used.",
+    ...shortFirst(asked),
+  ];
+}
+
+/** Which bed runs out first, where one does. */
+function shortFirst(asked: Asked): readonly Piece[] {
+  if (word(asked, "season.short_first") === "") return [];
+  return [
+    " First to go short: ",
+    value("season.short_first", "growth"),
+    ", from ",
+    value("season.short_first_day", "trouble"),
+    ".",
   ];
 }
 

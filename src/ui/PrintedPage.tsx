@@ -18,7 +18,7 @@ function Shopping() {
     <Show when={priced().length > 0}>
       <section>
         <h2>To buy</h2>
-        <table>
+        <table class="prices">
           <tbody>
             <For each={priced()}>
               {(card) => (

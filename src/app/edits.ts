@@ -6,6 +6,7 @@ import { addCard, copyCard, moveCard, removeCard, renameCard } from "../document
 import { setGiven, setLife, setMeasured, setPrice, setWorksheet } from "../document/edits.ts";
 import { editLabel } from "../document/history.ts";
 import { recordNames } from "../document/record-names.ts";
+import { swapped } from "../document/swap.ts";
 import type { Entry, Worksheet } from "../document/worksheet.ts";
 import { recordKey } from "../rainfall/record-key.ts";
 import { worksheetFromFileText, worksheetToFileText } from "../storage/file.ts";
@@ -66,7 +67,15 @@ function cardEdits({
   setOpened,
 }: Tools): Pick<
   Edits,
-  "given" | "measured" | "settle" | "addCard" | "removeCard" | "copyCard" | "renameCard" | "moveCard"
+  | "given"
+  | "measured"
+  | "settle"
+  | "addCard"
+  | "swapLink"
+  | "removeCard"
+  | "copyCard"
+  | "renameCard"
+  | "moveCard"
 > {
   return {
     given: (card, row, entry, merge = false) => {
@@ -85,6 +94,11 @@ function cardEdits({
       session.edit(`Add ${kind.label}`, (worksheet) => addCard(worksheet, kind.kind, { title: kind.label }));
       const fresh = session.worksheet().cards.find((card) => !known.has(card.id));
       if (fresh) reveal(folds, fresh.id);
+    },
+    swapLink: (card, row, swap) => {
+      session.edit(swap.ask, (worksheet) =>
+        swapped(worksheet, card.id, row.name, { ...swap, title: CARD_KINDS[swap.to]?.label ?? swap.to }),
+      );
     },
     removeCard: (card) => {
       setOpened(null);
@@ -140,6 +154,10 @@ export function makeEdits(tools: Tools): Edits {
     page: (change) =>
       session.edit("Change the worksheet's head", (worksheet) => setWorksheet(worksheet, change)),
     units: (units) => session.edit("Units", (worksheet) => setWorksheet(worksheet, { units })),
+    today: () =>
+      session.edit("Today", (worksheet) =>
+        setGiven(worksheet, "site", "today", { value: today(), unit: "" }),
+      ),
     undo: session.undo,
     redo: session.redo,
     hold: session.hold,

@@ -1,6 +1,6 @@
 // One open worksheet at work: its history, its engine, its saving, and what the answers are compared with.
 
-import { createSignal } from "solid-js";
+import { createEffect, createSignal } from "solid-js";
 import { setWorksheet } from "../document/edits.ts";
 import {
   commit,
@@ -18,7 +18,7 @@ import type { Results } from "../graph/evaluate.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { makeSaver } from "../storage/saver.ts";
 import type { Desk, Laid } from "./desk.ts";
-import { createEngine } from "./engine.ts";
+import { createEngine, type Engine, type View } from "./engine.ts";
 
 function keepRecords(desk: Desk, records: readonly DailyRecord[]): void {
   for (const record of records) void desk.recordShelf.keep(record, Date.now());
@@ -34,12 +34,26 @@ function newlyNamed(
   return recordNames(now).flatMap((key) => (known.includes(key) ? [] : (records.get(key) ?? [])));
 }
 
+/** The answers that are held to measure from, and the means to hold them or to let them go. */
+function createHeld(engine: Engine) {
+  const [held, setHeld] = createSignal<View | null>(null);
+  // What was still being worked out when it was held comes in as long as nothing else was changed.
+  createEffect(() => {
+    const view = engine.view();
+    setHeld((kept) => (kept?.worksheet === view.worksheet ? view : kept));
+  });
+  const hold = (): void => {
+    setHeld(held() ? null : engine.view());
+  };
+  return { held, hold };
+}
+
 /** Everything that changes while a worksheet is open. */
 export function createSession(laid: Laid, desk: Desk) {
   const engine = createEngine(laid.worksheet, laid.records);
   const [history, setHistory] = createSignal<History<Worksheet>>(startHistory(laid.worksheet));
   const [before, setBefore] = createSignal<Results | null>(null);
-  const [held, setHeld] = createSignal<Results | null>(null);
+  const { held, hold } = createHeld(engine);
   const [saved, setSaved] = createSignal("");
   const [refused, setRefused] = createSignal(false);
   const [notice, setNotice] = createSignal(
@@ -94,7 +108,7 @@ export function createSession(laid: Laid, desk: Desk) {
     saved,
     saver,
     /** What the answers are measured from: what was held, else the state before the last step. */
-    baseline: (): Results | null => held() ?? before(),
+    baseline: (): Results | null => held()?.results ?? before(),
     worksheet: (): Worksheet => history().present,
     undoLabel: (): string | null => undoLabel(history()),
     redoLabel: (): string | null => redoLabel(history()),
@@ -125,9 +139,7 @@ export function createSession(laid: Laid, desk: Desk) {
     say: (text: string): void => {
       setNotice(text);
     },
-    hold: (): void => {
-      setHeld(held() ? null : engine.view().results);
-    },
+    hold,
   };
 }
 

@@ -4,6 +4,8 @@ import dry from "../../templates/dry-summer-metric.json";
 import hens from "../../templates/hens-and-sweet-potatoes.json";
 import hillside from "../../templates/hillside-totes.json";
 import barrel from "../../templates/one-barrel.json";
+import panelAlone from "../../templates/panel-alone-metric.json";
+import powered from "../../templates/pump-battery-panel.json";
 import rainy from "../../templates/rainy-plot-metric.json";
 import southern from "../../templates/southern-dry-summer-metric.json";
 import storms from "../../templates/summer-storms-one-big-tank.json";
@@ -28,6 +30,21 @@ const STARTERS: readonly Starter[] = [
     forWhom: "A shed roof, one barrel, one bed, all by hand",
     changeFirst: "Change first: the roof, and the season's first and last day",
     data: barrel,
+  },
+  {
+    id: "pump-battery-panel",
+    title: "Pump, battery and panel",
+    forWhom:
+      "A second-hand rig: tub with a float valve, boat pump, wire and fuse, a worn battery and its panel",
+    changeFirst: "Change first: the pump's label, the hose, and what a lamp and a clock say of the battery",
+    data: powered,
+  },
+  {
+    id: "panel-alone-metric",
+    title: "A panel alone at noon",
+    forWhom: "Metric: a cistern, a small pump straight on a panel, two beds watered while the sun is high",
+    changeFirst: "Change first: the latitude, the panel's watts and the hour at which you water",
+    data: panelAlone,
   },
   {
     id: "rainy-plot-metric",

@@ -77,6 +77,19 @@ function without(asked: Asked): Sentence | null {
   return { id: "without", lead: false, watch: "season.left_out", pieces };
 }
 
+/** Power that nobody knows must not look like power that never runs out. */
+function powerUnknown(asked: Asked): Sentence | null {
+  const pumps = number(asked, "season.unmetered") ?? 0;
+  if (pumps === 0) return null;
+  const pieces: Piece[] = [
+    value("season.unmetered", "trouble"),
+    pumps === 1
+      ? " pump's power is not known: these answers take it as never running out."
+      : " pumps' power is not known: these answers take it as never running out.",
+  ];
+  return { id: "power_unknown", lead: false, watch: "season.unmetered", pieces };
+}
+
 function driest(asked: Asked): readonly Piece[] {
   const short = number(asked, "season.driest_year_days_short");
   const why = reasonOf(asked.result("season.driest_year_days_short"));
@@ -115,6 +128,13 @@ function charge(asked: Asked): readonly Piece[] {
   return [", and a charge does it ", value(`${battery.id}.waterings_per_charge`, "power"), " times."];
 }
 
+/** Said where one tankful is not enough: the pump's time alone would promise too much. */
+function waiting(asked: Asked, pump: string): readonly Piece[] {
+  const id = `${pump}.refill_wait`;
+  if ((number(asked, id) ?? 0) <= 0) return [];
+  return [", and waits ", value(id, "water"), " for its tank to fill again"];
+}
+
 function watering(asked: Asked): Sentence | null {
   const pump = longest(asked, "delivery", "watering_time");
   if (pump) {
@@ -123,7 +143,12 @@ function watering(asked: Asked): Sentence | null {
       id: "watering",
       lead: false,
       watch,
-      pieces: ["The longest watering takes the pump ", value(watch, "power"), ...charge(asked)],
+      pieces: [
+        "The longest watering takes the pump ",
+        value(watch, "power"),
+        ...waiting(asked, pump),
+        ...charge(asked),
+      ],
     };
   }
   const untimed = asked.cards.find((card) => card.kind === "delivery");
@@ -244,6 +269,7 @@ export function answers(asked: Asked): readonly Sentence[] {
   const all = [
     storage(asked),
     without(asked),
+    powerUnknown(asked),
     watering(asked),
     byHand(asked),
     keepingUp(asked),

@@ -1,27 +1,12 @@
-// What a bed needs, worked out over the record with water never short; and the share of it that is wetted.
+// What a bed needs, worked out over the record with water never short.
 
 import type { Model, ModelInput, Outputs } from "../graph/types.ts";
 import { bedDemand } from "../season/demand.ts";
+import { skyOf } from "../season/sky.ts";
 import { bedPart, failedBy } from "./bed-part.ts";
+import { BED_ROWS } from "./bed-rows.ts";
+import { throughYear } from "./bed-year.ts";
 import { all, numberOf, outcomes, recordOf, seriesOf, wordOf } from "./inputs.ts";
-
-/** What the demand of a bed is worked out from; the plan of the season reads the same rows. */
-export const BED_ROWS = [
-  "area",
-  "contents",
-  "watered_share",
-  "soil",
-  "root_depth",
-  "cover",
-  "cover_factor",
-  "mulch",
-  "efficiency",
-  "watered_by",
-  "priority",
-  "rule",
-  "fixed_volume",
-  "fixed_every",
-] as const;
 
 const NEEDS = [
   "peak_day_need",
@@ -29,19 +14,17 @@ const NEEDS = [
   "watering_volume",
   "watering_interval",
   "potential_use",
+  "rain_counted",
+  "through_year",
 ] as const;
 
 function demandOf(input: ModelInput): Outputs {
   const part = bedPart("", input.results);
   if ("reason" in part) return all(NEEDS, failedBy(part));
   const season = { start: wordOf(input, "site.season_start"), end: wordOf(input, "site.season_end") };
-  const demand = bedDemand(
-    part,
-    season,
-    recordOf(input),
-    seriesOf(input, "weather.daily_eto"),
-    numberOf(input, "weather.rain_scale"),
-  );
+  const [record, eto] = [recordOf(input), seriesOf(input, "weather.daily_eto")];
+  const scale = numberOf(input, "weather.rain_scale");
+  const demand = bedDemand(part, season, record, eto, scale);
   if ("none" in demand) return all(NEEDS, demand);
   return outcomes({
     peak_day_need: demand.peakDayNeed,
@@ -49,6 +32,8 @@ function demandOf(input: ModelInput): Outputs {
     watering_volume: demand.wateringVolume,
     watering_interval: demand.wateringInterval,
     potential_use: demand.potential,
+    rain_counted: Math.max(0, demand.potential - demand.seasonNeed * part.efficiency),
+    through_year: throughYear(part, skyOf(record, eto, scale), demand),
   });
 }
 
@@ -63,22 +48,8 @@ export const demand: Model = {
     "site.season_start",
     "site.season_end",
   ],
-  optional: ["watered_by"],
+  optional: ["watered_by", "let_go_from"],
   record: "weather.record_in_use",
   outputs: NEEDS,
   run: demandOf,
-};
-
-/** Spots times plants over the bed, or the share given. */
-export const wetting: Model = {
-  name: "wetting",
-  takes: ["wetted_share", "plant_count", "spot_area", "area"],
-  optional: ["plant_count", "spot_area"],
-  outputs: ["watered_share"],
-  run: (input) => {
-    const [plants, spot] = [input.values["plant_count"], input.values["spot_area"]];
-    if (typeof plants !== "number" || typeof spot !== "number")
-      return outcomes({ watered_share: numberOf(input, "wetted_share") });
-    return outcomes({ watered_share: Math.min(1, (plants * spot) / numberOf(input, "area")) });
-  },
 };

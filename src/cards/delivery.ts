@@ -1,7 +1,15 @@
-// A delivery: one pump and hose from one tank to the beds, by what a bucket and a clock said of it.
+// A delivery: one pump and hose from one tank to the beds, solved from its parts or by what a bucket and a clock said.
 
 import type { CardKind } from "../graph/types.ts";
+import { DELIVERY_CAUTIONS } from "./delivery-cautions.ts";
+import { comparing } from "./delivery-figures.ts";
+import { HOSE_ROWS, POINT_ROWS } from "./delivery-rows.ts";
+import { running, tabling } from "./delivery-run.ts";
+import { leaving, timing } from "./delivery-time.ts";
 import { COSTS, DEFINITION, formula, gather, given, link, output, PRACTICE } from "./rows.ts";
+
+/** Only a delivery without a pump's card says these itself. */
+const BY_BUCKET = { row: "has_pump", is: ["0"] } as const;
 
 export const delivery: CardKind = {
   kind: "delivery",
@@ -10,7 +18,24 @@ export const delivery: CardKind = {
   glance: ["watering_time", "flow"],
   rows: [
     link("from", "Stands in", ["tank"], "stands in no tank", "The tank it draws from."),
-    link("powered_by", "Runs on", ["battery"], "runs on no battery", "The battery it is clipped to."),
+    link(
+      "pump",
+      "Pump",
+      ["pump"],
+      "no pump's card: by its bucket alone",
+      "The pump at its end. Without one, a bucket and a clock must do.",
+    ),
+    {
+      ...link(
+        "powered_by",
+        "Runs on",
+        ["battery"],
+        "runs on no battery",
+        "The battery it is clipped to, where no pump's card says so.",
+      ),
+      when: BY_BUCKET,
+    },
+    ...HOSE_ROWS,
     given("bucket_volume", "A bucket of", "volume", null, "At the end of the hose, held where you water.", {
       absent: "no bucket timed yet",
       min: 0.000_1,
@@ -21,6 +46,7 @@ export const delivery: CardKind = {
     }),
     given("lowest_water", "Leaves behind", "depth", [1, "in"], "Depth of water the pump cannot pick up.", {
       source: PRACTICE,
+      when: BY_BUCKET,
     }),
     given(
       "outlet_height",
@@ -38,41 +64,12 @@ export const delivery: CardKind = {
       "For each bed: carry it there, clip it on, pack it up.",
       { source: PRACTICE },
     ),
-    formula(
-      "flow",
-      "Comes out of the hose",
-      "flow",
-      "bucket_volume / bucket_time",
-      "The bucket over the time it took to fill.",
-      DEFINITION,
-      {
-        measurable: { teaches: "the flow itself" },
-      },
-    ),
-    output(
-      "current",
-      "Draws",
-      "metering",
-      "current",
-      "What a meter in the lead shows while it runs.",
-      "your own measurement",
-      {
-        measurable: { teaches: "the current itself" },
-      },
-    ),
-    formula(
-      "power",
-      "Takes",
-      "power",
-      "current * powered_by.nominal_voltage",
-      "Its current times the battery's voltage.",
-      DEFINITION,
-    ),
+    ...POINT_ROWS,
     formula(
       "siphons_down_to",
       "Pump off, it runs on down to",
       "depth",
-      "max(outlet_height - from.floor_height, lowest_water)",
+      "max(outlet_height - from.floor_height, dead_depth)",
       "Height of the hose's end above the tank's floor, or the depth that the pump cannot pick up.",
       DEFINITION,
       {
@@ -109,28 +106,62 @@ export const delivery: CardKind = {
       "What all its beds need on a peak day.",
       { minor: true },
     ),
-    formula(
+    output(
       "watering_time",
       "Longest watering",
+      "timing",
       "duration",
-      "largest_watering / flow",
-      "The largest watering over the flow.",
-      DEFINITION,
+      "The largest watering, from a full tank whose level falls meanwhile; by the bucket's flow alone where there is no pump's card.",
+      "continuity, integrated over the level",
+    ),
+    output(
+      "watering_end",
+      "Then",
+      "timing",
+      "text",
+      "How the largest watering ends, from a full tank with nothing running in.",
+      "continuity",
+      {
+        minor: true,
+        options: [
+          { word: "done", label: "it is done" },
+          { word: "dry", label: "the tank is empty before it is done" },
+          { word: "too_low", label: "the water has fallen too low for the pump" },
+        ],
+      },
     ),
     formula(
+      "tankfuls_per_watering",
+      "Tankfuls, longest watering",
+      "count",
+      "ceil(largest_watering / from.reachable)",
+      "The largest watering over what the tank lets you reach.",
+      DEFINITION,
+      { minor: true },
+    ),
+    formula(
+      "refill_wait",
+      "Waits meanwhile for the tank",
+      "duration",
+      "max(tankfuls_per_watering - 1, 0) * from.refilled_in",
+      "The tankfuls after the first, each with the time in which a line fills the tank again; nothing runs in while the pump runs.",
+      DEFINITION,
+      { minor: true },
+    ),
+    output(
       "drawdown_time",
       "Empties the tank in",
+      "timing",
       "duration",
-      "from.reachable / flow",
-      "What the tank lets you reach over the flow, with nothing running in.",
-      DEFINITION,
+      "From full down to what the pump cannot reach, with nothing running in.",
+      "continuity, integrated over the level",
       { minor: true },
     ),
     formula(
       "round_energy",
       "One watering of all its beds takes",
       "energy",
-      "power * round_volume / flow",
+      "drawn_power * round_volume / flow",
       "Power times the time that all its beds take.",
       DEFINITION,
       { minor: true },
@@ -139,10 +170,21 @@ export const delivery: CardKind = {
       "peak_energy",
       "Takes on a peak day",
       "energy",
-      "power * peak_volume / flow",
+      "drawn_power * peak_volume / flow",
       "Power times the time that a peak day's water takes.",
       DEFINITION,
       { hidden: true },
+    ),
+    ...["drawn_power", "round_energy", "peak_energy"].map((name) =>
+      formula(
+        `own_${name}`,
+        "Counted on its own battery",
+        name === "drawn_power" ? "power" : "energy",
+        name,
+        "Where no pump's card stands between.",
+        DEFINITION,
+        { hidden: true, none: [{ if: "has_pump > 0", reason: "counted by its pump's battery" }] },
+      ),
     ),
     output(
       "season_volume",
@@ -163,44 +205,10 @@ export const delivery: CardKind = {
     ),
     ...COSTS,
   ],
-  models: [
-    {
-      name: "metering",
-      takes: [],
-      outputs: ["current"],
-      run: () => ({ current: { none: "no meter reading yet: put an ammeter in the lead while it runs" } }),
-    },
+  models: [running, tabling, timing, leaving, comparing],
+  figures: [
+    { row: "what_if", title: "What would give more" },
+    { row: "curves", title: "Why no more comes" },
   ],
-  cautions: [
-    {
-      id: "siphons_empty",
-      if: "siphons_down_to <= lowest_water",
-      text: "The hose ends under the tank's floor: when the pump stops, it runs on as a siphon until the tank is empty. Hang its end above the tank's brim, or drill a small hole in the hose just above the water.",
-      beside: "outlet_height",
-      source: "hydrostatics; cure: common practice, no source",
-      weight: "trouble",
-    },
-    {
-      id: "end_below_tank",
-      if: "siphons_down_to > lowest_water",
-      text: "The hose ends under the tank's brim: when the pump stops, it runs on as a siphon down to a depth of {siphons_down_to}. Hang its end above the brim, or drill a small hole in the hose just above the water.",
-      beside: "outlet_height",
-      source: "hydrostatics; cure: common practice, no source",
-      weight: "trouble",
-    },
-    {
-      id: "fuse_at_battery",
-      text: "A fuse at the battery, within a hand's width of its post, no bigger than the pump's maker and the thinnest wire allow. A bare battery lead can start a fire.",
-      beside: "powered_by",
-      source: "33 CFR 183.455 and common practice; licensed practice decides",
-      weight: "harm",
-    },
-    {
-      id: "runs_dry",
-      text: "Do not leave it running dry: the water is what cools it.",
-      beside: "lowest_water",
-      source: "trade discussion; common practice",
-      weight: "note",
-    },
-  ],
+  cautions: DELIVERY_CAUTIONS,
 };

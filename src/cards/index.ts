@@ -10,12 +10,15 @@ import { draw } from "./draw.ts";
 import { filter } from "./filter.ts";
 import { line } from "./line.ts";
 import { own } from "./own.ts";
+import { panel } from "./panel.ts";
+import { pump } from "./pump.ts";
 import { roof } from "./roof.ts";
 import { season } from "./season.ts";
 import { site } from "./site.ts";
 import { tank } from "./tank.ts";
 import { tee } from "./tee.ts";
 import { weather } from "./weather.ts";
+import { wire } from "./wire.ts";
 
 export const CARD_KINDS: CardKinds = {
   weather,
@@ -28,7 +31,10 @@ export const CARD_KINDS: CardKinds = {
   draw,
   delivery,
   carry,
+  pump,
+  wire,
   battery,
+  panel,
   bed,
   season,
   cost,

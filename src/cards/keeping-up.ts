@@ -44,6 +44,26 @@ export function takers(input: ModelInput): Outputs {
   return outputs;
 }
 
+/** Rows read to know how soon each tank is full again. */
+export const REFILLS_ROWS: Readonly<Record<string, readonly string[]>> = {
+  tank: ["count"],
+  line: ["to", "refill_time"],
+};
+
+/** The quickest refill of each tank by a line, by quantity id. */
+export function refills(input: ModelInput): Outputs {
+  const outputs: Record<string, Outcome> = {};
+  for (const tank of input.cards["tank"] ?? []) {
+    const times = (input.cards["line"] ?? [])
+      .filter((line) => readyWord(line.results, "to") === tank.id)
+      .map((line) => numeric(line.results["refill_time"]))
+      .filter((time) => time !== null);
+    outputs[`${tank.id}.refilled_in`] =
+      times.length > 0 ? { value: Math.min(...times) } : { none: "no line fills it to its float" };
+  }
+  return outputs;
+}
+
 /** Rows read to find the tank that is nearest to being late. */
 export const TIGHTEST_ROWS: Readonly<Record<string, readonly string[]>> = {
   line: ["to", "refill_after_watering"],

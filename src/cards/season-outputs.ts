@@ -1,18 +1,34 @@
 // From the season's answer to the rows of the cards, by quantity id.
 
 import type { Outcome, Outputs } from "../graph/types.ts";
-import type { SeasonAnswer, SeasonFailure } from "../season/answer.ts";
-import type { SeasonPlan } from "../season/plan.ts";
+import type { BatteryAnswer, BedAnswer, SeasonAnswer, SeasonFailure } from "../season/answer.ts";
+import { BOUNDS, type SeasonPlan } from "../season/plan.ts";
+import { bedYears } from "./bed-years.ts";
+import { BINDING_OPTIONS } from "./season-rows.ts";
 import { STORAGE_ROWS, storageOutputs } from "./storage-answers.ts";
+
+/** Rows that the run answers of batteries and beds. */
+const BATTERY_ROWS = ["days_flat", "lowest_charge", "season_charge", "season_use", "season_loss"] as const;
+const BED_ROWS = [
+  "met",
+  "share_met",
+  "days_short",
+  "by_year",
+  "likely_loss",
+  "goes_short_by",
+  "days_helped",
+  "lacked_by",
+  "day_notes",
+] as const;
 
 /** Rows that the run answers on each kind of part. */
 const PART_ROWS = {
   tanks: ["mean_yearly_spill", "lowest_level", "stored"],
   draws: ["season_volume", "share_met", "days_short"],
   deliveries: ["season_volume", "season_time"],
-  carries: ["season_volume"],
-  batteries: ["lowest_charge"],
-  beds: ["met", "share_met", "days_short"],
+  carries: ["season_volume", "season_time", "season_trips"],
+  batteries: BATTERY_ROWS,
+  beds: BED_ROWS,
 } as const;
 
 const SEASON_ROWS = [
@@ -26,12 +42,20 @@ const SEASON_ROWS = [
   "spill",
   "binding",
   "balance_error",
+  "energy_error",
   "stored_total",
   "short_days",
   "record_first_day",
   "left_out_in_run",
+  "hands_time",
+  "hands_trips",
+  "hands_weight",
+  "hands_distance",
   ...STORAGE_ROWS.map(({ name }) => name),
 ];
+
+/** What each day's watering of a bed gave and lacked, by day of the record. */
+export type DayNotes = Pick<BedAnswer, "given" | "lacked" | "lastBy" | "unfilled">;
 
 const or = (value: number | string | null, reason: string): Outcome =>
   value === null ? { none: reason } : { value };
@@ -57,10 +81,60 @@ function ofSeason(answer: SeasonAnswer, beds: number): Outputs {
     "season.spill": { value: totals.spill },
     "season.binding": or(totals.binding, unbound(answer, beds)),
     "season.balance_error": { value: totals.balanceError },
+    "season.energy_error": or(
+      answer.batteries.length > 0 ? totals.energyBalanceError : null,
+      "no battery is in the run",
+    ),
     "season.stored_total": { value: answer.storedTotal },
     "season.short_days": { value: answer.shortDay },
     "season.record_first_day": { value: answer.firstDay },
     "season.left_out_in_run": { value: answer.leftOut },
+    "season.hands_time": { value: totals.hands.time },
+    "season.hands_trips": { value: totals.hands.trips },
+    "season.hands_weight": { value: totals.hands.mass },
+    "season.hands_distance": { value: totals.hands.distance },
+  };
+}
+
+function ofBattery(battery: BatteryAnswer): Outputs {
+  const { id } = battery;
+  return {
+    [`${id}.days_flat`]: { value: battery.daysEmpty },
+    [`${id}.lowest_charge`]: { value: battery.lowestShare },
+    [`${id}.season_charge`]: { value: battery.seasonEntered },
+    [`${id}.season_use`]: { value: battery.seasonUsed },
+    [`${id}.season_loss`]: { value: battery.seasonLost },
+  };
+}
+
+const dayWords = (days: number): string => {
+  const rounded = days < 1 ? "under 1" : String(Math.round(days));
+  return `${rounded} ${rounded === "1" || days < 1 ? "day" : "days"}`;
+};
+
+/** "power: the battery, or the sun on a panel alone, 12 days": the longest first. */
+function lackedWords({ lackedDays }: BedAnswer): string | null {
+  const said = BOUNDS.map((bound, place) => ({ bound, days: lackedDays[place] ?? 0 }))
+    .filter(({ days }) => days > 0)
+    .sort((a, b) => b.days - a.days)
+    .map(({ bound, days }) => {
+      const label = BINDING_OPTIONS.find(({ word }) => word === bound)?.label ?? bound;
+      return `${label}: ${dayWords(days)}`;
+    });
+  return said.length > 0 ? said.join("; ") : null;
+}
+
+function ofWaterings(bed: BedAnswer): Outputs {
+  const notes: DayNotes = {
+    given: bed.given,
+    lacked: bed.lacked,
+    lastBy: bed.lastBy,
+    unfilled: bed.unfilled,
+  };
+  return {
+    [`${bed.id}.days_helped`]: { value: bed.daysHelped },
+    [`${bed.id}.lacked_by`]: or(lackedWords(bed), "no watering lacked anything"),
+    [`${bed.id}.day_notes`]: { value: notes },
   };
 }
 
@@ -79,13 +153,15 @@ function ofParts(answer: SeasonAnswer): Outputs {
   for (const source of [...answer.deliveries, ...answer.carries]) {
     rows[`${source.id}.season_volume`] = { value: source.seasonVolume };
     rows[`${source.id}.season_time`] = { value: source.seasonTime };
+    rows[`${source.id}.season_trips`] = { value: source.seasonTrips };
   }
-  for (const battery of answer.batteries)
-    rows[`${battery.id}.lowest_charge`] = { value: battery.lowestShare };
+  for (const battery of answer.batteries) Object.assign(rows, ofBattery(battery));
   for (const bed of answer.beds) {
     rows[`${bed.id}.met`] = { value: bed.met };
     rows[`${bed.id}.share_met`] = or(bed.shareMet, bed.none ?? "no crop stands within the season");
     rows[`${bed.id}.days_short`] = { value: bed.daysShort };
+    Object.assign(rows, ofWaterings(bed));
+    Object.assign(rows, bedYears(bed));
   }
   return rows;
 }

@@ -3,10 +3,8 @@
 import type { CardView, ModelInput } from "../graph/types.ts";
 import type { Vessel } from "../physics/vessel.ts";
 import type {
-  BatteryPart,
   BedPart,
   CarryPart,
-  DeliveryPart,
   DrawPart,
   EtoChoice,
   LeftOut,
@@ -16,9 +14,10 @@ import type {
   TankPart,
   TeePart,
 } from "../season/plan.ts";
-import { BED_ROWS } from "./bed-demand.ts";
 import { bedPart, firstMissing, type Missing, readyNumber, readyWord } from "./bed-part.ts";
+import { BED_ROWS } from "./bed-rows.ts";
 import { numberOf, numberOrNull, wordOf } from "./inputs.ts";
+import { batteryPart, deliveryPart, POWER_NEEDED, POWER_ROWS } from "./season-power.ts";
 
 /** Rows of every kind that the plan is put together from. */
 export const PLAN_ROWS: Readonly<Record<string, readonly string[]>> = {
@@ -50,10 +49,9 @@ export const PLAN_ROWS: Readonly<Record<string, readonly string[]>> = {
   ],
   tee: ["height"],
   draw: ["from", "volume", "every"],
-  delivery: ["from", "powered_by", "flow", "power", "lowest_water", "set_up"],
   carry: ["from", "can_volume", "can_weight", "cans_at_once", "round_time", "distance"],
-  battery: ["usable_energy", "round_trip_efficiency", "charge_today", "charged"],
   bed: BED_ROWS,
+  ...POWER_ROWS,
 };
 
 type Needed = readonly string[];
@@ -75,10 +73,9 @@ const NEEDED: Readonly<Record<string, Needed>> = {
   ],
   tee: ["height"],
   draw: ["from", "volume", "every"],
-  delivery: ["from", "flow", "lowest_water", "set_up"],
   carry: ["from", "can_volume", "can_weight", "cans_at_once", "round_time", "distance"],
-  battery: ["usable_energy", "round_trip_efficiency", "charge_today", "charged"],
   bed: [],
+  ...POWER_NEEDED,
 };
 
 type Maker<Part> = (id: string, results: CardView["results"]) => Part | Missing;
@@ -166,22 +163,6 @@ const drawPart: Maker<DrawPart> = (id, results) => ({
   every: readyNumber(results, "every"),
 });
 
-const deliveryPart: Maker<DeliveryPart> = (id, results) => {
-  const battery = idOrNull(results, "powered_by");
-  const power = readyOrNull(results, "power");
-  return {
-    id,
-    from: readyWord(results, "from"),
-    pump: null,
-    depths: [0],
-    flows: [readyNumber(results, "flow")],
-    powers: [power ?? 0],
-    lowestWater: readyNumber(results, "lowest_water"),
-    battery: power === null ? null : battery,
-    setUp: readyNumber(results, "set_up"),
-  };
-};
-
 const carryPart: Maker<CarryPart> = (id, results) => ({
   id,
   from: readyWord(results, "from"),
@@ -190,14 +171,6 @@ const carryPart: Maker<CarryPart> = (id, results) => ({
   roundTime: readyNumber(results, "round_time"),
   distance: readyNumber(results, "distance"),
   canMass: readyNumber(results, "can_weight"),
-});
-
-const batteryPart: Maker<BatteryPart> = (id, results) => ({
-  id,
-  usable: readyNumber(results, "usable_energy"),
-  efficiency: readyNumber(results, "round_trip_efficiency"),
-  startShare: readyNumber(results, "charge_today"),
-  chargeByMonth: readyWord(results, "charged") === "mains" ? null : Array.from({ length: 12 }, () => 0),
 });
 
 /** Parts that lean on a part that is not there go too, until nothing changes. */
@@ -260,9 +233,9 @@ export function seasonPlan(input: ModelInput): SeasonPlan {
       height: readyNumber(results, "height"),
     })),
     draws: partsOf(input, "draw", leftOut, drawPart),
-    deliveries: partsOf(input, "delivery", leftOut, deliveryPart),
+    deliveries: partsOf(input, "delivery", leftOut, deliveryPart(input)),
     carries: partsOf(input, "carry", leftOut, carryPart),
-    batteries: partsOf(input, "battery", leftOut, batteryPart),
+    batteries: partsOf(input, "battery", leftOut, batteryPart(input)),
     beds,
     leftOut,
   };

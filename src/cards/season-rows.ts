@@ -3,16 +3,18 @@
 import type { Row } from "../graph/types.ts";
 import { DEFINITION, formula, given, output } from "./rows.ts";
 import { STORAGE_ROWS } from "./storage-answers.ts";
+import { WEEK_ROWS } from "./week.ts";
 
 const RUN = "your record, day by day";
 const FAO = "FAO Irrigation and Drainage Paper 56";
 
-const BINDING_OPTIONS = [
+/** What a watering may lack, in the words of the page. */
+export const BINDING_OPTIONS: readonly { readonly word: string; readonly label: string }[] = [
   { word: "rain", label: "rain" },
   { word: "storage", label: "storage" },
   { word: "transfer", label: "the gravity line" },
   { word: "pump_time", label: "the pump's time" },
-  { word: "energy", label: "the battery" },
+  { word: "energy", label: "power: the battery, or the sun on a panel alone" },
   { word: "hands", label: "your time" },
   { word: "held_back", label: "held back for other beds" },
 ];
@@ -27,6 +29,7 @@ export const SEASON_ROWS: readonly Row[] = [
     "A bed is watered only if what is left still covers so many days of the beds that come before it.",
     { max: 365 },
   ),
+  ...WEEK_ROWS,
   output("plan", "Plan", "planning", "series", "What one run needs to know.", DEFINITION, { hidden: true }),
   output("left_out_of_plan", "Left out before the run", "planning", "series", "Parts.", DEFINITION, {
     hidden: true,
@@ -143,6 +146,42 @@ export const SEASON_ROWS: readonly Row[] = [
     { options: BINDING_OPTIONS },
   ),
   output(
+    "hands_time",
+    "Your time, a season",
+    "run",
+    "duration",
+    "Moving and setting up, holding hoses, filling, walking and pouring; the mean of whole seasons.",
+    RUN,
+    { minor: true },
+  ),
+  output(
+    "hands_trips",
+    "Trips with cans, a season",
+    "run",
+    "count",
+    "Rounds of draw and refill; the mean of whole seasons.",
+    RUN,
+    { minor: true },
+  ),
+  output(
+    "hands_weight",
+    "Lifted in cans, a season",
+    "run",
+    "mass",
+    "Water and cans of all rounds; the mean of whole seasons.",
+    RUN,
+    { minor: true },
+  ),
+  output(
+    "hands_distance",
+    "Walked with cans, a season",
+    "run",
+    "long_distance",
+    "There and back of all rounds; the mean of whole seasons.",
+    RUN,
+    { minor: true },
+  ),
+  output(
     "tightest_line",
     "Slowest line for its beds",
     "keeping_up",
@@ -185,6 +224,24 @@ export const SEASON_ROWS: readonly Row[] = [
     "factor",
     "In less out less change in store, over all that went through: measured from the days, not assumed.",
     RUN,
+    { minor: true },
+  ),
+  output(
+    "energy_error",
+    "Charge not accounted for",
+    "run",
+    "factor",
+    "Of all batteries: in less used less lost less change in charge, over all that went through: measured from the days.",
+    RUN,
+    { minor: true },
+  ),
+  output(
+    "unmetered",
+    "Pumps whose power is not known",
+    "planning",
+    "count",
+    "Hoses with neither a pump's card nor a meter reading: the season takes their power as never running out.",
+    DEFINITION,
     { minor: true },
   ),
   output("stored_total", "Water in all tanks", "run", "series", "Each evening of the record.", RUN, {

@@ -3,16 +3,27 @@
 import type { CardKind, Model, ModelInput, Outputs } from "../graph/types.ts";
 import type { SeasonPlan } from "../season/plan.ts";
 import { runSeason } from "../season/run.ts";
+import { HANDS_ROWS, hands } from "./bed-hands.ts";
 import { readyList } from "./bed-part.ts";
 import { outcomes } from "./inputs.ts";
 import { feeds, joints } from "./joints.ts";
-import { TAKERS_ROWS, TIGHTEST, TIGHTEST_ROWS, takers, tightest } from "./keeping-up.ts";
+import {
+  REFILLS_ROWS,
+  refills,
+  TAKERS_ROWS,
+  TIGHTEST,
+  TIGHTEST_ROWS,
+  takers,
+  tightest,
+} from "./keeping-up.ts";
 import { overflows } from "./overflows.ts";
 import { DEFINITION } from "./rows.ts";
 import { seasonOutputs } from "./season-outputs.ts";
 import { PLAN_ROWS, seasonPlan } from "./season-plan.ts";
+import { unmetered } from "./season-power.ts";
 import { SEASON_ROWS } from "./season-rows.ts";
 import { SERVES_ROWS, serves } from "./serves.ts";
+import { calendar, today, week } from "./week.ts";
 
 const PLAN_TAKES = [
   "hold_days",
@@ -32,13 +43,17 @@ const planning: Model = {
   takes: PLAN_TAKES,
   surveys: PLAN_ROWS,
   optional: ["site.minutes_per_day"],
-  outputs: ["plan", "left_out_of_plan"],
+  outputs: ["plan", "left_out_of_plan", "unmetered"],
   run: (input) => {
     const plan = seasonPlan(input);
     if (plan.beds.length + plan.draws.length + plan.tanks.length === 0) {
-      return { plan: { none: "there is no tank and no bed yet" }, left_out_of_plan: { value: plan.leftOut } };
+      return {
+        plan: { none: "there is no tank and no bed yet" },
+        left_out_of_plan: { value: plan.leftOut },
+        unmetered: { value: 0 },
+      };
     }
-    return outcomes({ plan, left_out_of_plan: plan.leftOut });
+    return outcomes({ plan, left_out_of_plan: plan.leftOut, unmetered: unmetered(input).length });
   },
 };
 
@@ -72,6 +87,17 @@ export const season: CardKind = {
   models: [
     planning,
     run,
+    today,
+    week,
+    calendar,
+    {
+      name: "hands",
+      takes: [],
+      surveys: HANDS_ROWS,
+      tolerant: true,
+      outputs: "by quantity id",
+      run: hands,
+    },
     feeds,
     joints,
     overflows,
@@ -99,6 +125,14 @@ export const season: CardKind = {
       run: takers,
     },
     {
+      name: "refills",
+      takes: [],
+      surveys: REFILLS_ROWS,
+      tolerant: true,
+      outputs: "by quantity id",
+      run: refills,
+    },
+    {
       name: "keeping_up",
       takes: [],
       surveys: TIGHTEST_ROWS,
@@ -113,6 +147,14 @@ export const season: CardKind = {
       if: "left_out > 0",
       text: "Some parts are left out of the season because a number of theirs is missing. Each says so on its card.",
       beside: "left_out",
+      source: DEFINITION,
+      weight: "trouble",
+    },
+    {
+      id: "power_unknown",
+      if: "unmetered > 0",
+      text: "What {unmetered} of your pumps takes is not known, so these answers take their power as never running out. Put an ammeter in the lead, or give the pump a card.",
+      beside: "binding",
       source: DEFINITION,
       weight: "trouble",
     },

@@ -75,7 +75,14 @@ export const recordYears: Model = {
   run: (input) => yearsOf(recordOf(input), numberOf(input, "rain_scale")),
 };
 
-const ETO_ROWS = ["daily_eto", "eto_choice", "eto_method", "mean_yearly_eto", "peak_day_eto"] as const;
+const ETO_ROWS = [
+  "daily_eto",
+  "eto_choice",
+  "eto_method",
+  "days_from_normals",
+  "mean_yearly_eto",
+  "peak_day_eto",
+] as const;
 
 /** What ran, in a grower's words with the trade's name behind them. */
 const METHODS: Readonly<Record<EtoChoice["method"], string>> = {
@@ -84,9 +91,11 @@ const METHODS: Readonly<Record<EtoChoice["method"], string>> = {
   hargreaves: "warmth alone (Hargreaves)",
 };
 
-function methodFor(record: DailyRecord, wish: string): EtoChoice["method"] | null {
+const OF_NORMALS = "the monthly warm and cold figures below (Hargreaves)";
+
+function methodFor(record: DailyRecord, wish: string): EtoChoice["method"] {
   if (wish !== "record") return "monthly";
-  if (!record.highest || !record.lowest) return null;
+  if (!record.highest || !record.lowest) return "hargreaves";
   return record.wind || record.vapour || record.sun ? "penman_monteith" : "hargreaves";
 }
 
@@ -103,14 +112,22 @@ function monthlyRates(input: ModelInput): readonly number[] | null | string {
   return rates.map((rate) => Number(rate) * factor);
 }
 
+/** The twelve warm and cold figures [K], where both are whole. */
+function normalsOf(input: ModelInput): EtoChoice["normals"] {
+  const [highest, lowest] = [input.values["normal_highs"], input.values["normal_lows"]];
+  if (!(Array.isArray(highest) && Array.isArray(lowest))) return null;
+  return { highest: highest.map(Number), lowest: lowest.map(Number) };
+}
+
+/** What ran, and on how many days the monthly figures stood in for what the record lacks. */
+function saidOf(method: EtoChoice["method"], record: DailyRecord, fromNormals: number): string {
+  if (fromNormals === 0) return METHODS[method];
+  if (fromNormals === record.rain.length) return OF_NORMALS;
+  return `${METHODS[method]}; on ${fromNormals} of ${record.rain.length} days ${OF_NORMALS}`;
+}
+
 function etoOf(input: ModelInput, record: DailyRecord): Outputs {
   const method = methodFor(record, wordOf(input, "eto_from"));
-  if (!method) {
-    return all(ETO_ROWS, {
-      failed:
-        "The record has no temperatures, so drying cannot be worked out: give monthly figures, or a record with temperatures.",
-    });
-  }
   const monthly = monthlyRates(input);
   if (typeof monthly === "string") return all(ETO_ROWS, { failed: monthly });
   const choice: EtoChoice = {
@@ -119,7 +136,7 @@ function etoOf(input: ModelInput, record: DailyRecord): Outputs {
     elevation: numberOf(input, "site.elevation"),
     months: method === "monthly" ? monthly : null,
     factor: numberOf(input, "eto_factor"),
-    normals: null,
+    normals: method === "monthly" ? null : normalsOf(input),
   };
   const answer = dailyEto(record, choice);
   if ("failed" in answer) return all(ETO_ROWS, answer);
@@ -128,7 +145,9 @@ function etoOf(input: ModelInput, record: DailyRecord): Outputs {
     {
       daily_eto: answer.eto,
       eto_choice: choice,
-      eto_method: wordOf(input, "eto_from") === "pan" ? "your pan" : METHODS[method],
+      eto_method:
+        wordOf(input, "eto_from") === "pan" ? "your pan" : saidOf(method, record, answer.fromNormals),
+      days_from_normals: answer.fromNormals,
       mean_yearly_eto: meanYearlyEto(answer.eto, record.firstDay),
       peak_day_eto: peakDayEto(answer.eto, record.firstDay, season),
     },
@@ -145,12 +164,14 @@ export const drying: Model = {
     "pan_readings",
     "pan_coefficient",
     "eto_factor",
+    "normal_highs",
+    "normal_lows",
     "site.latitude",
     "site.elevation",
     "site.season_start",
     "site.season_end",
   ],
-  optional: ["monthly_eto", "pan_readings"],
+  optional: ["monthly_eto", "pan_readings", "normal_highs", "normal_lows"],
   record: "record_in_use",
   outputs: ETO_ROWS,
   run: (input) => etoOf(input, recordOf(input)),

@@ -1,6 +1,7 @@
 // The sky: a daily record of one's own, or one made up from monthly figures; and how fast it dries things.
 
 import type { CardKind } from "../graph/types.ts";
+import { monthlySky } from "./monthly-sky.ts";
 import { choice, given, months, output, RECORD, text } from "./rows.ts";
 import {
   chooseRecord,
@@ -13,6 +14,9 @@ import {
   USUAL_WET_DAYS,
 } from "./weather-models.ts";
 import { PAN_ROWS } from "./weather-pan.ts";
+
+const SUNSHINE = "FAO Irrigation and Drainage Paper 56, Eq. 50; wet days darker than dry ones, from memory";
+
 export const weather: CardKind = {
   kind: "weather",
   label: "The sky",
@@ -117,8 +121,17 @@ export const weather: CardKind = {
       "Drying worked out by",
       "drying",
       "text",
-      "Your monthly figures or your pan if chosen; else by Penman-Monteith where the record has wind, damp or sun, and by Hargreaves where it has temperatures alone.",
+      "Your monthly figures or your pan if chosen; else by Penman-Monteith where the record has wind, damp or sun, by Hargreaves where it has temperatures alone, and on days without any by Hargreaves from the monthly warm and cold figures.",
       "FAO Irrigation and Drainage Paper 56, Eq. 6 and 52; a pan: Eq. 55",
+    ),
+    output(
+      "days_from_normals",
+      "Days without temperatures",
+      "drying",
+      "count",
+      "Days on which the monthly warm and cold figures stand in for temperatures that the record lacks.",
+      RECORD,
+      { minor: true },
     ),
     output(
       "daily_eto",
@@ -138,6 +151,9 @@ export const weather: CardKind = {
       RECORD,
       { hidden: true },
     ),
+    output("sky", "Sun and warmth by month", "monthly_sky", "series", "On dry and wet days.", SUNSHINE, {
+      hidden: true,
+    }),
     given(
       "rain_scale",
       "Your rain to the station's",
@@ -224,8 +240,16 @@ export const weather: CardKind = {
       { max: 1_000_000, minor: true },
     ),
   ],
-  models: [chooseRecord, recordYears, pan, drying],
+  models: [chooseRecord, recordYears, pan, drying, monthlySky],
   cautions: [
+    {
+      id: "warmth_of_normals",
+      if: "days_from_normals > 0",
+      text: "{days_from_normals} days of the record have no temperatures. How fast things dried on them is told from the monthly warm and cold figures: make sure that these are of your place.",
+      beside: "eto_method",
+      source: "FAO-56 Eq. 52 is for days; from monthly means it is rougher",
+      weight: "trouble",
+    },
     {
       id: "made_up_weather",
       where: { row: "record_kind", word: "made up from monthly figures" },

@@ -40,13 +40,16 @@ function plainValue(result: Result): Value {
   return ArrayBuffer.isView(result.value) ? Array.from(result.value as Float64Array) : result.value;
 }
 
-function quantity(whole: Whole, id: string, result: Result, si: string, options: ShowOptions): ShownQuantity {
+type Asked = { readonly id: string; readonly fills: boolean };
+
+function quantity(whole: Whole, { id, fills }: Asked, result: Result, options: ShowOptions): ShownQuantity {
   const working = explain(whole.graph, whole.worksheet, whole.results, id, options);
+  const shown = shownValue(whole.graph, whole.worksheet, whole.results, id, options);
   const how = [working.words, working.numbers].filter((part) => part !== "").join(" ");
   return {
-    value: plainValue(result),
-    unit: si,
-    shown: shownValue(whole.graph, whole.worksheet, whole.results, id, options),
+    value: fills && result.state === "ready" ? shown : plainValue(result),
+    unit: whole.graph.siUnitOf(id),
+    shown,
     state: result.state,
     origin: result.state === "ready" ? result.origin : working.origin,
     how,
@@ -56,14 +59,11 @@ function quantity(whole: Whole, id: string, result: Result, si: string, options:
 }
 
 /** Ids of every quantity that is shown, in the order of cards and rows. */
-function shownIds(
-  whole: Whole,
-  kinds: CardKinds,
-): readonly { readonly id: string; readonly measure: string }[] {
+function shownIds(whole: Whole, kinds: CardKinds): readonly Asked[] {
   return whole.worksheet.cards.flatMap((card) =>
     (kinds[card.kind]?.rows ?? [])
       .filter((row) => !row.hidden)
-      .map((row) => ({ id: `${card.id}.${row.name}`, measure: "measure" in row ? row.measure : "" })),
+      .map((row) => ({ id: `${card.id}.${row.name}`, fills: "fills" in row && row.fills === true })),
   );
 }
 
@@ -76,9 +76,9 @@ function leftOut(whole: Whole): readonly LeftOut[] {
 export function jsonReport(whole: Whole, kinds: CardKinds): JsonReport {
   const options = optionsOf(whole);
   const quantities: Record<string, ShownQuantity> = {};
-  for (const { id } of shownIds(whole, kinds)) {
-    const result = whole.results.get(id);
-    if (result) quantities[id] = quantity(whole, id, result, whole.graph.siUnitOf(id), options);
+  for (const asked of shownIds(whole, kinds)) {
+    const result = whole.results.get(asked.id);
+    if (result) quantities[asked.id] = quantity(whole, asked, result, options);
   }
   return {
     quantities,

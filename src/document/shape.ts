@@ -10,7 +10,13 @@ const text = z.string().check(z.maxLength(LIMITS.text));
 const title = z.string().check(z.maxLength(LIMITS.title));
 const id = z.string().check(z.maxLength(LIMITS.id));
 const point = z.array(z.number()).check(z.maxLength(LIMITS.point));
-const content = z.looseObject({ crop: title, planted: title, share: z.number() });
+const content = z.looseObject({
+  crop: title,
+  planted: title,
+  share: z.number(),
+  until: z.exactOptional(title),
+  trained: z.exactOptional(z.boolean()),
+});
 const scalar = z.union([z.number(), text, z.null()]);
 const list = z.array(z.union([z.number(), text, z.null(), point, content])).check(z.maxLength(LIMITS.list));
 

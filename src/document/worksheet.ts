@@ -8,8 +8,18 @@ export type Origin = "default" | "guessed" | "borrowed" | "label" | "measured";
 
 export type UnitSystemName = "us" | "imperial" | "metric";
 
-/** One line of a bed's contents: a crop word, the day of planting `MM-DD`, its share of the bed 0..1. */
-export type Content = { readonly crop: string; readonly planted: string; readonly share: number };
+/** One line of a bed's contents. */
+export type Content = {
+  readonly crop: string;
+  /** Day of planting `MM-DD`. */
+  readonly planted: string;
+  /** Share of the bed, 0..1. */
+  readonly share: number;
+  /** Day of the last picking `MM-DD`, where the tables' length of life is not this garden's. */
+  readonly until?: string;
+  /** Trained up a trellis or stakes. */
+  readonly trained?: boolean;
+};
 
 export type Scalar = number | string | null;
 

@@ -104,12 +104,14 @@ function readPoints(
 
 function contentProblem(row: ListGiven, item: unknown): string | null {
   if (typeof item !== "object" || item === null) return "this line cannot be read.";
-  const { crop, planted, share } = item as Readonly<Record<string, unknown>>;
+  const { crop, planted, share, until } = item as Readonly<Record<string, unknown>>;
   if (typeof crop !== "string" || (row.crops && !row.crops.some(({ word }) => word === crop))) {
     return `I do not know the crop "${String(crop)}".`;
   }
   if (typeof planted !== "string" || parseMonthDay(planted) === null)
     return "a day of planting is wanted, such as 05-15.";
+  if (until !== undefined && (typeof until !== "string" || parseMonthDay(until) === null))
+    return "a day of the last picking is wanted, such as 09-20.";
   const isShare = typeof share === "number" && share >= 0 && share <= 1;
   return isShare ? null : "a share from 0 to 100 % of the bed is wanted.";
 }

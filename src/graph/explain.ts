@@ -14,7 +14,7 @@ import {
   twinId,
 } from "./network.ts";
 import type { Results } from "./results.ts";
-import { entryOfNode, labelOf, shownResult, titleOf } from "./shown.ts";
+import { entryOfNode, labelOf, shownResult, shownValue, titleOf } from "./shown.ts";
 import type { QuantityId, Result } from "./types.ts";
 
 type Input = { readonly id: QuantityId; readonly label: string; readonly shown: string };
@@ -79,8 +79,7 @@ function readersOf(graph: Graph, node: GraphNode): readonly GraphNode[] {
 }
 
 function shownNode(view: View, node: GraphNode): string {
-  const result = view.results.get(node.id);
-  return result ? shownResult(view.worksheet, node, result, view.options) : "";
+  return shownValue(view.graph, view.worksheet, view.results, node.id, view.options);
 }
 
 function nameIn(view: View, owner: GraphNode, node: GraphNode): string {

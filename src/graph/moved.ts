@@ -13,6 +13,11 @@ export type Movement = { readonly sign: "up" | "down" | "was"; readonly text: st
 
 const valueIn = (result: Result | undefined): Value => (result?.state === "ready" ? result.value : null);
 
+/** What the reader saw before: of an answer that was still waited for, the last one. */
+function seenIn(result: Result | undefined): Value {
+  return result?.state === "pending" ? result.last : valueIn(result);
+}
+
 function numberMoved(
   worksheet: Worksheet,
   node: GraphNode,
@@ -37,7 +42,7 @@ function numberMoved(
 export function movement(
   graph: Graph,
   worksheet: Worksheet,
-  before: Results,
+  before: Pick<Results, "get">,
   after: Results,
   id: QuantityId,
   options: ShowOptions,
@@ -46,7 +51,7 @@ export function movement(
   const old = before.get(id);
   const now = after.get(id);
   if (!node || old === now) return null;
-  const [from, to] = [valueIn(old), valueIn(now)];
+  const [from, to] = [seenIn(old), valueIn(now)];
   if (typeof from === "number" && typeof to === "number")
     return numberMoved(worksheet, node, from, to, options);
   if (typeof from !== "string" || typeof to !== "string" || from === to) return null;

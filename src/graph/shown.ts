@@ -129,6 +129,9 @@ export function shownResult(
   return result.state === "none" ? result.reason : result.problem.text;
 }
 
+/** Significant figures of a number within a sentence: what a gardener would say aloud. */
+const IN_A_SENTENCE = 2;
+
 /**
  * Any quantity as a reader sees it; "" where there is no such quantity.
  * @param options units, locale and currency; a given is shown in the unit it was typed in
@@ -142,5 +145,13 @@ export function shownValue(
 ): string {
   const node = nodeOf(graph, id);
   const result = results.get(id);
-  return node && result ? shownResult(worksheet, node, result, options) : "";
+  if (!node || !result) return "";
+  const text = shownResult(worksheet, node, result, options);
+  if (node.row?.row !== "output" || !node.row.fills || result.state === "none") return text;
+  return text.replace(/\{([a-z0-9_.]+)\}/g, (_, name: string) => {
+    const other = name.includes(".") ? name : `${node.card}.${name}`;
+    return other === id
+      ? ""
+      : shownValue(graph, worksheet, results, other, { ...options, figures: IN_A_SENTENCE });
+  });
 }

@@ -2,6 +2,10 @@
 
 import type { DailyRecord } from "../rainfall/record.ts";
 import type { MeasureName } from "../units/measures.ts";
+import type { FigureRow } from "./figure.ts";
+import type { Problem } from "./problem.ts";
+
+export type { Problem, ProblemCode } from "./problem.ts";
 
 /** `card_id.row_name`, e.g. `blue_tank.capacity`. */
 export type QuantityId = string;
@@ -29,7 +33,7 @@ type Named = {
   readonly hidden?: true;
   /** Shown only when the card is opened in full. */
   readonly minor?: true;
-  /** On the screen, shown only where this choice of the same card is one of these words. */
+  /** On the screen, shown only where this row of the same card is one of these words (or whole numbers). */
   readonly when?: { readonly row: string; readonly is: readonly string[] };
   /** A sentence that stands at the head of its card. */
   readonly lead?: true;
@@ -69,9 +73,24 @@ export type LinkGiven = Named & {
   readonly many: boolean;
   /** Why nothing is read through it, when it is empty: "drains to nothing". */
   readonly absent: string;
+  /**
+   * Offers to put a card of kind `to` in the place of those of kind `from`, a new one where there is none, which takes
+   * over the link `keep` of the one it stands in for.
+   */
+  readonly swaps?: readonly {
+    readonly from: string;
+    readonly to: string;
+    readonly keep: string;
+    readonly ask: string;
+  }[];
 };
 
-export type TextGiven = Named & { readonly row: "text"; readonly default: string };
+export type TextGiven = Named & {
+  readonly row: "text";
+  readonly default: string;
+  /** Days of the week, as "mon thu", picked by buttons. */
+  readonly of?: "weekdays";
+};
 
 export type DateGiven = Named & {
   readonly row: "date";
@@ -88,7 +107,14 @@ export type ListGiven = Named & {
   /** One measure for months, two for points (across, up). */
   readonly measures?: readonly MeasureName[];
   /** For contents: the crop words allowed. */
-  readonly crops?: readonly { readonly word: string; readonly label: string }[];
+  readonly crops?: readonly {
+    readonly word: string;
+    readonly label: string;
+    /** Has values of its own when trained up a trellis. */
+    readonly trains?: true;
+    /** What its values are taken from, where no table has it. */
+    readonly note?: string;
+  }[];
   readonly default: readonly unknown[] | null;
   /** Unit text of the default. */
   readonly unit?: string;
@@ -119,6 +145,8 @@ export type OutputRow = Named & {
   readonly of: string;
   /** A measure for numbers; `text` for words, ids and dates; `series` for arrays. */
   readonly measure: MeasureName | "text" | "series";
+  /** In its text, `{row}` stands for the value of another row of the same card with its unit. */
+  readonly fills?: true;
   /** What the words that may come out are called. */
   readonly options?: readonly { readonly word: string; readonly label: string }[];
   /** The answer is a sum over the surveyed cards: the first of these rows over the next, card by card, for its working. */
@@ -237,49 +265,26 @@ export type CardKind = {
   /** Text row that holds the rain record's content key; the screen offers to bring one in. */
   readonly record?: string;
   /** Offers to run the season with this card smaller and bigger, where the row is not `none`; `ask` is the button. */
+  /** Charts and tables that the card shows, each out of a hidden row. */
+  readonly figures?: readonly FigureRow[];
   readonly sizes?: { readonly ask: string; readonly where: string };
   /** Row that holds the shape of what it stores; the screen offers a dip-stick strip of it. */
   readonly vessel?: string;
   /** Rows whose values stand on the folded card; left out: its first two results. */
   readonly glance?: readonly string[];
+  /** Rows that hold what the screen draws or lists: a usual year, its seasons, one season's days, the coming week. */
+  readonly views?: {
+    readonly year: string;
+    readonly seasons: string;
+    readonly days: string;
+    readonly week: string;
+  };
   readonly rows: readonly Row[];
   readonly models: readonly Model[];
   readonly cautions: readonly Caution[];
 };
 
 export type CardKinds = Readonly<Record<string, CardKind>>;
-
-export type ProblemCode =
-  | "missing"
-  | "upstream"
-  | "cycle"
-  | "dimension"
-  | "limit"
-  | "formula"
-  | "unit"
-  | "unknown_kind"
-  | "dead_link"
-  | "wrong_link"
-  | "duplicate_id"
-  | "missing_card"
-  | "bad_value"
-  | "not_finite"
-  | "model"
-  | "record";
-
-export type Problem = {
-  readonly code: ProblemCode;
-  /** Quantity id, or card id, or "" for the worksheet itself. */
-  readonly at: string;
-  /** One plain sentence for the reader. */
-  readonly text: string;
-  /** Quantity at which the trouble began, for `upstream`. */
-  readonly cause?: QuantityId;
-  /** Closed path of a cycle: first and last are the same. */
-  readonly path?: readonly QuantityId[];
-  /** Columns [start, end) in a formula text. */
-  readonly span?: { readonly start: number; readonly end: number };
-};
 
 export type Result =
   | { readonly state: "ready"; readonly value: Value; readonly origin: "given" | "computed" | "measured" }

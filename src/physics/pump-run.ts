@@ -155,6 +155,27 @@ export function flowByItself({ pump, line, lift }: Lifting): number {
 }
 
 /**
+ * Head that a pump makes at a flow, at the voltage that then arrives: V + R I(Q, V) = Vs.
+ *
+ * @param pump curve and currents, units at the type's fields
+ * @param supply voltage of the source and resistance of the wire, units at the type's fields
+ * @param flow volume a time, 0 or more [m3/s]
+ * @returns head; below 0 where more is asked than it can give [m]
+ * @throws DomainError for a voltage that is not above 0, a negative resistance or a negative flow
+ * @source pumpHead; source voltage equals the pump's plus the wire's
+ */
+export function headUnder(pump: Pump, supply: Supply, flow: number): number {
+  requirePositive("source voltage", supply.voltage, SOURCE);
+  requireNotNegative("wire resistance", supply.resistance, SOURCE);
+  const arriving = bracketedRoot(
+    (voltage) => voltage + supply.resistance * pumpCurrent(pump, flow, voltage) - supply.voltage,
+    0,
+    supply.voltage * CLEAR,
+  );
+  return pumpHead(pump, flow, arriving);
+}
+
+/**
  * Loss coefficient of a watering head, on the speed in the hose, from a bucket filled through it.
  *
  * @param lifting pump, hose without the watering head, and lift, units at the type's fields
@@ -167,12 +188,7 @@ export function flowByItself({ pump, line, lift }: Lifting): number {
 export function outletKFromBucket(lifting: Lifting, supply: Supply, flow: number): number {
   requirePositive("flow into the bucket", flow, SOURCE);
   const { pump, line, lift } = lifting;
-  const arriving = bracketedRoot(
-    (voltage) => voltage + supply.resistance * pumpCurrent(pump, flow, voltage) - supply.voltage,
-    0,
-    supply.voltage * CLEAR,
-  );
-  const left = pumpHead(pump, flow, arriving) - lift - gravityHead(line, flow);
+  const left = headUnder(pump, supply, flow) - lift - gravityHead(line, flow);
   if (left < -ROUNDING * pump.shutoffHead) {
     throw new DomainError("flow into the bucket", flow, "no more than the pump gives without a head", SOURCE);
   }

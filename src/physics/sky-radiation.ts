@@ -7,6 +7,8 @@ import { cooperDeclination, setHourAngle } from "./sun-angles.ts";
 const BOOK = "Duffie and Beckman, Solar Engineering of Thermal Processes";
 /** Solar constant of the book, 4th edition [W/m2]. */
 const SOLAR_CONSTANT = 1367;
+/** Rain from which a day counts as a wet one, with less sun [m]: that which ends a dry run. Definition. */
+export const WET_DAY: number = MILLIMETRE;
 /** Sunset hour angle that parts winter from the rest in Erbs' relations [rad]. */
 const WINTER_SUNSET = (81.4 * Math.PI) / 180;
 

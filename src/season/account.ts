@@ -44,6 +44,7 @@ function waterStored(machine: Machine): number {
 function energyStored(machine: Machine): number {
   let sum = 0;
   for (const charge of machine.batteries.charge) sum += charge;
+  for (const charge of machine.batteries.spare) sum += charge;
   return sum;
 }
 

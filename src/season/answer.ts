@@ -146,6 +146,15 @@ export type BatteryAnswer = {
   readonly lowestShare: number;
   /** Days a season on which a watering stopped for want of charge. */
   readonly daysEmpty: number;
+  /** A season [J]: what panel or house put in, what pumps took, what was lost in it. */
+  readonly seasonEntered: number;
+  readonly seasonUsed: number;
+  readonly seasonLost: number;
+  /** In it (with a second one that is swapped) each evening, and what came, was used and was lost each day [J]. */
+  readonly stored: Float64Array;
+  readonly entered: Float64Array;
+  readonly used: Float64Array;
+  readonly lost: Float64Array;
 };
 
 /** Likely loss of one crop's harvest to thirst [-]; null where no yield response is published for it. */
@@ -186,6 +195,15 @@ export type BedAnswer = {
   readonly seasons: readonly BedSeason[];
   /** Given each day [m3]. */
   readonly given: Float64Array;
+  /** Days a season on which a later waterer gave what an earlier one could not. */
+  readonly daysHelped: number;
+  /** Days a season on which its first waterer that could not give all lacked each of BOUNDS. */
+  readonly lackedDays: Float64Array;
+  /** On each day: what its first waterer that could not give all lacked, its place in BOUNDS and one more; 0: nothing. */
+  readonly lacked: Uint8Array;
+  /** Place of the last waterer that gave anything, and one more; 0: none. And 1 where it got less than it asked for. */
+  readonly lastBy: Uint8Array;
+  readonly unfilled: Uint8Array;
   /** Water short in the root zone each evening, depth over the watered ground [m]. */
   readonly depletion: Float64Array;
 };

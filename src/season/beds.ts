@@ -31,6 +31,11 @@ export type Bed = {
   asked: number;
   bound: number;
   readonly given: Float64Array;
+  /** On each day: what the first waterer that could not give all lacked, its place in BOUNDS and one more; 0: nothing. */
+  readonly lacked: Uint8Array;
+  /** Place of the last waterer that gave anything, and one more; 0: none. And 1 where it got less than it asked for. */
+  readonly lastBy: Uint8Array;
+  readonly unfilled: Uint8Array;
   readonly evening: Float64Array;
   readonly potential: Tally;
   readonly use: Tally;
@@ -38,8 +43,12 @@ export type Bed = {
   readonly due: Tally;
   readonly met: Tally;
   readonly daysShort: Tally;
+  /** Days on which a later waterer gave what an earlier one could not. */
+  readonly daysHelped: Tally;
   /** Unmet water by season, the last for days outside, and within it by bound [m3]. */
   readonly unmet: readonly Float64Array[];
+  /** Days of the whole seasons on which each bound was the first to lack. */
+  readonly lackedDays: Float64Array;
 };
 
 /** What beds are put together from. */
@@ -111,6 +120,9 @@ function sums({ seasons, years, sky }: BedGround) {
   const tally = () => newTally(seasons, years);
   return {
     given: new Float64Array(sky.eto.length),
+    lacked: new Uint8Array(sky.eto.length),
+    lastBy: new Uint8Array(sky.eto.length),
+    unfilled: new Uint8Array(sky.eto.length),
     evening: new Float64Array(sky.eto.length),
     potential: tally(),
     use: tally(),
@@ -118,6 +130,8 @@ function sums({ seasons, years, sky }: BedGround) {
     due: tally(),
     met: tally(),
     daysShort: tally(),
+    daysHelped: tally(),
+    lackedDays: new Float64Array(BOUNDS.length),
     unmet: Array.from({ length: seasons + 1 }, () => new Float64Array(BOUNDS.length)),
   };
 }

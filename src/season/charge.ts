@@ -1,11 +1,14 @@
-// The batteries after the day's watering: their lowest, then what the sun or the house puts back.
+// The batteries after the day's watering: their lowest, what they lose by themselves, and what sun or house put back.
 
 import type { Machine } from "./machine.ts";
 import type { BatteryPart } from "./plan.ts";
 import { count } from "./tally.ts";
 
+/** What one battery took in and lost: one record, so that no day makes an object [J]. */
+const today = { entered: 0, lost: 0 };
+
 /**
- * Charges every battery.
+ * Ends the day of every battery.
  *
  * @param machine the run [-]
  * @param day of the record [day]
@@ -13,24 +16,70 @@ import { count } from "./tally.ts";
  */
 export function chargeAll(machine: Machine, day: number): void {
   const { batteries, ledger } = machine;
-  const { charge, usable, lowest } = batteries;
-  const month = machine.months[day] as number;
+  const { charge, spare, lowest } = batteries;
   for (let i = 0; i < charge.length; i++) {
     const part = batteries.parts[i] as BatteryPart;
-    const before = charge[i] as number;
-    lowest[i] = Math.min(lowest[i] as number, before);
+    lowest[i] = Math.min(lowest[i] as number, charge[i] as number);
     if (batteries.short[i] === 1) {
       const tally = batteries.daysShort[i];
       if (tally) count(tally, machine.slots, 1);
     }
-    const room = (usable[i] as number) - before;
-    const stored = part.chargeByMonth
-      ? Math.min(room, (part.chargeByMonth[month] ?? 0) * part.efficiency)
-      : room;
-    if (stored <= 0) continue;
-    charge[i] = before + stored;
-    const entered = stored / part.efficiency;
-    ledger.energyIn += entered;
-    ledger.energyOut += entered - stored;
+    today.entered = 0;
+    today.lost = 0;
+    leak(charge, i, part);
+    leak(spare, i, part);
+    put(part.charged === "swapped" ? spare : charge, i, part, offered(machine, part, day));
+    if (part.charged === "swapped") swap(machine, i);
+    ledger.energyIn += today.entered;
+    ledger.energyOut += today.lost;
+    book(machine, i, day);
   }
+}
+
+/** What a battery loses by itself in a day. */
+function leak(held: Float64Array, i: number, part: BatteryPart): void {
+  const lost = (held[i] as number) * part.selfDischarge;
+  held[i] = (held[i] as number) - lost;
+  today.lost += lost;
+}
+
+/** Energy that panel or house has for it today [J]. */
+function offered(machine: Machine, part: BatteryPart, day: number): number {
+  if (part.charged === "mains") return Infinity;
+  if (part.charged === "carried" && (day + 1) % part.carriedEvery !== 0) return 0;
+  if (part.leastChargingTemperature !== null) {
+    const { highest, lowest } = machine.record;
+    const air = ((highest?.[day] ?? Number.NaN) + (lowest?.[day] ?? Number.NaN)) / 2;
+    if (air < part.leastChargingTemperature) return 0;
+  }
+  const months = machine.wet[day] === 1 ? part.wetCharge : part.dryCharge;
+  return months[machine.months[day] as number] ?? 0;
+}
+
+/** Stores what is offered, as far as there is room; the rest never leaves the panel. */
+function put(held: Float64Array, i: number, part: BatteryPart, energy: number): void {
+  const before = held[i] as number;
+  const stored = Math.min(part.usable - before, energy * part.efficiency);
+  if (!(stored > 0)) return;
+  held[i] = before + stored;
+  const entered = stored / part.efficiency;
+  today.entered += entered;
+  today.lost += entered - stored;
+}
+
+/** In the evening the fuller of two goes to the pump. */
+function swap({ batteries: { charge, spare } }: Machine, i: number): void {
+  const [held, second] = [charge[i] as number, spare[i] as number];
+  if (second <= held) return;
+  charge[i] = second;
+  spare[i] = held;
+}
+
+function book({ batteries }: Machine, i: number, day: number): void {
+  const days = batteries.books[i];
+  if (!days) return;
+  days.stored[day] = (batteries.charge[i] as number) + (batteries.spare[i] as number);
+  days.entered[day] = today.entered;
+  days.lost[day] = today.lost;
+  days.used[day] = batteries.drawn[i] as number;
 }

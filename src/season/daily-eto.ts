@@ -8,36 +8,56 @@ import { calendarDate, dayOfYear, isoDate } from "../units/calendar.ts";
 import { DAY } from "../units/constants.ts";
 import type { EtoChoice } from "./plan.ts";
 
-type Answer = { readonly eto: Float64Array } | { readonly failed: string };
+type Answer =
+  | {
+      readonly eto: Float64Array;
+      /** Days whose temperatures were those of the normals. */
+      readonly fromNormals: number;
+    }
+  | { readonly failed: string };
 
 /**
  * Reference evapotranspiration of each day.
  *
  * @param record the daily record [-]
  * @param choice method, place, monthly means [m/s] and factor, units at the type's fields
- * @returns depth of each day [m], or why there is none
+ * @returns depth of each day [m] and how many were told from the normals' temperatures, or why there is none
+ * @validity a day without temperatures takes the highest and lowest of its month's normals, by Eq. 52
  * @source the user's monthly means, or FAO-56 Eq. 6 or Eq. 52
  */
 export function dailyEto(record: DailyRecord, choice: EtoChoice): Answer {
   if (choice.method === "monthly") return byMonth(record, choice);
-  const { highest, lowest } = record;
-  if (!highest || !lowest) {
+  if (!(record.highest && record.lowest) && !choice.normals) {
     return {
       failed: "The record has no temperatures, and no monthly figures of evapotranspiration are given.",
     };
   }
   const eto = new Float64Array(record.rain.length);
+  let fromNormals = 0;
   for (let day = 0; day < eto.length; day++) {
     const date = record.firstDay + day;
-    const [high, low] = [highest[day], lowest[day]];
-    if (high === undefined || low === undefined || Number.isNaN(high + low)) {
-      return { failed: `The record has no temperatures on ${isoDate(date)}.` };
-    }
-    const depth = depthOf(record, choice, day, { highest: high, lowest: low });
+    const own = ownWarmth(record, day);
+    const warmth = own ?? normalWarmth(choice, date);
+    if (!warmth) return { failed: `The record has no temperatures on ${isoDate(date)}.` };
+    const depth = depthOf(record, own ? choice : { ...choice, method: "hargreaves" }, day, warmth);
     if (typeof depth === "string") return { failed: `${isoDate(date)}: ${depth}` };
     eto[day] = depth * choice.factor;
+    if (!own) fromNormals++;
   }
-  return { eto };
+  return { eto, fromNormals };
+}
+
+/** A day's own temperatures; null where one of them was not measured. */
+function ownWarmth(record: DailyRecord, day: number): Warmth | null {
+  const [highest, lowest] = [reading(record.highest, day), reading(record.lowest, day)];
+  return highest === null || lowest === null ? null : { highest, lowest };
+}
+
+/** Highest and lowest temperature of a date's month in the normals [K]; null without both. */
+function normalWarmth({ normals }: EtoChoice, date: number): Warmth | null {
+  const { month } = calendarDate(date);
+  const [highest, lowest] = [normals?.highest[month - 1], normals?.lowest[month - 1]];
+  return highest === undefined || lowest === undefined ? null : { highest, lowest };
 }
 
 type Warmth = { readonly highest: number; readonly lowest: number };
@@ -79,5 +99,5 @@ function byMonth(record: DailyRecord, choice: EtoChoice): Answer {
     const { month } = calendarDate(record.firstDay + day);
     return (months[month - 1] ?? 0) * DAY * choice.factor;
   });
-  return { eto };
+  return { eto, fromNormals: 0 };
 }

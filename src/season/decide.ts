@@ -21,6 +21,7 @@ export function decide(machine: Machine, day: number): void {
   machine.hands.left = machine.plan.minutesPerDay ?? Infinity;
   machine.pumpLeft.fill(DAY);
   machine.batteries.short.fill(0);
+  machine.batteries.drawn.fill(0);
   machine.tanks.drawn.fill(0);
   const dayInSeason = machine.dayInSeason[day] as number;
   if (dayInSeason === 1) machine.spilledSince.fill(0);

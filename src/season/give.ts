@@ -1,14 +1,18 @@
 // One source gives one bed what it can: as far as water, pump, charge, hands and the beds before it allow.
 
+import { DAY } from "../units/constants.ts";
 import type { Bed } from "./beds.ts";
 import { BY_HAND, ENERGY, HELD_BACK, PUMP_TIME, UNBOUND, whyEmpty } from "./bounds.ts";
 import type { Machine } from "./machine.ts";
 import { drawdown, drawnWithin, readDrawdown } from "./run-pump.ts";
 import type { Source } from "./sources.ts";
+import { elapsedAt, fullTimeBy } from "./sun-run.ts";
 import { count } from "./tally.ts";
 
 /** The last gift: its first bound, amount [m3], time [s] and rounds. One record, so that no watering makes an object. */
 export const gift = { bound: UNBOUND, amount: 0, time: 0, trips: 0 };
+/** A month without sun. */
+const NO_SUN: readonly number[] = [0];
 const budget = { time: 0, energy: 0 };
 
 /** Shortfall that is rounding rather than want [-]. */
@@ -42,11 +46,11 @@ export function give(machine: Machine, bed: Bed, rank: number, want: number, day
   else gift.amount = Math.min(want, within);
   if (gift.amount > 0) {
     if (source.roundVolume > 0) boundByRounds(machine, source);
-    else boundByPump(machine, source, held, gift.amount);
+    else boundByPump(machine, source, held, gift.amount, day);
   }
   const free = leftForThis(machine, bed, rank, day);
   if (free < want - tiny) boundBy(HELD_BACK, free);
-  if (gift.amount > 0) take(machine, source, held, gift.amount);
+  if (gift.amount > 0) take(machine, source, held, gift.amount, day);
 }
 
 function boundByRounds(machine: Machine, source: Source): void {
@@ -57,21 +61,47 @@ function boundByRounds(machine: Machine, source: Source): void {
   if (most < gift.amount * (1 - ROUNDING)) boundBy(BY_HAND, most);
 }
 
-/** Checks pump time, charge and hands each against what the water allows. */
-function boundByPump(machine: Machine, source: Source, held: number, most: number): void {
+/** Full running by the hour, from the hour of watering on, of a pump that today's sun drives; null where it has a battery. */
+function sunOn(machine: Machine, source: Source, day: number): readonly number[] | null {
+  if (!source.sun) return null;
+  const months = machine.wet[day] === 1 ? source.sun.wet : source.sun.dry;
+  return months[machine.months[day] as number] ?? NO_SUN;
+}
+
+/** When a pump is set up for its next watering, after the hour of watering [s]. */
+const readyAt = (machine: Machine, source: Source): number =>
+  DAY - (machine.pumpLeft[source.pump] as number) + source.setUp;
+
+/** Full running that comes together within a time from now [s]. */
+function runningWithin(hours: readonly number[] | null, from: number, time: number): number {
+  return hours ? fullTimeBy(hours, from + Math.max(0, time)) - fullTimeBy(hours, from) : time;
+}
+
+/** Checks pump time, charge or sun, and hands each against what the water allows. */
+function boundByPump(machine: Machine, source: Source, held: number, most: number, day: number): void {
   readDrawdown(source, held, most);
   const { time, energy } = drawdown;
+  const sun = sunOn(machine, source, day);
+  const from = readyAt(machine, source);
   const pumpTime = (machine.pumpLeft[source.pump] as number) - source.setUp;
-  if (time > pumpTime) boundBy(PUMP_TIME, within(source, held, most, pumpTime, Infinity));
+  if (sun) boundBySun(source, held, most, runningWithin(sun, from, DAY));
+  // Under the sun night ends the day sooner.
+  else if (time > pumpTime) boundBy(PUMP_TIME, within(source, held, most, pumpTime, Infinity));
   const charge = source.battery < 0 ? Infinity : (machine.batteries.charge[source.battery] as number);
   if (energy > charge) {
     machine.batteries.short[source.battery] = 1;
     boundBy(ENERGY, within(source, held, most, Infinity, charge));
   }
-  const hands = machine.hands.left - source.setUp;
+  const hands = runningWithin(sun, from, machine.hands.left - source.setUp);
   if ((source.attended ? time : 0) > hands) {
     boundBy(BY_HAND, source.attended ? within(source, held, most, hands, Infinity) : 0);
   }
+}
+
+function boundBySun(source: Source, held: number, most: number, running: number): void {
+  // Sun that just does must not fail by rounding.
+  if (drawdown.time * (1 - ROUNDING) > running)
+    boundBy(ENERGY, within(source, held, most, running, Infinity));
 }
 
 function within(source: Source, held: number, most: number, time: number, energy: number): number {
@@ -98,7 +128,7 @@ function leftForThis(machine: Machine, bed: Bed, rank: number, day: number): num
 }
 
 /** Takes water out of the tank and time and charge out of the budgets. */
-function take(machine: Machine, source: Source, held: number, amount: number): void {
+function take(machine: Machine, source: Source, held: number, amount: number, day: number): void {
   const { tanks, slots, batteries } = machine;
   tanks.volume[source.tank] = held - amount;
   tanks.drawn[source.tank] = (tanks.drawn[source.tank] as number) + amount;
@@ -114,7 +144,10 @@ function take(machine: Machine, source: Source, held: number, amount: number): v
     return;
   }
   readDrawdown(source, held, amount);
-  const { time, energy } = drawdown;
+  const { energy } = drawdown;
+  const sun = sunOn(machine, source, day);
+  const from = readyAt(machine, source);
+  const time = sun ? elapsedAt(sun, fullTimeBy(sun, from) + drawdown.time) - from : drawdown.time;
   machine.pumpLeft[source.pump] = (machine.pumpLeft[source.pump] as number) - time - source.setUp;
   gift.time = time;
   const byHand = source.setUp + (source.attended ? time : 0);
@@ -122,10 +155,11 @@ function take(machine: Machine, source: Source, held: number, amount: number): v
   count(source.hands, slots, byHand);
   count(source.time, slots, time);
   if (source.battery < 0) return;
-  // The bisection that fits a charge may end a hair above it.
+  // The bisection that fits a charge may end a hair above it, or leave a hair in it.
   const charge = batteries.charge[source.battery] as number;
-  const used = Math.min(charge, energy);
+  const used = energy > charge * (1 - ROUNDING) ? charge : energy;
   batteries.charge[source.battery] = charge - used;
+  batteries.drawn[source.battery] = (batteries.drawn[source.battery] as number) + used;
   count(source.energy, slots, used);
   machine.ledger.energyOut += used;
 }

@@ -3,6 +3,7 @@
 import { DAY, MINUTE } from "../units/constants.ts";
 import { doneIn, headGrowth, movedIn, readDecline } from "./line-step.ts";
 import { gapOf, readFlows } from "./pipe-flow.ts";
+import type { PipeGroup } from "./pipe-groups.ts";
 import type { Pipes } from "./pipes.ts";
 import type { LinePart } from "./plan.ts";
 import { holdToSources } from "./source-hold.ts";
@@ -41,31 +42,43 @@ const NOTHING = 1e-8;
  * @source see line-step.ts; all flows from the same levels, then scaled by what their source holds
  */
 export function runGravity(pipes: Pipes, tanks: Tanks, time = DAY, stepping: Stepping = STEPPING): number {
+  let lost = 0;
+  for (let k = 0; k < pipes.groups.length; k++) {
+    lost += runGroup(pipes, pipes.groups[k] as PipeGroup, tanks, { time, stepping });
+  }
+  return lost;
+}
+
+type Span = { readonly time: number; readonly stepping: Stepping };
+
+function runGroup(pipes: Pipes, group: PipeGroup, tanks: Tanks, { time, stepping }: Span): number {
   let left = time;
   let wanted = stepping.first;
   let lost = 0;
-  while (left > 0 && readFlows(pipes, tanks)) {
-    const step = Math.min(left, stepLimit(pipes, wanted, stepping));
-    planStep(pipes, step, time - left);
-    holdToSources(pipes, tanks);
-    lost += applyStep(pipes, tanks);
+  while (left > 0 && readFlows(pipes, group, tanks)) {
+    const step = Math.min(left, stepLimit(pipes, group, wanted, stepping));
+    planStep(pipes, group, step, time - left);
+    holdToSources(pipes, group, tanks);
+    lost += applyStep(pipes, group, tanks);
     left -= step;
-    if (isStill(pipes.step)) break;
+    if (isStill(pipes.step, group)) break;
     wanted = step * stepping.growth;
   }
   return lost;
 }
 
-function isStill(step: Float64Array): boolean {
-  for (let i = 0; i < step.length; i++) if (Math.abs(step[i] as number) >= NOTHING) return false;
+function isStill(step: Float64Array, { lines }: PipeGroup): boolean {
+  for (let k = 0; k < lines.length; k++)
+    if (Math.abs(step[lines[k] as number] as number) >= NOTHING) return false;
   return true;
 }
 
 /** The longest step that no line's limits forbid [s]. */
-function stepLimit(pipes: Pipes, wanted: number, stepping: Stepping): number {
+function stepLimit(pipes: Pipes, group: PipeGroup, wanted: number, stepping: Stepping): number {
   let step = wanted;
   let stop = Infinity;
-  for (let i = 0; i < pipes.flow.length; i++) {
+  for (let k = 0; k < group.lines.length; k++) {
+    const i = group.lines[k] as number;
     if (pipes.flow[i] === 0) continue;
     const alone = !pipes.joined[i] && !isShared(pipes, i);
     stop = Math.min(stop, untilBand(pipes, i, alone));
@@ -120,8 +133,9 @@ function sharedLimit(pipes: Pipes, i: number, change: number): number {
   return Number.isNaN(limit) ? Infinity : limit;
 }
 
-function planStep(pipes: Pipes, time: number, since: number): void {
-  for (let i = 0; i < pipes.flow.length; i++) {
+function planStep(pipes: Pipes, group: PipeGroup, time: number, since: number): void {
+  for (let k = 0; k < group.lines.length; k++) {
+    const i = group.lines[k] as number;
     const flow = pipes.flow[i] as number;
     if (flow === 0) {
       pipes.step[i] = 0;
@@ -141,10 +155,11 @@ function planStep(pipes: Pipes, time: number, since: number): void {
 }
 
 /** Moves the step's water; returns what ran out of free ends [m3]. */
-function applyStep(pipes: Pipes, tanks: Tanks): number {
+function applyStep(pipes: Pipes, group: PipeGroup, tanks: Tanks): number {
   const { volume } = tanks;
   let lost = 0;
-  for (let i = 0; i < pipes.step.length; i++) {
+  for (let k = 0; k < group.lines.length; k++) {
+    const i = group.lines[k] as number;
     const amount = pipes.step[i] as number;
     if (amount === 0) continue;
     const [a, b] = [pipes.from[i] as number, pipes.to[i] as number];

@@ -1,8 +1,10 @@
 // Everything one run holds, put together once from the plan and the record; the days then change it in place.
 
+import { WET_DAY } from "../physics/sky-radiation.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { calendarDate } from "../units/calendar.ts";
 import { type Ledger, newLedger } from "./account.ts";
+import { type Batteries, readyBatteries } from "./batteries.ts";
 import { type Bed, type KnownBeds, readyBeds } from "./beds.ts";
 import type { DayLog } from "./day-log.ts";
 import { type DueDraw, readyDraws } from "./draws.ts";
@@ -11,7 +13,7 @@ import { type Pipes, readyPipes } from "./pipes.ts";
 import { BOUNDS, type LeftOut, type SeasonPlan } from "./plan.ts";
 import { dailyCatch } from "./roof-catch.ts";
 import { type Sky, skyOf } from "./sky.ts";
-import { type Batteries, carried, pumped, pumpsOf, readyBatteries, type Source } from "./sources.ts";
+import { carried, pumped, pumpsOf, type Source } from "./sources.ts";
 import { dayOfSeason, type SeasonDates, type Span, slotsOf, wholeSeasons, wholeYears } from "./spans.ts";
 import { newTally, type Slots, type Tally } from "./tally.ts";
 import { readyTanks, type Tanks } from "./tanks.ts";
@@ -29,6 +31,8 @@ export type Machine = {
   readonly seasonSlots: Int32Array;
   readonly yearSlots: Int32Array;
   readonly months: Uint8Array;
+  /** 1 on days with so much rain that their sun is darker. */
+  readonly wet: Uint8Array;
   readonly slots: Slots;
   readonly tanks: Tanks;
   readonly pipes: Pipes;
@@ -109,6 +113,7 @@ export function readyMachine(
     arriving: sky.arriving,
     eto,
     ...days,
+    wet: Uint8Array.from(record.rain, (rain) => (rain >= WET_DAY ? 1 : 0)),
     tanks,
     pipes,
     beds: readyBeds(
@@ -126,7 +131,7 @@ export function readyMachine(
     ),
     draws: readyDraws(byId(plan.draws), tanks, spans, leftOut),
     sources,
-    batteries: readyBatteries(byId(plan.batteries), spans.seasons, spans.years),
+    batteries: readyBatteries(byId(plan.batteries), { ...spans, length }),
     feeders,
     spillers: spillersOf(tanks, feeders),
     ...roofsOf(plan, tanks, sky),

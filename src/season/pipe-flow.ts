@@ -1,6 +1,7 @@
 // Which way each line runs now and how much, from the heights of the water at its ends; tees included.
 
 import { GRAVITY } from "../units/constants.ts";
+import type { PipeGroup } from "./pipe-groups.ts";
 import type { Pipes } from "./pipes.ts";
 import type { LinePart } from "./plan.ts";
 import { levelOf, surfaceOf, type Tanks } from "./tanks.ts";
@@ -14,24 +15,27 @@ const HALVINGS = 60;
 const ROUNDS = 40;
 
 /**
- * Reads the heights of water and works out every line's flow.
+ * Reads the heights of water and works out the flow of every line of a group.
  *
  * @param pipes the lines; their heads, flows and nodes' gains are written [-]
+ * @param group which of them [-]
  * @param tanks the tanks [-]
  * @returns whether any line flows [-]
  * @source lineTable; continuity at a tee
  */
-export function readFlows(pipes: Pipes, tanks: Tanks): boolean {
-  for (let place = 0; place < tanks.parts.length; place++) {
+export function readFlows(pipes: Pipes, group: PipeGroup, tanks: Tanks): boolean {
+  const { lines } = group;
+  for (let k = 0; k < group.tanks.length; k++) {
+    const place = group.tanks[k] as number;
     const level = levelOf(tanks, place);
     pipes.surface[place] = (tanks.parts[place] as { floor: number }).floor + level;
     pipes.area[place] = surfaceOf(tanks, place, level);
   }
-  if (pipes.tees > 0) settleTees(pipes);
+  if (group.tees.length > 0) settleTees(pipes, group.tees);
   let moving = false;
-  for (let i = 0; i < pipes.parts.length; i++) if (readFlow(pipes, i) !== 0) moving = true;
-  if (pipes.tees > 0) closeTees(pipes);
-  if (moving) sumGains(pipes);
+  for (let k = 0; k < lines.length; k++) if (readFlow(pipes, lines[k] as number) !== 0) moving = true;
+  if (group.tees.length > 0) closeTees(pipes, group.tees);
+  if (moving) sumGains(pipes, group);
   return moving;
 }
 
@@ -110,11 +114,12 @@ export function gapOf(pipes: Pipes, line: LinePart, to: number): number {
   return (pipes.floor[to] as number) + (line.shutLevel ?? Infinity) - (pipes.surface[to] as number);
 }
 
-function sumGains(pipes: Pipes): void {
+function sumGains(pipes: Pipes, group: PipeGroup): void {
   const { gain, busy, flow, from, to } = pipes;
-  gain.fill(0);
-  busy.fill(0);
-  for (let i = 0; i < flow.length; i++) {
+  clearNodes(pipes, group.tanks, 0);
+  clearNodes(pipes, group.tees, pipes.firstTee);
+  for (let k = 0; k < group.lines.length; k++) {
+    const i = group.lines[k] as number;
     const rate = flow[i] as number;
     if (rate === 0) continue;
     const [a, b] = [from[i] as number, to[i] as number];
@@ -123,6 +128,13 @@ function sumGains(pipes: Pipes): void {
     if (b < 0) continue;
     gain[b] = (gain[b] as number) + rate;
     busy[b] = (busy[b] as number) + 1;
+  }
+}
+
+function clearNodes({ gain, busy }: Pipes, nodes: Int32Array, first: number): void {
+  for (let k = 0; k < nodes.length; k++) {
+    gain[first + (nodes[k] as number)] = 0;
+    busy[first + (nodes[k] as number)] = 0;
   }
 }
 
@@ -136,13 +148,12 @@ function surplusAt(pipes: Pipes, tee: number, height: number): number {
   return sum;
 }
 
-function settleTees(pipes: Pipes): void {
-  for (let tee = 0; tee < pipes.tees; tee++)
-    pipes.surface[pipes.firstTee + tee] = pipes.teeHeight[tee] as number;
-  const rounds = pipes.tees > 1 ? ROUNDS : 1;
+function settleTees(pipes: Pipes, tees: Int32Array): void {
+  for (const tee of tees) pipes.surface[pipes.firstTee + tee] = pipes.teeHeight[tee] as number;
+  const rounds = tees.length > 1 ? ROUNDS : 1;
   for (let round = 0; round < rounds; round++) {
     let shift = 0;
-    for (let tee = 0; tee < pipes.tees; tee++) shift = Math.max(shift, settleTee(pipes, tee));
+    for (const tee of tees) shift = Math.max(shift, settleTee(pipes, tee));
     if (shift < FILM) break;
   }
 }
@@ -170,8 +181,8 @@ function settleTee(pipes: Pipes, tee: number): number {
 }
 
 /** What rounding leaves over at a tee goes to its largest line, so that no water is made or lost there. */
-function closeTees(pipes: Pipes): void {
-  for (let tee = 0; tee < pipes.tees; tee++) closeTee(pipes, pipes.firstTee + tee, pipes.atTee[tee] ?? []);
+function closeTees(pipes: Pipes, tees: Int32Array): void {
+  for (const tee of tees) closeTee(pipes, pipes.firstTee + tee, pipes.atTee[tee] ?? []);
 }
 
 function closeTee(pipes: Pipes, node: number, lines: readonly number[]): void {

@@ -2,6 +2,7 @@
 
 import { type LineTable, lineTable } from "../physics/line-table.ts";
 import { volumeAt } from "../physics/vessel.ts";
+import { groupsOf, type PipeGroup } from "./pipe-groups.ts";
 import type { LeftOut, LinePart, TankPart, TeePart } from "./plan.ts";
 import type { Tanks } from "./tanks.ts";
 
@@ -14,9 +15,10 @@ export type Pipes = {
   /** Water in the tank at its start, or its end, that it can never take [m3]. */
   readonly under: Float64Array;
   readonly underBack: Float64Array;
-  /** First node that is a tee, and how many there are. */
+  /** First node that is a tee. */
   readonly firstTee: number;
-  readonly tees: number;
+  /** Lines that hang together; each group runs by itself. */
+  readonly groups: readonly PipeGroup[];
   /** Lines of each tee. */
   readonly atTee: readonly (readonly number[])[];
   /** Whether a line ends at a tee on either side. */
@@ -79,7 +81,7 @@ export function readyPipes(
     under: Float64Array.from(parts, (line, i) => underOf(tanks, from[i] as number, line.startHeight, true)),
     underBack: Float64Array.from(parts, (line, i) => underOf(tanks, to[i] as number, line.endHeight, false)),
     firstTee,
-    tees: tees.length,
+    groups: groupsOf(from, to, firstTee),
     atTee: tees.map((_, index) =>
       [...parts.keys()].filter((i) => from[i] === firstTee + index || to[i] === firstTee + index),
     ),

@@ -86,6 +86,15 @@ export type DrawPart = {
   readonly every: number;
 };
 
+/**
+ * What the sun gives a pump that hangs on a panel alone, from the hour of watering on: for each month, January first, how
+ * long the pump has run in full, in effect, by the end of each whole hour [s]; the first is 0, the last is at sunset.
+ */
+export type SunHours = readonly (readonly number[])[];
+
+/** The same on days without and with rain. */
+export type SunOnPump = { readonly dry: SunHours; readonly wet: SunHours };
+
 export type DeliveryPart = {
   readonly id: string;
   readonly from: string;
@@ -99,6 +108,8 @@ export type DeliveryPart = {
   readonly lowestWater: number;
   /** Battery it runs from; null: no limit on energy is known. */
   readonly battery: string | null;
+  /** The sun that drives it, where no battery stands between; left out: none. */
+  readonly sun?: SunOnPump | null;
   /** Moving and setting up, once a watering [s]. */
   readonly setUp: number;
   /** Whether someone holds the hose while it runs, so that its running counts as that person's time; left out: yes. */
@@ -117,14 +128,25 @@ export type CarryPart = {
   readonly canMass: number;
 };
 
+/** How a battery gets its charge: each night from the house; on its panel where it stands; carried to it every so many days; swapped with a second one that stands at the panel. */
+export type ChargeWay = "mains" | "in_place" | "carried" | "swapped";
+
 export type BatteryPart = {
   readonly id: string;
-  /** Usable from full to the depth of discharge [J]. */
+  /** Usable from full to the depth of discharge [J]; where two are swapped, of each. */
   readonly usable: number;
   readonly efficiency: number;
   readonly startShare: number;
-  /** Energy that reaches it on a day of each month [J], January first; null: charged each night from the house. */
-  readonly chargeByMonth: readonly number[] | null;
+  readonly charged: ChargeWay;
+  /** Days from one at the panel to the next, where it is carried. */
+  readonly carriedEvery: number;
+  /** Energy that its panel brings on a day without and with rain of each month [J], January first. */
+  readonly dryCharge: readonly number[];
+  readonly wetCharge: readonly number[];
+  /** Share of its charge that it loses by itself in a day. */
+  readonly selfDischarge: number;
+  /** No charge from a panel on days whose air is colder on the mean [K]; null: charged in any cold. */
+  readonly leastChargingTemperature: number | null;
 };
 
 export type CropPart = {

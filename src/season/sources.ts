@@ -1,7 +1,7 @@
 // What waters a bed: a pump with its hose, or cans by hand; how fast, at what cost, and what of the tank it can reach.
 
 import { volumeAt } from "../physics/vessel.ts";
-import type { BatteryPart, CarryPart, DeliveryPart, SeasonPlan, TankPart } from "./plan.ts";
+import type { CarryPart, DeliveryPart, SeasonPlan, SunOnPump, TankPart } from "./plan.ts";
 import { newTally, type Tally } from "./tally.ts";
 import type { Tanks } from "./tanks.ts";
 
@@ -17,6 +17,8 @@ export type Source = {
   /** Place of its pump and its battery; -1: none, or no limit known. */
   readonly pump: number;
   readonly battery: number;
+  /** The sun that drives it; null where it runs on anything else. */
+  readonly sun: SunOnPump | null;
   /** Moving and setting up, once a watering [s]; whether someone holds the hose while it runs. */
   readonly setUp: number;
   readonly attended: boolean;
@@ -29,38 +31,6 @@ export type Source = {
   readonly trips: Tally;
   readonly energy: Tally;
 };
-
-export type Batteries = {
-  readonly parts: readonly BatteryPart[];
-  /** Charge now, and what can be used [J]. */
-  readonly charge: Float64Array;
-  readonly usable: Float64Array;
-  /** Lowest evening so far [J]; whether a watering stopped for want of charge today. */
-  readonly lowest: Float64Array;
-  readonly short: Uint8Array;
-  readonly daysShort: readonly Tally[];
-};
-
-/**
- * Batteries ready to run, charged by their start share.
- *
- * @param parts sorted by id, units at the type's fields
- * @param seasons whole seasons [-]
- * @param years whole years [-]
- * @returns the batteries [-]
- * @source definition
- */
-export function readyBatteries(parts: readonly BatteryPart[], seasons: number, years: number): Batteries {
-  const charge = Float64Array.from(parts, ({ usable, startShare }) => usable * startShare);
-  return {
-    parts,
-    charge,
-    usable: Float64Array.from(parts, ({ usable }) => usable),
-    lowest: Float64Array.from(charge),
-    short: new Uint8Array(parts.length),
-    daysShort: parts.map(() => newTally(seasons, years)),
-  };
-}
 
 type Spans = { readonly seasons: number; readonly years: number };
 
@@ -90,7 +60,7 @@ export function pumpsOf(plan: SeasonPlan): readonly string[] {
 export function pumped(
   part: DeliveryPart,
   tanks: Tanks,
-  places: { readonly pumps: readonly string[]; readonly batteries: readonly BatteryPart[] },
+  places: { readonly pumps: readonly string[]; readonly batteries: readonly { readonly id: string }[] },
   spans: Spans,
 ): Source | null {
   const tank = tanks.placeOf.get(part.from);
@@ -106,6 +76,7 @@ export function pumped(
     powers: Float64Array.from(part.powers),
     pump: places.pumps.indexOf(part.pump ?? part.id),
     battery: places.batteries.findIndex(({ id }) => id === part.battery),
+    sun: part.sun ?? null,
     setUp: part.setUp,
     attended: part.attended ?? true,
     roundVolume: 0,
@@ -136,31 +107,11 @@ export function carried(part: CarryPart, tanks: Tanks, spans: Spans): Source | n
     powers: none,
     pump: -1,
     battery: -1,
+    sun: null,
     setUp: 0,
     attended: true,
     roundVolume: part.canVolume * part.cansAtOnce,
     roundTime: part.roundTime,
     ...tallies(spans),
   };
-}
-
-/**
- * A row at a volume, straight between its points and level beyond them.
- *
- * @param source whose volumes [m3]
- * @param row flows or powers at them [any]
- * @param volume in the tank [m3]
- * @returns the row's value [any]
- * @source definition
- */
-export function rowAt(source: Source, row: Float64Array, volume: number): number {
-  const { volumes } = source;
-  const last = volumes.length - 1;
-  if (last <= 0 || volume <= (volumes[0] as number)) return row[0] ?? 0;
-  if (volume >= (volumes[last] as number)) return row[last] as number;
-  let upper = 1;
-  while ((volumes[upper] as number) < volume) upper++;
-  const below = volumes[upper - 1] as number;
-  const share = (volume - below) / ((volumes[upper] as number) - below);
-  return (row[upper - 1] as number) * (1 - share) + (row[upper] as number) * share;
 }

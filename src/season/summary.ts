@@ -13,6 +13,7 @@ import type {
   TankAnswer,
 } from "./answer.ts";
 import { type Autonomy, autonomyOf } from "./autonomy.ts";
+import type { ChargeBook } from "./batteries.ts";
 import { bedSeasons } from "./bed-seasons.ts";
 import type { Bed } from "./beds.ts";
 import type { Machine } from "./machine.ts";
@@ -142,14 +143,24 @@ function sourceAnswer(source: Source, seasons: readonly Span[]): SourceAnswer {
   };
 }
 
+function meanSeason(machine: Machine, series: Float64Array): number {
+  const sum = machine.seasons.reduce((total, span) => total + sumOver(series, span), 0);
+  return sum / machine.seasons.length;
+}
+
 function batteryAnswer(machine: Machine, id: string, place: number): BatteryAnswer {
   const { lowest, usable, daysShort } = machine.batteries;
   const most = usable[place] as number;
   const tally = daysShort[place];
+  const books = machine.batteries.books[place] as ChargeBook;
   return {
     id,
     lowestShare: most > 0 ? (lowest[place] as number) / most : 0,
     daysEmpty: tally ? (meanOf(tally.seasons) ?? 0) : 0,
+    seasonEntered: meanSeason(machine, books.entered),
+    seasonUsed: meanSeason(machine, books.used),
+    seasonLost: meanSeason(machine, books.lost),
+    ...books,
   };
 }
 
@@ -166,6 +177,11 @@ function bedAnswer(bed: Bed, seasons: readonly Span[]): BedAnswer {
     binding: bindingOf(unmetOfBed(bed)),
     seasons: bedSeasons(bed, seasons),
     given: bed.given,
+    daysHelped: meanOf(bed.daysHelped.seasons) ?? 0,
+    lackedDays: bed.lackedDays.map((days) => days / seasons.length),
+    lacked: bed.lacked,
+    lastBy: bed.lastBy,
+    unfilled: bed.unfilled,
     depletion: bed.evening,
   };
 }

@@ -57,6 +57,7 @@ function waterBed(machine: Machine, bed: Bed, day: number): void {
     give(machine, bed, rank, want, day);
     want -= gift.amount;
     bound = Math.min(bound, gift.bound);
+    noteLack(bed, rank, day);
     if (machine.log && gift.amount > 0) noteGift(machine.log, bed, rank);
   }
   const given = bed.asked - Math.max(0, want);
@@ -65,7 +66,26 @@ function waterBed(machine: Machine, bed: Bed, day: number): void {
   const isShort = want > bed.asked * ROUNDING;
   // What it lacks after a full watering is for want of another one.
   bed.bound = isShort && bound < UNBOUND ? bound : HANDS;
+  closeLacks(machine, bed, day, isShort);
   if (bed.byCalendar) settleFixed(machine, bed, isShort ? want : 0, day);
+}
+
+/** Notes what a waterer lacked, and that it gave. */
+function noteLack(bed: Bed, rank: number, day: number): void {
+  if (bed.lacked[day] === 0 && gift.bound < UNBOUND) bed.lacked[day] = gift.bound + 1;
+  if (gift.amount > 0) bed.lastBy[day] = rank + 1;
+}
+
+/** Writes down what the day's watering lacked, and whether another way helped. */
+function closeLacks(machine: Machine, bed: Bed, day: number, isShort: boolean): void {
+  if (isShort) {
+    bed.unfilled[day] = 1;
+    if (bed.lacked[day] === 0) bed.lacked[day] = bed.bound + 1;
+  }
+  if ((bed.lastBy[day] as number) > 1) count(bed.daysHelped, machine.slots, 1);
+  const lacked = (bed.lacked[day] as number) - 1;
+  if (lacked < 0 || machine.slots.season >= machine.seasons.length) return;
+  bed.lackedDays[lacked] = (bed.lackedDays[lacked] as number) + 1;
 }
 
 /** A fixed watering is short by what was due and not given. */

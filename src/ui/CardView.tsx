@@ -3,7 +3,9 @@
 import { createMemo, For, Show } from "solid-js";
 import type { Card } from "../document/worksheet.ts";
 import type { Row } from "../graph/types.ts";
+import { BySeason } from "./BySeason.tsx";
 import { DipStrip } from "./DipStrip.tsx";
+import { Figures } from "./Figures.tsx";
 import { FoldedCard } from "./FoldedCard.tsx";
 import { Icon } from "./Icon.tsx";
 import { LeadRow } from "./LeadRow.tsx";
@@ -12,6 +14,7 @@ import { RowView } from "./Rows.tsx";
 import { isGiven } from "./row-kinds.ts";
 import { SizeCurve } from "./SizeCurve.tsx";
 import { useSheet } from "./sheet.ts";
+import { ThroughYear } from "./ThroughYear.tsx";
 
 function Menu(props: { readonly card: Card }) {
   const sheet = useSheet();
@@ -108,7 +111,16 @@ function Body(props: { readonly card: Card }) {
       <For each={main().filter((row) => !isGiven(row))}>
         {(row) => <RowView card={props.card} row={row} />}
       </For>
+      <Figures card={props.card} />
       <SizeCurve card={props.card} />
+      <Show when={sheet.kinds[props.card.kind]?.views}>
+        {(views) => (
+          <>
+            <ThroughYear card={props.card} row={views().year} />
+            <BySeason card={props.card} seasons={views().seasons} days={views().days} />
+          </>
+        )}
+      </Show>
       <Show when={minor().length > 0}>
         <details class="minor" open={minorOpen()}>
           <summary>More</summary>

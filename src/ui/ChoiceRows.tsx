@@ -1,8 +1,8 @@
-// Rows of which one picks: words, links to other cards, dates, free text.
+// Rows of which one picks: words, links to other cards, dates.
 
-import { createSignal, For, Index, type JSX, Show } from "solid-js";
+import { For, Index, type JSX, Show } from "solid-js";
 import type { Card } from "../document/worksheet.ts";
-import type { ChoiceGiven, DateGiven, Given, LinkGiven, TextGiven } from "../graph/types.ts";
+import type { ChoiceGiven, DateGiven, Given, LinkGiven } from "../graph/types.ts";
 import { Cautions } from "./Cautions.tsx";
 import { DayPicker } from "./DayPicker.tsx";
 import { useSheet } from "./sheet.ts";
@@ -101,6 +101,7 @@ function ManyLinks(props: { readonly card: Card; readonly row: LinkGiven }) {
   };
   const put = (list: readonly string[]) =>
     sheet.edit.given(props.card, props.row, list.length > 0 ? { value: [...list], unit: "" } : null);
+  const kindOf = (target: string) => targets().find((card) => card.id === target)?.kind;
   const title = (target: string) =>
     targets().find((card) => card.id === target)?.title ?? `${target}, which is gone`;
   return (
@@ -143,6 +144,22 @@ function ManyLinks(props: { readonly card: Card; readonly row: LinkGiven }) {
           </select>
         </li>
       </ol>
+      <For
+        each={(props.row.swaps ?? []).filter(
+          ({ from, to }) =>
+            ids().some((target) => kindOf(target) === from) && !ids().some((target) => kindOf(target) === to),
+        )}
+      >
+        {(swap) => (
+          <button
+            type="button"
+            class="small"
+            onClick={() => sheet.edit.swapLink(props.card, props.row, swap)}
+          >
+            {swap.ask}
+          </button>
+        )}
+      </For>
       <Show when={sheet.failure(id())}>{(text) => <p class="wrong">{text()}</p>}</Show>
       <Cautions card={props.card} beside={props.row.name} />
     </div>
@@ -195,36 +212,5 @@ export function DateRow(props: { readonly card: Card; readonly row: DateGiven })
         />
       </Show>
     </PickRow>
-  );
-}
-
-export function TextRow(props: { readonly card: Card; readonly row: TextGiven }) {
-  const sheet = useSheet();
-  const id = () => `${props.card.id}.${props.row.name}`;
-  const [draft, setDraft] = createSignal<string | null>(null);
-  const value = () => {
-    const entry = props.card.givens[props.row.name]?.value;
-    return typeof entry === "string" ? entry : props.row.default;
-  };
-  return (
-    <div class="row wide">
-      <label class="label" for={id()}>
-        {props.row.label}
-      </label>
-      <input
-        id={id()}
-        class="text"
-        autocomplete="off"
-        spellcheck={false}
-        title={props.row.help}
-        value={draft() ?? value()}
-        onInput={(event) => setDraft(event.currentTarget.value)}
-        onChange={(event) => {
-          sheet.edit.given(props.card, props.row, { value: event.currentTarget.value, unit: "" });
-          setDraft(null);
-          sheet.edit.settle();
-        }}
-      />
-    </div>
   );
 }

@@ -12,6 +12,8 @@ type Props = {
   /** `MM-DD`, or null for none. */
   readonly value: string | null;
   readonly optional: boolean;
+  /** What no date is called. */
+  readonly none?: string;
   readonly onPick: (value: string | null) => void;
 };
 
@@ -46,7 +48,7 @@ export function DayPicker(props: Props) {
         }
       >
         <Show when={props.optional || !parts()}>
-          <option value="">no date</option>
+          <option value="">{props.none ?? "no date"}</option>
         </Show>
         <For each={MONTHS}>{(name, index) => <option value={index() + 1}>{name}</option>}</For>
       </select>

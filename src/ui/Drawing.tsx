@@ -6,6 +6,7 @@ import { hitPath, PAINTED, type PartKind } from "../scene/layout.ts";
 import type { PlacedWords } from "../scene/place.ts";
 import { fitted, textWidth } from "../scene/text-block.ts";
 import { DayBar } from "./DayBar.tsx";
+import { DayNotes } from "./DayNotes.tsx";
 import { createDayPlayer } from "./day-player.ts";
 import { createElementWidth } from "./element-width.ts";
 import { createScene, type SceneModel } from "./scene-model.ts";
@@ -255,6 +256,7 @@ export function Drawing() {
       <Show when={!empty()}>
         <Show when={sheet.stored() && model.place().tanks.length > 0}>
           <DayBar player={player} dipped={dipped()} />
+          <DayNotes player={player} />
         </Show>
         <p class="key-line width">
           Heights are to scale, distances are not.

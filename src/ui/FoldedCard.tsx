@@ -32,6 +32,7 @@ export function FoldedCard(props: { readonly card: Card }) {
     const named = kind()?.glance?.flatMap((name) => all.find((row) => row.name === name) ?? []);
     return (named ?? all.filter((row) => !isGiven(row) && !row.hidden && !row.minor)).slice(0, AT_MOST);
   });
+  const leads = () => (kind()?.rows ?? []).filter((row) => row.lead);
   const mark = useMark(() => props.card);
   return (
     <button
@@ -44,6 +45,9 @@ export function FoldedCard(props: { readonly card: Card }) {
       <span class="name">{props.card.title}</span>
       <span class="kind">{kind()?.label ?? props.card.kind}</span>
       <Show when={mark()}>{(text) => <span class="mark">{text()}</span>}</Show>
+      <For each={leads()}>
+        {(row) => <span class="says">{sheet.shown(`${props.card.id}.${row.name}`)}</span>}
+      </For>
       <span class="facts">
         <For each={rows()}>
           {(row) => {

@@ -22,6 +22,17 @@ const DRAWINGS: Readonly<
     tone: "M19 19l-2 2M19 19l2 2",
     color: "var(--power)",
   },
+  pump: {
+    ink: "M6 20V10h10v10zM4 20h14M9 10V4h9",
+    tone: "M11 13v4M9 15h4",
+    color: "var(--power)",
+  },
+  wire: {
+    ink: "M3 6h3c6 0 4 10 10 10h5M3 10c6 0 4 10 10 10h8",
+    tone: "M14 4h6v4h-6z",
+    color: "var(--power)",
+  },
+  panel: { ink: "M3 18 7 6h14l-4 12zM5 12h14M12 6 9 18", tone: "M17 2l1-1M21 3l-2 1", color: "var(--power)" },
   battery: { ink: "M3 8h18v12H3zM7 8V5M17 8V5", tone: "M12 11v6M9 14h6", color: "var(--power)" },
   carry: { ink: "M5 10h10l-1 10H6zM15 13l5-4M7 10a3 3 0 0 1 6 0" },
   bed: { ink: "M3 14h18v6H3z", tone: "M7 14V8M12 14V6M17 14V8", color: "var(--growth)" },

@@ -13,6 +13,7 @@ import { ShareTool } from "./ShareDialog.tsx";
 import { StartDialog } from "./StartDialog.tsx";
 import { StoredWater } from "./StoredChart.tsx";
 import { useSheet } from "./sheet.ts";
+import { WeekPlan } from "./WeekPlan.tsx";
 
 function Tools(props: { readonly onStart: () => void }) {
   const sheet = useSheet();
@@ -45,6 +46,7 @@ function Tools(props: { readonly onStart: () => void }) {
       <button type="button" class="tool" onClick={() => props.onStart()}>
         Worksheets
       </button>
+      <WeekPlan />
       <ShareTool />
       <button type="button" class="tool" onClick={() => window.print()}>
         Print

@@ -11,10 +11,11 @@ import type {
   Row,
   TextGiven,
 } from "../graph/types.ts";
-import { ChoiceRow, DateRow, LinkRow, TextRow } from "./ChoiceRows.tsx";
+import { ChoiceRow, DateRow, LinkRow } from "./ChoiceRows.tsx";
 import { ListRow } from "./ListRows.tsx";
 import { NumberRow } from "./NumberRow.tsx";
 import { ResultRow } from "./ResultRow.tsx";
+import { TextRow } from "./TextRows.tsx";
 
 export function RowView(props: { readonly card: Card; readonly row: Row }) {
   const as = <Kind extends Row>(kind: Kind["row"]): Kind | false =>

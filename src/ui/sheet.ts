@@ -6,7 +6,7 @@ import type { Card, Entry, UnitSystemName, Worksheet } from "../document/workshe
 import type { ShownCaution } from "../graph/cautions.ts";
 import type { Explanation } from "../graph/explain.ts";
 import type { Movement } from "../graph/moved.ts";
-import type { CardKind, CardKinds, Problem, Result, Row } from "../graph/types.ts";
+import type { CardKind, CardKinds, LinkGiven, Problem, Result, Row } from "../graph/types.ts";
 import type { StoredSeries } from "../scene/stored-water.ts";
 import type { ReadOptions } from "../units/read.ts";
 import type { ShowOptions } from "../units/show.ts";
@@ -76,6 +76,8 @@ export type Edits = {
   /** An edit of one field ends here; the next one is a step of its own. */
   readonly settle: () => void;
   readonly addCard: (kind: CardKind) => void;
+  /** Puts a card of another kind in the place of those that a link row names. */
+  readonly swapLink: (card: Card, row: LinkGiven, swap: NonNullable<LinkGiven["swaps"]>[number]) => void;
   readonly removeCard: (card: Card) => void;
   readonly copyCard: (card: Card) => void;
   readonly renameCard: (card: Card, title: string) => void;
@@ -83,6 +85,8 @@ export type Edits = {
   readonly moveCard: (card: Card, by: number) => void;
   readonly page: (change: Partial<Pick<Worksheet, "title" | "datum" | "currency" | "made_by">>) => void;
   readonly units: (units: UnitSystemName) => void;
+  /** Says that today is the day it is here. */
+  readonly today: () => void;
   readonly undo: () => void;
   readonly redo: () => void;
   readonly hold: () => void;

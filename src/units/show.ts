@@ -1,6 +1,7 @@
 // A number in SI as a grower reads it: the worksheet's unit or the number's own, by the form of its measure.
 
 import { clockText } from "./clock.ts";
+import { MINUTE } from "./constants.ts";
 import { withCurrency } from "./currency.ts";
 import { durationText, spanText } from "./duration-text.ts";
 import { MEASURES, type Measure, type MeasureName, type UnitSystem } from "./measures.ts";
@@ -18,6 +19,8 @@ export type ShowOptions = {
   readonly currency: string;
   /** The number's own unit, used where it suits the measure. */
   readonly unit?: string;
+  /** Significant figures, where fewer than the measure's are enough, as in a sentence. */
+  readonly figures?: number;
 };
 
 export type DisplayParts = { readonly number: string; readonly unit: string };
@@ -69,26 +72,37 @@ function spelledUnit(value: number, unitText: string): string | null {
   return value === 1 ? unitText : `${unitText}s`;
 }
 
+/** From so much on, whole minutes are near enough where few figures are asked for [s]. */
+const MINUTES_ALONE_FROM = 2 * MINUTE;
+
+/** A time in words where its measure is told so; null for any other. */
+function timeText(si: number, { form, figures: most }: Measure, options: ShowOptions): string | null {
+  const { locale, unit, figures = most } = options;
+  const isRough = figures < most && Math.abs(si) >= MINUTES_ALONE_FROM;
+  if (form === "duration") return durationText(isRough ? Math.round(si / MINUTE) * MINUTE : si, locale);
+  if (form === "clock") return clockText(si, locale);
+  const inDays = form === "span" && (unit === undefined || parseUnit(unit)?.text === "day");
+  return inDays ? spanText(si, figures, locale) : null;
+}
+
 /** The number and the unit of a quantity apart, for a screen that sets them apart. */
 export function displayParts(given: number, measureName: MeasureName, options: ShowOptions): DisplayParts {
   const measure: Measure = MEASURES[measureName];
   const { locale, unit } = options;
+  const figures = Math.min(measure.figures, options.figures ?? measure.figures);
   if (!Number.isFinite(given)) return { number: "–", unit: "" };
   // A cubic millimetre is what rounding leaves of a balance over decades; nobody measures it.
   const si = measure.si === "m3" && Math.abs(given) < CUBIC_MILLIMETRE ? 0 : given;
-  if (measure.form === "duration") return { number: durationText(si, locale), unit: "" };
-  if (measure.form === "clock") return { number: clockText(si, locale), unit: "" };
-  if (measure.form === "span" && (unit === undefined || parseUnit(unit)?.text === "day")) {
-    return { number: spanText(si, measure.figures, locale), unit: "" };
-  }
+  const time = timeText(si, measure, { ...options, figures });
+  if (time !== null) return { number: time, unit: "" };
   if (measure.form === "year") return { number: String(Math.round(si)), unit: "" };
   if (measure.form === "share") {
-    return { number: showNumber(fromSi(si, "%"), measure.figures, locale), unit: "%" };
+    return { number: showNumber(fromSi(si, "%"), figures, locale), unit: "%" };
   }
   const own = unit === undefined ? null : inUnit(si, unit, measureName);
   const shownIn =
     own === null || unit === undefined ? measure[options.units] : (parseUnit(unit)?.text ?? unit);
-  return plainParts(own ?? fromSi(si, shownIn), shownIn, measure.figures, options);
+  return plainParts(own ?? fromSi(si, shownIn), shownIn, figures, options);
 }
 
 /**

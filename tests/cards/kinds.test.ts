@@ -15,7 +15,12 @@ const NAMES: Readonly<Record<string, string>> = {
   line: "from to length bore roughness fittings_k valve_bore valve_coefficient valve_band check_valve route reference_share head flow velocity reynolds friction_head refill_time purge_flow opening full_by",
   tee: "height head",
   filter: "on k clogged_share clean_every head_lost",
-  delivery: "from flow power current watering_time drawdown_time",
+  pump: "rated_voltage curve open_flow shutoff_head rated_current no_flow_current stall_current maker_fuse powered_by lowest_water head_at_no_flow flow_at_no_head",
+  delivery:
+    "pump from hose_length hose_bore fittings_k outlet_height head_k bucket_volume bucket_time flow head power current efficiency arriving_voltage watering_time drawdown_time",
+  wire: "feeds gauge one_way_length wire_temperature insulation fuse resistance drop drop_share ampacity fuse_size",
+  panel:
+    "rated_power voc vmp isc imp health count tilt azimuth losses controller charges daily_energy recharge_time direct_hours direct_flow_share",
   battery:
     "chemistry rated_capacity nominal_voltage health depth_of_discharge round_trip_efficiency charged charge_today usable_energy pumping_time waterings_per_charge days_without_sun",
   bed: "length width contents plant_count spot_area wetted_share soil root_depth cover cover_factor mulch method efficiency watered_by priority rule fixed_volume fixed_every last_soaked area peak_day_need season_need watering_volume watering_interval cans_per_watering share_met days_short",

@@ -76,6 +76,66 @@ describe("a line's working", () => {
   });
 });
 
+describe("a pump's working", () => {
+  const parts = (pump: Givens, hose: Givens, measured: Givens = {}, watts = 60): Whole =>
+    workedOut(
+      sheetOf({
+        tub: ["tank", { capacity: [100, "gal"], water_height: [4, "ft"] }],
+        bilge: ["pump", { powered_by: "cell", ...pump }],
+        hose: ["delivery", { from: "tub", pump: "bilge", ...hose }, measured],
+        lead: ["wire", { feeds: "bilge", gauge: "2.5 mm2", one_way_length: [40, "ft"] }],
+        cell: ["battery", { test_load: [watts, "W"] }, measured["test_time"] ? measured : {}],
+      }),
+    );
+  const holed: Givens = { rose_holes: [80, "1"], rose_hole: [1.2, "mm"] };
+
+  test.each([
+    ["by its label", parts({}, {})],
+    ["through a rose", parts({}, holed)],
+    [
+      "as a data sheet has it",
+      parts(
+        {
+          curve: [
+            [
+              [30, 0],
+              [16, 2],
+            ],
+            "L/min, m",
+          ],
+        },
+        { head_k: [20, "1"] },
+      ),
+    ],
+    ["downhill", parts({}, { outlet_height: [-6, "ft"], hose_length: [5, "ft"] })],
+    ["with a bucket", parts({}, { ...holed, bucket_volume: [5, "gal"], bucket_time: [3, "min"] })],
+    ["with a bucket that beats it", parts({}, { bucket_volume: [5, "gal"], bucket_time: [30, "s"] })],
+    ["with a flow measured", parts({}, {}, { flow: [2, "gpm"] })],
+    ["with a current measured", parts({}, {}, { current: [3, "A"] })],
+    ["from a tested battery", parts({}, {}, { test_time: [2, "h"] })],
+    ["from one that outlasts its label", parts({}, {}, { test_time: [25, "h"] }, 10)],
+  ])("%s: every relation comes out at what was found, to a millionth", (_, whole) => {
+    const ids = whole.graph.ids.filter((id) => {
+      const { work } = nodeOf(whole.graph, id) ?? {};
+      return (
+        /^(bilge|hose|lead|cell)\./.test(id) &&
+        work?.kind === "output" &&
+        work.relations.length > 0 &&
+        whole.results.get(id)?.state === "ready"
+      );
+    });
+    expect(ids.length).toBeGreaterThan(3);
+    for (const id of ids) for (const ratio of ratios(whole, id)) expect(ratio, id).toBeCloseTo(1, DIGITS);
+  });
+
+  test("its flow is shown by its curve, with the numbers put in, and its current too", () => {
+    const whole = parts({}, {});
+    expect(working(whole, "hose.flow")).toMatch(/gpm × the square root of .*1 − [\d.]+ ft ÷ .* = [\d.]+ gpm/);
+    expect(working(whole, "hose.current")).toMatch(/1\.2 A \+ .*2 A − 1\.2 A.* = [\d.]+ A/);
+    expect(working(whole, "lead.resistance")).toMatch(/Ω × .*0\.00393.* = [\d.]+ Ω/);
+  });
+});
+
 const FOLDER = new URL("../../templates/", import.meta.url);
 
 describe.each(readdirSync(FOLDER))("in the template %s", (name) => {

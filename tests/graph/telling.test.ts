@@ -214,4 +214,22 @@ describe("how far a number moved", () => {
     expect(moved("b.width")).toBeNull();
     expect(moved("p.water")?.sign).toBe("up");
   });
+
+  it("is measured from the last answer that was seen, where a newer one was still waited for", () => {
+    const { graph, worksheet, results } = workOut(network());
+    const id = "p.water";
+    const before = results.get(id);
+    if (before?.state !== "ready") throw new Error("p.water is not ready");
+    const waited = {
+      ...results,
+      get: (name: string) =>
+        name === id ? ({ state: "pending", last: before.value } as const) : results.get(name),
+    };
+    const edited = withGiven(worksheet, "a", "width", entry(110, "in"));
+    const after = evaluate(graph, edited, NOTHING_SETTLED, results);
+    expect(movement(graph, edited, waited, after, id, METRIC)).toEqual(
+      movement(graph, edited, results, after, id, METRIC),
+    );
+    expect(movement(graph, edited, waited, after, id, METRIC)?.sign).toBe("up");
+  });
 });

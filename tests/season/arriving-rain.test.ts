@@ -1,9 +1,11 @@
 // Snow waits for thaw; spans, quantiles and roofs over a record.
 
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
+import type { DailyRecord } from "../../src/rainfall/record.ts";
 import { arrivingRain } from "../../src/season/arriving-rain.ts";
 import { dailyEto } from "../../src/season/daily-eto.ts";
 import { peakDay, quantile } from "../../src/season/peak-day.ts";
+import type { EtoChoice } from "../../src/season/plan.ts";
 import { roofCatch } from "../../src/season/roof-catch.ts";
 import { dayOfSeason, wholeSeasons } from "../../src/season/spans.ts";
 import { meanYearlyEto, peakDayEto } from "../../src/season/weather-years.ts";
@@ -78,4 +80,35 @@ test("monthly figures are used as they are, and a day without temperatures fails
   holed.highest?.fill(Number.NaN, 3, 4);
   const choice = { ...steadyEto(0), method: "penman_monteith" as const, months: null };
   expect(dailyEto(holed, choice)).toEqual({ failed: "The record has no temperatures on 2012-01-04." });
+});
+
+describe("the normals' temperatures, where a day has none", () => {
+  const normals = { highest: Array(12).fill(281.15), lowest: Array(12).fill(275.15) };
+  const choice = { ...steadyEto(0), method: "hargreaves" as const, months: null, latitude: 0.83, normals };
+  const etoOf = (record: DailyRecord, chosen: EtoChoice = choice) => {
+    const answer = dailyEto(record, chosen);
+    if ("failed" in answer) throw new Error(answer.failed);
+    return answer;
+  };
+
+  test("give what Hargreaves gives for a day of that warmth, and the days are counted", () => {
+    const bare = recordOf(new Float64Array(365), 0);
+    const same = {
+      ...bare,
+      highest: new Float64Array(365).fill(281.15),
+      lowest: new Float64Array(365).fill(275.15),
+    };
+    expect(etoOf(bare)).toEqual({ eto: etoOf(same).eto, fromNormals: 365 });
+    expect(etoOf(same).fromNormals).toBe(0);
+  });
+
+  test("stand in for single days only, and leave the others as they were", () => {
+    const holed = seattle();
+    const whole = etoOf(seattle(), { ...choice, method: "penman_monteith" }).eto;
+    holed.highest?.fill(Number.NaN, 3, 5);
+    const { eto, fromNormals } = etoOf(holed, { ...choice, method: "penman_monteith" });
+    expect(fromNormals).toBe(2);
+    expect(eto.slice(5)).toEqual(whole.slice(5));
+    expect(eto[3]).toBe(etoOf({ ...seattle(), highest: null }).eto[3]);
+  });
 });

@@ -58,6 +58,10 @@ function network(tanks: readonly TankPart[], lines: readonly LinePart[], tees: r
   return { tanks: ready, pipes: readyPipes(lines, tees, ready, []) };
 }
 
+function readAll({ tanks, pipes }: ReturnType<typeof network>): void {
+  for (const group of pipes.groups) readFlows(pipes, group, tanks);
+}
+
 const total = (tanks: Tanks) => tanks.volume.reduce((sum, volume) => sum + volume, 0);
 const movedOf = (pipes: Pipes, i: number) => pipes.moved[i] as number;
 
@@ -169,7 +173,7 @@ describe("a tee", () => {
     );
   const flowsOf = (firstLevel: number) => {
     const { tanks, pipes } = forked(firstLevel);
-    readFlows(pipes, tanks);
+    readAll({ tanks, pipes });
     return [...pipes.flow];
   };
 
@@ -264,7 +268,7 @@ describe("random tanks and lines", () => {
     fc.assert(
       fc.property(networks, ({ tanks, lines }) => {
         const made = network(tanks, lines);
-        readFlows(made.pipes, made.tanks);
+        readAll(made);
         made.pipes.flow.forEach((flow, i) => {
           if (flow === 0) return;
           const surface = (node: number) => made.pipes.surface[node] as number;
@@ -274,6 +278,25 @@ describe("random tanks and lines", () => {
         });
       }),
       { numRuns: 300 },
+    );
+  });
+
+  test("tanks that no line joins to others run to the last bit as if those were not there", () => {
+    const renamed = ({ tanks, lines }: { tanks: readonly TankPart[]; lines: readonly LinePart[] }) => ({
+      tanks: tanks.map((part) => ({ ...part, id: `u${part.id}` })),
+      lines: lines.map((part) => ({ ...part, id: `u${part.id}`, from: `u${part.from}`, to: `u${part.to}` })),
+    });
+    fc.assert(
+      fc.property(networks, networks.map(renamed), (first, second) => {
+        const together = network([...first.tanks, ...second.tanks], [...first.lines, ...second.lines]);
+        const alone = network(first.tanks, first.lines);
+        runGravity(together.pipes, together.tanks);
+        runGravity(alone.pipes, alone.tanks);
+        alone.tanks.volume.forEach((volume, place) => {
+          expect(together.tanks.volume[place]).toBe(volume);
+        });
+      }),
+      { numRuns: 200 },
     );
   });
 

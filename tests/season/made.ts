@@ -160,7 +160,12 @@ export const battery = (more: Partial<BatteryPart> = {}): BatteryPart => ({
   usable: 500_000,
   efficiency: 0.8,
   startShare: 1,
-  chargeByMonth: null,
+  charged: "mains",
+  carriedEvery: 7,
+  dryCharge: Array(12).fill(0),
+  wetCharge: Array(12).fill(0),
+  selfDischarge: 0,
+  leastChargingTemperature: null,
   ...more,
 });
 

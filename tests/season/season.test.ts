@@ -130,7 +130,12 @@ describe("what gives out", () => {
     expect(binding({ minutesPerDay: 180 })).toBe("hands");
     const pumped = bed({ wateredBy: ["pump"] });
     expect(binding({ beds: [pumped], deliveries: [delivery({ flows: [1e-7] })] })).toBe("pump_time");
-    const weak = battery({ usable: 2000, chargeByMonth: Array(12).fill(2000) });
+    const weak = battery({
+      usable: 2000,
+      charged: "in_place",
+      dryCharge: Array(12).fill(2000),
+      wetCharge: Array(12).fill(2000),
+    });
     const run = ran(
       watered({ beds: [pumped], deliveries: [delivery({ battery: "battery" })], batteries: [weak] }),
       dry(),
@@ -336,7 +341,12 @@ const places = fc
     ];
     const cell = battery({
       usable: 1e4 + next() * 1e5,
-      chargeByMonth: next() < 0.3 ? null : Array(12).fill(next() * 2e4),
+      charged: (["mains", "in_place", "carried", "swapped"] as const)[pick(4)] ?? "mains",
+      carriedEvery: 1 + pick(9),
+      dryCharge: Array.from({ length: 12 }, () => next() * 2e4),
+      wetCharge: Array.from({ length: 12 }, () => next() * 1e4),
+      selfDischarge: next() * 0.01,
+      leastChargingTemperature: next() < 0.5 ? 273.15 : null,
     });
     return planOf({
       ...SUMMER,

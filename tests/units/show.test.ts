@@ -185,4 +185,16 @@ describe("the text of an edit field", () => {
   ])("%d %s in %s", (value, unit, locale, text) => {
     expect(editText(value, unit, locale, "$")).toBe(text);
   });
+
+  it("few figures are shown where a sentence asks for them; whole numbers and minutes stay whole", () => {
+    const few = { units: "us", locale: "en-US", currency: "$", figures: 2 } as const;
+    const gallon = 0.003785411784;
+    expect(showQuantity(17.16 * gallon, "volume", few)).toBe("17\u00a0gal");
+    expect(showQuantity(118.4 * gallon, "volume", few)).toBe("118\u00a0gal");
+    expect(showQuantity(0.963, "share", few)).toBe("96\u00a0%");
+    expect(showQuantity(118, "count", few)).toBe("118");
+    expect(showQuantity(41, "count", few)).toBe("41");
+    expect(showQuantity(235, "duration", few)).toBe("4\u00a0min");
+    expect(showQuantity(95, "duration", few)).toBe("1\u00a0min\u00a035\u00a0s");
+  });
 });

@@ -32,6 +32,7 @@ function ends({ value, range, unit }: Listed): readonly [number, number] {
 }
 
 const weather: Record<string, Adaptor> = {
+  angle: ({ angle }) => ({ angle }),
   sun_of_day: ({ latitude, day }) => {
     const radiation = sun.extraterrestrialRadiation(latitude, day);
     return {

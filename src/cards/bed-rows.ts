@@ -1,0 +1,31 @@
+// Names of the rows of a bed from which its part of the season's plan is put together.
+
+/** What the demand of a bed is worked out from; the plan of the season reads the same rows. */
+export const BED_ROWS = [
+  "planted_area",
+  "watered_share",
+  "root_room",
+  "grown_in",
+  "contents",
+  "soil",
+  "cover",
+  "drying_there",
+  "mulch",
+  "ground_wetting",
+  "wetted_every",
+  "wetted_depth",
+  "air_corrects",
+  "mingled",
+  "young_days",
+  "efficiency",
+  "watered_by",
+  "priority",
+  "rule",
+  "fixed_volume",
+  "fixed_every",
+  "weekdays",
+  "weekday_amount",
+  "decides_on",
+  "let_go_from",
+  "let_go_dry_days",
+] as const;

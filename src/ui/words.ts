@@ -1,0 +1,30 @@
+// Small words of the screen: lists and days.
+
+import { calendarDate, parseIsoDate, weekday } from "../units/calendar.ts";
+
+const DAYS = ["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"];
+const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
+
+/** "one, two and three". */
+export function listed(items: readonly string[]): string {
+  return items.length < 2
+    ? (items[0] ?? "")
+    : `${items.slice(0, -1).join(", ")} and ${items[items.length - 1]}`;
+}
+
+/** "one, two or three". */
+export function perhapsListed(items: readonly string[]): string {
+  return items.length < 2
+    ? (items[0] ?? "")
+    : `${items.slice(0, -1).join(", ")} or ${items[items.length - 1]}`;
+}
+
+/** "Tuesday, Jul 14" where people write it so, else "Tuesday, 14 Jul". @param date a day number or `YYYY-MM-DD` */
+export function dateWords(date: number | string, locale: string): string {
+  const day = typeof date === "number" ? date : parseIsoDate(date);
+  if (day === null) return String(date);
+  const parts = calendarDate(day);
+  const month = MONTHS[parts.month - 1];
+  const words = locale === "en-US" ? `${month} ${parts.day}` : `${parts.day} ${month}`;
+  return `${DAYS[weekday(day) - 1]}, ${words}`;
+}

@@ -1,0 +1,119 @@
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { launch, open, PHONE, row, settled, shownValueOf, type } from "./browser.ts";
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launch();
+});
+afterAll(async () => {
+  await browser.close();
+});
+
+/** A duration as it is shown, such as "1 h 53 min" [min]. */
+function minutes(text: string): number {
+  const each = { d: 1440, h: 60, min: 1, s: 1 / 60 };
+  const parts = [...text.matchAll(/([\d.]+)\s*(days?|h|min|s)\b/g)];
+  expect(parts.length, text).toBeGreaterThan(0);
+  return parts.reduce(
+    (sum, [, amount, unit = ""]) => sum + Number(amount) * (each[unit as keyof typeof each] ?? each.d),
+    0,
+  );
+}
+
+/** Drags a part of the drawing upwards until a number reads as wanted. */
+async function dragUp(page: Page, name: RegExp, until: () => Promise<boolean>): Promise<void> {
+  const box = await page.locator(".drawing").getByRole("button", { name }).locator(".hit").boundingBox();
+  if (!box) throw new Error("The part is not drawn.");
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  for (let up = 4; up < 300; up++) {
+    await page.mouse.move(x, y - up);
+    if (await until()) break;
+  }
+  await page.mouse.up();
+  await settled(page);
+}
+
+describe("stored water, in a real browser", () => {
+  test("raised by 2 ft in the drawing, the main tank refills the small one sooner, and undo lowers it in one step", async () => {
+    const { page, context, complaints } = await open(browser);
+    const stand = () => row(page, "totes.stand_height").inputValue();
+    expect(await stand()).toMatch(/^1\sft$/);
+    const before = minutes(await shownValueOf(page, "hose_down.refill_time"));
+    await page.locator(".drawing").scrollIntoViewIfNeeded();
+    await dragUp(page, /^Two totes/, async () => /^3\sft$/.test(await stand()));
+    expect(await stand()).toMatch(/^3\sft$/);
+    const after = minutes(await shownValueOf(page, "hose_down.refill_time"));
+    expect(after).toBeLessThan(before);
+    expect(await row(page, "hose_down.refill_time").locator(".moved").innerText()).toContain("▼");
+    await page.getByRole("button", { name: "Undo" }).click();
+    await settled(page);
+    expect(await stand()).toMatch(/^1\sft$/);
+    expect(minutes(await shownValueOf(page, "hose_down.refill_time"))).toBe(before);
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test("asked whether a bigger tank would help, the card says past which size more buys little, draws it and tables it", async () => {
+    const { page, context, complaints } = await open(browser, { viewport: PHONE });
+    const card = page.locator("#totes");
+    await card.getByRole("button", { name: "Would a bigger tank help?" }).click();
+    const answer = card.locator(".sizes");
+    await answer.locator("[aria-busy=false]").waitFor();
+    expect(await answer.locator(".verdict").innerText()).toMatch(
+      /Past [\d,]+\sgal more buys little: another tenth of tank adds less than half a percent/,
+    );
+    expect(await answer.innerText()).toMatch(/Today 550\sgal: [\d.]+\s% of the thirst met/);
+    const picture = answer.getByRole("img");
+    expect(await picture.getAttribute("aria-label")).toContain("more buys little");
+    expect(await picture.locator(".today text").textContent()).toMatch(/today 550\sgal/);
+    await answer.getByText("The same as a table").click();
+    expect(await answer.locator("tbody tr").count()).toBe(17);
+    expect(await answer.locator("tbody tr", { hasText: "(today)" }).count()).toBe(1);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(
+      0,
+    );
+
+    // The place changes: the curve of before stays, marked old, until the new one is whole.
+    await type(page, "totes.capacity", "330 gal");
+    await answer.locator("[aria-busy=true]").waitFor();
+    await answer.getByText(/Today 660\sgal/).waitFor();
+    await answer.locator("[aria-busy=false]").waitFor();
+    expect(await answer.locator("tbody tr", { hasText: "(today)" }).innerText()).toContain("660");
+
+    await card.getByRole("button", { name: "Would a bigger tank help?" }).click();
+    expect(await answer.locator("table").count()).toBe(0);
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test("what is held stays what every later edit is measured from, until it is let go", async () => {
+    const { page, context, complaints } = await open(browser);
+    const moved = (id: string) => row(page, id).locator(".moved");
+    const short = async () => Number.parseFloat(await shownValueOf(page, "season.days_short"));
+    await page.getByRole("button", { name: "Hold", exact: true }).click();
+    const before = await short();
+    await type(page, "totes.capacity", "300 gal");
+    const first = await moved("season.days_short").innerText();
+    expect(first).toContain("▼");
+    await type(page, "totes.capacity", "350 gal");
+    await type(page, "weather.rain_scale", "90 %");
+    const gone = (await short()) - before;
+    const told = Number.parseFloat((await moved("season.days_short").innerText()).replace(/^[^\d]*/, ""));
+    expect(told).toBeCloseTo(Math.abs(gone), 0);
+    // Weights did not move with the rain: measured from what was held they are still told.
+    expect(await moved("totes.full_weight").innerText()).toContain("▲");
+    for (let step = 0; step < 3; step++) await page.getByRole("button", { name: "Undo" }).click();
+    await settled(page);
+    expect(await moved("season.days_short").count()).toBe(0);
+    expect(await moved("totes.full_weight").count()).toBe(0);
+    await page.getByRole("button", { name: "Let go" }).click();
+    await type(page, "totes.capacity", "280 gal");
+    await type(page, "weather.rain_scale", "95 %");
+    expect(await moved("totes.full_weight").count()).toBe(0);
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+});

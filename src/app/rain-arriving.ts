@@ -72,11 +72,11 @@ function fillChoice(words: Words, others: readonly DailyRecord[]): RainAssumptio
 function warmChoice(words: Words, others: readonly DailyRecord[]): RainAssumption {
   return {
     id: "warm",
-    text: "Days without warmth: drying needs every one",
+    text: "Days without warmth",
     value: words.warm,
     options: [
-      { value: "missing", label: "stay missing" },
-      { value: "month_mean", label: "get their month's mean" },
+      { value: "missing", label: "go by the monthly warm and cold figures" },
+      { value: "month_mean", label: "get their month's mean in this record" },
       ...others
         .filter(({ highest, lowest }) => highest && lowest)
         .map(({ key, title }) => ({ value: key, label: `come from ${title}` })),

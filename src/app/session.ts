@@ -18,7 +18,7 @@ import type { Results } from "../graph/evaluate.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { makeSaver } from "../storage/saver.ts";
 import type { Desk, Laid } from "./desk.ts";
-import { createEngine, type View } from "./engine.ts";
+import { createEngine, type Engine, type View } from "./engine.ts";
 
 function keepRecords(desk: Desk, records: readonly DailyRecord[]): void {
   for (const record of records) void desk.recordShelf.keep(record, Date.now());
@@ -34,15 +34,18 @@ function newlyNamed(
   return recordNames(now).flatMap((key) => (known.includes(key) ? [] : (records.get(key) ?? [])));
 }
 
-/** Answers held to measure from, or null. */
-function createHeld(view: () => View) {
+/** The answers that are held to measure from, and the means to hold them or to let them go. */
+function createHeld(engine: Engine) {
   const [held, setHeld] = createSignal<View | null>(null);
   // What was still being worked out when it was held comes in as long as nothing else was changed.
   createEffect(() => {
-    const now = view();
-    setHeld((kept) => (kept?.worksheet === now.worksheet ? now : kept));
+    const view = engine.view();
+    setHeld((kept) => (kept?.worksheet === view.worksheet ? view : kept));
   });
-  return [held, setHeld] as const;
+  const hold = (): void => {
+    setHeld(held() ? null : engine.view());
+  };
+  return { held, hold };
 }
 
 /** Everything that changes while a worksheet is open. */
@@ -50,7 +53,7 @@ export function createSession(laid: Laid, desk: Desk) {
   const engine = createEngine(laid.worksheet, laid.records);
   const [history, setHistory] = createSignal<History<Worksheet>>(startHistory(laid.worksheet));
   const [before, setBefore] = createSignal<Results | null>(null);
-  const [held, setHeld] = createHeld(engine.view);
+  const { held, hold } = createHeld(engine);
   const [saved, setSaved] = createSignal("");
   const [refused, setRefused] = createSignal(false);
   const [notice, setNotice] = createSignal(
@@ -137,9 +140,7 @@ export function createSession(laid: Laid, desk: Desk) {
     say: (text: string): void => {
       setNotice(text);
     },
-    hold: (): void => {
-      setHeld(held() ? null : engine.view());
-    },
+    hold,
   };
 }
 

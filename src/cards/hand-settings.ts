@@ -13,9 +13,10 @@ const SETTINGS: Readonly<Record<string, readonly string[]>> = {
 /** Rows of a card kind that say how something is set or done by hand, in the order to print them. */
 export const handSettings = (kind: string): readonly string[] => SETTINGS[kind] ?? [];
 
-/** Rows that say how much whoever is watered gets, how often, and by what. */
+/** Rows that say how much whoever is watered gets, how often, by what, and on which days of the coming week. */
 export const WATERING = {
   volume: "watering_volume",
   every: "watering_interval",
   by: "watered_by",
+  days: "week_days",
 } as const;

@@ -18,7 +18,7 @@ function Shopping() {
     <Show when={priced().length > 0}>
       <section>
         <h2>To buy</h2>
-        <table>
+        <table class="prices">
           <tbody>
             <For each={priced()}>
               {(card) => (
@@ -88,6 +88,13 @@ function Waterings() {
                   <td>
                     {given(`${bed.id}.${WATERING.volume}`)} every {given(`${bed.id}.${WATERING.every}`)}, by{" "}
                     {given(`${bed.id}.${WATERING.by}`) || "nobody yet"}
+                    <Show when={given(`${bed.id}.${WATERING.days}`)}>
+                      {(days) => (
+                        <>
+                          ; in the week from {sheet.shown("site.today")} on {days()}
+                        </>
+                      )}
+                    </Show>
                   </td>
                 </tr>
               )}

@@ -73,6 +73,10 @@ const CELL = 12;
 function Strip(props: { readonly years: readonly StripYear[] }) {
   const missing = () => props.years.reduce((sum, year) => sum + year.missing, 0);
   const width = () => props.years.length * CELL;
+  const isLast = (at: number): boolean => at > 2 && at === props.years.length - 1;
+  // Each tenth year has room for its four figures up to the next, but for one right before the last.
+  const isNamed = (at: number): boolean =>
+    isLast(at) ? at % 10 > 4 || at % 10 === 0 : at % 10 === 0 && at < Math.max(1, props.years.length - 1);
   return (
     <svg
       class="strip"
@@ -95,8 +99,12 @@ function Strip(props: { readonly years: readonly StripYear[] }) {
                 />
               )}
             </For>
-            <Show when={at() % 10 === 0 || (at() === props.years.length - 1 && at() % 10 > 2)}>
-              <text x={at() * CELL} y={12 * CELL + 12}>
+            <Show when={isNamed(at())}>
+              <text
+                x={isLast(at()) ? width() : at() * CELL}
+                y={12 * CELL + 12}
+                text-anchor={isLast(at()) ? "end" : "start"}
+              >
                 {year.year}
               </text>
             </Show>

@@ -13,8 +13,8 @@ afterAll(async () => {
 /** Pages of a PDF: each has an object of the type Page; the tree over them is of the type Pages. */
 const pagesOf = (pdf: Buffer): number => pdf.toString("latin1").match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0;
 
-// A4 less the margins of 11 mm, at 96 pixels an inch.
-const PAPER = { width: Math.round(((210 - 22) / 25.4) * 96), height: Math.round(((297 - 22) / 25.4) * 96) };
+// A4 less the margins of 10 mm, at 96 pixels an inch.
+const PAPER = { width: Math.round(((210 - 20) / 25.4) * 96), height: Math.round(((297 - 20) / 25.4) * 96) };
 
 describe("on paper", () => {
   test.each([

@@ -259,7 +259,9 @@ export function answers(asked: Asked): readonly Sentence[] {
         lead: true,
         watch: "weather.mean_yearly_rain",
         pieces: [
-          "A usual year brings ",
+          word(asked, "weather.record_kind").startsWith("made up")
+            ? "Until you bring in your own rain, a usual year is taken to bring "
+            : "A usual year brings ",
           value("weather.mean_yearly_rain", "water"),
           " of rain. Add a roof, a tank and a bed to see what it can carry.",
         ],

@@ -22,7 +22,7 @@ function worst({ losses }: BedSeason): { readonly loss: number | null; readonly 
   for (const { crop, loss } of losses) {
     if (loss !== null && (found.loss === null || loss > found.loss)) found = { loss, crop: cropLabel(crop) };
   }
-  return { ...found, crop: losses.length > 1 ? found.crop : "" };
+  return { ...found, crop: losses.length > 1 && (found.loss ?? 0) > 0 ? found.crop : "" };
 }
 
 function yearOf(season: BedSeason): BedYear {

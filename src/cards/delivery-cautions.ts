@@ -5,6 +5,24 @@ import { DEFINITION } from "./rows.ts";
 
 export const DELIVERY_CAUTIONS: readonly Caution[] = [
   {
+    id: "waits_for_refill",
+    if: "tankfuls_per_watering > 1 and refill_wait > 0 s",
+    text: "The largest watering, {largest_watering}, is {tankfuls_per_watering} tankfuls: the pump runs {watering_time} in all, and between it waits {refill_wait} for the tank to fill again. On one morning the beds get no more than one tankful.",
+    beside: "watering_time",
+    source: DEFINITION,
+    weight: "trouble",
+  },
+  {
+    id: "more_than_the_tank",
+    if: "tankfuls_per_watering > 1",
+    where: { row: "refill_wait", state: "none" },
+    text: "The largest watering, {largest_watering}, is more than its tank holds, and no line fills the tank again: the rest waits for rain.",
+    beside: "watering_time",
+    source: DEFINITION,
+    weight: "trouble",
+  },
+
+  {
     id: "siphons_empty",
     if: "siphons_down_to <= dead_depth",
     text: "The hose ends under the tank's floor: when the pump stops, it runs on as a siphon until the tank is empty. Hang its end above the brim, or fit a vented loop over it. A check valve is no cure.",
@@ -22,6 +40,7 @@ export const DELIVERY_CAUTIONS: readonly Caution[] = [
   },
   {
     id: "fuse_at_battery",
+    if: "has_pump < 1",
     text: "A fuse within 7 in of the battery's post, no bigger than the pump's maker and the thinnest wire allow. A bare battery lead can start a fire.",
     beside: "powered_by",
     source: "33 CFR 183.455 (boats), read in a copy; local codes and licensed practice decide",
@@ -29,6 +48,7 @@ export const DELIVERY_CAUTIONS: readonly Caution[] = [
   },
   {
     id: "runs_dry",
+    if: "has_pump < 1",
     text: "Do not leave it running dry: the water is what cools it.",
     beside: "lowest_water",
     source: "a caravan forum's accounts, read",
@@ -45,9 +65,17 @@ export const DELIVERY_CAUTIONS: readonly Caution[] = [
   {
     id: "far_under_label",
     if: "share_of_label < 60 %",
-    text: "Only {share_of_label} of the label: the label is without hose or lift. {hose_length} of {hose_bore} hose takes most of it; a wider hose gains more than a bigger pump.",
+    text: "Only {share_of_label} of the label: the label is without hose or lift. Of the {head} that the pump makes, lift takes {lift}, {hose_length} of {hose_bore} hose with its fittings {hose_head}, wand and rose {wand_head}.",
     beside: "share_of_label",
     source: "BoatUS Foundation Findings 14 for labels; Darcy-Weisbach with Churchill for the hose",
+    weight: "note",
+  },
+  {
+    id: "hose_before_pump",
+    if: "hose_wins > 0",
+    text: "Here a wider hose gains more than a bigger pump: compare below before you buy.",
+    beside: "share_of_label",
+    source: "the same relations, with the next hose and with bigger pumps",
     weight: "note",
   },
   {

@@ -47,6 +47,10 @@ const SEASON_ROWS = [
   "short_days",
   "record_first_day",
   "left_out_in_run",
+  "hands_time",
+  "hands_trips",
+  "hands_weight",
+  "hands_distance",
   ...STORAGE_ROWS.map(({ name }) => name),
 ];
 
@@ -85,6 +89,10 @@ function ofSeason(answer: SeasonAnswer, beds: number): Outputs {
     "season.short_days": { value: answer.shortDay },
     "season.record_first_day": { value: answer.firstDay },
     "season.left_out_in_run": { value: answer.leftOut },
+    "season.hands_time": { value: totals.hands.time },
+    "season.hands_trips": { value: totals.hands.trips },
+    "season.hands_weight": { value: totals.hands.mass },
+    "season.hands_distance": { value: totals.hands.distance },
   };
 }
 

@@ -10,6 +10,16 @@ export const site: CardKind = {
   glance: ["season_start", "season_end"],
   single: true,
   rows: [
+    {
+      row: "date",
+      name: "today",
+      label: "Today",
+      form: "day",
+      default: null,
+      absent: "no day given",
+      help: "Says what each bed wants now, plans the week, and fills in how long the water lasts.",
+      source: "your own entry",
+    },
     given("latitude", "Latitude", "angle", [45, "deg"], "North is positive. Half a degree is near enough.", {
       min: -1.5708,
       max: 1.5708,
@@ -61,14 +71,6 @@ export const site: CardKind = {
       "spill_first",
       "Which comes first in a day's reckoning, the overflow or the watering. The cautious rule is the usual one.",
       { source: "Jenkins et al. 1978, yield after or before spillage", minor: true },
-    ),
-    date(
-      "today",
-      "Today",
-      "day",
-      null,
-      "Fills in dates such as how long the water lasts from now.",
-      "no day given",
     ),
     given(
       "water_temperature",

@@ -100,16 +100,24 @@ export function cropTraits(bed: BedPart, sky: Sky): readonly CropTrait[] {
   return bed.crops.map((crop) => {
     const ages = agesOf(crop, sky.firstDay, sky.eto.length);
     const curve = localCurve(bed, crop, sky, ages);
+    const kc = byAge(crop, (age) => cropCoefficient(curve, age) ?? 0);
     let sum = 0;
     let days = 0;
     for (let day = 0; day < ages.length; day++) {
-      if ((ages[day] as number) < 0) continue;
-      sum += (sky.eto[day] as number) * (cropCoefficient(curve, ages[day] as number) ?? 0);
+      const age = ages[day] as number;
+      if (age < 0) continue;
+      sum += (sky.eto[day] as number) * (kc[age] as number);
       days++;
     }
     const mean = days === 0 ? USE_OF_TABLE : (sum / days) * bed.coverFactor * bed.mulchFactor;
     return { curve, easy: depletionFraction(crop.depletion, mean) };
   });
+}
+
+/** A value of each day of a crop's life, worked out once and not on every day of a record. */
+function byAge({ stages }: CropPart, of: (age: number) => number): Float64Array {
+  const life = stages[0] + stages[1] + stages[2] + stages[3];
+  return Float64Array.from({ length: Math.ceil(life) }, (_, age) => of(age));
 }
 
 /** Crop use of a day for which the table of easy shares is drawn up [m]: FAO-56 Table 22. */
@@ -126,10 +134,12 @@ type Grown = {
 
 function grow(bed: BedPart, crop: CropPart, sky: Sky, { curve, easy }: CropTrait): Grown {
   const ages = agesOf(crop, sky.firstDay, sky.eto.length);
+  const kcOf = byAge(crop, (age) => cropCoefficient(curve, age) ?? 0);
   const [kc, use] = [new Float64Array(ages.length), new Float64Array(ages.length)];
   for (let day = 0; day < ages.length; day++) {
-    if ((ages[day] as number) < 0) continue;
-    kc[day] = cropCoefficient(curve, ages[day] as number) ?? 0;
+    const age = ages[day] as number;
+    if (age < 0) continue;
+    kc[day] = kcOf[age] as number;
     use[day] = (sky.eto[day] as number) * (kc[day] as number) * bed.coverFactor * bed.mulchFactor;
   }
   return { crop, easy, ages, kc, use };
@@ -145,10 +155,12 @@ function addCrop(
 ): void {
   const deepest = Math.min(crop.rootEnd, bed.rootLimit);
   const fullGrown = crop.stages[0] + crop.stages[1];
+  const start = Math.min(crop.rootStart, deepest);
+  const depthOf = byAge(crop, (age) => rootDepth(start, deepest, age, fullGrown));
   for (let day = 0; day < ages.length; day++) {
     const age = ages[day] as number;
     if (age < 0) continue;
-    const depth = rootDepth(Math.min(crop.rootStart, deepest), deepest, age, fullGrown);
+    const depth = depthOf[age] as number;
     const held = bed.availableWater * depth * crop.share;
     add(rooted, day, crop.share);
     add(days.potential, day, (use[day] as number) * crop.share);

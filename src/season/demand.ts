@@ -1,4 +1,4 @@
-// What a bed needs over the record: a bed that is watered whenever its soil asks, rain that counts taken off.
+// What a bed needs over the record: what its crops use when never short, less the rain that stands in for it.
 
 import { DomainError } from "../physics/domain-error.ts";
 import { stress } from "../physics/soil-water.ts";
@@ -82,14 +82,14 @@ export function demandOf(
   if (seasons.length === 0) return { none: "the record has no whole season" };
   const potential = meanOver(days.potential, seasons);
   if (potential === 0) return { none: "nothing grows in it within the season" };
-  const { counted } = neverShort(bed, days, dayOfSeason(dates, sky.firstDay, sky.eto.length));
+  const counted = rainThatServed(days, dayOfSeason(dates, sky.firstDay, sky.eto.length));
   const perDepth = wateredGround(bed) / bed.efficiency;
   const daily = days.potential.map((use, day) => (use - (counted[day] as number)) * perDepth);
   const peakDayNeed = Math.max(0, peakDay(daily, seasons));
   const wateringVolume = highest(days.trigger, seasons) * perDepth;
   return {
     peakDayNeed,
-    // Rain kept from before a season can be more than all its use: then it needs none, not less than none.
+    // Never less than nothing but by rounding.
     seasonNeed: seasons.reduce((sum, span) => sum + Math.max(0, sumOver(daily, span)), 0) / seasons.length,
     potential: potential * wateredGround(bed),
     wateringVolume,
@@ -104,43 +104,64 @@ export function demandOf(
 }
 
 /**
- * A bed that is watered whenever it asks in the season, and is never refused.
+ * Rain that stood in for water on each day of the season, of a bed that is given just enough and no sooner than it must.
+ *
+ * @param days its crops and root zone [m]
+ * @param dayInSeason day of the season, 0 outside [-]
+ * @returns rain that refilled what was used since the season began [m]
+ * @validity a bed that is filled up each time it asks lets some of that rain run through; the season's run says how much.
+ *   Less use or deeper easy water never makes this need more
+ * @source FAO-56 Eq. 85 and 86, water early in the day as in example 38; giving no sooner than must be is our definition
+ */
+function rainThatServed(days: BedDays, dayInSeason: Int32Array): Float64Array {
+  const { potential, readily, rain } = days;
+  const served = new Float64Array(potential.length);
+  let used = 0;
+  for (let day = 0; day < served.length; day++) {
+    const place = dayInSeason[day] as number;
+    if (place === 0) continue;
+    // What is more than the easy water was given before it was missed.
+    used = place === 1 ? 0 : Math.min(used, readily[day] as number);
+    const serves = Math.min(rain[day] as number, used);
+    served[day] = serves;
+    used += (potential[day] as number) - serves;
+  }
+  return served;
+}
+
+/**
+ * A bed that gets what it lacks whenever it asks, and is never refused.
  *
  * @param bed the bed, units at the type's fields
  * @param days its crops and root zone [m]
- * @param dayInSeason day of the season, 0 outside [-]
- * @param asks whether it asks on a day on which its root zone lacks so much; left out: when the easy water is gone [m]
- * @returns rain that the root zone had room for, and water given to the roots, on each day [m]
+ * @param asks whether it asks on a day on which its root zone lacks so much [m]
+ * @returns water given to the roots on each day [m]
  * @source FAO-56 ch. 8, water early in the day as in example 38
  */
-export function neverShort(
+export function neverRefused(
   bed: BedPart,
   days: BedDays,
-  dayInSeason: Int32Array,
-  asks: (day: number, lack: number) => boolean = (day, lack) => lack >= (days.trigger[day] as number),
-): { readonly counted: Float64Array; readonly watered: Float64Array } {
+  asks: (day: number, lack: number) => boolean,
+): Float64Array {
   const { potential, total, readily, rain } = days;
   const byMorning = bed.decidesOn === "morning" ? 1 : 0;
-  const counted = new Float64Array(potential.length);
   const watered = new Float64Array(potential.length);
   let depletion = 0;
-  for (let day = 0; day < counted.length; day++) {
+  for (let day = 0; day < watered.length; day++) {
     const holds = total[day] as number;
     depletion = Math.min(depletion, holds);
     if (holds === 0) continue;
     const fallen = rain[day] as number;
     const lack = Math.max(0, depletion - fallen * byMorning);
-    if (dayInSeason[day] && asks(day, lack)) {
+    if (asks(day, lack)) {
       watered[day] = lack;
       depletion -= lack;
     }
-    const counts = Math.min(fallen, depletion);
-    counted[day] = counts;
-    depletion -= counts;
+    depletion = Math.max(0, depletion - fallen);
     const use = (potential[day] as number) * stress(depletion, holds, readily[day] as number);
     depletion = Math.min(holds, depletion + use);
   }
-  return { counted, watered };
+  return watered;
 }
 
 function meanOver(series: Float64Array, seasons: readonly Span[]): number {

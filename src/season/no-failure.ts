@@ -3,7 +3,7 @@
 import { sequentPeak } from "../physics/storage-yield.ts";
 import type { NoFailure } from "./answer.ts";
 import type { Bed } from "./beds.ts";
-import { neverShort } from "./demand.ts";
+import { neverRefused } from "./demand.ts";
 import { dueOn } from "./draws.ts";
 import { OPEN_WATER } from "./losses.ts";
 import type { Machine } from "./machine.ts";
@@ -66,11 +66,10 @@ function waterings(machine: Machine, bed: Bed): Float64Array {
   }
   const isShort = (day: number, lack: number): boolean =>
     rule.kind === "weekdays" ? lack > 0 : lack >= (bed.days.trigger[day] as number);
-  const { watered } = neverShort(
+  const watered = neverRefused(
     bed.part,
     bed.days,
-    dayInSeason,
-    (day, lack) => isItsDay(day) && isShort(day, lack),
+    (day, lack) => (dayInSeason[day] as number) > 0 && isItsDay(day) && isShort(day, lack),
   );
   return watered.map((depth) => depth * bed.perDepth);
 }

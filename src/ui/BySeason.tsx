@@ -69,7 +69,7 @@ function Sheet(props: { readonly days: readonly CalendarDay[]; readonly words: s
   return (
     <svg
       class="month-sheet"
-      viewBox={`0 0 ${LABEL + COLUMNS * CELL} ${months().length * ROW + 2}`}
+      viewBox={`0 -1 ${LABEL + COLUMNS * CELL} ${months().length * ROW + 2}`}
       role="img"
       aria-label={props.words}
     >

@@ -75,14 +75,20 @@ function spelledUnit(value: number, unitText: string): string | null {
 /** From so much on, whole minutes are near enough where few figures are asked for [s]. */
 const MINUTES_ALONE_FROM = 2 * MINUTE;
 
-function roughly(seconds: number, { locale, figures }: ShowOptions): string {
-  const isRough = figures !== undefined && Math.abs(seconds) >= MINUTES_ALONE_FROM;
-  return durationText(isRough ? Math.round(seconds / MINUTE) * MINUTE : seconds, locale);
+/** A time in words where its measure is told so; null for any other. */
+function timeText(si: number, { form, figures: most }: Measure, options: ShowOptions): string | null {
+  const { locale, unit, figures = most } = options;
+  const isRough = figures < most && Math.abs(si) >= MINUTES_ALONE_FROM;
+  if (form === "duration") return durationText(isRough ? Math.round(si / MINUTE) * MINUTE : si, locale);
+  if (form === "clock") return clockText(si, locale);
+  const inDays = form === "span" && (unit === undefined || parseUnit(unit)?.text === "day");
+  return inDays ? spanText(si, figures, locale) : null;
 }
 
 /** A cubic millimetre is what rounding leaves of a balance over decades; nobody measures it. */
-const withoutRest = (given: number, { si }: Measure): number =>
-  si === "m3" && Math.abs(given) < CUBIC_MILLIMETRE ? 0 : given;
+function withoutDust(si: number, measure: Measure): number {
+  return measure.si === "m3" && Math.abs(si) < CUBIC_MILLIMETRE ? 0 : si;
+}
 
 /** The number and the unit of a quantity apart, for a screen that sets them apart. */
 export function displayParts(given: number, measureName: MeasureName, options: ShowOptions): DisplayParts {
@@ -90,12 +96,9 @@ export function displayParts(given: number, measureName: MeasureName, options: S
   const { locale, unit } = options;
   const figures = Math.min(measure.figures, options.figures ?? measure.figures);
   if (!Number.isFinite(given)) return { number: "–", unit: "" };
-  const si = withoutRest(given, measure);
-  if (measure.form === "duration") return { number: roughly(si, options), unit: "" };
-  if (measure.form === "clock") return { number: clockText(si, locale), unit: "" };
-  if (measure.form === "span" && (unit === undefined || parseUnit(unit)?.text === "day")) {
-    return { number: spanText(si, figures, locale), unit: "" };
-  }
+  const si = withoutDust(given, measure);
+  const time = timeText(si, measure, { ...options, figures });
+  if (time !== null) return { number: time, unit: "" };
   if (measure.form === "year") return { number: String(Math.round(si)), unit: "" };
   if (measure.form === "share") {
     return { number: showNumber(fromSi(si, "%"), figures, locale), unit: "%" };

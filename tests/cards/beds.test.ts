@@ -3,7 +3,7 @@
 import { describe, expect, test } from "vitest";
 import type { Content } from "../../src/document/worksheet.ts";
 import { shownValue } from "../../src/graph/shown.ts";
-import { type Givens, numberAt, sheetOf, type Whole, workedOut } from "./made-up-sheets.ts";
+import { cautionIds, type Givens, numberAt, sheetOf, type Whole, workedOut } from "./made-up-sheets.ts";
 
 const bedOf = (givens: Givens): Whole =>
   workedOut(
@@ -241,5 +241,27 @@ describe("the sentence at its head", () => {
     expect(said(bedOf({ contents: contents() }), "bed.needs_today")).toBe(
       "It needs no water: nothing grows in it.",
     );
+  });
+});
+
+describe("one person's season", () => {
+  test("by cans alone is the cans' own: trips, time, weight and way", () => {
+    const whole = bedOf({});
+    expect(numberAt(whole, "cans.season_trips")).toBeGreaterThan(10);
+    expect(numberAt(whole, "season.hands_trips")).toBeCloseTo(numberAt(whole, "cans.season_trips"), 9);
+    expect(numberAt(whole, "season.hands_time")).toBeCloseTo(numberAt(whole, "cans.season_time"), 6);
+    expect(numberAt(whole, "season.hands_distance")).toBeCloseTo(
+      numberAt(whole, "season.hands_trips") * 2 * numberAt(whole, "cans.distance"),
+      6,
+    );
+  });
+
+  test("a trip over one's own limit is said beside its weight", () => {
+    const limit = (pounds: number) =>
+      cautionIds(
+        workedOut(sheetOf({ cans: ["carry", { cans_at_once: [2, "1"], weight_limit: [pounds, "lb"] }] })),
+      );
+    expect(limit(30)).toContain("cans: over_limit");
+    expect(limit(40)).not.toContain("cans: over_limit");
   });
 });

@@ -79,3 +79,7 @@ describe("every card kind", () => {
     expect(problems).toEqual([]);
   });
 });
+
+test("a kind called like something every object has is no known kind", () => {
+  for (const name of ["constructor", "__proto__", "toString"]) expect(CARD_KINDS[name]).toBeUndefined();
+});

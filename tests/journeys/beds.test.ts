@@ -1,0 +1,176 @@
+// Beds, crops and hands in a real browser: what a grower does with them.
+
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { DESK, launch, open, PHONE, row, settled, shownValueOf, type, unfold } from "./browser.ts";
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launch();
+});
+afterAll(async () => {
+  await browser.close();
+});
+
+const BED = "long_bed";
+const amount = (text: string): number => Number.parseFloat(text.replaceAll(",", ""));
+const plain = (text: string): string => text.replaceAll("\u00a0", " ");
+const card = (page: Page, id: string) => page.locator(`article[id="${id}"]`);
+
+async function choose(page: Page, id: string, label: string): Promise<void> {
+  await unfold(page, id);
+  await row(page, id).selectOption({ label });
+  await settled(page);
+}
+
+/** Month by month from the table under a bed's chart: what it would use, what rain brings, what it needs. */
+async function months(page: Page, id: string): Promise<ReadonlyMap<string, readonly number[]>> {
+  const lines = await card(page, id)
+    .locator(".through tbody tr")
+    .evaluateAll((rows) => rows.map((line) => [...line.children].map((cell) => cell.textContent ?? "")));
+  return new Map(lines.map(([month = "", ...cells]) => [month, cells.slice(0, 3).map(amount)]));
+}
+
+describe("a bed", () => {
+  test("another crop on another day moves its need through the year, drawn and in a table", async () => {
+    const { page, context, complaints } = await open(browser);
+    const before = await months(page, BED);
+    const drawn = await card(page, BED).locator(".through path.need").getAttribute("d");
+    const crop = card(page, BED).getByLabel("Crop", { exact: true }).first();
+    await crop.selectOption({ label: "Lettuce" });
+    await card(page, BED).getByLabel("Planted, month").first().selectOption({ label: "Jul" });
+    await settled(page);
+    const after = await months(page, BED);
+    expect(before.get("Jul")?.[0]).toBeGreaterThan(0);
+    expect([...after.keys()]).not.toEqual([...before.keys()]);
+    expect(await card(page, BED).locator(".through path.need").getAttribute("d")).not.toBe(drawn);
+    expect(await card(page, BED).locator(".through figcaption").innerText()).toMatch(
+      /^Needs most in (?:Jul|Aug|Sep)/,
+    );
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test("covered, rain vanishes from its balance", async () => {
+    const { page, context } = await open(browser);
+    expect(amount(await shownValueOf(page, `${BED}.rain_counted`))).toBeGreaterThan(0);
+    const open_ = await months(page, BED);
+    expect(Math.max(...[...open_.values()].map(([, rain = 0]) => rain))).toBeGreaterThan(0);
+    await choose(page, `${BED}.cover`, "a tunnel or roof");
+    expect(await shownValueOf(page, `${BED}.rain_counted`)).toMatch(/^0 gal/);
+    for (const [month, [use, rain, need]] of await months(page, BED)) {
+      expect(rain, month).toBe(0);
+      expect(need, month).toBe(use);
+    }
+    await context.close();
+  });
+
+  test("its pump swapped for cans says trips, weight and minutes; undo brings the pump back", async () => {
+    const { page, context, complaints } = await open(browser);
+    expect(await shownValueOf(page, `${BED}.trips_per_watering`)).toBe("none: not watered by cans");
+    const pumped = await shownValueOf(page, `${BED}.time_by_pump`);
+    expect(pumped).toMatch(/min/);
+    await card(page, BED).getByRole("button", { name: "Swap the pump for cans" }).click();
+    await settled(page);
+    const trips = amount(await shownValueOf(page, `${BED}.trips_per_watering`));
+    expect(trips).toBeGreaterThan(1);
+    expect(await shownValueOf(page, `${BED}.weight_per_trip`)).toMatch(/lb$/);
+    expect(await shownValueOf(page, `${BED}.time_by_hand`)).toMatch(/min/);
+    expect(await shownValueOf(page, `${BED}.time_by_pump`)).toBe("none: not watered by a pump");
+    await page.getByRole("button", { name: "Undo" }).click();
+    await settled(page);
+    expect(await shownValueOf(page, `${BED}.time_by_pump`)).toBe(pumped);
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test("each says in one sentence what it needs now and whether it will get it, folded up too", async () => {
+    const { page, context } = await open(browser, { viewport: PHONE });
+    const says = () => page.locator(".folded .says");
+    expect(await says().count()).toBe(2);
+    for (const text of await says().allInnerTexts()) {
+      expect(plain(text)).toMatch(/^On peak days it needs .*(?:gets it|gets .* of what it would drink)/s);
+    }
+    await unfold(page, "site.today");
+    await row(page, "site.today").fill("2026-07-08");
+    await settled(page);
+    await page.waitForFunction(() =>
+      [...document.querySelectorAll(".folded .says")].every((line) => line.textContent?.includes("wants")),
+    );
+    for (const text of await says().allInnerTexts()) {
+      expect(plain(text)).toMatch(/(?:Today it wants|It wants) .*, (?:and will get it|but gets )/s);
+    }
+    await context.close();
+  });
+
+  test("a season is looked at day by day from the table of seasons, whose figures stand for that year", async () => {
+    const { page, context, complaints } = await open(browser);
+    await unfold(page, BED);
+    await card(page, BED).getByText("Season by season").click();
+    const year = card(page, BED).locator(".by-season tbody tr").first();
+    const short = amount(await year.locator("td").nth(2).innerText());
+    await year.getByRole("button").click();
+    await settled(page);
+    const words = await card(page, BED).locator(".calendar > p").first().innerText();
+    const thirsty = Number(/thirsty on (\d+)/.exec(words)?.[1]);
+    expect(thirsty).toBe(short);
+    expect(await card(page, BED).locator(".month-sheet .thirsty").count()).toBe(thirsty);
+    expect(await card(page, BED).locator(".month-sheet .day").count()).toBeGreaterThan(100);
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test("set days of the week are picked by buttons and said in the week's plan", async () => {
+    const { page, context } = await open(browser);
+    await choose(page, `${BED}.rule`, "on set days of the week");
+    const days = card(page, BED).getByRole("group", { name: "On" });
+    await days.getByRole("button", { name: "Fri" }).click();
+    await days.getByRole("button", { name: "Sat" }).click();
+    await settled(page);
+    await row(page, "site.today").fill("2026-07-08");
+    await settled(page);
+    await card(page, BED).locator("details.minor > summary").click();
+    await expect.poll(() => shownValueOf(page, `${BED}.week_days`)).toBe("Saturday and Tuesday");
+    await context.close();
+  });
+});
+
+describe("the week's plan", () => {
+  test.each([
+    ["a desk", DESK],
+    ["a phone", PHONE],
+  ])("is asked for, planned from a day, and prints alone on one page: %s", async (_, viewport) => {
+    const { page, context, complaints } = await open(browser, { viewport });
+    await page.getByRole("button", { name: "This week", exact: true }).click();
+    const plan = page.getByRole("dialog", { name: "The week's plan" });
+    expect(await plan.innerText()).toContain("Say what day it is");
+    await plan.locator("input[type=date]").fill("2026-07-08");
+    await plan.locator(".headline").first().waitFor();
+    const lines = await plan.locator(".headline").allInnerTexts();
+    expect(lines.length).toBe(2);
+    for (const line of lines) expect(plain(line)).toMatch(/\d gal.*: .*(?:min|s) .* or .*\d cans/s);
+    expect(await plan.locator(".boxes li").count()).toBeGreaterThan(1);
+
+    await page.emulateMedia({ media: "print" });
+    expect(await page.locator("main").isVisible()).toBe(false);
+    expect(await plan.getByRole("button", { name: "Print the plan" }).isVisible()).toBe(false);
+    expect(await plan.locator(".headline").first().isVisible()).toBe(true);
+    const pdf = (await page.pdf({ format: "Letter" })).toString("latin1");
+    expect(pdf.match(/\/Type\s*\/Page\b(?!s)/g)?.length).toBe(1);
+    await page.emulateMedia({ media: "screen" });
+    await plan.getByRole("button", { name: "Close" }).click();
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+});
+
+describe("the place", () => {
+  test("takes the time of watering as people write it", async () => {
+    const { page, context } = await open(browser);
+    await type(page, "site.water_at", "6:30 am");
+    expect(await row(page, "site.water_at").inputValue()).toBe("6:30\u00a0am");
+    await type(page, "site.water_at", "19:30");
+    expect(await row(page, "site.water_at").inputValue()).toBe("7:30\u00a0pm");
+    await context.close();
+  });
+});

@@ -27,11 +27,13 @@ export function Workbench(props: { readonly laid: Laid; readonly desk: Desk }) {
   };
   document.addEventListener("keydown", onKey);
   document.addEventListener("visibilitychange", onLeave);
-  window.addEventListener("pagehide", onLeave);
+  // A page on its way out may still count as seen.
+  const onEnd = (): void => void session.saver.flush();
+  window.addEventListener("pagehide", onEnd);
   onCleanup(() => {
     document.removeEventListener("keydown", onKey);
     document.removeEventListener("visibilitychange", onLeave);
-    window.removeEventListener("pagehide", onLeave);
+    window.removeEventListener("pagehide", onEnd);
     void session.saver.flush();
   });
   return (

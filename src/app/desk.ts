@@ -2,6 +2,7 @@
 
 import type { Worksheet } from "../document/worksheet.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
+import type { Bundle } from "../storage/bundle.ts";
 import type { RecordShelf } from "../storage/record-shelf.ts";
 import type { Shelf } from "../storage/shelf.ts";
 import type { WorkerHub } from "./worker-hub.ts";
@@ -15,7 +16,12 @@ export type Laid = {
   /** Something the reader must be told on opening. */
   readonly notice: string;
   readonly readOnly: boolean;
+  /** The worksheet as somebody else sent it, before what is of his place was marked. */
+  readonly received?: Worksheet;
 };
+
+/** A worksheet thrown away last. */
+export type Thrown = { readonly id: string; readonly worksheet: Worksheet };
 
 export type Desk = {
   readonly shelf: Shelf;
@@ -23,6 +29,16 @@ export type Desk = {
   readonly hub: WorkerHub;
   /** Opens a worksheet that is not kept yet. */
   readonly lay: (worksheet: Worksheet, records?: readonly DailyRecord[], notice?: string) => void;
+  /** Opens beside the user's own what came by link or file. */
+  readonly receive: (bundle: Bundle) => void;
+  readonly titlesKept: () => Promise<ReadonlySet<string>>;
+  /** Something said whatever worksheet is open. */
+  readonly said: () => string;
+  readonly setSaid: (text: string) => void;
+  readonly thrown: () => Thrown | null;
+  readonly setThrown: (thrown: Thrown | null) => void;
+  /** Opens the kept one worked on last, or the demo. */
+  readonly openAnother: () => Promise<void>;
   /** Opens a kept one; false where there is none. */
   readonly open: (id: string) => Promise<boolean>;
 };

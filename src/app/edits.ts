@@ -2,7 +2,7 @@
 
 import { CARD_KINDS } from "../cards/index.ts";
 import { emptyWorksheet } from "../document/blank.ts";
-import { addCard, copyCard, moveCard, removeCard, renameCard } from "../document/card-edits.ts";
+import { copyCard, moveCard, removeCard, renameCard } from "../document/card-edits.ts";
 import { setGiven, setLife, setMeasured, setPrice, setWorksheet } from "../document/edits.ts";
 import { editLabel } from "../document/history.ts";
 import { recordNames } from "../document/record-names.ts";
@@ -14,7 +14,10 @@ import type { Edits } from "../ui/sheet.ts";
 import { isoDate } from "../units/calendar.ts";
 import { DAY } from "../units/constants.ts";
 import type { Desk } from "./desk.ts";
+import { download, fileStem } from "./download.ts";
 import type { Folds } from "./folds.ts";
+import { freeTitle } from "./free-title.ts";
+import { addJoined, laidOut } from "./joining.ts";
 import { normalsOf } from "./normals-of.ts";
 import type { createRain } from "./rain.ts";
 import type { Session } from "./session.ts";
@@ -27,7 +30,6 @@ type Tools = {
   readonly rain: ReturnType<typeof createRain>;
   readonly setOpened: (id: string | null) => void;
   readonly setRecord: (key: string, label: string) => void;
-  readonly refreshSheets: () => Promise<void>;
 };
 
 const today = (): string => isoDate(Math.floor(Date.now() / (DAY * 1000)));
@@ -36,6 +38,14 @@ const roles = {
   isLink: (kind: string, given: string): boolean =>
     CARD_KINDS[kind]?.rows.some((row) => row.row === "link" && row.name === given) ?? false,
 };
+
+/** Whether a quantity is typed where it stands; of what is worked out, only a measured value can be. */
+function isTyped(worksheet: Worksheet, id: string): boolean {
+  const [cardId, name] = id.split(".");
+  const card = worksheet.cards.find((candidate) => candidate.id === cardId);
+  const row = CARD_KINDS[card?.kind ?? ""]?.rows.find((candidate) => candidate.name === name);
+  return row?.row === "given" || row?.row === "list";
+}
 
 function setNumber(
   worksheet: Worksheet,
@@ -52,20 +62,13 @@ function reveal(folds: Folds, id: string): void {
   folds.set(id.split(".")[0] ?? id, true);
   requestAnimationFrame(() => {
     const element = document.getElementById(id) ?? document.getElementById(id.split(".")[0] ?? "");
-    element?.closest("details")?.setAttribute("open", "");
+    for (let around = element; around; around = around.parentElement)
+      if (around instanceof HTMLDetailsElement) around.open = true;
     const calm = matchMedia("(prefers-reduced-motion: reduce)").matches;
     element?.scrollIntoView({ block: "center", behavior: calm ? "auto" : "smooth" });
-    element?.focus({ preventScroll: true });
+    const field = element instanceof HTMLDetailsElement ? element.querySelector("input") : null;
+    (field ?? element)?.focus({ preventScroll: true });
   });
-}
-
-function download(name: string, text: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type: "application/json" }));
-  const anchor = document.createElement("a");
-  anchor.href = address;
-  anchor.download = name;
-  anchor.click();
-  setTimeout(() => URL.revokeObjectURL(address), 10_000);
 }
 
 function cardEdits({
@@ -98,7 +101,7 @@ function cardEdits({
     settle: session.settle,
     addCard: (kind) => {
       const known = new Set(session.worksheet().cards.map((card) => card.id));
-      session.edit(`Add ${kind.label}`, (worksheet) => addCard(worksheet, kind.kind, { title: kind.label }));
+      session.edit(`Add ${kind.label}`, (worksheet) => addJoined(worksheet, kind.kind, kind.label));
       const fresh = session.worksheet().cards.find((card) => !known.has(card.id));
       if (fresh) reveal(folds, fresh.id);
     },
@@ -124,22 +127,17 @@ function cardEdits({
   };
 }
 
-function sheetEdits({
-  session,
-  desk,
-  refreshSheets,
-}: Tools): Pick<Edits, "openSheet" | "removeSheet" | "start" | "openFile" | "saveFile"> {
+function sheetEdits({ session, desk }: Tools): Pick<Edits, "openSheet" | "start" | "openFile" | "saveFile"> {
   return {
     openSheet: (id) => void session.saver.flush().then(() => desk.open(id)),
-    removeSheet: (id) => {
-      if (id === session.saver.place().id) desk.lay(template(""));
-      void desk.shelf.remove(id).then(refreshSheets);
-    },
     start: (id) => {
       const { units, locale, currency } = session.worksheet();
       const fresh =
         id === null ? emptyWorksheet({ units, locale, currency, made_on: today() }) : template(id);
-      void session.saver.flush().then(() => desk.lay(fresh));
+      void session.saver
+        .flush()
+        .then(desk.titlesKept)
+        .then((taken) => desk.lay(setWorksheet(fresh, { title: freeTitle(fresh.title, taken) })));
     },
     openFile: (file) =>
       void file.text().then((text) => {
@@ -148,13 +146,11 @@ function sheetEdits({
           return session.say(
             `${file.name} is no worksheet: ${read.problems[0]?.message ?? "it cannot be read"}`,
           );
-        for (const record of read.records) void desk.recordShelf.keep(record, Date.now());
-        desk.lay(read.worksheet, read.records, read.notes.join(" "));
+        void session.saver.flush().then(() => desk.receive(read));
       }),
     saveFile: () => {
       const worksheet = session.worksheet();
-      const name = worksheet.title.toLowerCase().replaceAll(/[^a-z0-9]+/g, "-") || "worksheet";
-      download(`${name}.json`, worksheetToFileText(worksheet, session.engine.records));
+      download(`${fileStem(worksheet.title)}.json`, worksheetToFileText(worksheet, session.engine.records));
     },
   };
 }
@@ -181,13 +177,27 @@ export function makeEdits(tools: Tools): Edits {
     },
     goTo: (id) => reveal(folds, id),
     unfold: folds.set,
+    askFor: (id) => {
+      if (isTyped(session.worksheet(), id)) return reveal(folds, id);
+      setOpened(id);
+      reveal(folds, `${id}-measured`);
+    },
+    layOut: (wish) => {
+      session.edit("Lay the place out", (worksheet) => laidOut(worksheet, wish));
+      scrollTo({ top: 0 });
+    },
     importRain: rain.take,
     pasteRain: rain.paste,
     answerRain: rain.choose,
     fillRain: rain.fill,
+    fillWarmth: rain.warm,
     joinRain: rain.join,
     takeRain: rain.keep,
     cancelRain: rain.forget,
+    reopenRain: () => {
+      const record = session.engine.records.get(recordNames(session.worksheet())[0] ?? "");
+      if (record) rain.again(record);
+    },
     dropRain: () => {
       rain.forget();
       setRecord("", "Back to made-up weather");

@@ -4,13 +4,20 @@ import "@fontsource-variable/atkinson-hyperlegible-next/wght.css";
 import "../ui/style.css";
 import { createSignal, Show } from "solid-js";
 import { render } from "solid-js/web";
+import { setWorksheet } from "../document/edits.ts";
 import { recordNames } from "../document/record-names.ts";
 import type { Worksheet } from "../document/worksheet.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
+import { recordKey } from "../rainfall/record-key.ts";
 import { browserStore } from "../storage/browser-store.ts";
+import type { Bundle } from "../storage/bundle.ts";
+import { isWorksheetLink, worksheetFromLink } from "../storage/link.ts";
 import { makeRecordShelf } from "../storage/record-shelf.ts";
 import { chanceId, makeShelf } from "../storage/shelf.ts";
-import type { Desk, Laid } from "./desk.ts";
+import { markBorrowed } from "./borrowed.ts";
+import type { Desk, Laid, Thrown } from "./desk.ts";
+import { freeTitle } from "./free-title.ts";
+import { keepForOffline } from "./offline.ts";
 import { firstWorksheet } from "./templates.ts";
 import { Workbench } from "./Workbench.tsx";
 import { makeWorkerHub } from "./worker-hub.ts";
@@ -19,6 +26,8 @@ const store = browserStore();
 const shelf = makeShelf(store, chanceId);
 const recordShelf = makeRecordShelf(store);
 const [laid, setLaid] = createSignal<Laid | null>(null);
+const [said, setSaid] = createSignal("");
+const [thrown, setThrown] = createSignal<Thrown | null>(null);
 
 const desk: Desk = {
   shelf,
@@ -27,7 +36,55 @@ const desk: Desk = {
   lay: (worksheet, records = [], notice = "") =>
     setLaid({ id: chanceId(), revision: 0, worksheet, records, notice, readOnly: false }),
   open: (id) => openKept(id),
+  receive: (bundle) => void receive(bundle),
+  titlesKept,
+  said,
+  setSaid,
+  thrown,
+  setThrown,
+  openAnother: async () => {
+    const listed = await shelf.list();
+    for (const { id } of listed.ok ? listed.value : []) if (await openKept(id)) return;
+    await shelf.setCurrent(null);
+    desk.lay(firstWorksheet());
+  },
 };
+
+async function titlesKept(): Promise<ReadonlySet<string>> {
+  const listed = await shelf.list();
+  return new Set(listed.ok ? listed.value.map(({ title }) => title) : []);
+}
+
+/** What somebody sent opens as a worksheet of its own. */
+async function receive(bundle: Bundle): Promise<void> {
+  for (const record of bundle.records) void recordShelf.keep(record, Date.now());
+  const { made_by, made_on, title } = bundle.worksheet;
+  const sent = setWorksheet(bundle.worksheet, { title: freeTitle(title, await titlesKept(), made_by) });
+  const from = `"${title}" was made by ${made_by || "somebody who gave no name"}${made_on ? ` on ${made_on}` : ""}. It opened beside your own.`;
+  setLaid({
+    id: chanceId(),
+    revision: 0,
+    worksheet: bundle.readOnly ? bundle.worksheet : markBorrowed(sent),
+    records: bundle.records,
+    notice: [from, ...bundle.notes].join(" "),
+    readOnly: bundle.readOnly,
+    received: bundle.worksheet,
+  });
+}
+
+/** Opens the worksheet in the address, if there is one; the address is then bare again. */
+async function fromAddress(): Promise<boolean> {
+  const { hash } = location;
+  if (!isWorksheetLink(hash)) return false;
+  history.replaceState(null, "", location.pathname);
+  const read = await worksheetFromLink(hash, recordKey);
+  if (read.ok) await receive(read);
+  else {
+    setSaid(read.problems[0]?.message ?? "This link could not be read.");
+    if (!laid()) await openUsual();
+  }
+  return true;
+}
 
 async function recordsOf(worksheet: Worksheet): Promise<readonly DailyRecord[]> {
   const loaded = await Promise.all(recordNames(worksheet).map((key) => recordShelf.load(key)));
@@ -42,7 +99,7 @@ async function openKept(id: string): Promise<boolean> {
     desk.lay(
       firstWorksheet(),
       [],
-      "The worksheet kept here could not be read. It was set aside whole, nothing of it is lost, and the demo was opened instead.",
+      "The worksheet kept here could not be read. It was set aside whole: save it as a file under Worksheets. The demo was opened instead.",
     );
     return true;
   }
@@ -59,11 +116,17 @@ async function openKept(id: string): Promise<boolean> {
   return true;
 }
 
-async function begin(): Promise<void> {
+async function openUsual(): Promise<void> {
   const current = await shelf.current();
   const id = current.ok ? current.value : null;
   if (id !== null && (await openKept(id))) return;
-  desk.lay(firstWorksheet());
+  desk.lay(firstWorksheet(), [], current.ok ? "" : current.failure.text);
+}
+
+async function begin(): Promise<void> {
+  if (!(await fromAddress())) await openUsual();
+  void recordShelf.prune(new Set(), Date.now());
+  void keepForOffline();
 }
 
 const page = document.getElementById("page");
@@ -77,4 +140,5 @@ if (page) {
     page,
   );
 }
+addEventListener("hashchange", () => void fromAddress());
 void begin();

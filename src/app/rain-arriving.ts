@@ -1,6 +1,6 @@
 // A record that is on its way in: joined and filled as asked, and what the page shows of it before it is taken.
 
-import { fillGaps, type GapFilling } from "../rainfall/fill-gaps.ts";
+import { FILLED, fillGaps, type GapFilling } from "../rainfall/fill-gaps.ts";
 import type { Choices, ImportReport, ImportResult, Question } from "../rainfall/import-result.ts";
 import { joinRecords } from "../rainfall/join-records.ts";
 import type { GaugeResult } from "../rainfall/own-gauge.ts";
@@ -19,10 +19,10 @@ export type Arriving = {
   readonly table: ImportReport["preview"];
 };
 
-export type Words = { readonly fill: string; readonly join: string };
+export type Words = { readonly fill: string; readonly warm: string; readonly join: string };
 
 /** Nothing filled, nothing joined. */
-export const AS_IT_IS: Words = { fill: "missing", join: "alone" };
+export const AS_IT_IS: Words = { fill: "missing", warm: "missing", join: "alone" };
 const NO_TABLE = { header: [], rows: [] } as const;
 
 function joined(record: DailyRecord, join: string, others: readonly DailyRecord[]) {
@@ -45,9 +45,14 @@ function fillingOf(fill: string, others: readonly DailyRecord[]): GapFilling {
 /** The record as it would be taken: joined, then filled, each only as asked. */
 export function settled(record: DailyRecord, words: Words, others: readonly DailyRecord[]) {
   const whole = joined(record, words.join, others);
-  if (words.fill === "missing") return whole;
-  const filled = fillGaps(whole.record, fillingOf(words.fill, others));
-  return { record: filled.record, facts: [...whole.facts, `${filled.note}; ${filled.left} stay missing.`] };
+  const fillings = [
+    { by: words.fill, which: FILLED.rain },
+    { by: words.warm, which: FILLED.drying },
+  ].filter(({ by }) => by !== "missing");
+  return fillings.reduce(({ record: before, facts }, { by, which }) => {
+    const filled = fillGaps(before, fillingOf(by, others), null, which);
+    return { record: filled.record, facts: [...facts, `${filled.note}; ${filled.left} stay missing.`] };
+  }, whole);
 }
 
 function fillChoice(words: Words, others: readonly DailyRecord[]): RainAssumption {
@@ -60,6 +65,21 @@ function fillChoice(words: Words, others: readonly DailyRecord[]): RainAssumptio
       { value: "zero", label: "had no rain" },
       { value: "month_mean", label: "get their month's mean" },
       ...others.map(({ key, title }) => ({ value: key, label: `come from ${title}` })),
+    ],
+  };
+}
+
+function warmChoice(words: Words, others: readonly DailyRecord[]): RainAssumption {
+  return {
+    id: "warm",
+    text: "Days without warmth",
+    value: words.warm,
+    options: [
+      { value: "missing", label: "go by the monthly warm and cold figures" },
+      { value: "month_mean", label: "get their month's mean in this record" },
+      ...others
+        .filter(({ highest, lowest }) => highest && lowest)
+        .map(({ key, title }) => ({ value: key, label: `come from ${title}` })),
     ],
   };
 }
@@ -123,17 +143,19 @@ export function previewOf(
   options: ShowOptions,
 ): RainPreview {
   const { record, facts, assumptions, table } = arriving;
-  const bare = { title: "", header: table.header, rows: table.rows, facts, assumptions };
-  if (!record) return { ...bare, years: [], gaps: [], filling: null, joining: null };
+  const bare = { title: "", wrong: "", header: table.header, rows: table.rows, facts, assumptions };
+  if (!record) return { ...bare, years: [], gaps: [], filling: null, warming: null, joining: null };
   const outcome = settled(record, words, others);
-  const hasGaps = joined(record, words.join, others).record.rain.some((value) => Number.isNaN(value));
+  const { rain, highest, lowest } = joined(record, words.join, others).record;
+  const isCold = highest?.some(Number.isNaN) || lowest?.some(Number.isNaN);
   return {
     ...bare,
     title: outcome.record.title,
     facts: [...facts, ...outcome.facts],
     years: stripOf(outcome.record, options),
     gaps: gapsOf(outcome.record),
-    filling: hasGaps ? fillChoice(words, others) : null,
+    filling: rain.some(Number.isNaN) ? fillChoice(words, others) : null,
+    warming: isCold ? warmChoice(words, others) : null,
     joining: joinChoice(words, others),
   };
 }

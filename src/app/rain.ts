@@ -32,17 +32,24 @@ function createArrival(events: RainEvents) {
   let asked: readonly Question[] = [];
   let words = AS_IT_IS;
   let arriving: Arriving | null = null;
+  /** The choices before the last, to go back to where the file cannot be read as was said. */
+  let before: Choices = {};
   const others = (): readonly DailyRecord[] =>
     events.others().filter((other) => other.key !== arriving?.record?.key);
-  const show = (): void => {
+  const show = (wrong = ""): void => {
     if (!arriving) return;
-    const preview = previewOf(arriving, words, others(), events.showOptions());
+    const preview = { ...previewOf(arriving, words, others(), events.showOptions()), wrong };
     const { questions } = arriving;
     setState(questions.length > 0 ? { state: "asking", questions, preview } : { state: "shown", preview });
   };
   const refuse = (reason: string, line: number | null): void => {
-    arriving = null;
-    setState({ state: "refused", reason: line === null ? reason : `Line ${line}: ${reason}` });
+    const text = line === null ? reason : `Line ${line}: ${reason}`;
+    if (!arriving) {
+      setState({ state: "refused", reason: text });
+      return;
+    }
+    choices = before;
+    show(text);
   };
   return {
     state,
@@ -51,11 +58,13 @@ function createArrival(events: RainEvents) {
     choices: () => choices,
     clear: (): void => {
       choices = {};
+      before = {};
       asked = [];
       words = AS_IT_IS;
       arriving = null;
     },
     choose: (question: string, value: string): void => {
+      before = choices;
       choices = withChoice(choices, question, value);
     },
     say: (more: Partial<typeof words>): void => {
@@ -70,6 +79,11 @@ function createArrival(events: RainEvents) {
       const questions = result.state === "ask" ? result.questions : [];
       asked = [...asked, ...questions.filter((one) => !asked.some((other) => other.id === one.id))];
       arriving = "report" in result ? fromFile(result, choices, asked) : fromGauge(result, choices, asked);
+      show();
+    },
+    /** A record that came in before, laid open again to fill or to join. */
+    reopen: (record: DailyRecord): void => {
+      arriving = { record, facts: [], assumptions: [], questions: [], table: { header: [], rows: [] } };
       show();
     },
     keep: (): void => {
@@ -112,8 +126,14 @@ export function createRain(events: RainEvents) {
       arrival.choose(question, value);
       read();
     },
+    again: (record: DailyRecord): void => {
+      source = null;
+      arrival.clear();
+      arrival.reopen(record);
+    },
     fill: (fill: string): void => arrival.say({ fill }),
-    join: (join: string): void => arrival.say({ fill: "missing", join }),
+    warm: (warm: string): void => arrival.say({ warm }),
+    join: (join: string): void => arrival.say({ ...AS_IT_IS, join }),
     keep: arrival.keep,
     progress: (share: number): void => {
       const now = arrival.state();

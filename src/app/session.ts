@@ -1,6 +1,7 @@
 // One open worksheet at work: its history, its engine, its saving, and what the answers are compared with.
 
-import { createEffect, createSignal } from "solid-js";
+import { batch, createEffect, createSignal } from "solid-js";
+import { setWorksheet } from "../document/edits.ts";
 import {
   commit,
   type History,
@@ -11,24 +12,51 @@ import {
   undo,
   undoLabel,
 } from "../document/history.ts";
+import { recordNames } from "../document/record-names.ts";
 import type { Worksheet } from "../document/worksheet.ts";
 import type { Results } from "../graph/evaluate.ts";
+import type { DailyRecord } from "../rainfall/record.ts";
 import { makeSaver } from "../storage/saver.ts";
 import type { Desk, Laid } from "./desk.ts";
-import { createEngine, type View } from "./engine.ts";
+import { createEngine, type Engine, type View } from "./engine.ts";
 
-/** Everything that changes while a worksheet is open. */
-export function createSession(laid: Laid, desk: Desk) {
-  const engine = createEngine(laid.worksheet, laid.records);
-  const [history, setHistory] = createSignal<History<Worksheet>>(startHistory(laid.worksheet));
-  const [before, setBefore] = createSignal<Results | null>(null);
+function keepRecords(desk: Desk, records: readonly DailyRecord[]): void {
+  for (const record of records) void desk.recordShelf.keep(record, Date.now());
+}
+
+/** Records that one worksheet names and the one before did not. */
+function newlyNamed(
+  now: Worksheet,
+  before: Worksheet,
+  records: ReadonlyMap<string, DailyRecord>,
+): readonly DailyRecord[] {
+  const known = recordNames(before);
+  return recordNames(now).flatMap((key) => (known.includes(key) ? [] : (records.get(key) ?? [])));
+}
+
+/** The answers that are held to measure from, and the means to hold them or to let them go. */
+function createHeld(engine: Engine) {
   const [held, setHeld] = createSignal<View | null>(null);
   // What was still being worked out when it was held comes in as long as nothing else was changed.
   createEffect(() => {
     const view = engine.view();
     setHeld((kept) => (kept?.worksheet === view.worksheet ? view : kept));
   });
-  const [saved, setSaved] = createSignal(
+  const hold = (): void => {
+    setHeld(held() ? null : engine.view());
+  };
+  return { held, hold };
+}
+
+/** Everything that changes while a worksheet is open. */
+export function createSession(laid: Laid, desk: Desk) {
+  const engine = createEngine(laid.worksheet, laid.records);
+  const [history, setHistory] = createSignal<History<Worksheet>>(startHistory(laid.worksheet));
+  const [before, setBefore] = createSignal<Results | null>(null);
+  const { held, hold } = createHeld(engine);
+  const [saved, setSaved] = createSignal("");
+  const [refused, setRefused] = createSignal(false);
+  const [notice, setNotice] = createSignal(
     laid.notice || (laid.readOnly ? "Made by a newer version: it can be read here, not changed." : ""),
   );
   let merging: string | null = null;
@@ -39,25 +67,50 @@ export function createSession(laid: Laid, desk: Desk) {
     revision: laid.revision,
     now: () => Date.now(),
     onSaved: (outcome) => {
-      if (!outcome.ok) setSaved(outcome.failure.text);
-      else if (outcome.value.conflict)
-        setSaved(`Another tab changed it too; this one is now kept as ${outcome.value.conflict.title}`);
-      else setSaved("Saved");
-      if (outcome.ok) void desk.shelf.setCurrent(outcome.value.id);
+      setRefused(!outcome.ok);
+      setSaved(outcome.ok ? "Saved" : "Not saved");
+      if (!outcome.ok) {
+        setNotice(outcome.failure.text);
+        return;
+      }
+      void desk.shelf.setCurrent(outcome.value.id);
+      if (outcome.value.conflict) goOnInCopy(outcome.value.conflict.title);
     },
   });
 
   const show = (next: History<Worksheet>): void => {
     if (next === history()) return;
+    // A record that undo names again may have been let go meanwhile by another tab.
+    keepRecords(desk, newlyNamed(next.present, history().present, engine.records));
     setHistory(next);
     setSaved("Saving …");
     engine.update(next.present);
     saver.change(next.present);
   };
+  /** One step back or on. Together, so that the page is redrawn once, never with new numbers beside old answers. */
+  const step = (to: (at: History<Worksheet>) => History<Worksheet>): void =>
+    batch(() => {
+      setBefore(engine.view().results);
+      merging = null;
+      show(to(history()));
+    });
+
+  /** Another tab kept its own: what is on this page goes on beside it, under the title that the shelf gave it. */
+  const goOnInCopy = (title: string): void => {
+    setNotice(`Another tab changed this worksheet too. Both are kept: this one goes on as "${title}".`);
+    show(commit(history(), setWorksheet(history().present, { title }), { label: "Keep as a copy" }));
+  };
+  // What was sent by somebody is kept at once: closing the page must not lose it.
+  if (laid.received) saver.change(laid.worksheet);
 
   return {
     engine,
     history,
+    notice,
+    refused,
+    dismiss: (): void => {
+      setNotice("");
+    },
     held,
     saved,
     saver,
@@ -71,31 +124,23 @@ export function createSession(laid: Laid, desk: Desk) {
       if (laid.readOnly) return;
       const next = change(history().present);
       if (next === history().present) return;
-      if (merge === undefined || merge !== merging) setBefore(engine.view().results);
-      merging = merge ?? null;
-      show(commit(history(), next, { label, ...(merge === undefined ? {} : { merge }) }));
+      batch(() => {
+        if (merge === undefined || merge !== merging) setBefore(engine.view().results);
+        merging = merge ?? null;
+        show(commit(history(), next, { label, ...(merge === undefined ? {} : { merge }) }));
+      });
     },
     settle: (): void => {
       merging = null;
       setHistory(seal(history()));
     },
-    undo: (): void => {
-      setBefore(engine.view().results);
-      merging = null;
-      show(undo(history()));
-    },
-    redo: (): void => {
-      setBefore(engine.view().results);
-      merging = null;
-      show(redo(history()));
-    },
-    /** Tells the reader something where saving is told. */
+    undo: (): void => step(undo),
+    redo: (): void => step(redo),
+    /** Tells the reader something that stays until it is put away. */
     say: (text: string): void => {
-      setSaved(text);
+      setNotice(text);
     },
-    hold: (): void => {
-      setHeld(held() ? null : engine.view());
-    },
+    hold,
   };
 }
 

@@ -4,14 +4,16 @@ import { createMemo, createSignal } from "solid-js";
 import { answers } from "../cards/answers.ts";
 import { CARD_KINDS } from "../cards/index.ts";
 import { setGiven } from "../document/edits.ts";
-import { cautionsOf } from "../graph/cautions.ts";
 import type { SavedSheet, Sheet } from "../ui/sheet.ts";
 import { isoDate } from "../units/calendar.ts";
 import { DAY } from "../units/constants.ts";
 import type { ShowOptions } from "../units/show.ts";
+import { createCautions } from "./cautions.ts";
 import type { Desk, Laid } from "./desk.ts";
 import { makeEdits } from "./edits.ts";
 import { createFolds } from "./folds.ts";
+import { stillToSay } from "./joining.ts";
+import { createKeeping } from "./keeping.ts";
 import { createRain } from "./rain.ts";
 import { makeReader } from "./reader.ts";
 import { createSession } from "./session.ts";
@@ -39,6 +41,7 @@ export function createSheet(laid: Laid, desk: Desk) {
           id,
           title: title || "a broken one",
           when: when(savedAt),
+          open: id === session.saver.place().id,
         })),
       );
   };
@@ -77,11 +80,10 @@ export function createSheet(laid: Laid, desk: Desk) {
       currency: session.worksheet().currency,
     })),
     ...reader,
-    cautions: createMemo(() =>
-      cautionsOf(engine.view().graph, engine.view().worksheet, engine.view().results, showOptions()),
-    ),
+    ...createCautions(engine, showOptions),
     problems: createMemo(() => engine.view().results.problems),
     answers: createMemo(() => answers({ result: reader.result, cards: session.worksheet().cards })),
+    missing: createMemo(() => (reader.starter() ? [] : stillToSay(session.worksheet().cards, reader.result))),
     working: () => engine.view().results.requests.length > 0,
     held: () => session.held() !== null,
     saved: session.saved,
@@ -92,7 +94,8 @@ export function createSheet(laid: Laid, desk: Desk) {
     rain: rain.state,
     opened,
     unfolded: folds.isOpen,
-    edit: makeEdits({ session, folds, desk, rain, setOpened, setRecord, refreshSheets }),
+    edit: makeEdits({ session, folds, desk, rain, setOpened, setRecord }),
+    keep: createKeeping({ session, desk, reader, original: laid.received ?? null, refreshSheets }),
     sizes: createSizes(engine, desk.hub.client),
   };
   return { sheet, session };

@@ -59,7 +59,7 @@ function storage(asked: Asked): Sentence {
 function besides(asked: Asked): string {
   const draws = asked.cards.filter(({ id, kind }) => kind === "draw" && word(asked, `${id}.from`) !== "");
   if (draws.length === 0) return "";
-  return draws.length === 1 ? `, if ${draws[0]?.title} takes nothing` : ", if the other draws take nothing";
+  return draws.length === 1 ? `, not counting ${draws[0]?.title}` : ", not counting other draws";
 }
 
 const leftOut = (asked: Asked): number => number(asked, "season.left_out") ?? 0;
@@ -272,7 +272,9 @@ export function answers(asked: Asked): readonly Sentence[] {
         lead: true,
         watch: "weather.mean_yearly_rain",
         pieces: [
-          "A usual year brings ",
+          word(asked, "weather.record_kind").startsWith("made up")
+            ? "Until you bring in your own rain, a usual year is taken to bring "
+            : "A usual year brings ",
           value("weather.mean_yearly_rain", "water"),
           " of rain. Add a roof, a tank and a bed to see what it can carry.",
         ],

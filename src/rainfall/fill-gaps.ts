@@ -12,7 +12,7 @@ export type GapFilling =
 
 export type FilledRecord = {
   readonly record: DailyRecord;
-  /** Missing days of rain that were filled, and that stay. */
+  /** Missing days, of rain where rain is among what is filled, that were filled, and that stay. */
   readonly filled: number;
   readonly left: number;
   readonly note: string;
@@ -21,6 +21,9 @@ export type FilledRecord = {
 type Column = "rain" | "highest" | "lowest" | "wind" | "vapour" | "sun";
 
 const COLUMNS: readonly Column[] = ["rain", "highest", "lowest", "wind", "vapour", "sun"];
+
+/** What can be filled by itself: the rain, or what drying is worked out from. */
+export const FILLED = { rain: ["rain"], drying: ["highest", "lowest", "wind", "vapour", "sun"] } as const;
 
 /** Mean of the days of each calendar month that have a reading; NaN for a month without any. */
 function monthMeans(values: Float64Array, firstDay: number): readonly number[] {
@@ -51,9 +54,10 @@ function fillerOf(record: DailyRecord, how: GapFilling): Filler {
   };
 }
 
-function wordsOf(how: GapFilling): string {
+function wordsOf(how: GapFilling, isRain: boolean): string {
   if (how.kind === "zero") return "taken as days without rain";
-  if (how.kind === "month_mean") return "given the mean of their month, which is drizzle no month has";
+  if (how.kind === "month_mean")
+    return `given the mean of their month${isRain ? ", which is drizzle no month has" : ""}`;
   return how.kind === "record" ? `taken from "${how.other.title}"` : "left missing";
 }
 
@@ -66,11 +70,13 @@ function isIn(spans: readonly Run[] | null, day: number): boolean {
  * @param record the record with gaps
  * @param how what stands in for a missing day; zero fills rain alone
  * @param spans only these runs of days; all gaps if null
+ * @param which only these columns; the days of the first of them are counted
  */
 export function fillGaps(
   record: DailyRecord,
   how: GapFilling,
   spans: readonly Run[] | null = null,
+  which: readonly Column[] = COLUMNS,
 ): FilledRecord {
   const filler = fillerOf(record, how);
   const columns: Partial<Record<Column, Float64Array>> = {};
@@ -79,13 +85,15 @@ export function fillGaps(
     const values = record[column];
     if (!values) continue;
     columns[column] = values.map((value, at) => {
-      if (!Number.isNaN(value)) return value;
+      if (!Number.isNaN(value) || !which.includes(column)) return value;
       const standIn = isIn(spans, record.firstDay + at) ? filler(column, values, at) : Number.NaN;
-      if (column === "rain") Number.isNaN(standIn) ? left++ : filled++;
+      if (column === which[0]) Number.isNaN(standIn) ? left++ : filled++;
       return standIn;
     });
   }
-  const note = `${filled} missing ${filled === 1 ? "day" : "days"} ${wordsOf(how)}`;
+  const isRain = which[0] === "rain";
+  const days = filled === 1 ? "day" : "days";
+  const note = `${filled} ${isRain ? `missing ${days}` : `${days} without warmth`} ${wordsOf(how, isRain)}`;
   const madeUp = record.madeUp || (how.kind === "record" && how.other.madeUp && filled > 0);
   const source = filled ? `${record.source}; ${note}` : record.source;
   const { title, firstDay, rain } = record;

@@ -1,5 +1,6 @@
 // A rain record's text or file to a checked daily record, piece by piece: 50 MB never stand in memory as rows.
 import Papa from "papaparse";
+import { checkedChoices } from "./check-choices.ts";
 import { recogniseFormat } from "./formats.ts";
 import { type Choices, type ImportResult, Refusal } from "./import-result.ts";
 import { type FormatReader, Intake } from "./intake.ts";
@@ -131,7 +132,7 @@ function refused(problem: unknown): ImportResult {
  */
 export function readRainCsv(text: string, choices: Choices = {}, names: ImportNamesGiven = {}): ImportResult {
   try {
-    const reader = new RecordReader(choices, names);
+    const reader = new RecordReader(checkedChoices(choices), names);
     for (let at = 0; at === 0 || at < text.length; at += PIECE_CHARACTERS) {
       reader.take(text.slice(at, at + PIECE_CHARACTERS), at + PIECE_CHARACTERS >= text.length);
     }
@@ -147,7 +148,7 @@ export function readRainCsv(text: string, choices: Choices = {}, names: ImportNa
  */
 export async function readRainFile(file: Blob, options: ImportOptions = {}): Promise<ImportResult> {
   try {
-    const reader = new RecordReader(options.choices ?? {}, options);
+    const reader = new RecordReader(checkedChoices(options.choices ?? {}), options);
     let decoder: TextDecoder | null = null;
     for (let at = 0; at === 0 || at < file.size; at += PIECE_BYTES) {
       const bytes = new Uint8Array(await file.slice(at, at + PIECE_BYTES).arrayBuffer());

@@ -1,5 +1,6 @@
 // Readings of one's own gauge, typed or pasted, a line each: "12 Mar 0.4 in", "2024-03-12 10 mm", "3/14 trace".
 import { calendarDate } from "../units/calendar.ts";
+import { checkedGaugeChoices } from "./check-choices.ts";
 import { type Question, type RainUnit, Refusal } from "./import-result.ts";
 import { METRES_OF } from "./rain-units.ts";
 import { readNumber, TRACE, UNREADABLE } from "./read-cell.ts";
@@ -204,8 +205,9 @@ function settle(lines: readonly Line[], days: readonly number[], choices: GaugeC
 }
 
 /** Typed or pasted readings to a record, to the questions that stand in its way, or to a reason with its line. */
-export function readOwnGauge(text: string, choices: GaugeChoices = {}): GaugeResult {
+export function readOwnGauge(text: string, given: GaugeChoices = {}): GaugeResult {
   try {
+    const choices = checkedGaugeChoices(given);
     const lines = readLines(text);
     if (lines.length === 0) return { state: "refused", reason: "There is no reading yet.", line: null };
     const dates = lines.map(datedOf);

@@ -84,7 +84,7 @@ function Body(props: { readonly card: Card }) {
     if (quiet && sheet.result(`${props.card.id}.${name}`)?.state === "none") return false;
     if (!when) return true;
     const result = sheet.result(`${props.card.id}.${when.row}`);
-    return result?.state === "ready" && when.is.includes(String(result.value));
+    return result?.state === "ready" && (when.is?.includes(String(result.value)) ?? true);
   };
   const rows = createMemo(
     () =>

@@ -7,6 +7,11 @@ import { Answers } from "./Answers.tsx";
 import { CardView } from "./CardView.tsx";
 import { Drawing } from "./Drawing.tsx";
 import { GROUPS, type Group } from "./groups.ts";
+import { KeepingBar } from "./KeepingBar.tsx";
+import { LayOut } from "./LayOut.tsx";
+import { NextNumber } from "./NextNumber.tsx";
+import { PrintedPage } from "./PrintedPage.tsx";
+import { ShareTool } from "./ShareDialog.tsx";
 import { StartDialog } from "./StartDialog.tsx";
 import { StoredWater } from "./StoredChart.tsx";
 import { useSheet } from "./sheet.ts";
@@ -44,6 +49,7 @@ function Tools(props: { readonly onStart: () => void }) {
         Worksheets
       </button>
       <WeekPlan />
+      <ShareTool />
       <button type="button" class="tool" onClick={() => window.print()}>
         Print
       </button>
@@ -63,6 +69,11 @@ function Header() {
         onChange={(event) => sheet.edit.page({ title: event.currentTarget.value })}
       />
       <Show when={sheet.madeUp()}>{(text) => <span class="madeup">{text()}</span>}</Show>
+      <Show when={sheet.starter()}>
+        <button type="button" class="tool own" onClick={() => sheet.edit.start(null)}>
+          Start my own
+        </button>
+      </Show>
       <label>
         <span class="unseen">Units</span>
         <select
@@ -74,7 +85,12 @@ function Header() {
           <option value="metric">metres and litres</option>
         </select>
       </label>
-      <Tools onStart={() => dialog?.showModal()} />
+      <Tools
+        onStart={() => {
+          sheet.keep.lookAgain();
+          dialog?.showModal();
+        }}
+      />
       <StartDialog
         register={(element) => {
           dialog = element;
@@ -187,15 +203,21 @@ export function Page() {
       </a>
       <Header />
       <main>
+        <KeepingBar />
         <Answers />
         <Problems />
+        <Show when={sheet.worksheet().cards.every((card) => sheet.kinds[card.kind]?.single)}>
+          <LayOut />
+        </Show>
         <Drawing />
         <StoredWater />
         <div id="cards">
           <For each={GROUPS}>{(group) => <GroupView group={group} />}</For>
           <Unknown />
         </div>
+        <PrintedPage />
       </main>
+      <NextNumber />
       <footer class="width foot">
         <p>
           Heights are above {sheet.worksheet().datum || "a zero of your choice"}. Made by{" "}
@@ -204,6 +226,10 @@ export function Page() {
         <p>
           Everything is worked out on this device; nothing is sent anywhere. Figures are estimates for
           planning: local codes and licensed people decide on wiring, stands, drinking water and backflow.
+        </p>
+        <p>
+          Version {sheet.keep.version}
+          {sheet.keep.ready() ? ", kept on this device: it opens with no network" : ""}.
         </p>
       </footer>
     </>

@@ -158,6 +158,9 @@ export function RainPicker() {
       <OwnGauge />
       <Show when={hasOwn()}>
         <p class="options">
+          <button type="button" class="small" onClick={() => sheet.edit.reopenRain()}>
+            Look at this record again, to fill or to join
+          </button>
           <button type="button" class="small" onClick={() => sheet.edit.dropRain()}>
             Back to made-up weather
           </button>

@@ -73,6 +73,10 @@ const CELL = 12;
 function Strip(props: { readonly years: readonly StripYear[] }) {
   const missing = () => props.years.reduce((sum, year) => sum + year.missing, 0);
   const width = () => props.years.length * CELL;
+  const isLast = (at: number): boolean => at > 2 && at === props.years.length - 1;
+  // Each tenth year has room for its four figures up to the next, but for one right before the last.
+  const isNamed = (at: number): boolean =>
+    isLast(at) ? at % 10 > 4 || at % 10 === 0 : at % 10 === 0 && at < Math.max(1, props.years.length - 1);
   return (
     <svg
       class="strip"
@@ -95,8 +99,12 @@ function Strip(props: { readonly years: readonly StripYear[] }) {
                 />
               )}
             </For>
-            <Show when={at() % 10 === 0}>
-              <text x={at() * CELL} y={12 * CELL + 12}>
+            <Show when={isNamed(at())}>
+              <text
+                x={isLast(at()) ? width() : at() * CELL}
+                y={12 * CELL + 12}
+                text-anchor={isLast(at()) ? "end" : "start"}
+              >
                 {year.year}
               </text>
             </Show>
@@ -116,7 +124,10 @@ function Years(props: { readonly preview: RainPreview }) {
       </p>
       <Show when={props.preview.gaps.length > 0}>
         <details>
-          <summary>Missing: {props.preview.gaps[0]}, and so on</summary>
+          <summary>
+            Missing: {props.preview.gaps[0]}
+            {props.preview.gaps.length > 1 ? ", and more" : ""}
+          </summary>
           <ul>
             <For each={props.preview.gaps}>{(gap) => <li>{gap}</li>}</For>
           </ul>
@@ -146,11 +157,21 @@ export function PreviewView(props: { readonly preview: RainPreview; readonly chi
       <Show when={props.preview.title}>
         <h3>{props.preview.title}</h3>
       </Show>
+      <Show when={props.preview.wrong}>
+        {(text) => (
+          <p class="wrong" role="alert">
+            {text()} The answer before it stands again.
+          </p>
+        )}
+      </Show>
       {props.children}
       <Head preview={props.preview} />
       <Years preview={props.preview} />
       <Show when={props.preview.filling}>
         {(choice) => <Choice choice={choice()} onChoose={sheet.edit.fillRain} />}
+      </Show>
+      <Show when={props.preview.warming}>
+        {(choice) => <Choice choice={choice()} onChoose={sheet.edit.fillWarmth} />}
       </Show>
       <Show when={props.preview.joining}>
         {(choice) => <Choice choice={choice()} onChoose={sheet.edit.joinRain} />}
@@ -158,14 +179,16 @@ export function PreviewView(props: { readonly preview: RainPreview; readonly chi
       <ul class="facts">
         <For each={props.preview.facts}>{(fact) => <li>{fact}</li>}</For>
       </ul>
-      <details>
-        <summary>Change what was assumed</summary>
-        <For each={props.preview.assumptions}>
-          {(choice) => (
-            <Choice choice={choice} onChoose={(value) => sheet.edit.answerRain(choice.id, value)} />
-          )}
-        </For>
-      </details>
+      <Show when={props.preview.assumptions.length > 0}>
+        <details>
+          <summary>Change what was assumed</summary>
+          <For each={props.preview.assumptions}>
+            {(choice) => (
+              <Choice choice={choice} onChoose={(value) => sheet.edit.answerRain(choice.id, value)} />
+            )}
+          </For>
+        </details>
+      </Show>
     </section>
   );
 }

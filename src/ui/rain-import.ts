@@ -29,6 +29,8 @@ export type StripYear = {
 
 export type RainPreview = {
   readonly title: string;
+  /** Why the last answer was not taken, or empty. */
+  readonly wrong: string;
   readonly header: readonly string[];
   readonly rows: readonly (readonly string[])[];
   readonly facts: readonly string[];
@@ -37,6 +39,8 @@ export type RainPreview = {
   /** Runs of missing days as the record now stands, in words, the longest first. */
   readonly gaps: readonly string[];
   readonly filling: RainAssumption | null;
+  /** The same for the warmth of days, which drying is worked out from. */
+  readonly warming: RainAssumption | null;
   readonly joining: RainAssumption | null;
 };
 
@@ -59,8 +63,11 @@ export type RainEdits = {
   readonly pasteRain: (text: string) => void;
   readonly answerRain: (question: string, value: string) => void;
   readonly fillRain: (how: string) => void;
+  readonly fillWarmth: (how: string) => void;
   readonly joinRain: (how: string) => void;
   readonly takeRain: () => void;
+  /** Lays the record in use open again, to fill its gaps or to join it with another. */
+  readonly reopenRain: () => void;
   readonly cancelRain: () => void;
   readonly dropRain: () => void;
   /** Fits the twelve normals to the record in use and makes up weather from them instead. */

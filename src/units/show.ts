@@ -86,8 +86,9 @@ function timeText(si: number, { form, figures: most }: Measure, options: ShowOpt
 }
 
 /** A cubic millimetre is what rounding leaves of a balance over decades; nobody measures it. */
-const withoutRest = (given: number, { si }: Measure): number =>
-  si === "m3" && Math.abs(given) < CUBIC_MILLIMETRE ? 0 : given;
+function withoutDust(si: number, measure: Measure): number {
+  return measure.si === "m3" && Math.abs(si) < CUBIC_MILLIMETRE ? 0 : si;
+}
 
 /** The number and the unit of a quantity apart, for a screen that sets them apart. */
 export function displayParts(given: number, measureName: MeasureName, options: ShowOptions): DisplayParts {
@@ -95,7 +96,7 @@ export function displayParts(given: number, measureName: MeasureName, options: S
   const { locale, unit } = options;
   const figures = Math.min(measure.figures, options.figures ?? measure.figures);
   if (!Number.isFinite(given)) return { number: "–", unit: "" };
-  const si = withoutRest(given, measure);
+  const si = withoutDust(given, measure);
   const time = timeText(si, measure, { ...options, figures });
   if (time !== null) return { number: time, unit: "" };
   if (measure.form === "year") return { number: String(Math.round(si)), unit: "" };

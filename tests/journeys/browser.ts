@@ -25,11 +25,16 @@ export async function open(
   options: {
     readonly viewport?: { width: number; height: number };
     readonly colorScheme?: "light" | "dark";
+    /** Device pixels to each of the page's, along a side. */
+    readonly glass?: number;
+    /** Runs in the page before anything of ours does. */
+    readonly before?: () => void;
   } = {},
 ): Promise<Opened> {
   const context = await browser.newContext({
     viewport: options.viewport ?? DESK,
     colorScheme: options.colorScheme ?? "light",
+    deviceScaleFactor: options.glass ?? 1,
   });
   const page = await context.newPage();
   const complaints: string[] = [];
@@ -42,6 +47,7 @@ export async function open(
       console.error(`policy: ${event.violatedDirective} ${event.blockedURI}`);
     });
   });
+  if (options.before) await page.addInitScript(options.before);
   await page.goto(inject("url"));
   await settled(page);
   return { context, page, complaints };
@@ -75,5 +81,11 @@ export async function type(page: Page, id: string, text: string): Promise<void> 
 export async function shownValueOf(page: Page, id: string): Promise<string> {
   await unfold(page, id);
   const text = await row(page, id).locator(".value").first().innerText();
-  return text.replaceAll("\u00a0", " ").split("\n")[0]?.trim() ?? "";
+  return (
+    text
+      .replaceAll("\u00a0", " ")
+      .split("\n")[0]
+      ?.replace(/[▲▼].*$/, "")
+      .trim() ?? ""
+  );
 }

@@ -1,8 +1,8 @@
 // Builds what ships and serves it once for all journeys.
 
-import { build } from "vite";
 import type { TestProject } from "vitest/node";
 import { serve } from "../../src/cli/serve.mjs";
+import { buildAsShipped } from "./as-shipped.ts";
 
 declare module "vitest" {
   interface ProvidedContext {
@@ -11,7 +11,7 @@ declare module "vitest" {
 }
 
 export default async function setup(project: TestProject) {
-  await build({ logLevel: "error" });
+  await buildAsShipped();
   const { server, url } = await serve(0);
   project.provide("url", url);
   return () => server.close();

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { csvText, recordToCsv, safeCell } from "../../src/rainfall/export-csv.ts";
-import { fillGaps } from "../../src/rainfall/fill-gaps.ts";
+import { FILLED, fillGaps } from "../../src/rainfall/fill-gaps.ts";
 import { readRainCsv } from "../../src/rainfall/import-csv.ts";
 import { joinRecords } from "../../src/rainfall/join-records.ts";
 import { readOwnGauge } from "../../src/rainfall/own-gauge.ts";
@@ -119,6 +119,17 @@ describe("gaps are filled by the user's word", () => {
     expect(mm(joined.rain)).toEqual([4, 7, 2, null]);
     expect([filled, left, joined.madeUp]).toEqual([1, 1, true]);
     expect(joined.source).toMatch(/1 missing day taken from "neighbour"/);
+  });
+
+  it("warmth apart from rain, and rain apart from warmth", () => {
+    const high = Float64Array.of(280, NONE, 290, 300);
+    const both = record(gapped.firstDay, [4, NONE, 2, 1], { highest: high });
+    const rainOnly = fillGaps(both, { kind: "month_mean" }, null, FILLED.rain);
+    expect([mm(rainOnly.record.rain)[1], rainOnly.record.highest?.[1]]).toEqual([2.333, NONE]);
+    const warmOnly = fillGaps(both, { kind: "month_mean" }, null, FILLED.drying);
+    expect([mm(warmOnly.record.rain)[1], warmOnly.record.highest?.[1]]).toEqual([null, 290]);
+    expect([warmOnly.filled, warmOnly.left]).toEqual([1, 0]);
+    expect(warmOnly.record.source).toContain("1 day without warmth given the mean of their month");
   });
 
   it("only in the runs of days that were named", () => {

@@ -1,0 +1,52 @@
+// Numbers of somebody else's place in a received worksheet: marked on arrival, listed until they are replaced.
+
+import { localNumbers } from "../cards/local-numbers.ts";
+import { effective } from "../document/effective.ts";
+import { mapCards, mapGivens, withCards } from "../document/entries.ts";
+import { frozen } from "../document/freeze.ts";
+import type { Entry, Worksheet } from "../document/worksheet.ts";
+
+const isFilled = ({ value }: Entry): boolean => value !== null && value !== "";
+
+/** Every number of the place changed alike, in the options too. */
+function mapLocal(
+  worksheet: Worksheet,
+  change: (entry: Entry, card: string, name: string) => Entry,
+): Worksheet {
+  const cards = mapCards(worksheet.cards, (card) => {
+    const names = localNumbers(card.kind);
+    return mapGivens(card, (entry, name) =>
+      names.includes(name) && isFilled(entry) ? change(entry, card.id, name) : entry,
+    );
+  });
+  return frozen(withCards(worksheet, cards));
+}
+
+/** The worksheet with every number of its maker's place marked as borrowed. */
+export function markBorrowed(worksheet: Worksheet): Worksheet {
+  return mapLocal(worksheet, (entry) => ({ ...entry, from: "borrowed" }));
+}
+
+/** Ids of what is still borrowed, as the worksheet is now, with the options in use. */
+export function borrowedIn(worksheet: Worksheet): readonly string[] {
+  return effective(worksheet).cards.flatMap((card) =>
+    localNumbers(card.kind).flatMap((name) => {
+      const entry = card.givens[name];
+      return entry && isFilled(entry) && entry.from === "borrowed" ? [`${card.id}.${name}`] : [];
+    }),
+  );
+}
+
+/**
+ * The marks taken off again: the place is one's own after all.
+ *
+ * @param original the worksheet as it arrived, if it is still known: it says where each number came from
+ */
+export function unmarkBorrowed(worksheet: Worksheet, original: Worksheet | null): Worksheet {
+  return mapLocal(worksheet, (entry, cardId, name) => {
+    if (entry.from !== "borrowed") return entry;
+    const { from: _, ...bare } = entry;
+    const was = original?.cards.find(({ id }) => id === cardId)?.givens[name]?.from;
+    return was ? { ...bare, from: was } : bare;
+  });
+}

@@ -1,0 +1,179 @@
+// Keeping, handing on and taking along: what the page can do with whole worksheets.
+
+import { createSignal } from "solid-js";
+import { setWorksheet } from "../document/edits.ts";
+import { recordNames } from "../document/record-names.ts";
+import type { Worksheet } from "../document/worksheet.ts";
+import type { DailyRecord } from "../rainfall/record.ts";
+import { worksheetToFileText } from "../storage/file.ts";
+import { worksheetToLink } from "../storage/link.ts";
+import { chanceId } from "../storage/shelf.ts";
+import type { Keeping, TableName } from "../ui/keeping.ts";
+import { isoDate } from "../units/calendar.ts";
+import { DAY } from "../units/constants.ts";
+import { borrowedIn, unmarkBorrowed } from "./borrowed.ts";
+import type { Desk } from "./desk.ts";
+import { download, fileStem, passOn } from "./download.ts";
+import { normalsOf } from "./normals-of.ts";
+import { offline, VERSION } from "./offline.ts";
+import type { makeReader } from "./reader.ts";
+import { saveCharts } from "./save-charts.ts";
+import type { Session } from "./session.ts";
+import { tableText } from "./tables.ts";
+
+type Tools = {
+  readonly session: Session;
+  readonly desk: Desk;
+  readonly reader: ReturnType<typeof makeReader>;
+  readonly original: Worksheet | null;
+  readonly refreshSheets: () => Promise<void>;
+};
+
+const today = (): string => isoDate(Math.floor(Date.now() / (DAY * 1000)));
+
+/** The record that the worksheet names or makes up. */
+function recordInUse(session: Session): DailyRecord | null {
+  const result = session.engine.view().results.get("weather.record_in_use");
+  const key = result?.state === "ready" ? String(result.value) : "";
+  return session.engine.records.get(key) ?? null;
+}
+
+/** The worksheet as it goes to somebody else, dated today. */
+const outgoing = (session: Session): Worksheet => setWorksheet(session.worksheet(), { made_on: today() });
+
+/** Holds the records of a worksheet thrown away for another day, in case it is brought back. */
+async function holdRecords(desk: Desk, worksheet: Worksheet | null): Promise<void> {
+  for (const key of worksheet ? recordNames(worksheet) : []) {
+    const kept = await desk.recordShelf.load(key);
+    if (kept.ok && kept.value) await desk.recordShelf.keep(kept.value, Date.now());
+  }
+}
+
+function sheetActs({ session, desk, refreshSheets }: Tools) {
+  const isOpen = (id: string): boolean => id === session.saver.place().id;
+  const reopen = async (id: string): Promise<Worksheet | null> => {
+    const opened = await desk.shelf.open(id, Date.now());
+    return opened.ok && opened.value.state === "opened" ? opened.value.sheet.worksheet : null;
+  };
+  const rename = async (id: string, title: string): Promise<void> => {
+    if (isOpen(id)) {
+      session.edit("Rename the worksheet", (worksheet) => setWorksheet(worksheet, { title }));
+      await session.saver.flush();
+    } else {
+      const opened = await desk.shelf.open(id, Date.now());
+      if (opened.ok && opened.value.state === "opened") {
+        const { worksheet, revision } = opened.value.sheet;
+        await desk.shelf.save({
+          id,
+          basedOn: revision,
+          worksheet: setWorksheet(worksheet, { title }),
+          at: Date.now(),
+        });
+      }
+    }
+    await refreshSheets();
+  };
+  const copy = async (id: string): Promise<void> => {
+    await session.saver.flush();
+    const worksheet = isOpen(id) ? session.worksheet() : await reopen(id);
+    if (!worksheet) return;
+    const title = `${worksheet.title} (copy)`;
+    const copied = setWorksheet(worksheet, { title });
+    await desk.shelf.save({ id: chanceId(), basedOn: 0, worksheet: copied, at: Date.now() });
+    await refreshSheets();
+  };
+  const remove = async (id: string): Promise<void> => {
+    await session.saver.flush();
+    const worksheet = isOpen(id) ? session.worksheet() : await reopen(id);
+    if (worksheet) desk.setThrown({ id, worksheet });
+    await holdRecords(desk, worksheet);
+    await desk.shelf.remove(id);
+    if (isOpen(id)) await desk.openAnother();
+    else await refreshSheets();
+  };
+  const bringBack = async (): Promise<void> => {
+    const thrown = desk.thrown();
+    if (!thrown) return;
+    desk.setThrown(null);
+    await desk.shelf.save({ ...thrown, basedOn: 0, at: Date.now() });
+    await refreshSheets();
+  };
+  return { rename, copy, remove, bringBack };
+}
+
+function handingOn({ session }: Tools): Pick<Keeping, "link" | "passOn" | "passFileOn" | "copyText"> {
+  const canShare = typeof navigator.share === "function";
+  const file = (): File => {
+    const worksheet = outgoing(session);
+    const text = worksheetToFileText(worksheet, session.engine.records);
+    return new File([text], `${fileStem(worksheet.title)}.json`, { type: "application/json" });
+  };
+  const canShareFiles = canShare && navigator.canShare?.({ files: [new File([""], "a.json")] });
+  return {
+    link: async (exactPlace) => {
+      const worksheet = outgoing(session);
+      const own = session.engine.records.get(recordNames(worksheet)[0] ?? "");
+      const made = await worksheetToLink(worksheet, {
+        records: session.engine.records,
+        normals: own ? normalsOf(own) : null,
+        exactPlace,
+      });
+      if (!made.ok) return made;
+      const address = `${location.origin}${location.pathname}#${made.fragment}`;
+      return { ok: true, address, leftOut: made.leftOut };
+    },
+    passOn: canShare ? (address) => passOn({ title: session.worksheet().title, url: address }) : null,
+    passFileOn: canShareFiles ? () => passOn({ title: session.worksheet().title, files: [file()] }) : null,
+    copyText: async (text) => {
+      try {
+        await navigator.clipboard.writeText(text);
+        return true;
+      } catch {
+        return false;
+      }
+    },
+  };
+}
+
+/** The part of the sheet that keeps and hands on. */
+export function createKeeping(tools: Tools): Keeping {
+  const { session, desk, reader } = tools;
+  const [aside, setAside] = createSignal<readonly string[]>([]);
+  const acts = sheetActs(tools);
+  const stem = (): string => fileStem(session.worksheet().title);
+  void desk.shelf.listAside().then((listed) => {
+    if (listed.ok) setAside(listed.value);
+  });
+  return {
+    ...handingOn(tools),
+    notice: () => [desk.said(), session.notice()].filter((text) => text !== "").join(" "),
+    refused: session.refused,
+    borrowed: () => borrowedIn(session.worksheet()),
+    aside,
+    thrown: () => desk.thrown()?.worksheet.title ?? null,
+    version: VERSION,
+    ready: offline.ready,
+    waiting: offline.waiting,
+    update: () => void session.saver.flush().then(offline.update),
+    dismiss: () => {
+      desk.setSaid("");
+      session.dismiss();
+    },
+    mine: () => session.edit("The place is mine", (worksheet) => unmarkBorrowed(worksheet, tools.original)),
+    lookAgain: () => void session.saver.flush().then(tools.refreshSheets),
+    renameSheet: (id, title) => void acts.rename(id, title),
+    copySheet: (id) => void acts.copy(id),
+    removeSheet: (id) => void acts.remove(id),
+    bringBack: () => void acts.bringBack(),
+    saveAside: (key) =>
+      void desk.shelf.asideText(key).then((text) => {
+        if (text.ok && text.value !== null) download("set-aside.json", text.value);
+      }),
+    saveTable: (table: TableName) => {
+      const record = recordInUse(session);
+      const text = tableText(table, { reader, worksheet: session.worksheet(), record });
+      download(`${stem()}-${table}.csv`, text, "text/csv");
+    },
+    saveCharts: () => saveCharts(stem()),
+  };
+}

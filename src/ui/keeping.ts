@@ -1,0 +1,43 @@
+// What the components may know and do about keeping, handing on and taking along: worksheets, links, files, versions.
+
+import type { Accessor } from "solid-js";
+
+/** A worksheet ready to be handed on. */
+export type ShareMade =
+  | { readonly ok: true; readonly address: string; readonly leftOut: readonly string[] }
+  | { readonly ok: false; readonly reason: string };
+
+export type TableName = "quantities" | "shopping" | "days" | "rain";
+
+export type Keeping = {
+  /** Something to be told and put away again; a refused save stays until it works. */
+  readonly notice: Accessor<string>;
+  readonly refused: Accessor<boolean>;
+  /** Ids of the numbers that still belong to the maker's place. */
+  readonly borrowed: Accessor<readonly string[]>;
+  /** Saves that could not be read, kept whole. */
+  readonly aside: Accessor<readonly string[]>;
+  /** Title of what was thrown away last, while it can be brought back. */
+  readonly thrown: Accessor<string | null>;
+  readonly version: string;
+  readonly ready: Accessor<boolean>;
+  readonly waiting: Accessor<boolean>;
+  readonly update: () => void;
+  readonly dismiss: () => void;
+  /** The place is the user's own: nothing is borrowed. */
+  readonly mine: () => void;
+  /** Reads anew what is kept on this device. */
+  readonly lookAgain: () => void;
+  readonly renameSheet: (id: string, title: string) => void;
+  readonly copySheet: (id: string) => void;
+  readonly removeSheet: (id: string) => void;
+  readonly bringBack: () => void;
+  readonly saveAside: (key: string) => void;
+  readonly link: (exactPlace: boolean) => Promise<ShareMade>;
+  /** The device's own way to pass things on; null where it has none. */
+  readonly passOn: ((address: string) => void) | null;
+  readonly passFileOn: (() => void) | null;
+  readonly copyText: (text: string) => Promise<boolean>;
+  readonly saveTable: (table: TableName) => void;
+  readonly saveCharts: () => void;
+};

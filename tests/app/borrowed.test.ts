@@ -1,0 +1,47 @@
+import { readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { borrowedIn, markBorrowed, unmarkBorrowed } from "../../src/app/borrowed.ts";
+import { readWorksheet } from "../../src/document/check.ts";
+import { setGiven } from "../../src/document/edits.ts";
+
+const read = readWorksheet(
+  JSON.parse(readFileSync(new URL("../../templates/hillside-totes.json", import.meta.url), "utf8")),
+);
+if (!read.ok) throw new Error("the template is broken");
+const { worksheet } = read;
+
+describe("numbers of somebody else's place", () => {
+  it("none is borrowed in one's own worksheet; marked, place, rain, roofs and heights are", () => {
+    expect(borrowedIn(worksheet)).toEqual([]);
+    const ids = borrowedIn(markBorrowed(worksheet));
+    for (const id of ["site.latitude", "weather.normal_rain", "barn_roof.footprint", "totes.ground_height"])
+      expect(ids).toContain(id);
+    expect(ids).not.toContain("totes.capacity");
+  });
+
+  it("a number of one's own is borrowed no more, and the rest stays so", () => {
+    const marked = markBorrowed(worksheet);
+    const own = setGiven(marked, "site", "latitude", { value: 44, unit: "deg" });
+    expect(borrowedIn(own)).toEqual(borrowedIn(marked).filter((id) => id !== "site.latitude"));
+  });
+
+  it("taken off again, the worksheet is as it came", () => {
+    expect(unmarkBorrowed(markBorrowed(worksheet), worksheet)).toEqual(worksheet);
+  });
+
+  it("in the option in use too, and not in one that is not", () => {
+    const cards = worksheet.cards.map((card) =>
+      card.id === "barn_roof"
+        ? {
+            ...card,
+            options: { both: { footprint: { value: 400, unit: "ft2" } }, none: {} },
+            active: "both",
+          }
+        : card,
+    );
+    const marked = markBorrowed({ ...worksheet, cards });
+    expect(borrowedIn(marked)).toContain("barn_roof.footprint");
+    const own = setGiven(marked, "barn_roof", "footprint", { value: 410, unit: "ft2" });
+    expect(borrowedIn(own)).not.toContain("barn_roof.footprint");
+  });
+});

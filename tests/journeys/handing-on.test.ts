@@ -1,0 +1,253 @@
+import { readFileSync } from "node:fs";
+import jsQR from "jsqr";
+import type { Browser, Locator, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
+import { launch, open, PHONE, row, settled, shownValueOf, type, unfold } from "./browser.ts";
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launch();
+});
+afterAll(async () => {
+  await browser.close();
+});
+
+const WATCHED = ["totes.days_of_autonomy", "season.share_met", "hose_down.refill_time"];
+
+async function watched(page: Page): Promise<readonly string[]> {
+  return Promise.all(WATCHED.map((id) => shownValueOf(page, id)));
+}
+
+async function link(page: Page): Promise<string> {
+  await page.getByRole("button", { name: "Share", exact: true }).click();
+  const field = page.getByLabel("The link", { exact: true });
+  await field.waitFor();
+  return field.inputValue();
+}
+
+/** Brings in and takes a record by chance, so that packing makes little of it. */
+async function bringIn(page: Page, days: number): Promise<void> {
+  const rows = ["date,precipitation (mm)"];
+  let seed = 1;
+  for (let at = 0; at < days; at++) {
+    const date = new Date(Date.UTC(1980, 0, 1 + at)).toISOString().slice(0, 10);
+    seed = (seed * 16_807) % 2_147_483_647;
+    rows.push(`${date},${(seed % 1013) / 25}`);
+  }
+  await unfold(page, "weather");
+  await page
+    .getByLabel("Rain record file")
+    .setInputFiles({ name: "long.csv", mimeType: "text/csv", buffer: Buffer.from(rows.join("\n")) });
+  await page.getByRole("button", { name: "Take it" }).click();
+  await settled(page);
+}
+
+/** Greys as red, green, blue and cover. */
+function fourFold(greys: Uint8Array): Uint8ClampedArray {
+  const pixels = new Uint8ClampedArray(greys.length * 4);
+  greys.forEach((grey, at) => {
+    pixels.fill(grey, at * 4, at * 4 + 4);
+  });
+  return pixels;
+}
+
+/** What another phone reads off a picture on this one's glass, three device pixels to each of the page's. */
+async function readOffGlass(picture: Locator): Promise<string | null> {
+  const png = (await picture.screenshot({ scale: "device" })).toString("base64");
+  const context = await browser.newContext();
+  const bench = await context.newPage();
+  const { width, height, greys } = await bench.evaluate(async (base64) => {
+    const image = await createImageBitmap(await (await fetch(`data:image/png;base64,${base64}`)).blob());
+    const canvas = new OffscreenCanvas(image.width, image.height);
+    const pen = canvas.getContext("2d");
+    pen?.drawImage(image, 0, 0);
+    const pixels = pen?.getImageData(0, 0, image.width, image.height).data ?? new Uint8ClampedArray();
+    // One letter for each pixel: millions of numbers would take a minute on their way.
+    let letters = "";
+    for (let at = 0; at < pixels.length; at += 4) letters += String.fromCharCode(pixels[at] ?? 0);
+    return { width: image.width, height: image.height, greys: btoa(letters) };
+  }, png);
+  await context.close();
+  return jsQR(fourFold(Buffer.from(greys, "base64")), width, height)?.data ?? null;
+}
+
+describe("a worksheet goes to a neighbour", () => {
+  test("by link: a second profile shows the same answers, who made it, and what is still borrowed", async () => {
+    const first = await open(browser);
+    await type(first.page, "totes.capacity", "300 gal");
+    const answers = await watched(first.page);
+    await first.page.getByRole("button", { name: "Share", exact: true }).click();
+    await first.page.getByLabel("Made by").fill("Wren, a made-up neighbour");
+    await first.page.getByLabel("Made by").press("Tab");
+    const field = first.page.getByLabel("The link", { exact: true });
+    await field.waitFor();
+    const address = await field.inputValue();
+
+    const second = await open(browser);
+    await type(second.page, "totes.capacity", "111 gal");
+    await second.page.getByText("Saved", { exact: true }).waitFor();
+    await second.page.evaluate((hash) => {
+      location.hash = hash;
+    }, new URL(address).hash);
+    await second.page.getByText("Wren, a made-up neighbour").first().waitFor();
+    await settled(second.page);
+    expect(await watched(second.page)).toEqual(answers);
+    expect(new URL(second.page.url()).hash).toBe("");
+    const borrowed = second.page.locator("details.told");
+    expect(await borrowed.innerText()).toContain("borrowed from another place");
+    const count = Number.parseInt(await borrowed.innerText(), 10);
+    await type(second.page, "site.latitude", "44 deg");
+    await expect.poll(async () => Number.parseInt(await borrowed.innerText(), 10)).toBe(count - 1);
+
+    await second.page.getByRole("button", { name: "Worksheets" }).click();
+    await second.page.getByRole("button", { name: "Larkspur Bank (from Wren) open now" }).waitFor();
+    await second.page.getByRole("button", { name: /^Larkspur Bank \d{4}-/ }).click();
+    await settled(second.page);
+    expect(await row(second.page, "totes.capacity").inputValue()).toContain("111");
+    expect([...first.complaints, ...second.complaints]).toEqual([]);
+    await first.context.close();
+    await second.context.close();
+  });
+
+  test("a record too long for a link is left out and said so; its normals travel instead", async () => {
+    const { page, context } = await open(browser);
+    await bringIn(page, 14_600);
+    await link(page);
+    expect(await page.locator(".share .wrong").innerText()).toContain("normals");
+    await context.close();
+  });
+
+  test("the link tells the latitude to a tenth of a degree, and more only where that is asked for", async () => {
+    const first = await open(browser);
+    await type(first.page, "site.latitude", "44.0567 deg");
+    const rounded = await link(first.page);
+    await first.page.getByRole("checkbox").check();
+    const field = first.page.getByLabel("The link", { exact: true });
+    await expect.poll(() => field.inputValue()).not.toBe(rounded);
+    const exact = await field.inputValue();
+    for (const [address, latitude] of [
+      [rounded, "44.1"],
+      [exact, "44.0567"],
+    ] as const) {
+      const second = await open(browser);
+      await second.page.goto(address);
+      await second.page.locator("details.told").waitFor();
+      await row(second.page, "site.latitude").focus();
+      expect(await row(second.page, "site.latitude").inputValue()).toMatch(new RegExp(`^${latitude}\\b`));
+      await second.context.close();
+    }
+    await first.context.close();
+  });
+
+  test("the picture code holds the very link, and where a record makes it too long that is said", async () => {
+    const { page, context } = await open(browser, { viewport: PHONE, glass: 3 });
+    const address = await link(page);
+    const picture = page.getByRole("img", { name: "The link as a picture code" });
+    expect(await readOffGlass(picture)).toBe(address);
+    await page.getByRole("button", { name: "Close" }).click();
+    await bringIn(page, 2000);
+    await link(page);
+    await page.getByText("It is too long for a picture code.").waitFor();
+    await context.close();
+  });
+
+  test("by the device's own way: the link as an address, the file as a file with the record inside", async () => {
+    const { page, context, complaints } = await open(browser, {
+      before: () => {
+        const passed: unknown[] = [];
+        Object.assign(globalThis, { passed });
+        Object.assign(Navigator.prototype, {
+          canShare: () => true,
+          share: async ({ url, files }: ShareData) => {
+            passed.push(url ?? { name: files?.[0]?.name, text: await files?.[0]?.text() });
+          },
+        });
+      },
+    });
+    await bringIn(page, 400);
+    const address = await link(page);
+    await page.getByRole("button", { name: "Pass the link on" }).click();
+    await page.getByRole("button", { name: "Pass the file on" }).click();
+    const passed = () => page.evaluate(() => (globalThis as unknown as { passed: unknown[] }).passed);
+    await expect.poll(async () => (await passed()).length).toBe(2);
+    const [url, file] = (await passed()) as [string, { name: string; text: string }];
+    expect(url).toBe(address);
+    expect(file.name).toBe("larkspur-bank.json");
+    expect(JSON.parse(file.text).records).toHaveLength(1);
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test("a broken link opens nothing and says why", async () => {
+    const { page, context, complaints } = await open(browser);
+    const told = (where: Page) => where.locator(".keeping [role=alert]");
+    await page.goto(`${inject("url")}#w1=AAAA`);
+    await told(page).getByText("This link was cut off or changed on its way.").waitFor();
+    const fresh = await context.newPage();
+    await fresh.goto(`${inject("url")}#w1=AAAA`);
+    await settled(fresh);
+    await told(fresh).getByText("This link was cut off or changed on its way.").waitFor();
+    expect(new URL(fresh.url()).hash).toBe("");
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test("by file, to somebody with the other units: the same water, shown in theirs", async () => {
+    const first = await open(browser);
+    await first.page.getByRole("button", { name: "Worksheets" }).click();
+    await first.page.getByRole("button", { name: /^Dry summer/ }).click();
+    await settled(first.page);
+    const litres = Number.parseFloat(
+      (await shownValueOf(first.page, "cistern.reachable")).replaceAll(",", ""),
+    );
+    await first.page.getByRole("button", { name: "Share", exact: true }).click();
+    const [saved] = await Promise.all([
+      first.page.waitForEvent("download"),
+      first.page.locator(".share").getByRole("button", { name: "Save as a file" }).click(),
+    ]);
+    const second = await open(browser);
+    await second.page.getByRole("button", { name: "Worksheets" }).click();
+    await second.page.getByLabel("Worksheet file").setInputFiles(await saved.path());
+    await second.page.locator(".told").first().waitFor();
+    await settled(second.page);
+    await second.page.getByLabel("Units").selectOption("us");
+    await settled(second.page);
+    const gallons = Number.parseFloat(
+      (await shownValueOf(second.page, "cistern.reachable")).replaceAll(",", ""),
+    );
+    // A US gallon is 3.785411784 L by definition; both are shown to four figures.
+    expect(gallons * 3.785411784).toBeGreaterThan(litres * 0.999);
+    expect(gallons * 3.785411784).toBeLessThan(litres * 1.001);
+    await first.context.close();
+    await second.context.close();
+  });
+
+  test("tables go out as CSV with no cell that runs, and charts as SVG", async () => {
+    const { page, context, complaints } = await open(browser);
+    const name = page.getByLabel("Name of this Tank").first();
+    await name.fill("=1+1");
+    await name.press("Enter");
+    await page.getByRole("button", { name: "Share", exact: true }).click();
+    const take = async (button: string): Promise<string> => {
+      const [saved] = await Promise.all([
+        page.waitForEvent("download"),
+        page.getByRole("button", { name: button }).click(),
+      ]);
+      return readFileSync(await saved.path(), "utf8");
+    };
+    const quantities = await take("Every quantity (CSV)");
+    expect(quantities).toContain(",'=1+1,");
+    expect(quantities).not.toMatch(/(^|,)[=+@]/m);
+    const shopping = await take("The shopping list (CSV)");
+    // The demo's five prices: 85, 120, 38, 42 and 15.
+    expect(shopping).toMatch(/All together,,300(,|\r)/);
+    const days = (await take("The season, day by day (CSV)")).trim().split("\r\n");
+    expect(days[0]).toContain("water in all tanks (gal)");
+    expect(days.length - 1).toBe(20 * 365 + 5);
+    expect(await take("Drawings and charts (SVG)")).toMatch(
+      /^<svg[^>]*xmlns="http:\/\/www.w3.org\/2000\/svg"/,
+    );
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+});

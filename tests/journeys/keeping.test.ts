@@ -1,0 +1,237 @@
+import { mkdtempSync, readFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { type Browser, chromium, type Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
+import { findBrowser, LAUNCH_ARGUMENTS } from "../browser.mjs";
+import { launch, open, row, settled, shownValueOf, type } from "./browser.ts";
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launch();
+});
+afterAll(async () => {
+  await browser.close();
+});
+
+describe("worksheets are kept", () => {
+  test("thirty edits are undone and redone, each to the same answers", async () => {
+    const { page, context, complaints } = await open(browser);
+    const seen: string[] = [await shownValueOf(page, "totes.reachable")];
+    for (let step = 1; step <= 30; step++) {
+      await type(page, "totes.capacity", `${275 + step * 10} gal`);
+      seen.push(await shownValueOf(page, "totes.reachable"));
+    }
+    expect(new Set(seen).size).toBe(31);
+    for (let step = 29; step >= 0; step--) {
+      await page.getByRole("button", { name: "Undo" }).click();
+      expect(await shownValueOf(page, "totes.reachable")).toBe(seen[step]);
+    }
+    for (let step = 1; step <= 30; step++) {
+      await page.getByRole("button", { name: "Redo" }).click();
+      expect(await shownValueOf(page, "totes.reachable")).toBe(seen[step]);
+    }
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test("renamed, copied, thrown away and brought back", async () => {
+    const { page, context, complaints } = await open(browser);
+    await type(page, "totes.capacity", "280 gal");
+    await page.getByText("Saved", { exact: true }).waitFor();
+    await page.getByRole("button", { name: "Worksheets" }).click();
+    await page.getByRole("button", { name: "Copy Larkspur Bank" }).click();
+    await page.getByRole("button", { name: "Rename Larkspur Bank (copy)" }).click();
+    const name = page.getByLabel("New name of Larkspur Bank (copy)");
+    await name.fill("With a third tote");
+    await name.press("Enter");
+    await page.getByRole("button", { name: "Throw away With a third tote" }).click();
+    await expect.poll(() => page.getByRole("button", { name: /^Throw away/ }).count()).toBe(1);
+    await page.getByRole("button", { name: "Bring it back" }).click();
+    await page.getByRole("button", { name: "Throw away With a third tote" }).waitFor();
+    await page.getByRole("button", { name: /^With a third tote/ }).click();
+    await settled(page);
+    expect(await page.getByLabel("Name of this worksheet").inputValue()).toBe("With a third tote");
+    expect(await row(page, "totes.capacity").inputValue()).toContain("280");
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test("two tabs that change the same worksheet both keep their work, and the later is told its new name", async () => {
+    const { page, context } = await open(browser);
+    await type(page, "totes.capacity", "280 gal");
+    await page.getByText("Saved", { exact: true }).waitFor();
+    const other = await context.newPage();
+    await other.goto(inject("url"));
+    await settled(other);
+    await type(page, "totes.capacity", "290 gal");
+    await page.waitForTimeout(1000);
+    await type(other, "totes.capacity", "310 gal");
+    await other.getByText("Another tab changed this worksheet too").waitFor();
+    expect(await other.getByLabel("Name of this worksheet").inputValue()).toBe("Larkspur Bank (copy)");
+    await other.reload();
+    await settled(other);
+    expect(await row(other, "totes.capacity").inputValue()).toContain("310");
+    await other.getByRole("button", { name: "Worksheets" }).click();
+    await other.getByRole("button", { name: /^Larkspur Bank \d/ }).click();
+    await settled(other);
+    expect(await row(other, "totes.capacity").inputValue()).toContain("290");
+    await context.close();
+  });
+
+  test("a refused save is said, with the file as the way out", async () => {
+    const { page, context } = await open(browser);
+    await page.evaluate(() => {
+      IDBObjectStore.prototype.put = () => {
+        throw new DOMException("full", "QuotaExceededError");
+      };
+    });
+    await type(page, "totes.capacity", "280 gal");
+    await page.locator(".keeping [role=alert]").getByRole("button", { name: "Save as a file" }).waitFor();
+    await context.close();
+  });
+
+  test("the page is killed in the middle of an edit: at most the last second is lost", async () => {
+    const folder = mkdtempSync(join(tmpdir(), "eavesdrip-profile-"));
+    const executablePath = await findBrowser();
+    const start = () => chromium.launchPersistentContext(folder, { executablePath, args: LAUNCH_ARGUMENTS });
+    const context = await start();
+    const page = await context.newPage();
+    await page.goto(inject("url"));
+    await settled(page);
+    await type(page, "totes.capacity", "444 gal");
+    await page.waitForTimeout(1000);
+    const field = row(page, "tub.capacity");
+    await field.click();
+    await field.pressSequentially("5");
+    const crashed = page.waitForEvent("crash");
+    await page.goto("chrome://crash").catch(() => undefined);
+    await crashed;
+    await context.close();
+    const again = await start();
+    const next = await again.newPage();
+    await next.goto(inject("url"));
+    await settled(next);
+    expect(await row(next, "totes.capacity").inputValue()).toContain("444");
+    await again.close();
+  });
+});
+
+/** What is kept under a key of the page's own store, and another thing put there. */
+async function kept(page: Page, key: string, put?: string): Promise<string> {
+  return page.evaluate(
+    ([name, text]) =>
+      new Promise<string>((resolve, reject) => {
+        const opening = indexedDB.open("eavesdrip");
+        opening.onerror = () => reject(opening.error);
+        opening.onsuccess = () => {
+          const store = opening.result.transaction("shelf", "readwrite").objectStore("shelf");
+          const asked =
+            text === undefined
+              ? store.get(name)
+              : text === ""
+                ? store.delete(name)
+                : store.put(JSON.parse(text), name);
+          asked.onerror = () => reject(asked.error);
+          asked.onsuccess = () => resolve(JSON.stringify(asked.result ?? null));
+        };
+      }),
+    [key, put] as const,
+  );
+}
+
+describe("a save that is no good", () => {
+  test("a broken one is set aside whole and said, and can be had as a file", async () => {
+    const { page, context } = await open(browser);
+    await type(page, "totes.capacity", "280 gal");
+    await page.getByText("Saved", { exact: true }).waitFor();
+    const id = JSON.parse(await kept(page, "current"));
+    await kept(
+      page,
+      `sheet:${id}`,
+      JSON.stringify({ id, revision: 3, savedAt: 5, worksheet: { cards: "moth" } }),
+    );
+    await page.reload();
+    await settled(page);
+    await page.locator(".keeping [role=alert]").getByText("set aside whole").waitFor();
+    await page.getByRole("button", { name: "Worksheets" }).click();
+    const [saved] = await Promise.all([
+      page.waitForEvent("download"),
+      page.getByRole("button", { name: "Save number 1 as a file" }).click(),
+    ]);
+    expect(readFileSync(await saved.path(), "utf8")).toContain("moth");
+    await context.close();
+  });
+
+  test("one of a newer version opens whole, says so, and no edit changes what is kept", async () => {
+    const { page, context } = await open(browser);
+    await type(page, "totes.capacity", "280 gal");
+    await page.getByText("Saved", { exact: true }).waitFor();
+    const id = JSON.parse(await kept(page, "current"));
+    const sheet = JSON.parse(await kept(page, `sheet:${id}`));
+    const newer = JSON.stringify({
+      ...sheet,
+      worksheet: { ...sheet.worksheet, version: 99, moon: "waxing" },
+    });
+    await kept(page, `sheet:${id}`, newer);
+    await page.reload();
+    await settled(page);
+    await page.locator(".keeping [role=alert]").getByText("newer version").waitFor();
+    expect(await row(page, "totes.capacity").inputValue()).toContain("280");
+    await type(page, "totes.capacity", "500 gal");
+    await page.waitForTimeout(1000);
+    expect(JSON.parse(await kept(page, `sheet:${id}`))).toEqual(JSON.parse(newer));
+    await context.close();
+  });
+
+  test("a browser that keeps nothing says so at once, and the file is the way out", async () => {
+    const context = await browser.newContext();
+    const page = await context.newPage();
+    await page.addInitScript(() => {
+      IDBFactory.prototype.open = () => {
+        throw new DOMException("private", "SecurityError");
+      };
+    });
+    await page.goto(inject("url"));
+    await settled(page);
+    const told = page.locator(".keeping [role=alert]");
+    await told.getByText("does not let the page keep anything").waitFor();
+    await type(page, "totes.capacity", "280 gal");
+    const [saved] = await Promise.all([
+      page.waitForEvent("download"),
+      told.getByRole("button", { name: "Save as a file" }).click(),
+    ]);
+    expect(readFileSync(await saved.path(), "utf8")).toContain('"value": 280');
+    await context.close();
+  });
+
+  test("a record that only undo names comes back with it, though another tab let it go", async () => {
+    const { page, context } = await open(browser);
+    const rows = Array.from({ length: 730 }, (_, at) => {
+      const date = new Date(Date.UTC(2021, 0, 1 + at)).toISOString().slice(0, 10);
+      return `${date},${at % 10 === 5 ? 4 : 0}`;
+    });
+    await page.getByLabel("Rain record file").setInputFiles({
+      name: "two-years.csv",
+      mimeType: "text/csv",
+      buffer: Buffer.from(`date,precipitation (mm)\n${rows.join("\n")}\n`),
+    });
+    await page.getByRole("button", { name: "Take it" }).click();
+    await settled(page);
+    await page.getByText("Saved", { exact: true }).waitFor();
+    const id = JSON.parse(await kept(page, "current"));
+    const cards = JSON.parse(await kept(page, `sheet:${id}`)).worksheet.cards;
+    const key = cards.find((card: { id: string }) => card.id === "weather").givens.record.value;
+    await page.getByRole("button", { name: "Back to made-up weather" }).click();
+    await settled(page);
+    await kept(page, `record:${key}`, "");
+    await page.getByRole("button", { name: "Undo" }).click();
+    await settled(page);
+    await page.getByText("Saved", { exact: true }).waitFor();
+    await page.waitForTimeout(500);
+    await page.reload();
+    await settled(page);
+    expect(await shownValueOf(page, "weather.days")).toBe("730");
+    await context.close();
+  });
+});

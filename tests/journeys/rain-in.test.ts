@@ -1,0 +1,182 @@
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { launch, open, row, settled, shownValueOf, type } from "./browser.ts";
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launch();
+});
+afterAll(async () => {
+  await browser.close();
+});
+
+/** Two whole years with 4 mm on every tenth day, but for ten days that are missing. */
+function twoYears(): string {
+  const rows = ["date,precipitation (mm)"];
+  for (let at = 0; at < 730; at++) {
+    const date = new Date(Date.UTC(2021, 0, 1 + at)).toISOString().slice(0, 10);
+    if (at < 100 || at >= 110) rows.push(`${date},${at % 10 === 5 ? 4 : 0}`);
+  }
+  return `${rows.join("\n")}\n`;
+}
+
+const asFile = (text: string, name = "two-years.csv") => ({
+  name,
+  mimeType: "text/csv",
+  buffer: Buffer.from(text),
+});
+
+describe("rain comes in as the reader says", () => {
+  test("nothing changes until it is taken; an overridden unit and a filled gap move the totals", async () => {
+    const { page, context, complaints } = await open(browser);
+    await page.getByLabel("Units").selectOption("metric");
+    const before = await shownValueOf(page, "weather.days");
+    await page.getByLabel("Rain record file").setInputFiles(asFile(twoYears()));
+    const preview = page.locator(".preview");
+    await preview.waitFor();
+    expect(await preview.innerText()).toContain("10 days missing");
+    expect(await preview.locator(".strip .part").count()).toBe(1);
+    expect(await shownValueOf(page, "weather.days")).toBe(before);
+
+    await preview.getByLabel("Missing days").selectOption("zero");
+    await expect.poll(() => preview.locator(".strip .part").count()).toBe(0);
+    await preview.getByText("Change what was assumed").click();
+    await preview.getByLabel("Rain is in").selectOption("cm");
+    await expect.poll(() => preview.innerText()).toContain("centimetres");
+    await page.getByRole("button", { name: "Take it" }).click();
+    await settled(page);
+    // 36 and 37 wet days in the two years less the one in the gap, 4 cm each: from counting, not from the program.
+    expect(await shownValueOf(page, "weather.days")).toBe("730");
+    const wet = Array.from({ length: 730 }, (_, at) => at).filter((at) => at % 10 === 5 && at !== 105).length;
+    expect(await shownValueOf(page, "weather.mean_yearly_rain")).toBe(
+      `${((wet * 40) / 2).toLocaleString("en-US", { maximumSignificantDigits: 4 })} mm`,
+    );
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test("own readings are typed, what they leave open is asked, and they join the record in use", async () => {
+    const { page, context, complaints } = await open(browser);
+    await page.getByLabel("Rain record file").setInputFiles(asFile(twoYears()));
+    await page.getByRole("button", { name: "Take it" }).click();
+    await settled(page);
+    await page.getByText("Type or paste your own gauge").click();
+    await page.getByLabel("Readings, one a line").fill("2021-04-11 6 mm\n2023-01-02 8 mm");
+    await page.getByRole("button", { name: "Look at these readings" }).click();
+    await page.getByRole("button", { name: /no rain fell/ }).click();
+    const joining = page.locator(".preview").getByLabel("This record");
+    await joining.selectOption({ index: 2 });
+    await page.getByRole("button", { name: "Take it" }).click();
+    await settled(page);
+    expect(await shownValueOf(page, "weather.days")).toBe("732");
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test("a file that is dropped and a table that is pasted come in like one that is picked", async () => {
+    const { page, context, complaints } = await open(browser);
+    await page.evaluate((text) => {
+      const dataTransfer = new DataTransfer();
+      dataTransfer.items.add(new File([text], "dropped.csv"));
+      const drop = new DragEvent("drop", { dataTransfer, bubbles: true, cancelable: true });
+      document.querySelector(".import .pick")?.dispatchEvent(drop);
+    }, twoYears());
+    await page.locator(".preview").getByText("dropped.csv").waitFor();
+    await page.getByRole("button", { name: "Leave it" }).click();
+    await page.getByText("Type or paste your own gauge's readings").click();
+    await page.getByLabel("Readings, one a line").fill(twoYears());
+    await page.getByRole("button", { name: "Look at these readings" }).click();
+    await page.getByRole("button", { name: "Take it" }).click();
+    await settled(page);
+    expect(await shownValueOf(page, "weather.days")).toBe("730");
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test("a gap can still be filled in a record that was taken long ago, and undo opens it again", async () => {
+    const { page, context, complaints } = await open(browser);
+    await page.getByLabel("Rain record file").setInputFiles(asFile(twoYears()));
+    await page.getByRole("button", { name: "Take it" }).click();
+    await settled(page);
+    await page.getByText("Saved", { exact: true }).waitFor();
+    await page.reload();
+    await settled(page);
+    await page.locator("#weather .minor > summary").click();
+    expect(await shownValueOf(page, "weather.missing_days")).toBe("10");
+    await page.getByRole("button", { name: "Look at this record again" }).click();
+    const preview = page.locator(".preview");
+    await preview.getByLabel("Missing days").selectOption("zero");
+    await page.getByRole("button", { name: "Take it" }).click();
+    await settled(page);
+    expect(await shownValueOf(page, "weather.missing_days")).toBe("0");
+    await page.getByRole("button", { name: "Undo" }).click();
+    await settled(page);
+    expect(await shownValueOf(page, "weather.missing_days")).toBe("10");
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test("an answer that cannot be read is said, and the file need not be brought in again", async () => {
+    const { page, context, complaints } = await open(browser);
+    await page.getByLabel("Rain record file").setInputFiles(asFile("rain (mm)\n1\n0\n2.5\n", "no-dates.csv"));
+    const preview = page.locator(".preview");
+    const first = preview.getByRole("group").getByRole("textbox");
+    await first.fill("last Tuesday");
+    await first.press("Tab");
+    await preview.getByText("such as 2024-03-12").waitFor();
+    await first.fill("2022-05-01");
+    await first.press("Tab");
+    await page.getByRole("button", { name: "Take it" }).click();
+    await settled(page);
+    expect(await shownValueOf(page, "weather.days")).toBe("3");
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test("a record is made up from normals as many years long as asked, and is said to be made up", async () => {
+    const { page, context, complaints } = await open(browser);
+    const before = await shownValueOf(page, "weather.mean_yearly_rain");
+    await page.locator("#weather .minor > summary").click();
+    await type(page, "weather.years", "30");
+    // Of 30 calendar years from 2001 on seven or eight are leap years: 2004 to 2028 are seven.
+    expect(await shownValueOf(page, "weather.days")).toBe((30 * 365 + 7).toLocaleString("en-US"));
+    const months = row(page, "weather.normal_rain");
+    await months.locator("summary").click();
+    const january = months.locator("input").first();
+    await january.fill("20");
+    await january.press("Enter");
+    await settled(page);
+    await expect.poll(() => shownValueOf(page, "weather.mean_yearly_rain")).not.toBe(before);
+    expect(await page.locator(".madeup").innerText()).toContain("made-up weather");
+    expect(await row(page, "weather.record_kind").innerText()).toContain("made up");
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test("fifty megabytes come in with progress, the page answers meanwhile, and it can be left", async () => {
+    const { page, context, complaints } = await open(browser);
+    const line = twoYears().split("\n").slice(1, -1);
+    await page.evaluate(
+      ({ lines, bytes }) => {
+        const rows = `${lines.join("\n")}\n`;
+        const times = Math.ceil(bytes / rows.length);
+        const file = new File(["date,precipitation (mm)\n", ...Array(times).fill(rows)], "long.csv");
+        const field = document.querySelector<HTMLInputElement>('[aria-label="Rain record file"]');
+        const files = new DataTransfer();
+        files.items.add(file);
+        if (field) field.files = files.files;
+        field?.dispatchEvent(new Event("change", { bubbles: true }));
+      },
+      { lines: line, bytes: 50_000_000 },
+    );
+    await page.locator(".import progress").waitFor();
+    const alive = Date.now();
+    await type(page, "totes.capacity", "280 gal");
+    expect(Date.now() - alive).toBeLessThan(10_000);
+    await page.getByRole("button", { name: "Leave it" }).click();
+    await page.locator(".import progress").waitFor({ state: "detached" });
+    expect(await page.locator(".preview").count()).toBe(0);
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+});

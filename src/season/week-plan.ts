@@ -101,7 +101,8 @@ export function weekPlan(
   if ("failed" in whole) return whole;
   const { today } = given;
   const last = today + given.days - 1;
-  const first = Math.min(today, ...whole.beds.map(({ part }) => soakOf(given, part.id) ?? today));
+  const soaks = whole.beds.map(({ part }) => soakOf(given, part.id) ?? today);
+  const first = Math.min(knownFrom(whole, today), ...soaks);
   try {
     const coming = comingDays(record, whole.eto, { first, today, last }, given.drying);
     const known = new Map(whole.beds.map((bed) => [bed.part.id, bed]));
@@ -120,6 +121,16 @@ export function weekPlan(
     if (error instanceof DomainError) return { failed: error.message, at: null };
     throw error;
   }
+}
+
+/**
+ * Where a bed may be let go, the record tells whether it has been: from as far back as it reaches, if it reaches to today.
+ * Otherwise nobody knows of the days before a soak, and they decide nothing.
+ */
+function knownFrom({ beds, record }: Machine, today: number): number {
+  const reaches = record.firstDay < today && today <= record.firstDay + record.rain.length;
+  const mayBeGone = beds.some(({ part }) => part.letGo !== null);
+  return reaches && mayBeGone ? Math.max(record.firstDay, today - LOOK_BACK) : today;
 }
 
 function soakOf({ lastSoaked, today }: WeekGiven, id: string): number | null {

@@ -203,6 +203,24 @@ describe("whether a bed will get it", () => {
   });
 });
 
+describe("a bed that may be let go", () => {
+  const letGo = { from: "06-01", dryDays: 20 };
+  const gone = (rainOn: number | null, today = TODAY) => {
+    const rain = new Float64Array(365);
+    if (rainOn !== null) rain[rainOn - YEAR] = 9 * MM;
+    return weekOf({ beds: [bed({ ...steady, letGo })] }, { today }, recordOf(rain, YEAR));
+  };
+
+  test("has been, where the record holds so dry a spell before today", () => {
+    expect(gone(null).outlook).toBe("asks_nothing");
+    expect(gone(dayNumber(2021, 5, 31)).outlook).toBe("all");
+  });
+
+  test("has not, where the record ends before today and nobody knows", () => {
+    expect(gone(null, dayNumber(2022, 6, 15)).outlook).toBe("all");
+  });
+});
+
 describe("days that lie ahead", () => {
   const eto = Float64Array.from({ length: 1461 }, (_, day) => (day < 365 ? 2 : day < 730 ? 4 : 6) * MM);
 

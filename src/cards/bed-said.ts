@@ -62,7 +62,7 @@ function words(given: number, good: number): string {
   if (Math.abs(ratio - 1) <= ABOUT) return "about a good watering";
   return ratio < 1
     ? "less than a good watering of {watering_volume}"
-    : "more than the {watering_volume} that the roots can hold, so the rest sinks away";
+    : "more than a good watering of {watering_volume}: unless the soil is drier than that, the rest sinks away";
 }
 
 function comparison(input: ModelInput): Outputs {

@@ -2,7 +2,7 @@
 
 import { CARD_KINDS } from "../cards/index.ts";
 import { emptyWorksheet } from "../document/blank.ts";
-import { addCard, copyCard, moveCard, removeCard, renameCard } from "../document/card-edits.ts";
+import { copyCard, moveCard, removeCard, renameCard } from "../document/card-edits.ts";
 import { setGiven, setLife, setMeasured, setPrice, setWorksheet } from "../document/edits.ts";
 import { editLabel } from "../document/history.ts";
 import { recordNames } from "../document/record-names.ts";
@@ -17,6 +17,7 @@ import type { Desk } from "./desk.ts";
 import { download, fileStem } from "./download.ts";
 import type { Folds } from "./folds.ts";
 import { freeTitle } from "./free-title.ts";
+import { addJoined, laidOut } from "./joining.ts";
 import { normalsOf } from "./normals-of.ts";
 import type { createRain } from "./rain.ts";
 import type { Session } from "./session.ts";
@@ -38,6 +39,14 @@ const roles = {
     CARD_KINDS[kind]?.rows.some((row) => row.row === "link" && row.name === given) ?? false,
 };
 
+/** Whether a quantity is typed where it stands; of what is worked out, only a measured value can be. */
+function isTyped(worksheet: Worksheet, id: string): boolean {
+  const [cardId, name] = id.split(".");
+  const card = worksheet.cards.find((candidate) => candidate.id === cardId);
+  const row = CARD_KINDS[card?.kind ?? ""]?.rows.find((candidate) => candidate.name === name);
+  return row?.row === "given" || row?.row === "list";
+}
+
 function setNumber(
   worksheet: Worksheet,
   cardId: string,
@@ -53,11 +62,12 @@ function reveal(folds: Folds, id: string): void {
   folds.set(id.split(".")[0] ?? id, true);
   requestAnimationFrame(() => {
     const element = document.getElementById(id) ?? document.getElementById(id.split(".")[0] ?? "");
-    for (let fold = element?.closest("details"); fold; fold = fold.parentElement?.closest("details"))
-      fold.open = true;
+    for (let around = element; around; around = around.parentElement)
+      if (around instanceof HTMLDetailsElement) around.open = true;
     const calm = matchMedia("(prefers-reduced-motion: reduce)").matches;
     element?.scrollIntoView({ block: "center", behavior: calm ? "auto" : "smooth" });
-    element?.focus({ preventScroll: true });
+    const field = element instanceof HTMLDetailsElement ? element.querySelector("input") : null;
+    (field ?? element)?.focus({ preventScroll: true });
   });
 }
 
@@ -91,7 +101,7 @@ function cardEdits({
     settle: session.settle,
     addCard: (kind) => {
       const known = new Set(session.worksheet().cards.map((card) => card.id));
-      session.edit(`Add ${kind.label}`, (worksheet) => addCard(worksheet, kind.kind, { title: kind.label }));
+      session.edit(`Add ${kind.label}`, (worksheet) => addJoined(worksheet, kind.kind, kind.label));
       const fresh = session.worksheet().cards.find((card) => !known.has(card.id));
       if (fresh) reveal(folds, fresh.id);
     },
@@ -167,6 +177,15 @@ export function makeEdits(tools: Tools): Edits {
     },
     goTo: (id) => reveal(folds, id),
     unfold: folds.set,
+    askFor: (id) => {
+      if (isTyped(session.worksheet(), id)) return reveal(folds, id);
+      setOpened(id);
+      reveal(folds, `${id}-measured`);
+    },
+    layOut: (wish) => {
+      session.edit("Lay the place out", (worksheet) => laidOut(worksheet, wish));
+      scrollTo({ top: 0 });
+    },
     importRain: rain.take,
     pasteRain: rain.paste,
     answerRain: rain.choose,

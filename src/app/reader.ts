@@ -1,6 +1,6 @@
 // Reading results for the screen: shown texts, labels, origins, movements, workings.
 
-import type { Accessor } from "solid-js";
+import { type Accessor, createMemo, untrack } from "solid-js";
 import { CARD_KINDS } from "../cards/index.ts";
 import type { Card } from "../document/worksheet.ts";
 import { type Explanation, explain } from "../graph/explain.ts";
@@ -10,28 +10,66 @@ import type { Result, Row } from "../graph/types.ts";
 import type { StoredSeries } from "../scene/stored-water.ts";
 import type { MeasureName } from "../units/measures.ts";
 import { type ShowOptions, unitFor } from "../units/show.ts";
+import type { View } from "./engine.ts";
+import { createKeyed } from "./keyed.ts";
 import type { Session } from "./session.ts";
 
 type Place = { readonly card: Card; readonly row: Row | null };
 
 const GIVEN_ROWS = ["given", "choice", "date", "list"];
 
+const rowsByName = new Map<string, ReadonlyMap<string, Row>>();
+
+/** The rows of a kind by their names. */
+function rowsOf(kind: string): ReadonlyMap<string, Row> {
+  const known = rowsByName.get(kind);
+  if (known) return known;
+  const made = new Map((CARD_KINDS[kind]?.rows ?? []).map((row) => [row.name, row]));
+  rowsByName.set(kind, made);
+  return made;
+}
+
+const isStarter = (session: Session): boolean => session.worksheet().made_by.includes("made-up");
+
+/** Looks things up by key, so that a row wakes only when what concerns it changed. */
+function createLookups(session: Session, showOptions: Accessor<ShowOptions>) {
+  const { view } = session.engine;
+  const result = createKeyed(view, (id): Result | undefined => view().results.get(id));
+  const before = createKeyed(session.baseline, (id) => session.baseline()?.get(id));
+  const byId = createMemo(() => new Map(session.worksheet().cards.map((card) => [card.id, card])));
+  const cardOf = createKeyed(byId, (id) => byId().get(id));
+  // What one card's text may say of others is their titles.
+  const titles = createMemo(() =>
+    session
+      .worksheet()
+      .cards.map(({ id, title }) => `${id} ${title}`)
+      .join("\n"),
+  );
+  const placeOf = (id: string): Place | null => {
+    const [cardId = "", name = ""] = id.split(".");
+    const card = cardOf(cardId);
+    return card ? { card, row: rowsOf(card.kind).get(name) ?? null } : null;
+  };
+  /** Says something of a quantity out of the whole view, woken only by what concerns that quantity. */
+  const about = <Said>(id: string, say: (now: View, options: ShowOptions) => Said): Said => {
+    result(id);
+    cardOf(id.split(".")[0] ?? "");
+    titles();
+    const options = showOptions();
+    return untrack(() => say(view(), options));
+  };
+  return { view, result, before, placeOf, about };
+}
+
 /** What the components may read; everything is worked out from the session's present view. */
 export function makeReader(session: Session, showOptions: Accessor<ShowOptions>) {
-  const view = session.engine.view;
-  const result = (id: string): Result | undefined => view().results.get(id);
-  const placeOf = (id: string): Place | null => {
-    const [cardId, name] = id.split(".");
-    const card = session.worksheet().cards.find((candidate) => candidate.id === cardId);
-    if (!card) return null;
-    return { card, row: CARD_KINDS[card.kind]?.rows.find((row) => row.name === name) ?? null };
-  };
+  const { view, result, before, placeOf, about } = createLookups(session, showOptions);
   const shown = (id: string): string =>
-    shownValue(view().graph, view().worksheet, view().results, id, showOptions());
+    about(id, (now, options) => shownValue(now.graph, now.worksheet, now.results, id, options));
   const label = (id: string): string => {
     const place = placeOf(id);
     if (!place?.row) return place?.card.title ?? id;
-    return labelOf(view().graph, view().worksheet, id);
+    return about(id, (now) => labelOf(now.graph, now.worksheet, id));
   };
   return {
     result,
@@ -45,9 +83,12 @@ export function makeReader(session: Session, showOptions: Accessor<ShowOptions>)
     explain: (id: string): Explanation | null =>
       result(id) ? explain(view().graph, view().worksheet, view().results, id, showOptions()) : null,
     moved: (id: string): Movement | null => {
+      if (before(id) === result(id)) return null;
       const baseline = session.baseline();
       if (!baseline) return null;
-      return movement(view().graph, view().worksheet, baseline, view().results, id, showOptions());
+      return about(id, (now, options) =>
+        movement(now.graph, now.worksheet, baseline, now.results, id, options),
+      );
     },
     unitOf: (id: string): string => {
       const row = placeOf(id)?.row;
@@ -61,7 +102,7 @@ export function makeReader(session: Session, showOptions: Accessor<ShowOptions>)
       const place = placeOf(id);
       if (!place?.row || !GIVEN_ROWS.includes(place.row.row)) return null;
       const entry = place.card.givens[place.row.name];
-      if (entry) return entry.from && entry.from !== "default" ? entry.from : null;
+      if (entry) return entry.from ?? null;
       return now.origin === "computed" ? null : "default";
     },
     failure: (id: string): string | null => {
@@ -85,8 +126,9 @@ export function makeReader(session: Session, showOptions: Accessor<ShowOptions>)
         return null;
       return { stored, short, firstDay: first };
     },
+    starter: (): boolean => isStarter(session),
     madeUp: (): string | null => {
-      const place = session.worksheet().made_by.includes("made-up") ? "made-up place" : null;
+      const place = isStarter(session) ? "made-up place" : null;
       const kind = result("weather.record_kind");
       const weather =
         kind?.state === "ready" && String(kind.value).startsWith("made up") ? "made-up weather" : null;

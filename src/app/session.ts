@@ -1,6 +1,6 @@
 // One open worksheet at work: its history, its engine, its saving, and what the answers are compared with.
 
-import { createEffect, createSignal } from "solid-js";
+import { batch, createEffect, createSignal } from "solid-js";
 import { setWorksheet } from "../document/edits.ts";
 import {
   commit,
@@ -87,6 +87,13 @@ export function createSession(laid: Laid, desk: Desk) {
     engine.update(next.present);
     saver.change(next.present);
   };
+  /** One step back or on. Together, so that the page is redrawn once, never with new numbers beside old answers. */
+  const step = (to: (at: History<Worksheet>) => History<Worksheet>): void =>
+    batch(() => {
+      setBefore(engine.view().results);
+      merging = null;
+      show(to(history()));
+    });
 
   /** Another tab kept its own: what is on this page goes on beside it, under the title that the shelf gave it. */
   const goOnInCopy = (title: string): void => {
@@ -117,24 +124,18 @@ export function createSession(laid: Laid, desk: Desk) {
       if (laid.readOnly) return;
       const next = change(history().present);
       if (next === history().present) return;
-      if (merge === undefined || merge !== merging) setBefore(engine.view().results);
-      merging = merge ?? null;
-      show(commit(history(), next, { label, ...(merge === undefined ? {} : { merge }) }));
+      batch(() => {
+        if (merge === undefined || merge !== merging) setBefore(engine.view().results);
+        merging = merge ?? null;
+        show(commit(history(), next, { label, ...(merge === undefined ? {} : { merge }) }));
+      });
     },
     settle: (): void => {
       merging = null;
       setHistory(seal(history()));
     },
-    undo: (): void => {
-      setBefore(engine.view().results);
-      merging = null;
-      show(undo(history()));
-    },
-    redo: (): void => {
-      setBefore(engine.view().results);
-      merging = null;
-      show(redo(history()));
-    },
+    undo: (): void => step(undo),
+    redo: (): void => step(redo),
     /** Tells the reader something that stays until it is put away. */
     say: (text: string): void => {
       setNotice(text);

@@ -4,14 +4,15 @@ import { createMemo, createSignal } from "solid-js";
 import { answers } from "../cards/answers.ts";
 import { CARD_KINDS } from "../cards/index.ts";
 import { setGiven } from "../document/edits.ts";
-import { cautionsOf } from "../graph/cautions.ts";
 import type { SavedSheet, Sheet } from "../ui/sheet.ts";
 import { isoDate } from "../units/calendar.ts";
 import { DAY } from "../units/constants.ts";
 import type { ShowOptions } from "../units/show.ts";
+import { createCautions } from "./cautions.ts";
 import type { Desk, Laid } from "./desk.ts";
 import { makeEdits } from "./edits.ts";
 import { createFolds } from "./folds.ts";
+import { stillToSay } from "./joining.ts";
 import { createKeeping } from "./keeping.ts";
 import { createRain } from "./rain.ts";
 import { makeReader } from "./reader.ts";
@@ -79,11 +80,10 @@ export function createSheet(laid: Laid, desk: Desk) {
       currency: session.worksheet().currency,
     })),
     ...reader,
-    cautions: createMemo(() =>
-      cautionsOf(engine.view().graph, engine.view().worksheet, engine.view().results, showOptions()),
-    ),
+    ...createCautions(engine, showOptions),
     problems: createMemo(() => engine.view().results.problems),
     answers: createMemo(() => answers({ result: reader.result, cards: session.worksheet().cards })),
+    missing: createMemo(() => (reader.starter() ? [] : stillToSay(session.worksheet().cards, reader.result))),
     working: () => engine.view().results.requests.length > 0,
     held: () => session.held() !== null,
     saved: session.saved,

@@ -59,7 +59,7 @@ function storage(asked: Asked): Sentence {
 function besides(asked: Asked): string {
   const draws = asked.cards.filter(({ id, kind }) => kind === "draw" && word(asked, `${id}.from`) !== "");
   if (draws.length === 0) return "";
-  return draws.length === 1 ? `, if ${draws[0]?.title} takes nothing` : ", if the other draws take nothing";
+  return draws.length === 1 ? `, not counting ${draws[0]?.title}` : ", not counting other draws";
 }
 
 const leftOut = (asked: Asked): number => number(asked, "season.left_out") ?? 0;
@@ -109,6 +109,19 @@ function driest(asked: Asked): readonly Piece[] {
     " days and got ",
     value("season.driest_year_share_met", "trouble"),
     " of what they would have used.",
+    ...shortFirst(asked),
+  ];
+}
+
+/** Which bed runs out first, where one does. */
+function shortFirst(asked: Asked): readonly Piece[] {
+  if (word(asked, "season.short_first") === "") return [];
+  return [
+    " First to go short: ",
+    value("season.short_first", "growth"),
+    ", from ",
+    value("season.short_first_day", "trouble"),
+    ".",
   ];
 }
 
@@ -259,7 +272,9 @@ export function answers(asked: Asked): readonly Sentence[] {
         lead: true,
         watch: "weather.mean_yearly_rain",
         pieces: [
-          "A usual year brings ",
+          word(asked, "weather.record_kind").startsWith("made up")
+            ? "Until you bring in your own rain, a usual year is taken to bring "
+            : "A usual year brings ",
           value("weather.mean_yearly_rain", "water"),
           " of rain. Add a roof, a tank and a bed to see what it can carry.",
         ],

@@ -93,7 +93,7 @@ const GROUND: readonly Row[] = [
   given("spot_area", "Wet spot of each", "area", null, "The wetted ground under one plant.", {
     absent: "the whole bed is watered",
     minor: true,
-    ...IN_GROUND,
+    when: { row: "plant_count" },
   }),
   given(
     "wetted_share",
@@ -273,6 +273,7 @@ const WATERING: readonly Row[] = [
     min: 1,
     max: 366,
     minor: true,
+    when: { row: "let_go_from" },
   }),
   date("last_soaked", "Last soaked through", "day", null, "For what it needs today.", "not said"),
   given("can_volume", "Your can holds", "volume", [2, "gal"], "To say a watering in cans.", {

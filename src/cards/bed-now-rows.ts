@@ -46,7 +46,7 @@ export const BED_NOW_ROWS: readonly Row[] = [
     "volume",
     "What its crops used since it was last soaked through, less the rain that counted, over what reaches the roots.",
     `${RUN}; ${FAO}, chapter 8`,
-    { minor: true },
+    { minor: true, quiet: true },
   ),
   output(
     "week_days",
@@ -55,10 +55,11 @@ export const BED_NOW_ROWS: readonly Row[] = [
     "text",
     "Days on which it will ask, if no rain comes.",
     RUN,
-    { minor: true },
+    { minor: true, quiet: true },
   ),
   output("week_each", "Each time", "now", "volume", "The mean of what it will ask for.", RUN, {
     minor: true,
+    quiet: true,
   }),
   output("week_cans", "In cans, each time", "now", "count", "What it will ask for over your can.", RUN, {
     hidden: true,

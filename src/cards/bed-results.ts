@@ -71,7 +71,7 @@ const NEED: readonly Row[] = [
     "text",
     "Crops that no table has are taken from one that is like them.",
     "by analogy, as said",
-    { minor: true },
+    { minor: true, quiet: true },
   ),
   output(
     "peak_day_need",
@@ -140,6 +140,7 @@ const GIVING: readonly Row[] = [
     "count",
     "A good watering over what goes in one trip.",
     DEFINITION,
+    { quiet: true },
   ),
   output(
     "weight_per_trip",
@@ -148,8 +149,11 @@ const GIVING: readonly Row[] = [
     "mass",
     "Water and cans together.",
     "definition: water is about 8.34 lb a US gallon",
+    { quiet: true },
   ),
-  output("time_by_hand", "By hand it takes", "season.hands", "duration", "Trips times a round.", DEFINITION),
+  output("time_by_hand", "By hand it takes", "season.hands", "duration", "Trips times a round.", DEFINITION, {
+    quiet: true,
+  }),
   output(
     "time_by_pump",
     "By pump it takes",
@@ -157,6 +161,7 @@ const GIVING: readonly Row[] = [
     "duration",
     "A good watering over the flow, with moving and setting up.",
     DEFINITION,
+    { quiet: true },
   ),
   formula(
     "usual_lasts",
@@ -168,6 +173,7 @@ const GIVING: readonly Row[] = [
     {
       minor: true,
       none: [{ if: "peak_day_need <= 0 gal", reason: "it needs nothing on a peak day" }],
+      quiet: true,
     },
   ),
   output(
@@ -177,7 +183,7 @@ const GIVING: readonly Row[] = [
     "text",
     "What you usually give, beside a good watering and a peak day's need.",
     `${PRACTICE}, beside the computed figure`,
-    { fills: true },
+    { fills: true, quiet: true },
   ),
 ];
 
@@ -222,7 +228,7 @@ const SOAK: readonly Row[] = [
     "depth",
     "What you gave, less what is lost, over what dry soil holds. Dig and look: cracks and hard layers change it.",
     `${FAO}, Table 19`,
-    { minor: true },
+    { minor: true, quiet: true },
   ),
 ];
 
@@ -251,7 +257,7 @@ const SEASON: readonly Row[] = [
     "text",
     "What stood in the way of most of the water it did not get.",
     RUN,
-    { options: BINDING_OPTIONS, minor: true },
+    { options: BINDING_OPTIONS, minor: true, quiet: true },
   ),
   output(
     "likely_loss",

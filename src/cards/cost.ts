@@ -4,7 +4,7 @@ import type { CardKind, Outcome, Result } from "../graph/types.ts";
 import { toSi } from "../units/unit.ts";
 import { DEFINITION, formula, output, text } from "./rows.ts";
 
-const PRICED = ["roof", "tank", "line", "tee", "filter", "delivery", "battery"];
+const PRICED = ["roof", "tank", "line", "tee", "filter", "pump", "delivery", "wire", "battery", "panel"];
 
 function readyNumber(result: Result | undefined): number | null {
   return result?.state === "ready" && typeof result.value === "number" ? result.value : null;

@@ -40,6 +40,7 @@ export const DELIVERY_CAUTIONS: readonly Caution[] = [
   },
   {
     id: "fuse_at_battery",
+    if: "has_pump < 1",
     text: "A fuse within 7 in of the battery's post, no bigger than the pump's maker and the thinnest wire allow. A bare battery lead can start a fire.",
     beside: "powered_by",
     source: "33 CFR 183.455 (boats), read in a copy; local codes and licensed practice decide",
@@ -47,6 +48,7 @@ export const DELIVERY_CAUTIONS: readonly Caution[] = [
   },
   {
     id: "runs_dry",
+    if: "has_pump < 1",
     text: "Do not leave it running dry: the water is what cools it.",
     beside: "lowest_water",
     source: "a caravan forum's accounts, read",
@@ -63,9 +65,17 @@ export const DELIVERY_CAUTIONS: readonly Caution[] = [
   {
     id: "far_under_label",
     if: "share_of_label < 60 %",
-    text: "Only {share_of_label} of the label: the label is without hose or lift. {hose_length} of {hose_bore} hose takes most of it; a wider hose gains more than a bigger pump.",
+    text: "Only {share_of_label} of the label: the label is without hose or lift. Of the {head} that the pump makes, lift takes {lift}, {hose_length} of {hose_bore} hose with its fittings {hose_head}, wand and rose {wand_head}.",
     beside: "share_of_label",
     source: "BoatUS Foundation Findings 14 for labels; Darcy-Weisbach with Churchill for the hose",
+    weight: "note",
+  },
+  {
+    id: "hose_before_pump",
+    if: "hose_wins > 0",
+    text: "Here a wider hose gains more than a bigger pump: compare below before you buy.",
+    beside: "share_of_label",
+    source: "the same relations, with the next hose and with bigger pumps",
     weight: "note",
   },
   {

@@ -77,6 +77,15 @@ function waysOf(input: ModelInput, rig: Rig): readonly Way[] {
   ];
 }
 
+/** 1 where the next hose gives more than any of the bigger pumps. */
+function hoseWins(input: ModelInput, rig: Rig): number {
+  const hose = nextHose(rig);
+  if (!hose) return 0;
+  const flow = (at: Rig) => runUnder(at, at.lift).flow;
+  const wider = flow(withHose(rig, hose.bore));
+  return biggerPumps(input, rig).every(({ pump }) => flow({ ...rig, pump }) < wider) ? 1 : 0;
+}
+
 function comparison(input: ModelInput, rig: Rig): Figure {
   const computed = runUnder(rig, rig.lift).flow;
   const measured = numberOrNull(input, "measured.flow");
@@ -163,11 +172,12 @@ export const comparing: Model = {
     "measured.flow",
   ],
   optional: [...HOSE_MAY_LACK, "pump.open_flow", "pump.believed_share", "largest_watering", "measured.flow"],
-  outputs: ["what_if", "curves"],
+  outputs: ["what_if", "curves", "hose_wins"],
   run: (input) => {
     const rig = rigOf(input);
     return outcomes(
       {
+        hose_wins: rig && !rig.panel && rig.gain === 1 ? hoseWins(input, rig) : 0,
         what_if: rig && !rig.panel && rig.gain === 1 ? comparison(input, rig) : null,
         curves: rig && rig.gain === 1 ? meeting(input, rig) : null,
       },

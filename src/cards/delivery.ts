@@ -3,7 +3,8 @@
 import type { CardKind } from "../graph/types.ts";
 import { DELIVERY_CAUTIONS } from "./delivery-cautions.ts";
 import { comparing } from "./delivery-figures.ts";
-import { HOSE_ROWS, POINT_ROWS } from "./delivery-rows.ts";
+import { HOSE_ROWS } from "./delivery-hose.ts";
+import { POINT_ROWS } from "./delivery-rows.ts";
 import { running, tabling } from "./delivery-run.ts";
 import { leaving, timing } from "./delivery-time.ts";
 import { COSTS, DEFINITION, formula, gather, given, link, output, PRACTICE } from "./rows.ts";

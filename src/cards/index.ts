@@ -20,7 +20,12 @@ import { tee } from "./tee.ts";
 import { weather } from "./weather.ts";
 import { wire } from "./wire.ts";
 
-export const CARD_KINDS: CardKinds = {
+/** So that a card whose kind is called like something every object has, as "constructor", is of no known kind. */
+function withoutInherited(kinds: CardKinds): CardKinds {
+  return Object.assign(Object.create(null), kinds);
+}
+
+export const CARD_KINDS: CardKinds = withoutInherited({
   weather,
   site,
   roof,
@@ -39,4 +44,4 @@ export const CARD_KINDS: CardKinds = {
   season,
   cost,
   own,
-};
+});

@@ -7,6 +7,7 @@ const SANKS = "Sanks, Pumping Station Design, read second-hand";
 const PRIMING =
   "To prime it: shut both ends, fill both legs from the top until no bubble comes, close the top, then open the lower end first.";
 
+// Heights are surveyed to no better than a hundredth of a foot: a caution says nothing of less.
 const FLOWING: readonly Caution[] = [
   {
     id: "between_regimes",
@@ -86,7 +87,7 @@ const STOPPING: readonly Caution[] = [
   },
   {
     id: "end_below_tank",
-    if: "falls_below > 0 ft",
+    if: "falls_below > 0.01 ft",
     text: "Its open end lies {falls_below} below the upper tank's floor and nothing shuts it: it runs until the upper tank is down to its outlet, and the lower one runs over. Fit a float valve.",
     beside: "to",
     source: DEFINITION,
@@ -121,7 +122,7 @@ const ROUTE: readonly Caution[] = [
   },
   {
     id: "under_grade_line",
-    if: "suction_by > 0 ft",
+    if: "suction_by > 0.01 ft",
     text: "At {suction_at} the hose lies {suction_by} over its grade line, the height that the water has left there: it is under suction, air comes out of the water and stays, and a soft hose goes flat. Lay it lower there, or put the tight valve at the far end.",
     beside: "suction_by",
     source: "definition of the hydraulic grade line",

@@ -107,9 +107,11 @@ function firstLifting(input: ModelInput): Lifting | null {
 export const driving: Model = {
   name: "driving",
   takes: ["supply", "pumps", ...PLACE, "site.elevation", "site.water_at"],
-  outputs: [...DIRECT],
+  outputs: [...DIRECT, "drives"],
   run: (input) => {
     const lifting = firstLifting(input);
-    return lifting ? directOf(input, lifting) : all(DIRECT, { none: "no pump with a hose runs on it alone" });
+    return lifting
+      ? { ...directOf(input, lifting), drives: { value: 1 } }
+      : { ...all(DIRECT, { none: "no pump with a hose runs on it alone" }), drives: { value: 0 } };
   },
 };

@@ -43,6 +43,14 @@ export const ROOF_CAUTIONS: readonly Caution[] = [
     weight: "note",
   },
   {
+    id: "drained_for_winter",
+    if: "frost_days_off > 0",
+    text: "When you take it off for the winter, drain what its water runs through as well: the first-flush pipe, hoses, filters, float valves and the pump; leave the taps open. It freezes on {frost_days_off} days of a usual winter without it. Full tanks split: leave room at the top.",
+    beside: "catch_until",
+    source: PRACTICE,
+    weight: "note",
+  },
+  {
     id: "asphalt_and_food",
     where: { row: "material", word: "shingle" },
     text: "Advice on asphalt and food differs: one university answer is against it, Rutgers measured metals under reuse limits. Water the soil, never the leaves.",

@@ -28,7 +28,7 @@ export const yearly: Model = {
   name: "yearly_catch",
   takes: [
     "catching_area",
-    "runoff_coefficient",
+    "coefficient_in_use",
     "losses",
     "wetting_loss",
     "first_flush",
@@ -45,7 +45,7 @@ export const yearly: Model = {
     const caught = roofCatch(
       {
         footprint: numberOf(input, "catching_area"),
-        runoffCoefficient: numberOf(input, "runoff_coefficient"),
+        runoffCoefficient: numberOf(input, "coefficient_in_use"),
         wettingLoss: inCoefficient ? 0 : numberOf(input, "wetting_loss"),
         firstFlush: inCoefficient ? 0 : numberOf(input, "first_flush"),
         catchFrom: wordOrNull(input, "catch_from"),
@@ -61,23 +61,25 @@ export const yearly: Model = {
   },
 };
 
+const FROSTS = ["frost_days", "frost_days_off"] as const;
+
 function frostDays(input: ModelInput, record: DailyRecord): Outputs {
   const { lowest, firstDay } = record;
-  if (!lowest) return all(["frost_days"], { none: "the record has no temperatures" });
+  if (!lowest) return all(FROSTS, { none: "the record has no temperatures" });
   const years = wholeYears(firstDay, lowest.length);
-  if (years.length === 0) return all(["frost_days"], { none: "the record has no whole calendar year" });
+  if (years.length === 0) return all(FROSTS, { none: "the record has no whole calendar year" });
   const dates = {
     start: wordOrNull(input, "catch_from") ?? "01-01",
     end: wordOrNull(input, "catch_until") ?? "12-31",
   };
   const connected = dayOfSeason(dates, firstDay, lowest.length);
-  let frosts = 0;
+  const frosts = { on: 0, off: 0 };
   for (const { first, last } of years) {
     for (let day = first; day <= last; day++) {
-      if (connected[day] && (lowest[day] as number) < FREEZING) frosts++;
+      if ((lowest[day] as number) < FREEZING) frosts[connected[day] ? "on" : "off"]++;
     }
   }
-  return outcomes({ frost_days: frosts / years.length });
+  return outcomes({ frost_days: frosts.on / years.length, frost_days_off: frosts.off / years.length });
 }
 
 export const winter: Model = {
@@ -85,6 +87,6 @@ export const winter: Model = {
   takes: ["catch_from", "catch_until", "weather.record_in_use"],
   optional: ["catch_from", "catch_until"],
   record: "weather.record_in_use",
-  outputs: ["frost_days"],
+  outputs: FROSTS,
   run: (input) => frostDays(input, recordOf(input)),
 };

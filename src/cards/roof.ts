@@ -3,6 +3,7 @@
 import roofs from "../../shared/roofs.json";
 import type { CardKind, Row, Typed } from "../graph/types.ts";
 import { ROOF_CAUTIONS } from "./roof-cautions.ts";
+import { DIP_ROWS, dipping, learning } from "./roof-dip.ts";
 import { sieving, winter, yearly } from "./roof-models.ts";
 import {
   COSTS,
@@ -124,10 +125,11 @@ const CATCH: readonly Row[] = [
     "catch_per_depth",
     "A rain brings",
     "catch_rate",
-    "footprint * runoff_coefficient",
+    "footprint * coefficient_in_use",
     "Footprint times the share that runs off: water for each depth of rain, before what only wets the roof.",
     "definition: 1 in on 1 ft² is 144/231 gal",
   ),
+  ...DIP_ROWS,
   output(
     "mean_yearly_catch",
     "In a usual year",
@@ -143,6 +145,15 @@ const CATCH: readonly Row[] = [
     "yearly_volume",
     "The same for the calendar year with the least rain.",
     RECORD,
+  ),
+  output(
+    "frost_days_off",
+    "Frost days while taken off",
+    "winter",
+    "count",
+    "Days of a usual calendar year with a low under freezing while the roof is not connected.",
+    RECORD,
+    { hidden: true },
   ),
   output(
     "frost_days",
@@ -223,6 +234,6 @@ export const roof: CardKind = {
   purpose: "Catches rain and sends it to a tank.",
   glance: ["mean_yearly_catch", "driest_year_catch"],
   rows: [...SURFACE, ...CONNECTION, ...CATCH, ...STORM, ...COSTS],
-  models: [sieving, yearly, winter],
+  models: [sieving, dipping, learning, yearly, winter],
   cautions: ROOF_CAUTIONS,
 };

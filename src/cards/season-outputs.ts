@@ -1,8 +1,15 @@
 // From the season's answer to the rows of the cards, by quantity id.
 
 import type { Outcome, Outputs } from "../graph/types.ts";
-import type { BatteryAnswer, BedAnswer, SeasonAnswer, SeasonFailure } from "../season/answer.ts";
+import type {
+  BatteryAnswer,
+  BedAnswer,
+  SeasonAnswer,
+  SeasonFailure,
+  SeasonTotals,
+} from "../season/answer.ts";
 import { BOUNDS, type SeasonPlan } from "../season/plan.ts";
+import { isoDate } from "../units/calendar.ts";
 import { bedYears } from "./bed-years.ts";
 import { BINDING_OPTIONS } from "./season-rows.ts";
 import { STORAGE_ROWS, storageOutputs } from "./storage-answers.ts";
@@ -39,6 +46,8 @@ const SEASON_ROWS = [
   "longest_short_run",
   "driest_year_share_met",
   "driest_year_days_short",
+  "short_first_bed",
+  "short_first_day",
   "spill",
   "binding",
   "balance_error",
@@ -68,6 +77,15 @@ function unbound(answer: SeasonAnswer, beds: number): string {
   return answer.leftOut.length > 0 ? "nothing that could be worked out went short" : "nothing went short";
 }
 
+/** Which bed goes short first in the driest year, and when. */
+function ofShortFirst({ driestYearDaysShort, driestYearShortFirst: first }: SeasonTotals): Outputs {
+  const reason = driestYearDaysShort === null ? NO_YEAR : "no bed went short in the driest year";
+  return {
+    "season.short_first_bed": or(first?.id ?? null, reason),
+    "season.short_first_day": or(first ? isoDate(first.date) : null, reason),
+  };
+}
+
 function ofSeason(answer: SeasonAnswer, beds: number): Outputs {
   const { totals } = answer;
   return {
@@ -78,6 +96,7 @@ function ofSeason(answer: SeasonAnswer, beds: number): Outputs {
     "season.longest_short_run": { value: totals.longestShortRun },
     "season.driest_year_share_met": or(totals.driestYearShareMet, NO_YEAR),
     "season.driest_year_days_short": or(totals.driestYearDaysShort, NO_YEAR),
+    ...ofShortFirst(totals),
     "season.spill": { value: totals.spill },
     "season.binding": or(totals.binding, unbound(answer, beds)),
     "season.balance_error": { value: totals.balanceError },

@@ -23,7 +23,7 @@ import { batteryPart, deliveryPart, POWER_NEEDED, POWER_ROWS } from "./season-po
 export const PLAN_ROWS: Readonly<Record<string, readonly string[]>> = {
   roof: [
     "catching_area",
-    "runoff_coefficient",
+    "coefficient_in_use",
     "losses",
     "wetting_loss",
     "first_flush",
@@ -57,7 +57,7 @@ export const PLAN_ROWS: Readonly<Record<string, readonly string[]>> = {
 type Needed = readonly string[];
 
 const NEEDED: Readonly<Record<string, Needed>> = {
-  roof: ["catching_area", "runoff_coefficient", "losses", "wetting_loss", "first_flush"],
+  roof: ["catching_area", "coefficient_in_use", "losses", "wetting_loss", "first_flush"],
   tank: ["vessel", "floor_height", "outlet_height", "open_surface", "start_share", "leak"],
   line: [
     "from",
@@ -106,7 +106,7 @@ const roofPart: Maker<RoofPart> = (id, results) => {
   return {
     id,
     footprint: readyNumber(results, "catching_area"),
-    runoffCoefficient: readyNumber(results, "runoff_coefficient"),
+    runoffCoefficient: readyNumber(results, "coefficient_in_use"),
     wettingLoss: inCoefficient ? 0 : readyNumber(results, "wetting_loss"),
     firstFlush: inCoefficient ? 0 : readyNumber(results, "first_flush"),
     drainsTo: idOrNull(results, "drains_to"),

@@ -129,6 +129,26 @@ export const SEASON_ROWS: readonly Row[] = [
     RUN,
   ),
   output(
+    "short_first_bed",
+    "Goes short first, by its id",
+    "run",
+    "text",
+    "The bed with the earliest short day of the driest year.",
+    RUN,
+    { hidden: true },
+  ),
+  output(
+    "short_first",
+    "Goes short first, driest year",
+    "short_first",
+    "text",
+    "The bed with the earliest short day of that season; of equals the one that is served first.",
+    RUN,
+  ),
+  output("short_first_day", "From", "run", "text", "The first day on which it is short.", RUN, {
+    minor: true,
+  }),
+  output(
     "spill",
     "Spills, a season",
     "run",

@@ -5,7 +5,7 @@ import type { SeasonPlan } from "../season/plan.ts";
 import { runSeason } from "../season/run.ts";
 import { HANDS_ROWS, hands } from "./bed-hands.ts";
 import { readyList } from "./bed-part.ts";
-import { outcomes } from "./inputs.ts";
+import { outcomes, wordOf } from "./inputs.ts";
 import { feeds, joints } from "./joints.ts";
 import {
   REFILLS_ROWS,
@@ -123,6 +123,16 @@ export const season: CardKind = {
       tolerant: true,
       outputs: "by quantity id",
       run: takers,
+    },
+    {
+      name: "short_first",
+      takes: ["short_first_bed"],
+      surveys: { bed: ["priority"] },
+      outputs: ["short_first"],
+      run: (input) => {
+        const id = wordOf(input, "short_first_bed");
+        return outcomes({ short_first: input.cards["bed"]?.find((bed) => bed.id === id)?.title ?? id });
+      },
     },
     {
       name: "refills",

@@ -69,10 +69,15 @@ function binary(node: BinaryNode, left: Shown, right: Shown): Shown {
   return { text: `${before} ${TYPESET[node.sign]} ${after}`, binds };
 }
 
+/** A typed unit as it is printed: "9.8 m/s2" becomes "9.8 m/s²". */
+function raisePowers(text: string): string {
+  return text.replace(/(?<=\p{L})\^?([23])(?![\d\p{L}.])/gu, (_, power: string) => RAISED[power] ?? power);
+}
+
 function shownNode(node: Node, show: (name: string) => string): Shown {
   switch (node.kind) {
     case "literal":
-      return piece(node.shown);
+      return piece(raisePowers(node.shown));
     case "name":
       return piece(show(node.name));
     case "unary": {

@@ -45,14 +45,24 @@ export function titleOf(worksheet: Worksheet, card: string): string {
   return worksheet.cards.find(({ id }) => id === card)?.title || card;
 }
 
-function dateText(dayNumberGiven: number, locale: string, withYear: boolean): string {
-  const form = new Intl.DateTimeFormat(safeLocale(locale), {
+const dateForms = new Map<string, Intl.DateTimeFormat>();
+
+function dateForm(locale: string, withYear: boolean): Intl.DateTimeFormat {
+  const key = `${locale} ${withYear}`;
+  const known = dateForms.get(key);
+  if (known) return known;
+  const made = new Intl.DateTimeFormat(safeLocale(locale), {
     timeZone: "UTC",
     month: "short",
     day: "numeric",
     ...(withYear ? { year: "numeric" as const } : {}),
   });
-  return form.format(dayNumberGiven * DAY * MILLISECONDS);
+  dateForms.set(key, made);
+  return made;
+}
+
+function dateText(dayNumberGiven: number, locale: string, withYear: boolean): string {
+  return dateForm(locale, withYear).format(dayNumberGiven * DAY * MILLISECONDS);
 }
 
 /** `YYYY-MM-DD` or `MM-DD` as a date of the locale; any other text as it is. */

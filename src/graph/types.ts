@@ -33,8 +33,13 @@ type Named = {
   readonly hidden?: true;
   /** Shown only when the card is opened in full. */
   readonly minor?: true;
-  /** On the screen, shown only where this row of the same card is one of these words (or whole numbers). */
-  readonly when?: { readonly row: string; readonly is: readonly string[] };
+  /**
+   * On the screen, shown only where that row of the same card is one of these words (or whole numbers);
+   * without words, where it is given.
+   */
+  readonly when?: { readonly row: string; readonly is?: readonly string[] };
+  /** On the screen, left out where it is none: its absence says enough. */
+  readonly quiet?: true;
   /** A sentence that stands at the head of its card. */
   readonly lead?: true;
 };

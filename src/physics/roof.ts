@@ -137,3 +137,32 @@ export function planArea(length: number, width: number, overhang: number): numbe
   requireNotNegative("overhang", overhang, SOURCE);
   return (length + 2 * overhang) * (width + 2 * overhang);
 }
+
+/** One rain after which the tank was dipped. */
+export type DippedRain = {
+  /** By which the tank's water grew [m3]. */
+  readonly volume: number;
+  /** Plan area of the roof [m2]. */
+  readonly area: number;
+  /** Depth of that rain [m]. */
+  readonly rain: number;
+  /** Depth that wet the roof and was flushed [m]. */
+  readonly lost: number;
+};
+
+/**
+ * Share of the rain that ran off, from what one rain brought: (volume / area + depth lost) / rain.
+ *
+ * @param dipped what was measured, units at the type's fields
+ * @returns share; above 1 where more came in than the roof can have brought [-]
+ * @throws DomainError for an area or a rain of 0, a negative volume or loss
+ * @validity one rain on one day, and nothing else that filled or emptied the tank
+ * @source dayRunoff, solved for the coefficient
+ */
+export function runoffShare({ volume, area, rain, lost }: DippedRain): number {
+  requireNotNegative("volume", volume, SOURCE);
+  requirePositive("area", area, SOURCE);
+  requirePositive("rain", rain, SOURCE);
+  requireNotNegative("depth lost", lost, SOURCE);
+  return (volume / area + lost) / rain;
+}

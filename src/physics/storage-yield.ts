@@ -2,6 +2,8 @@
 
 import { DomainError, requireNotNegative, requireWithin } from "./domain-error.ts";
 
+/** Down here numbers themselves are rounded by more than any share of them [m3]. */
+const NO_WATER = 1e-300;
 const SOURCE = "Jenkins et al. 1978; Fewkes and Butler 2000";
 /** Shortfall that is rounding rather than want [-]. */
 const ROUNDING = 1e-12;
@@ -155,7 +157,7 @@ export function sequentPeak(
       most = Math.max(most, lack);
     }
   }
-  if (cycles > 1 && wanted > supply * (1 + 1e-9)) {
+  if (cycles > 1 && wanted > supply * (1 + 1e-9) + NO_WATER) {
     throw new DomainError("demand", wanted, `no more than the supply of ${supply}`, "sequent peak method");
   }
   return { capacity: most, missing };

@@ -212,7 +212,9 @@ export function readPlace(asked: Asked): Place {
       part(card, "waterings_per_charge", "power", (times) => `${times} waterings a charge`),
     ),
     panels: of("panel").map((card) => ({
-      ...part(card, "daily_energy", "power", (energy) => `${energy} a day`),
+      ...(link(card, "charges") === null
+        ? part(card, "direct_hours", "power", (hours) => `pumps ${hours} a clear day`)
+        : part(card, "daily_energy", "power", (energy) => `${energy} a day`)),
       charges: link(card, "charges"),
     })),
     beds: of("bed").map((card) => ({

@@ -39,6 +39,8 @@ export type SeasonTotals = {
   readonly driestYear: number | null;
   readonly driestYearShareMet: number | null;
   readonly driestYearDaysShort: number | null;
+  /** The bed that went short first in that season, the first by priority of equals, and on which day; null: none did. */
+  readonly driestYearShortFirst: { readonly id: string; readonly date: number } | null;
   /** One person's watering. */
   readonly hands: HandsAnswer;
   /** Whole seasons and whole calendar years of the record. */
@@ -171,6 +173,8 @@ export type BedSeason = {
   /** Actual over potential crop use; null where nothing grew [-]. */
   readonly useShare: number | null;
   readonly daysShort: number;
+  /** First short day; null: none [days since 1970-01-01]. */
+  readonly firstShort: number | null;
   /** Unmet water by bound [m3], and the bound with the most. */
   readonly unmetByBound: Readonly<Record<Bound, number>>;
   readonly binding: Bound | null;

@@ -12,13 +12,15 @@ import { bindingOf, byBound } from "./totals.ts";
  *
  * @param bed the bed after the last day [-]
  * @param seasons whole seasons of the record [-]
+ * @param firstDay first day of the record [days since 1970-01-01]
  * @returns the seasons in order, units at the type's fields
  * @source definition; loss of harvest, FAO-56 Eq. 90, by the whole bed's share of its use in the season
  */
-export function bedSeasons(bed: Bed, seasons: readonly Span[]): readonly BedSeason[] {
+export function bedSeasons(bed: Bed, seasons: readonly Span[], firstDay: number): readonly BedSeason[] {
   return seasons.map((span, place) => {
     const at = (sums: Float64Array) => sums[place] as number;
     const unmet = bed.unmet[place] as Float64Array;
+    const short = bed.firstShort[place] as number;
     const potential = at(bed.potential.seasons);
     const useShare = potential > 0 ? Math.min(1, at(bed.use.seasons) / potential) : null;
     return {
@@ -28,6 +30,7 @@ export function bedSeasons(bed: Bed, seasons: readonly Span[]): readonly BedSeas
       rain: at(bed.rained.seasons),
       useShare,
       daysShort: at(bed.daysShort.seasons),
+      firstShort: short < 0 ? null : firstDay + short,
       unmetByBound: byBound(unmet),
       binding: bindingOf(unmet),
       losses: bed.part.crops.map((crop) => lossOf(crop, useShare)),

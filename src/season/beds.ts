@@ -43,6 +43,8 @@ export type Bed = {
   readonly due: Tally;
   readonly met: Tally;
   readonly daysShort: Tally;
+  /** First short day of each season, the last element for days outside; -1: none [day of the record]. */
+  readonly firstShort: Int32Array;
   /** Days on which a later waterer gave what an earlier one could not. */
   readonly daysHelped: Tally;
   /** Unmet water by season, the last for days outside, and within it by bound [m3]. */
@@ -130,6 +132,7 @@ function sums({ seasons, years, sky }: BedGround) {
     due: tally(),
     met: tally(),
     daysShort: tally(),
+    firstShort: new Int32Array(seasons + 1).fill(-1),
     daysHelped: tally(),
     lackedDays: new Float64Array(BOUNDS.length),
     unmet: Array.from({ length: seasons + 1 }, () => new Float64Array(BOUNDS.length)),

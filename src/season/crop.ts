@@ -67,8 +67,22 @@ export function book(bed: Bed, season: number, unmet: number): void {
   byBound[bed.bound] = (byBound[bed.bound] as number) + unmet;
 }
 
-function markShort(machine: Machine, bed: Bed, day: number, unmet: number): void {
+/**
+ * Books a day on which a bed is short.
+ *
+ * @param machine the run [-]
+ * @param bed the bed [-]
+ * @param day of the record [day]
+ * @source definition
+ */
+export function bookShortDay(machine: Machine, bed: Bed, day: number): void {
+  const { season } = machine.slots;
   machine.shortDay[day] = 1;
   count(bed.daysShort, machine.slots, 1);
+  if ((bed.firstShort[season] as number) < 0) bed.firstShort[season] = day;
+}
+
+function markShort(machine: Machine, bed: Bed, day: number, unmet: number): void {
+  bookShortDay(machine, bed, day);
   book(bed, machine.slots.season, unmet);
 }

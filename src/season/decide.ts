@@ -40,8 +40,17 @@ function shedHarvest(machine: Machine, bed: Bed, day: number): void {
   bed.depletion = total;
 }
 
-/** What a bed asks for [m3]. */
-function askOf(bed: Bed, day: number, dayInSeason: number, date: number): number {
+/**
+ * What a bed asks for, by its soil as it is now.
+ *
+ * @param bed the bed [-]
+ * @param day of the record [day]
+ * @param dayInSeason counted from 1 [day]
+ * @param date the day [days since 1970-01-01]
+ * @returns volume, 0 where it asks for nothing [m3]
+ * @source definition; readily available water, FAO-56 Eq. 83
+ */
+export function askOf(bed: Bed, day: number, dayInSeason: number, date: number): number {
   if (bed.days.total[day] === 0) return 0;
   if (bed.letGo?.[day] === 1) {
     bed.bound = HELD_BACK;

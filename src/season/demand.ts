@@ -1,7 +1,6 @@
 // What a bed needs over the record: what its crops use when never short, less the rain that stands in for it.
 
 import { DomainError } from "../physics/domain-error.ts";
-import { stress } from "../physics/soil-water.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { isoDate } from "../units/calendar.ts";
 import { DAY } from "../units/constants.ts";
@@ -10,6 +9,7 @@ import { type BedDays, bedDays, wateredGround } from "./bed-days.ts";
 import { peakDay } from "./peak-day.ts";
 import type { BedPart } from "./plan.ts";
 import { type Sky, skyOf } from "./sky.ts";
+import { eveningOf } from "./soil-step.ts";
 import { dayOfSeason, type SeasonDates, type Span, sumOver, wholeSeasons } from "./spans.ts";
 
 export type BedDemand = {
@@ -104,11 +104,11 @@ export function demandOf(
 }
 
 /**
- * Rain that stood in for water on each day of the season, of a bed that is given just enough and no sooner than it must.
+ * Rain that stood in for water on each day, of a bed that is given just enough and no sooner than it must.
  *
  * @param days its crops and root zone [m]
  * @param dayInSeason day of the season, 0 outside [-]
- * @returns rain that refilled what was used since the season began [m]
+ * @returns rain that refilled what was used, in a season what was used since it began [m]
  * @validity a bed that is filled up each time it asks lets some of that rain run through; the season's run says how much.
  *   Less use or deeper easy water never makes this need more
  * @source FAO-56 Eq. 85 and 86, water early in the day as in example 38; giving no sooner than must be is our definition
@@ -118,10 +118,8 @@ function rainThatServed(days: BedDays, dayInSeason: Int32Array): Float64Array {
   const served = new Float64Array(potential.length);
   let used = 0;
   for (let day = 0; day < served.length; day++) {
-    const place = dayInSeason[day] as number;
-    if (place === 0) continue;
-    // What is more than the easy water was given before it was missed.
-    used = place === 1 ? 0 : Math.min(used, readily[day] as number);
+    // A season owes nothing to the days before it. What is more than the easy water was given before it was missed.
+    used = dayInSeason[day] === 1 ? 0 : Math.min(used, readily[day] as number);
     const serves = Math.min(rain[day] as number, used);
     served[day] = serves;
     used += (potential[day] as number) - serves;
@@ -143,23 +141,15 @@ export function neverRefused(
   days: BedDays,
   asks: (day: number, lack: number) => boolean,
 ): Float64Array {
-  const { potential, total, readily, rain } = days;
   const byMorning = bed.decidesOn === "morning" ? 1 : 0;
-  const watered = new Float64Array(potential.length);
+  const watered = new Float64Array(days.total.length);
   let depletion = 0;
   for (let day = 0; day < watered.length; day++) {
-    const holds = total[day] as number;
+    const holds = days.total[day] as number;
     depletion = Math.min(depletion, holds);
-    if (holds === 0) continue;
-    const fallen = rain[day] as number;
-    const lack = Math.max(0, depletion - fallen * byMorning);
-    if (asks(day, lack)) {
-      watered[day] = lack;
-      depletion -= lack;
-    }
-    depletion = Math.max(0, depletion - fallen);
-    const use = (potential[day] as number) * stress(depletion, holds, readily[day] as number);
-    depletion = Math.min(holds, depletion + use);
+    const lack = Math.max(0, depletion - (days.rain[day] as number) * byMorning);
+    if (holds > 0 && asks(day, lack)) watered[day] = lack;
+    depletion = eveningOf(days, day, depletion, watered[day] as number);
   }
   return watered;
 }

@@ -59,7 +59,7 @@ export function summaryOf(machine: Machine): SeasonAnswer {
     batteries: machine.batteries.parts.map((part, place) => batteryAnswer(machine, part.id, place)),
     beds: [...machine.beds]
       .sort((a, b) => (a.part.id < b.part.id ? -1 : 1))
-      .map((bed) => bedAnswer(bed, machine.seasons)),
+      .map((bed) => bedAnswer(bed, machine)),
     storedTotal: machine.storedTotal,
     shortDay: machine.shortDay,
   };
@@ -164,7 +164,7 @@ function batteryAnswer(machine: Machine, id: string, place: number): BatteryAnsw
   };
 }
 
-function bedAnswer(bed: Bed, seasons: readonly Span[]): BedAnswer {
+function bedAnswer(bed: Bed, { seasons, record }: Machine): BedAnswer {
   const [got, wanted] = bed.byCalendar ? [bed.met, bed.due] : [bed.use, bed.potential];
   const sum = sumOfWhole(wanted.seasons);
   return {
@@ -175,7 +175,7 @@ function bedAnswer(bed: Bed, seasons: readonly Span[]): BedAnswer {
     shareMet: sum > 0 ? sumOfWhole(got.seasons) / sum : null,
     daysShort: meanOf(bed.daysShort.seasons) ?? 0,
     binding: bindingOf(unmetOfBed(bed)),
-    seasons: bedSeasons(bed, seasons),
+    seasons: bedSeasons(bed, seasons, record.firstDay),
     given: bed.given,
     daysHelped: meanOf(bed.daysHelped.seasons) ?? 0,
     lackedDays: bed.lackedDays.map((days) => days / seasons.length),

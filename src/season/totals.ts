@@ -68,6 +68,7 @@ export function totalsOf(
     driestYear: driest?.year ?? null,
     driestYearShareMet: shareIn(machine, season),
     driestYearDaysShort: season < 0 || beds.length === 0 ? null : shortIn(machine.shortDay, seasons[season]),
+    driestYearShortFirst: shortFirst(machine, season),
     hands: handsOf(machine),
     seasons: seasons.length,
     years: machine.years.length,
@@ -127,6 +128,17 @@ function shareIn(machine: Machine, season: number): number | null {
     machine.beds.reduce((total, bed) => total + (bed[of].seasons[season] as number), 0);
   const potential = sum("potential");
   return potential > 0 ? sum("use") / potential : null;
+}
+
+/** Beds stand in the order of their priority, so that of equals the one meant to be served first is told. */
+function shortFirst(machine: Machine, season: number): SeasonTotals["driestYearShortFirst"] {
+  let first: SeasonTotals["driestYearShortFirst"] = null;
+  for (const bed of season < 0 ? [] : machine.beds) {
+    const day = bed.firstShort[season] as number;
+    const date = machine.record.firstDay + day;
+    if (day >= 0 && (!first || date < first.date)) first = { id: bed.part.id, date };
+  }
+  return first;
 }
 
 function shortIn(shortDay: Uint8Array, span: Span | undefined): number {

@@ -2,7 +2,7 @@
 
 import { type Bed, HANDS } from "./beds.ts";
 import { UNBOUND, whyEmpty } from "./bounds.ts";
-import { book } from "./crop.ts";
+import { book, bookShortDay } from "./crop.ts";
 import { noteGift } from "./day-log.ts";
 import { type DueDraw, dueOn } from "./draws.ts";
 import { gift, give } from "./give.ts";
@@ -92,7 +92,6 @@ function closeLacks(machine: Machine, bed: Bed, day: number, isShort: boolean): 
 function settleFixed(machine: Machine, bed: Bed, short: number, day: number): void {
   count(bed.due, machine.slots, bed.asked);
   if (short === 0) return;
-  count(bed.daysShort, machine.slots, 1);
-  machine.shortDay[day] = 1;
+  bookShortDay(machine, bed, day);
   book(bed, machine.slots.season, short);
 }

@@ -1,7 +1,6 @@
 // The week from today on: what each bed lacks, on which days it asks and for how much, by what means, and what it will get.
 
 import { DomainError } from "../physics/domain-error.ts";
-import { stress } from "../physics/soil-water.ts";
 import { volumeAt } from "../physics/vessel.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { weekday } from "../units/calendar.ts";
@@ -12,7 +11,9 @@ import { type BedDay, type Gift, newLog } from "./day-log.ts";
 import { STEPPING } from "./gravity.ts";
 import { type Machine, readyMachine } from "./machine.ts";
 import type { Bound, SeasonPlan, TankPart } from "./plan.ts";
+import { type Wanted, wantedWaterings } from "./planned-waterings.ts";
 import { prepareSeason, runDays } from "./run.ts";
+import { eveningOf } from "./soil-step.ts";
 import { type Way, waysOf } from "./ways.ts";
 
 /** How things stand today. What is not said counts as the season's start has it. */
@@ -30,12 +31,12 @@ export type WeekGiven = {
   readonly lastSoaked: Readonly<Record<string, number>>;
 };
 
-/** A watering of the plan. */
+/** A watering of the plan: what the bed asks for were it never refused, and what there will be for it. */
 export type PlannedWatering = {
   /** [days since 1970-01-01], and 1 Monday to 7 Sunday. */
   readonly date: number;
   readonly weekday: number;
-  /** Asked for, and what there will be of it [m3]. */
+  /** Asked for, and what of it can be given from that day until the next watering [m3]. */
   readonly asked: number;
   readonly given: number;
   readonly from: readonly Gift[];
@@ -56,6 +57,7 @@ export type BedWeek = {
   readonly thirstyFrom: number | null;
   /** What its crops would use in the week, over the efficiency [m3]. */
   readonly use: number;
+  /** In order; a bed that is refused asks again the next day, which is no watering more. */
   readonly waterings: readonly PlannedWatering[];
   /** Mean of what is asked for each time [m3], and what that takes by each of its sources alone; null and none: nothing. */
   readonly each: number | null;
@@ -104,7 +106,7 @@ export function weekPlan(
     const coming = comingDays(record, whole.eto, { first, today, last }, given.drying);
     const known = new Map(whole.beds.map((bed) => [bed.part.id, bed]));
     const machine = readyMachine(planToday(plan, given), coming.record, coming.eto, known);
-    const starts = machine.beds.map((bed) => startOf(bed, given, first));
+    const starts = machine.beds.map((bed) => startOf(machine, bed, given, first));
     machine.log = newLog();
     runDays(machine, STEPPING, { first: today - first, last: last - first });
     const beds = machine.beds.map((bed, place) =>
@@ -139,10 +141,15 @@ function planToday(plan: SeasonPlan, { levels, charges }: WeekGiven): SeasonPlan
   };
 }
 
-type Start = { readonly depletion: number; readonly assumed: boolean; readonly thirsty: number | null };
+type Start = {
+  readonly depletion: number;
+  readonly assumed: boolean;
+  readonly thirsty: number | null;
+  readonly wanted: readonly Wanted[];
+};
 
 /** Sets a bed's soil as it is this morning, dried since its soak. */
-function startOf(bed: Bed, given: WeekGiven, first: number): Start {
+function startOf(machine: Machine, bed: Bed, given: WeekGiven, first: number): Start {
   const { days } = bed;
   const soak = soakOf(given, bed.part.id);
   const from = given.today - first;
@@ -151,19 +158,18 @@ function startOf(bed: Bed, given: WeekGiven, first: number): Start {
       ? Math.max(days.trigger[from] as number, days.potential[from] as number)
       : driedFrom(days, soak - first, from, 0);
   bed.depletion = Math.min(bed.depletion, days.total[from] as number);
-  return { depletion: bed.depletion, assumed: soak === null, thirsty: thirstyFrom(bed, from) };
+  return {
+    depletion: bed.depletion,
+    assumed: soak === null,
+    thirsty: thirstyFrom(bed, from),
+    wanted: wantedWaterings(machine, bed, from),
+  };
 }
 
 /** Water short on the morning of a day, nobody having watered since another morning [m]. */
 function driedFrom(days: Bed["days"], since: number, until: number, before: number): number {
   let depletion = before;
-  for (let day = since; day < until; day++) {
-    const total = days.total[day] as number;
-    depletion = Math.max(0, Math.min(depletion, total) - (days.rain[day] as number));
-    const readily = Math.min(total, days.readily[day] as number);
-    const use = total > 0 ? (days.potential[day] as number) * stress(depletion, total, readily) : 0;
-    depletion = Math.min(total, depletion + use);
-  }
+  for (let day = since; day < until; day++) depletion = eveningOf(days, day, depletion, 0);
   return depletion;
 }
 
@@ -180,7 +186,10 @@ function thirstyFrom(bed: Bed, from: number): number | null {
 
 function bedWeek(machine: Machine, bed: Bed, start: Start, from: number): BedWeek {
   const days = machine.log?.days.get(bed.part.id) ?? [];
-  const waterings = days.filter(({ asked }) => asked > 0).map(wateringOf);
+  const waterings = start.wanted.map((wanted, place) => {
+    const next = start.wanted[place + 1]?.day ?? machine.length;
+    return wateringOf(wanted, days.slice(wanted.day - from, next - from));
+  });
   const asked = waterings.reduce((sum, watering) => sum + watering.asked, 0);
   const given = waterings.reduce((sum, watering) => sum + watering.given, 0);
   const each = waterings.length > 0 ? asked / waterings.length : null;
@@ -203,14 +212,20 @@ function bedWeek(machine: Machine, bed: Bed, start: Start, from: number): BedWee
   };
 }
 
-const wateringOf = ({ date, asked, given, from, bound }: BedDay): PlannedWatering => ({
-  date,
-  weekday: weekday(date),
-  asked,
-  given,
-  from,
-  bound: asked - given > asked * ROUNDING ? bound : null,
-});
+/** A watering, and what the days until the next one have for it. */
+function wateringOf({ volume }: Wanted, days: readonly BedDay[]): PlannedWatering {
+  const all = days.reduce((sum, { given }) => sum + given, 0);
+  const given = volume - all <= volume * ROUNDING ? volume : all;
+  const date = days[0]?.date ?? 0;
+  return {
+    date,
+    weekday: weekday(date),
+    asked: volume,
+    given,
+    from: days.flatMap(({ from }) => from),
+    bound: given < volume ? boundOf(days) : null,
+  };
+}
 
 /** Shortfall that is rounding rather than want [-]. */
 const ROUNDING = 1e-9;

@@ -10,7 +10,7 @@ import type { MeasureName } from "../units/measures.ts";
 import { showQuantity } from "../units/show.ts";
 import { useSheet } from "./sheet.ts";
 
-const FIGURES = 3;
+const FIGURES = 2;
 const CELL = 11;
 const LABEL = 62;
 const ROW = 14;
@@ -204,7 +204,10 @@ export function BySeason(props: { readonly card: Card; readonly seasons: string;
         <details class="by-season" open={open()}>
           <summary>Season by season</summary>
           <Show when={calendar()}>{(shown) => <Days calendar={shown()} />}</Show>
-          <p class="small">Press a year to see its days.</p>
+          <p class="small">
+            Press a year to see its days. What it got can be more than what it needed: rain that came after a
+            watering, and water left in the soil at the end.
+          </p>
           <section class="scrolls" aria-label={`${props.card.title}, season by season`}>
             <Table years={held()} />
           </section>

@@ -80,10 +80,11 @@ const sameRows = (one: readonly Row[], other: readonly Row[]): boolean =>
 
 function Body(props: { readonly card: Card }) {
   const sheet = useSheet();
-  const applies = ({ when }: Row): boolean => {
+  const applies = ({ name, when, quiet }: Row): boolean => {
+    if (quiet && sheet.result(`${props.card.id}.${name}`)?.state === "none") return false;
     if (!when) return true;
     const result = sheet.result(`${props.card.id}.${when.row}`);
-    return result?.state === "ready" && when.is.includes(String(result.value));
+    return result?.state === "ready" && (when.is?.includes(String(result.value)) ?? true);
   };
   const rows = createMemo(
     () =>

@@ -13,8 +13,7 @@ function firstSentence(text: string): readonly [string, string] {
 
 export function Cautions(props: { readonly card: Card; readonly beside: string }) {
   const sheet = useSheet();
-  const here = () =>
-    sheet.cautions().filter((caution) => caution.card === props.card.id && caution.beside === props.beside);
+  const here = () => sheet.cautionsAt(`${props.card.id}.${props.beside}`);
   return (
     <For each={here()}>
       {(caution) => (

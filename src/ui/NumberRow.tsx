@@ -52,10 +52,13 @@ function createField(sheet: Sheet, props: Props) {
       true,
     );
   };
+  // Typing the usual value is saying it: from then on it is the grower's own.
+  const isUsual = () => !entry() || entry()?.from === "default";
   const leave = () => {
     const typed = text();
     if (typed !== null && typed.trim() === "" && entry()) sheet.edit.given(props.card, props.row, null);
-    else if (typed !== null && typed !== startText(sheet, entry(), id(), props.row.measure)) put(typed);
+    else if (typed !== null && (isUsual() || typed !== startText(sheet, entry(), id(), props.row.measure)))
+      put(typed);
     if (!wrong()) setText(null);
     sheet.edit.settle();
   };
@@ -169,7 +172,13 @@ export function NumberRow(props: Props) {
   return (
     <div
       class="row"
-      onFocusIn={() => setFocused(true)}
+      onFocusIn={(event) => {
+        const entered = !focused();
+        setFocused(true);
+        // Only now does the field show the text to be edited: all of it is marked, so that typing replaces it.
+        if (entered && event.target instanceof HTMLInputElement && event.target.id === field.id())
+          event.target.select();
+      }}
       onFocusOut={(event) => {
         if (!event.currentTarget.contains(event.relatedTarget as Node | null)) setFocused(false);
       }}
@@ -194,7 +203,6 @@ export function NumberRow(props: Props) {
           spellcheck={false}
           enterkeyhint="done"
           value={shown()}
-          onFocus={(event) => event.currentTarget.select()}
           onInput={(event) => field.setText(event.currentTarget.value)}
           onBlur={() => field.leave()}
           onKeyDown={(event) => onKey(sheet, field, event)}

@@ -8,6 +8,8 @@ import { CardView } from "./CardView.tsx";
 import { Drawing } from "./Drawing.tsx";
 import { GROUPS, type Group } from "./groups.ts";
 import { KeepingBar } from "./KeepingBar.tsx";
+import { LayOut } from "./LayOut.tsx";
+import { NextNumber } from "./NextNumber.tsx";
 import { PrintedPage } from "./PrintedPage.tsx";
 import { ShareTool } from "./ShareDialog.tsx";
 import { StartDialog } from "./StartDialog.tsx";
@@ -67,6 +69,11 @@ function Header() {
         onChange={(event) => sheet.edit.page({ title: event.currentTarget.value })}
       />
       <Show when={sheet.madeUp()}>{(text) => <span class="madeup">{text()}</span>}</Show>
+      <Show when={sheet.starter()}>
+        <button type="button" class="tool own" onClick={() => sheet.edit.start(null)}>
+          Start my own
+        </button>
+      </Show>
       <label>
         <span class="unseen">Units</span>
         <select
@@ -199,6 +206,9 @@ export function Page() {
         <KeepingBar />
         <Answers />
         <Problems />
+        <Show when={sheet.worksheet().cards.every((card) => sheet.kinds[card.kind]?.single)}>
+          <LayOut />
+        </Show>
         <Drawing />
         <StoredWater />
         <div id="cards">
@@ -207,6 +217,7 @@ export function Page() {
         </div>
         <PrintedPage />
       </main>
+      <NextNumber />
       <footer class="width foot">
         <p>
           Heights are above {sheet.worksheet().datum || "a zero of your choice"}. Made by{" "}

@@ -10,14 +10,19 @@ import { useSheet } from "./sheet.ts";
 import { toneOf } from "./tones.ts";
 import { Working } from "./Working.tsx";
 
+/** Letters of a text that still fits beside its label. */
+const ONE_LINE = 34;
+
 export function ResultRow(props: { readonly card: Card; readonly row: Row }) {
   const sheet = useSheet();
   const id = () => `${props.card.id}.${props.row.name}`;
   const result = () => sheet.result(id());
   const open = () => sheet.opened() === id();
   const tone = (): Tone | undefined => toneOf(props.row);
+  const isSentence = () =>
+    "measure" in props.row && props.row.measure === "text" && sheet.shown(id()).length > ONE_LINE;
   return (
-    <div class="row result" id={id()} tabindex="-1">
+    <div class="row result" classList={{ said: isSentence() }} id={id()} tabindex="-1">
       <button
         type="button"
         class="label"

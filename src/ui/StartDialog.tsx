@@ -117,7 +117,7 @@ function Starters(props: { readonly act: Act }) {
         </For>
         <li>
           <button type="button" onClick={() => props.act(() => sheet.edit.start(null))()}>
-            An empty one <small>Add roofs, tanks and beds one by one</small>
+            An empty one <small>For your own place: say which roofs, tanks and beds there are</small>
           </button>
         </li>
       </ul>

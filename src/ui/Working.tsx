@@ -9,20 +9,38 @@ import { useSheet } from "./sheet.ts";
 
 type Props = { readonly quantity: string; readonly card: Card; readonly row: Row };
 
+/** More links than this are folded away: a reader looks for the sum first. */
+const FEW = 6;
+
 function Links(props: { readonly head: string; readonly ids: readonly string[] }) {
   const sheet = useSheet();
+  const each = () => (
+    <For each={props.ids}>
+      {(id) => (
+        <button type="button" onClick={() => sheet.edit.openWorking(id)}>
+          {sheet.place(id)}
+        </button>
+      )}
+    </For>
+  );
   return (
     <Show when={props.ids.length > 0}>
-      <p class="links">
-        <span>{props.head}</span>
-        <For each={props.ids}>
-          {(id) => (
-            <button type="button" onClick={() => sheet.edit.openWorking(id)}>
-              {sheet.place(id)}
-            </button>
-          )}
-        </For>
-      </p>
+      <Show
+        when={props.ids.length > FEW}
+        fallback={
+          <p class="links">
+            <span>{props.head}:</span>
+            {each()}
+          </p>
+        }
+      >
+        <details class="many">
+          <summary>
+            {props.head} {props.ids.length} numbers
+          </summary>
+          <p class="links">{each()}</p>
+        </details>
+      </Show>
     </Show>
   );
 }
@@ -102,8 +120,8 @@ export function Working(props: Props) {
           <Show when={measurable()}>
             {(about) => <Measured {...props} teaches={about().teaches} measure={about().measure} />}
           </Show>
-          <Links head="Comes from:" ids={working().reads} />
-          <Links head="Feeds:" ids={working().feeds} />
+          <Links head="Comes from" ids={working().reads} />
+          <Links head="Feeds" ids={working().feeds} />
         </div>
       )}
     </Show>

@@ -2,6 +2,7 @@
 
 import { type Accessor, createContext, useContext } from "solid-js";
 import type { Sentence } from "../cards/answers.ts";
+import type { Wish } from "../cards/lay-out.ts";
 import type { Card, Entry, UnitSystemName, Worksheet } from "../document/worksheet.ts";
 import type { ShownCaution } from "../graph/cautions.ts";
 import type { Explanation } from "../graph/explain.ts";
@@ -49,6 +50,8 @@ export type Sheet = {
   /** The reader's sentence for a quantity that failed by itself. */
   readonly failure: (id: string) => string | null;
   readonly cautions: Accessor<readonly ShownCaution[]>;
+  /** Those that stand beside one quantity; the same ones as long as they say the same. */
+  readonly cautionsAt: (id: string) => readonly ShownCaution[];
   readonly problems: Accessor<readonly Problem[]>;
   readonly answers: Accessor<readonly Sentence[]>;
   readonly working: Accessor<boolean>;
@@ -56,6 +59,10 @@ export type Sheet = {
   readonly held: Accessor<boolean>;
   /** Says that place or weather are made up, or null. */
   readonly madeUp: Accessor<string | null>;
+  /** Whether this is one of the made-up places, not the reader's own. */
+  readonly starter: Accessor<boolean>;
+  /** Quantities that only the grower knows and that nobody has said yet, in the order of asking. */
+  readonly missing: Accessor<readonly string[]>;
   readonly saved: Accessor<string>;
   readonly canUndo: Accessor<string | null>;
   readonly canRedo: Accessor<string | null>;
@@ -93,6 +100,10 @@ export type Edits = {
   readonly openWorking: (id: string | null) => void;
   /** Brings a card or quantity into view and focuses it. */
   readonly goTo: (id: string) => void;
+  /** Brings the field in which a quantity is typed into view, ready for typing. */
+  readonly askFor: (id: string) => void;
+  /** Fills an empty sheet with what somebody says there is. */
+  readonly layOut: (wish: Wish) => void;
   readonly openSheet: (id: string) => void;
   readonly start: (template: string | null) => void;
   readonly openFile: (file: File) => void;

@@ -24,14 +24,19 @@ export function isSameCurrency(word: string, currency: string): boolean {
   return (CODES.get(currency)?.includes(word) ?? false) || (CODES.get(word)?.includes(currency) ?? false);
 }
 
+const before = new Map<string, boolean>();
+
 function goesBefore(locale: string): boolean {
+  const known = before.get(locale);
+  if (known !== undefined) return known;
   const parts = new Intl.NumberFormat(safeLocale(locale), {
     style: "currency",
     currency: "USD",
   }).formatToParts(1);
-  return (
-    parts.findIndex(({ type }) => type === "currency") < parts.findIndex(({ type }) => type === "integer")
-  );
+  const isBefore =
+    parts.findIndex(({ type }) => type === "currency") < parts.findIndex(({ type }) => type === "integer");
+  before.set(locale, isBefore);
+  return isBefore;
 }
 
 /** An amount with its currency where the locale puts it: "$35", "-$35", "35 €", "35 USD". */

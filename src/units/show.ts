@@ -85,14 +85,18 @@ function timeText(si: number, { form, figures: most }: Measure, options: ShowOpt
   return inDays ? spanText(si, figures, locale) : null;
 }
 
+/** A cubic millimetre is what rounding leaves of a balance over decades; nobody measures it. */
+function withoutDust(si: number, measure: Measure): number {
+  return measure.si === "m3" && Math.abs(si) < CUBIC_MILLIMETRE ? 0 : si;
+}
+
 /** The number and the unit of a quantity apart, for a screen that sets them apart. */
 export function displayParts(given: number, measureName: MeasureName, options: ShowOptions): DisplayParts {
   const measure: Measure = MEASURES[measureName];
   const { locale, unit } = options;
   const figures = Math.min(measure.figures, options.figures ?? measure.figures);
   if (!Number.isFinite(given)) return { number: "–", unit: "" };
-  // A cubic millimetre is what rounding leaves of a balance over decades; nobody measures it.
-  const si = measure.si === "m3" && Math.abs(given) < CUBIC_MILLIMETRE ? 0 : given;
+  const si = withoutDust(given, measure);
   const time = timeText(si, measure, { ...options, figures });
   if (time !== null) return { number: time, unit: "" };
   if (measure.form === "year") return { number: String(Math.round(si)), unit: "" };

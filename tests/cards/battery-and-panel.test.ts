@@ -231,6 +231,8 @@ describe("cautions that can save someone", () => {
       battery: { chemistry: "lifepo4", charged: "mains" },
       wire: { fuse: [3, "A"] },
       more: {
+        // Without a pump's card the hose says itself what the wire's card says otherwise.
+        bare: ["delivery", { from: "tub", powered_by: "acid" }],
         acid: ["battery", { chemistry: "flooded" }],
         sun: ["panel", { charges: "cell", controller: "none" }],
       },
@@ -239,7 +241,7 @@ describe("cautions that can save someone", () => {
 
   test.each([
     "lead: fuse_at_battery",
-    "hose: fuse_at_battery",
+    "bare: fuse_at_battery",
     "cell: lithium_cold",
     "cell: bare_cells",
     "cell: house_charger",

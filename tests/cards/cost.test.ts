@@ -58,4 +58,14 @@ describe("the money", () => {
       "no part has both a price and how long it lasts",
     );
   });
+
+  test("every kind of part that can have a price is in the total", () => {
+    const kinds = Object.values(CARD_KINDS).filter(({ rows }) => rows.some(({ name }) => name === "price"));
+    let sheet = emptyWorksheet();
+    for (const { kind } of kinds) {
+      sheet = addCard(sheet, kind, { title: `A ${kind}` });
+      sheet = setPrice(sheet, sheet.cards.at(-1)?.id ?? "", { value: 1, unit: "money" });
+    }
+    expect(worked(sheet, "cost.total").shown).toBe(`$${kinds.length}`);
+  });
 });

@@ -10,7 +10,7 @@ const NAMES: Readonly<Record<string, string>> = {
   site: "latitude elevation water_temperature today season_start season_end storage_rule minutes_per_day water_at atmospheric_head water_density water_viscosity",
   weather:
     "record rain_scale eto_factor days mean_yearly_rain driest_year driest_year_rain longest_dry_run mean_yearly_eto peak_day_eto eto_method",
-  roof: "footprint material runoff_coefficient wetting_loss first_flush drains_to catch_from catch_until design_storm downspout_diameter downspout_count catch_per_depth mean_yearly_catch driest_year_catch storm_flow downspout_capacity",
+  roof: "footprint material runoff_coefficient wetting_loss first_flush drains_to catch_from catch_until design_storm downspout_diameter downspout_count catch_per_depth mean_yearly_catch driest_year_catch storm_flow downspout_capacity dip_rain dip_catch coefficient_in_use frost_days",
   tank: "shape capacity water_height count ground_height stand_height outlet_height cover overflows_to start_share leak level_today usable reachable full_weight floor_pressure days_of_autonomy mean_yearly_spill lowest_level lasts_until",
   line: "from to length bore roughness fittings_k valve_bore valve_coefficient valve_band check_valve route reference_share head flow velocity reynolds friction_head refill_time purge_flow opening full_by",
   tee: "height head",
@@ -28,7 +28,7 @@ const NAMES: Readonly<Record<string, string>> = {
     "can_volume can_weight from distance pace cans_at_once fill_time pour_time trips_per_watering weight_per_trip time_per_watering season_weight season_distance",
   draw: "from volume every season_volume share_met days_short",
   season:
-    "hold_days days_of_autonomy need met share_met days_short longest_short_run spill balance_error binding driest_year_share_met left_out",
+    "hold_days days_of_autonomy need met share_met days_short longest_short_run spill balance_error binding driest_year_share_met left_out worst_date worst_date_lasts reliability_volume reliability_days reliability_years no_failure_storage",
   cost: "currency total yearly per_volume",
   own: "name unit formula note",
 };
@@ -78,4 +78,8 @@ describe("every card kind", () => {
     const problems = buildGraph(worksheet, CARD_KINDS).problems;
     expect(problems).toEqual([]);
   });
+});
+
+test("a kind called like something every object has is no known kind", () => {
+  for (const name of ["constructor", "__proto__", "toString"]) expect(CARD_KINDS[name]).toBeUndefined();
 });

@@ -183,6 +183,10 @@ describe("a pump at its hose", () => {
     const whole = workedOut(rig({ battery: { nominal_voltage: [12, "V"] } }));
     expect(numberAt(whole, "hose.share_of_label")).toBeLessThan(0.4);
     expect(cautionIds(whole)).toContain("hose: far_under_label");
+    expect(cautionIds(whole)).toContain("hose: hose_before_pump");
+    // Through a few feet of wide hose hardly anything is lost: then the bigger pump gains more.
+    const short = workedOut(rig({ hose: { hose_length: [5, "ft"], hose_bore: [0.75, "in"] } }));
+    expect(cautionIds(short)).not.toContain("hose: hose_before_pump");
   });
 });
 

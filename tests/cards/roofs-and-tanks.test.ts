@@ -92,9 +92,45 @@ describe("a roof", () => {
       lateFrosts.length / 4,
       12,
     );
-    expect(cautionIds(days({ catch_from: "06-01", catch_until: "08-31" }))).not.toContain(
-      "barn: connected_in_frost",
+    const taken = cautionIds(days({ catch_from: "06-01", catch_until: "08-31" }));
+    expect(taken).not.toContain("barn: connected_in_frost");
+    // What to drain is said also where the roof is taken off in time.
+    expect(taken).toContain("barn: drained_for_winter");
+    expect(cautionIds(days({}))).not.toContain("barn: drained_for_winter");
+  });
+
+  test("a dip after one rain teaches the share that runs off, and the usual year and the season follow", () => {
+    // By hand: 1 in on 100 ft2 brings 231 * 144 / 14400 = 62.34 gal a share of 1; wetting and flush take 0.1 in of it.
+    const barn: Givens = {
+      footprint: [100, "ft2"],
+      drains_to: "butt",
+      runoff_coefficient: [0.9, "1"],
+      wetting_loss: [0.04, "in"],
+      first_flush: [0.06, "in"],
+    };
+    const inch = (100 * 144) / 231;
+    const sheet = (givens: Givens, measured: Givens = {}) =>
+      workedOut(
+        sheetOf({
+          butt: ["tank", { capacity: [50, "gal"], water_height: [30, "in"] }],
+          barn: ["roof", { ...barn, ...givens }, measured],
+        }),
+      );
+    const plain = sheet({ dip_rain: [0.5, "in"] });
+    expect(shown(plain, "barn.dip_catch", "gal")).toBeCloseTo(inch * (0.9 * 0.5 - 0.1), 9);
+    expect(numberAt(plain, "barn.coefficient_in_use")).toBe(0.9);
+    const dipped = sheet({ dip_rain: [0.5, "in"] }, { dip_catch: [inch * 0.3, "gal"] });
+    expect(numberAt(dipped, "barn.coefficient_in_use")).toBeCloseTo((0.3 + 0.1) / 0.5, 12);
+    const likewise = sheet({ runoff_coefficient: [0.8, "1"] });
+    for (const id of ["barn.catch_per_depth", "barn.mean_yearly_catch", "butt.mean_yearly_spill"])
+      expect(numberAt(dipped, id) / numberAt(likewise, id), id).toBeCloseTo(1, 9);
+    expect(numberAt(dipped, "butt.mean_yearly_spill")).toBeLessThan(
+      numberAt(plain, "butt.mean_yearly_spill"),
     );
+    const words = (whole: ReturnType<typeof sheet>) =>
+      JSON.stringify(whole.results.get("barn.coefficient_in_use"));
+    expect(words(sheet({ dip_rain: [0.5, "in"] }, { dip_catch: [inch, "gal"] }))).toContain("ran in too");
+    expect(words(sheet({}, { dip_catch: [5, "gal"] }))).toContain("Give the depth of the rain");
   });
 
   test("losses are counted once: a yearly share that contains them catches more rain by rain", () => {
@@ -133,6 +169,28 @@ describe("a tank that starts from a common one", () => {
     expect(
       shown(tank({ start_from: "drum_55", capacity: [48, "gal"] }), "barrel.capacity", "gal"),
     ).toBeCloseTo(48, 9);
+  });
+
+  // rain-and-storage 6, horizontal cylinder, check 2 (computed): D 48 in, L 96 in holds 752.02 gal, 280.90 gal at 19.2 in.
+  test("a lying cylinder is worked out from its dimensions, full and at any depth; a box is its sides", () => {
+    const lying = tank({
+      shape: "lying_cylinder",
+      water_height: [48, "in"],
+      length: [96, "in"],
+      level_today: [19.2, "in"],
+      capacity: null,
+    });
+    expect(shown(lying, "barrel.capacity", "gal")).toBeCloseTo(752.02, 2);
+    expect(shown(lying, "barrel.water_today", "gal")).toBeCloseTo(280.9, 1);
+    // Kains, read: a cistern of 8 by 8 by 10 ft printed as 4,888 gal, which is 4,787.5.
+    const box = tank({
+      shape: "box",
+      water_height: [10, "ft"],
+      length: [8, "ft"],
+      width: [8, "ft"],
+      capacity: null,
+    });
+    expect(shown(box, "barrel.capacity", "gal")).toBeCloseTo(4787.5, 1);
   });
 
   test("water under the outlet is dead, water that no line lets out is stranded, and all adds up", () => {

@@ -69,7 +69,7 @@ describe("a line's working", () => {
   test("the flow through a valve is shown as its opening times the speed that is left for it", () => {
     const whole = fed({ shut_level: [12, "in"], reference_share: [50, "%"] });
     expect(working(whole, "feed.flow")).toMatch(
-      /× .*9\.80665 m\/s2 × \(5 ft − [\d.]+ (ft|in)\).* = [\d.]+ gpm/,
+      /× .*9\.80665 m\/s² × \(5 ft − [\d.]+ (ft|in)\).* = [\d.]+ gpm/,
     );
     const open = fed({ valve_bore: null });
     expect(working(open, "feed.flow")).toMatch(/ft\/s × 0\.785398 × .* = [\d.]+ gpm/);

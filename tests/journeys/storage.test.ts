@@ -1,6 +1,6 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { launch, open, PHONE, row, settled, shownValueOf, type } from "./browser.ts";
+import { launch, open, PHONE, row, settled, shownValueOf, type, unfold } from "./browser.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -58,6 +58,7 @@ describe("stored water, in a real browser", () => {
 
   test("asked whether a bigger tank would help, the card says past which size more buys little, draws it and tables it", async () => {
     const { page, context, complaints } = await open(browser, { viewport: PHONE });
+    await unfold(page, "totes");
     const card = page.locator("#totes");
     await card.getByRole("button", { name: "Would a bigger tank help?" }).click();
     const answer = card.locator(".sizes");

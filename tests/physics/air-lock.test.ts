@@ -1,7 +1,9 @@
+import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
   type GradeLine,
   gradeLine,
+  humpsOf,
   purgeFlow,
   purgeVelocity,
   routeTroubles,
@@ -48,6 +50,57 @@ describe("gradeLine", () => {
     expect(gradeLine({ ...falling, valveHead: 1.5 }).map(({ height }) => height)).toEqual([2, 2]);
     expect(gradeLine({ ...falling, entryHead: 0.25 })[0]?.height).toBe(1.75);
     expect(() => gradeLine({ ...falling, route: [] })).toThrow(DomainError);
+  });
+});
+
+describe("humpsOf", () => {
+  const humps = (...pairs: (readonly [number, number])[]) => humpsOf(points(...pairs));
+
+  test("finds none where a hose only falls, only climbs, lies level, or is no more than a point", () => {
+    expect(humps([0, 3], [10, 2], [20, 1])).toEqual([]);
+    expect(humps([0, 1], [10, 2], [20, 3])).toEqual([]);
+    expect(humps([0, 1], [10, 1], [20, 1])).toEqual([]);
+    expect(humps([0, 1])).toEqual([]);
+    expect(humps()).toEqual([]);
+  });
+
+  test("measures the rise from the lowest point since the start", () => {
+    expect(humps([0, 3], [10, 1], [20, 2.5], [30, 0])).toEqual([{ distance: 20, height: 2.5, rise: 1.5 }]);
+  });
+
+  test("counts a flat top once, where the hose leaves it, and a step in a fall not at all", () => {
+    expect(humps([0, 1], [10, 2], [15, 2], [30, 0])).toEqual([{ distance: 15, height: 2, rise: 1 }]);
+    expect(humps([0, 3], [10, 2], [15, 2], [30, 0])).toEqual([]);
+  });
+
+  test("measures a second hump from the dip since the last higher one, and a higher one from the lowest of all", () => {
+    expect(humps([0, 3], [5, 1], [10, 2.5], [15, 2], [20, 2.2], [30, 0])).toEqual([
+      { distance: 10, height: 2.5, rise: 1.5 },
+      { distance: 20, height: 2.2, rise: expect.closeTo(0.2, 12) },
+    ]);
+    expect(humps([0, 3], [5, 1], [10, 1.5], [15, 1.2], [20, 2.8], [30, 0]).map(({ rise }) => rise)).toEqual([
+      0.5,
+      expect.closeTo(1.8, 12),
+    ]);
+  });
+
+  test("of any route rises above what is before it, and the hose falls right after it", () => {
+    // Whole numbers, so that heights and rises add up without rounding, and flat tops come up.
+    const routes = fc.array(fc.integer({ min: 0, max: 8 }), { minLength: 2, maxLength: 12 });
+    fc.assert(
+      fc.property(routes, (heights) => {
+        const route = heights.map((height, index) => ({ distance: index, height }));
+        for (const { distance, height, rise } of humpsOf(route)) {
+          expect(rise).toBeGreaterThan(0);
+          expect(heights[distance + 1]).toBeLessThan(height);
+          expect(Math.min(...heights.slice(0, distance))).toBeLessThanOrEqual(height - rise);
+        }
+        const highest = Math.max(...heights);
+        const inside = heights.slice(1, -1).includes(highest) && heights[0] !== highest;
+        if (inside && heights[heights.length - 1] !== highest)
+          expect(humpsOf(route).some(({ height }) => height === highest)).toBe(true);
+      }),
+    );
   });
 });
 

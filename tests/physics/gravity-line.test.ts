@@ -1,6 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { type GravityLine, gravityFlow, gravityHead, laminarFlow } from "../../src/physics/gravity-line.ts";
+import {
+  type GravityLine,
+  gravityFlow,
+  gravityHead,
+  laminarFlow,
+  seriesFlow,
+} from "../../src/physics/gravity-line.ts";
 import { lineTable } from "../../src/physics/line-table.ts";
 import { openingOf } from "../../src/physics/orifice.ts";
 
@@ -102,5 +108,36 @@ describe("lineTable", () => {
     expect(table.flowAt(0)).toBe(0);
     expect(table.flowAt(-1)).toBe(0);
     expect(table.flowAt(1, 0)).toBe(0);
+  });
+});
+
+describe("seriesFlow", () => {
+  test("of a hose cut in two is the flow of the whole hose", () => {
+    const first = { ...hose, length: 11, fittingsK: 0.5 };
+    const second = { ...hose, length: 19, fittingsK: 1 };
+    for (const head of [1e-4, 0.02, 0.5, 3])
+      expect(seriesFlow(first, second, head) / gravityFlow(hose, head)).toBeCloseTo(1, 9);
+  });
+
+  test("shares the head between both, and is no more than either alone, whichever comes first", () => {
+    fc.assert(
+      fc.property(anyLine, anyLine, anyHead, (first, second, head) => {
+        const flow = seriesFlow(first, second, head);
+        expect(flow).toBeLessThanOrEqual(Math.min(gravityFlow(first, head), gravityFlow(second, head)));
+        expect(flow).toBeGreaterThan(0);
+        const used = gravityHead(first, flow) + gravityHead(second, flow);
+        // Both heads are solved to 1e-12 of a flow; the rest is what a root between them leaves.
+        expect(Math.abs(used / head - 1)).toBeLessThan(1e-6);
+        expect(Math.abs(seriesFlow(second, first, head) / flow - 1)).toBeLessThan(1e-6);
+      }),
+      { numRuns: 200 },
+    );
+  });
+
+  test("is none without head, uphill, or through a shut valve in either", () => {
+    expect(seriesFlow(hose, hose, 0)).toBe(0);
+    expect(seriesFlow(hose, hose, -1)).toBe(0);
+    expect(seriesFlow({ ...hose, opening: 0 }, hose, 1)).toBe(0);
+    expect(seriesFlow(hose, { ...hose, opening: 0 }, 1)).toBe(0);
   });
 });

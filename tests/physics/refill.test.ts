@@ -32,6 +32,43 @@ function timeOf(refill: Refill): number {
   return end.time;
 }
 
+describe("a refill through a joint", () => {
+  const trunk: GravityLine = { ...hose, length: 20, fittingsK: 2, opening: null };
+  const branch: GravityLine = { ...hose, length: hose.length - 20, fittingsK: hose.fittingsK - 2 };
+
+  test("of a hose cut in two takes as long as of the whole hose", () => {
+    expect(timeOf({ ...stock, line: branch, before: trunk }) / timeOf(stock)).toBeCloseTo(1, 8);
+  });
+
+  test("takes longer the longer or the narrower the trunk, and hardly longer behind a short wide one", () => {
+    const plain = timeOf({ ...stock, line: branch });
+    const through = timeOf({ ...stock, line: branch, before: trunk });
+    expect(through).toBeGreaterThan(plain);
+    expect(timeOf({ ...stock, line: branch, before: { ...trunk, length: 200 } })).toBeGreaterThan(through);
+    expect(timeOf({ ...stock, line: branch, before: { ...trunk, bore: 0.008 } })).toBeGreaterThan(through);
+    const wide = timeOf({ ...stock, line: branch, before: { ...trunk, length: 0.1, bore: 0.1 } });
+    expect(wide / plain).toBeGreaterThanOrEqual(1);
+    expect(wide / plain).toBeLessThan(1.0001);
+  });
+
+  test("stops where the plain one stops, whatever the trunk: levels do not hang on the hose", () => {
+    const level: Refill = {
+      ...stock,
+      source: { vessel: upright(0.15, 0.5), floor: 0, outlet: 0, level: 0.3 },
+      startHeight: 0,
+      endHeight: 0,
+    };
+    expect(refillTime({ ...level, before: trunk })).toEqual(refillTime(level));
+    expect(refillTime(level)).toMatchObject({ state: "stops", cause: "levels_equal" });
+  });
+
+  test("teaches the branch's opening from a measured time, the trunk counted in", () => {
+    const joined: Refill = { ...stock, line: branch, before: trunk };
+    const taught = openingFromRefill(joined, timeOf(joined));
+    expect("opening" in taught ? taught.opening / (branch.opening ?? 0) : taught.reason).toBeCloseTo(1, 6);
+  });
+});
+
 describe("refillTime", () => {
   test("is volume over flow when neither head nor valve moves", () => {
     const steady: Refill = {

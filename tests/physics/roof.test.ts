@@ -8,6 +8,7 @@ import {
   dayRunoff,
   planArea,
   type Roof,
+  runoffShare,
   yearlyCatchAfterLoss,
 } from "../../src/physics/roof.ts";
 
@@ -19,6 +20,35 @@ const anyRoof: fc.Arbitrary<Roof> = fc.record({
   firstFlush: fc.double({ min: 0, max: 0.005, noNaN: true }),
 });
 const anyRain = fc.array(fc.double({ min: 0, max: 0.06, noNaN: true }), { maxLength: 60 });
+
+describe("one dipped rain", () => {
+  test("teaches the share that dayRunoff turned into water, at any roof and rain that brought some", () => {
+    // Rains that bring something whatever is lost of them.
+    const wet = fc.record({
+      footprint: fc.double({ min: 1, max: 500, noNaN: true }),
+      runoffCoefficient: fc.double({ min: 0.5, max: 1, noNaN: true }),
+      wettingLoss: fc.double({ min: 0, max: 0.003, noNaN: true }),
+      firstFlush: fc.double({ min: 0, max: 0.005, noNaN: true }),
+    });
+    fc.assert(
+      fc.property(wet, fc.double({ min: 0.02, max: 0.06, noNaN: true }), (any, rain) => {
+        const { volume } = dayRunoff(any, rain, any.firstFlush);
+        const lost = any.wettingLoss + any.firstFlush;
+        expect(runoffShare({ volume, area: any.footprint, rain, lost })).toBeCloseTo(
+          any.runoffCoefficient,
+          9,
+        );
+      }),
+    );
+  });
+
+  test("is over 1 where more came in than fell, and refuses no rain and no roof", () => {
+    expect(runoffShare({ volume: 1.2, area: 100, rain: 0.01, lost: 0 })).toBeCloseTo(1.2, 12);
+    expect(() => runoffShare({ volume: 1, area: 100, rain: 0, lost: 0 })).toThrow(DomainError);
+    expect(() => runoffShare({ volume: 1, area: 0, rain: 0.01, lost: 0 })).toThrow(DomainError);
+    expect(() => runoffShare({ volume: -1, area: 100, rain: 0.01, lost: 0 })).toThrow(DomainError);
+  });
+});
 
 describe("a roof's day", () => {
   test("gives the coefficient's share, less the wetting, less the first flush", () => {

@@ -85,6 +85,10 @@ describe("sequentPeak", () => {
     );
   });
 
+  test("regression: supplies at the foot of the numbers are not refused for their rounding", () => {
+    expect(sequentPeak([3.5e-323, 0], 2e-323).capacity).toBeLessThan(1e-300);
+  });
+
   test("is nothing where every step brings what it takes, and refuses more demand than supply", () => {
     expect(sequentPeak([2, 2, 2], 2).capacity).toBe(0);
     expect(() => sequentPeak([1, 1], 2)).toThrow(DomainError);

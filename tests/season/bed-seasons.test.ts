@@ -66,6 +66,30 @@ describe("a bed's season", () => {
   });
 });
 
+describe("who goes short first", () => {
+  const scarce = ran(
+    watered({
+      holdDays: 60,
+      tanks: [tank(3, { startShare: 1 })],
+      beds: [bed({ id: "kept", priority: 1 }), bed({ id: "let_wait", priority: 2 })],
+    }),
+    dry(),
+  );
+
+  test("is the bed with the earliest short day of the driest year, here the one that comes second", () => {
+    const dates = scarce.beds.map(({ seasons }) => seasons[0]?.firstShort ?? Infinity);
+    expect(dates[1]).toBeLessThan(dates[0] ?? 0);
+    expect(scarce.totals.driestYearShortFirst).toEqual({ id: "let_wait", date: dates[1] });
+    expect(scarce.shortDay[(dates[1] ?? 0) - YEAR]).toBe(1);
+    expect(scarce.shortDay.slice(0, (dates[1] ?? 0) - YEAR)).toEqual(new Uint8Array((dates[1] ?? 0) - YEAR));
+  });
+
+  test("is nobody where nothing goes short", () => {
+    expect(ran(watered(), dry()).totals.driestYearShortFirst).toBeNull();
+    expect(firstSeason({})?.firstShort).toBeNull();
+  });
+});
+
 describe("what watering asks of one person", () => {
   test("by cans: rounds, minutes, way and weight, from the cans and the rounds", () => {
     const { totals, carries } = ran(watered(), dry());

@@ -131,6 +131,29 @@ describe("whether a bed will get it", () => {
     expect(weekOf({ minutesPerDay: 180 }).bound).toBe("hands");
   });
 
+  test("counts a watering once, however often the bed has to ask for it again", () => {
+    const low = weekOf({}, { levels: { tank: 0.02 } });
+    const full = weekOf();
+    expect(low.waterings.map(({ date, asked }) => [date, asked])).toEqual(
+      full.waterings.map(({ date, asked }) => [date, asked]),
+    );
+    expect(low.asked).toBe(full.asked);
+    expect(full.outlook).toBe("all");
+  });
+
+  test("lets a watering that one morning's water or hands cannot do be done on the days after", () => {
+    // Two rounds of 16 L a morning, of the 250 L that it lacks; on a set weekday there is one morning only.
+    const rule = { kind: "weekdays" as const, days: [2], volume: null };
+    const slow = weekOf(
+      { minutesPerDay: 2 * 180, beds: [bed(steady)] },
+      { days: 5, lastSoaked: { bed: TODAY - 5 } },
+    );
+    expect(slow.waterings[0]?.from.length).toBeGreaterThan(1);
+    expect(slow.waterings[0]?.bound).toBe("hands");
+    const weekly = weekOf({ minutesPerDay: 2 * 180, beds: [bed({ ...steady, rule })] });
+    expect(weekly.waterings[0]?.given).toBeCloseTo(32 * LITRE, 12);
+  });
+
   test("goes by priority: of two beds on a low tank the first is served and the second gets what is left", () => {
     const answer = weekPlan(
       plan({

@@ -1,0 +1,36 @@
+// The cautions of the open worksheet: all of them, and those beside one quantity.
+
+import { type Accessor, createMemo } from "solid-js";
+import { cautionsOf, type ShownCaution } from "../graph/cautions.ts";
+import type { ShowOptions } from "../units/show.ts";
+import type { Engine } from "./engine.ts";
+import { createKeyed } from "./keyed.ts";
+
+const NONE: readonly ShownCaution[] = [];
+
+const saysTheSame = (before: readonly ShownCaution[], now: readonly ShownCaution[]): boolean =>
+  before.length === now.length &&
+  before.every(({ id, text }, at) => id === now[at]?.id && text === now[at]?.text);
+
+export function createCautions(engine: Engine, showOptions: Accessor<ShowOptions>) {
+  const cautions = createMemo(() => {
+    const { graph, worksheet, results } = engine.view();
+    return cautionsOf(graph, worksheet, results, showOptions());
+  });
+  const byPlace = createMemo(() => {
+    const places = new Map<string, ShownCaution[]>();
+    for (const caution of cautions()) {
+      const place = `${caution.card}.${caution.beside}`;
+      const there = places.get(place);
+      if (there) there.push(caution);
+      else places.set(place, [caution]);
+    }
+    return places;
+  });
+  const cautionsAt = createKeyed(
+    byPlace,
+    (place): readonly ShownCaution[] => byPlace().get(place) ?? NONE,
+    saysTheSame,
+  );
+  return { cautions, cautionsAt };
+}

@@ -1,0 +1,114 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { addJoined, laidOut, stillToSay } from "../../src/app/joining.ts";
+import { CARD_KINDS } from "../../src/cards/index.ts";
+import type { Wish } from "../../src/cards/lay-out.ts";
+import { emptyWorksheet } from "../../src/document/blank.ts";
+import { setGiven } from "../../src/document/edits.ts";
+import type { Worksheet } from "../../src/document/worksheet.ts";
+import { workOut } from "../../src/worker/settle.ts";
+
+const given = (sheet: Worksheet, id: string, name: string) =>
+  sheet.cards.find((card) => card.id === id)?.givens[name]?.value;
+
+const grown = (...kinds: readonly string[]): Worksheet =>
+  kinds.reduce((sheet, kind) => addJoined(sheet, kind, CARD_KINDS[kind]?.label ?? kind), emptyWorksheet());
+
+describe("a card put on the sheet is joined to what stands before it", () => {
+  test("roof to the newest tank, line from the tank before to the newest, pump in the newest, bed by the newest way", () => {
+    const sheet = grown("tank", "roof", "tank", "line", "battery", "delivery", "bed");
+    expect(given(sheet, "roof", "drains_to")).toBe("tank");
+    expect([given(sheet, "gravity_line", "from"), given(sheet, "gravity_line", "to")]).toEqual([
+      "tank",
+      "tank_2",
+    ]);
+    expect(given(sheet, "pump_and_hose", "from")).toBe("tank_2");
+    expect(given(sheet, "pump_and_hose", "powered_by")).toBe("battery");
+    expect(given(sheet, "bed", "watered_by")).toEqual(["pump_and_hose"]);
+  });
+
+  test("what waited for such a card is joined to it when it comes", () => {
+    const sheet = grown("roof", "bed", "delivery", "tank", "battery");
+    expect(given(sheet, "roof", "drains_to")).toBe("tank");
+    expect(given(sheet, "bed", "watered_by")).toEqual(["pump_and_hose"]);
+    expect(given(sheet, "pump_and_hose", "from")).toBe("tank");
+    expect(given(sheet, "pump_and_hose", "powered_by")).toBe("battery");
+  });
+
+  test("a link that somebody chose, or took away while there was a choice, stays as it is", () => {
+    let sheet = setGiven(grown("tank", "roof"), "roof", "drains_to", null);
+    sheet = addJoined(sheet, "tank", "Tank");
+    expect(given(sheet, "roof", "drains_to")).toBeUndefined();
+    const kept = addJoined(grown("tank", "roof"), "tank", "Tank");
+    expect(given(kept, "roof", "drains_to")).toBe("tank");
+  });
+
+  test("with one tank only, a line does not lead from it to itself", () => {
+    const sheet = grown("tank", "line");
+    expect(given(sheet, "gravity_line", "from")).toBe("tank");
+    expect(given(sheet, "gravity_line", "to")).toBeUndefined();
+  });
+
+  test("a sheet that is full, or already has its single card, is the same sheet", () => {
+    const sheet = grown("tank");
+    expect(addJoined(sheet, "weather", "The sky")).toBe(sheet);
+  });
+});
+
+const wishes: fc.Arbitrary<Wish> = fc.record({
+  roofs: fc.nat(3),
+  tanks: fc.nat(3),
+  small: fc.nat(3),
+  openBeds: fc.nat(3),
+  tunnels: fc.nat(3),
+  wateredBy: fc.constantFrom("cans", "pump", "both"),
+});
+
+describe("a place laid out by counting", () => {
+  test("whatever is counted, no row fails, no link is dead, and every tank and bed that was counted stands", () => {
+    fc.assert(
+      fc.property(wishes, fc.constantFrom("us" as const, "metric" as const), (wish, units) => {
+        const sheet = laidOut(emptyWorksheet({ units }), wish);
+        const of = (kind: string) => sheet.cards.filter((card) => card.kind === kind).length;
+        expect([of("roof"), of("tank"), of("bed")]).toEqual([
+          wish.roofs,
+          wish.tanks + wish.small,
+          wish.openBeds + wish.tunnels,
+        ]);
+        const { results } = workOut(sheet, CARD_KINDS);
+        expect(results.problems).toEqual([]);
+        for (const card of sheet.cards)
+          for (const row of CARD_KINDS[card.kind]?.rows ?? [])
+            expect(["ready", "none"]).toContain(results.get(`${card.id}.${row.name}`)?.state);
+      }),
+      { numRuns: 20 },
+    );
+  });
+
+  test("the order in which numbers are asked for: place, roof, tanks, hose, power, bed; what is said is asked no more", () => {
+    const wish: Wish = { roofs: 1, tanks: 1, small: 1, openBeds: 0, tunnels: 1, wateredBy: "pump" };
+    const sheet = laidOut(emptyWorksheet(), wish);
+    const missing = (worksheet: Worksheet) => {
+      const { results } = workOut(worksheet, CARD_KINDS);
+      return stillToSay(worksheet.cards, (id) => results.get(id));
+    };
+    expect(missing(sheet)).toEqual([
+      "site.latitude",
+      "roof.footprint",
+      "big_tank.capacity",
+      "big_tank.ground_height",
+      "small_tank.capacity",
+      "hose_down.length",
+      "battery.rated_capacity",
+      "pump_and_hose.bucket_volume",
+      "pump_and_hose.bucket_time",
+      "pump_and_hose.current",
+      "tunnel_bed.length",
+      "tunnel_bed.width",
+      "weather.normal_rain",
+    ]);
+    const said = setGiven(sheet, "roof", "footprint", { value: 20, unit: "m2" });
+    expect(missing(said)).not.toContain("roof.footprint");
+    expect(missing(emptyWorksheet())).toEqual([]);
+  });
+});

@@ -94,13 +94,15 @@ function refillOf(input: ModelInput, opening: number | null, from: number | null
 const learned = (taught: Taught): Outcome =>
   "opening" in taught ? { value: taught.opening } : { failed: taught.reason };
 
-/** The opening by the seat, or as a measured refill taught it. */
+/** The opening by the seat, as a measured refill taught it, or as it was kept from an earlier lesson. */
 export const ownOpening: Model = {
   name: "own_opening",
-  takes: ["valve_coefficient", "measured.refill_time", ...HOSE, ...ENDS],
-  optional: ["measured.refill_time", ...MAY_MISS],
+  takes: ["valve_coefficient", "measured.opening", "measured.refill_time", ...HOSE, ...ENDS],
+  optional: ["measured.opening", "measured.refill_time", ...MAY_MISS],
   outputs: ["own_opening"],
   run: (input) => {
+    const kept = numberOrNull(input, "measured.opening");
+    if (kept !== null) return { own_opening: { value: kept } };
     const measured = numberOrNull(input, "measured.refill_time");
     const refill = measured === null ? null : refillOf(input, null, null);
     if (refill && measured !== null && !("none" in refill))

@@ -68,13 +68,20 @@ describe("a refill", () => {
     const before = twoTanks(hose, ground(4), measured);
     const drop = light(before, "feed.head");
     expect(light(before, "feed.refill_time")).toBe(toSi(7, "h"));
-    const opening = light(before, "feed.opening");
-    // The raised worksheet has no measured time any more: its seat is the one that was taught.
-    const bore = Math.sqrt((4 * opening) / (Math.PI * 0.62));
-    const raised = twoTanks({ ...hose, valve_bore: [bore, "m"] }, ground(4 + drop / toSi(1, "ft")));
+    // The raised worksheet keeps the lesson in the place of the measured time.
+    const kept: Givens = { opening: [light(before, "feed.opening"), "m2"] };
+    const raised = twoTanks(hose, ground(4 + drop / toSi(1, "ft")), kept);
     expect(light(raised, "feed.head")).toBeCloseTo(2 * drop, 9);
     // 0.1 % for the little that the hose takes and the pond falls.
     expect(light(raised, "feed.refill_time") / (toSi(7, "h") / Math.SQRT2)).toBeCloseTo(1, 3);
+  });
+
+  test("a kept opening stands for the seat, and over a refill timed as the tanks stand now", () => {
+    const kept: Givens = { opening: [3, "mm2"] };
+    expect(light(twoTanks({}, {}, kept), "feed.opening")).toBeCloseTo(3e-6, 15);
+    const both = twoTanks({}, {}, { ...kept, refill_time: [2, "h"] });
+    expect(light(both, "feed.opening")).toBeCloseTo(3e-6, 15);
+    expect(light(both, "feed.flow")).toBe(light(twoTanks({}, {}, kept), "feed.flow"));
   });
 
   test("the season uses what was learned", () => {

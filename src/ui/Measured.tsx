@@ -80,7 +80,9 @@ export function Measured(props: Props) {
           Forget it
         </button>
       </Show>
-      <small>It teaches {props.teaches}.</small>
+      <Show when={!entry()}>
+        <small>It teaches {props.teaches}.</small>
+      </Show>
       <Show when={entry() && lesson()}>
         {(taught) => <KeepLesson card={props.card} row={props.row} lesson={taught()} />}
       </Show>

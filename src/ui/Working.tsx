@@ -74,9 +74,7 @@ export function Working(props: Props) {
               </For>
             </ul>
           </Show>
-          <Show when={working().computedTwin}>
-            {(twin) => <p>Measured. Worked out it would be {twin().shown}.</p>}
-          </Show>
+          <Show when={working().computedTwin}>{(twin) => <p>Worked out without it: {twin().shown}.</p>}</Show>
           <p class="source">Source: {working().source}.</p>
           <Show when={measurable()}>
             {(about) => (

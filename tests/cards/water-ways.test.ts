@@ -5,6 +5,7 @@ import { describe, expect, test } from "vitest";
 import { CARD_KINDS } from "../../src/cards/index.ts";
 import { buildGraph } from "../../src/graph/build.ts";
 import { evaluate } from "../../src/graph/evaluate.ts";
+import { twinId } from "../../src/graph/network.ts";
 import { toSi } from "../../src/units/unit.ts";
 import { cautionIds, type Givens, numberAt, sheetOf, workedOut } from "./made-up-sheets.ts";
 
@@ -82,6 +83,18 @@ describe("a refill", () => {
     const both = twoTanks({}, {}, { ...kept, refill_time: [2, "h"] });
     expect(light(both, "feed.opening")).toBeCloseTo(3e-6, 15);
     expect(light(both, "feed.flow")).toBe(light(twoTanks({}, {}, kept), "feed.flow"));
+  });
+
+  test("beside a measured refill or flow stands what the seat alone would give", () => {
+    const plain = twoTanks({}, {});
+    for (const [row, value] of [
+      ["refill_time", [9, "h"]],
+      ["flow", [0.1, "gpm"]],
+    ] as const) {
+      const timed = twoTanks({}, {}, { [row]: value });
+      expect(light(timed, `feed.${row}`)).toBe(toSi(value[0], value[1]));
+      expect(light(timed, twinId(`feed.${row}`))).toBe(light(plain, `feed.${row}`));
+    }
   });
 
   test("the season uses what was learned", () => {

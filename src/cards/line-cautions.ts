@@ -99,7 +99,7 @@ const STOPPING: readonly Caution[] = [
 const ROUTE: readonly Caution[] = [
   {
     id: "hump_above_source",
-    if: "siphon_by > 0 ft and siphon_by <= siphon_limit",
+    if: "siphon_by >= 0 ft and siphon_by <= siphon_limit",
     text: `The hose climbs {siphon_by} above the upper water at {hump_at}: it runs only as a siphon, and stops for good when air gets in. ${PRIMING} Better lay it lower.`,
     beside: "hump_height",
     source: "FEMA 484 and Colorado DWR note on siphons, read",

@@ -231,6 +231,10 @@ describe("the way a line lies", () => {
       [50, 1],
     ];
     const unprimed = lying(hump);
+    // A small seat is no news where the hump stops everything.
+    expect(cautionIds(lying(hump, { valve_bore: [3.2, "mm"] })).find((id) => id.startsWith("feed"))).toBe(
+      "feed: hump_above_source",
+    );
     expect(unprimed.results.get("feed.flow")).toMatchObject({ state: "none" });
     expect(numberAt(unprimed, "season.left_out")).toBe(0);
     const primed = lying(hump, { primed: "yes" });

@@ -60,15 +60,17 @@ export function humpOf(line: LinePart): readonly [number, number] | null {
   return hump;
 }
 
+/** Corner of the ground that a line's hump makes between two x, where one does. */
+function cornerAtHump(bench: Bench, line: LinePart, left: number, right: number) {
+  const hump = humpOf(line);
+  const top = hump && yOf(bench, hump[1]);
+  return bench.ground.find(([x, y]) => top !== null && x > left && x < right && Math.abs(y - top) < 0.5);
+}
+
 /** Where a line's mark stands: on its hump where the ground shows it, else halfway. */
 function markOf(bench: Bench, line: LinePart, start: number, end: number): readonly [number, number] {
-  const hump = humpOf(line);
   const [left, right] = start < end ? [start, end] : [end, start];
-  const top = hump && yOf(bench, hump[1]);
-  const corner = bench.ground.find(
-    ([x, y]) => top !== null && x > left && x < right && Math.abs(y - top) < 0.5,
-  );
-  const x = corner?.[0] ?? (start + end) / 2;
+  const x = cornerAtHump(bench, line, left, right)?.[0] ?? (start + end) / 2;
   return [x, groundAt(bench.ground, x) - HOSE_LIFT];
 }
 
@@ -106,7 +108,8 @@ export function drawLooseLine(bench: Bench, line: LinePart, spot: Spot | null): 
   const end = Math.min(bench.width - 4, x + 46);
   drawHose(bench, line.id, pathOf(along(bench.ground, x, end, HOSE_LIFT)));
   takes(bench.paper, line.id, { x, y: groundAt(bench.ground, x) - 8, width: end - x, height: 10 });
-  if (line.trouble !== null) putMark(bench.paper, line.id, end, groundAt(bench.ground, end) - HOSE_LIFT);
+  const mark = cornerAtHump(bench, line, x, bench.width)?.[0] ?? end;
+  if (line.trouble !== null) putMark(bench.paper, line.id, mark, groundAt(bench.ground, mark) - HOSE_LIFT);
   labelUnder(bench, line, x + 20);
 }
 

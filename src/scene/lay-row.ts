@@ -10,13 +10,13 @@ import {
   drawTap,
   type Grade,
   type Outlet,
-  routeBetween,
 } from "./draw-hoses.ts";
 import { drawRoofsOver, drawShed, drawTank, drawTee } from "./draw-tanks.ts";
 import { drawBed, drawCan, drawPower } from "./draw-yard.ts";
+import { gapRoute, routedGround } from "./gap-route.ts";
 import { type Ground, slope } from "./ground.ts";
 import type { Paper } from "./paper.ts";
-import type { LinePart, Part, Place } from "./place.ts";
+import type { Part, Place } from "./place.ts";
 import type { Type } from "./text-block.ts";
 
 /** Most px a metre, and how high the tanks of a row may reach on wide and narrow paper [px]. */
@@ -49,9 +49,7 @@ function heightsOf(place: Place, cells: readonly Cell[]): readonly number[] {
       .filter((tank) => ids.has(tank.id))
       .flatMap((tank) => [tank.ground, tank.ground + tank.stand + tank.height]),
     ...place.tees.filter((tee) => ids.has(tee.id)).map((tee) => tee.height),
-    ...place.lines
-      .filter((line) => ids.has(line.from ?? "") && ids.has(line.to ?? ""))
-      .flatMap((line) => routeBetween(line).points.map(([, height]) => height)),
+    ...cells.flatMap((_, index) => gapRoute(place, cells, index)?.points.map(([, height]) => height) ?? []),
   ];
 }
 
@@ -83,23 +81,6 @@ function groundHeights(place: Place, cells: readonly Cell[]): readonly number[] 
   });
 }
 
-/** The route of a hose between neighbouring columns, as ground to lie on. */
-function routed(
-  line: LinePart | undefined,
-  from: readonly [number, number],
-  to: readonly [number, number],
-  y: (height: number) => number,
-): Ground | null {
-  if (!line) return null;
-  const { points, length } = routeBetween(line);
-  if (points.length === 0) return null;
-  const inside = points.map(([distance, height]) => {
-    const x = from[0] + ((to[0] - from[0]) * distance) / length;
-    return [x, y(height)] as const;
-  });
-  return [from, ...inside, to];
-}
-
 function groundOf(
   place: Place,
   cells: readonly Cell[],
@@ -115,8 +96,7 @@ function groundOf(
     const next = cells[index + 1];
     if (!next) continue;
     const start = [next.x, heights[index + 1] ?? 0] as const;
-    const line = place.lines.find((candidate) => candidate.from === cell.id && candidate.to === next.id);
-    corners.push(...(routed(line, end, start, y) ?? slope(end, start)));
+    corners.push(...(routedGround(gapRoute(place, cells, index), end, start, y) ?? slope(end, start)));
   }
   corners.push([width, heights[heights.length - 1] ?? 0]);
   return corners;

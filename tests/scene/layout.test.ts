@@ -156,6 +156,23 @@ describe("what is drawn where", () => {
     expect(Math.abs((mark?.y ?? 0) - humpY)).toBeCloseTo(5, 6);
   });
 
+  test("a hump of a hose that leads past other tanks is drawn and marked where it leaves its own", () => {
+    const tanks = [plainTank("upper", 4), plainTank("between", 2), plainTank("lower", 0)];
+    const route = [
+      [0, 4],
+      [9, 5.5],
+      [20, 0],
+    ] as const;
+    const line = { ...plainLine("hose", "upper", "lower", { route }), trouble: "Air sits at the hump." };
+    const layout = layoutPlace({ ...EMPTY, tanks, lines: [line] }, 1000);
+    const [upper, between] = [bodyOf(layout, "upper"), bodyOf(layout, "between")];
+    const mark = layout.parts.find((part) => part.id === "hose")?.mark;
+    expect(mark?.x).toBeGreaterThan(upper.x + upper.width);
+    expect(mark?.x).toBeLessThan(between.x);
+    const humpY = upper.y + upper.height - 1.5 * layout.scale;
+    expect(Math.abs((mark?.y ?? 0) - humpY)).toBeCloseTo(5, 6);
+  });
+
   test("one row on a desk, rows under one another on a phone, beds two or three abreast", () => {
     const beds = Array.from({ length: 6 }, (_, index) => ({
       ...plainPart(`bed_${index}`, `Bed ${index}`),

@@ -1,6 +1,6 @@
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { launch, open, PHONE, row, settled, unfold } from "./browser.ts";
+import { launch, open, PHONE, row, settled, shownValueOf, type, unfold } from "./browser.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -32,6 +32,26 @@ describe("what is measured in the garden, in a real browser", () => {
     await points.getByLabel("Take point 4 out").click();
     await settled(page);
     expect(await card.getByText("runs only as a siphon").count()).toBe(0);
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test("a timed refill teaches the valve; its lesson kept, a raised tank fills faster than was timed", async () => {
+    const { page, context, complaints } = await open(browser, { viewport: PHONE });
+    await unfold(page, "hose_down");
+    const refill = row(page, "hose_down.refill_time");
+    await refill.locator("button.label").click();
+    await refill.getByLabel("You measured").fill("3 h");
+    await refill.getByLabel("You measured").press("Enter");
+    await settled(page);
+    expect(await shownValueOf(page, "hose_down.refill_time")).toMatch(/^3 h/);
+    await refill.getByRole("button", { name: /^Keep the effective opening/ }).click();
+    await settled(page);
+    expect(await shownValueOf(page, "hose_down.refill_time")).toBe("3 h");
+    expect(await refill.getByLabel("You measured").inputValue()).toBe("");
+    // The drop is 4.63 ft: this doubles it, and the small seat governs, so 3 h becomes 3 h over the square root of 2.
+    await type(page, "totes.stand_height", "5.63 ft");
+    expect(await shownValueOf(page, "hose_down.refill_time")).toMatch(/^2 h [5-9] min/);
     expect(complaints).toEqual([]);
     await context.close();
   });

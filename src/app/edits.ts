@@ -79,6 +79,7 @@ function cardEdits({
   Edits,
   | "given"
   | "measured"
+  | "keepLesson"
   | "settle"
   | "addCard"
   | "swapLink"
@@ -97,6 +98,10 @@ function cardEdits({
     measured: (card, row, entry) =>
       session.edit(editLabel(`Measured ${row.label}`, card.title), (worksheet) =>
         setMeasured(worksheet, card.id, row.name, entry),
+      ),
+    keepLesson: (card, row, lesson, entry) =>
+      session.edit(editLabel(`Keep ${lesson.label}`, card.title), (worksheet) =>
+        setMeasured(setMeasured(worksheet, card.id, lesson.name, entry), card.id, row.name, null),
       ),
     settle: session.settle,
     addCard: (kind) => {

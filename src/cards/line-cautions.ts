@@ -44,8 +44,9 @@ const FLOWING: readonly Caution[] = [
   },
   {
     id: "high_pressure_seat",
-    if: "valve_bore < 4 mm and head < 33 ft",
-    text: "A seat this small is made for mains pressure. Under {head} of drop it fills painfully slowly: fit the wide, low-pressure seat, or time one refill and enter it.",
+    // Timed or kept, an opening tells more than the hole: a 4 mm sharp-edged hole passes what 7.8 mm2 would.
+    if: "valve_bore < 4 mm and opening < 7.8 mm2 and head > 0 ft and head < 33 ft",
+    text: "A seat this small is made for mains pressure. Under {head} of drop it fills painfully slowly: fit the wide, low-pressure seat.",
     beside: "valve_bore",
     source: "City and Guilds plumbing text on high- and low-pressure seats, read; seat sizes from memory",
     weight: "trouble",

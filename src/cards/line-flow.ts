@@ -5,7 +5,7 @@ import { purgeFlow } from "../physics/air-lock.ts";
 import { gravityFlow } from "../physics/gravity-line.ts";
 import { boreArea, frictionFactor, pipeHeadLoss } from "../physics/pipe-friction.ts";
 import { all, numberOf, numberOrNull, outcomes, wordOrNull } from "./inputs.ts";
-import { HOSE, hoseOf } from "./line-hose.ts";
+import { HOSE, hoseOf, UNTIMED, untimedOpening } from "./line-hose.ts";
 
 /** What decides whether any water runs at all. */
 export const PASSES = ["head", "source_height", "runs_from", "hump_height", "blocked"];
@@ -34,8 +34,12 @@ function steady(input: ModelInput): Outputs {
   const reason = noFlow(input);
   if (reason) return all(STEADY, reason);
   const line = hoseOf(input, numberOrNull(input, "opening"));
-  const computed = gravityFlow(line, numberOf(input, "head"));
-  const flow = numberOrNull(input, "measured.flow") ?? computed;
+  const measured = numberOrNull(input, "measured.flow");
+  const taughtByIt = measured !== null && numberOrNull(input, "measured.refill_time") === null;
+  // Beside a measured flow stands what the figures say without it: by the opening it taught, it would only echo itself.
+  const untaught = taughtByIt ? hoseOf(input, untimedOpening(input)) : line;
+  const computed = gravityFlow(untaught, numberOf(input, "head"));
+  const flow = measured ?? computed;
   const velocity = flow / boreArea(line.bore);
   const reynolds = (velocity * line.bore) / line.viscosity;
   return outcomes({
@@ -47,10 +51,12 @@ function steady(input: ModelInput): Outputs {
   });
 }
 
+const TIMED = ["measured.flow", "measured.refill_time"];
+
 export const running: Model = {
   name: "running",
-  takes: [...PASSES, "opening", "measured.flow", ...HOSE],
-  optional: [...MAY_LACK, "opening", "measured.flow"],
+  takes: [...PASSES, "opening", "valve_bore", ...UNTIMED, ...TIMED, ...HOSE],
+  optional: [...MAY_LACK, "opening", "measured.opening", "valve_bore", ...TIMED],
   outputs: STEADY,
   run: steady,
 };

@@ -2,14 +2,25 @@
 
 import type { ModelInput } from "../graph/types.ts";
 import type { GravityLine } from "../physics/gravity-line.ts";
+import { openingOf } from "../physics/orifice.ts";
 import type { Vessel } from "../physics/vessel.ts";
-import { numberOf } from "./inputs.ts";
+import { numberOf, numberOrNull } from "./inputs.ts";
 
 export const CHURCHILL = "Churchill 1977, all flow regimes, with Darcy-Weisbach";
 export const ORIFICE = "orifice in series with the hose, as in Darcy-Weisbach practice; Cd 0.62 sharp edge";
 
 /** What the hose itself is, without its valve. */
 export const HOSE = ["length", "bore", "roughness", "all_k", "site.water_viscosity", "site.water_density"];
+
+/** What an opening that nobody timed hangs on. */
+export const UNTIMED = ["measured.opening", "valve_coefficient"];
+
+/** The opening before any timing of this line: as it was kept, else by the seat; null where no valve is fitted. */
+export function untimedOpening(input: ModelInput): number | null {
+  const kept = numberOrNull(input, "measured.opening");
+  const bore = numberOrNull(input, "valve_bore");
+  return kept ?? (bore === null ? null : openingOf(bore, numberOf(input, "valve_coefficient")));
+}
 
 /** The hose with a valve's opening at its end, or none. */
 export function hoseOf(input: ModelInput, opening: number | null): GravityLine {

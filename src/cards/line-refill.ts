@@ -1,7 +1,6 @@
 // When the far tank of a gravity line is full again, where it stops if it never is, and what a measured refill teaches.
 
 import type { Model, ModelInput, Outcome, Outputs } from "../graph/types.ts";
-import { openingOf } from "../physics/orifice.ts";
 import {
   openingFromFlow,
   openingFromRefill,
@@ -13,7 +12,16 @@ import {
 import { levelAt, volumeAt } from "../physics/vessel.ts";
 import { all, numberOf, numberOrNull, outcomes, wordOf } from "./inputs.ts";
 import { MAY_LACK, noFlow, PASSES } from "./line-flow.ts";
-import { type Feed, HOSE, hoseOf, vesselAt, vesselOrNull, whyNone } from "./line-hose.ts";
+import {
+  type Feed,
+  HOSE,
+  hoseOf,
+  UNTIMED,
+  untimedOpening,
+  vesselAt,
+  vesselOrNull,
+  whyNone,
+} from "./line-hose.ts";
 
 /** What a refill is worked out from besides the hose. */
 const ENDS = [
@@ -94,20 +102,20 @@ function refillOf(input: ModelInput, opening: number | null, from: number | null
 const learned = (taught: Taught): Outcome =>
   "opening" in taught ? { value: taught.opening } : { failed: taught.reason };
 
-/** The opening by the seat, or as a measured refill taught it. */
+/** The opening by the seat, as a measured refill taught it, or as it was kept from an earlier lesson. */
 export const ownOpening: Model = {
   name: "own_opening",
-  takes: ["valve_coefficient", "measured.refill_time", ...HOSE, ...ENDS],
-  optional: ["measured.refill_time", ...MAY_MISS],
+  takes: ["valve_coefficient", "measured.opening", "measured.refill_time", ...HOSE, ...ENDS],
+  optional: ["measured.opening", "measured.refill_time", ...MAY_MISS],
   outputs: ["own_opening"],
   run: (input) => {
-    const measured = numberOrNull(input, "measured.refill_time");
+    const kept = numberOrNull(input, "measured.opening");
+    const measured = kept === null ? numberOrNull(input, "measured.refill_time") : null;
     const refill = measured === null ? null : refillOf(input, null, null);
     if (refill && measured !== null && !("none" in refill))
       return { own_opening: learned(openingFromRefill(refill, measured)) };
-    const bore = numberOrNull(input, "valve_bore");
-    if (bore === null) return { own_opening: { none: "no valve fitted" } };
-    return { own_opening: { value: openingOf(bore, numberOf(input, "valve_coefficient")) } };
+    const opening = untimedOpening(input);
+    return { own_opening: opening === null ? { none: "no valve fitted" } : { value: opening } };
   },
 };
 
@@ -130,19 +138,23 @@ export const teaching: Model = {
 
 const FILLING = ["refill_time", "refill_end", "settles_at", "settles_volume"];
 
+const timeRow = (end: RefillEnd): Outputs => ({
+  refill_time: end.state === "fills" ? { value: end.time } : { none: end.reason },
+});
+
 /** A refill's end as rows: its time, or where and why it stops. */
 function endRows(input: ModelInput, end: RefillEnd): Outputs {
   if (end.state === "fills") {
     const none = { none: "it fills to the brim, or until the float shuts" };
     return {
-      refill_time: { value: end.time },
+      ...timeRow(end),
       refill_end: { value: "fills" },
       settles_at: none,
       settles_volume: none,
     };
   }
   return {
-    refill_time: { none: end.reason },
+    ...timeRow(end),
     refill_end: { value: end.cause },
     settles_at: { value: end.level },
     settles_volume: { value: volumeAt(vesselAt(input, "to.vessel"), end.level) },
@@ -151,14 +163,19 @@ function endRows(input: ModelInput, end: RefillEnd): Outputs {
 
 export const filling: Model = {
   name: "filling",
-  takes: [...PASSES, "opening", ...HOSE, ...ENDS],
-  optional: [...MAY_LACK, "opening", ...MAY_MISS],
+  takes: [...PASSES, "opening", ...UNTIMED, "measured.refill_time", ...HOSE, ...ENDS],
+  optional: [...MAY_LACK, "opening", "measured.opening", "measured.refill_time", ...MAY_MISS],
   outputs: FILLING,
   run: (input) => {
     const reason = noFlow(input);
     if (reason) return all(FILLING, reason);
     const refill = refillOf(input, numberOrNull(input, "opening"), null);
-    return "none" in refill ? all(FILLING, refill) : endRows(input, refillTime(refill));
+    if ("none" in refill) return all(FILLING, refill);
+    const rows = endRows(input, refillTime(refill));
+    if (numberOrNull(input, "measured.refill_time") === null) return rows;
+    // Beside a timed refill stands what the figures say without it: by the opening it taught, it would only echo itself.
+    const untimed = refillOf(input, untimedOpening(input), null);
+    return "none" in untimed ? rows : { ...rows, ...timeRow(refillTime(untimed)) };
   },
 };
 

@@ -132,7 +132,10 @@ const FLOWS: readonly Row[] = [
     "opening",
     "What the valve lets through: its hole times its coefficient, or what your refill or bucket taught.",
     ORIFICE,
-    { minor: true },
+    {
+      minor: true,
+      measurable: { teaches: "what the valve lets through, however high its tanks are set" },
+    },
   ),
   output(
     "flow",
@@ -142,7 +145,7 @@ const FLOWS: readonly Row[] = [
     "The flow at which friction, fittings and valve together use up the drop.",
     `${CHURCHILL}; ${ORIFICE}`,
     {
-      measurable: { teaches: "the valve's effective opening" },
+      measurable: { teaches: "the valve's effective opening", lesson: "opening" },
       relations: [
         "opening * sqrt(2 * 9.80665 m/s2 * (head - friction_head))",
         "velocity * 0.785398 * bore ^ 2",
@@ -159,7 +162,7 @@ const REFILLS: readonly Row[] = [
     "duration",
     "From the lowest you can draw it to, until the float shuts, with both waters moving; at a joint, with the other floats shut.",
     REFILL,
-    { measurable: { teaches: "the valve's effective opening" } },
+    { measurable: { teaches: "the valve's effective opening", lesson: "opening" } },
   ),
   output("refill_end", "A refill ends", "filling", "text", "How filling the lower tank ends.", REFILL, {
     options: ENDS,

@@ -131,7 +131,11 @@ export type Given = NumberGiven | ChoiceGiven | LinkGiven | TextGiven | DateGive
 export type Condition = { readonly if: string; readonly reason: string };
 
 /** What a measured value of this row teaches, in words; a row without this cannot be measured. */
-type Measurable = { readonly teaches: string };
+type Measurable = {
+  readonly teaches: string;
+  /** The measurable row of the same card that holds the lesson by itself, once what was measured no longer stands so. */
+  readonly lesson?: string;
+};
 
 export type FormulaRow = Named & {
   readonly row: "formula";

@@ -1,10 +1,9 @@
 // How a number was worked out: in words, with the numbers put in, its source, what it reads and what it feeds.
 
-import { createSignal, For, Show } from "solid-js";
-import type { Card, Entry } from "../document/worksheet.ts";
+import { For, Show } from "solid-js";
+import type { Card } from "../document/worksheet.ts";
 import type { Row } from "../graph/types.ts";
-import type { MeasureName } from "../units/measures.ts";
-import { readTyped } from "./number-text.ts";
+import { Measured } from "./Measured.tsx";
 import { useSheet } from "./sheet.ts";
 
 type Props = { readonly quantity: string; readonly card: Card; readonly row: Row };
@@ -45,44 +44,6 @@ function Links(props: { readonly head: string; readonly ids: readonly string[] }
   );
 }
 
-function Measured(props: Props & { readonly teaches: string; readonly measure: MeasureName }) {
-  const sheet = useSheet();
-  const [wrong, setWrong] = createSignal<string | null>(null);
-  const entry = (): Entry | undefined => props.card.measured[props.row.name];
-  const put = (text: string) => {
-    setWrong(null);
-    if (text.trim() === "") return sheet.edit.measured(props.card, props.row, null);
-    const read = readTyped(sheet, text, props.measure, entry()?.unit);
-    if (!read.ok) return setWrong(read.message);
-    sheet.edit.measured(props.card, props.row, { value: read.value, unit: read.unit, from: "measured" });
-  };
-  return (
-    <div class="measured">
-      <label for={`${props.quantity}-measured`}>You measured</label>
-      <input
-        id={`${props.quantity}-measured`}
-        autocomplete="off"
-        value={entry() ? sheet.shown(props.quantity) : ""}
-        placeholder="nothing yet"
-        onChange={(event) => put(event.currentTarget.value)}
-      />
-      <Show when={entry()}>
-        <button type="button" class="small" onClick={() => put("")}>
-          Forget it
-        </button>
-      </Show>
-      <small>It teaches {props.teaches}.</small>
-      <Show when={wrong()}>
-        {(text) => (
-          <p class="wrong" role="alert">
-            {text()}
-          </p>
-        )}
-      </Show>
-    </div>
-  );
-}
-
 export function Working(props: Props) {
   const sheet = useSheet();
   const explanation = () => sheet.explain(props.quantity);
@@ -90,7 +51,7 @@ export function Working(props: Props) {
     const row = props.row;
     if (!("measurable" in row) || !row.measurable || row.measure === "text" || row.measure === "series")
       return null;
-    return { teaches: row.measurable.teaches, measure: row.measure };
+    return { ...row.measurable, measure: row.measure };
   };
   return (
     <Show when={explanation()}>
@@ -113,12 +74,17 @@ export function Working(props: Props) {
               </For>
             </ul>
           </Show>
-          <Show when={working().computedTwin}>
-            {(twin) => <p>Measured. Worked out it would be {twin().shown}.</p>}
-          </Show>
+          <Show when={working().computedTwin}>{(twin) => <p>Worked out without it: {twin().shown}.</p>}</Show>
           <p class="source">Source: {working().source}.</p>
           <Show when={measurable()}>
-            {(about) => <Measured {...props} teaches={about().teaches} measure={about().measure} />}
+            {(about) => (
+              <Measured
+                {...props}
+                teaches={about().teaches}
+                lesson={about().lesson}
+                measure={about().measure}
+              />
+            )}
           </Show>
           <Links head="Comes from" ids={working().reads} />
           <Links head="Feeds" ids={working().feeds} />

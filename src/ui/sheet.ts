@@ -80,6 +80,8 @@ export type Sheet = {
 export type Edits = {
   readonly given: (card: Card, row: Row, entry: Entry | null, merge?: boolean) => void;
   readonly measured: (card: Card, row: Row, entry: Entry | null) => void;
+  /** Keeps what a measured row taught, under the lesson's own row, in place of what was measured. */
+  readonly keepLesson: (card: Card, row: Row, lesson: Row, entry: Entry) => void;
   /** An edit of one field ends here; the next one is a step of its own. */
   readonly settle: () => void;
   readonly addCard: (kind: CardKind) => void;

@@ -39,6 +39,22 @@ describe("every card kind", () => {
     expect(names.split(" ").filter((name) => !has.has(name))).toEqual([]);
   });
 
+  test("what a measured number teaches is kept in a row that may be measured itself", () => {
+    for (const kind of Object.values(CARD_KINDS)) {
+      const mayBe = new Set(
+        kind.rows.filter((row) => "measurable" in row && row.measurable).map((row) => row.name),
+      );
+      for (const row of kind.rows) {
+        const lesson = "measurable" in row ? row.measurable?.lesson : undefined;
+        if (lesson !== undefined) expect(mayBe.has(lesson), `${kind.kind}.${row.name}`).toBe(true);
+      }
+    }
+    expect(CARD_KINDS["line"]?.rows.find((row) => row.name === "refill_time")).toHaveProperty(
+      "measurable.lesson",
+      "opening",
+    );
+  });
+
   test.each(Object.values(CARD_KINDS).map((kind) => [kind.kind, kind] as const))(
     "%s has rows that read as words, each with its source",
     (_, kind) => {
@@ -55,6 +71,8 @@ describe("every card kind", () => {
         expect(seen.has(caution.beside), `${caution.id} stands beside ${caution.beside}`).toBe(true);
         expect(caution.source).not.toBe("");
       }
+      const said = kind.cautions.map((caution) => JSON.stringify([caution.id, caution.if, caution.where]));
+      expect(new Set(said).size, "a caution is said once").toBe(said.length);
     },
   );
 

@@ -153,13 +153,15 @@ const ODD: readonly Odd[] = [
     cards: {
       barrel: ["tank", DRUM],
       tub: ["tank", { ...DRUM, outlet_height: [0, "in"], ground_height: [10, "ft"] }],
-      feed: ["line", { from: "barrel", to: "tub" }],
+      feed: ["line", { from: "barrel", to: "tub", valve_bore: [3.2, "mm"] }],
       cans: ["carry", { from: "tub" }],
       bed_one: ["bed", BED],
     },
     none: { "feed.flow": "as high as the water" },
     ready: { "barrel.reachable": 0, "barrel.days_of_autonomy": 0 },
     cautions: ["barrel: unreachable_tank", "feed: no_drop"],
+    // A seat is not slow where nothing runs at all.
+    not: ["feed: high_pressure_seat"],
   },
   {
     name: "seat too small: a 0.5 mm hole cannot keep up with the beds",

@@ -5,6 +5,7 @@ import { describe, expect, test } from "vitest";
 import { CARD_KINDS } from "../../src/cards/index.ts";
 import { buildGraph } from "../../src/graph/build.ts";
 import { evaluate } from "../../src/graph/evaluate.ts";
+import { twinId } from "../../src/graph/network.ts";
 import { toSi } from "../../src/units/unit.ts";
 import { cautionIds, type Givens, numberAt, sheetOf, workedOut } from "./made-up-sheets.ts";
 
@@ -68,13 +69,32 @@ describe("a refill", () => {
     const before = twoTanks(hose, ground(4), measured);
     const drop = light(before, "feed.head");
     expect(light(before, "feed.refill_time")).toBe(toSi(7, "h"));
-    const opening = light(before, "feed.opening");
-    // The raised worksheet has no measured time any more: its seat is the one that was taught.
-    const bore = Math.sqrt((4 * opening) / (Math.PI * 0.62));
-    const raised = twoTanks({ ...hose, valve_bore: [bore, "m"] }, ground(4 + drop / toSi(1, "ft")));
+    // The raised worksheet keeps the lesson in the place of the measured time.
+    const kept: Givens = { opening: [light(before, "feed.opening"), "m2"] };
+    const raised = twoTanks(hose, ground(4 + drop / toSi(1, "ft")), kept);
     expect(light(raised, "feed.head")).toBeCloseTo(2 * drop, 9);
     // 0.1 % for the little that the hose takes and the pond falls.
     expect(light(raised, "feed.refill_time") / (toSi(7, "h") / Math.SQRT2)).toBeCloseTo(1, 3);
+  });
+
+  test("a kept opening stands for the seat, and over a refill timed as the tanks stand now", () => {
+    const kept: Givens = { opening: [3, "mm2"] };
+    expect(light(twoTanks({}, {}, kept), "feed.opening")).toBeCloseTo(3e-6, 15);
+    const both = twoTanks({}, {}, { ...kept, refill_time: [2, "h"] });
+    expect(light(both, "feed.opening")).toBeCloseTo(3e-6, 15);
+    expect(light(both, "feed.flow")).toBe(light(twoTanks({}, {}, kept), "feed.flow"));
+  });
+
+  test("beside a measured refill or flow stands what the seat alone would give", () => {
+    const plain = twoTanks({}, {});
+    for (const [row, value] of [
+      ["refill_time", [9, "h"]],
+      ["flow", [0.1, "gpm"]],
+    ] as const) {
+      const timed = twoTanks({}, {}, { [row]: value });
+      expect(light(timed, `feed.${row}`)).toBe(toSi(value[0], value[1]));
+      expect(light(timed, twinId(`feed.${row}`))).toBe(light(plain, `feed.${row}`));
+    }
   });
 
   test("the season uses what was learned", () => {

@@ -8,31 +8,16 @@ const PRIMING =
   "To prime it: shut both ends, fill both legs from the top until no bubble comes, close the top, then open the lower end first.";
 
 // Heights are surveyed to no better than a hundredth of a foot: a caution says nothing of less.
-const FLOWING: readonly Caution[] = [
-  {
-    id: "between_regimes",
-    if: "reynolds > 2000 and reynolds < 4000",
-    text: "At this flow the water is neither smooth nor turbulent. Take the figure as right to about a third, and time a bucket.",
-    beside: "flow",
-    source: "textbook limits 2000 and 4000; from memory",
-    weight: "note",
-  },
-  {
-    id: "cannot_clear_air",
-    if: "flow < purge_flow",
-    text: "Too slow to sweep its own air: it clears itself only from {purge_flow}. Lay the hose so that it only falls, and fill it once from the low end.",
-    beside: "flow",
-    source: SANKS,
-    weight: "trouble",
-  },
-  {
-    id: "no_drop",
-    if: "head <= 0 ft",
-    text: "The far end is as high as the water, so nothing runs. Raise the upper tank or lower the lower one.",
-    beside: "head",
-    source: DEFINITION,
-    weight: "trouble",
-  },
+const NO_DROP: Caution = {
+  id: "no_drop",
+  if: "head <= 0 ft",
+  text: "The far end is as high as the water, so nothing runs. Raise the upper tank or lower the lower one.",
+  beside: "head",
+  source: DEFINITION,
+  weight: "trouble",
+};
+
+const SLOW: readonly Caution[] = [
   {
     id: "too_little_drop",
     if: "head > 0 ft and head * 75 < length",
@@ -43,6 +28,14 @@ const FLOWING: readonly Caution[] = [
     weight: "trouble",
   },
   {
+    id: "cannot_clear_air",
+    if: "flow < purge_flow",
+    text: "Too slow to sweep its own air: it clears itself only from {purge_flow}. Lay the hose so that it only falls, and fill it once from the low end.",
+    beside: "flow",
+    source: SANKS,
+    weight: "trouble",
+  },
+  {
     id: "high_pressure_seat",
     // Timed or kept, an opening tells more than the hole: a 4 mm sharp-edged hole passes what 7.8 mm2 would.
     if: "valve_bore < 4 mm and opening < 7.8 mm2 and head > 0 ft and head < 33 ft",
@@ -50,6 +43,14 @@ const FLOWING: readonly Caution[] = [
     beside: "valve_bore",
     source: "City and Guilds plumbing text on high- and low-pressure seats, read; seat sizes from memory",
     weight: "trouble",
+  },
+  {
+    id: "between_regimes",
+    if: "reynolds > 2000 and reynolds < 4000",
+    text: "At this flow the water is neither smooth nor turbulent. Take the figure as right to about a third, and time a bucket.",
+    beside: "flow",
+    source: "textbook limits 2000 and 4000; from memory",
+    weight: "note",
   },
 ];
 
@@ -99,7 +100,7 @@ const STOPPING: readonly Caution[] = [
 const ROUTE: readonly Caution[] = [
   {
     id: "hump_above_source",
-    if: "siphon_by > 0 ft and siphon_by <= siphon_limit",
+    if: "siphon_by >= 0 ft and siphon_by <= siphon_limit",
     text: `The hose climbs {siphon_by} above the upper water at {hump_at}: it runs only as a siphon, and stops for good when air gets in. ${PRIMING} Better lay it lower.`,
     beside: "hump_height",
     source: "FEMA 484 and Colorado DWR note on siphons, read",
@@ -139,10 +140,12 @@ const ROUTE: readonly Caution[] = [
   },
 ];
 
+/** The place drawn has room for one: what stops the water altogether is said before what slows it. */
 export const LINE_CAUTIONS: readonly Caution[] = [
-  ...FLOWING,
-  ...STOPPING,
+  NO_DROP,
   ...ROUTE,
+  ...STOPPING,
+  ...SLOW,
   {
     id: "backflow",
     text: "Never join this to a drinking-water pipe, not even through a valve. An air gap or a tested backflow preventer is the law in most places.",

@@ -182,14 +182,16 @@ export const filling: Model = {
 export const afterWatering: Model = {
   name: "after_watering",
   takes: [...PASSES, "opening", ...HOSE, ...ENDS, "to.largest_taken"],
-  optional: [...MAY_LACK, "opening", ...MAY_MISS],
+  optional: [...MAY_LACK, "opening", "to.largest_taken", ...MAY_MISS],
   outputs: ["refill_after_watering"],
   run: (input) => {
     const reason = noFlow(input);
     const vessel = vesselOrNull(input, "to.vessel");
     if (reason || !vessel) return { refill_after_watering: reason ?? { none: "it fills no tank" } };
+    const taken = numberOrNull(input, "to.largest_taken");
+    if (taken === null) return { refill_after_watering: { none: whyNone(input, "to.largest_taken") } };
     const full = volumeAt(vessel, numberOf(input, "shut_level"));
-    const left = levelAt(vessel, Math.max(0, full - numberOf(input, "to.largest_taken")));
+    const left = levelAt(vessel, Math.max(0, full - taken));
     const from = Math.max(left, numberOf(input, "to.lowest_drawable"));
     const refill = refillOf(input, numberOrNull(input, "opening"), from);
     if ("none" in refill) return { refill_after_watering: refill };
@@ -222,11 +224,12 @@ export const finishing: Model = {
 /** Whether nothing but the hose's open end stops the water: what is said of an open end and its lower tank. */
 export const openEnd: Model = {
   name: "open_end",
-  takes: ["ways", "end_height", "from.floor_height", "valve_bore"],
-  optional: ["from.floor_height", "valve_bore"],
+  takes: ["ways", "end_height", "from.floor_height", "to.vessel", "valve_bore"],
+  optional: ["from.floor_height", "to.vessel", "valve_bore"],
   outputs: ["falls_below"],
   run: (input) => {
     const floor = numberOrNull(input, "from.floor_height");
+    if (!vesselOrNull(input, "to.vessel")) return { falls_below: { none: "it ends in no tank" } };
     const shut = numberOrNull(input, "valve_bore") !== null || wordOf(input, "ways") === "both_ways";
     if (shut || floor === null)
       return { falls_below: { none: "a float or the level in the lower tank stops it" } };

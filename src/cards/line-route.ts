@@ -105,6 +105,9 @@ export const passing: Model = {
   },
 };
 
+/** Less than this over the water is what rounding leaves of a hump level with it [m]. */
+const LEVEL_WITH = 1e-9;
+
 const PRESSING = ["grade_line", "siphon_by", "suction_by", "suction_at", "air_head", "air_at"];
 
 function gradeOf(input: ModelInput): GradeLine {
@@ -153,7 +156,7 @@ export const pressing: Model = {
     return outcomes(
       {
         grade_line: gradeLine(line).map(({ distance, height }) => [distance, height]),
-        siphon_by: siphon?.by ?? null,
+        siphon_by: siphon && (siphon.by < LEVEL_WITH ? 0 : siphon.by),
         suction_by: suction?.by ?? null,
         suction_at: suction?.distance ?? null,
         air_head: pockets.length > 0 ? pockets.reduce((sum, { by }) => sum + by, 0) : null,

@@ -73,7 +73,7 @@ export const TANK_CAUTIONS: readonly Caution[] = [
     id: "stranded_water",
     // Less than a thousandth of the tank is what rounding leaves, not water.
     if: "stranded * 1000 > capacity * count and reachable > 0 gal",
-    text: "{stranded} above the outlet do not come out: the line stops when levels are equal, or the pump cannot pick them up. Raise this tank, or lower the end.",
+    text: "{stranded} above the outlet do not come out: the line stops when levels are equal or its hump stands dry, or the pump cannot pick them up. Raise this tank, or lower the line's end or hump.",
     beside: "stranded",
     source: DEFINITION,
     weight: "note",

@@ -147,6 +147,14 @@ describe("a joint", () => {
     expect(numberAt(both, "upper.lowest_level")).toBeLessThan(toSi(2, "ft"));
   });
 
+  test("a line to a joint is shut by the floats behind it, and fills no tank itself", () => {
+    expect(cautionIds(both)).not.toContain("main: end_below_tank");
+    expect(both.results.get("main.refill_after_watering")).toMatchObject({
+      state: "none",
+      reason: "it fills no tank",
+    });
+  });
+
   test("joints that follow each other settle", () => {
     const chain = workedOut(
       sheetOf({
@@ -223,6 +231,10 @@ describe("the way a line lies", () => {
       [50, 1],
     ];
     const unprimed = lying(hump);
+    // A small seat is no news where the hump stops everything.
+    expect(cautionIds(lying(hump, { valve_bore: [3.2, "mm"] })).find((id) => id.startsWith("feed"))).toBe(
+      "feed: hump_above_source",
+    );
     expect(unprimed.results.get("feed.flow")).toMatchObject({ state: "none" });
     expect(numberAt(unprimed, "season.left_out")).toBe(0);
     const primed = lying(hump, { primed: "yes" });
@@ -230,6 +242,19 @@ describe("the way a line lies", () => {
     expect(cautionIds(primed)).toContain("feed: hump_above_source");
     // The upper water stands at 6 ft.
     expect(numberAt(primed, "feed.siphon_by")).toBeCloseTo(toSi(1, "ft"), 9);
+  });
+
+  test("a hump level with the water stands over it by nothing, not by what rounding leaves", () => {
+    const points: readonly (readonly [number, number])[] = [
+      [0, 20.2],
+      [90, 23],
+      [200, 1.6],
+    ];
+    const upper: Givens = { capacity: [3000, "gal"], water_height: [72, "in"], ground_height: [20, "ft"] };
+    const whole = workedOut(twoTanks({ route: [points, "ft, ft"], length: [200, "ft"] }, upper));
+    expect(numberAt(whole, "feed.siphon_by")).toBe(0);
+    expect(whole.results.get("feed.flow")).toMatchObject({ state: "none" });
+    expect(cautionIds(whole)).toContain("feed: hump_above_source");
   });
 
   test("no siphon lifts 60 ft", () => {

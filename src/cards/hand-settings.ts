@@ -11,7 +11,8 @@ const SETTINGS: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** Rows of a card kind that say how something is set or done by hand, in the order to print them. */
-export const handSettings = (kind: string): readonly string[] => SETTINGS[kind] ?? [];
+export const handSettings = (kind: string): readonly string[] =>
+  (Object.hasOwn(SETTINGS, kind) ? SETTINGS[kind] : null) ?? [];
 
 /** Rows that say how much whoever is watered gets, how often, by what, and on which days of the coming week. */
 export const WATERING = {

@@ -119,8 +119,10 @@ const restOf = (list: readonly Content[]): number =>
 export function ContentsRow(props: Props) {
   const sheet = useSheet();
   const id = () => `${props.card.id}.${props.row.name}`;
-  const list = (): readonly Content[] =>
-    (props.card.givens[props.row.name]?.value ?? props.row.default ?? []) as readonly Content[];
+  const list = (): readonly Content[] => {
+    const value = props.card.givens[props.row.name]?.value ?? props.row.default;
+    return Array.isArray(value) ? (value as readonly Content[]) : [];
+  };
   const put = (next: readonly Content[]) => {
     sheet.edit.given(props.card, props.row, { value: [...next], unit: "" });
     sheet.edit.settle();

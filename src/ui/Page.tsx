@@ -17,31 +17,38 @@ import { StoredWater } from "./StoredChart.tsx";
 import { useSheet } from "./sheet.ts";
 import { WeekPlan } from "./WeekPlan.tsx";
 
+const TURNS = {
+  Undo: "M8 4 3 9l5 5M3 9h11a6 6 0 0 1 0 12h-4",
+  Redo: "M16 4l5 5-5 5M21 9H10a6 6 0 0 0 0 12h4",
+} as const;
+
+function Turn(props: {
+  readonly name: keyof typeof TURNS;
+  readonly what: string | null;
+  readonly onTurn: () => void;
+}) {
+  return (
+    <button
+      type="button"
+      class="tool turn"
+      aria-label={props.name}
+      disabled={!props.what}
+      title={props.what ? `${props.name}: ${props.what}` : props.name}
+      onClick={() => props.onTurn()}
+    >
+      <svg viewBox="0 0 24 24" aria-hidden="true">
+        <path d={TURNS[props.name]} />
+      </svg>
+    </button>
+  );
+}
+
 function Tools(props: { readonly onStart: () => void }) {
   const sheet = useSheet();
   return (
     <nav class="tools" aria-label="Worksheet">
-      <span class="saved" role="status">
-        {sheet.saved()}
-      </span>
-      <button
-        type="button"
-        class="tool"
-        disabled={!sheet.canUndo()}
-        title={sheet.canUndo() ?? ""}
-        onClick={() => sheet.edit.undo()}
-      >
-        Undo
-      </button>
-      <button
-        type="button"
-        class="tool"
-        disabled={!sheet.canRedo()}
-        title={sheet.canRedo() ?? ""}
-        onClick={() => sheet.edit.redo()}
-      >
-        Redo
-      </button>
+      <Turn name="Undo" what={sheet.canUndo()} onTurn={() => sheet.edit.undo()} />
+      <Turn name="Redo" what={sheet.canRedo()} onTurn={() => sheet.edit.redo()} />
       <button type="button" class="tool" aria-pressed={sheet.held()} onClick={() => sheet.edit.hold()}>
         {sheet.held() ? "Let go" : "Hold"}
       </button>
@@ -68,6 +75,9 @@ function Header() {
         value={sheet.worksheet().title}
         onChange={(event) => sheet.edit.page({ title: event.currentTarget.value })}
       />
+      <span class="saved" role="status">
+        {sheet.saved()}
+      </span>
       <Show when={sheet.madeUp()}>{(text) => <span class="madeup">{text()}</span>}</Show>
       <Show when={sheet.starter()}>
         <button type="button" class="tool own" onClick={() => sheet.edit.start(null)}>

@@ -3,6 +3,7 @@
 import { createMemo, For, Show } from "solid-js";
 import { handSettings, WATERING } from "../cards/hand-settings.ts";
 import type { Card } from "../document/worksheet.ts";
+import { type SaidOnce, saidOnce } from "./printed-cautions.ts";
 import { type Sheet, useSheet } from "./sheet.ts";
 
 const WEIGHTS = ["harm", "trouble", "note"] as const;
@@ -106,16 +107,10 @@ function Waterings() {
   );
 }
 
-/** Cautions of one wording together, with every part they are about; what can hurt somebody first. */
-function gathered(sheet: Sheet): readonly { readonly text: string; readonly places: readonly string[] }[] {
-  const places = new Map<string, Set<string>>();
-  for (const weight of WEIGHTS) {
-    for (const caution of sheet.cautions().filter((one) => one.weight === weight)) {
-      const at = places.get(caution.text) ?? new Set<string>();
-      places.set(caution.text, at.add(sheet.place(caution.card)));
-    }
-  }
-  return [...places].map(([text, at]) => ({ text, places: [...at] }));
+/** What can hurt somebody first. */
+function gathered(sheet: Sheet): readonly SaidOnce[] {
+  const byWeight = WEIGHTS.flatMap((weight) => sheet.cautions().filter((one) => one.weight === weight));
+  return saidOnce(byWeight.map(({ card, text }) => ({ place: sheet.place(card), text })));
 }
 
 function AllCautions() {
@@ -129,7 +124,7 @@ function AllCautions() {
           <For each={cautions()}>
             {({ text, places }) => (
               <li>
-                <b>{places.join(", ")}</b>: {text}
+                <b>{places}</b>: {text}
               </li>
             )}
           </For>

@@ -25,6 +25,17 @@ describe("numbers of somebody else's place", () => {
     expect(borrowedIn(own)).toEqual(borrowedIn(marked).filter((id) => id !== "site.latitude"));
   });
 
+  it("a card of a kind named like an inherited word has none, and hurts nothing", () => {
+    const odd = { id: "odd", title: "Odd", givens: { latitude: { value: 1, unit: "deg" } }, measured: {} };
+    const cards = ["constructor", "toString", "__proto__"].map((kind) => ({
+      ...odd,
+      id: `odd_${kind}`,
+      kind,
+    }));
+    const strange = { ...worksheet, cards: [...worksheet.cards, ...cards] };
+    expect(borrowedIn(markBorrowed(strange))).toEqual(borrowedIn(markBorrowed(worksheet)));
+  });
+
   it("taken off again, the worksheet is as it came", () => {
     expect(unmarkBorrowed(markBorrowed(worksheet), worksheet)).toEqual(worksheet);
   });

@@ -121,7 +121,7 @@ describe("a worksheet goes to a neighbour", () => {
     const first = await open(browser);
     await type(first.page, "site.latitude", "44.0567 deg");
     const rounded = await link(first.page);
-    await first.page.getByRole("checkbox").check();
+    await first.page.getByRole("dialog").getByRole("checkbox").check();
     const field = first.page.getByLabel("The link", { exact: true });
     await expect.poll(() => field.inputValue()).not.toBe(rounded);
     const exact = await field.inputValue();

@@ -28,7 +28,7 @@ async function whole(page: Page): Promise<{ title: string; said: string }> {
       leads: leads.length,
       lead: leads[0]?.textContent ?? "",
       title: document.querySelector<HTMLInputElement>("input.title")?.value ?? null,
-      said: document.querySelector(".saved")?.textContent ?? "",
+      said: document.querySelector(".keeping [role=alert]")?.textContent ?? "",
       cards: document.querySelectorAll("article.card").length,
       intruders: document.querySelectorAll(
         "main script, main img, main iframe, main [onload], main [onerror]",
@@ -75,7 +75,7 @@ async function openFile(page: Page, name: string, text: string): Promise<void> {
   await page.waitForFunction(
     (file) =>
       document.querySelector("header.top")?.hasAttribute("data-before") === false ||
-      document.querySelector(".saved")?.textContent?.includes(file),
+      document.querySelector(".keeping [role=alert]")?.textContent?.includes(file),
     name,
   );
 }

@@ -1,6 +1,10 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { DESK, launch, open, PHONE, shownValueOf, unfold } from "./browser.ts";
+import { DESK, launch, open, PHONE, settled, shownValueOf, unfold } from "./browser.ts";
+
+const TEMPLATES = new URL("../../templates/", import.meta.url);
 
 let browser: Browser;
 beforeAll(async () => {
@@ -24,6 +28,21 @@ describe("on paper", () => {
     const { page, context } = await open(browser, { viewport, colorScheme });
     expect(pagesOf(await page.pdf({ format: "A4", preferCSSPageSize: true }))).toBe(1);
     expect(pagesOf(await page.pdf({ format: "A4", printBackground: true }))).toBe(1);
+    await context.close();
+  });
+
+  test("every starter is one page of A4 and of letter paper", async () => {
+    const { page, context } = await open(browser);
+    for (const name of readdirSync(TEMPLATES)) {
+      await page
+        .locator('input[type="file"][accept*="json"]')
+        .setInputFiles(fileURLToPath(new URL(name, TEMPLATES)));
+      const { title } = JSON.parse(readFileSync(new URL(name, TEMPLATES), "utf8"));
+      await expect.poll(() => page.getByLabel("Name of this worksheet").inputValue()).toContain(title);
+      await settled(page);
+      for (const format of ["A4", "Letter"])
+        expect(`${name}: ${pagesOf(await page.pdf({ format }))}`).toBe(`${name}: 1`);
+    }
     await context.close();
   });
 

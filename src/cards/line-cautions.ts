@@ -72,6 +72,15 @@ const STOPPING: readonly Caution[] = [
     weight: "trouble",
   },
   {
+    id: "float_over_brim",
+    // A hundredth of a foot of slack, as for every height.
+    if: "shut_level > to.water_height + 0.01 ft",
+    text: "Its float shuts at a depth of {shut_level}, and the lower tank holds water only up to {to.water_height}: it never shuts, and the upper tank runs out over the brim. Set the float lower.",
+    beside: "shut_level",
+    source: DEFINITION,
+    weight: "trouble",
+  },
+  {
     id: "refill_too_late",
     if: "refill_after_watering > to.shortest_interval",
     text: "Not full again in time: it takes {refill_after_watering}, and the beds ask again after {to.shortest_interval}. A wider seat or hose, more drop, or a bigger tub.",

@@ -9,7 +9,7 @@ import {
   refillTime,
   type Taught,
 } from "../physics/refill.ts";
-import { levelAt, volumeAt } from "../physics/vessel.ts";
+import { levelAt, type Vessel, volumeAt } from "../physics/vessel.ts";
 import { all, numberOf, numberOrNull, outcomes, wordOf } from "./inputs.ts";
 import { MAY_LACK, noFlow, PASSES } from "./line-flow.ts";
 import {
@@ -79,10 +79,21 @@ function sourceOf(input: ModelInput): Source | null {
   return { source, before: line, startHeight: runsFrom };
 }
 
+/** Less than this over the brim is rounding of one height given twice [m]. */
+const ROUNDING = 1e-9;
+
+/** Why the lower tank never comes to the depth that counts as full, or null. */
+function runsOver(input: ModelInput, vessel: Vessel): { none: string } | null {
+  if (numberOf(input, "shut_level") <= vessel.height + ROUNDING) return null;
+  return { none: "its float shuts higher than the lower tank's brim, so it runs over and never shuts" };
+}
+
 /** The refill as the physics wants it, or why there is none. */
 function refillOf(input: ModelInput, opening: number | null, from: number | null): Refill | { none: string } {
   const target = vesselOrNull(input, "to.vessel");
   if (!target) return { none: "it fills no tank" };
+  const over = runsOver(input, target);
+  if (over) return over;
   const source = sourceOf(input);
   if (!source) return { none: whyNone(input, "from.feed") };
   return {
@@ -188,6 +199,8 @@ export const afterWatering: Model = {
     const reason = noFlow(input);
     const vessel = vesselOrNull(input, "to.vessel");
     if (reason || !vessel) return { refill_after_watering: reason ?? { none: "it fills no tank" } };
+    const over = runsOver(input, vessel);
+    if (over) return { refill_after_watering: over };
     const taken = numberOrNull(input, "to.largest_taken");
     if (taken === null) return { refill_after_watering: { none: whyNone(input, "to.largest_taken") } };
     const full = volumeAt(vessel, numberOf(input, "shut_level"));

@@ -77,6 +77,15 @@ describe("a refill", () => {
     expect(light(raised, "feed.refill_time") / (toSi(7, "h") / Math.SQRT2)).toBeCloseTo(1, 3);
   });
 
+  test("a float set over the brim never shuts: said, and no failure", () => {
+    const whole = workedOut(twoTanks({ shut_level: [30, "in"] }));
+    for (const row of ["refill_time", "refill_end", "refill_after_watering"])
+      expect(whole.results.get(`feed.${row}`)?.state, row).toBe("none");
+    expect(JSON.stringify(whole.results.get("feed.refill_time"))).toContain("runs over");
+    expect(cautionIds(whole)).toContain("feed: float_over_brim");
+    expect(cautionIds(workedOut(twoTanks({})))).not.toContain("feed: float_over_brim");
+  });
+
   test("a kept opening stands for the seat, and over a refill timed as the tanks stand now", () => {
     const kept: Givens = { opening: [3, "mm2"] };
     expect(light(twoTanks({}, {}, kept), "feed.opening")).toBeCloseTo(3e-6, 15);

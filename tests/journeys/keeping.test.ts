@@ -67,7 +67,7 @@ describe("worksheets are kept", () => {
     await other.goto(inject("url"));
     await settled(other);
     await type(page, "totes.capacity", "290 gal");
-    await page.waitForTimeout(1000);
+    await page.getByText("Saved", { exact: true }).waitFor();
     await type(other, "totes.capacity", "310 gal");
     await other.getByText("Another tab changed this worksheet too").waitFor();
     expect(await other.getByLabel("Name of this worksheet").inputValue()).toBe("Larkspur Bank (copy)");
@@ -102,7 +102,7 @@ describe("worksheets are kept", () => {
     await page.goto(inject("url"));
     await settled(page);
     await type(page, "totes.capacity", "444 gal");
-    await page.waitForTimeout(1000);
+    await page.getByText("Saved", { exact: true }).waitFor();
     const field = row(page, "tub.capacity");
     await field.click();
     await field.pressSequentially("5");
@@ -230,7 +230,7 @@ describe("a save that is no good", () => {
     await page.getByRole("button", { name: "Undo" }).click();
     await settled(page);
     await page.getByText("Saved", { exact: true }).waitFor();
-    await page.waitForTimeout(500);
+    await expect.poll(() => kept(page, `record:${key}`)).not.toBe("null");
     await page.reload();
     await settled(page);
     expect(await shownValueOf(page, "weather.days")).toBe("730");

@@ -1,6 +1,7 @@
 // A panel's label in SI, its health, what it puts into a battery month by month, and how it drives a pump alone.
 
 import panels from "../../shared/panels.json";
+import type { Figure } from "../graph/figure.ts";
 import type { Model, ModelInput, Outputs } from "../graph/types.ts";
 import { clearNoonIrradiance } from "../physics/clear-noon.ts";
 import { type Controller, dailyCharge } from "../physics/panel-charging.ts";
@@ -136,6 +137,25 @@ export const supplying: Model = {
 /** What reaches a battery on a day of each month. */
 export type ChargeMonths = { readonly dry: readonly number[]; readonly wet: readonly number[] };
 
+/** Month by month, as the card tables it. */
+function yearFigure(months: ChargeMonths, mean: readonly number[], worst: string): Figure {
+  return {
+    says: `What it puts in on a day, month by month; of your season ${worst} is the worst.`,
+    columns: [
+      { label: "Month", measure: "text" },
+      { label: "Dry day", measure: "energy" },
+      { label: "Wet day", measure: "energy" },
+      { label: "Mean day", measure: "energy", bar: true },
+    ],
+    rows: MONTH_NAMES.map((name, month) => [
+      name,
+      months.dry[month] ?? null,
+      months.wet[month] ?? null,
+      mean[month] ?? null,
+    ]),
+  };
+}
+
 function chargesOf(input: ModelInput): Outputs {
   const sky = input.values["weather.sky"] as MonthlySky;
   const standing = standingOf(input);
@@ -159,18 +179,25 @@ function chargesOf(input: ModelInput): Outputs {
     (least, month) => ((mean[month] ?? 0) < (mean[least] ?? 0) ? month : least),
     season[0] ?? 0,
   );
-  return outcomes({
-    charge_months: months,
-    monthly_energy: mean,
-    daily_energy: mean[worst] ?? 0,
-    worst_month: MONTH_NAMES[worst] ?? "",
-  });
+  const worstMonth = MONTH_NAMES[worst] ?? "";
+  return {
+    ...outcomes({
+      charge_months: months,
+      monthly_energy: mean,
+      daily_energy: mean[worst] ?? 0,
+      worst_month: worstMonth,
+    }),
+    by_month:
+      numberOrNull(input, "charges.nominal_voltage") === null
+        ? { none: "it charges no battery" }
+        : { value: yearFigure(months, mean, worstMonth) },
+  };
 }
 
 export const chargingModel: Model = {
   name: "charging",
   takes: ["supply", "controller", ...PLACE, "charges.nominal_voltage"],
   optional: ["charges.nominal_voltage"],
-  outputs: ["charge_months", "monthly_energy", "daily_energy", "worst_month"],
+  outputs: ["charge_months", "monthly_energy", "daily_energy", "worst_month", "by_month"],
   run: chargesOf,
 };

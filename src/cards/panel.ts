@@ -147,6 +147,9 @@ const RESULTS: readonly Row[] = [
   output("monthly_energy", "Charge of a mean day, by month", "charging", "series", "January first.", SKY, {
     hidden: true,
   }),
+  output("by_month", "Month by month", "charging", "series", "Dry, wet and mean days.", SKY, {
+    hidden: true,
+  }),
   output(
     "daily_energy",
     "Puts in on a mean day",
@@ -241,7 +244,10 @@ export const panel: CardKind = {
   purpose: "Charges a battery, or drives a pump by itself while the sun is high.",
   glance: ["daily_energy", "share_noon"],
   rows: [...GIVENS, ...RESULTS],
-  figures: [{ row: "direct_day", title: "The panel alone, hour by hour" }],
+  figures: [
+    { row: "by_month", title: "What it puts in, month by month" },
+    { row: "direct_day", title: "The panel alone, hour by hour" },
+  ],
   models: [testingPanel, supplying, chargingModel, driving],
   cautions: PANEL_CAUTIONS,
 };

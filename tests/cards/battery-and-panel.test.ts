@@ -1,6 +1,7 @@
 // Battery and panel, from cards to numbers.
 
 import { describe, expect, test } from "vitest";
+import type { Figure } from "../../src/graph/figure.ts";
 import { toSi } from "../../src/units/unit.ts";
 import { cautionIds, type Givens, numberAt, sheetOf, workedOut } from "./made-up-sheets.ts";
 import { light, rig, TUB } from "./power-rig.ts";
@@ -200,6 +201,13 @@ describe("a panel on a battery", () => {
     // April to September.
     expect(numberAt(whole, "sun.daily_energy")).toBe(Math.min(...listed.slice(3, 9)));
     expect(daily({ count: [2, "1"] }) / daily({})).toBeCloseTo(2, 9);
+    const table = whole.results.get("sun.by_month");
+    const rows = table?.state === "ready" ? (table.value as Figure).rows : [];
+    expect(rows.map((row) => row[3])).toEqual(listed);
+    for (const [, dry, wet, mean] of rows as readonly (readonly number[])[]) {
+      expect(mean).toBeLessThanOrEqual(dry as number);
+      expect(mean).toBeGreaterThanOrEqual(wet as number);
+    }
     const usable = numberAt(whole, "cell.usable_energy");
     const days = usable / (numberAt(whole, "sun.daily_energy") * 0.75);
     expect(numberAt(whole, "sun.recharge_time")).toBeCloseTo(days * toSi(1, "day"), 3);

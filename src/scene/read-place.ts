@@ -95,7 +95,7 @@ function tankWords(asked: Asked, card: Card, vessel: Vessel | null): readonly Wo
           "water",
           (time) => `full again by ${time.replace(" ", "\u00a0")}`,
         )
-      : told(asked, `${id}.days_of_autonomy`, "water", (days) => `lasts ${days} from full`)),
+      : told(asked, `${id}.days_of_autonomy`, "water", (days) => `from full ${days}`)),
   ];
 }
 

@@ -49,7 +49,7 @@ describe("the drawing in words", () => {
   test("the demo is said part by part, with heights, water, links and the number that matters", () => {
     const words = said(template("hillside-totes"));
     expect(words.get("totes")).toMatch(
-      /^Two totes, its floor 5.ft above the sill of the lower gate, on a stand of 1.ft, holds 275 of 550.gal; lasts \d+.* from full/,
+      /^Two totes, its floor 5.ft above the sill of the lower gate, on a stand of 1.ft, holds 275 of 550.gal; from full \d+/,
     );
     expect(words.get("hose_down")).toMatch(
       /^Hose to the tub runs from Two totes to Tub by the tunnel, from /,

@@ -69,10 +69,13 @@ function Head(props: { readonly preview: RainPreview }) {
 }
 
 const CELL = 12;
+// A single year drawn as wide as the page would stand taller than a screen.
+const LEAST_YEARS = 4;
 
 function Strip(props: { readonly years: readonly StripYear[] }) {
   const missing = () => props.years.reduce((sum, year) => sum + year.missing, 0);
   const width = () => props.years.length * CELL;
+  const paper = () => Math.max(props.years.length, LEAST_YEARS) * CELL;
   const isLast = (at: number): boolean => at > 2 && at === props.years.length - 1;
   // Each tenth year has room for its four figures up to the next, but for one right before the last.
   const isNamed = (at: number): boolean =>
@@ -80,8 +83,8 @@ function Strip(props: { readonly years: readonly StripYear[] }) {
   return (
     <svg
       class="strip"
-      viewBox={`0 0 ${width()} ${12 * CELL + 16}`}
-      style={{ "max-width": `${Math.max(width() * 1.5, 60)}px` }}
+      viewBox={`0 0 ${paper()} ${12 * CELL + 16}`}
+      style={{ "max-width": `${paper() * 1.5}px` }}
       role="img"
       aria-label={`Years ${props.years[0]?.year} to ${props.years.at(-1)?.year}, January on top; ${missing()} days missing.`}
     >

@@ -1,6 +1,6 @@
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { launch, open, row, settled, shownValueOf, type } from "./browser.ts";
+import { launch, open, PHONE, row, settled, shownValueOf, type, unfold } from "./browser.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -150,6 +150,22 @@ describe("rain comes in as the reader says", () => {
     expect(await page.locator(".madeup").innerText()).toContain("made-up weather");
     expect(await row(page, "weather.record_kind").innerText()).toContain("made up");
     expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test("the strip of a single year is no taller than a third of a phone", async () => {
+    const { page, context } = await open(browser, { viewport: PHONE });
+    await unfold(page, "weather");
+    await page.getByLabel("Rain record file").setInputFiles({
+      name: "march.csv",
+      mimeType: "text/csv",
+      buffer: Buffer.from("date,precipitation (mm)\n2020-03-01,2\n2020-03-02,0\n2020-03-03,4\n"),
+    });
+    const strip = page.locator(".preview .strip");
+    await strip.waitFor();
+    const box = await strip.boundingBox();
+    expect(box?.height).toBeGreaterThan(100);
+    expect(box?.height).toBeLessThan(PHONE.height / 3);
     await context.close();
   });
 

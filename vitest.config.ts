@@ -19,7 +19,8 @@ export default defineConfig({
           globalSetup: ["tests/journeys/serve.ts"],
           testTimeout: 120_000,
           hookTimeout: 120_000,
-          fileParallelism: false,
+          // Two at a time: each waits for its page more than it works.
+          maxWorkers: 2,
         },
       },
     ],

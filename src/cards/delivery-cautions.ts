@@ -5,24 +5,6 @@ import { DEFINITION } from "./rows.ts";
 
 export const DELIVERY_CAUTIONS: readonly Caution[] = [
   {
-    id: "waits_for_refill",
-    if: "tankfuls_per_watering > 1 and refill_wait > 0 s",
-    text: "The largest watering, {largest_watering}, is {tankfuls_per_watering} tankfuls: the pump runs {watering_time} in all, and between it waits {refill_wait} for the tank to fill again. On one morning the beds get no more than one tankful.",
-    beside: "watering_time",
-    source: DEFINITION,
-    weight: "trouble",
-  },
-  {
-    id: "more_than_the_tank",
-    if: "tankfuls_per_watering > 1",
-    where: { row: "refill_wait", state: "none" },
-    text: "The largest watering, {largest_watering}, is more than its tank holds, and no line fills the tank again: the rest waits for rain.",
-    beside: "watering_time",
-    source: DEFINITION,
-    weight: "trouble",
-  },
-
-  {
     id: "siphons_empty",
     if: "siphons_down_to <= dead_depth",
     text: "The hose ends under the tank's floor: when the pump stops, it runs on as a siphon until the tank is empty. Hang its end above the brim, or fit a vented loop over it. A check valve is no cure.",

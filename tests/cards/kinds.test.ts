@@ -55,6 +55,8 @@ describe("every card kind", () => {
         expect(seen.has(caution.beside), `${caution.id} stands beside ${caution.beside}`).toBe(true);
         expect(caution.source).not.toBe("");
       }
+      const said = kind.cautions.map(({ text }) => text);
+      expect(new Set(said).size, "a caution that is said twice").toBe(said.length);
     },
   );
 

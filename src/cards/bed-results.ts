@@ -88,6 +88,7 @@ const NEED: readonly Row[] = [
     "volume",
     "Crop use over the season less the rain that counted, over what reaches the roots; the mean of the record's seasons.",
     FAO,
+    { relations: ["(potential_use - rain_counted) / efficiency"] },
   ),
   output(
     "potential_use",
@@ -124,6 +125,7 @@ const GIVING: readonly Row[] = [
     "span",
     "A good watering over a peak day's need.",
     FAO,
+    { relations: ["watering_volume / peak_day_need * 1 day"] },
   ),
   formula(
     "cans_per_watering",
@@ -208,6 +210,7 @@ const SOAK: readonly Row[] = [
   ),
   output("soak_pass_volume", "Each go", "soak", "volume", "The soak over its goes.", DEFINITION, {
     minor: true,
+    relations: ["first_soak / soak_passes"],
   }),
   output(
     "soak_wait",
@@ -220,6 +223,7 @@ const SOAK: readonly Row[] = [
   ),
   output("soak_time", "All of it takes", "soak", "duration", "Goes times the wait.", DEFINITION, {
     minor: true,
+    relations: ["soak_passes * soak_wait"],
   }),
   output(
     "soak_reaches",

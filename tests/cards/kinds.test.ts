@@ -73,6 +73,8 @@ describe("every card kind", () => {
       }
       const said = kind.cautions.map((caution) => JSON.stringify([caution.id, caution.if, caution.where]));
       expect(new Set(said).size, "a caution is said once").toBe(said.length);
+      const texts = kind.cautions.map(({ text }) => text);
+      expect(new Set(texts).size, "a caution that is said twice").toBe(texts.length);
     },
   );
 

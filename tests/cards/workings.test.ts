@@ -153,3 +153,13 @@ describe.each(readdirSync(FOLDER))("in the template %s", (name) => {
     for (const { id, ratios } of found) for (const ratio of ratios) expect(ratio, id).toBeCloseTo(1, DIGITS);
   });
 });
+
+test("a bed's need, how long a watering lasts and its soak are shown with the numbers put in", () => {
+  const read = readWorksheetText(readFileSync(new URL("hillside-totes.json", FOLDER), "utf8"));
+  if (!read.ok) throw new Error("the template cannot be read");
+  const whole = workOut(read.worksheet, CARD_KINDS);
+  for (const name of ["season_need", "watering_interval", "soak_pass_volume", "soak_time"]) {
+    expect(working(whole, `long_bed.${name}`), name).toMatch(/\d.* [÷×] .*\d.* = \d/);
+    expect(ratios(whole, `long_bed.${name}`), name).toEqual([expect.closeTo(1, 9)]);
+  }
+});

@@ -71,19 +71,30 @@ function Head(props: { readonly preview: RainPreview }) {
 const CELL = 12;
 // A single year drawn as wide as the page would stand taller than a screen.
 const LEAST_YEARS = 4;
+const CARD_IN_LETTERS = 26;
+/** Width of the four figures of a year, in heights of a letter. */
+const FIGURES_WIDE = 2.5;
 
 function Strip(props: { readonly years: readonly StripYear[] }) {
   const missing = () => props.years.reduce((sum, year) => sum + year.missing, 0);
   const width = () => props.years.length * CELL;
   const paper = () => Math.max(props.years.length, LEAST_YEARS) * CELL;
+  // However many years share the width of a card, their names stay as large as its words.
+  const letter = () => Math.max(11, paper() / CARD_IN_LETTERS);
+  const name = () => FIGURES_WIDE * letter();
+  const step = () => (props.years.length > 30 ? 20 : 10);
   const isLast = (at: number): boolean => at > 2 && at === props.years.length - 1;
-  // Each tenth year has room for its four figures up to the next, but for one right before the last.
-  const isNamed = (at: number): boolean =>
-    isLast(at) ? at % 10 > 4 || at % 10 === 0 : at % 10 === 0 && at < Math.max(1, props.years.length - 1);
+  const fits = (at: number): boolean => at === 0 || at * CELL + name() <= paper();
+  // The last year is named where there is room between it and the one named before, others where they end on the paper.
+  const isNamed = (at: number): boolean => {
+    const past = at % step();
+    if (isLast(at)) return past === 0 || !fits(at - past) || (past + 1) * CELL > 2 * name() + CELL;
+    return past === 0 && fits(at);
+  };
   return (
     <svg
       class="strip"
-      viewBox={`0 0 ${paper()} ${12 * CELL + 16}`}
+      viewBox={`0 0 ${paper()} ${12 * CELL + letter() + 5}`}
       style={{ "max-width": `${paper() * 1.5}px` }}
       role="img"
       aria-label={`Years ${props.years[0]?.year} to ${props.years.at(-1)?.year}, January on top; ${missing()} days missing.`}
@@ -105,7 +116,8 @@ function Strip(props: { readonly years: readonly StripYear[] }) {
             <Show when={isNamed(at())}>
               <text
                 x={isLast(at()) ? width() : at() * CELL}
-                y={12 * CELL + 12}
+                y={12 * CELL + letter() + 1}
+                font-size={`${letter()}px`}
                 text-anchor={isLast(at()) ? "end" : "start"}
               >
                 {year.year}

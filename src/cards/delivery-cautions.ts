@@ -63,8 +63,16 @@ export const DELIVERY_CAUTIONS: readonly Caution[] = [
   },
   {
     id: "far_under_label",
-    if: "share_of_label < 60 %",
+    if: "share_of_label < 60 % and lift >= 0 ft",
     text: "Only {share_of_label} of the label: the label is without hose or lift. Of the {head} that the pump makes, lift takes {lift}, {hose_length} of {hose_bore} hose with its fittings {hose_head}, wand and rose {wand_head}.",
+    beside: "share_of_label",
+    source: "BoatUS Foundation Findings 14 for labels; Darcy-Weisbach with Churchill for the hose",
+    weight: "note",
+  },
+  {
+    id: "far_under_label",
+    if: "share_of_label < 60 % and lift < 0 ft",
+    text: "Only {share_of_label} of the label, though the hose ends below the water: {hose_length} of {hose_bore} hose with its fittings takes {hose_head}, wand and rose {wand_head}.",
     beside: "share_of_label",
     source: "BoatUS Foundation Findings 14 for labels; Darcy-Weisbach with Churchill for the hose",
     weight: "note",

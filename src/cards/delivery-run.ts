@@ -37,9 +37,7 @@ function pointOf(rig: Rig): PumpRun {
 /** Where nothing comes out, why. */
 function whyDry(rig: Rig): string {
   if (greatestLift(rig.pump, rig.supply) <= rig.lift) return "its hose ends higher than this pump lifts";
-  return rig.panel
-    ? "the sun is too low at the hour of watering: water earlier in the day"
-    : "nothing comes out";
+  return rig.panel ? "the sun is too low at the hour of watering: water nearer to noon" : "nothing comes out";
 }
 
 /** Flow, current and voltages; a meter's reading stands for the current in what the wire loses. */

@@ -31,7 +31,7 @@ export const delivery: CardKind = {
         "powered_by",
         "Runs on",
         ["battery"],
-        "runs on no battery",
+        "no battery is named here: a pump's own card says what it runs on",
         "The battery it is clipped to, where no pump's card says so.",
       ),
       when: BY_BUCKET,

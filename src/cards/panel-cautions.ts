@@ -14,6 +14,15 @@ export const PANEL_CAUTIONS: readonly Caution[] = [
     weight: "harm",
   },
   {
+    id: "kind_and_volts",
+    if: "vmp < 26 V",
+    where: { row: "cells", word: "cells_60" },
+    text: "60 cells give some 32 V at their best, but {vmp} is typed in: read the label again. Straight onto a 12 V pump such a panel burns it out.",
+    beside: "cells",
+    source: "voltages of common panels, from memory",
+    weight: "trouble",
+  },
+  {
     id: "volts_wasted",
     if: "vmp > 24 V",
     where: { row: "controller", word: "pwm" },

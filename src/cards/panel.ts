@@ -242,7 +242,7 @@ export const panel: CardKind = {
   kind: "panel",
   label: "Solar panel",
   purpose: "Charges a battery, or drives a pump by itself while the sun is high.",
-  glance: ["daily_energy", "share_noon"],
+  glance: ["share_noon", "daily_energy", "direct_hours", "recharge_time"],
   rows: [...GIVENS, ...RESULTS],
   figures: [
     { row: "by_month", title: "What it puts in, month by month" },

@@ -51,14 +51,17 @@ const believing: Model = {
 };
 
 function feeding(input: ModelInput): Outputs {
-  return outcomes(
-    {
-      supply_voltage: numberOrNull(input, "powered_by.nominal_voltage"),
-      panel: input.values["powered_by.supply"] ?? null,
-      source_kind: wordOrNull(input, "powered_by.chemistry"),
-    },
-    "it runs on no such source",
-  );
+  const panel = input.values["powered_by.supply"] ?? null;
+  return {
+    ...outcomes(
+      {
+        supply_voltage: numberOrNull(input, "powered_by.nominal_voltage"),
+        source_kind: wordOrNull(input, "powered_by.chemistry"),
+      },
+      panel === null ? "it runs on no battery" : "it runs on a panel, whose voltage follows the sun",
+    ),
+    ...outcomes({ panel }, "it runs on no panel"),
+  };
 }
 
 const FED = ["powered_by.nominal_voltage", "powered_by.supply", "powered_by.chemistry"];

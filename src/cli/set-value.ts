@@ -87,12 +87,14 @@ function linkEntry(name: string, text: string, many: boolean, worksheet: Workshe
 }
 
 function givenEntry(name: string, text: string, row: Given, worksheet: Worksheet): Entry {
-  if (text === "none") return { value: null, unit: "" };
+  // "none" unfits what was given, unless it is one of the words that may be chosen.
+  const isWord = row.row === "choice" && row.options.some((option) => option.word === text);
+  if (text === "none" && !isWord) return { value: null, unit: "" };
   switch (row.row) {
     case "given":
       return numberEntry(name, text, row.measure, worksheet.currency);
     case "choice":
-      if (!row.options.some((option) => option.word === text)) {
+      if (!isWord) {
         throw new UsageError(
           `${name} is one of ${row.options.map((option) => option.word).join(", ")}, not "${text}".`,
         );

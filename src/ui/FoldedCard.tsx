@@ -30,7 +30,9 @@ export function FoldedCard(props: { readonly card: Card }) {
   const rows = createMemo((): readonly Row[] => {
     const all = kind()?.rows ?? [];
     const named = kind()?.glance?.flatMap((name) => all.find((row) => row.name === name) ?? []);
-    return (named ?? all.filter((row) => !isGiven(row) && !row.hidden && !row.minor)).slice(0, AT_MOST);
+    const could = named ?? all.filter((row) => !isGiven(row) && !row.hidden && !row.minor);
+    const said = could.filter((row) => sheet.result(`${props.card.id}.${row.name}`)?.state !== "none");
+    return (said.length > 0 ? said : could).slice(0, AT_MOST);
   });
   const leads = () => (kind()?.rows ?? []).filter((row) => row.lead);
   const mark = useMark(() => props.card);

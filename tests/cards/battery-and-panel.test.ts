@@ -1,8 +1,11 @@
 // Battery and panel, from cards to numbers.
 
 import { describe, expect, test } from "vitest";
+import { CARD_KINDS } from "../../src/cards/index.ts";
+import { setGiven } from "../../src/document/edits.ts";
 import type { Figure } from "../../src/graph/figure.ts";
 import { toSi } from "../../src/units/unit.ts";
+import { workOut } from "../../src/worker/settle.ts";
 import { cautionIds, type Givens, numberAt, sheetOf, workedOut } from "./made-up-sheets.ts";
 import { light, rig, TUB } from "./power-rig.ts";
 
@@ -148,6 +151,9 @@ describe("a panel alone", () => {
 
   test("of 60 cells straight on a 12 V pump is flagged; on a battery it is not", () => {
     expect(cautionIds(alone({ cells: "cells_60" }))).toContain("sun: too_many_volts");
+    const typed = cautionIds(alone({ cells: "cells_60", vmp: [17.6, "V"] }));
+    expect(typed).not.toContain("sun: too_many_volts");
+    expect(typed).toContain("sun: kind_and_volts");
     const charging = workedOut(
       rig({
         battery: { charged: "in_place" },
@@ -158,9 +164,11 @@ describe("a panel alone", () => {
     expect(cautionIds(charging)).toContain("sun: volts_wasted");
   });
 
-  test("in the evening, when the sun is low, the hose gives nothing and says to water earlier", () => {
+  test("in the evening, when the sun is low, or before it is up, the hose gives nothing and says to water nearer to noon", () => {
     const evening = twice.results.get("hose.flow");
-    expect(JSON.stringify(evening)).toContain("water earlier in the day");
+    expect(JSON.stringify(evening)).toContain("water nearer to noon");
+    const early = workOut(setGiven(twice.worksheet, "site", "water_at", { value: 4, unit: "h" }), CARD_KINDS);
+    expect(JSON.stringify(early.results.get("hose.flow"))).toContain("water nearer to noon");
   });
 });
 

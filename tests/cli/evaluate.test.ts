@@ -75,6 +75,15 @@ describe("the command line", () => {
     expect(number(report, "wand.flow")).toBeCloseTo(toSi(6, "gpm"), 12);
   });
 
+  test("--set takes none as a word where it is one of the words", () => {
+    const report = json(
+      join(root, "templates/pump-battery-panel.json"),
+      "--set",
+      "sun.controller=none",
+    );
+    expect(report.quantities["sun.controller"]).toMatchObject({ value: "none", state: "ready" });
+  });
+
   test("--rain runs the worksheet on another record", () => {
     const report = json(demo, "--rain", seattle, "--rain-unit", "mm");
     expect(number(report, "weather.days")).toBe(1461);

@@ -76,11 +76,7 @@ describe("the command line", () => {
   });
 
   test("--set takes none as a word where it is one of the words", () => {
-    const report = json(
-      join(root, "templates/pump-battery-panel.json"),
-      "--set",
-      "sun.controller=none",
-    );
+    const report = json(join(root, "templates/pump-battery-panel.json"), "--set", "sun.controller=none");
     expect(report.quantities["sun.controller"]).toMatchObject({ value: "none", state: "ready" });
   });
 

@@ -10,6 +10,7 @@ export default defineConfig({
           exclude: ["tests/journeys/**"],
           setupFiles: ["tests/setup.ts"],
           testTimeout: 120_000,
+          maxWorkers: 2,
         },
       },
       {

@@ -3,11 +3,10 @@
 import type { Model, ModelInput, Outcome, Outputs, Result } from "../graph/types.ts";
 import { cansFor as cansFull } from "../physics/carrying.ts";
 import { parseIsoDate } from "../units/calendar.ts";
+import { WEEKDAYS } from "../units/calendar-names.ts";
 import { boundWords } from "./bound-words.ts";
 import { numberOrNull } from "./inputs.ts";
 import type { WeekOfBed } from "./week.ts";
-
-const WEEKDAYS = ["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"];
 
 const reasonOf = (result: Result | undefined): string => {
   if (result?.state === "none") return result.reason;

@@ -2,15 +2,15 @@
 
 import type { Model, ModelInput, Outputs } from "../graph/types.ts";
 import { calendarDate, dayInYear } from "../units/calendar.ts";
+import { SHORT_MONTHS } from "../units/calendar-names.ts";
 import { cropAnalogy, cropLabel, cropPart, type Planted } from "./crops.ts";
 import { numberOf, numberOrNull } from "./inputs.ts";
 
-const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
 const SOME_YEAR = 2001;
 
 const dayText = (day: number): string => {
   const date = calendarDate(day);
-  return `${MONTHS[date.month - 1]} ${date.day}`;
+  return `${SHORT_MONTHS[date.month - 1]} ${date.day}`;
 };
 
 const contentsOf = (input: ModelInput): readonly Planted[] => {

@@ -5,11 +5,12 @@ import type { Model, ModelInput, Outputs, Value } from "../graph/types.ts";
 import { directDay, directRun, MOST_VOLTAGE_RATIO } from "../physics/direct-drive.ts";
 import { type Lifting, pumpRun } from "../physics/pump-run.ts";
 import { clearSkyRadiation, extraterrestrialRadiation } from "../physics/sun.ts";
+import { MONTH_NAMES } from "../units/calendar-names.ts";
 import { HOUR } from "../units/constants.ts";
 import { all, numberOf, outcomes } from "./inputs.ts";
 import type { MonthlySky } from "./monthly-sky.ts";
 import { curveIn, dayOn, lightAt, MEAN_DAYS, type PanelSupply } from "./panel-light.ts";
-import { MONTH_NAMES, PLACE, seasonOf, standingOf } from "./panel-models.ts";
+import { PLACE, seasonOf, standingOf } from "./panel-models.ts";
 
 /** Share of a clear day's sunshine under a closed cover of cloud [-]: from memory. */
 const OVERCAST = 0.2;

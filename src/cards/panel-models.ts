@@ -7,25 +7,12 @@ import { clearNoonIrradiance } from "../physics/clear-noon.ts";
 import { type Controller, dailyCharge } from "../physics/panel-charging.ts";
 import { panelHealth } from "../physics/panel-curve.ts";
 import { dayInYear, dayOfYear, parseMonthDay } from "../units/calendar.ts";
+import { MONTH_NAMES } from "../units/calendar-names.ts";
 import { all, numberOf, numberOrNull, outcomes, wordOf, wordOrNull } from "./inputs.ts";
 import type { MonthlySky } from "./monthly-sky.ts";
 import { dayOn, lightsAt, type PanelSupply, type Standing } from "./panel-light.ts";
 import { si } from "./tabled.ts";
 
-export const MONTH_NAMES = [
-  "January",
-  "February",
-  "March",
-  "April",
-  "May",
-  "June",
-  "July",
-  "August",
-  "September",
-  "October",
-  "November",
-  "December",
-];
 const ALBEDO = panels.albedo.value;
 /** Any year that is no leap year, to count a month and day in. */
 const YEAR = 2001;

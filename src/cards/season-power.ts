@@ -8,37 +8,29 @@ import type { ChargeMonths } from "./panel-models.ts";
 
 type Results = CardView["results"];
 
+const BATTERY_ROWS = [
+  "usable_energy",
+  "round_trip_efficiency",
+  "charge_today",
+  "charged",
+  "carried_every",
+  "charge_by_month",
+  "coldest_charge",
+  "self_discharge",
+  "depth_of_discharge",
+];
+
 /** Rows of pumps, hoses, batteries and panels that the plan is put together from. */
 export const POWER_ROWS: Readonly<Record<string, readonly string[]>> = {
   delivery: ["from", "pump", "powered_by", "flow", "drawn_power", "by_depth", "dead_depth", "set_up"],
   pump: ["powered_by"],
-  battery: [
-    "usable_energy",
-    "round_trip_efficiency",
-    "charge_today",
-    "charged",
-    "carried_every",
-    "charge_by_month",
-    "coldest_charge",
-    "self_discharge",
-    "depth_of_discharge",
-  ],
+  battery: BATTERY_ROWS,
   panel: ["charges", "charge_months", "supply"],
 };
 
 export const POWER_NEEDED: Readonly<Record<string, readonly string[]>> = {
   delivery: ["from", "dead_depth", "set_up"],
-  battery: [
-    "usable_energy",
-    "round_trip_efficiency",
-    "charge_today",
-    "charged",
-    "carried_every",
-    "charge_by_month",
-    "coldest_charge",
-    "self_discharge",
-    "depth_of_discharge",
-  ],
+  battery: BATTERY_ROWS,
 };
 
 /** Rates of self-discharge are stated for so many days. */

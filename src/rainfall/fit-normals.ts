@@ -1,5 +1,7 @@
 // A record to twelve normals, and to the chain and amounts that are its own rather than a general relation's.
+
 import { calendarDate } from "../units/calendar.ts";
+import { MONTH_NAMES } from "../units/calendar-names.ts";
 import type { Normals } from "./made-up.ts";
 import { MEAN_MONTH_DAYS, type RainMonth } from "./rain-model.ts";
 import type { DailyRecord } from "./record.ts";
@@ -127,21 +129,6 @@ function meansOf(
 ): readonly number[] | null {
   return months.every((month) => month[count] > 0) ? months.map((month) => month[sum] / month[count]) : null;
 }
-
-const MONTH_NAMES = [
-  "January",
-  "February",
-  "March",
-  "April",
-  "May",
-  "June",
-  "July",
-  "August",
-  "September",
-  "October",
-  "November",
-  "December",
-];
 
 /**
  * Normals of a record, a wet day having at least 0.1 mm, and its own chain and amounts by month.

@@ -2,6 +2,7 @@
 
 import { scaleLinear } from "d3-scale";
 import { calendarDate, dayNumber, isoDate } from "../units/calendar.ts";
+import { SHORT_MONTHS } from "../units/calendar-names.ts";
 import { fromSi, toSi } from "../units/unit.ts";
 
 export type StoredSeries = {
@@ -32,8 +33,6 @@ export type StoredChart = {
   /** Grid lines at round numbers of the window's unit: their value [m3] and place. */
   readonly up: readonly { readonly at: number; readonly value: number }[];
 };
-
-const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
 
 /** First and last day of a calendar year within the series. */
 export function yearWindow(
@@ -90,7 +89,7 @@ function ticksAcross(window: Window, x: (day: number) => number): readonly Tick[
   const first = calendarDate(window.from).year;
   const last = calendarDate(window.to).year;
   if (first === last) {
-    return MONTHS.map((label, index) => ({ at: x(dayNumber(first, index + 1, 1)), label })).filter(
+    return SHORT_MONTHS.map((label, index) => ({ at: x(dayNumber(first, index + 1, 1)), label })).filter(
       (tick, index) => tick.at >= 0 && (window.width > 500 || index % 2 === 0),
     );
   }

@@ -4,6 +4,7 @@
 import { scaleLinear } from "d3-scale";
 import { area, curveMonotoneX, line } from "d3-shape";
 import { calendarDate, dayNumber } from "../units/calendar.ts";
+import { SHORT_MONTHS } from "../units/calendar-names.ts";
 import { fromSi, toSi } from "../units/unit.ts";
 
 /** Means of each span of a year, a day [m3]; the coefficient is null where nothing grows. */
@@ -33,7 +34,6 @@ export type YearChart = {
   readonly across: readonly { readonly at: number; readonly label: string }[];
 };
 
-const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
 const SOME_YEAR = 2001;
 const NARROW = 500;
 /** The strip's top: no crop of the tables uses more than this times grass. */
@@ -79,7 +79,7 @@ export function yearChart(series: YearSeries, paper: YearPaper): YearChart {
 function monthTicks(width: number): YearChart["across"] {
   const start = dayNumber(SOME_YEAR, 1, 1);
   const x = scaleLinear([0, dayNumber(SOME_YEAR + 1, 1, 1) - start], [0, width]);
-  return MONTHS.map((label, index) => ({
+  return SHORT_MONTHS.map((label, index) => ({
     label,
     at: Number(half(x(dayNumber(SOME_YEAR, index + 1, 1) - start))),
   })).filter((_, index) => width > NARROW || index % 2 === 0);
@@ -95,7 +95,7 @@ export type YearRow = {
 
 /** The same month by month. */
 export function yearTable(months: YearSeries): readonly YearRow[] {
-  return MONTHS.map((label, index) => ({
+  return SHORT_MONTHS.map((label, index) => ({
     label,
     use: months.use[index] ?? 0,
     rain: months.rain[index] ?? 0,
@@ -107,7 +107,7 @@ export function yearTable(months: YearSeries): readonly YearRow[] {
 /** The month with the greatest need, and that need a day [m3]; null where none is needed. */
 export function neediest(months: YearSeries): { readonly month: string; readonly need: number } | null {
   const need = Math.max(0, ...months.need);
-  const month = MONTHS[months.need.indexOf(need)];
+  const month = SHORT_MONTHS[months.need.indexOf(need)];
   return need > 0 && month !== undefined ? { month, need } : null;
 }
 
@@ -139,7 +139,7 @@ export function monthSheet(days: readonly SheetDay[]): readonly SheetMonth[] {
   for (const day of days) {
     const key = day.date.slice(0, 7);
     const [year, month] = [Number(day.date.slice(0, 4)), Number(day.date.slice(5, 7))];
-    if (key !== last) months.push({ label: `${MONTHS[month - 1]} ${year}`, cells: [] });
+    if (key !== last) months.push({ label: `${SHORT_MONTHS[month - 1]} ${year}`, cells: [] });
     last = key;
     const column = calendarDate(dayNumber(year, month, Number(day.date.slice(8)))).day - 1;
     months[months.length - 1]?.cells.push({ ...day, column, share: day.given / most });

@@ -2,13 +2,12 @@
 
 import { For, Show } from "solid-js";
 import { calendarDate } from "../units/calendar.ts";
+import { SHORT_MONTHS } from "../units/calendar-names.ts";
 import type { DayPlayer } from "./day-player.ts";
-
-const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
 
 function dayText(day: number): string {
   const { month, day: ofMonth } = calendarDate(day);
-  return `${ofMonth}\u00a0${MONTHS[month - 1] ?? ""}`;
+  return `${ofMonth}\u00a0${SHORT_MONTHS[month - 1] ?? ""}`;
 }
 
 export function DayBar(props: { readonly player: DayPlayer; readonly dipped: boolean }) {

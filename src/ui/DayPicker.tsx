@@ -2,8 +2,8 @@
 
 import { For, Show } from "solid-js";
 import { daysInMonth, parseMonthDay } from "../units/calendar.ts";
+import { SHORT_MONTHS } from "../units/calendar-names.ts";
 
-const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
 const LEAP_YEAR = 2000;
 
 type Props = {
@@ -50,7 +50,7 @@ export function DayPicker(props: Props) {
         <Show when={props.optional || !parts()}>
           <option value="">{props.none ?? "no date"}</option>
         </Show>
-        <For each={MONTHS}>{(name, index) => <option value={index() + 1}>{name}</option>}</For>
+        <For each={SHORT_MONTHS}>{(name, index) => <option value={index() + 1}>{name}</option>}</For>
       </select>
     </span>
   );

@@ -3,13 +3,12 @@
 import { createSignal, Index, Match, Show, Switch } from "solid-js";
 import type { Card } from "../document/worksheet.ts";
 import type { ListGiven } from "../graph/types.ts";
+import { SHORT_MONTHS } from "../units/calendar-names.ts";
 import { editText, unitLabel } from "../units/show.ts";
 import { ContentsRow } from "./ContentsRow.tsx";
 import { readTyped } from "./number-text.ts";
 import { PointsRow } from "./PointsRow.tsx";
 import { useSheet } from "./sheet.ts";
-
-const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
 
 type Props = { readonly card: Card; readonly row: ListGiven };
 
@@ -21,7 +20,7 @@ function MonthsRow(props: Props) {
   const unit = () => entry()?.unit ?? props.row.unit ?? "";
   const values = (): readonly (number | null)[] => {
     const list = entry()?.value ?? props.row.default;
-    return MONTHS.map((_, month) =>
+    return SHORT_MONTHS.map((_, month) =>
       Array.isArray(list) && typeof list[month] === "number" ? list[month] : null,
     );
   };
@@ -29,9 +28,9 @@ function MonthsRow(props: Props) {
     setWrong(null);
     const measure = props.row.measures?.[0] ?? "factor";
     const read = readTyped(sheet, text, measure, unit());
-    if (!read.ok) return setWrong(`${MONTHS[month]}: ${read.message}`);
+    if (!read.ok) return setWrong(`${SHORT_MONTHS[month]}: ${read.message}`);
     if (unit() !== "" && read.unit !== unit())
-      return setWrong(`${MONTHS[month]}: all twelve are in ${unitLabel(unit())}.`);
+      return setWrong(`${SHORT_MONTHS[month]}: all twelve are in ${unitLabel(unit())}.`);
     const next = values().map((value, at) => (at === month ? read.value : (value ?? 0)));
     sheet.edit.given(props.card, props.row, { value: next, unit: unit() });
     sheet.edit.settle();
@@ -48,7 +47,7 @@ function MonthsRow(props: Props) {
         <Index each={values()}>
           {(value, month) => (
             <label>
-              {MONTHS[month]}
+              {SHORT_MONTHS[month]}
               <input
                 inputmode="decimal"
                 autocomplete="off"

@@ -3,11 +3,10 @@
 import { createSignal, For, Show } from "solid-js";
 import type { Card } from "../document/worksheet.ts";
 import type { TextGiven } from "../graph/types.ts";
+import { SHORT_WEEKDAYS } from "../units/calendar-names.ts";
 import { useSheet } from "./sheet.ts";
 
 type Props = { readonly card: Card; readonly row: TextGiven };
-
-const DAYS = ["Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"];
 
 const textOf = (props: Props): string => {
   const entry = props.card.givens[props.row.name]?.value;
@@ -22,7 +21,7 @@ function Weekdays(props: Props) {
       .split(/[\s,]+/);
   const isOn = (day: string) => picked().includes(day.toLowerCase());
   const toggle = (day: string) => {
-    const next = DAYS.filter((one) => (one === day ? !isOn(one) : isOn(one)));
+    const next = SHORT_WEEKDAYS.filter((one) => (one === day ? !isOn(one) : isOn(one)));
     sheet.edit.given(props.card, props.row, { value: next.join(" ").toLowerCase(), unit: "" });
     sheet.edit.settle();
   };
@@ -33,7 +32,7 @@ function Weekdays(props: Props) {
       </span>
       {/* biome-ignore lint/a11y/useSemanticElements: a fieldset cannot be laid out as a grid in every browser. */}
       <span class="weekdays" role="group" aria-label={props.row.label}>
-        <For each={DAYS}>
+        <For each={SHORT_WEEKDAYS}>
           {(day) => (
             <button type="button" aria-pressed={isOn(day)} onClick={() => toggle(day)}>
               {day}

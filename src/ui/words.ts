@@ -1,9 +1,7 @@
 // Small words of the screen: lists and days.
 
 import { calendarDate, parseIsoDate, weekday } from "../units/calendar.ts";
-
-const DAYS = ["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"];
-const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
+import { SHORT_MONTHS, WEEKDAYS } from "../units/calendar-names.ts";
 
 /** "one, two and three". */
 export function listed(items: readonly string[]): string {
@@ -24,7 +22,7 @@ export function dateWords(date: number | string, locale: string): string {
   const day = typeof date === "number" ? date : parseIsoDate(date);
   if (day === null) return String(date);
   const parts = calendarDate(day);
-  const month = MONTHS[parts.month - 1];
+  const month = SHORT_MONTHS[parts.month - 1];
   const words = locale === "en-US" ? `${month} ${parts.day}` : `${parts.day} ${month}`;
-  return `${DAYS[weekday(day) - 1]}, ${words}`;
+  return `${WEEKDAYS[weekday(day) - 1]}, ${words}`;
 }

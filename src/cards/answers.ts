@@ -109,17 +109,16 @@ function driest(asked: Asked): readonly Piece[] {
     " days and got ",
     value("season.driest_year_share_met", "trouble"),
     " of what they would have used.",
-    ...shortFirst(asked),
   ];
 }
 
-/** Which bed runs out first, where one does. */
+/** Which bed runs out first in the driest year, where one does. */
 function shortFirst(asked: Asked): readonly Piece[] {
   if (word(asked, "season.short_first") === "") return [];
   return [
-    " First to go short: ",
+    " In the driest year ",
     value("season.short_first", "growth"),
-    ", from ",
+    " was short first, from ",
     value("season.short_first_day", "trouble"),
     ".",
   ];
@@ -254,6 +253,7 @@ function givesOut(asked: Asked): Sentence | null {
       `${BINDING[bound] ?? bound} Beds are short on `,
       value("season.days_short", "trouble"),
       " days of a usual season.",
+      ...shortFirst(asked),
     ],
   };
 }

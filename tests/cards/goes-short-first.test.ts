@@ -29,7 +29,9 @@ test("names the bed that is served last from a drum too small for both, and says
     state: "ready",
     value: expect.stringMatching(/^\d{4}-\d{2}-\d{2}$/),
   });
-  expect(textOf(whole)).toContain("First to go short: <season.short_first>, from <season.short_first_day>.");
+  expect(textOf(whole)).toContain(
+    "In the driest year <season.short_first> was short first, from <season.short_first_day>.",
+  );
 });
 
 test("says that none does where all have enough, and leaves the sentence out", () => {
@@ -38,5 +40,5 @@ test("says that none does where all have enough, and leaves the sentence out", (
     state: "none",
     reason: "no bed went short in the driest year",
   });
-  expect(textOf(whole)).not.toContain("First to go short");
+  expect(textOf(whole)).not.toContain("was short first");
 });

@@ -11,8 +11,7 @@ import type { Entry, Worksheet } from "../document/worksheet.ts";
 import { recordKey } from "../rainfall/record-key.ts";
 import { worksheetFromFileText, worksheetToFileText } from "../storage/file.ts";
 import type { Edits } from "../ui/sheet.ts";
-import { isoDate } from "../units/calendar.ts";
-import { DAY } from "../units/constants.ts";
+import { today } from "./clock.ts";
 import type { Desk } from "./desk.ts";
 import { download, fileStem } from "./download.ts";
 import type { Folds } from "./folds.ts";
@@ -31,8 +30,6 @@ type Tools = {
   readonly setOpened: (id: string | null) => void;
   readonly setRecord: (key: string, label: string) => void;
 };
-
-const today = (): string => isoDate(Math.floor(Date.now() / (DAY * 1000)));
 
 const roles = {
   isLink: (kind: string, given: string): boolean =>

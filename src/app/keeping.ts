@@ -9,11 +9,11 @@ import { worksheetToFileText } from "../storage/file.ts";
 import { worksheetToLink } from "../storage/link.ts";
 import { chanceId } from "../storage/shelf.ts";
 import type { Keeping, TableName } from "../ui/keeping.ts";
-import { isoDate } from "../units/calendar.ts";
-import { DAY } from "../units/constants.ts";
 import { borrowedIn, unmarkBorrowed } from "./borrowed.ts";
+import { today } from "./clock.ts";
 import type { Desk } from "./desk.ts";
 import { download, fileStem, passOn } from "./download.ts";
+import { freeTitle } from "./free-title.ts";
 import { normalsOf } from "./normals-of.ts";
 import { offline, VERSION } from "./offline.ts";
 import type { makeReader } from "./reader.ts";
@@ -28,8 +28,6 @@ type Tools = {
   readonly original: Worksheet | null;
   readonly refreshSheets: () => Promise<void>;
 };
-
-const today = (): string => isoDate(Math.floor(Date.now() / (DAY * 1000)));
 
 /** The record that the worksheet names or makes up. */
 function recordInUse(session: Session): DailyRecord | null {
@@ -77,7 +75,7 @@ function sheetActs({ session, desk, refreshSheets }: Tools) {
     await session.saver.flush();
     const worksheet = isOpen(id) ? session.worksheet() : await reopen(id);
     if (!worksheet) return;
-    const title = `${worksheet.title} (copy)`;
+    const title = freeTitle(`${worksheet.title} (copy)`, await desk.titlesKept());
     const copied = setWorksheet(worksheet, { title });
     await desk.shelf.save({ id: chanceId(), basedOn: 0, worksheet: copied, at: Date.now() });
     await refreshSheets();

@@ -60,7 +60,7 @@ async function receive(bundle: Bundle): Promise<void> {
   for (const record of bundle.records) void recordShelf.keep(record, Date.now());
   const { made_by, made_on, title } = bundle.worksheet;
   const sent = setWorksheet(bundle.worksheet, { title: freeTitle(title, await titlesKept(), made_by) });
-  const from = `"${title}" was made by ${made_by || "somebody who gave no name"}${made_on ? ` on ${made_on}` : ""}. It opened beside your own.`;
+  const from = `"${title}" was made by ${made_by || "somebody who gave no name"}${made_on ? ` on ${made_on}` : ""}. It is kept as a worksheet of its own, beside any other.`;
   setLaid({
     id: chanceId(),
     revision: 0,

@@ -5,10 +5,9 @@ import { answers } from "../cards/answers.ts";
 import { CARD_KINDS } from "../cards/index.ts";
 import { setGiven } from "../document/edits.ts";
 import type { SavedSheet, Sheet } from "../ui/sheet.ts";
-import { isoDate } from "../units/calendar.ts";
-import { DAY } from "../units/constants.ts";
 import type { ShowOptions } from "../units/show.ts";
 import { createCautions } from "./cautions.ts";
+import { dayHere } from "./clock.ts";
 import type { Desk, Laid } from "./desk.ts";
 import { makeEdits } from "./edits.ts";
 import { createFolds } from "./folds.ts";
@@ -19,8 +18,6 @@ import { makeReader } from "./reader.ts";
 import { createSession } from "./session.ts";
 import { createSizes } from "./sizes.ts";
 import { TEMPLATES } from "./templates.ts";
-
-const when = (milliseconds: number): string => isoDate(Math.floor(milliseconds / (DAY * 1000)));
 
 /** The sheet and the session behind it. */
 export function createSheet(laid: Laid, desk: Desk) {
@@ -40,7 +37,7 @@ export function createSheet(laid: Laid, desk: Desk) {
         listed.value.map(({ id, title, savedAt }) => ({
           id,
           title: title || "a broken one",
-          when: when(savedAt),
+          when: dayHere(savedAt),
           open: id === session.saver.place().id,
         })),
       );

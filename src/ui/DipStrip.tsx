@@ -108,7 +108,7 @@ export function DipStrip(props: { readonly card: Card; readonly row: string; rea
       <Show when={open()}>
         <Portal>
           <dialog
-            class="dip"
+            class="dip sheet-of-paper"
             aria-label={`Dip-stick strip of ${props.card.title}`}
             ref={(element) => queueMicrotask(() => element.showModal())}
             onClose={() => setOpen(false)}

@@ -9,7 +9,9 @@ function Borrowed() {
     <Show when={sheet.keep.borrowed().length > 0}>
       <details class="told">
         <summary>
-          {sheet.keep.borrowed().length} numbers are borrowed from another place: put your own in their stead
+          {sheet.keep.borrowed().length === 1
+            ? "1 number is borrowed from another place: put your own in its stead"
+            : `${sheet.keep.borrowed().length} numbers are borrowed from another place: put your own in their stead`}
         </summary>
         <ul>
           <For each={sheet.keep.borrowed()}>

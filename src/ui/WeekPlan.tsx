@@ -205,7 +205,7 @@ export function WeekPlan() {
       <Show when={open()}>
         <Portal>
           <dialog
-            class="week"
+            class="week sheet-of-paper"
             aria-label="The week's plan"
             aria-busy={sheet.working()}
             ref={(element) => queueMicrotask(() => element.showModal())}

@@ -2,7 +2,6 @@
 
 import type { Model, ModelInput, Outputs } from "../graph/types.ts";
 import { bedDemand } from "../season/demand.ts";
-import { skyOf } from "../season/sky.ts";
 import { bedPart, failedBy } from "./bed-part.ts";
 import { BED_ROWS } from "./bed-rows.ts";
 import { throughYear } from "./bed-year.ts";
@@ -33,7 +32,7 @@ function demandOf(input: ModelInput): Outputs {
     watering_interval: demand.wateringInterval,
     potential_use: demand.potential,
     rain_counted: Math.max(0, demand.potential - demand.seasonNeed * part.efficiency),
-    through_year: throughYear(part, skyOf(record, eto, scale), demand),
+    through_year: throughYear(part, { firstDay: record.firstDay, eto }, demand),
   });
 }
 

@@ -1,6 +1,6 @@
 // What a bed uses, gets from rain and needs through a usual year, week by week and month by month.
 
-import { bedDays, wateredGround } from "../season/bed-days.ts";
+import { wateredGround } from "../season/bed-days.ts";
 import type { BedDemand } from "../season/demand.ts";
 import type { BedPart } from "../season/plan.ts";
 import type { Sky } from "../season/sky.ts";
@@ -57,8 +57,12 @@ function spansOf(daily: Daily, count: number, placeOf: (day: number) => number):
 }
 
 /** A usual year of a bed over all days of the record. */
-export function throughYear(bed: BedPart, sky: Sky, demand: BedDemand): ThroughYear {
-  const { potential } = bedDays(bed, sky);
+export function throughYear(
+  bed: BedPart,
+  sky: Pick<Sky, "firstDay" | "eto">,
+  demand: BedDemand,
+): ThroughYear {
+  const potential = demand.use;
   const perDepth = wateredGround(bed) / bed.efficiency;
   const daily: Daily = {
     potential,

@@ -29,6 +29,8 @@ export type BedDemand = {
   readonly daysWithNeed: number;
   /** Crop use less rain that counted, over the efficiency, on each day [m3]; below 0 where rain is kept for later. */
   readonly daily: Float64Array;
+  /** Potential crop use of each day, depth over the watered ground [m]. */
+  readonly use: Float64Array;
 };
 
 /**
@@ -100,6 +102,7 @@ export function demandOf(
       seasons,
     ),
     daily,
+    use: days.potential,
   };
 }
 

@@ -92,10 +92,10 @@ function boundByPump(machine: Machine, source: Source, held: number, most: numbe
     machine.batteries.short[source.battery] = 1;
     boundBy(ENERGY, within(source, held, most, Infinity, charge));
   }
-  const hands = runningWithin(sun, from, machine.hands.left - source.setUp);
-  if ((source.attended ? time : 0) > hands) {
-    boundBy(BY_HAND, source.attended ? within(source, held, most, hands, Infinity) : 0);
-  }
+  const spare = machine.hands.left - source.setUp;
+  const running = source.attended ? time : 0;
+  const hands = spare < 0 ? spare : runningWithin(sun, from, spare);
+  if (running > hands) boundBy(BY_HAND, spare < 0 ? 0 : within(source, held, most, hands, Infinity));
 }
 
 function boundBySun(source: Source, held: number, most: number, running: number): void {

@@ -416,6 +416,22 @@ describe("a pump that hangs on a panel alone", () => {
     expect(elapsedAt([0, 0, 1800], 900)).toBe(1.5 * HOUR);
   });
 
+  test("is not set up by someone who has no time for that, though nobody stands beside it", () => {
+    const within = (seconds: number) =>
+      given(
+        ran(
+          pumping({
+            deliveries: [delivery({ sun: sunOf(1, 1, 6), setUp: 300, attended: false })],
+            beds: [thirsty(100)],
+            minutesPerDay: seconds,
+          }),
+          dry(),
+        ),
+      );
+    expect(within(299)).toBe(0);
+    expect(within(300)).toBeGreaterThan(0);
+  });
+
   test("with more sun never gives less", () => {
     fc.assert(
       fc.property(share, share, fc.integer({ min: 0, max: 8 }), between(50, 2000), (a, b, hours, litres) => {

@@ -134,10 +134,12 @@ function longest(asked: Asked, kind: string, row: string): string | null {
   return best?.id ?? null;
 }
 
-function charge(asked: Asked): readonly Piece[] {
-  const battery = asked.cards.find((card) => number(asked, `${card.id}.waterings_per_charge`) !== null);
-  if (!battery) return ["."];
-  return [", and a charge does it ", value(`${battery.id}.waterings_per_charge`, "power"), " times."];
+/** How far a charge of the battery behind this pump goes. */
+function charge(asked: Asked, pump: string): readonly Piece[] {
+  const fed = word(asked, `${pump}.pump`) || pump;
+  const id = `${word(asked, `${fed}.powered_by`)}.waterings_per_charge`;
+  if (number(asked, id) === null) return ["."];
+  return [", and a charge waters all beds on its battery ", value(id, "power"), " times."];
 }
 
 /** Said where one tankful is not enough: the pump's time alone would promise too much. */
@@ -159,7 +161,7 @@ function watering(asked: Asked): Sentence | null {
         "The longest watering takes the pump ",
         value(watch, "power"),
         ...waiting(asked, pump),
-        ...charge(asked),
+        ...charge(asked, pump),
       ],
     };
   }

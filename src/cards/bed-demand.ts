@@ -10,6 +10,7 @@ import { all, numberOf, outcomes, recordOf, seriesOf, wordOf } from "./inputs.ts
 const NEEDS = [
   "peak_day_need",
   "season_need",
+  "easy_depth",
   "watering_volume",
   "watering_interval",
   "potential_use",
@@ -28,6 +29,7 @@ function demandOf(input: ModelInput): Outputs {
   return outcomes({
     peak_day_need: demand.peakDayNeed,
     season_need: demand.seasonNeed,
+    easy_depth: demand.easyDepth,
     watering_volume: demand.wateringVolume,
     watering_interval: demand.wateringInterval,
     potential_use: demand.potential,

@@ -111,12 +111,22 @@ const NEED: readonly Row[] = [
 
 const GIVING: readonly Row[] = [
   output(
+    "easy_depth",
+    "Easy half, as a depth",
+    "demand",
+    "depth",
+    "What full-grown roots find before they hold back; of several crops, the one that has least.",
+    `${FAO}, chapter 8: readily available water`,
+    { hidden: true },
+  ),
+  output(
     "watering_volume",
     "A good watering",
     "demand",
     "volume",
     "What fills the roots' soil again when the easy half is gone, over what reaches the roots; of several crops, the one that has least.",
     `${FAO}, chapter 8: readily available water`,
+    { relations: ["easy_depth * planted_area * watered_share / efficiency"] },
   ),
   output(
     "watering_interval",

@@ -92,7 +92,8 @@ function comparison(input: ModelInput, rig: Rig): Figure {
   const gain = measured !== null && computed > 0 ? measured / computed : 1;
   const rows = waysOf(input, rig).map((way) => {
     const run = runUnder(way.rig, way.rig.lift);
-    const time = timeOf(input, way.rig, gain, ...(way.rig === rig ? [] : [ROUGHLY]));
+    const time =
+      way.rig === rig ? numberOrNull(input, "watering_time") : timeOf(input, way.rig, gain, ROUGHLY);
     return [way.label, run.flow * gain, time, run.current];
   });
   return {
@@ -169,9 +170,17 @@ export const comparing: Model = {
     "pump.open_flow",
     "pump.believed_share",
     "largest_watering",
+    "watering_time",
     "measured.flow",
   ],
-  optional: [...HOSE_MAY_LACK, "pump.open_flow", "pump.believed_share", "largest_watering", "measured.flow"],
+  optional: [
+    ...HOSE_MAY_LACK,
+    "pump.open_flow",
+    "pump.believed_share",
+    "largest_watering",
+    "watering_time",
+    "measured.flow",
+  ],
   outputs: ["what_if", "curves", "hose_wins"],
   run: (input) => {
     const rig = rigOf(input);

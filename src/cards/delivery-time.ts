@@ -1,7 +1,7 @@
 // How long a watering takes and how long the tank lasts, while its level falls and the lift grows.
 
 import type { Model, ModelInput, Outcome, Outputs } from "../graph/types.ts";
-import { greatestLift } from "../physics/pump-run.ts";
+import { greatestLift, type PumpRun } from "../physics/pump-run.ts";
 import type { Vessel } from "../physics/vessel.ts";
 import { type PumpedTank, type Watering, watering } from "../physics/watering-time.ts";
 import { HOSE_MAY_LACK, HOSE_TAKES, type Rig, rigOf, runUnder } from "./delivery-rig.ts";
@@ -54,13 +54,21 @@ function wholeTime(done: Watering, wanted: number, last: number): Outcome {
     : { none: "the tank falls too low for the pump first" };
 }
 
-const runningAt = (rig: Rig, gain: number) => (lift: number) => {
-  const run = runUnder(rig, lift);
-  return { ...run, flow: run.flow * gain };
-};
+/** Its point under a lift; a watering asks for the same lifts twice, for its time and for its charge. */
+function runningAt(rig: Rig, gain: number): (lift: number) => PumpRun {
+  const solved = new Map<number, PumpRun>();
+  return (lift) => {
+    const known = solved.get(lift);
+    if (known) return known;
+    const run = runUnder(rig, lift);
+    const scaled = { ...run, flow: run.flow * gain };
+    solved.set(lift, scaled);
+    return scaled;
+  };
+}
 
 /** Time of the largest watering from the full tank, or null where there is none or the tank falls too low for it [s]. */
-export function timeOf(input: ModelInput, rig: Rig, gain: number, close = CLOSE): number | null {
+export function timeOf(input: ModelInput, rig: Rig, gain: number, close: number): number | null {
   const largest = numberOrNull(input, "largest_watering");
   if (largest === null) return null;
   const tank = tankOf(input, rig);

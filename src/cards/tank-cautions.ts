@@ -95,6 +95,14 @@ export const TANK_CAUTIONS: readonly Caution[] = [
     weight: "trouble",
   },
   {
+    id: "dipped_over_the_brim",
+    if: "level_today > water_height",
+    text: "Dipped at {level_today}, yet full its water stands at {water_height}: one of the two is wrong. Until then it counts as full today.",
+    beside: "level_today",
+    source: DEFINITION,
+    weight: "trouble",
+  },
+  {
     id: "overflow_loop",
     where: { row: "overflow_ends", word: "loop" },
     text: "Its overflow comes round to itself, so that a full circle spills on the ground where nobody looks. Let one of them overflow away, by a hose as wide as its inlets, well clear of foundations.",

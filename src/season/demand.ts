@@ -19,7 +19,9 @@ export type BedDemand = {
   readonly seasonNeed: number;
   /** Potential crop use in the season; mean of whole seasons [m3]. */
   readonly potential: number;
-  /** Water within easy reach of full-grown roots, of the crop that has least, over the efficiency [m3]. */
+  /** Depth of water within easy reach of full-grown roots, of the crop that has least [m]. */
+  readonly easyDepth: number;
+  /** That over the watered ground and the efficiency [m3]. */
   readonly wateringVolume: number;
   /** How long that lasts on peak days; null where a peak day needs nothing [s]. */
   readonly wateringInterval: number | null;
@@ -88,12 +90,14 @@ export function demandOf(
   const perDepth = wateredGround(bed) / bed.efficiency;
   const daily = days.potential.map((use, day) => (use - (counted[day] as number)) * perDepth);
   const peakDayNeed = Math.max(0, peakDay(daily, seasons));
-  const wateringVolume = highest(days.trigger, seasons) * perDepth;
+  const easyDepth = highest(days.trigger, seasons);
+  const wateringVolume = easyDepth * perDepth;
   return {
     peakDayNeed,
     // Never less than nothing but by rounding.
     seasonNeed: seasons.reduce((sum, span) => sum + Math.max(0, sumOver(daily, span)), 0) / seasons.length,
     potential: potential * wateredGround(bed),
+    easyDepth,
     wateringVolume,
     wateringInterval: peakDayNeed > 0 ? (wateringVolume / peakDayNeed) * DAY : null,
     firstSoak: highest(days.total, seasons) * perDepth,

@@ -216,4 +216,12 @@ describe("a tank that starts from a common one", () => {
     );
     expect(cautionIds(tank({}))).not.toContain("barrel: slender_tank");
   });
+
+  test("a dip deeper than the tank's full water is flagged beside it; one up to the brim is not", () => {
+    const dipped = (inches: number) =>
+      cautionIds(tank({ water_height: [33.5, "in"], level_today: [inches, "in"] }));
+    expect(dipped(34)).toContain("barrel: dipped_over_the_brim");
+    expect(dipped(33.5)).not.toContain("barrel: dipped_over_the_brim");
+    expect(cautionIds(tank({}))).not.toContain("barrel: dipped_over_the_brim");
+  });
 });

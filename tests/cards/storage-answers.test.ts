@@ -121,3 +121,28 @@ describe("the season's answers on storage", () => {
     expect(lead(goats)).toContain("at the peak of the season, not counting goats.");
   });
 });
+
+test("the sentence on the longest watering tells of the battery behind that very pump, not of the first one", () => {
+  const hose = (bilge: string, length: number): Givens => ({
+    from: "tub",
+    pump: bilge,
+    hose_length: [length, "ft"],
+  });
+  const bed = (by: string, length: number): Givens => ({ ...BED, length: [length, "ft"], watered_by: [by] });
+  const sheet = whole({
+    tub: ["tank", UPRIGHT],
+    cell_a: ["battery", {}],
+    cell_b: ["battery", {}],
+    bilge_a: ["pump", { powered_by: "cell_a" }],
+    bilge_b: ["pump", { powered_by: "cell_b" }],
+    hose_a: ["delivery", hose("bilge_a", 20)],
+    hose_b: ["delivery", hose("bilge_b", 100)],
+    bed_a: ["bed", bed("hose_a", 5)],
+    bed_b: ["bed", bed("hose_b", 20)],
+  });
+  expect(numberAt(sheet, "hose_b.watering_time")).toBeGreaterThan(numberAt(sheet, "hose_a.watering_time"));
+  const said = answers({ cards: sheet.worksheet.cards, result: (id) => sheet.results.get(id) });
+  const pieces = JSON.stringify(said.find(({ id }) => id === "watering")?.pieces);
+  expect(pieces).toContain("cell_b.waterings_per_charge");
+  expect(pieces).not.toContain("cell_a.waterings_per_charge");
+});

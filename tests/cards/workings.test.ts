@@ -158,7 +158,13 @@ test("a bed's need, how long a watering lasts and its soak are shown with the nu
   const read = readWorksheetText(readFileSync(new URL("hillside-totes.json", FOLDER), "utf8"));
   if (!read.ok) throw new Error("the template cannot be read");
   const whole = workOut(read.worksheet, CARD_KINDS);
-  for (const name of ["season_need", "watering_interval", "soak_pass_volume", "soak_time"]) {
+  for (const name of [
+    "season_need",
+    "watering_volume",
+    "watering_interval",
+    "soak_pass_volume",
+    "soak_time",
+  ]) {
     expect(working(whole, `long_bed.${name}`), name).toMatch(/\d.* [÷×] .*\d.* = \d/);
     expect(ratios(whole, `long_bed.${name}`), name).toEqual([expect.closeTo(1, 9)]);
   }

@@ -34,6 +34,8 @@ export default defineConfig({
       },
       workbox: {
         globPatterns: ["**/*.{js,css,html,svg,png,woff2,webmanifest}"],
+        // The picture is for whoever reads about the project; the page never shows it.
+        globIgnores: ["picture.png"],
         inlineWorkboxRuntime: true,
         cleanupOutdatedCaches: true,
         navigateFallback: "/index.html",
@@ -42,5 +44,12 @@ export default defineConfig({
   ],
   define: { "import.meta.env.VITE_VERSION": JSON.stringify(version) },
   worker: { format: "es" },
-  build: { target: "es2022", assetsInlineLimit: 0, sourcemap: false, modulePreload: { polyfill: false } },
+  build: {
+    target: "es2022",
+    assetsInlineLimit: 0,
+    sourcemap: false,
+    modulePreload: { polyfill: false },
+    // All of it is kept on the device at the first visit: in one piece it comes no later than in many.
+    chunkSizeWarningLimit: 1000,
+  },
 });

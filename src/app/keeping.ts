@@ -1,6 +1,7 @@
 // Keeping, handing on and taking along: what the page can do with whole worksheets.
 
 import { createSignal } from "solid-js";
+import { copyTitle } from "../document/copy-title.ts";
 import { setWorksheet } from "../document/edits.ts";
 import { recordNames } from "../document/record-names.ts";
 import type { Worksheet } from "../document/worksheet.ts";
@@ -75,9 +76,10 @@ function sheetActs({ session, desk, refreshSheets }: Tools) {
     await session.saver.flush();
     const worksheet = isOpen(id) ? session.worksheet() : await reopen(id);
     if (!worksheet) return;
-    const title = freeTitle(`${worksheet.title} (copy)`, await desk.titlesKept());
+    const title = freeTitle(copyTitle(worksheet.title), await desk.titlesKept());
     const copied = setWorksheet(worksheet, { title });
-    await desk.shelf.save({ id: chanceId(), basedOn: 0, worksheet: copied, at: Date.now() });
+    const kept = await desk.shelf.save({ id: chanceId(), basedOn: 0, worksheet: copied, at: Date.now() });
+    if (!kept.ok) session.say(kept.failure.text);
     await refreshSheets();
   };
   const remove = async (id: string): Promise<void> => {
@@ -92,8 +94,10 @@ function sheetActs({ session, desk, refreshSheets }: Tools) {
   const bringBack = async (): Promise<void> => {
     const thrown = desk.thrown();
     if (!thrown) return;
-    desk.setThrown(null);
-    await desk.shelf.save({ ...thrown, basedOn: 0, at: Date.now() });
+    const back = await desk.shelf.save({ ...thrown, basedOn: 0, at: Date.now() });
+    // Refused, it stays at hand to be brought back once there is room.
+    if (back.ok) desk.setThrown(null);
+    else session.say(back.failure.text);
     await refreshSheets();
   };
   return { rename, copy, remove, bringBack };

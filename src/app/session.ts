@@ -67,6 +67,7 @@ export function createSession(laid: Laid, desk: Desk) {
     revision: laid.revision,
     now: () => Date.now(),
     onSaved: (outcome) => {
+      if (outcome.ok && refused()) setNotice("");
       setRefused(!outcome.ok);
       setSaved(outcome.ok ? "Saved" : "Not saved");
       if (!outcome.ok) {

@@ -1,6 +1,7 @@
 // Edits of whole cards: adding, removing, copying, naming, moving. Links and formulas elsewhere follow.
 
 import { renameInFormula } from "../formula/rename.ts";
+import { copyTitle } from "./copy-title.ts";
 import { type GivenRoles, mapCard, mapCards, mapGivens, relink, withCards } from "./entries.ts";
 import { frozen } from "./freeze.ts";
 import { freshId, idProblem, isSingle } from "./ids.ts";
@@ -48,7 +49,7 @@ export function addCard(worksheet: Worksheet, kind: string, card: NewCard = {}):
 export function copyCard(worksheet: Worksheet, id: string): Worksheet {
   const original = worksheet.cards.find((card) => card.id === id);
   if (!original || isSingle(id) || !hasRoom(worksheet)) return worksheet;
-  const title = `${original.title.slice(0, LIMITS.title - " (copy)".length)} (copy)`;
+  const title = copyTitle(original.title);
   return insert(worksheet, { ...original, id: freshId(worksheet, original.kind, original.id), title }, id);
 }
 

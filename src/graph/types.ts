@@ -273,9 +273,9 @@ export type CardKind = {
   readonly single?: true;
   /** Text row that holds the rain record's content key; the screen offers to bring one in. */
   readonly record?: string;
-  /** Offers to run the season with this card smaller and bigger, where the row is not `none`; `ask` is the button. */
   /** Charts and tables that the card shows, each out of a hidden row. */
   readonly figures?: readonly FigureRow[];
+  /** Offers to run the season with this card smaller and bigger, where the row is not `none`; `ask` is the button. */
   readonly sizes?: { readonly ask: string; readonly where: string };
   /** Row that holds the shape of what it stores; the screen offers a dip-stick strip of it. */
   readonly vessel?: string;

@@ -1,6 +1,7 @@
 // Several worksheets kept in one browser. Every answer is a value: what the browser refuses is said, never thrown.
 // Two tabs never lose work: a save that started from an older revision than the kept one becomes a sheet of its own.
 
+import { copyTitle } from "../document/copy-title.ts";
 import type { ReadProblem } from "../document/plain.ts";
 import { sameData } from "../document/same.ts";
 import type { Worksheet } from "../document/worksheet.ts";
@@ -108,7 +109,7 @@ async function save(store: KeyValueStore, newId: () => string, request: SaveRequ
     return decision === "already" ? before : ({ id, revision, savedAt: at, worksheet } satisfies SavedSheet);
   });
   if (outcome) return outcome;
-  const title = `${worksheet.title} (copy)`;
+  const title = copyTitle(worksheet.title);
   const copy = {
     id: newId(),
     revision: 1,

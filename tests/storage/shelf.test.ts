@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { setGiven, setWorksheet } from "../../src/document/edits.ts";
+import { LIMITS } from "../../src/document/limits.ts";
 import type { Worksheet } from "../../src/document/worksheet.ts";
 import { browserStore } from "../../src/storage/browser-store.ts";
 import { chanceId, makeShelf } from "../../src/storage/shelf.ts";
@@ -90,6 +91,16 @@ describe("two tabs", () => {
       setWorksheet(gallons(3), { title: "The plot behind the mill (copy)" }),
     );
     expect(value(await shelf.save(request(gallons(4), 1, 9, "sheet-1"))).conflict).toBe(null);
+  });
+
+  test("a copy whose title is as long as a title may be can still be opened", async () => {
+    const { shelf } = shelfAndStore();
+    const long = (volume: number) => setWorksheet(gallons(volume), { title: "x".repeat(LIMITS.title) });
+    await shelf.save(request(long(1), 0));
+    await shelf.save(request(long(2), 1));
+    const { id, conflict } = value(await shelf.save(request(long(3), 1)));
+    expect(conflict?.title).toHaveLength(LIMITS.title);
+    expect((await openedOn(shelf, id)).worksheet.title).toBe(conflict?.title);
   });
 
   test("that both did the same is no conflict", async () => {

@@ -1,7 +1,7 @@
 // One open worksheet: gives the components the sheet they stand in, and listens to keys and to the page being left.
 
 import { onCleanup } from "solid-js";
-import { Page } from "../ui/Page.tsx";
+import { Page } from "../ui/page/Page.tsx";
 import { SheetContext } from "../ui/sheet.ts";
 import type { Desk, Laid } from "./desk.ts";
 import { createSheet } from "./sheet-maker.ts";

@@ -1,10 +1,10 @@
 // Numbers of somebody else's place in a received worksheet: marked on arrival, listed until they are replaced.
 
-import { localNumbers } from "../cards/local-numbers.ts";
 import { effective } from "../document/effective.ts";
 import { mapCards, mapGivens, withCards } from "../document/entries.ts";
 import { frozen } from "../document/freeze.ts";
 import type { Entry, Worksheet } from "../document/worksheet.ts";
+import { localNumbers } from "../kinds/local-numbers.ts";
 
 const isFilled = ({ value }: Entry): boolean => value !== null && value !== "";
 

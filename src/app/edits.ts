@@ -1,6 +1,5 @@
 // What the components may do, each as an edit with a label that undo can name.
 
-import { CARD_KINDS } from "../cards/index.ts";
 import { emptyWorksheet } from "../document/blank.ts";
 import { copyCard, moveCard, removeCard, renameCard } from "../document/card-edits.ts";
 import { setGiven, setLife, setMeasured, setPrice, setWorksheet } from "../document/edits.ts";
@@ -8,6 +7,7 @@ import { editLabel } from "../document/history.ts";
 import { recordNames } from "../document/record-names.ts";
 import { swapped } from "../document/swap.ts";
 import type { Entry, Worksheet } from "../document/worksheet.ts";
+import { CARD_KINDS } from "../kinds/index.ts";
 import { recordKey } from "../rainfall/record-key.ts";
 import { worksheetFromFileText, worksheetToFileText } from "../storage/file.ts";
 import type { Edits } from "../ui/sheet.ts";

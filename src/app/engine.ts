@@ -1,12 +1,12 @@
 // Turns a worksheet into results: graph, evaluation, the record it asks for, and the worker's answers as they come.
 
 import { createSignal } from "solid-js";
-import { CARD_KINDS } from "../cards/index.ts";
 import { effective } from "../document/effective.ts";
 import type { Worksheet } from "../document/worksheet.ts";
 import { type Graph, graphFor } from "../graph/build.ts";
 import { evaluate, type Results } from "../graph/evaluate.ts";
 import type { Outputs } from "../graph/types.ts";
+import { CARD_KINDS } from "../kinds/index.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import type { WorkerClient } from "../worker/client.ts";
 import { supplyRecord } from "../worker/settle.ts";

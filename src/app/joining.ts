@@ -1,13 +1,13 @@
 // Putting cards on the sheet already joined to what stands there, one by one or a whole place at once.
 
-import { linksBack, linksForward } from "../cards/first-links.ts";
-import { FIRST_NUMBERS } from "../cards/first-numbers.ts";
-import { CARD_KINDS } from "../cards/index.ts";
-import { layOut, type Wish } from "../cards/lay-out.ts";
 import { addCard } from "../document/card-edits.ts";
 import { setGiven } from "../document/edits.ts";
 import type { Card, Worksheet } from "../document/worksheet.ts";
 import type { Result } from "../graph/types.ts";
+import { linksBack, linksForward } from "../kinds/first-links.ts";
+import { FIRST_NUMBERS } from "../kinds/first-numbers.ts";
+import { CARD_KINDS } from "../kinds/index.ts";
+import { layOut, type Wish } from "../kinds/lay-out.ts";
 
 /** Adds a card, joined to what stands before it, and what waited for such a card joined to it. */
 export function addJoined(worksheet: Worksheet, kind: string, title: string): Worksheet {

@@ -9,7 +9,7 @@ import type { DailyRecord } from "../rainfall/record.ts";
 import { worksheetToFileText } from "../storage/file.ts";
 import { worksheetToLink } from "../storage/link.ts";
 import { chanceId } from "../storage/shelf.ts";
-import type { Keeping, TableName } from "../ui/keeping.ts";
+import type { Keeping, TableName } from "../ui/dialogs/keeping.ts";
 import { borrowedIn, unmarkBorrowed } from "./borrowed.ts";
 import { today } from "./clock.ts";
 import type { Desk } from "./desk.ts";

@@ -5,7 +5,7 @@ import type { Choices, ImportReport, ImportResult, Question } from "../rainfall/
 import { joinRecords } from "../rainfall/join-records.ts";
 import type { GaugeResult } from "../rainfall/own-gauge.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
-import type { RainAssumption, RainPreview } from "../ui/rain-import.ts";
+import type { RainAssumption, RainPreview } from "../ui/dialogs/rain-import.ts";
 import type { ShowOptions } from "../units/show.ts";
 import { gapsOf, stripOf } from "./rain-strip.ts";
 import { answeredOf, assumptionsOf, factsOf } from "./rain-words.ts";

@@ -2,7 +2,7 @@
 
 import type { DailyRecord } from "../rainfall/record.ts";
 import { runsOf, yearTotals } from "../rainfall/statistics.ts";
-import type { MonthState, StripYear } from "../ui/rain-import.ts";
+import type { MonthState, StripYear } from "../ui/dialogs/rain-import.ts";
 import { dayNumber, isoDate } from "../units/calendar.ts";
 import { type ShowOptions, showQuantity } from "../units/show.ts";
 

@@ -1,7 +1,7 @@
 // What an import found and did, in sentences, and what it took for granted, as choices.
 
 import type { Choices, ImportReport, Question } from "../rainfall/import-result.ts";
-import type { RainAssumption } from "../ui/rain-import.ts";
+import type { RainAssumption } from "../ui/dialogs/rain-import.ts";
 import { isoDate } from "../units/calendar.ts";
 
 const UNITS: Readonly<Record<string, string>> = {

@@ -4,7 +4,7 @@ import { createSignal } from "solid-js";
 import type { Choices, ImportResult, Question } from "../rainfall/import-result.ts";
 import { type GaugeResult, readOwnGauge } from "../rainfall/own-gauge.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
-import type { RainImport } from "../ui/rain-import.ts";
+import type { RainImport } from "../ui/dialogs/rain-import.ts";
 import type { ShowOptions } from "../units/show.ts";
 import type { WorkerClient } from "../worker/client.ts";
 import { type Arriving, AS_IT_IS, fromFile, fromGauge, previewOf, settled } from "./rain-arriving.ts";

@@ -1,12 +1,12 @@
 // Reading results for the screen: shown texts, labels, origins, movements, workings.
 
 import { type Accessor, createMemo, untrack } from "solid-js";
-import { CARD_KINDS } from "../cards/index.ts";
 import type { Card } from "../document/worksheet.ts";
 import { type Explanation, explain } from "../graph/explain.ts";
 import { type Movement, movement } from "../graph/moved.ts";
 import { labelOf, shownValue } from "../graph/shown.ts";
 import type { Result, Row } from "../graph/types.ts";
+import { CARD_KINDS } from "../kinds/index.ts";
 import type { StoredSeries } from "../scene/stored-water.ts";
 import type { MeasureName } from "../units/measures.ts";
 import { type ShowOptions, unitFor } from "../units/show.ts";

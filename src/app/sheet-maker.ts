@@ -1,9 +1,9 @@
 // Puts together what the components may know and do, out of the session, the graph and the shelves.
 
 import { createMemo, createSignal } from "solid-js";
-import { answers } from "../cards/answers.ts";
-import { CARD_KINDS } from "../cards/index.ts";
 import { setGiven } from "../document/edits.ts";
+import { answers } from "../kinds/answers.ts";
+import { CARD_KINDS } from "../kinds/index.ts";
 import type { SavedSheet, Sheet } from "../ui/sheet.ts";
 import type { ShowOptions } from "../units/show.ts";
 import { createCautions } from "./cautions.ts";

@@ -5,7 +5,7 @@ import type { SizePoint } from "../scene/size-curve.ts";
 import type { SeasonPlan } from "../season/plan.ts";
 import { kneeOf } from "../studies/knee.ts";
 import { SIZE_MULTIPLES } from "../studies/tank-sizes.ts";
-import type { SizeStudy, Sizes } from "../ui/sizes.ts";
+import type { SizeStudy, Sizes } from "../ui/charts/sizes.ts";
 import type { WorkerClient } from "../worker/client.ts";
 import type { Engine } from "./engine.ts";
 

@@ -1,10 +1,10 @@
 // What goes out as CSV: every quantity, the shopping list, the season day by day, the record.
 
-import { CARD_KINDS } from "../cards/index.ts";
 import type { Worksheet } from "../document/worksheet.ts";
+import { CARD_KINDS } from "../kinds/index.ts";
 import { csvText, recordToCsv } from "../rainfall/export-csv.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
-import type { TableName } from "../ui/keeping.ts";
+import type { TableName } from "../ui/dialogs/keeping.ts";
 import { isoDate } from "../units/calendar.ts";
 import { MEASURES } from "../units/measures.ts";
 import { unitFor } from "../units/show.ts";

@@ -1,8 +1,8 @@
 // The command line: a worksheet in, a report or one JSON object out. Thin over the same modules as the page.
 
 import { readFileSync } from "node:fs";
-import { CARD_KINDS } from "../cards/index.ts";
 import type { Worksheet } from "../document/worksheet.ts";
+import { CARD_KINDS } from "../kinds/index.ts";
 import { readRainCsv } from "../rainfall/import-csv.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { recordKey } from "../rainfall/record-key.ts";

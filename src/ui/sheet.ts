@@ -1,19 +1,19 @@
 // What the components may know and do: the worksheet, its results, and the edits. The app provides it.
 
 import { type Accessor, createContext, useContext } from "solid-js";
-import type { Sentence } from "../cards/answers.ts";
-import type { Wish } from "../cards/lay-out.ts";
 import type { Card, Entry, UnitSystemName, Worksheet } from "../document/worksheet.ts";
 import type { ShownCaution } from "../graph/cautions.ts";
 import type { Explanation } from "../graph/explain.ts";
 import type { Movement } from "../graph/moved.ts";
 import type { CardKind, CardKinds, LinkGiven, Problem, Result, Row } from "../graph/types.ts";
+import type { Sentence } from "../kinds/answers.ts";
+import type { Wish } from "../kinds/lay-out.ts";
 import type { StoredSeries } from "../scene/stored-water.ts";
 import type { ReadOptions } from "../units/read.ts";
 import type { ShowOptions } from "../units/show.ts";
-import type { Keeping } from "./keeping.ts";
-import type { RainEdits, RainImport } from "./rain-import.ts";
-import type { Sizes } from "./sizes.ts";
+import type { Sizes } from "./charts/sizes.ts";
+import type { Keeping } from "./dialogs/keeping.ts";
+import type { RainEdits, RainImport } from "./dialogs/rain-import.ts";
 
 export type SavedSheet = {
   readonly id: string;

@@ -1,6 +1,6 @@
 // The worker: keeps the records it was sent, runs heavy models, reads rain files, and studies in slices.
 
-import { CARD_KINDS } from "../cards/index.ts";
+import { CARD_KINDS } from "../kinds/index.ts";
 import { readRainFile } from "../rainfall/import-csv.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { tankSizes } from "../studies/tank-sizes.ts";

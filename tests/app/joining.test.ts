@@ -1,11 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { addJoined, laidOut, stillToSay } from "../../src/app/joining.ts";
-import { CARD_KINDS } from "../../src/cards/index.ts";
-import type { Wish } from "../../src/cards/lay-out.ts";
 import { emptyWorksheet } from "../../src/document/blank.ts";
 import { setGiven } from "../../src/document/edits.ts";
 import type { Worksheet } from "../../src/document/worksheet.ts";
+import { CARD_KINDS } from "../../src/kinds/index.ts";
+import type { Wish } from "../../src/kinds/lay-out.ts";
 import { workOut } from "../../src/worker/settle.ts";
 
 const given = (sheet: Worksheet, id: string, name: string) =>

@@ -1,12 +1,12 @@
 import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { CARD_KINDS } from "../../src/cards/index.ts";
 import { readWorksheetText } from "../../src/document/check.ts";
 import { setGiven } from "../../src/document/edits.ts";
 import type { Worksheet } from "../../src/document/worksheet.ts";
 import { cautionsOf } from "../../src/graph/cautions.ts";
 import { shownValue } from "../../src/graph/shown.ts";
+import { CARD_KINDS } from "../../src/kinds/index.ts";
 import { waterOf } from "../../src/scene/day-water.ts";
 import { layoutPlace } from "../../src/scene/layout.ts";
 import { type Asked, readPlace } from "../../src/scene/read-place.ts";

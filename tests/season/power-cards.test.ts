@@ -2,11 +2,11 @@
 
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { dayNote } from "../../src/cards/day-words.ts";
-import { CARD_KINDS } from "../../src/cards/index.ts";
-import type { DayNotes } from "../../src/cards/season-outputs.ts";
 import { readWorksheetText } from "../../src/document/check.ts";
 import type { Worksheet } from "../../src/document/worksheet.ts";
+import { dayNote } from "../../src/kinds/bed/day-words.ts";
+import { CARD_KINDS } from "../../src/kinds/index.ts";
+import type { DayNotes } from "../../src/kinds/season/outputs.ts";
 import { BOUNDS, type SeasonPlan } from "../../src/season/plan.ts";
 import { toSi } from "../../src/units/unit.ts";
 import { workOut } from "../../src/worker/settle.ts";
@@ -17,7 +17,7 @@ import {
   sheetOf,
   type Whole,
   workedOut,
-} from "../cards/made-up-sheets.ts";
+} from "../kinds/made-up-sheets.ts";
 
 const TUB: Givens = { capacity: [100, "gal"], water_height: [3, "ft"], ground_height: [0, "ft"] };
 const BED: Givens = { length: [16, "ft"], width: [4, "ft"], watered_by: ["hose"], cover: "covered" };

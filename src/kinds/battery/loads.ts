@@ -1,0 +1,76 @@
+// What the pumps on a battery ask of it, whether through a card of their own or straight from a hose.
+
+import type { Row } from "../../graph/types.ts";
+import { DEFINITION, formula, gather, output } from "../rows.ts";
+
+export const LOAD_ROWS: readonly Row[] = [
+  gather(
+    "largest_by_hose",
+    "Largest load, hoses straight on it",
+    "series",
+    { kind: "delivery", by: "powered_by", take: "own_drawn_power", how: "list" },
+    "The pump that takes the most.",
+    { hidden: true },
+  ),
+  gather(
+    "largest_by_pump",
+    "Largest load, pumps on it",
+    "series",
+    { kind: "pump", by: "powered_by", take: "running_power", how: "list" },
+    "The pump that takes the most.",
+    { hidden: true },
+  ),
+  gather(
+    "round_by_hose",
+    "One watering of all beds takes, hoses straight on it",
+    "energy",
+    { kind: "delivery", by: "powered_by", take: "own_round_energy", how: "sum" },
+    "What one watering of every bed takes.",
+    { hidden: true },
+  ),
+  gather(
+    "round_by_pump",
+    "One watering of all beds takes, pumps on it",
+    "energy",
+    { kind: "pump", by: "powered_by", take: "round_energy", how: "sum" },
+    "What one watering of every bed takes.",
+    { hidden: true },
+  ),
+  gather(
+    "peak_by_hose",
+    "A peak day takes, hoses straight on it",
+    "energy",
+    { kind: "delivery", by: "powered_by", take: "own_peak_energy", how: "sum" },
+    "What a peak day's watering takes.",
+    { hidden: true },
+  ),
+  gather(
+    "peak_by_pump",
+    "A peak day takes, pumps on it",
+    "energy",
+    { kind: "pump", by: "powered_by", take: "peak_energy", how: "sum" },
+    "What a peak day's watering takes.",
+    { hidden: true },
+  ),
+  output("largest_load", "Largest load", "loading", "power", "The pump that takes the most.", DEFINITION, {
+    minor: true,
+  }),
+  formula(
+    "round_energy",
+    "One watering of all beds takes",
+    "energy",
+    "round_by_hose + round_by_pump",
+    "What one watering of every bed takes.",
+    DEFINITION,
+    { minor: true },
+  ),
+  formula(
+    "peak_energy",
+    "A peak day takes",
+    "energy",
+    "peak_by_hose + peak_by_pump",
+    "What a peak day's watering takes.",
+    DEFINITION,
+    { minor: true },
+  ),
+];

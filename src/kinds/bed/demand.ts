@@ -1,0 +1,56 @@
+// What a bed needs, worked out over the record with water never short.
+
+import type { Model, ModelInput, Outputs } from "../../graph/types.ts";
+import { bedDemand } from "../../season/demand.ts";
+import { all, numberOf, outcomes, recordOf, seriesOf, wordOf } from "../inputs.ts";
+import { bedPart, failedBy } from "./bed-part.ts";
+import { BED_ROWS } from "./rows.ts";
+import { throughYear } from "./year.ts";
+
+const NEEDS = [
+  "peak_day_need",
+  "season_need",
+  "easy_depth",
+  "watering_volume",
+  "watering_interval",
+  "potential_use",
+  "rain_counted",
+  "through_year",
+] as const;
+
+function demandOf(input: ModelInput): Outputs {
+  const part = bedPart("", input.results);
+  if ("reason" in part) return all(NEEDS, failedBy(part));
+  const season = { start: wordOf(input, "site.season_start"), end: wordOf(input, "site.season_end") };
+  const [record, eto] = [recordOf(input), seriesOf(input, "weather.daily_eto")];
+  const scale = numberOf(input, "weather.rain_scale");
+  const demand = bedDemand(part, season, record, eto, scale);
+  if ("none" in demand) return all(NEEDS, demand);
+  return outcomes({
+    peak_day_need: demand.peakDayNeed,
+    season_need: demand.seasonNeed,
+    easy_depth: demand.easyDepth,
+    watering_volume: demand.wateringVolume,
+    watering_interval: demand.wateringInterval,
+    potential_use: demand.potential,
+    rain_counted: Math.max(0, demand.potential - demand.seasonNeed * part.efficiency),
+    through_year: throughYear(part, { firstDay: record.firstDay, eto }, demand),
+  });
+}
+
+/** Need of the bed, by its crops, soil and cover. */
+export const demand: Model = {
+  name: "demand",
+  takes: [
+    ...BED_ROWS,
+    "weather.record_in_use",
+    "weather.daily_eto",
+    "weather.rain_scale",
+    "site.season_start",
+    "site.season_end",
+  ],
+  optional: ["watered_by", "let_go_from"],
+  record: "weather.record_in_use",
+  outputs: NEEDS,
+  run: demandOf,
+};

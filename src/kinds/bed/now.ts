@@ -1,0 +1,117 @@
+// What a bed needs now and whether it will get it, in one sentence; and what a watering takes by hand or pump.
+
+import type { Model, ModelInput, Outcome, Outputs, Result } from "../../graph/types.ts";
+import { cansFor as cansFull } from "../../physics/carrying.ts";
+import { parseIsoDate } from "../../units/calendar.ts";
+import { WEEKDAYS } from "../../units/calendar-names.ts";
+import { boundWords } from "../bound-words.ts";
+import { numberOrNull } from "../inputs.ts";
+import type { WeekOfBed } from "../season/week.ts";
+
+const reasonOf = (result: Result | undefined): string => {
+  if (result?.state === "none") return result.reason;
+  return result?.state === "failed" ? result.problem.text : "it is still being worked out";
+};
+
+type Watering = WeekOfBed["waterings"][number];
+
+function dayWords(watering: Watering, today: number): string {
+  const ahead = watering.date - today;
+  if (ahead === 0) return "today";
+  return ahead === 1 ? "tomorrow" : `on ${WEEKDAYS[watering.weekday - 1]}`;
+}
+
+/** Whether it will get what it asks for next. */
+function prospect({ asked, given, bound }: Watering): string {
+  if (bound === null && given >= asked) return "and will get it";
+  if (given > 0) return `but gets only {gets_next}: ${boundWords(bound)}`;
+  return `but gets nothing: ${boundWords(bound)}`;
+}
+
+function ofWeek(week: WeekOfBed): string {
+  const today = parseIsoDate(week.today) ?? 0;
+  const next = week.waterings[0];
+  const since = week.assumed ? " No day of its last soak is given, so it is taken to want water now." : "";
+  if (!next) {
+    return week.thirstyFrom === null
+      ? "It lacks {lacks_today} now and wants nothing in the coming week."
+      : "It is thirsty in the coming week and does not ask: see when it is watered, or let go.";
+  }
+  const when = dayWords(next, today);
+  const lacks = when === "today" ? "" : "It lacks {lacks_today} now. ";
+  const wants = when === "today" ? "Today it wants {wants_next}" : `It wants {wants_next} ${when}`;
+  return `${lacks}${wants}, ${prospect(next)}.${since}`;
+}
+
+/** Of peak days and usual seasons, where no day is given for today. */
+function ofSeason(input: ModelInput): string {
+  const need = "On peak days it needs {peak_day_need}";
+  const interval = numberOrNull(input, "watering_interval");
+  const give = interval === null ? "" : ": {watering_volume} every {watering_interval}";
+  const share = numberOrNull(input, "share_met");
+  if (share === null) return `${need}${give}. Whether it gets it: ${reasonOf(input.results["share_met"])}`;
+  const short = numberOrNull(input, "days_short") ?? 0;
+  const gets =
+    short > 0
+      ? "In a usual season it is short on {days_short} days and gets {share_met} of what it would drink"
+      : "It gets it: never short on your record";
+  return `${need}${give}. ${gets}.`;
+}
+
+function sentenceOf(input: ModelInput, week: WeekOfBed | null): Outcome {
+  const peak = input.results["peak_day_need"];
+  if (peak?.state === "failed") return { value: `What it needs is not known: ${peak.problem.text}` };
+  if (peak?.state === "none") return { value: `It needs no water: ${peak.reason}.` };
+  if (input.results["watered_by"]?.state !== "ready")
+    return { value: "On peak days it needs {peak_day_need}, and nobody waters it." };
+  return { value: week ? ofWeek(week) : ofSeason(input) };
+}
+
+const amount = (value: number | null | undefined, reason: string): Outcome =>
+  value === null || value === undefined ? { none: reason } : { value };
+
+function weekdaysOf(week: WeekOfBed): string {
+  const days = week.waterings.map(({ weekday }) => WEEKDAYS[weekday - 1] ?? "");
+  if (days.length === DAYS_A_WEEK) return "every day";
+  return days.length < 2 ? (days[0] ?? "") : `${days.slice(0, -1).join(", ")} and ${days[days.length - 1]}`;
+}
+
+const DAYS_A_WEEK = 7;
+
+const cansFor = (week: WeekOfBed | null, can: number | null): number | null =>
+  week?.each == null || can === null ? null : cansFull(week.each, can);
+
+function nowOf(input: ModelInput): Outputs {
+  const result = input.results["week"];
+  const week = result?.state === "ready" ? (result.value as WeekOfBed) : null;
+  const why = reasonOf(result);
+  const next = week?.waterings[0];
+  const asksNothing = week ? "it asks for nothing in the coming week" : why;
+  return {
+    needs_today: sentenceOf(input, week),
+    lacks_today: amount(week?.lacks, why),
+    wants_next: amount(next?.asked, asksNothing),
+    gets_next: amount(next?.given, asksNothing),
+    week_days: week && next ? { value: weekdaysOf(week) } : { none: asksNothing },
+    week_each: amount(week?.each, asksNothing),
+    week_cans: amount(cansFor(week, numberOrNull(input, "can_volume")), asksNothing),
+  };
+}
+
+/** What it needs now and this week. */
+export const now: Model = {
+  name: "now",
+  takes: [
+    "week",
+    "watered_by",
+    "peak_day_need",
+    "watering_volume",
+    "watering_interval",
+    "share_met",
+    "days_short",
+    "can_volume",
+  ],
+  tolerant: true,
+  outputs: ["needs_today", "lacks_today", "wants_next", "gets_next", "week_days", "week_each", "week_cans"],
+  run: nowOf,
+};

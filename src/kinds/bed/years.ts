@@ -1,0 +1,44 @@
+// A bed's seasons one by one, as its table shows them; and the harvest likely lost in a usual one.
+
+import type { Outcome } from "../../graph/types.ts";
+import type { BedAnswer, BedSeason } from "../../season/answer.ts";
+import { cropLabel } from "./crops.ts";
+
+/** One season of a bed: water [m3], days, and the share of the harvest likely lost; null where none is published. */
+export type BedYear = {
+  readonly year: number;
+  readonly need: number;
+  readonly given: number;
+  readonly rain: number;
+  readonly daysShort: number;
+  readonly loss: number | null;
+  /** The crop that loses most, in words, where the bed has several. */
+  readonly crop: string;
+  readonly binding: string | null;
+};
+
+function worst({ losses }: BedSeason): { readonly loss: number | null; readonly crop: string } {
+  let found: { loss: number | null; crop: string } = { loss: null, crop: "" };
+  for (const { crop, loss } of losses) {
+    if (loss !== null && (found.loss === null || loss > found.loss)) found = { loss, crop: cropLabel(crop) };
+  }
+  return { ...found, crop: losses.length > 1 && (found.loss ?? 0) > 0 ? found.crop : "" };
+}
+
+function yearOf(season: BedSeason): BedYear {
+  const { year, need, given, rain, daysShort, binding } = season;
+  return { year, need, given, rain, daysShort, binding, ...worst(season) };
+}
+
+/** Rows of a bed that tell of its seasons one by one, by quantity id. */
+export function bedYears({ id, seasons, binding, none }: BedAnswer): Readonly<Record<string, Outcome>> {
+  const years = seasons.map(yearOf);
+  const losses = years.flatMap(({ loss }) => (loss === null ? [] : [loss]));
+  const mean = losses.reduce((sum, loss) => sum + loss, 0) / Math.max(1, losses.length);
+  return {
+    [`${id}.by_year`]: years.length > 0 ? { value: years } : { none: "the record has no whole season" },
+    [`${id}.likely_loss`]:
+      losses.length > 0 ? { value: mean } : { none: none ?? "no yield response is published for its crops" },
+    [`${id}.goes_short_by`]: binding === null ? { none: "it never went short" } : { value: binding },
+  };
+}

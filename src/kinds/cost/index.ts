@@ -1,0 +1,77 @@
+// What it all costs: the parts' prices together, by the year, and by the water that reaches the beds.
+
+import type { CardKind, Outcome, Result } from "../../graph/types.ts";
+import { toSi } from "../../units/unit.ts";
+import { DEFINITION, formula, output, text } from "../rows.ts";
+
+const PRICED = ["roof", "tank", "line", "tee", "filter", "pump", "delivery", "wire", "battery", "panel"];
+
+function readyNumber(result: Result | undefined): number | null {
+  return result?.state === "ready" && typeof result.value === "number" ? result.value : null;
+}
+
+function summed(amounts: readonly number[], absent: string): Outcome {
+  return amounts.length > 0 ? { value: amounts.reduce((sum, amount) => sum + amount, 0) } : { none: absent };
+}
+
+export const cost: CardKind = {
+  kind: "cost",
+  label: "Money",
+  purpose: "What the parts cost together, and what a year and a gallon of it cost.",
+  glance: ["total", "yearly"],
+  single: true,
+  rows: [
+    text("currency", "Money", "$", "The one sign of this worksheet; nothing is converted."),
+    output(
+      "total",
+      "All parts together",
+      "summing",
+      "money",
+      "The prices of all parts that have one.",
+      DEFINITION,
+      { adds: ["price"] },
+    ),
+    output(
+      "yearly",
+      "By the year",
+      "summing",
+      "money",
+      "Each price over how long the part lasts; parts without a life are left out.",
+      DEFINITION,
+      { adds: ["price", "life"] },
+    ),
+    formula(
+      "per_volume",
+      "By the water given",
+      "money_per_volume",
+      "yearly / season.met",
+      "The yearly cost over the water that reached the beds in a usual season.",
+      DEFINITION,
+      { none: [{ if: "season.met <= 0 gal", reason: "no bed is given any water in a usual season" }] },
+    ),
+  ],
+  models: [
+    {
+      name: "summing",
+      takes: [],
+      surveys: Object.fromEntries(PRICED.map((kind) => [kind, ["price", "life"]])),
+      tolerant: true,
+      outputs: ["total", "yearly"],
+      run: (input) => {
+        const parts = PRICED.flatMap((kind) => input.cards[kind] ?? []).map(({ results }) => ({
+          price: readyNumber(results["price"]),
+          life: readyNumber(results["life"]),
+        }));
+        const prices = parts.flatMap(({ price }) => (price === null ? [] : [price]));
+        const yearly = parts.flatMap(({ price, life }) =>
+          price === null || life === null || life <= 0 ? [] : [(price * toSi(1, "year")) / life],
+        );
+        return {
+          total: summed(prices, "no part has a price yet"),
+          yearly: summed(yearly, "no part has both a price and how long it lasts"),
+        };
+      },
+    },
+  ],
+  cautions: [],
+};

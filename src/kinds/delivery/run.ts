@@ -1,0 +1,164 @@
+// One pump with its hose as a single solved point, and the same point at every depth of its tank.
+
+import type { Model, ModelInput, Outputs } from "../../graph/types.ts";
+import { directRun } from "../../physics/direct-drive.ts";
+import { orificeK } from "../../physics/orifice.ts";
+import { openFlow } from "../../physics/pump-curve.ts";
+import { greatestLift, type PumpRun } from "../../physics/pump-run.ts";
+import type { Vessel } from "../../physics/vessel.ts";
+import type { SunOnPump } from "../../season/plan.ts";
+import { all, numberOf, numberOrNull, outcomes } from "../inputs.ts";
+import { whyNone } from "../line/hose.ts";
+import { curveIn, sunOnPump } from "../panel/light.ts";
+import { bucketFlow, HOSE_MAY_LACK, HOSE_TAKES, type Rig, rigOf, runUnder } from "./rig.ts";
+
+const POINT = [
+  "flow",
+  "arriving_voltage",
+  "current",
+  "source_voltage",
+  "head_k_in_use",
+  "bucket_over",
+  "lift",
+  "rose_k",
+  "holes_in_use",
+  "open_flow_here",
+  "lifting",
+  "has_pump",
+] as const;
+
+/** The point on a panel alone: at the hour of watering on a dry day of the month of the season with least sun. */
+function pointOf(rig: Rig): PumpRun {
+  if (!rig.panel) return runUnder(rig, rig.lift);
+  const { wireResistance, watering, air } = rig.panel;
+  return directRun(rig, wireResistance, curveIn(rig.panel, watering, air));
+}
+
+/** Where nothing comes out, why. */
+function whyDry(rig: Rig): string {
+  if (greatestLift(rig.pump, rig.supply) <= rig.lift) return "its hose ends higher than this pump lifts";
+  return rig.panel ? "the sun is too low at the hour of watering: water nearer to noon" : "nothing comes out";
+}
+
+/** Flow, current and voltages; a meter's reading stands for the current in what the wire loses. */
+function pointOutputs(input: ModelInput, rig: Rig): Outputs {
+  const run = pointOf(rig);
+  const source = rig.panel
+    ? run.arrivingVoltage + run.current * rig.panel.wireResistance
+    : rig.supply.voltage;
+  const wire = rig.panel ? rig.panel.wireResistance : rig.supply.resistance;
+  const seen = numberOrNull(input, "measured.current");
+  const arriving = seen === null ? run.arrivingVoltage : source - seen * wire;
+  const names = ["flow", "current", "arriving_voltage", "open_flow_here"];
+  if (!(run.flow > 0)) return { ...all(names, { none: whyDry(rig) }), source_voltage: { value: source } };
+  const isByCurve =
+    rig.gain === 1 && seen === null && numberOrNull(input, "measured.flow") === null && arriving > 0;
+  return {
+    ...outcomes({ flow: run.flow, current: run.current, arriving_voltage: arriving, source_voltage: source }),
+    ...outcomes(
+      { open_flow_here: isByCurve ? openFlow(rig.pump, arriving) : null },
+      "what was measured stands instead of its curve",
+    ),
+  };
+}
+
+function withPump(input: ModelInput, rig: Rig): Outputs {
+  const { opening, bore } = rig.line;
+  return {
+    ...pointOutputs(input, rig),
+    ...outcomes({
+      head_k_in_use: rig.headK,
+      bucket_over: rig.gain - 1,
+      lift: rig.lift,
+      rose_k: opening === null ? 0 : orificeK(bore, opening),
+      lifting: { pump: rig.pump, line: rig.line, lift: rig.lift },
+      has_pump: 1,
+    }),
+    ...outcomes(
+      { holes_in_use: opening === null ? null : numberOf(input, "rose_holes") },
+      "no rose with counted holes",
+    ),
+  };
+}
+
+function byBucket(input: ModelInput): Outputs {
+  const flow = bucketFlow(input);
+  const voltage = numberOrNull(input, "powered_by.nominal_voltage");
+  const unsolved = { none: whyNone(input, "pump.curve_in_use") };
+  const source =
+    voltage === null ? { none: whyNone(input, "powered_by.nominal_voltage") } : { value: voltage };
+  return {
+    ...all(
+      ["head_k_in_use", "bucket_over", "lift", "rose_k", "holes_in_use", "open_flow_here", "lifting"],
+      unsolved,
+    ),
+    flow: flow === null ? { none: "no bucket timed yet" } : { value: flow },
+    current: { none: "no meter reading yet: put an ammeter in the lead while it runs" },
+    arriving_voltage: source,
+    source_voltage: source,
+    has_pump: { value: 0 },
+  };
+}
+
+/** A pump that is named but runs on nothing: what it does hangs on what feeds it. */
+function unfed(): Outputs {
+  return { ...all(POINT, { none: "its pump runs on no battery and no panel" }), has_pump: { value: 1 } };
+}
+
+const RUNNING_ON = ["powered_by.nominal_voltage", "measured.flow", "measured.current"];
+
+/** Curve, hose, lift, wire and source together; without a pump's card what a bucket showed. */
+export const running: Model = {
+  name: "running",
+  takes: [...HOSE_TAKES, ...RUNNING_ON],
+  optional: [...HOSE_MAY_LACK, ...RUNNING_ON],
+  outputs: POINT,
+  run: (input) => {
+    if (!input.values["pump.curve_in_use"]) return byBucket(input);
+    const rig = rigOf(input);
+    return rig ? withPump(input, rig) : unfed();
+  },
+};
+
+/** Depths of the tank at which the season looks the pump up. */
+const DEPTHS = 16;
+
+/** What the season needs of a pump: flow and power by depth, and the sun that drives it. */
+export type PumpRows = {
+  readonly depths: readonly number[];
+  readonly flows: readonly number[];
+  readonly powers: readonly number[];
+  readonly sun: SunOnPump | null;
+};
+
+/** Its rows by depth; what was measured scales all of them. */
+function rowsOf(input: ModelInput, rig: Rig): PumpRows {
+  const vessel = input.values["from.vessel"] as Vessel;
+  const above = numberOf(input, "outlet_height") - numberOf(input, "from.floor_height");
+  const depths = Array.from({ length: DEPTHS + 1 }, (_, step) => (vessel.height * step) / DEPTHS);
+  const runs = depths.map((depth) => runUnder(rig, above - depth));
+  const now = runUnder(rig, rig.lift);
+  const share = (name: string, computed: number) =>
+    computed > 0 ? (numberOrNull(input, name) ?? computed) / computed : 1;
+  const [byFlow, byCurrent] = rig.panel
+    ? [1, 1]
+    : [share("measured.flow", now.flow), share("measured.current", now.current)];
+  return {
+    depths,
+    flows: runs.map(({ flow }) => flow * byFlow),
+    powers: runs.map(({ current }) => (rig.panel ? 0 : current * byCurrent * rig.supply.voltage)),
+    sun: rig.panel ? sunOnPump(rig.panel, rig, now.flow) : null,
+  };
+}
+
+/** The table that the season looks up. */
+export const tabling: Model = {
+  name: "tabling",
+  takes: [...HOSE_TAKES, "measured.flow", "measured.current"],
+  optional: [...HOSE_MAY_LACK, "measured.flow", "measured.current"],
+  outputs: ["by_depth"],
+  run: (input) => {
+    const rig = rigOf(input);
+    return outcomes({ by_depth: rig ? rowsOf(input, rig) : null }, "no pump's card stands behind it");
+  },
+};

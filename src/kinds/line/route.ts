@@ -1,0 +1,168 @@
+// The way a gravity line lies: its humps, the grade line over it, siphons and trapped air.
+
+import type { Model, ModelInput, Outputs } from "../../graph/types.ts";
+import {
+  type GradeLine,
+  gradeLine,
+  humpsOf,
+  type RoutePoint,
+  type RouteTrouble,
+  routeTroubles,
+} from "../../physics/air-lock.ts";
+import { orificeHead } from "../../physics/orifice.ts";
+import { boreArea } from "../../physics/pipe-friction.ts";
+import { GRAVITY } from "../../units/constants.ts";
+import { all, numberOf, numberOrNull, outcomes, wordOf } from "../inputs.ts";
+
+const NO_ROUTE = "no route given";
+/** Loss of a flush entry on the speed's own head; Environmentally Conscious Materials Handling, Table 9.2 (read). */
+const ENTRY_K = 0.5;
+/** A route measured along the hose may be this much longer than the length given. */
+const SLACK = 1.001;
+
+function pointsOf(input: ModelInput): readonly RoutePoint[] {
+  const list = input.values["route"];
+  if (!Array.isArray(list)) return [];
+  return list.map((point: readonly number[]) => ({ distance: point[0] ?? 0, height: point[1] ?? 0 }));
+}
+
+function problemOf(points: readonly RoutePoint[], length: number): string | null {
+  const back = points.findIndex(
+    (point, index) => index > 0 && point.distance <= (points[index - 1]?.distance ?? 0),
+  );
+  if (back > 0) return `Point ${back + 1} of the route lies no further along than the one before it.`;
+  if ((points[0]?.distance ?? 0) < 0) return "The route begins before the line does.";
+  if ((points[points.length - 1]?.distance ?? 0) > length * SLACK)
+    return "The route is longer than the line: distances are measured along the hose.";
+  return null;
+}
+
+/** The points given, with the line's own ends where they stop short of them. */
+function completed(points: readonly RoutePoint[], length: number, start: number, end: number) {
+  const first = points[0];
+  const last = points[points.length - 1];
+  return [
+    ...(first && first.distance > 0 ? [{ distance: 0, height: start }] : []),
+    ...points,
+    ...(last && last.distance < length ? [{ distance: length, height: end }] : []),
+  ];
+}
+
+const LAY = ["route_points", "hump_height", "hump_at", "runs_from"];
+
+function layOf(input: ModelInput): Outputs {
+  const start = numberOf(input, "start_height");
+  const points = pointsOf(input);
+  if (points.length === 0)
+    return {
+      ...all(["route_points", "hump_height", "hump_at"], { none: NO_ROUTE }),
+      runs_from: { value: start },
+    };
+  const length = numberOf(input, "length");
+  const problem = problemOf(points, length);
+  if (problem) return all(LAY, { failed: problem });
+  const route = completed(points, length, start, numberOf(input, "end_height"));
+  const humps = humpsOf(route);
+  if (humps.length === 0) {
+    const flat = all(["hump_height", "hump_at"], { none: "it has no hump" });
+    return { ...flat, route_points: { value: route }, runs_from: { value: start } };
+  }
+  const top = humps.reduce((highest, hump) => (hump.height > highest.height ? hump : highest));
+  const primed = wordOf(input, "primed") === "yes";
+  return outcomes({
+    route_points: route,
+    hump_height: top.height,
+    hump_at: top.distance,
+    runs_from: primed ? start : Math.max(start, top.height),
+  });
+}
+
+/** The route as it lies, its highest hump, and the height that the upper water must pass for anything to run. */
+export const laying: Model = {
+  name: "laying",
+  takes: ["route", "length", "start_height", "end_height", "primed"],
+  optional: ["route"],
+  outputs: LAY,
+  run: layOf,
+};
+
+/** Why no water can ever pass, however full the upper tank is. */
+export const passing: Model = {
+  name: "passing",
+  takes: ["hump_height", "runs_from", "start_height", "full_source", "siphon_limit"],
+  optional: ["hump_height", "full_source"],
+  outputs: ["blocked"],
+  run: (input) => {
+    const none = { blocked: { none: "water can pass" } };
+    const [hump, full] = [numberOrNull(input, "hump_height"), numberOrNull(input, "full_source")];
+    if (hump === null || full === null) return none;
+    if (hump > full + numberOf(input, "siphon_limit"))
+      return { blocked: { value: "its hump is higher than any siphon can lift" } };
+    const unprimed = numberOf(input, "runs_from") > numberOf(input, "start_height");
+    if (unprimed && hump >= full)
+      return { blocked: { value: "its hump stands above the upper tank's brim, and it is not primed" } };
+    return none;
+  },
+};
+
+/** Less than this over the water is what rounding leaves of a hump level with it [m]. */
+const LEVEL_WITH = 1e-9;
+
+const PRESSING = ["grade_line", "siphon_by", "suction_by", "suction_at", "air_head", "air_at"];
+
+function gradeOf(input: ModelInput): GradeLine {
+  const flow = numberOrNull(input, "flow") ?? 0;
+  const bore = numberOf(input, "bore");
+  const source = numberOf(input, "source_height");
+  const end = source - numberOf(input, "head");
+  const opening = numberOrNull(input, "opening");
+  const entryHead = ((1 + ENTRY_K) * (flow / boreArea(bore)) ** 2) / (2 * GRAVITY);
+  const standing = flow === 0 ? Math.max(0, source - end) : 0;
+  return {
+    route: input.values["route_points"] as readonly RoutePoint[],
+    sourceHeight: source,
+    endHeight: end,
+    // While nothing runs, the water stands level behind the valve or the hump.
+    valveHead: opening === null || flow === 0 ? standing : orificeHead({ opening, flow }),
+    entryHead,
+    siphonLimit: Math.max(0, numberOf(input, "siphon_limit") - entryHead),
+    flow,
+    bore,
+  };
+}
+
+function worst(
+  troubles: readonly RouteTrouble[],
+  kinds: readonly RouteTrouble["kind"][],
+): RouteTrouble | null {
+  return troubles
+    .filter(({ kind }) => kinds.includes(kind))
+    .reduce<RouteTrouble | null>((most, trouble) => (!most || trouble.by > most.by ? trouble : most), null);
+}
+
+/** What the flowing water does at the high points. */
+export const pressing: Model = {
+  name: "pressing",
+  takes: ["route_points", "source_height", "head", "flow", "opening", "bore", "siphon_limit"],
+  optional: ["route_points", "flow", "opening"],
+  outputs: PRESSING,
+  run: (input) => {
+    if (!input.values["route_points"]) return all(PRESSING, { none: NO_ROUTE });
+    const line = gradeOf(input);
+    const troubles = routeTroubles(line);
+    const siphon = worst(troubles, ["siphon", "siphon_too_high"]);
+    const suction = worst(troubles, ["under_pressure"]);
+    const pockets = troubles.filter(({ kind }) => kind === "air_pocket");
+    return outcomes(
+      {
+        grade_line: gradeLine(line).map(({ distance, height }) => [distance, height]),
+        siphon_by: siphon && (siphon.by < LEVEL_WITH ? 0 : siphon.by),
+        suction_by: suction?.by ?? null,
+        suction_at: suction?.distance ?? null,
+        air_head: pockets.length > 0 ? pockets.reduce((sum, { by }) => sum + by, 0) : null,
+        air_at: worst(pockets, ["air_pocket"])?.distance ?? null,
+      },
+      "nothing of the kind on its route",
+    );
+  },
+};

@@ -1,0 +1,35 @@
+// A line of the user's own: a name, a formula over any card's quantities, and a note.
+
+import type { CardKind } from "../../graph/types.ts";
+import { text } from "../rows.ts";
+
+export const own: CardKind = {
+  kind: "own",
+  label: "A line of your own",
+  purpose: "Anything you can work out from the other numbers.",
+  glance: ["value"],
+  rows: [
+    text("name", "Called", "My line", "What this number is."),
+    text(
+      "formula",
+      "Worked out as",
+      "site.minutes_per_day",
+      "Names of other numbers with + − × ÷, and measures like 20 gal.",
+    ),
+    text("unit", "Shown in", "", "gal, min, ft ... Leave it empty to let the formula decide."),
+    text("note", "Note", "", "Why you want to know it."),
+    {
+      row: "user_formula",
+      name: "value",
+      label: "Comes to",
+      formula: "formula",
+      unit: "unit",
+      called: "name",
+      words: "Your own formula.",
+      help: "Your own formula.",
+      source: "your own line",
+    },
+  ],
+  models: [],
+  cautions: [],
+};

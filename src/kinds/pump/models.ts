@@ -1,0 +1,94 @@
+// A pump's curve as it is believed, the circuit that feeds it, and the two ends of its curve.
+
+import type { Model, ModelInput, Outputs } from "../../graph/types.ts";
+import {
+  believedCurve,
+  curveFromPoints,
+  curveFromRatings,
+  openFlow,
+  type Pump,
+  type PumpCurve,
+} from "../../physics/pump-curve.ts";
+import { greatestLift } from "../../physics/pump-run.ts";
+import { numberOf, numberOrNull, outcomes, wordOrNull } from "../inputs.ts";
+
+function curveOf(input: ModelInput): PumpCurve {
+  const rated = numberOf(input, "rated_voltage");
+  const points = input.values["curve"];
+  if (Array.isArray(points) && points.length > 0) {
+    const listed = (points as readonly (readonly [number, number])[]).map(([flow, head]) => ({ flow, head }));
+    return curveFromPoints(listed, rated);
+  }
+  const label = curveFromRatings(numberOf(input, "open_flow"), numberOf(input, "shutoff_head"), rated);
+  return believedCurve(label, numberOf(input, "believed_share"));
+}
+
+const believing: Model = {
+  name: "believing",
+  takes: [
+    "rated_voltage",
+    "curve",
+    "open_flow",
+    "shutoff_head",
+    "believed_share",
+    "rated_current",
+    "no_flow_current",
+  ],
+  optional: ["curve"],
+  outputs: ["curve_in_use", "shutoff_in_use", "open_in_use"],
+  run: (input) => {
+    const pump: Pump = {
+      ...curveOf(input),
+      noFlowCurrent: numberOf(input, "no_flow_current"),
+      openFlowCurrent: numberOf(input, "rated_current"),
+    };
+    return outcomes({
+      curve_in_use: pump,
+      shutoff_in_use: pump.shutoffHead,
+      open_in_use: openFlow(pump, pump.ratedVoltage),
+    });
+  },
+};
+
+function feeding(input: ModelInput): Outputs {
+  const panel = input.values["powered_by.supply"] ?? null;
+  return {
+    ...outcomes(
+      {
+        supply_voltage: numberOrNull(input, "powered_by.nominal_voltage"),
+        source_kind: wordOrNull(input, "powered_by.chemistry"),
+      },
+      panel === null ? "it runs on no battery" : "it runs on a panel, whose voltage follows the sun",
+    ),
+    ...outcomes({ panel }, "it runs on no panel"),
+  };
+}
+
+const FED = ["powered_by.nominal_voltage", "powered_by.supply", "powered_by.chemistry"];
+
+/** What stands at the other end of its wire. */
+const source: Model = {
+  name: "source",
+  takes: FED,
+  optional: FED,
+  outputs: ["supply_voltage", "panel", "source_kind"],
+  run: feeding,
+};
+
+const ends: Model = {
+  name: "ends",
+  takes: ["curve_in_use", "supply_voltage", "wire_resistance", "rated_voltage"],
+  optional: ["supply_voltage"],
+  outputs: ["head_at_no_flow", "flow_at_no_head"],
+  run: (input) => {
+    const pump = input.values["curve_in_use"] as Pump;
+    const voltage = numberOrNull(input, "supply_voltage") ?? numberOf(input, "rated_voltage");
+    const supply = { voltage, resistance: numberOf(input, "wire_resistance") };
+    return outcomes({
+      head_at_no_flow: greatestLift(pump, supply),
+      flow_at_no_head: openFlow(pump, voltage),
+    });
+  },
+};
+
+export const PUMP_MODELS: readonly Model[] = [believing, source, ends];

@@ -1,0 +1,201 @@
+// The coming week and a chosen season's calendar: what is known of today goes in, each bed's days come out.
+
+import type { CardView, Model, ModelInput, Outcome, Outputs, Row } from "../../graph/types.ts";
+import { type SeasonCalendar, seasonCalendar } from "../../season/bed-calendar.ts";
+import type { LeftOut, SeasonPlan } from "../../season/plan.ts";
+import { type BedWeek, type WeekAnswer, type WeekGiven, weekPlan } from "../../season/week-plan.ts";
+import { isoDate, parseIsoDate } from "../../units/calendar.ts";
+import { numberOf, recordOf, wordOrNull } from "../inputs.ts";
+import { choice, DEFINITION, given, output } from "../rows.ts";
+
+const DAYS = 7;
+const RUN = "your record, day by day";
+
+function numbersOf(cards: readonly CardView[], row: string): Readonly<Record<string, number>> {
+  return Object.fromEntries(
+    cards.flatMap(({ id, results }) => {
+      const result = results[row];
+      return result?.state === "ready" && typeof result.value === "number" ? [[id, result.value]] : [];
+    }),
+  );
+}
+
+function soaksOf(cards: readonly CardView[]): Readonly<Record<string, number>> {
+  return Object.fromEntries(
+    cards.flatMap(({ id, results }) => {
+      const result = results["last_soaked"];
+      const day = result?.state === "ready" ? parseIsoDate(String(result.value)) : null;
+      return day === null ? [] : [[id, day]];
+    }),
+  );
+}
+
+function knownToday(input: ModelInput): Outcome {
+  const today = parseIsoDate(wordOrNull(input, "site.today") ?? "");
+  if (today === null) return { none: "no day given for today" };
+  const known: WeekGiven = {
+    today,
+    days: DAYS,
+    drying: wordOrNull(input, "week_drying") === "hot" ? "hot" : "usual",
+    levels: numbersOf(input.cards["tank"] ?? [], "level_today"),
+    charges: numbersOf(input.cards["battery"] ?? [], "charge_today"),
+    lastSoaked: soaksOf(input.cards["bed"] ?? []),
+  };
+  return { value: known };
+}
+
+/** What is known of today, for the week's plan. */
+export const today: Model = {
+  name: "today",
+  takes: ["site.today", "week_drying"],
+  surveys: { tank: ["level_today"], battery: ["charge_today"], bed: ["last_soaked"] },
+  tolerant: true,
+  outputs: ["week_given"],
+  run: (input) => ({ week_given: knownToday(input) }),
+};
+
+/** A bed's coming week, as its card and the printed plan read it. */
+export type WeekOfBed = Omit<BedWeek, "days"> & { readonly today: string };
+
+/** The week as a whole. */
+export type WeekSpan = {
+  readonly first: string;
+  readonly last: string;
+  readonly assumedTanks: readonly string[];
+};
+
+const LEFT_OUT = "Left out of the season";
+
+function failedRows(leftOut: readonly LeftOut[], row: string): Record<string, Outcome> {
+  return Object.fromEntries(
+    leftOut.map(({ id, reason, cause }) => {
+      const failed = `${LEFT_OUT}: ${reason.replace(/\.$/, "")}.`;
+      return [`${id}.${row}`, cause === undefined ? { failed } : { failed, cause }];
+    }),
+  );
+}
+
+function weekOutputs(plan: SeasonPlan, answer: WeekAnswer): Outputs {
+  const rows: Record<string, Outcome> = failedRows(plan.leftOut, "week");
+  for (const { days: _days, ...bed } of answer.beds) {
+    const week: WeekOfBed = { ...bed, today: isoDate(answer.first) };
+    rows[`${bed.id}.week`] = { value: week };
+  }
+  const span: WeekSpan = {
+    first: isoDate(answer.first),
+    last: isoDate(answer.last),
+    assumedTanks: answer.assumedTanks,
+  };
+  return { ...rows, "season.week_span": { value: span } };
+}
+
+/** The coming week of every bed. */
+export const week: Model = {
+  name: "week",
+  takes: ["plan", "week_given"],
+  record: "weather.record_in_use",
+  heavy: true,
+  outputs: "by quantity id",
+  run: (input) => {
+    const plan = input.values["plan"] as SeasonPlan;
+    const answer = weekPlan(plan, recordOf(input), input.values["week_given"] as WeekGiven);
+    if (!("failed" in answer)) return weekOutputs(plan, answer);
+    const failed = { failed: answer.failed };
+    return {
+      ...failedRows(plan.leftOut, "week"),
+      ...Object.fromEntries(plan.beds.map(({ id }) => [`${id}.week`, failed])),
+      "season.week_span": failed,
+    };
+  },
+};
+
+/** One day of a bed's calendar: water given [m3], whether it thirsted, was let go, was rained on, or nothing grew. */
+export type CalendarDay = {
+  readonly date: string;
+  readonly asked: number;
+  readonly given: number;
+  /** Rain that its roots had room for [m] over its watered ground. */
+  readonly rain: number;
+  readonly stressed: boolean;
+  readonly letGo: boolean;
+  readonly grows: boolean;
+  readonly bound: string | null;
+};
+
+export type CalendarOfBed = { readonly year: number; readonly days: readonly CalendarDay[] };
+
+function calendarOutputs(plan: SeasonPlan, calendar: SeasonCalendar): Outputs {
+  const rows: Record<string, Outcome> = failedRows(plan.leftOut, "calendar");
+  for (const { id, days } of calendar.beds) {
+    const shown: CalendarOfBed = {
+      year: calendar.year,
+      days: days.map((day) => ({
+        date: isoDate(day.date),
+        asked: day.asked,
+        given: day.given,
+        rain: day.rain,
+        stressed: day.stressed,
+        letGo: day.letGo,
+        grows: day.total > 0,
+        bound: day.bound,
+      })),
+    };
+    rows[`${id}.calendar`] = { value: shown };
+  }
+  return rows;
+}
+
+/** Every bed's days of the season that is looked at. */
+export const calendar: Model = {
+  name: "calendar",
+  takes: ["plan", "look_at_year"],
+  record: "weather.record_in_use",
+  heavy: true,
+  outputs: "by quantity id",
+  run: (input) => {
+    const plan = input.values["plan"] as SeasonPlan;
+    const answer = seasonCalendar(plan, recordOf(input), numberOf(input, "look_at_year"));
+    if (!("failed" in answer)) return calendarOutputs(plan, answer);
+    return {
+      ...failedRows(plan.leftOut, "calendar"),
+      ...Object.fromEntries(plan.beds.map(({ id }) => [`${id}.calendar`, { failed: answer.failed }])),
+    };
+  },
+};
+
+/** Rows of the season card for the week and the calendar. */
+export const WEEK_ROWS: readonly Row[] = [
+  choice(
+    "week_drying",
+    "Plan the week for",
+    { usual: "usual days of the time of year", hot: "hot days, as one year in ten has" },
+    "usual",
+    "No rain is counted on: what comes is a gift.",
+    { minor: true },
+  ),
+  given(
+    "look_at_year",
+    "Look at the season of",
+    "year",
+    null,
+    "Each bed then shows its days of that season.",
+    {
+      absent: "no year picked",
+      minor: true,
+      min: 0,
+      max: 9999,
+    },
+  ),
+  output(
+    "week_given",
+    "What is known of today",
+    "today",
+    "series",
+    "Levels, charges and soaks.",
+    DEFINITION,
+    {
+      hidden: true,
+    },
+  ),
+  output("week_span", "The week", "week", "series", "Its first and last day.", RUN, { hidden: true }),
+];

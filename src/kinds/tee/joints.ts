@@ -1,0 +1,181 @@
+// Joints of lines without storage: the height to which water would stand there, worked out for all of them together.
+
+import type { CardView, Model, ModelInput, Outcome, Outputs, Result } from "../../graph/types.ts";
+import type { GravityLine } from "../../physics/gravity-line.ts";
+import { type TeeBranch, teeFlows } from "../../physics/tee.ts";
+import { levelAt, type Vessel } from "../../physics/vessel.ts";
+import { readyNumber, readyWord } from "../bed/bed-part.ts";
+import { numberOf } from "../inputs.ts";
+import type { Feed } from "../line/hose.ts";
+
+/** Joints that lead to each other are settled in turn until no height moves by more than this [m]. */
+const SETTLED = 1e-9;
+const MOST_ROUNDS = 200;
+
+const HOSE_ROWS = ["length", "bore", "roughness", "all_k"];
+const END_ROWS = ["from", "to", "start_height", "end_height", "source_water", "runs_from"];
+
+type Results = CardView["results"];
+
+const numeric = (result: Result | undefined): number | null =>
+  result?.state === "ready" && typeof result.value === "number" ? result.value : null;
+
+function problemOf(line: CardView): string | null {
+  for (const result of Object.values(line.results))
+    if (result.state === "failed") return `${line.title}: ${result.problem.text}`;
+  return null;
+}
+
+function hoseOf(results: Results, viscosity: number, opening: number | null): GravityLine {
+  return {
+    length: readyNumber(results, "length"),
+    bore: readyNumber(results, "bore"),
+    roughness: readyNumber(results, "roughness"),
+    fittingsK: readyNumber(results, "all_k"),
+    opening,
+    viscosity,
+  };
+}
+
+const viscosityOf = (input: ModelInput): number =>
+  numberOf(input, "site.water_viscosity") / numberOf(input, "site.water_density");
+
+/** Lines that meet at a joint and have two ends; one whose far end is not linked carries nothing. */
+function linesAt(input: ModelInput, tee: string): readonly CardView[] {
+  return (input.cards["line"] ?? []).filter(({ results }) => {
+    const [from, to] = [readyWord(results, "from"), readyWord(results, "to")];
+    return (from === tee || to === tee) && from !== "" && to !== "";
+  });
+}
+
+function arrivingAt(input: ModelInput, tee: string): readonly CardView[] {
+  return linesAt(input, tee).filter(({ results }) => readyWord(results, "to") === tee);
+}
+
+function leavingFrom(input: ModelInput, tee: string): readonly CardView[] {
+  return linesAt(input, tee).filter(({ results }) => readyWord(results, "from") === tee);
+}
+
+function feedOf(input: ModelInput, tee: string): Outcome {
+  const [line, ...more] = arrivingAt(input, tee);
+  if (!line) return { none: "nothing fills the joint" };
+  if (more.length > 0) return { none: "several lines fill the joint: the season works its refills out" };
+  const tank = (input.cards["tank"] ?? []).find(({ id }) => id === readyWord(line.results, "from"));
+  const vessel = tank?.results["vessel"];
+  if (!tank || vessel?.state !== "ready") return { none: "the joint is filled by another joint" };
+  const inside = vessel.value as Vessel;
+  const feed: Feed = {
+    line: hoseOf(line.results, viscosityOf(input), null),
+    vessel: inside,
+    floor: readyNumber(tank.results, "floor_height"),
+    level: levelAt(inside, inside.volume * readyNumber(line.results, "reference_share")),
+    outlet: readyNumber(tank.results, "outlet_height"),
+    runsFrom: readyNumber(line.results, "runs_from"),
+  };
+  return { value: feed };
+}
+
+/** Lowest end behind a joint, through joints that follow; null where nothing leaves. */
+function lowestEnd(input: ModelInput, tee: string, seen: readonly string[] = []): number | null {
+  const lows = leavingFrom(input, tee).flatMap(({ results }) => {
+    const to = readyWord(results, "to");
+    if (seen.includes(to)) return [];
+    const further = lowestEnd(input, to, [...seen, tee]) ?? numeric(results["end_height"]);
+    return further === null ? [] : [further];
+  });
+  return lows.length > 0 ? Math.min(...lows) : null;
+}
+
+/** What fills each joint, and the lowest end behind it, by quantity id. */
+export const feeds: Model = {
+  name: "feeds",
+  takes: ["site.water_viscosity", "site.water_density"],
+  surveys: {
+    tee: ["height"],
+    line: [...HOSE_ROWS, ...END_ROWS, "reference_share"],
+    tank: ["vessel", "floor_height", "outlet_height"],
+  },
+  outputs: "by quantity id",
+  run: (input) => {
+    const outputs: Record<string, Outcome> = {};
+    for (const { id } of input.cards["tee"] ?? []) {
+      const problem = linesAt(input, id)
+        .map(problemOf)
+        .find((text) => text !== null);
+      const lowest = lowestEnd(input, id);
+      outputs[`${id}.feed`] = problem ? { failed: problem } : feedOf(input, id);
+      outputs[`${id}.lowest_end`] = lowest === null ? { none: "no line leaves it" } : { value: lowest };
+    }
+    return outputs;
+  },
+};
+
+/** One line as the joint sees it: its far end's water, and which ways it may run. */
+function branchOf(
+  line: CardView,
+  tee: string,
+  viscosity: number,
+  heads: ReadonlyMap<string, number>,
+): TeeBranch {
+  const { results } = line;
+  const opening = results["own_opening"]?.state === "ready" ? readyNumber(results, "own_opening") : null;
+  const oneWay = opening !== null || readyWord(results, "check_valve") === "yes";
+  const pipe = hoseOf(results, viscosity, opening);
+  if (readyWord(results, "to") === tee) {
+    const from = readyWord(results, "from");
+    const end = heads.get(from) ?? readyNumber(results, "source_water");
+    const runs = end > readyNumber(results, "runs_from") || heads.has(from);
+    return { line: pipe, end, inward: runs, outward: !oneWay };
+  }
+  const next = heads.get(readyWord(results, "to"));
+  return {
+    line: pipe,
+    end: next ?? readyNumber(results, "end_height"),
+    inward: next !== undefined && !oneWay,
+    outward: true,
+  };
+}
+
+function settle(input: ModelInput, tees: readonly string[]): ReadonlyMap<string, number> {
+  const viscosity = viscosityOf(input);
+  const heads = new Map(tees.map((id) => [id, 0]));
+  for (const { id, results } of input.cards["tee"] ?? [])
+    if (heads.has(id)) heads.set(id, readyNumber(results, "height"));
+  for (let round = 0; round < MOST_ROUNDS; round++) {
+    let shift = 0;
+    for (const tee of tees) {
+      const { head } = teeFlows(linesAt(input, tee).map((line) => branchOf(line, tee, viscosity, heads)));
+      shift = Math.max(shift, Math.abs(head - (heads.get(tee) ?? head)));
+      heads.set(tee, head);
+    }
+    if (tees.length === 1 || shift < SETTLED) break;
+  }
+  return heads;
+}
+
+function whyNot(input: ModelInput, tee: CardView): Outcome | null {
+  if (tee.results["height"]?.state !== "ready") return { failed: `The height of ${tee.title} is not known.` };
+  const lines = linesAt(input, tee.id);
+  if (lines.length === 0) return { none: "no line meets here yet" };
+  const problem = lines.map(problemOf).find((text) => text !== null);
+  return problem ? { failed: problem } : null;
+}
+
+/** Height of the water at each joint with all floats open, by quantity id. */
+export const joints: Model = {
+  name: "joints",
+  takes: ["site.water_viscosity", "site.water_density"],
+  surveys: { tee: ["height"], line: [...HOSE_ROWS, ...END_ROWS, "own_opening", "check_valve"] },
+  outputs: "by quantity id",
+  run: (input): Outputs => {
+    const outputs: Record<string, Outcome> = {};
+    const good: string[] = [];
+    for (const tee of input.cards["tee"] ?? []) {
+      const reason = whyNot(input, tee);
+      if (reason) outputs[`${tee.id}.head`] = reason;
+      else good.push(tee.id);
+    }
+    for (const [id, head] of settle(input, good)) outputs[`${id}.head`] = { value: head };
+    return outputs;
+  },
+};

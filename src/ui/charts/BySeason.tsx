@@ -1,0 +1,218 @@
+// A bed's seasons one by one as a table; pressing a year shows the bed's days of that season.
+
+import { createMemo, For, Show } from "solid-js";
+import type { Card } from "../../document/worksheet.ts";
+import type { BedYear } from "../../kinds/bed/years.ts";
+import { boundWords } from "../../kinds/bound-words.ts";
+import type { CalendarDay, CalendarOfBed } from "../../kinds/season/week.ts";
+import { monthSheet, type SheetCell } from "../../scene/year-curve.ts";
+import type { MeasureName } from "../../units/measures.ts";
+import { showQuantity } from "../../units/show.ts";
+import { useSheet } from "../sheet.ts";
+
+const FIGURES = 2;
+const CELL = 11;
+const LABEL = 62;
+const ROW = 14;
+const COLUMNS = 31;
+
+function useShow() {
+  const sheet = useSheet();
+  return (si: number, measure: MeasureName) =>
+    showQuantity(si, measure, { ...sheet.showOptions(), figures: FIGURES });
+}
+
+/** What a day was like, in words. */
+function dayWords(day: SheetCell, show: (si: number, measure: MeasureName) => string): string {
+  const facts = [
+    day.given > 0 ? `given ${show(day.given, "volume")}` : "",
+    day.rain > 0 ? `rain ${show(day.rain, "rain")}` : "",
+    day.stressed ? "thirsty" : "",
+    day.letGo ? "let go" : "",
+  ].filter((fact) => fact !== "");
+  return `${day.date}: ${facts.join(", ") || (day.grows ? "nothing" : "nothing grows")}`;
+}
+
+function Cell(props: { readonly cell: SheetCell; readonly y: number }) {
+  const show = useShow();
+  const x = () => LABEL + props.cell.column * CELL;
+  const tall = () => Math.max(2, (CELL - 1) * props.cell.share);
+  return (
+    <g>
+      <title>{dayWords(props.cell, show)}</title>
+      <rect
+        class="day"
+        classList={{ bare: !props.cell.grows }}
+        x={x()}
+        y={props.y}
+        width={CELL - 1}
+        height={CELL - 1}
+      />
+      <Show when={props.cell.given > 0}>
+        <rect class="given" x={x()} y={props.y + CELL - 1 - tall()} width={CELL - 1} height={tall()} />
+      </Show>
+      <Show when={props.cell.rain > 0 && props.cell.given === 0}>
+        <circle class="rain" cx={x() + (CELL - 1) / 2} cy={props.y + (CELL - 1) / 2} r="2" />
+      </Show>
+      <Show when={props.cell.stressed}>
+        <path class="thirsty" d={`M${x() + 1.5} ${props.y + 1.5}l7 7m0-7l-7 7`} />
+      </Show>
+      <Show when={props.cell.letGo && !props.cell.stressed}>
+        <path class="let-go" d={`M${x() + 1} ${props.y + CELL - 2}l8-8`} />
+      </Show>
+    </g>
+  );
+}
+
+function Sheet(props: { readonly days: readonly CalendarDay[]; readonly words: string }) {
+  const months = createMemo(() => monthSheet(props.days));
+  return (
+    <svg
+      class="month-sheet"
+      viewBox={`0 -1 ${LABEL + COLUMNS * CELL} ${months().length * ROW + 2}`}
+      role="img"
+      aria-label={props.words}
+    >
+      <For each={months()}>
+        {(month, row) => (
+          <>
+            <text x="0" y={row() * ROW + 10}>
+              {month.label}
+            </text>
+            <For each={month.cells}>{(cell) => <Cell cell={cell} y={row() * ROW} />}</For>
+          </>
+        )}
+      </For>
+    </svg>
+  );
+}
+
+/** The picked season's days, drawn and listed. */
+function Days(props: { readonly calendar: CalendarOfBed }) {
+  const show = useShow();
+  const waterings = () => props.calendar.days.filter(({ asked, given }) => asked > 0 || given > 0);
+  const thirsty = () => props.calendar.days.filter(({ stressed }) => stressed).length;
+  const words = () =>
+    `The season of ${props.calendar.year}: watered on ${waterings().filter(({ given }) => given > 0).length} days, thirsty on ${thirsty()}.`;
+  return (
+    <div class="calendar">
+      <p>{words()}</p>
+      <Sheet days={props.calendar.days} words={words()} />
+      <p class="keys">
+        <span>
+          <i class="need" aria-hidden="true" /> watered
+        </span>
+        <span>
+          <i class="drop" aria-hidden="true" /> rain that counts
+        </span>
+        <span>
+          <b aria-hidden="true">×</b> thirsty
+        </span>
+        <span>
+          <b aria-hidden="true">∕</b> let go
+        </span>
+      </p>
+      <details>
+        <summary>The waterings as a list</summary>
+        <ul class="waterings">
+          <For each={waterings()}>
+            {(day) => (
+              <li>
+                {day.date}: {show(day.given, "volume")}
+                <Show when={day.bound && day.given < day.asked}>
+                  {" "}
+                  of {show(day.asked, "volume")}: {boundWords(day.bound)}
+                </Show>
+              </li>
+            )}
+          </For>
+        </ul>
+      </details>
+    </div>
+  );
+}
+
+function useLook() {
+  const sheet = useSheet();
+  const season = () => sheet.worksheet().cards.find(({ id }) => id === "season");
+  const row = () => sheet.kinds["season"]?.rows.find(({ name }) => name === "look_at_year");
+  const look = (year: number | null) => {
+    const [card, given] = [season(), row()];
+    if (card && given) sheet.edit.given(card, given, year === null ? null : { value: year, unit: "" });
+    sheet.edit.settle();
+  };
+  const looking = () => season()?.givens["look_at_year"]?.value ?? null;
+  return { look, looking };
+}
+
+function Table(props: { readonly years: readonly BedYear[] }) {
+  const show = useShow();
+  const { look, looking } = useLook();
+  const loss = ({ loss: lost, crop }: BedYear) =>
+    lost === null ? "not published" : `${show(lost, "share")}${crop ? ` (${crop})` : ""}`;
+  return (
+    <table>
+      <thead>
+        <tr>
+          <th scope="col">Season</th>
+          <th scope="col">Needed</th>
+          <th scope="col">Got</th>
+          <th scope="col">Thirsty days</th>
+          <th scope="col">Harvest likely lost</th>
+        </tr>
+      </thead>
+      <tbody>
+        <For each={props.years}>
+          {(year) => (
+            <tr>
+              <th scope="row">
+                <button
+                  type="button"
+                  aria-pressed={looking() === year.year}
+                  aria-label={`Show the days of ${year.year}`}
+                  onClick={() => look(looking() === year.year ? null : year.year)}
+                >
+                  {year.year}
+                </button>
+              </th>
+              <td>{show(year.need, "volume")}</td>
+              <td>{show(year.given, "volume")}</td>
+              <td title={year.binding ? boundWords(year.binding) : ""}>{show(year.daysShort, "count")}</td>
+              <td>{loss(year)}</td>
+            </tr>
+          )}
+        </For>
+      </tbody>
+    </table>
+  );
+}
+
+/** Table of seasons, and the days of the one that is looked at. */
+export function BySeason(props: { readonly card: Card; readonly seasons: string; readonly days: string }) {
+  const sheet = useSheet();
+  const heldBy = (row: string): unknown => {
+    const result = sheet.result(`${props.card.id}.${row}`);
+    return result?.state === "ready" ? result.value : result?.state === "pending" ? result.last : null;
+  };
+  const years = createMemo(() => heldBy(props.seasons) as readonly BedYear[] | null);
+  const calendar = createMemo(() => heldBy(props.days) as CalendarOfBed | null);
+  // A memo, so that picking a year does not close the table.
+  const open = createMemo(() => calendar() !== null);
+  return (
+    <Show when={years()}>
+      {(held) => (
+        <details class="by-season" open={open()}>
+          <summary>Season by season</summary>
+          <Show when={calendar()}>{(shown) => <Days calendar={shown()} />}</Show>
+          <p class="small">
+            Press a year to see its days. What it got can be more than what it needed: rain that came after a
+            watering, and water left in the soil at the end.
+          </p>
+          <section class="scrolls" aria-label={`${props.card.title}, season by season`}>
+            <Table years={held()} />
+          </section>
+        </details>
+      )}
+    </Show>
+  );
+}

@@ -1,0 +1,174 @@
+// Bringing in rain: pick, drop or paste; answer what the file does not say; look at it; take it.
+
+import { createSignal, For, Match, Show, Switch } from "solid-js";
+import { useSheet } from "../sheet.ts";
+import { PreviewView } from "./RainPreview.tsx";
+import type { RainQuestion } from "./rain-import.ts";
+
+function Pick() {
+  const sheet = useSheet();
+  const [over, setOver] = createSignal(false);
+  const take = (files: FileList | null | undefined) => {
+    const file = files?.[0];
+    if (file) sheet.edit.importRain(file);
+  };
+  return (
+    <label
+      class="pick"
+      classList={{ over: over() }}
+      onDragOver={(event) => {
+        event.preventDefault();
+        setOver(true);
+      }}
+      onDragLeave={() => setOver(false)}
+      onDrop={(event) => {
+        event.preventDefault();
+        setOver(false);
+        if (event.dataTransfer?.files.length) take(event.dataTransfer.files);
+        else sheet.edit.pasteRain(event.dataTransfer?.getData("text/plain") ?? "");
+      }}
+    >
+      Bring in a file of daily rain
+      <input
+        class="unseen"
+        type="file"
+        aria-label="Rain record file"
+        accept=".csv,.txt,.tsv,.dat,.dly,text/csv,text/plain"
+        onChange={(event) => {
+          take(event.currentTarget.files);
+          event.currentTarget.value = "";
+        }}
+      />
+    </label>
+  );
+}
+
+function OwnGauge() {
+  const sheet = useSheet();
+  let text: HTMLTextAreaElement | undefined;
+  return (
+    <details class="gauge">
+      <summary>Type or paste your own gauge's readings</summary>
+      <textarea
+        ref={text}
+        rows="5"
+        aria-label="Readings, one a line"
+        placeholder={"12 Mar 0.4 in\n14 Mar trace"}
+        onPaste={(event) => {
+          const file = event.clipboardData?.files[0];
+          if (!file) return;
+          event.preventDefault();
+          sheet.edit.importRain(file);
+        }}
+      />
+      <button type="button" class="button" onClick={() => sheet.edit.pasteRain(text?.value ?? "")}>
+        Look at these readings
+      </button>
+    </details>
+  );
+}
+
+function Question(props: { readonly question: RainQuestion }) {
+  const sheet = useSheet();
+  return (
+    <fieldset>
+      <legend>{props.question.text}</legend>
+      <div class="options">
+        <For each={props.question.options}>
+          {(option) => (
+            <button type="button" onClick={() => sheet.edit.answerRain(props.question.id, option.value)}>
+              {option.label}
+              {option.value === props.question.likely ? " (likely)" : ""}
+            </button>
+          )}
+        </For>
+        <Show when={props.question.options.length === 0}>
+          <input
+            class="measure"
+            aria-label={props.question.text}
+            onChange={(event) => sheet.edit.answerRain(props.question.id, event.currentTarget.value)}
+          />
+        </Show>
+      </div>
+    </fieldset>
+  );
+}
+
+export function RainPicker() {
+  const sheet = useSheet();
+  const as = <State extends string>(state: State) => {
+    const rain = sheet.rain();
+    return rain.state === state ? (rain as Extract<typeof rain, { state: State }>) : false;
+  };
+  const Leave = () => (
+    <button type="button" class="small" onClick={() => sheet.edit.cancelRain()}>
+      Leave it
+    </button>
+  );
+  const hasOwn = () => sheet.worksheet().cards.some((card) => card.givens["record"]?.value);
+  return (
+    <div class="import" aria-live="polite">
+      <Switch>
+        <Match when={as("reading")}>
+          {(rain) => (
+            <p>
+              <progress aria-label={`Reading ${rain().name}`} value={rain().share} /> <Leave />
+            </p>
+          )}
+        </Match>
+        <Match when={as("asking")}>
+          {(rain) => (
+            <PreviewView preview={rain().preview}>
+              <For each={rain().questions}>{(question) => <Question question={question} />}</For>
+              <Leave />
+            </PreviewView>
+          )}
+        </Match>
+        <Match when={as("shown")}>
+          {(rain) => (
+            <PreviewView preview={rain().preview}>
+              <p class="options">
+                <button type="button" class="button" onClick={() => sheet.edit.takeRain()}>
+                  Take it
+                </button>
+                <Leave />
+              </p>
+            </PreviewView>
+          )}
+        </Match>
+        <Match when={as("refused")}>
+          {(rain) => (
+            <p class="wrong" role="alert">
+              {rain().reason}
+            </p>
+          )}
+        </Match>
+        <Match when={as("taken")}>
+          {(rain) => (
+            <details>
+              <summary>{rain().title}</summary>
+              <ul>
+                <For each={rain().facts}>{(fact) => <li>{fact}</li>}</For>
+              </ul>
+            </details>
+          )}
+        </Match>
+      </Switch>
+      <Pick />
+      <OwnGauge />
+      <Show when={hasOwn()}>
+        <p class="options">
+          <button type="button" class="small" onClick={() => sheet.edit.reopenRain()}>
+            Look at this record again, to fill or to join
+          </button>
+          <button type="button" class="small" onClick={() => sheet.edit.dropRain()}>
+            Back to made-up weather
+          </button>
+          <button type="button" class="small" onClick={() => sheet.edit.makeUpFromRain()}>
+            Make up weather fitted to this record
+          </button>
+        </p>
+      </Show>
+    </div>
+  );
+}

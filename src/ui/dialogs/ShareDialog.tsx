@@ -1,0 +1,154 @@
+// Handing the worksheet on: as a link, a picture code, a file, by the device's own way; and tables and charts to keep.
+
+import { createResource, createSignal, For, Show } from "solid-js";
+import { useSheet } from "../sheet.ts";
+import type { ShareMade, TableName } from "./keeping.ts";
+import { PictureCode } from "./PictureCode.tsx";
+
+const TABLES: readonly { readonly name: TableName; readonly label: string }[] = [
+  { name: "quantities", label: "Every quantity" },
+  { name: "shopping", label: "The shopping list" },
+  { name: "days", label: "The season, day by day" },
+  { name: "rain", label: "The rain record" },
+];
+
+function Link(props: { readonly made: Extract<ShareMade, { ok: true }> }) {
+  const sheet = useSheet();
+  const [copied, setCopied] = createSignal("");
+  let field: HTMLInputElement | undefined;
+  const copy = async () => {
+    field?.select();
+    setCopied((await sheet.keep.copyText(props.made.address)) ? "Copied." : "Marked: copy it by hand.");
+  };
+  return (
+    <>
+      <input
+        ref={field}
+        class="address"
+        aria-label="The link"
+        readOnly
+        value={props.made.address}
+        onFocus={(event) => event.currentTarget.select()}
+      />
+      <p class="options">
+        <button type="button" class="button" onClick={copy}>
+          Copy the link
+        </button>
+        <Show when={sheet.keep.passOn}>
+          {(pass) => (
+            <button type="button" class="button" onClick={() => pass()(props.made.address)}>
+              Pass the link on
+            </button>
+          )}
+        </Show>
+        <span role="status">{copied()}</span>
+      </p>
+      <For each={props.made.leftOut}>{(left) => <p class="wrong">{left}</p>}</For>
+      <PictureCode text={props.made.address} />
+    </>
+  );
+}
+
+function AsLink(props: { readonly open: boolean }) {
+  const sheet = useSheet();
+  const [exact, setExact] = createSignal(false);
+  const [made] = createResource(
+    () => props.open && { exact: exact(), worksheet: sheet.worksheet() },
+    (wish) => sheet.keep.link(wish.exact),
+  );
+  const good = () => {
+    const now = made();
+    return now?.ok ? now : null;
+  };
+  const bad = () => {
+    const now = made();
+    return now && !now.ok ? now.reason : null;
+  };
+  return (
+    <>
+      <h3>As a link</h3>
+      <p class="help">The whole worksheet is in the link itself; nothing is kept anywhere else.</p>
+      <label class="check">
+        <input
+          type="checkbox"
+          checked={exact()}
+          onChange={(event) => setExact(event.currentTarget.checked)}
+        />{" "}
+        with the latitude as I typed it, not rounded to a tenth of a degree
+      </label>
+      <Show when={good()}>{(link) => <Link made={link()} />}</Show>
+      <Show when={bad()}>{(reason) => <p class="wrong">{reason()}</p>}</Show>
+    </>
+  );
+}
+
+function AsFile() {
+  const sheet = useSheet();
+  return (
+    <>
+      <h3>As a file, with the rain record inside</h3>
+      <p class="options">
+        <button type="button" class="button" onClick={() => sheet.edit.saveFile()}>
+          Save as a file
+        </button>
+        <Show when={sheet.keep.passFileOn}>
+          {(pass) => (
+            <button type="button" class="button" onClick={() => pass()()}>
+              Pass the file on
+            </button>
+          )}
+        </Show>
+      </p>
+      <h3>As tables and pictures</h3>
+      <p class="options">
+        <For each={TABLES}>
+          {({ name, label }) => (
+            <button type="button" class="button" onClick={() => sheet.keep.saveTable(name)}>
+              {label} (CSV)
+            </button>
+          )}
+        </For>
+        <button type="button" class="button" onClick={() => sheet.keep.saveCharts()}>
+          Drawings and charts (SVG)
+        </button>
+      </p>
+    </>
+  );
+}
+
+export function ShareTool() {
+  const sheet = useSheet();
+  const [open, setOpen] = createSignal(false);
+  let dialog: HTMLDialogElement | undefined;
+  return (
+    <>
+      <button
+        type="button"
+        class="tool"
+        onClick={() => {
+          setOpen(true);
+          dialog?.showModal();
+        }}
+      >
+        Share
+      </button>
+      <dialog class="share" aria-label="Share" ref={dialog} onClose={() => setOpen(false)}>
+        <button type="button" class="close" onClick={() => dialog?.close()}>
+          Close
+        </button>
+        <h2>Share</h2>
+        <label class="row">
+          <span class="label">Made by</span>
+          <input
+            class="text"
+            aria-label="Made by"
+            value={sheet.worksheet().made_by}
+            onChange={(event) => sheet.edit.page({ made_by: event.currentTarget.value })}
+          />
+        </label>
+        <AsLink open={open()} />
+        <AsFile />
+      </dialog>
+    </>
+  );
+}

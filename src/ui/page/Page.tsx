@@ -1,0 +1,247 @@
+// The whole page: header, answers, what is wrong, the chart, the cards.
+
+import { For, Show } from "solid-js";
+import type { Card } from "../../document/worksheet.ts";
+import type { Problem } from "../../graph/types.ts";
+import { Drawing } from "../charts/Drawing.tsx";
+import { StoredWater } from "../charts/StoredChart.tsx";
+import { LayOut } from "../dialogs/LayOut.tsx";
+import { ShareTool } from "../dialogs/ShareDialog.tsx";
+import { StartDialog } from "../dialogs/StartDialog.tsx";
+import { useSheet } from "../sheet.ts";
+import { Answers } from "./Answers.tsx";
+import { CardView } from "./CardView.tsx";
+import { GROUPS, type Group } from "./groups.ts";
+import { KeepingBar } from "./KeepingBar.tsx";
+import { NextNumber } from "./NextNumber.tsx";
+import { PrintedPage } from "./PrintedPage.tsx";
+import { WeekPlan } from "./WeekPlan.tsx";
+
+const TURNS = {
+  Undo: "M8 4 3 9l5 5M3 9h11a6 6 0 0 1 0 12h-4",
+  Redo: "M16 4l5 5-5 5M21 9H10a6 6 0 0 0 0 12h4",
+} as const;
+
+function Turn(props: {
+  readonly name: keyof typeof TURNS;
+  readonly what: string | null;
+  readonly onTurn: () => void;
+}) {
+  return (
+    <button
+      type="button"
+      class="tool turn"
+      aria-label={props.name}
+      disabled={!props.what}
+      title={props.what ? `${props.name}: ${props.what}` : props.name}
+      onClick={() => props.onTurn()}
+    >
+      <svg viewBox="0 0 24 24" aria-hidden="true">
+        <path d={TURNS[props.name]} />
+      </svg>
+    </button>
+  );
+}
+
+function Tools(props: { readonly onStart: () => void }) {
+  const sheet = useSheet();
+  return (
+    <nav class="tools" aria-label="Worksheet">
+      <Turn name="Undo" what={sheet.canUndo()} onTurn={() => sheet.edit.undo()} />
+      <Turn name="Redo" what={sheet.canRedo()} onTurn={() => sheet.edit.redo()} />
+      <button type="button" class="tool" aria-pressed={sheet.held()} onClick={() => sheet.edit.hold()}>
+        {sheet.held() ? "Let go" : "Hold"}
+      </button>
+      <button type="button" class="tool" onClick={() => props.onStart()}>
+        Worksheets
+      </button>
+      <WeekPlan />
+      <ShareTool />
+      <button type="button" class="tool" onClick={() => window.print()}>
+        Print
+      </button>
+    </nav>
+  );
+}
+
+function Header() {
+  const sheet = useSheet();
+  let dialog: HTMLDialogElement | undefined;
+  return (
+    <header class="width top">
+      <input
+        class="title"
+        aria-label="Name of this worksheet"
+        value={sheet.worksheet().title}
+        onChange={(event) => sheet.edit.page({ title: event.currentTarget.value })}
+      />
+      <span class="saved" role="status">
+        {sheet.saved()}
+      </span>
+      <Show when={sheet.madeUp()}>{(text) => <span class="madeup">{text()}</span>}</Show>
+      <Show when={sheet.starter()}>
+        <button type="button" class="tool own" onClick={() => sheet.edit.start(null)}>
+          Start my own
+        </button>
+      </Show>
+      <label>
+        <span class="unseen">Units</span>
+        <select
+          value={sheet.worksheet().units}
+          onChange={(event) => sheet.edit.units(event.currentTarget.value as "us" | "imperial" | "metric")}
+        >
+          <option value="us">feet and US gallons</option>
+          <option value="imperial">feet and imperial gallons</option>
+          <option value="metric">metres and litres</option>
+        </select>
+      </label>
+      <Tools
+        onStart={() => {
+          sheet.keep.lookAgain();
+          dialog?.showModal();
+        }}
+      />
+      <StartDialog
+        register={(element) => {
+          dialog = element;
+        }}
+      />
+    </header>
+  );
+}
+
+function Problems() {
+  const sheet = useSheet();
+  // Many a problem begins with its row's label; then the card's title is all that is still to be said.
+  const head = ({ at, text }: Problem): string =>
+    text.startsWith(`${sheet.label(at)}:`) ? sheet.place(at.split(".")[0] ?? at) : sheet.place(at);
+  return (
+    <Show when={sheet.problems().length > 0}>
+      <section class="width">
+        <div class="problems" role="alert">
+          <h2>
+            {sheet.problems().length === 1
+              ? "One thing is wrong"
+              : `${sheet.problems().length} things are wrong`}
+          </h2>
+          <ul>
+            <For each={sheet.problems()}>
+              {(problem) => (
+                <li>
+                  <button type="button" onClick={() => sheet.edit.goTo(problem.at)}>
+                    {head(problem) || "This worksheet"}
+                  </button>
+                  : {problem.text}
+                </li>
+              )}
+            </For>
+          </ul>
+        </div>
+      </section>
+    </Show>
+  );
+}
+
+/** Cards by their ids, so that an edit changes a card in place and the field being typed in keeps the focus. */
+function Cards(props: { readonly cards: readonly Card[] }) {
+  const ids = () => props.cards.map((card) => card.id);
+  return (
+    <For each={ids()}>
+      {(id) => (
+        <Show when={props.cards.find((card) => card.id === id)}>{(card) => <CardView card={card()} />}</Show>
+      )}
+    </For>
+  );
+}
+
+function GroupView(props: { readonly group: Group }) {
+  const sheet = useSheet();
+  const cards = () =>
+    sheet
+      .worksheet()
+      .cards.filter((card) => props.group.kinds.includes(card.kind))
+      .sort((a, b) => props.group.kinds.indexOf(a.kind) - props.group.kinds.indexOf(b.kind));
+  // A card that exists once is offered only where it is missing.
+  const kinds = () =>
+    props.group.kinds
+      .flatMap((kind) => sheet.kinds[kind] ?? [])
+      .filter((kind) => !kind.single || !sheet.worksheet().cards.some((card) => card.id === kind.kind));
+  return (
+    <Show when={cards().length > 0 || kinds().length > 0}>
+      <section class="width group" aria-label={props.group.title}>
+        <header>
+          <h2>{props.group.title}</h2>
+          <For each={kinds()}>
+            {(kind) => (
+              <button type="button" class="add" title={kind.purpose} onClick={() => sheet.edit.addCard(kind)}>
+                + {kind.label}
+              </button>
+            )}
+          </For>
+        </header>
+        <div class="cards">
+          <Cards cards={cards()} />
+        </div>
+      </section>
+    </Show>
+  );
+}
+
+function Unknown() {
+  const sheet = useSheet();
+  const known = GROUPS.flatMap((group) => group.kinds);
+  const cards = () =>
+    sheet.worksheet().cards.filter((card) => !known.includes(card.kind) || !sheet.kinds[card.kind]);
+  return (
+    <Show when={cards().length > 0}>
+      <section class="width group" aria-label="Cards this version does not know">
+        <h2>Cards this version does not know</h2>
+        <div class="cards">
+          <Cards cards={cards()} />
+        </div>
+      </section>
+    </Show>
+  );
+}
+
+export function Page() {
+  const sheet = useSheet();
+  return (
+    <>
+      <a class="skip" href="#cards">
+        To the cards
+      </a>
+      <Header />
+      <main>
+        <KeepingBar />
+        <Answers />
+        <Problems />
+        <Show when={sheet.worksheet().cards.every((card) => sheet.kinds[card.kind]?.single)}>
+          <LayOut />
+        </Show>
+        <Drawing />
+        <StoredWater />
+        <div id="cards">
+          <For each={GROUPS}>{(group) => <GroupView group={group} />}</For>
+          <Unknown />
+        </div>
+        <PrintedPage />
+      </main>
+      <NextNumber />
+      <footer class="width foot">
+        <p>
+          Heights are above {sheet.worksheet().datum || "a zero of your choice"}. Made by{" "}
+          {sheet.worksheet().made_by || "nobody named"} on {sheet.worksheet().made_on}.
+        </p>
+        <p>
+          Everything is worked out on this device; nothing is sent anywhere. Figures are estimates for
+          planning: local codes and licensed people decide on wiring, stands, drinking water and backflow.
+        </p>
+        <p>
+          Version {sheet.keep.version}
+          {sheet.keep.ready() ? ", kept on this device: it opens with no network" : ""}.
+        </p>
+      </footer>
+    </>
+  );
+}

@@ -1,0 +1,98 @@
+// What was measured of a number that is worked out, what it teaches, and that lesson kept by itself.
+
+import { createSignal, Show } from "solid-js";
+import type { Card, Entry } from "../../document/worksheet.ts";
+import type { Row } from "../../graph/types.ts";
+import type { MeasureName } from "../../units/measures.ts";
+import { unitFor } from "../../units/show.ts";
+import { fromSi } from "../../units/unit.ts";
+import { useSheet } from "../sheet.ts";
+import { readTyped } from "./number-text.ts";
+
+type Props = {
+  readonly quantity: string;
+  readonly card: Card;
+  readonly row: Row;
+  readonly teaches: string;
+  /** The row that holds the lesson by itself. */
+  readonly lesson?: string | undefined;
+  readonly measure: MeasureName;
+};
+
+/** Finer than any timing is. */
+const KEPT_DIGITS = 6;
+
+/** Puts what was learned in the place of what was measured, so that it holds when the parts are moved. */
+function KeepLesson(props: { readonly card: Card; readonly row: Row; readonly lesson: Row }) {
+  const sheet = useSheet();
+  const id = () => `${props.card.id}.${props.lesson.name}`;
+  const entry = (): Entry | null => {
+    const [result, row] = [sheet.result(id()), props.lesson];
+    if (result?.state !== "ready" || typeof result.value !== "number" || row.row !== "output") return null;
+    if (row.measure === "text" || row.measure === "series") return null;
+    const unit = unitFor(row.measure, sheet.showOptions().units);
+    return { value: Number(fromSi(result.value, unit).toPrecision(KEPT_DIGITS)), unit, from: "measured" };
+  };
+  return (
+    <Show when={entry()}>
+      {(kept) => (
+        <p class="lesson">
+          It holds for tanks and hose as they stand now. Before you move or change them, keep only its lesson;
+          the number is then worked out from that.{" "}
+          <button
+            type="button"
+            class="small"
+            onClick={() => sheet.edit.keepLesson(props.card, props.row, props.lesson, kept())}
+          >
+            Keep the {props.lesson.label.toLowerCase()}, {sheet.shown(id())}
+          </button>
+        </p>
+      )}
+    </Show>
+  );
+}
+
+export function Measured(props: Props) {
+  const sheet = useSheet();
+  const [wrong, setWrong] = createSignal<string | null>(null);
+  const entry = (): Entry | undefined => props.card.measured[props.row.name];
+  const lesson = (): Row | undefined =>
+    sheet.kinds[props.card.kind]?.rows.find((row) => row.name === props.lesson);
+  const put = (text: string) => {
+    setWrong(null);
+    if (text.trim() === "") return sheet.edit.measured(props.card, props.row, null);
+    const read = readTyped(sheet, text, props.measure, entry()?.unit);
+    if (!read.ok) return setWrong(read.message);
+    sheet.edit.measured(props.card, props.row, { value: read.value, unit: read.unit, from: "measured" });
+  };
+  return (
+    <div class="measured">
+      <label for={`${props.quantity}-measured`}>You measured</label>
+      <input
+        id={`${props.quantity}-measured`}
+        autocomplete="off"
+        value={entry() ? sheet.shown(props.quantity) : ""}
+        placeholder="nothing yet"
+        onChange={(event) => put(event.currentTarget.value)}
+      />
+      <Show when={entry()}>
+        <button type="button" class="small" onClick={() => put("")}>
+          Forget it
+        </button>
+      </Show>
+      <Show when={!entry()}>
+        <small>It teaches {props.teaches}.</small>
+      </Show>
+      <Show when={entry() && lesson()}>
+        {(taught) => <KeepLesson card={props.card} row={props.row} lesson={taught()} />}
+      </Show>
+      <Show when={wrong()}>
+        {(text) => (
+          <p class="wrong" role="alert">
+            {text()}
+          </p>
+        )}
+      </Show>
+    </div>
+  );
+}

@@ -1,0 +1,62 @@
+// Small worksheets out of a few words, worked out whole.
+
+import { emptyWorksheet } from "../../src/document/blank.ts";
+import type { Card, Entry, EntryValue, Worksheet } from "../../src/document/worksheet.ts";
+import { cautionsOf } from "../../src/graph/cautions.ts";
+import { CARD_KINDS } from "../../src/kinds/index.ts";
+import { workOut } from "../../src/worker/settle.ts";
+
+export type Whole = ReturnType<typeof workOut>;
+
+/** A number or list with its unit, a word or id, a list of ids, or null for "not fitted". */
+export type GivenText = readonly [EntryValue, string] | string | readonly string[] | null;
+export type Givens = Readonly<Record<string, GivenText>>;
+
+const isWithUnit = (value: GivenText): value is readonly [EntryValue, string] =>
+  Array.isArray(value) && value.length === 2 && typeof value[0] !== "string" && typeof value[1] === "string";
+
+/** An entry as the document keeps it. */
+export function given(value: GivenText): Entry {
+  if (isWithUnit(value)) return { value: value[0], unit: value[1] };
+  return { value: value as EntryValue, unit: "" };
+}
+
+const entries = (givens: Givens): Readonly<Record<string, Entry>> =>
+  Object.fromEntries(Object.entries(givens).map(([name, value]) => [name, given(value)]));
+
+/** A worksheet of the single cards and these, by id: kind, givens, measured values. */
+export function sheetOf(
+  cards: Readonly<Record<string, readonly [kind: string, givens: Givens, measured?: Givens]>>,
+): Worksheet {
+  const blank = emptyWorksheet();
+  const more = Object.entries(cards).map(
+    ([id, [kind, givens, measured]]): Card => ({
+      id,
+      kind,
+      title: id,
+      givens: entries(givens),
+      measured: entries(measured ?? {}),
+    }),
+  );
+  return { ...blank, cards: [...blank.cards, ...more] };
+}
+
+export function workedOut(worksheet: Worksheet): Whole {
+  return workOut(worksheet, CARD_KINDS);
+}
+
+/** The number of a quantity that must be ready. */
+export function numberAt(whole: Whole, id: string): number {
+  const result = whole.results.get(id);
+  if (result?.state !== "ready" || typeof result.value !== "number")
+    throw new Error(`${id}: ${JSON.stringify(result)}`);
+  return result.value;
+}
+
+/** The cautions that stand, as `card: id`. */
+export function cautionIds(whole: Whole): readonly string[] {
+  const options = { units: "us", locale: "en-US", currency: "$" } as const;
+  return cautionsOf(whole.graph, whole.worksheet, whole.results, options).map(
+    ({ card, id }) => `${card}: ${id}`,
+  );
+}

@@ -1,0 +1,187 @@
+import { readFileSync } from "node:fs";
+import { describe, expect, test } from "vitest";
+import { emptyWorksheet } from "../../src/document/blank.ts";
+import { addCard, removeCard } from "../../src/document/card-edits.ts";
+import { readWorksheetText } from "../../src/document/check.ts";
+import { setGiven } from "../../src/document/edits.ts";
+import type { Worksheet } from "../../src/document/worksheet.ts";
+import { answers } from "../../src/kinds/answers.ts";
+import { CARD_KINDS } from "../../src/kinds/index.ts";
+import { readRainCsv } from "../../src/rainfall/import-csv.ts";
+import { makeRecord } from "../../src/rainfall/record-key.ts";
+import { DAY } from "../../src/units/constants.ts";
+import { toSi } from "../../src/units/unit.ts";
+import { workOut } from "../../src/worker/settle.ts";
+
+const CSV = readFileSync(new URL("../fixtures/seattle-weather.csv", import.meta.url), "utf8");
+
+function demo(): Worksheet {
+  const text = readFileSync(new URL("../../templates/hillside-totes.json", import.meta.url), "utf8");
+  const read = readWorksheetText(text);
+  if (!read.ok) throw new Error("the demo is broken");
+  return read.worksheet;
+}
+
+function seattle() {
+  const read = readRainCsv(CSV, { unit: "mm" });
+  if (read.state !== "ready") throw new Error("the record does not come in");
+  return read.record;
+}
+
+type Whole = ReturnType<typeof workOut>;
+
+function number(whole: Whole, id: string): number {
+  const result = whole.results.get(id);
+  if (result?.state !== "ready" || typeof result.value !== "number")
+    throw new Error(`${id}: ${JSON.stringify(result)}`);
+  return result.value;
+}
+
+const word = (value: string) => ({ value, unit: "" });
+
+describe("the demo", () => {
+  test("doubling the main tank adds exactly the reachable water gained over its daily draw", () => {
+    const before = workOut(demo(), CARD_KINDS);
+    const after = workOut(setGiven(demo(), "totes", "capacity", { value: 2082, unit: "L" }), CARD_KINDS);
+    const gained = number(after, "totes.reachable") - number(before, "totes.reachable");
+    expect(gained).toBeGreaterThan(toSi(400, "gal"));
+    const rise = number(after, "totes.days_of_autonomy") - number(before, "totes.days_of_autonomy");
+    expect(rise).toBeCloseTo((gained / number(before, "totes.peak_day_draw")) * DAY, 3);
+    expect(number(after, "season.share_met")).toBeGreaterThan(number(before, "season.share_met"));
+  });
+
+  test("the demo goes short sometimes, and water is accounted for", () => {
+    const whole = workOut(demo(), CARD_KINDS);
+    expect(number(whole, "season.days_short")).toBeGreaterThan(0);
+    expect(number(whole, "season.share_met")).toBeLessThan(1);
+    expect(Math.abs(number(whole, "season.balance_error"))).toBeLessThan(1e-9);
+  });
+
+  test("on a real record: 1461 days, four whole years, the longest dry run of 81 days", () => {
+    const record = seattle();
+    const whole = workOut(setGiven(demo(), "weather", "record", word(record.key)), CARD_KINDS, [record]);
+    expect(number(whole, "weather.days")).toBe(1461);
+    expect(number(whole, "weather.mean_yearly_rain")).toBeCloseTo(toSi(1106.5, "mm"), 9);
+    expect(number(whole, "weather.longest_dry_run")).toBe(81);
+    expect(number(whole, "weather.driest_year")).toBe(2013);
+    expect(whole.results.get("weather.eto_method")).toMatchObject({
+      value: "warmth alone (Hargreaves)",
+    });
+    expect(number(whole, "season.share_met")).toBeGreaterThan(0.3);
+  });
+
+  test("a measured refill teaches the opening, and the flow follows", () => {
+    const plain = workOut(demo(), CARD_KINDS);
+    const slow = { value: number(plain, "hose_down.refill_time") * 2, unit: "s" };
+    const taught: Worksheet = {
+      ...demo(),
+      cards: demo().cards.map((card) =>
+        card.id === "hose_down" ? { ...card, measured: { refill_time: slow } } : card,
+      ),
+    };
+    const whole = workOut(taught, CARD_KINDS);
+    expect(number(whole, "hose_down.opening")).toBeLessThan(0.6 * number(plain, "hose_down.opening"));
+    expect(number(whole, "hose_down.flow")).toBeLessThan(0.6 * number(plain, "hose_down.flow"));
+    expect(number(whole, "hose_down.refill_time")).toBeCloseTo(slow.value, 6);
+    // Beside it stands the time by the seat; and a seat as wide as what was taught takes the time that was measured.
+    const bySeat = number(plain, "hose_down.refill_time");
+    expect(number(whole, "hose_down.refill_time~computed") / bySeat).toBeCloseTo(1, 6);
+    const area = number(whole, "hose_down.opening") / number(plain, "hose_down.valve_coefficient");
+    const valve = { value: Math.sqrt((4 * area) / Math.PI), unit: "m" };
+    const wide: Worksheet = {
+      ...demo(),
+      cards: demo().cards.map((card) =>
+        card.id === "hose_down" ? { ...card, givens: { ...card.givens, valve_bore: valve } } : card,
+      ),
+    };
+    expect(number(workOut(wide, CARD_KINDS), "hose_down.refill_time") / slow.value).toBeCloseTo(1, 3);
+  });
+});
+
+describe("worksheets with something wrong answer what they still can", () => {
+  test("no card at all", () => {
+    const whole = workOut({ ...emptyWorksheet(), cards: [] }, CARD_KINDS);
+    expect(whole.results.problems.map((problem) => problem.code)).toContain("missing_card");
+  });
+
+  test("only the four single cards", () => {
+    const whole = workOut(emptyWorksheet(), CARD_KINDS);
+    expect(whole.results.problems).toEqual([]);
+    expect(number(whole, "weather.mean_yearly_rain")).toBeGreaterThan(0);
+    expect(whole.results.get("season.days_of_autonomy")).toMatchObject({ state: "none" });
+  });
+
+  test("a dead link is said where it is; the other roof still fills the tank", () => {
+    const whole = workOut(setGiven(demo(), "porch_roof", "drains_to", word("no_such_tank")), CARD_KINDS);
+    expect(whole.results.problems).toContainEqual(
+      expect.objectContaining({ code: "dead_link", at: "porch_roof.drains_to" }),
+    );
+    expect(number(whole, "barn_roof.mean_yearly_catch")).toBeGreaterThan(0);
+    expect(number(whole, "season.share_met")).toBeGreaterThan(0);
+  });
+
+  test("a card of an unknown kind is kept and said", () => {
+    const odd = { id: "odd", kind: "windmill", title: "Windmill", givens: {}, measured: {} };
+    const whole = workOut({ ...demo(), cards: [...demo().cards, odd] }, CARD_KINDS);
+    expect(whole.results.problems).toContainEqual(
+      expect.objectContaining({ code: "unknown_kind", at: "odd" }),
+    );
+    expect(number(whole, "season.share_met")).toBeGreaterThan(0);
+  });
+
+  test("a number in the wrong unit fails its roof only, and the season is run without it", () => {
+    const whole = workOut(setGiven(demo(), "porch_roof", "footprint", { value: 3, unit: "gal" }), CARD_KINDS);
+    expect(whole.results.get("porch_roof.footprint")).toMatchObject({ state: "failed" });
+    expect(number(whole, "season.left_out")).toBe(1);
+    expect(number(whole, "season.share_met")).toBeGreaterThan(0);
+  });
+
+  test("regression: one wrong number is one problem, and the answers say what they are without", () => {
+    const whole = workOut(setGiven(demo(), "long_bed", "length", { value: 3, unit: "gal" }), CARD_KINDS);
+    expect(whole.results.problems.map(({ at }) => at)).toEqual(["long_bed.length"]);
+    expect(whole.results.get("long_bed.days_short")).toMatchObject({
+      problem: { code: "upstream", cause: "long_bed.length" },
+    });
+    const said = answers({ result: (id) => whole.results.get(id), cards: demo().cards });
+    expect(said.map(({ id }) => id)).toContain("without");
+    const words = said.flatMap(({ pieces }) => pieces.filter((piece) => typeof piece === "string")).join("");
+    expect(words).not.toContain(", no bed went short");
+    expect(words).not.toContain("..");
+  });
+
+  test("a cycle in own lines fails both with the path, and nothing else", () => {
+    let worksheet = addCard(demo(), "own", { title: "first" });
+    worksheet = addCard(worksheet, "own", { title: "second" });
+    worksheet = setGiven(worksheet, "first", "formula", word("second.value + 1 gal"));
+    worksheet = setGiven(worksheet, "second", "formula", word("first.value + 1 gal"));
+    const whole = workOut(worksheet, CARD_KINDS);
+    const failed = whole.results.get("first.value");
+    expect(failed).toMatchObject({
+      state: "failed",
+      problem: { code: "cycle", path: ["first.value", "second.value", "first.value"] },
+    });
+    expect(number(whole, "season.share_met")).toBeGreaterThan(0);
+  });
+
+  test("a record with a gap fails the season, naming the first day; totals still show", () => {
+    const record = seattle();
+    const rain = record.rain.slice();
+    rain[200] = Number.NaN;
+    const gap = makeRecord({ ...record, rain });
+    const whole = workOut(setGiven(demo(), "weather", "record", word(gap.key)), CARD_KINDS, [gap]);
+    expect(number(whole, "weather.mean_yearly_rain")).toBeGreaterThan(0);
+    expect(whole.results.get("season.share_met")).toMatchObject({ state: "failed" });
+    expect(JSON.stringify(whole.results.get("season.share_met"))).toContain("2012-07-19");
+    expect(number(whole, "totes.full_weight")).toBeGreaterThan(0);
+  });
+
+  test("a tank taken out clears its links, and its beds say that they are left out", () => {
+    const roles = {
+      isLink: (kind: string, given: string) =>
+        CARD_KINDS[kind]?.rows.some((row) => row.row === "link" && row.name === given) ?? false,
+    };
+    const whole = workOut(removeCard(demo(), "tub", roles), CARD_KINDS);
+    expect(whole.results.get("tunnel_bed.share_met")).toMatchObject({ state: "failed" });
+    expect(number(whole, "barn_roof.mean_yearly_catch")).toBeGreaterThan(0);
+  });
+});

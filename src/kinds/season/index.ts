@@ -1,11 +1,11 @@
 // The season: the plan put together from all cards, the run over the record, and what it says of the whole.
 
+import { outcomes } from "../../graph/outcomes.ts";
+import { readyList, wordOf } from "../../graph/readers.ts";
 import type { CardKind, Model, ModelInput, Outputs } from "../../graph/types.ts";
 import type { SeasonPlan } from "../../season/plan.ts";
 import { runSeason } from "../../season/run.ts";
-import { readyList } from "../bed/bed-part.ts";
 import { HANDS_ROWS, hands } from "../bed/hands.ts";
-import { outcomes, wordOf } from "../inputs.ts";
 import {
   REFILLS_ROWS,
   refills,

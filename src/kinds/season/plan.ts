@@ -1,5 +1,14 @@
 // From the cards' results to the plan of one season run: what is known goes in, what is not is left out with its reason.
 
+import {
+  firstMissing,
+  type Missing,
+  numberOf,
+  numberOrNull,
+  readyNumber,
+  readyWord,
+  wordOf,
+} from "../../graph/readers.ts";
 import type { CardView, ModelInput } from "../../graph/types.ts";
 import type { Vessel } from "../../physics/vessel.ts";
 import type {
@@ -14,9 +23,8 @@ import type {
   TankPart,
   TeePart,
 } from "../../season/plan.ts";
-import { bedPart, firstMissing, type Missing, readyNumber, readyWord } from "../bed/bed-part.ts";
+import { bedPart } from "../bed/bed-part.ts";
 import { BED_ROWS } from "../bed/rows.ts";
-import { numberOf, numberOrNull, wordOf } from "../inputs.ts";
 import { batteryPart, deliveryPart, POWER_NEEDED, POWER_ROWS } from "./power.ts";
 
 /** Rows of every kind that the plan is put together from. */

@@ -1,9 +1,8 @@
 // The pumps and batteries of a season's plan: which battery or panel drives each hose, and what charges each battery.
 
+import { causeOf, type Missing, readyNumber, readyWord } from "../../graph/readers.ts";
 import type { CardView, ModelInput } from "../../graph/types.ts";
 import type { BatteryPart, ChargeWay, DeliveryPart, SunOnPump } from "../../season/plan.ts";
-import { type Missing, readyNumber, readyWord } from "../bed/bed-part.ts";
-import { causeOf } from "../inputs.ts";
 import type { ChargeMonths } from "../panel/models.ts";
 
 type Results = CardView["results"];

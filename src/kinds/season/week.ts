@@ -1,11 +1,11 @@
 // The coming week and a chosen season's calendar: what is known of today goes in, each bed's days come out.
 
+import { numberOf, recordOf, wordOrNull } from "../../graph/readers.ts";
 import type { CardView, Model, ModelInput, Outcome, Outputs, Row } from "../../graph/types.ts";
 import { type SeasonCalendar, seasonCalendar } from "../../season/bed-calendar.ts";
 import type { LeftOut, SeasonPlan } from "../../season/plan.ts";
 import { type BedWeek, type WeekAnswer, type WeekGiven, weekPlan } from "../../season/week-plan.ts";
 import { isoDate, parseIsoDate } from "../../units/calendar.ts";
-import { numberOf, recordOf, wordOrNull } from "../inputs.ts";
 import { choice, DEFINITION, given, output } from "../rows.ts";
 
 const DAYS = 7;

@@ -10,6 +10,13 @@ export type CardResults = Readonly<Record<string, Result>>;
 export const valueIn = (result: Result | undefined): Value =>
   result?.state === "ready" ? result.value : null;
 
+/** Whether a result holds its value now. */
+export const isReady = (result: Result | undefined): boolean => result?.state === "ready";
+
+/** What a result holds, or held last while a new one is worked out; null where there is nothing. */
+export const shownIn = (result: Result | undefined): Value =>
+  result?.state === "pending" ? result.last : valueIn(result);
+
 /** The number a result holds, or null where it holds none. */
 export function numberIn(result: Result | undefined): number | null {
   const value = valueIn(result);
@@ -23,7 +30,7 @@ export function wordIn(result: Result | undefined): string {
 }
 
 /** The list a result holds, or an empty one. */
-export function listIn(result: Result | undefined): readonly unknown[] {
+function listIn(result: Result | undefined): readonly unknown[] {
   const value = valueIn(result);
   return Array.isArray(value) ? value : [];
 }

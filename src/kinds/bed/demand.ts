@@ -4,8 +4,8 @@ import { all, failedBy, outcomes } from "../../graph/outcomes.ts";
 import { numberOf, recordOf, seriesOf, wordOf } from "../../graph/readers.ts";
 import type { Model, ModelInput, Outputs } from "../../graph/types.ts";
 import { bedDemand } from "../../season/demand.ts";
-import { bedPart } from "./bed-part.ts";
 import { BED_ROWS } from "./rows.ts";
+import { bedPart } from "./season-part.ts";
 import { throughYear } from "./year.ts";
 
 const NEEDS = [

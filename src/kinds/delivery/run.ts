@@ -8,7 +8,7 @@ import { orificeK } from "../../physics/orifice.ts";
 import { openFlow } from "../../physics/pump-curve.ts";
 import { greatestLift, type PumpRun } from "../../physics/pump-run.ts";
 import type { Vessel } from "../../physics/vessel.ts";
-import type { SunOnPump } from "../../season/plan.ts";
+import type { SunOnPump } from "../../season/input.ts";
 import { whyNone } from "../line/hose.ts";
 import { curveIn, sunOnPump } from "../panel/light.ts";
 import { bucketFlow, HOSE_MAY_LACK, HOSE_TAKES, type Rig, rigOf, runUnder } from "./rig.ts";

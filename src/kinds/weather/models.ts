@@ -7,7 +7,7 @@ import type { Model, ModelInput, Outputs } from "../../graph/types.ts";
 import type { DailyRecord } from "../../rainfall/record.ts";
 import { recordSummary } from "../../rainfall/statistics.ts";
 import { dailyEto } from "../../season/daily-eto.ts";
-import type { EtoChoice } from "../../season/plan.ts";
+import type { EtoChoice } from "../../season/input.ts";
 import { meanYearlyEto, peakDayEto } from "../../season/weather-years.ts";
 import { isoDate } from "../../units/calendar.ts";
 

@@ -8,7 +8,7 @@ import {
   readyNumber,
   readyWord,
 } from "../../graph/readers.ts";
-import type { BedPart, BedRule, CropPart, GroundWetting, LetGo } from "../../season/plan.ts";
+import type { BedPart, BedRule, CropPart, GroundWetting, LetGo } from "../../season/input.ts";
 import { cropPart, dryingLeft, type Planted, ROOT_START } from "./crops.ts";
 import { BED_ROWS } from "./rows.ts";
 import { isCoarse, soilRow } from "./soak.ts";

@@ -3,12 +3,12 @@
 import { onCleanup } from "solid-js";
 import { Page } from "../ui/page/Page.tsx";
 import { SheetContext } from "../ui/sheet.ts";
-import type { Desk, Laid } from "./desk.ts";
+import type { Laid, PageShared } from "./page-shared.ts";
 import { createSheet } from "./sheet-maker.ts";
 
-export function Workbench(props: { readonly laid: Laid; readonly desk: Desk }) {
+export function Workbench(props: { readonly laid: Laid; readonly shared: PageShared }) {
   // A worksheet laid open stays the same for as long as the bench stands; another one gets a bench of its own.
-  const { sheet, session } = createSheet(props.laid, props.desk);
+  const { sheet, session } = createSheet(props.laid, props.shared);
 
   const onKey = (event: KeyboardEvent): void => {
     if (!(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== "z") return;

@@ -12,19 +12,19 @@ import { recordKey } from "../rainfall/record-key.ts";
 import { worksheetFromFileText, worksheetToFileText } from "../storage/file.ts";
 import type { Edits } from "../ui/sheet.ts";
 import { today } from "./clock.ts";
-import type { Desk } from "./desk.ts";
 import { download, fileStem } from "./download.ts";
 import type { Folds } from "./folds.ts";
 import { freeTitle } from "./free-title.ts";
 import { addJoined, laidOut } from "./joining.ts";
 import { normalsOf } from "./normals-of.ts";
+import type { PageShared } from "./page-shared.ts";
 import type { createRain } from "./rain.ts";
 import type { Session } from "./session.ts";
 import { template } from "./templates.ts";
 
 type Tools = {
   readonly session: Session;
-  readonly desk: Desk;
+  readonly shared: PageShared;
   readonly folds: Folds;
   readonly rain: ReturnType<typeof createRain>;
   readonly setOpened: (id: string | null) => void;
@@ -129,17 +129,20 @@ function cardEdits({
   };
 }
 
-function sheetEdits({ session, desk }: Tools): Pick<Edits, "openSheet" | "start" | "openFile" | "saveFile"> {
+function sheetEdits({
+  session,
+  shared,
+}: Tools): Pick<Edits, "openSheet" | "start" | "openFile" | "saveFile"> {
   return {
-    openSheet: (id) => void session.saver.flush().then(() => desk.open(id)),
+    openSheet: (id) => void session.saver.flush().then(() => shared.open(id)),
     start: (id) => {
       const { units, locale, currency } = session.worksheet();
       const fresh =
         id === null ? emptyWorksheet({ units, locale, currency, made_on: today() }) : template(id);
       void session.saver
         .flush()
-        .then(desk.titlesKept)
-        .then((taken) => desk.lay(setWorksheet(fresh, { title: freeTitle(fresh.title, taken) })));
+        .then(shared.titlesKept)
+        .then((taken) => shared.lay(setWorksheet(fresh, { title: freeTitle(fresh.title, taken) })));
     },
     openFile: (file) =>
       void file.text().then((text) => {
@@ -148,7 +151,7 @@ function sheetEdits({ session, desk }: Tools): Pick<Edits, "openSheet" | "start"
           return session.say(
             `${file.name} is no worksheet: ${read.problems[0]?.message ?? "it cannot be read"}`,
           );
-        void session.saver.flush().then(() => desk.receive(read));
+        void session.saver.flush().then(() => shared.receive(read));
       }),
     saveFile: () => {
       const worksheet = session.worksheet();

@@ -12,11 +12,11 @@ import { chanceId } from "../storage/shelf.ts";
 import type { Keeping, TableName } from "../ui/dialogs/keeping.ts";
 import { borrowedIn, unmarkBorrowed } from "./borrowed.ts";
 import { today } from "./clock.ts";
-import type { Desk } from "./desk.ts";
 import { download, fileStem, passOn } from "./download.ts";
 import { freeTitle } from "./free-title.ts";
 import { normalsOf } from "./normals-of.ts";
 import { offline, VERSION } from "./offline.ts";
+import type { PageShared } from "./page-shared.ts";
 import type { makeReader } from "./reader.ts";
 import { saveCharts } from "./save-charts.ts";
 import type { Session } from "./session.ts";
@@ -24,7 +24,7 @@ import { tableText } from "./tables.ts";
 
 type Tools = {
   readonly session: Session;
-  readonly desk: Desk;
+  readonly shared: PageShared;
   readonly reader: ReturnType<typeof makeReader>;
   readonly original: Worksheet | null;
   readonly refreshSheets: () => Promise<void>;
@@ -41,17 +41,17 @@ function recordInUse(session: Session): DailyRecord | null {
 const outgoing = (session: Session): Worksheet => setWorksheet(session.worksheet(), { made_on: today() });
 
 /** Holds the records of a worksheet thrown away for another day, in case it is brought back. */
-async function holdRecords(desk: Desk, worksheet: Worksheet | null): Promise<void> {
+async function holdRecords(shared: PageShared, worksheet: Worksheet | null): Promise<void> {
   for (const key of worksheet ? recordNames(worksheet) : []) {
-    const kept = await desk.recordShelf.load(key);
-    if (kept.ok && kept.value) await desk.recordShelf.keep(kept.value, Date.now());
+    const kept = await shared.recordShelf.load(key);
+    if (kept.ok && kept.value) await shared.recordShelf.keep(kept.value, Date.now());
   }
 }
 
-function sheetActs({ session, desk, refreshSheets }: Tools) {
+function sheetActs({ session, shared, refreshSheets }: Tools) {
   const isOpen = (id: string): boolean => id === session.saver.place().id;
   const reopen = async (id: string): Promise<Worksheet | null> => {
-    const opened = await desk.shelf.open(id, Date.now());
+    const opened = await shared.shelf.open(id, Date.now());
     return opened.ok && opened.value.state === "opened" ? opened.value.sheet.worksheet : null;
   };
   const rename = async (id: string, title: string): Promise<void> => {
@@ -59,10 +59,10 @@ function sheetActs({ session, desk, refreshSheets }: Tools) {
       session.edit("Rename the worksheet", (worksheet) => setWorksheet(worksheet, { title }));
       await session.saver.flush();
     } else {
-      const opened = await desk.shelf.open(id, Date.now());
+      const opened = await shared.shelf.open(id, Date.now());
       if (opened.ok && opened.value.state === "opened") {
         const { worksheet, revision } = opened.value.sheet;
-        await desk.shelf.save({
+        await shared.shelf.save({
           id,
           basedOn: revision,
           worksheet: setWorksheet(worksheet, { title }),
@@ -76,27 +76,27 @@ function sheetActs({ session, desk, refreshSheets }: Tools) {
     await session.saver.flush();
     const worksheet = isOpen(id) ? session.worksheet() : await reopen(id);
     if (!worksheet) return;
-    const title = freeTitle(copyTitle(worksheet.title), await desk.titlesKept());
+    const title = freeTitle(copyTitle(worksheet.title), await shared.titlesKept());
     const copied = setWorksheet(worksheet, { title });
-    const kept = await desk.shelf.save({ id: chanceId(), basedOn: 0, worksheet: copied, at: Date.now() });
+    const kept = await shared.shelf.save({ id: chanceId(), basedOn: 0, worksheet: copied, at: Date.now() });
     if (!kept.ok) session.say(kept.failure.text);
     await refreshSheets();
   };
   const remove = async (id: string): Promise<void> => {
     await session.saver.flush();
     const worksheet = isOpen(id) ? session.worksheet() : await reopen(id);
-    if (worksheet) desk.setThrown({ id, worksheet });
-    await holdRecords(desk, worksheet);
-    await desk.shelf.remove(id);
-    if (isOpen(id)) await desk.openAnother();
+    if (worksheet) shared.setThrown({ id, worksheet });
+    await holdRecords(shared, worksheet);
+    await shared.shelf.remove(id);
+    if (isOpen(id)) await shared.openAnother();
     else await refreshSheets();
   };
   const bringBack = async (): Promise<void> => {
-    const thrown = desk.thrown();
+    const thrown = shared.thrown();
     if (!thrown) return;
-    const back = await desk.shelf.save({ ...thrown, basedOn: 0, at: Date.now() });
+    const back = await shared.shelf.save({ ...thrown, basedOn: 0, at: Date.now() });
     // Refused, it stays at hand to be brought back once there is room.
-    if (back.ok) desk.setThrown(null);
+    if (back.ok) shared.setThrown(null);
     else session.say(back.failure.text);
     await refreshSheets();
   };
@@ -139,26 +139,26 @@ function handingOn({ session }: Tools): Pick<Keeping, "link" | "passOn" | "passF
 
 /** The part of the sheet that keeps and hands on. */
 export function createKeeping(tools: Tools): Keeping {
-  const { session, desk, reader } = tools;
+  const { session, shared, reader } = tools;
   const [aside, setAside] = createSignal<readonly string[]>([]);
   const acts = sheetActs(tools);
   const stem = (): string => fileStem(session.worksheet().title);
-  void desk.shelf.listAside().then((listed) => {
+  void shared.shelf.listAside().then((listed) => {
     if (listed.ok) setAside(listed.value);
   });
   return {
     ...handingOn(tools),
-    notice: () => [desk.said(), session.notice()].filter((text) => text !== "").join(" "),
+    notice: () => [shared.said(), session.notice()].filter((text) => text !== "").join(" "),
     refused: session.refused,
     borrowed: () => borrowedIn(session.worksheet()),
     aside,
-    thrown: () => desk.thrown()?.worksheet.title ?? null,
+    thrown: () => shared.thrown()?.worksheet.title ?? null,
     version: VERSION,
     ready: offline.ready,
     waiting: offline.waiting,
     update: () => void session.saver.flush().then(offline.update),
     dismiss: () => {
-      desk.setSaid("");
+      shared.setSaid("");
       session.dismiss();
     },
     mine: () => session.edit("The place is mine", (worksheet) => unmarkBorrowed(worksheet, tools.original)),
@@ -168,7 +168,7 @@ export function createKeeping(tools: Tools): Keeping {
     removeSheet: (id) => void acts.remove(id),
     bringBack: () => void acts.bringBack(),
     saveAside: (key) =>
-      void desk.shelf.asideText(key).then((text) => {
+      void shared.shelf.asideText(key).then((text) => {
         if (text.ok && text.value !== null) download("set-aside.json", text.value);
       }),
     saveTable: (table: TableName) => {

@@ -15,9 +15,9 @@ import { isWorksheetLink, worksheetFromLink } from "../storage/link.ts";
 import { makeRecordShelf } from "../storage/record-shelf.ts";
 import { chanceId, makeShelf } from "../storage/shelf.ts";
 import { markBorrowed } from "./borrowed.ts";
-import type { Desk, Laid, Thrown } from "./desk.ts";
 import { freeTitle } from "./free-title.ts";
 import { keepForOffline } from "./offline.ts";
+import type { Laid, PageShared, Thrown } from "./page-shared.ts";
 import { firstWorksheet } from "./templates.ts";
 import { Workbench } from "./Workbench.tsx";
 import { makeWorkerHub } from "./worker-hub.ts";
@@ -29,7 +29,7 @@ const [laid, setLaid] = createSignal<Laid | null>(null);
 const [said, setSaid] = createSignal("");
 const [thrown, setThrown] = createSignal<Thrown | null>(null);
 
-const desk: Desk = {
+const shared: PageShared = {
   shelf,
   recordShelf,
   hub: makeWorkerHub(),
@@ -46,7 +46,7 @@ const desk: Desk = {
     const listed = await shelf.list();
     for (const { id } of listed.ok ? listed.value : []) if (await openKept(id)) return;
     await shelf.setCurrent(null);
-    desk.lay(firstWorksheet());
+    shared.lay(firstWorksheet());
   },
 };
 
@@ -96,7 +96,7 @@ async function openKept(id: string): Promise<boolean> {
   const opened = await shelf.open(id, Date.now());
   if (!opened.ok || opened.value.state === "absent") return false;
   if (opened.value.state === "set_aside") {
-    desk.lay(
+    shared.lay(
       firstWorksheet(),
       [],
       "The worksheet kept here could not be read. It was set aside whole: save it as a file under Worksheets. The demo was opened instead.",
@@ -120,7 +120,7 @@ async function openUsual(): Promise<void> {
   const current = await shelf.current();
   const id = current.ok ? current.value : null;
   if (id !== null && (await openKept(id))) return;
-  desk.lay(firstWorksheet(), [], current.ok ? "" : current.failure.text);
+  shared.lay(firstWorksheet(), [], current.ok ? "" : current.failure.text);
 }
 
 async function begin(): Promise<void> {
@@ -134,7 +134,7 @@ if (page) {
   render(
     () => (
       <Show when={laid()} keyed>
-        {(sheet) => <Workbench laid={sheet} desk={desk} />}
+        {(sheet) => <Workbench laid={sheet} shared={shared} />}
       </Show>
     ),
     page,

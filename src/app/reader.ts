@@ -4,6 +4,7 @@ import { type Accessor, createMemo, untrack } from "solid-js";
 import type { Card } from "../document/worksheet.ts";
 import { type Explanation, explain } from "../graph/explain.ts";
 import { type Movement, movement } from "../graph/moved.ts";
+import { shownIn } from "../graph/readers.ts";
 import { labelOf, shownValue } from "../graph/shown.ts";
 import type { Result, Row } from "../graph/types.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
@@ -120,7 +121,7 @@ export function makeReader(session: Session, showOptions: Accessor<ShowOptions>)
         "season.record_first_day",
       ].map((id) => {
         const now = result(id);
-        return now?.state === "ready" ? now.value : now?.state === "pending" ? now.last : null;
+        return shownIn(now);
       });
       if (!(stored instanceof Float64Array) || !(short instanceof Uint8Array) || typeof first !== "number")
         return null;

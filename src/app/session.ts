@@ -17,11 +17,11 @@ import type { Worksheet } from "../document/worksheet.ts";
 import type { Results } from "../graph/evaluate.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { makeSaver } from "../storage/saver.ts";
-import type { Desk, Laid } from "./desk.ts";
 import { createEngine, type Engine, type View } from "./engine.ts";
+import type { Laid, PageShared } from "./page-shared.ts";
 
-function keepRecords(desk: Desk, records: readonly DailyRecord[]): void {
-  for (const record of records) void desk.recordShelf.keep(record, Date.now());
+function keepRecords(shared: PageShared, records: readonly DailyRecord[]): void {
+  for (const record of records) void shared.recordShelf.keep(record, Date.now());
 }
 
 /** Records that one worksheet names and the one before did not. */
@@ -49,7 +49,7 @@ function createHeld(engine: Engine) {
 }
 
 /** Everything that changes while a worksheet is open. */
-export function createSession(laid: Laid, desk: Desk) {
+export function createSession(laid: Laid, shared: PageShared) {
   const engine = createEngine(laid.worksheet, laid.records);
   const [history, setHistory] = createSignal<History<Worksheet>>(startHistory(laid.worksheet));
   const [before, setBefore] = createSignal<Results | null>(null);
@@ -62,7 +62,7 @@ export function createSession(laid: Laid, desk: Desk) {
   let merging: string | null = null;
 
   const saver = makeSaver({
-    shelf: desk.shelf,
+    shelf: shared.shelf,
     id: laid.id,
     revision: laid.revision,
     now: () => Date.now(),
@@ -74,7 +74,7 @@ export function createSession(laid: Laid, desk: Desk) {
         setNotice(outcome.failure.text);
         return;
       }
-      void desk.shelf.setCurrent(outcome.value.id);
+      void shared.shelf.setCurrent(outcome.value.id);
       if (outcome.value.conflict) goOnInCopy(outcome.value.conflict.title);
     },
   });
@@ -82,7 +82,7 @@ export function createSession(laid: Laid, desk: Desk) {
   const show = (next: History<Worksheet>): void => {
     if (next === history()) return;
     // A record that undo names again may have been let go meanwhile by another tab.
-    keepRecords(desk, newlyNamed(next.present, history().present, engine.records));
+    keepRecords(shared, newlyNamed(next.present, history().present, engine.records));
     setHistory(next);
     setSaved("Saving …");
     engine.update(next.present);

@@ -8,11 +8,11 @@ import type { SavedSheet, Sheet } from "../ui/sheet.ts";
 import type { ShowOptions } from "../units/show.ts";
 import { createCautions } from "./cautions.ts";
 import { dayHere } from "./clock.ts";
-import type { Desk, Laid } from "./desk.ts";
 import { makeEdits } from "./edits.ts";
 import { createFolds } from "./folds.ts";
 import { stillToSay } from "./joining.ts";
 import { createKeeping } from "./keeping.ts";
+import type { Laid, PageShared } from "./page-shared.ts";
 import { createRain } from "./rain.ts";
 import { makeReader } from "./reader.ts";
 import { createSession } from "./session.ts";
@@ -20,8 +20,8 @@ import { createSizes } from "./sizes.ts";
 import { TEMPLATES } from "./templates.ts";
 
 /** The sheet and the session behind it. */
-export function createSheet(laid: Laid, desk: Desk) {
-  const session = createSession(laid, desk);
+export function createSheet(laid: Laid, shared: PageShared) {
+  const session = createSession(laid, shared);
   const { engine } = session;
   const [opened, setOpened] = createSignal<string | null>(null);
   const folds = createFolds();
@@ -31,7 +31,7 @@ export function createSheet(laid: Laid, desk: Desk) {
     return { units, locale, currency };
   });
   const refreshSheets = async (): Promise<void> => {
-    const listed = await desk.shelf.list();
+    const listed = await shared.shelf.list();
     if (listed.ok)
       setSheets(
         listed.value.map(({ id, title, savedAt }) => ({
@@ -52,19 +52,19 @@ export function createSheet(laid: Laid, desk: Desk) {
     others: () => [...engine.records.values()].filter((record) => !record.madeUp),
     onRecord: (record) => {
       engine.records.set(record.key, record);
-      void desk.recordShelf.keep(record, Date.now());
+      void shared.recordShelf.keep(record, Date.now());
       setRecord(record.key, "Rain record");
     },
   });
-  rain.connect(desk.hub.client);
-  desk.hub.listen({
+  rain.connect(shared.hub.client);
+  shared.hub.listen({
     onAnswer: engine.answer,
     onFailure: engine.fail,
     onProgress: rain.progress,
     onImported: rain.imported,
     onImportFailed: rain.failed,
   });
-  engine.connect(desk.hub.client);
+  engine.connect(shared.hub.client);
   void refreshSheets();
 
   const reader = makeReader(session, showOptions);
@@ -91,9 +91,9 @@ export function createSheet(laid: Laid, desk: Desk) {
     rain: rain.state,
     opened,
     unfolded: folds.isOpen,
-    edit: makeEdits({ session, folds, desk, rain, setOpened, setRecord }),
-    keep: createKeeping({ session, desk, reader, original: laid.received ?? null, refreshSheets }),
-    sizes: createSizes(engine, desk.hub.client),
+    edit: makeEdits({ session, folds, shared, rain, setOpened, setRecord }),
+    keep: createKeeping({ session, shared, reader, original: laid.received ?? null, refreshSheets }),
+    sizes: createSizes(engine, shared.hub.client),
   };
   return { sheet, session };
 }

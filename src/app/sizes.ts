@@ -2,7 +2,7 @@
 
 import { createEffect, createMemo, createSignal, on, onCleanup } from "solid-js";
 import type { SizePoint } from "../scene/size-curve.ts";
-import type { SeasonPlan } from "../season/plan.ts";
+import type { SeasonInput } from "../season/input.ts";
 import { kneeOf } from "../studies/knee.ts";
 import { SIZE_MULTIPLES } from "../studies/tank-sizes.ts";
 import type { SizeStudy, Sizes } from "../ui/charts/sizes.ts";
@@ -49,7 +49,7 @@ export function createSizes(engine: Engine, client: WorkerClient): Sizes {
         reason: "",
       });
     };
-    const question = { plan: planned.value as SeasonPlan, tank: id, multiples: SIZE_MULTIPLES };
+    const question = { plan: planned.value as SeasonInput, tank: id, multiples: SIZE_MULTIPLES };
     client.study(question, held, {
       onPart: (point) => {
         points.push(point);

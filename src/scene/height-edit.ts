@@ -1,6 +1,7 @@
 // A tank dragged up or down: which of its numbers that changes, in steps that suit the number's own unit.
 
 import type { Card, Entry } from "../document/worksheet.ts";
+import { numberIn } from "../graph/readers.ts";
 import type { NumberGiven, Result, Row } from "../graph/types.ts";
 import { fromSi, toSi } from "../units/unit.ts";
 
@@ -17,9 +18,6 @@ export type Movable = {
   readonly unit: string;
 };
 
-const numberOf = (result: Result | undefined): number | null =>
-  result?.state === "ready" && typeof result.value === "number" ? result.value : null;
-
 /**
  * The height that a drag of a tank or joint moves: its stand where it has one, else the ground under it.
  *
@@ -31,12 +29,12 @@ export function movable(
   result: (id: string) => Result | undefined,
   unitOf: (id: string) => string,
 ): Movable | null {
-  const stand = numberOf(result(`${card.id}.stand_height`));
+  const stand = numberIn(result(`${card.id}.stand_height`));
   const name =
     stand !== null && stand > 0 ? "stand_height" : card.kind === "tee" ? "height" : "ground_height";
   const row = rows.find((candidate) => candidate.name === name);
   const id = `${card.id}.${name}`;
-  const value = numberOf(result(id));
+  const value = numberIn(result(id));
   if (row?.row !== "given" || value === null) return null;
   const { active, options } = card;
   const entry = (active ? options?.[active]?.[name] : undefined) ?? card.givens[name];

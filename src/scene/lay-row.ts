@@ -25,7 +25,7 @@ const REACH = { wide: 220, narrow: 170 };
 /** Heights closer together than this are not drawn any further apart [m]. */
 const LEAST_RANGE = 0.5;
 
-export type Sheet = {
+export type DrawingBoard = {
   readonly place: Place;
   readonly paper: Paper;
   readonly width: number;
@@ -177,9 +177,9 @@ function drawWater(bench: Bench): { readonly grades: readonly Grade[]; readonly 
 }
 
 /** Lays one row with its datum at a y of the paper. */
-export function layRow(sheet: Sheet, row: Row, number: number, wide: boolean, base: number): LaidRow {
-  const { place, paper, width, type, spots } = sheet;
-  const scale = (row.water ? sheet.scale : null) ?? scaleFor(place, row.cells, wide);
+export function layRow(board: DrawingBoard, row: Row, number: number, wide: boolean, base: number): LaidRow {
+  const { place, paper, width, type, spots } = board;
+  const scale = (row.water ? board.scale : null) ?? scaleFor(place, row.cells, wide);
   const ground = groundOf(place, row.cells, width, (height) => base - height * scale);
   const bench: Bench = { place, paper, width, type, scale, base, row: number, ground, spots };
   standThings(bench, row.cells);

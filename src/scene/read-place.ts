@@ -2,14 +2,15 @@
 
 import type { Card } from "../document/worksheet.ts";
 import type { ShownCaution } from "../graph/cautions.ts";
+import { shownIn } from "../graph/readers.ts";
 import type { Problem, Result, Value } from "../graph/types.ts";
 import type { Vessel } from "../physics/vessel.ts";
 import { type ShowOptions, showNumber } from "../units/show.ts";
 import { waterWords } from "./day-water.ts";
-import type { Part, Place, TankPart, Tone, Words } from "./place.ts";
+import type { DrawnTank, Part, Place, Tone, Words } from "./place.ts";
 
 /** What the drawing asks of a worksheet. */
-export type Asked = {
+export type SceneInput = {
   readonly cards: readonly Card[];
   readonly result: (id: string) => Result | undefined;
   readonly shown: (id: string) => string;
@@ -21,23 +22,21 @@ export type Asked = {
 const USUAL_HEIGHT = 0.8;
 
 /** A value that is there, even an old one while a new one is worked out. */
-function present(asked: Asked, id: string): Value {
-  const result = asked.result(id);
-  if (result?.state === "ready") return result.value;
-  return result?.state === "pending" ? result.last : null;
+function present(asked: SceneInput, id: string): Value {
+  return shownIn(asked.result(id));
 }
 
-const number = (asked: Asked, id: string): number | null => {
+const number = (asked: SceneInput, id: string): number | null => {
   const value = present(asked, id);
   return typeof value === "number" ? value : null;
 };
 
-const word = (asked: Asked, id: string): string | null => {
+const word = (asked: SceneInput, id: string): string | null => {
   const value = present(asked, id);
   return typeof value === "string" && value !== "" ? value : null;
 };
 
-const list = (asked: Asked, id: string): readonly unknown[] => {
+const list = (asked: SceneInput, id: string): readonly unknown[] => {
   const value = present(asked, id);
   return Array.isArray(value) ? value : [];
 };
@@ -48,7 +47,7 @@ function firstSentence(text: string): string {
   return end < 0 ? text : text.slice(0, end).concat(text[end] === "." ? "." : "");
 }
 
-function troubleOf(asked: Asked, id: string): string | null {
+function troubleOf(asked: SceneInput, id: string): string | null {
   const problem = asked.problems.find(({ at }) => at === id || at.startsWith(`${id}.`));
   if (problem) return problem.text;
   const caution = asked.cautions.find(({ card, weight }) => card === id && weight === "trouble");
@@ -56,12 +55,12 @@ function troubleOf(asked: Asked, id: string): string | null {
 }
 
 /** A line of words around one quantity; nothing while there is no such number. */
-function told(asked: Asked, id: string, tone: Tone, say: (shown: string) => string): readonly Words[] {
+function told(asked: SceneInput, id: string, tone: Tone, say: (shown: string) => string): readonly Words[] {
   if (present(asked, id) === null) return [];
   return [{ text: say(asked.shown(id)), tone, most: 3 }];
 }
 
-function partOf(asked: Asked, card: Card, words: readonly Words[]): Part {
+function partOf(asked: SceneInput, card: Card, words: readonly Words[]): Part {
   const trouble = troubleOf(asked, card.id);
   return {
     id: card.id,
@@ -77,12 +76,12 @@ function partOf(asked: Asked, card: Card, words: readonly Words[]): Part {
   };
 }
 
-function vesselOf(asked: Asked, id: string): Vessel | null {
+function vesselOf(asked: SceneInput, id: string): Vessel | null {
   const value = present(asked, id);
   return typeof value === "object" && value !== null && "form" in value ? (value as Vessel) : null;
 }
 
-function tankWords(asked: Asked, card: Card, vessel: Vessel | null): readonly Words[] {
+function tankWords(asked: SceneInput, card: Card, vessel: Vessel | null): readonly Words[] {
   const { id } = card;
   const feeding = asked.cards.find((other) => other.kind === "line" && word(asked, `${other.id}.to`) === id);
   const held = vessel && waterWords(vessel.volume, vessel.volume, asked.options);
@@ -99,7 +98,7 @@ function tankWords(asked: Asked, card: Card, vessel: Vessel | null): readonly Wo
   ];
 }
 
-function tankOf(asked: Asked, card: Card): TankPart {
+function tankOf(asked: SceneInput, card: Card): DrawnTank {
   const { id } = card;
   const of = (name: string): number | null => number(asked, `${id}.${name}`);
   const vessel = vesselOf(asked, `${id}.vessel`);
@@ -123,7 +122,7 @@ function tankOf(asked: Asked, card: Card): TankPart {
   };
 }
 
-function routeOf(asked: Asked, id: string): readonly (readonly [number, number])[] {
+function routeOf(asked: SceneInput, id: string): readonly (readonly [number, number])[] {
   return list(asked, id).flatMap((point) => {
     if (!Array.isArray(point)) return [];
     const [distance, height] = point as readonly unknown[];
@@ -131,7 +130,7 @@ function routeOf(asked: Asked, id: string): readonly (readonly [number, number])
   });
 }
 
-function bedWords(asked: Asked, id: string): readonly Words[] {
+function bedWords(asked: SceneInput, id: string): readonly Words[] {
   const short = number(asked, `${id}.days_short`);
   if (short === null) return [];
   const days = showNumber(Math.round(short), 3, asked.options.locale);
@@ -141,7 +140,7 @@ function bedWords(asked: Asked, id: string): readonly Words[] {
 }
 
 type Reader = {
-  readonly asked: Asked;
+  readonly asked: SceneInput;
   readonly of: (kind: string) => readonly Card[];
   readonly link: (card: Card, name: string) => string | null;
   readonly part: (card: Card, row: string, tone: Tone, say: (shown: string) => string) => Part;
@@ -185,7 +184,7 @@ function waterParts({
 }
 
 /** Everything that can be drawn, in the order of the cards. */
-export function readPlace(asked: Asked): Place {
+export function readPlace(asked: SceneInput): Place {
   const reader: Reader = {
     asked,
     of: (kind) => asked.cards.filter((card) => card.kind === kind),

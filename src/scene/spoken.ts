@@ -3,13 +3,13 @@
 import { showQuantity } from "../units/show.ts";
 import { type Water, waterWords } from "./day-water.ts";
 import { humpOf } from "./draw-hoses.ts";
-import type { LinePart, Part, Place, TankPart } from "./place.ts";
-import type { Asked } from "./read-place.ts";
+import type { DrawnLine, DrawnTank, Part, Place } from "./place.ts";
+import type { SceneInput } from "./read-place.ts";
 
 export type Spoken = { readonly id: string; readonly text: string };
 
 type Tell = {
-  readonly asked: Asked;
+  readonly asked: SceneInput;
   readonly place: Place;
   readonly waters: ReadonlyMap<string, Water>;
   /** What height zero is, in the user's words. */
@@ -30,7 +30,7 @@ function facts(part: Part): string {
   return `${["", ...said].join("; ")}.${trouble}`;
 }
 
-function tankText(tell: Tell, tank: TankPart): string {
+function tankText(tell: Tell, tank: DrawnTank): string {
   const floor = `${height(tell, Math.abs(tank.ground + tank.stand))} ${tank.ground + tank.stand < 0 ? "below" : "above"} ${tell.datum}`;
   const stand = tank.stand > 0 ? `, on a stand of ${height(tell, tank.stand)}` : "";
   const water = tell.waters.get(tank.id);
@@ -43,7 +43,7 @@ function tankText(tell: Tell, tank: TankPart): string {
   return `${tank.title}, its floor ${floor}${stand}${held}${overflow}${facts(tank)}`;
 }
 
-function lineText(tell: Tell, line: LinePart): string {
+function lineText(tell: Tell, line: DrawnLine): string {
   const ends = `from ${titleOf(tell, line.from, "no tank")} to ${titleOf(tell, line.to, "no tank")}`;
   const drop =
     line.startHeight !== null && line.endHeight !== null

@@ -2,7 +2,7 @@
 
 import type { DailyRecord } from "../rainfall/record.ts";
 import type { DrawAnswer, SeasonAnswer } from "../season/answer.ts";
-import type { SeasonPlan, TankPart } from "../season/plan.ts";
+import type { SeasonInput, TankPart } from "../season/input.ts";
 import { givenShare } from "../season/reliability-of-season.ts";
 import { runSeason } from "../season/run.ts";
 import { coarseFirst } from "./coarse-first.ts";
@@ -15,7 +15,7 @@ export const SIZE_MULTIPLES: readonly number[] = Array.from(
 
 /** Which tank of a plan, and the sizes to try as multiples of today's, rising [-]. */
 export type SizeQuestion = {
-  readonly plan: SeasonPlan;
+  readonly plan: SeasonInput;
   readonly tank: string;
   readonly multiples: readonly number[];
 };
@@ -45,7 +45,7 @@ export type SizeFailure = { readonly failed: string };
  * @returns the plan with volume, open surface and leak of that tank times the multiple [-]
  * @source definition
  */
-export function withTankTimes(plan: SeasonPlan, tank: string, multiple: number): SeasonPlan {
+export function withTankTimes(plan: SeasonInput, tank: string, multiple: number): SeasonInput {
   const resize = (part: TankPart): TankPart => ({
     ...part,
     vessel: { ...part.vessel, volume: part.vessel.volume * multiple },

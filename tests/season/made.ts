@@ -12,9 +12,9 @@ import type {
   DrawPart,
   LinePart,
   RoofPart,
-  SeasonPlan,
+  SeasonInput,
   TankPart,
-} from "../../src/season/plan.ts";
+} from "../../src/season/input.ts";
 import { runSeason } from "../../src/season/run.ts";
 import { dayNumber } from "../../src/units/calendar.ts";
 import { DAY } from "../../src/units/constants.ts";
@@ -63,7 +63,7 @@ export function seattle(): DailyRecord {
 }
 
 /** Reference evapotranspiration of the same depth on every day [m a day]. */
-export function steadyEto(depth: number): SeasonPlan["eto"] {
+export function steadyEto(depth: number): SeasonInput["eto"] {
   return {
     method: "monthly",
     latitude: 0.8,
@@ -74,7 +74,7 @@ export function steadyEto(depth: number): SeasonPlan["eto"] {
   };
 }
 
-export function planOf(more: Partial<SeasonPlan> = {}): SeasonPlan {
+export function inputOf(more: Partial<SeasonInput> = {}): SeasonInput {
   return {
     start: "01-01",
     end: "12-31",
@@ -228,7 +228,7 @@ export const bed = (more: Partial<BedPart> = {}): BedPart => ({
 });
 
 /** Runs a plan that must run. */
-export function ran(plan: SeasonPlan, record: DailyRecord): SeasonAnswer {
+export function ran(plan: SeasonInput, record: DailyRecord): SeasonAnswer {
   const answer = runSeason(plan, record);
   if ("failed" in answer) throw new Error(answer.failed);
   return answer;

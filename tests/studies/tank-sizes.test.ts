@@ -8,7 +8,7 @@ import { dailyCatch } from "../../src/season/roof-catch.ts";
 import { coarseFirst } from "../../src/studies/coarse-first.ts";
 import { kneeOf } from "../../src/studies/knee.ts";
 import { SIZE_MULTIPLES, type SizePoint, tankSizes, withTankTimes } from "../../src/studies/tank-sizes.ts";
-import { bed, carry, draw, LITRE, planOf, recordOf, roof, seattle, tank } from "../season/made.ts";
+import { bed, carry, draw, inputOf, LITRE, recordOf, roof, seattle, tank } from "../season/made.ts";
 
 const byMultiple = (points: Iterable<SizePoint>): readonly SizePoint[] =>
   [...points].sort((a, b) => a.multiple - b.multiple);
@@ -25,7 +25,7 @@ describe("sizes of one tank", () => {
   test.each(["spill_first", "use_first"] as const)(
     "a fixed demand meets at each size what the textbook loop gives, under %s",
     (storageRule) => {
-      const plan = planOf({ storageRule, roofs: [roof()], tanks: [tank(3)], draws: [draw(300 * LITRE)] });
+      const plan = inputOf({ storageRule, roofs: [roof()], tanks: [tank(3)], draws: [draw(300 * LITRE)] });
       const inflow = dailyCatch(roof(), arrivingRain(seattle(), 1), seattle().firstDay);
       const points = byMultiple(tankSizes({ plan, tank: "tank", multiples: SIZE_MULTIPLES }, seattle()));
       expect(points).toHaveLength(SIZE_MULTIPLES.length);
@@ -47,7 +47,7 @@ describe("sizes of one tank", () => {
         fc.double({ min: 10, max: 800, noNaN: true }),
         fc.constantFrom("spill_first" as const, "use_first" as const),
         (volume, litres, storageRule) => {
-          const plan = planOf({
+          const plan = inputOf({
             storageRule,
             roofs: [roof()],
             tanks: [tank(volume)],
@@ -68,7 +68,7 @@ describe("sizes of one tank", () => {
   });
 
   test("another size is more vessels alike: volume, open surface and leak grow, height and all else stay", () => {
-    const plan = planOf({ tanks: [tank(2, { openArea: 3, leak: 4e-9 }), tank(5, { id: "other" })] });
+    const plan = inputOf({ tanks: [tank(2, { openArea: 3, leak: 4e-9 }), tank(5, { id: "other" })] });
     const grown = withTankTimes(plan, "tank", 2);
     expect(grown.tanks).toEqual([tank(4, { openArea: 6, leak: 8e-9 }), tank(5, { id: "other" })]);
     expect(grown.tanks[0]?.vessel.height).toBe(1);
@@ -76,7 +76,7 @@ describe("sizes of one tank", () => {
   });
 
   test("with beds the share is the crops', and the point at 1 is the season as it stands", () => {
-    const plan = planOf({
+    const plan = inputOf({
       start: "05-01",
       end: "09-30",
       roofs: [roof({ footprint: 30 })],
@@ -92,7 +92,7 @@ describe("sizes of one tank", () => {
   });
 
   test("today's size comes first, and what is not asked for is not run", () => {
-    const plan = planOf({ roofs: [roof()], tanks: [tank(3)], draws: [draw(300 * LITRE)] });
+    const plan = inputOf({ roofs: [roof()], tanks: [tank(3)], draws: [draw(300 * LITRE)] });
     const study = tankSizes({ plan, tank: "tank", multiples: SIZE_MULTIPLES }, seattle());
     const first = study.next();
     expect(first.done).toBe(false);
@@ -102,17 +102,20 @@ describe("sizes of one tank", () => {
   });
 
   test("says why where the tank is left out or the season cannot be run", () => {
-    const gone = tankSizes({ plan: planOf(), tank: "tank", multiples: [1] }, seattle());
+    const gone = tankSizes({ plan: inputOf(), tank: "tank", multiples: [1] }, seattle());
     expect(gone.next()).toEqual({ done: true, value: { failed: "This tank is left out of the season." } });
     const holed = tankSizes(
-      { plan: planOf({ tanks: [tank(1)] }), tank: "tank", multiples: [1] },
+      { plan: inputOf({ tanks: [tank(1)] }), tank: "tank", multiples: [1] },
       recordOf([0, Number.NaN, 0], 0),
     );
     expect(holed.next().value).toMatchObject({ failed: expect.stringContaining("1970-01-02") });
   });
 
   test("no share where nothing is asked of the tank", () => {
-    const points = tankSizes({ plan: planOf({ tanks: [tank(1)] }), tank: "tank", multiples: [1] }, seattle());
+    const points = tankSizes(
+      { plan: inputOf({ tanks: [tank(1)] }), tank: "tank", multiples: [1] },
+      seattle(),
+    );
     expect(points.next().value).toMatchObject({ shareMet: null, daysShort: null });
   });
 });

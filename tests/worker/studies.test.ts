@@ -6,9 +6,9 @@ import { tankSizes } from "../../src/studies/tank-sizes.ts";
 import { type WorkerClient, workerClient } from "../../src/worker/client.ts";
 import type { FromWorker, ToWorker } from "../../src/worker/messages.ts";
 import { inSlices } from "../../src/worker/slices.ts";
-import { draw, LITRE, planOf, recordOf, roof, seattle, tank } from "../season/made.ts";
+import { draw, inputOf, LITRE, recordOf, roof, seattle, tank } from "../season/made.ts";
 
-const plan = planOf({ roofs: [roof()], tanks: [tank(3)], draws: [draw(300 * LITRE)] });
+const plan = inputOf({ roofs: [roof()], tanks: [tank(3)], draws: [draw(300 * LITRE)] });
 const question = { plan, tank: "tank", multiples: [0.25, 0.5, 1, 2, 4] };
 
 test("a study that is called off runs no further size", async () => {

@@ -5,9 +5,9 @@ import { DEFINITION, PRACTICE } from "../rows.ts";
 import { demand } from "./demand.ts";
 import { BED_GIVENS } from "./givens.ts";
 import { drying, ground } from "./ground.ts";
+import { compare, cropsSaid } from "./in-words.ts";
 import { now } from "./now.ts";
 import { BED_RESULTS } from "./results.ts";
-import { compare, cropsSaid } from "./said.ts";
 import { soak } from "./soak.ts";
 
 const CAUTIONS: readonly Caution[] = [

@@ -1,14 +1,11 @@
 // What it all costs: the parts' prices together, by the year, and by the water that reaches the beds.
 
-import type { CardKind, Outcome, Result } from "../../graph/types.ts";
+import { numberIn } from "../../graph/readers.ts";
+import type { CardKind, Outcome } from "../../graph/types.ts";
 import { toSi } from "../../units/unit.ts";
 import { DEFINITION, formula, output, text } from "../rows.ts";
 
 const PRICED = ["roof", "tank", "line", "tee", "filter", "pump", "delivery", "wire", "battery", "panel"];
-
-function readyNumber(result: Result | undefined): number | null {
-  return result?.state === "ready" && typeof result.value === "number" ? result.value : null;
-}
 
 function summed(amounts: readonly number[], absent: string): Outcome {
   return amounts.length > 0 ? { value: amounts.reduce((sum, amount) => sum + amount, 0) } : { none: absent };
@@ -59,8 +56,8 @@ export const cost: CardKind = {
       outputs: ["total", "yearly"],
       run: (input) => {
         const parts = PRICED.flatMap((kind) => input.cards[kind] ?? []).map(({ results }) => ({
-          price: readyNumber(results["price"]),
-          life: readyNumber(results["life"]),
+          price: numberIn(results["price"]),
+          life: numberIn(results["life"]),
         }));
         const prices = parts.flatMap(({ price }) => (price === null ? [] : [price]));
         const yearly = parts.flatMap(({ price, life }) =>

@@ -1,9 +1,10 @@
 // A filter or strainer: the head it takes in a line, or the share of a roof's water it throws away.
 
 import roofs from "../../../shared/roofs.json";
+import { outcomes } from "../../graph/outcomes.ts";
+import { numberOf, numberOrNull } from "../../graph/readers.ts";
 import type { CardKind, ModelInput, Outputs } from "../../graph/types.ts";
 import { GRAVITY } from "../../units/constants.ts";
-import { numberOf, numberOrNull, outcomes } from "../inputs.ts";
 import { whyNone } from "../line/hose.ts";
 import { COSTS, DEFINITION, formula, given, link, MEMORY, output, PRACTICE } from "../rows.ts";
 

@@ -1,5 +1,7 @@
 // The way a gravity line lies: its humps, the grade line over it, siphons and trapped air.
 
+import { all, outcomes } from "../../graph/outcomes.ts";
+import { numberOf, numberOrNull, wordOf } from "../../graph/readers.ts";
 import type { Model, ModelInput, Outputs } from "../../graph/types.ts";
 import {
   type GradeLine,
@@ -12,7 +14,6 @@ import {
 import { orificeHead } from "../../physics/orifice.ts";
 import { boreArea } from "../../physics/pipe-friction.ts";
 import { GRAVITY } from "../../units/constants.ts";
-import { all, numberOf, numberOrNull, outcomes, wordOf } from "../inputs.ts";
 
 const NO_ROUTE = "no route given";
 /** Loss of a flush entry on the speed's own head; Environmentally Conscious Materials Handling, Table 9.2 (read). */

@@ -2,6 +2,7 @@
 
 import { createMemo, For, Show } from "solid-js";
 import type { Card } from "../../document/worksheet.ts";
+import { shownIn } from "../../graph/readers.ts";
 import type { BedYear } from "../../kinds/bed/years.ts";
 import { boundWords } from "../../kinds/bound-words.ts";
 import type { CalendarDay, CalendarOfBed } from "../../kinds/season/week.ts";
@@ -192,7 +193,7 @@ export function BySeason(props: { readonly card: Card; readonly seasons: string;
   const sheet = useSheet();
   const heldBy = (row: string): unknown => {
     const result = sheet.result(`${props.card.id}.${row}`);
-    return result?.state === "ready" ? result.value : result?.state === "pending" ? result.last : null;
+    return shownIn(result);
   };
   const years = createMemo(() => heldBy(props.seasons) as readonly BedYear[] | null);
   const calendar = createMemo(() => heldBy(props.days) as CalendarOfBed | null);

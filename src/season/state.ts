@@ -1,4 +1,4 @@
-// Everything one run holds, put together once from the plan and the record; the days then change it in place.
+// Everything one run holds, put together once from the input and the record; the days then change it in place.
 
 import { WET_DAY } from "../physics/sky-radiation.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
@@ -9,8 +9,8 @@ import { type Bed, type KnownBeds, readyBeds } from "./beds.ts";
 import type { DayLog } from "./day-log.ts";
 import { type DueDraw, readyDraws } from "./draws.ts";
 import { feedersOf, spillersOf } from "./feeders.ts";
+import { BOUNDS, type LeftOut, type SeasonInput } from "./input.ts";
 import { type Pipes, readyPipes } from "./pipes.ts";
-import { BOUNDS, type LeftOut, type SeasonPlan } from "./plan.ts";
 import { dailyCatch } from "./roof-catch.ts";
 import { type Sky, skyOf } from "./sky.ts";
 import { carried, pumped, pumpsOf, type Source } from "./sources.ts";
@@ -18,8 +18,8 @@ import { dayOfSeason, type SeasonDates, type Span, slotsOf, wholeSeasons, wholeY
 import { newTally, type Slots, type Tally } from "./tally.ts";
 import { readyTanks, type Tanks } from "./tanks.ts";
 
-export type Machine = {
-  readonly plan: SeasonPlan;
+export type SeasonState = {
+  readonly input: SeasonInput;
   readonly record: DailyRecord;
   readonly length: number;
   readonly arriving: Float64Array;
@@ -45,7 +45,7 @@ export type Machine = {
   readonly spillers: readonly (readonly number[])[];
   /** Roof water to each tank on each day [m3]; null where no roof drains to it. */
   readonly roofWater: readonly (Float64Array | null)[];
-  /** Caught by each roof on each day [m3], in the plan's order. */
+  /** Caught by each roof on each day [m3], in the input's order. */
   readonly caught: readonly {
     readonly id: string;
     readonly volume: Float64Array;
@@ -81,7 +81,7 @@ const byId = <Part extends { readonly id: string }>(parts: readonly Part[]): rea
 /**
  * A run ready for its first day.
  *
- * @param plan the season's plan; its parts are sorted by id, so that their order changes nothing [-]
+ * @param input the season's input; its parts are sorted by id, so that their order changes nothing [-]
  * @param record the daily record, without a gap [-]
  * @param eto reference evapotranspiration of each day [m]
  * @param known what a longer record taught of beds; left out where this is the record [-]
@@ -89,25 +89,25 @@ const byId = <Part extends { readonly id: string }>(parts: readonly Part[]): rea
  * @throws DomainError for a part outside its relations
  * @source definition
  */
-export function readyMachine(
-  plan: SeasonPlan,
+export function readyState(
+  input: SeasonInput,
   record: DailyRecord,
   eto: Float64Array,
   known?: KnownBeds,
-): Machine {
-  const leftOut: LeftOut[] = [...plan.leftOut];
-  const sky = skyOf(record, eto, plan.rainScale);
+): SeasonState {
+  const leftOut: LeftOut[] = [...input.leftOut];
+  const sky = skyOf(record, eto, input.rainScale);
   const length = eto.length;
-  const dates: SeasonDates = { start: plan.start, end: plan.end };
+  const dates: SeasonDates = { start: input.start, end: input.end };
   const days = daysOf(dates, record.firstDay, length);
   const spans = { seasons: days.seasons.length, years: days.years.length };
-  const tanks = readyTanks(byId(plan.tanks), leftOut);
-  const pipes = readyPipes(byId(plan.lines), byId(plan.tees), tanks, leftOut);
+  const tanks = readyTanks(byId(input.tanks), leftOut);
+  const pipes = readyPipes(byId(input.lines), byId(input.tees), tanks, leftOut);
   const feeders = feedersOf(tanks, pipes);
-  const sources = readySources(plan, tanks, spans, leftOut);
+  const sources = readySources(input, tanks, spans, leftOut);
   const named = new Map(sources.map((source) => [source.id, source]));
   return {
-    plan,
+    input,
     record,
     length,
     arriving: sky.arriving,
@@ -117,7 +117,7 @@ export function readyMachine(
     tanks,
     pipes,
     beds: readyBeds(
-      plan.beds,
+      input.beds,
       {
         sky,
         dates,
@@ -129,29 +129,29 @@ export function readyMachine(
       },
       leftOut,
     ),
-    draws: readyDraws(byId(plan.draws), tanks, spans, leftOut),
+    draws: readyDraws(byId(input.draws), tanks, spans, leftOut),
     sources,
-    batteries: readyBatteries(byId(plan.batteries), { ...spans, length }),
+    batteries: readyBatteries(byId(input.batteries), { ...spans, length }),
     feeders,
     spillers: spillersOf(tanks, feeders),
-    ...roofsOf(plan, tanks, sky),
+    ...roofsOf(input, tanks, sky),
     leftOut,
-    ...scratch(plan, tanks, pipes, spans, length),
+    ...scratch(input, tanks, pipes, spans, length),
   };
 }
 
-function roofsOf(plan: SeasonPlan, tanks: Tanks, sky: Sky): Pick<Machine, "caught" | "roofWater"> {
-  const caught = byId(plan.roofs).map((roof) => ({
+function roofsOf(input: SeasonInput, tanks: Tanks, sky: Sky): Pick<SeasonState, "caught" | "roofWater"> {
+  const caught = byId(input.roofs).map((roof) => ({
     id: roof.id,
     volume: dailyCatch(roof, sky.arriving, sky.firstDay),
     stored: tanks.placeOf.has(roof.drainsTo ?? ""),
   }));
-  return { caught, roofWater: roofWaterOf(plan, tanks, caught, sky.eto.length) };
+  return { caught, roofWater: roofWaterOf(input, tanks, caught, sky.eto.length) };
 }
 
 type Spans = { readonly seasons: number; readonly years: number };
 
-function scratch(plan: SeasonPlan, tanks: Tanks, pipes: Pipes, spans: Spans, length: number) {
+function scratch(input: SeasonInput, tanks: Tanks, pipes: Pipes, spans: Spans, length: number) {
   const perTank = () => new Float64Array(tanks.parts.length);
   const tally = () => newTally(spans.seasons, spans.years);
   return {
@@ -160,7 +160,7 @@ function scratch(plan: SeasonPlan, tanks: Tanks, pipes: Pipes, spans: Spans, len
     spilledSince: perTank(),
     leeway: perTank(),
     hands: { left: 0 },
-    pumpLeft: new Float64Array(pumpsOf(plan).length),
+    pumpLeft: new Float64Array(pumpsOf(input).length),
     spill: tanks.parts.map(tally),
     passedOn: perTank(),
     lineMoved: pipes.parts.map(tally),
@@ -175,11 +175,11 @@ function scratch(plan: SeasonPlan, tanks: Tanks, pipes: Pipes, spans: Spans, len
   };
 }
 
-function readySources(plan: SeasonPlan, tanks: Tanks, spans: Spans, leftOut: LeftOut[]): readonly Source[] {
-  const places = { pumps: pumpsOf(plan), batteries: byId(plan.batteries) };
+function readySources(input: SeasonInput, tanks: Tanks, spans: Spans, leftOut: LeftOut[]): readonly Source[] {
+  const places = { pumps: pumpsOf(input), batteries: byId(input.batteries) };
   const made = [
-    ...byId(plan.deliveries).map((part) => ({ part, source: pumped(part, tanks, places, spans) })),
-    ...byId(plan.carries).map((part) => ({ part, source: carried(part, tanks, spans) })),
+    ...byId(input.deliveries).map((part) => ({ part, source: pumped(part, tanks, places, spans) })),
+    ...byId(input.carries).map((part) => ({ part, source: carried(part, tanks, spans) })),
   ];
   return made.flatMap(({ part, source }) => {
     if (source) return [source];
@@ -189,13 +189,13 @@ function readySources(plan: SeasonPlan, tanks: Tanks, spans: Spans, leftOut: Lef
 }
 
 function roofWaterOf(
-  plan: SeasonPlan,
+  input: SeasonInput,
   tanks: Tanks,
-  caught: Machine["caught"],
+  caught: SeasonState["caught"],
   length: number,
 ): readonly (Float64Array | null)[] {
   const water: (Float64Array | null)[] = tanks.parts.map(() => null);
-  byId(plan.roofs).forEach((roof, index) => {
+  byId(input.roofs).forEach((roof, index) => {
     const place = tanks.placeOf.get(roof.drainsTo ?? "");
     const volume = caught[index]?.volume;
     if (place === undefined || !volume) return;

@@ -1,9 +1,9 @@
 // What a bed's card says in words: how long its crops stand, what they are taken from, and how practice compares.
 
+import { numberOf, numberOrNull } from "../../graph/readers.ts";
 import type { Model, ModelInput, Outputs } from "../../graph/types.ts";
 import { calendarDate, dayInYear } from "../../units/calendar.ts";
 import { SHORT_MONTHS } from "../../units/calendar-names.ts";
-import { numberOf, numberOrNull } from "../inputs.ts";
 import { cropAnalogy, cropLabel, cropPart, type Planted } from "./crops.ts";
 
 const SOME_YEAR = 2001;

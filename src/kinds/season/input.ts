@@ -1,5 +1,14 @@
 // From the cards' results to the plan of one season run: what is known goes in, what is not is left out with its reason.
 
+import {
+  firstMissing,
+  type Missing,
+  numberOf,
+  numberOrNull,
+  readyNumber,
+  readyWord,
+  wordOf,
+} from "../../graph/readers.ts";
 import type { CardView, ModelInput } from "../../graph/types.ts";
 import type { Vessel } from "../../physics/vessel.ts";
 import type {
@@ -10,13 +19,12 @@ import type {
   LeftOut,
   LinePart,
   RoofPart,
-  SeasonPlan,
+  SeasonInput,
   TankPart,
   TeePart,
-} from "../../season/plan.ts";
-import { bedPart, firstMissing, type Missing, readyNumber, readyWord } from "../bed/bed-part.ts";
+} from "../../season/input.ts";
 import { BED_ROWS } from "../bed/rows.ts";
-import { numberOf, numberOrNull, wordOf } from "../inputs.ts";
+import { bedPart } from "../bed/season-part.ts";
 import { batteryPart, deliveryPart, POWER_NEEDED, POWER_ROWS } from "./power.ts";
 
 /** Rows of every kind that the plan is put together from. */
@@ -174,7 +182,7 @@ const carryPart: Maker<CarryPart> = (id, results) => ({
 });
 
 /** Parts that lean on a part that is not there go too, until nothing changes. */
-function withoutDangling(plan: SeasonPlan, titleOf: (id: string) => string): SeasonPlan {
+function withoutDangling(plan: SeasonInput, titleOf: (id: string) => string): SeasonInput {
   const leftOut = [...plan.leftOut];
   const here = new Set([...plan.tanks, ...plan.tees].map((part) => part.id));
   const keep = <Part extends { readonly id: string }>(
@@ -211,11 +219,11 @@ function withoutDangling(plan: SeasonPlan, titleOf: (id: string) => string): Sea
 }
 
 /** The plan of the season from everything that the season card surveys and takes. */
-export function seasonPlan(input: ModelInput): SeasonPlan {
+export function seasonInput(input: ModelInput): SeasonInput {
   const leftOut: LeftOut[] = [];
   const viscosity = numberOf(input, "site.water_viscosity") / numberOf(input, "site.water_density");
   const beds = partsOf<BedPart>(input, "bed", leftOut, bedPart);
-  const plan: SeasonPlan = {
+  const plan: SeasonInput = {
     start: wordOf(input, "site.season_start"),
     end: wordOf(input, "site.season_end"),
     storageRule: wordOf(input, "site.storage_rule") === "use_first" ? "use_first" : "spill_first",

@@ -23,7 +23,7 @@ export type Laid = {
 /** A worksheet thrown away last. */
 export type Thrown = { readonly id: string; readonly worksheet: Worksheet };
 
-export type Desk = {
+export type PageShared = {
   readonly shelf: Shelf;
   readonly recordShelf: RecordShelf;
   readonly hub: WorkerHub;

@@ -1,9 +1,5 @@
 // From the rows of a card's kind to the work of its nodes: what each reads, and how it is answered.
 
-import { isGiven } from "./entries.ts";
-import { formulaWork, isWrong, stepOf, userWork, type Wrong } from "./formula-work.ts";
-import { resolveName } from "./names.ts";
-import { type GraphNode, type Source, type Step, type SurveyedCard, twinId, type Work } from "./network.ts";
 import {
   addNode,
   type CardPlan,
@@ -14,7 +10,11 @@ import {
   type Plan,
   rowNamed,
   targetOf,
-} from "./plan.ts";
+} from "./card-plans.ts";
+import { isGiven } from "./entries.ts";
+import { formulaWork, isWrong, stepOf, userWork, type Wrong } from "./formula-work.ts";
+import { resolveName } from "./names.ts";
+import { type GraphNode, type Source, type Step, type SurveyedCard, twinId, type Work } from "./nodes.ts";
 import { failed, none } from "./problems.ts";
 import { isMeasurable } from "./rows.ts";
 import type { GatherRow, LinkGiven, Model, NumberGiven, OutputRow, Result, Row } from "./types.ts";
@@ -201,7 +201,7 @@ function modelWork(plan: Plan, owner: CardPlan, model: Model, id: string): Work 
 }
 
 /** Gives every node of a card its work. */
-export function addWorks(plan: Plan, owner: CardPlan): void {
+export function addNodeWork(plan: Plan, owner: CardPlan): void {
   if (owner.doubled) return;
   for (const row of owner.kind.rows) {
     const id = `${owner.card.id}.${row.name}`;

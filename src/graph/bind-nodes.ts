@@ -5,12 +5,12 @@ import { formulaDimension } from "../formula/dimensions.ts";
 import { type Dimension, sameDimension } from "../units/dimension.ts";
 import { kindWords } from "../units/suits.ts";
 import { parseUnit, unitProblem } from "../units/unit.ts";
-import type { FormulaWork, GraphNode, Step } from "./network.ts";
+import type { FormulaWork, GraphNode, Step } from "./nodes.ts";
 import { failed } from "./problems.ts";
 import { dimensionOfMeasure, measureOf } from "./rows.ts";
 import type { Problem, ProblemCode } from "./types.ts";
 
-type Sealed =
+type BoundStep =
   | { readonly ok: true; readonly dimension: Dimension | null; readonly fitsAny?: boolean }
   | {
       readonly ok: false;
@@ -25,7 +25,7 @@ function hasNoNumber(node: GraphNode): boolean {
 }
 
 /** A step whose names all lead somewhere is checked and bound; one with a loose name never runs. */
-export function sealStep(step: Step): Sealed {
+export function bindStep(step: Step): BoundStep {
   const needs = new Set<number>();
   const nodes = new Map<string, GraphNode>();
   for (const { name, link, node } of step.sources) {
@@ -50,13 +50,13 @@ export function sealStep(step: Step): Sealed {
   return { ok: true, dimension: checked.dimension, fitsAny: checked.fitsAny };
 }
 
-function unsuited(found: Dimension, wanted: Dimension, length: number): Sealed {
+function unsuited(found: Dimension, wanted: Dimension, length: number): BoundStep {
   const text = `This comes to ${kindWords(found)}, but ${kindWords(wanted)} is wanted.`;
   return { ok: false, code: "dimension", text, span: { start: 0, end: length } };
 }
 
 /** The dimension that is wanted of a formula; null where the formula decides. */
-function wantedOf(node: GraphNode, work: FormulaWork): Sealed {
+function wantedOf(node: GraphNode, work: FormulaWork): BoundStep {
   if (work.userUnit === null) {
     const measure = measureOf(node.row);
     return { ok: true, dimension: measure && dimensionOfMeasure(measure) };
@@ -71,22 +71,22 @@ function wantedOf(node: GraphNode, work: FormulaWork): Sealed {
   };
 }
 
-function sealFormula(node: GraphNode, work: FormulaWork): Sealed {
+function sealFormula(node: GraphNode, work: FormulaWork): BoundStep {
   for (const { step } of work.conditions) {
-    const sealed = sealStep(step);
-    if (!sealed.ok) return sealed;
+    const bound = bindStep(step);
+    if (!bound.ok) return bound;
   }
-  const sealed = sealStep(work.step);
-  if (!sealed.ok) return sealed;
+  const bound = bindStep(work.step);
+  if (!bound.ok) return bound;
   const wanted = wantedOf(node, work);
-  if (!wanted.ok || wanted.dimension === null) return wanted.ok ? sealed : wanted;
-  if (sealed.dimension && !sealed.fitsAny && !sameDimension(sealed.dimension, wanted.dimension)) {
-    return unsuited(sealed.dimension, wanted.dimension, work.step.formula.text.length);
+  if (!wanted.ok || wanted.dimension === null) return wanted.ok ? bound : wanted;
+  if (bound.dimension && !bound.fitsAny && !sameDimension(bound.dimension, wanted.dimension)) {
+    return unsuited(bound.dimension, wanted.dimension, work.step.formula.text.length);
   }
   return wanted;
 }
 
-function sealGather(node: GraphNode): Sealed {
+function sealGather(node: GraphNode): BoundStep {
   const dimension = node.dimension;
   const parts = node.work.kind === "gather" && dimension ? node.work.parts : [];
   for (const part of parts) {
@@ -101,21 +101,21 @@ function sealNode(node: GraphNode): void {
   if (measure) node.dimension = dimensionOfMeasure(measure);
   const { work } = node;
   if (work.kind !== "formula" && work.kind !== "gather") return;
-  const sealed = work.kind === "formula" ? sealFormula(node, work) : sealGather(node);
-  if (sealed.ok) {
-    node.dimension = sealed.dimension ?? node.dimension;
+  const bound = work.kind === "formula" ? sealFormula(node, work) : sealGather(node);
+  if (bound.ok) {
+    node.dimension = bound.dimension ?? node.dimension;
     return;
   }
-  const span = sealed.span ? { span: sealed.span } : {};
-  node.work = { kind: "fixed", result: failed(sealed.code, node.id, sealed.text, span) };
+  const span = bound.span ? { span: bound.span } : {};
+  node.work = { kind: "fixed", result: failed(bound.code, node.id, bound.text, span) };
 }
 
 /** Relations are read in any order, so that they are checked once every dimension is known. */
 function sealRelations(node: GraphNode): void {
   if (node.work.kind !== "output") return;
   for (const step of node.work.relations) {
-    const sealed = sealStep(step);
-    const text = sealed.ok ? unfit(node, sealed.dimension) : sealed.text;
+    const bound = bindStep(step);
+    const text = bound.ok ? unfit(node, bound.dimension) : bound.text;
     if (text === null) continue;
     node.work = { kind: "fixed", result: failed("dimension", node.id, text) };
     return;
@@ -124,12 +124,12 @@ function sealRelations(node: GraphNode): void {
 
 function unfit(node: GraphNode, found: Dimension | null): string | null {
   if (!found || !node.dimension || sameDimension(found, node.dimension)) return null;
-  const sealed = unsuited(found, node.dimension, 0);
-  return sealed.ok ? null : sealed.text;
+  const bound = unsuited(found, node.dimension, 0);
+  return bound.ok ? null : bound.text;
 }
 
 /** Checks and binds the nodes in their order; what is wrong fails at its own place. */
-export function sealNodes(nodes: readonly GraphNode[]): void {
+export function bindNodes(nodes: readonly GraphNode[]): void {
   for (const node of nodes) sealNode(node);
   for (const node of nodes) sealRelations(node);
 }

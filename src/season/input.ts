@@ -1,5 +1,5 @@
 // What one season run needs to know of a worksheet: plain data in SI, put together from the cards, sorted by id.
-// The plan's text is the key under which an answer is kept, so nothing in it may depend on clock, chance or order.
+// The input's text is the key under which an answer is kept, so nothing in it may depend on clock, chance or order.
 
 import type { Vessel } from "../physics/vessel.ts";
 
@@ -231,7 +231,7 @@ export type LeftOut = {
   readonly cause?: string;
 };
 
-export type SeasonPlan = {
+export type SeasonInput = {
   readonly start: MonthDay;
   readonly end: MonthDay;
   readonly storageRule: "spill_first" | "use_first";

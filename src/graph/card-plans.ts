@@ -2,7 +2,7 @@
 
 import type { Card, Entry, EntryValue, Worksheet } from "../document/worksheet.ts";
 import { readFormula } from "../formula/read.ts";
-import type { GraphNode, Work } from "./network.ts";
+import type { GraphNode, Work } from "./nodes.ts";
 import { failed } from "./problems.ts";
 import type { CardKind, CardKinds, LinkGiven, Problem, QuantityId, Result, Row } from "./types.ts";
 

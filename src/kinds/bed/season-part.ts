@@ -1,51 +1,19 @@
 // From a bed's rows to the part of the season's plan that stands for it.
 
-import type { Outcome, Result } from "../../graph/types.ts";
-import type { BedPart, BedRule, CropPart, GroundWetting, LetGo } from "../../season/plan.ts";
-import { causeOf } from "../inputs.ts";
+import {
+  type CardResults,
+  firstMissing,
+  type Missing,
+  readyList,
+  readyNumber,
+  readyWord,
+} from "../../graph/readers.ts";
+import type { BedPart, BedRule, CropPart, GroundWetting, LetGo } from "../../season/input.ts";
 import { cropPart, dryingLeft, type Planted, ROOT_START } from "./crops.ts";
 import { BED_ROWS } from "./rows.ts";
 import { isCoarse, soilRow } from "./soak.ts";
 
-type Results = Readonly<Record<string, Result>>;
-
-/** The first thing that is missing, in words; null where all rows are ready. */
-export function firstMissing(results: Results, names: readonly string[]): Missing | null {
-  const name = names.find((candidate) => results[candidate]?.state !== "ready");
-  if (name === undefined) return null;
-  const result = results[name];
-  if (result?.state === "none") return { reason: result.reason };
-  if (result?.state !== "failed") return { reason: `${name.replaceAll("_", " ")} is not known` };
-  return { reason: result.problem.text, cause: causeOf(result) ?? result.problem.at };
-}
-
-/** Why a part cannot be made, and the quantity at which the trouble began, where one is to blame. */
-export type Missing = { readonly reason: string; readonly cause?: string };
-
-/** The same as what a model says of its outputs. */
-export function failedBy({ reason, cause }: Missing): Outcome {
-  return cause === undefined ? { failed: reason } : { failed: reason, cause };
-}
-
-/** A ready number. */
-export function readyNumber(results: Results, name: string): number {
-  const result = results[name];
-  if (result?.state !== "ready" || typeof result.value !== "number")
-    throw new Error(`${name} is not a number.`);
-  return result.value;
-}
-
-/** A ready word, or "" where there is none. */
-export function readyWord(results: Results, name: string): string {
-  const result = results[name];
-  return result?.state === "ready" && typeof result.value === "string" ? result.value : "";
-}
-
-/** A ready list, or an empty one. */
-export function readyList(results: Results, name: string): readonly unknown[] {
-  const result = results[name];
-  return result?.state === "ready" && Array.isArray(result.value) ? result.value : [];
-}
+type Results = CardResults;
 
 const NEEDED = BED_ROWS.filter((name) => name !== "watered_by" && name !== "let_go_from");
 

@@ -1,14 +1,16 @@
 // A record that is on its way in: joined and filled as asked, and what the page shows of it before it is taken.
 
 import { FILLED, fillGaps, type GapFilling } from "../rainfall/fill-gaps.ts";
+import { factsOf } from "../rainfall/import-facts.ts";
 import type { Choices, ImportReport, ImportResult, Question } from "../rainfall/import-result.ts";
 import { joinRecords } from "../rainfall/join-records.ts";
 import type { GaugeResult } from "../rainfall/own-gauge.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
+import { gapsOf } from "../rainfall/record-gaps.ts";
 import type { RainAssumption, RainPreview } from "../ui/dialogs/rain-import.ts";
 import type { ShowOptions } from "../units/show.ts";
-import { gapsOf, stripOf } from "./rain-strip.ts";
-import { answeredOf, assumptionsOf, factsOf } from "./rain-words.ts";
+import { stripOf } from "./rain-strip.ts";
+import { answeredOf, assumptionsOf } from "./rain-words.ts";
 
 /** What is being brought in, before it is taken. */
 export type Arriving = {
@@ -23,6 +25,7 @@ export type Words = { readonly fill: string; readonly warm: string; readonly joi
 
 /** Nothing filled, nothing joined. */
 export const AS_IT_IS: Words = { fill: "missing", warm: "missing", join: "alone" };
+const MOST_GAPS = 30;
 const NO_TABLE = { header: [], rows: [] } as const;
 
 function joined(record: DailyRecord, join: string, others: readonly DailyRecord[]) {
@@ -37,7 +40,7 @@ function joined(record: DailyRecord, join: string, others: readonly DailyRecord[
 }
 
 function fillingOf(fill: string, others: readonly DailyRecord[]): GapFilling {
-  if (fill === "zero" || fill === "month_mean") return { kind: fill };
+  if (fill === "zero" || fill === "month_mean" || fill === "made_up") return { kind: fill };
   const other = others.find((candidate) => candidate.key === fill);
   return other ? { kind: "record", other } : { kind: "missing" };
 }
@@ -64,6 +67,7 @@ function fillChoice(words: Words, others: readonly DailyRecord[]): RainAssumptio
       { value: "missing", label: "stay missing" },
       { value: "zero", label: "had no rain" },
       { value: "month_mean", label: "get their month's mean" },
+      { value: "made_up", label: "are made up after the record's own months" },
       ...others.map(({ key, title }) => ({ value: key, label: `come from ${title}` })),
     ],
   };
@@ -153,7 +157,7 @@ export function previewOf(
     title: outcome.record.title,
     facts: [...facts, ...outcome.facts],
     years: stripOf(outcome.record, options),
-    gaps: gapsOf(outcome.record),
+    gaps: gapsOf(outcome.record).slice(0, MOST_GAPS),
     filling: rain.some(Number.isNaN) ? fillChoice(words, others) : null,
     warming: isCold ? warmChoice(words, others) : null,
     joining: joinChoice(words, others),

@@ -16,7 +16,8 @@ export const METRES_OF: Readonly<Record<RainUnit, number>> = {
 const FAHRENHEIT_STEP = 5 / 9;
 const ZERO_FAHRENHEIT = 459.67;
 
-const UNIT_NAMES: Readonly<Record<RainUnit, string>> = {
+/** The units in words. */
+export const UNIT_NAMES: Readonly<Record<RainUnit, string>> = {
   mm: "millimetres",
   in: "inches",
   cm: "centimetres",

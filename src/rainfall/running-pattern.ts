@@ -77,6 +77,12 @@ function countStep(
   }
 }
 
+/** Where a row stands in its day: its minute, else its place. */
+function slotOf(series: Series, group: Group, at: number): number {
+  const minute = series.minute[at] ?? -1;
+  return minute < 0 ? at - group.from : minute;
+}
+
 /** How the amounts go up and down from row to row, missing ones left out. */
 export function stepsOf(series: Series, groups: readonly Group[]): Steps {
   const counts = { rises: 0, riseDays: 0, still: 0, zeros: 0, positive: 0, slight: 0, falls: 0 };
@@ -91,9 +97,8 @@ export function stepsOf(series: Series, groups: readonly Group[]): Steps {
     for (let at = group.from; at < group.to; at++) {
       const value = series.rain[at] ?? Number.NaN;
       if (Number.isNaN(value)) continue;
-      const minute = series.minute[at] ?? -1;
       into[value > 0 ? "positive" : "zeros"]++;
-      countStep(into, [last, value], minute < 0 ? at - group.from : minute, group.day);
+      countStep(into, [last, value], slotOf(series, group, at), group.day);
       hasRisen ||= value > last && at > group.from;
       last = value;
     }

@@ -37,8 +37,13 @@ function refuseOthers(cells: readonly string[], others: readonly number[]): neve
   );
 }
 
-/** Candidates for the rain, the likeliest first. */
-export function rainCandidates(head: Head, table: Table, taken: readonly number[]): RainFound {
+/** Candidates for the rain, the likeliest first; where one is chosen, none need be there. */
+export function rainCandidates(
+  head: Head,
+  table: Table,
+  taken: readonly number[],
+  isChosen: boolean,
+): RainFound {
   const { cells, named } = table;
   const decimalComma = head.delimiter !== ",";
   const isNumeric = (column: number) => mostly(head, table, column, (cell) => isReading(cell, decimalComma));
@@ -53,7 +58,7 @@ export function rainCandidates(head: Head, table: Table, taken: readonly number[
   const could = numeric.filter(
     (column) => !namesOther(cells[column] ?? "") && temperatureEnd(cells[column] ?? "") === null,
   );
-  if (numeric.length > 0 && could.length === 0) refuseOthers(cells, numeric);
+  if (!isChosen && numeric.length > 0 && could.length === 0) refuseOthers(cells, numeric);
   const withUnit = could.filter((column) => rainUnitOf(cells[column] ?? "") !== null);
   const candidates = withUnit.length ? withUnit : could;
   const isSure = candidates.length === 1 && isVague(cells[candidates[0] ?? -1] ?? "");

@@ -57,6 +57,10 @@ function openColumns(
   return [...(dated ? [] : [FIRST_DAY_QUESTION]), ...(isOpen ? [columnQuestion(cells, candidates)] : [])];
 }
 
+/** The unit that a column's own header tells. */
+const unitIn = (table: Table, column: number) =>
+  table.named ? rainUnitOf(table.cells[column] ?? "") : null;
+
 function readTable(head: Head, table: Table): FormatReader | null {
   const { cells } = table;
   const found = dateOf(head, table);
@@ -67,11 +71,12 @@ function readTable(head: Head, table: Table): FormatReader | null {
   const minutes = time === null ? null : namedColumn(table, dates, isMinutes);
   const unitColumn = namedColumn(table, dates, isUnits);
   const taken = [...dates, ...[time, minutes, unitColumn].filter((column) => column !== null)];
-  const rains = rainsOf(head, table, taken);
-  const rain = rains.candidates[0];
+  const chosen = columnOf(cells, head.choices.rain_column);
+  const rains = rainCandidates(head, table, taken, chosen !== null);
+  const rain = chosen ?? rains.candidates[0];
   if (rain === undefined || rain >= cells.length) return null;
   const extras = table.named ? extraColumns(cells, head.choices, [...taken, rain]) : [];
-  const unit = rainUnitOf(table.named ? (cells[rain] ?? "") : "");
+  const unit = unitIn(table, rain);
   const plan = basePlan({
     id: "table",
     name: table.named ? "A table with a header" : "A table without a header",
@@ -92,13 +97,6 @@ function readTable(head: Head, table: Table): FormatReader | null {
     questions: openColumns(cells, rains, found !== null),
   });
   return columnReader(plan, head);
-}
-
-/** Where a column was chosen that is there, it comes first, and what could be chosen instead stays open. */
-function rainsOf(head: Head, table: Table, taken: readonly number[]): RainFound {
-  const chosen = columnOf(table.cells, head.choices.rain_column);
-  if (chosen === null) return rainCandidates(head, table, taken);
-  return { candidates: [chosen], isOpen: false };
 }
 
 /** The reader of last resort: any table with a date and an amount. */

@@ -157,9 +157,9 @@ export function settleRecord(
   const unit = unitOf(format, intake, choices);
   const shift = choices.day_shift ?? format.dayRule.shift;
   const base = baseReport(format, intake, preview, unit, shift);
-  const order = format.packedDates ? settleOrder(format, intake, choices) : null;
-  if (order) {
-    const open = [...format.questions, order, ...unitBeforeDays(intake, unit)];
+  const order = settleOrder(format, intake, choices);
+  if (!order.isSettled) {
+    const open = [...format.questions, ...order.open, ...unitBeforeDays(intake, unit)];
     return { state: "ask", questions: unanswered(open, choices), report: { ...base, open } };
   }
   if (format.shortYears && !format.packedDates) settleCentury(intake, false);
@@ -169,7 +169,7 @@ export function settleRecord(
   const { days, as } = settleDays(intake, format, choices);
   const firstDay = days.first + shift;
   const isUnitOpen = unit.told === null || (unit.told === "choice" && toldUnit(format, intake) === null);
-  const open = openQuestions({ format, intake, days, as, unit: unit.value, isUnitOpen });
+  const open = [...order.open, ...openQuestions({ format, intake, days, as, unit: unit.value, isUnitOpen })];
   const questions = unanswered(open, choices);
   const report = { ...base, open };
   if (questions.length || !unit.value)
@@ -177,13 +177,20 @@ export function settleRecord(
   return readyRecord({ format, intake, choices, base: report, days, firstDay, unit: unit.value, names });
 }
 
-/** Settles the order of day and month, or gives the question that stands in its way. */
-function settleOrder(format: FormatReader, intake: Intake, choices: Choices): Question | null {
+/** Settles the order of day and month where it is told or chosen, and gives the question that it is otherwise. */
+function settleOrder(
+  format: FormatReader,
+  intake: Intake,
+  choices: Choices,
+): { readonly open: readonly Question[]; readonly isSettled: boolean } {
+  if (!format.packedDates) return { open: [], isSettled: true };
   if (format.shortYears) settleCentury(intake, true);
-  const order = dateOrder(intake.readings, choices.date_order, format.dottedDates);
-  if (typeof order !== "string") return order;
+  const { readings } = intake;
+  const order = dateOrder(readings, choices.date_order, format.dottedDates);
+  if (typeof order !== "string") return { open: [order], isSettled: false };
+  const other = choices.date_order ? dateOrder(readings, undefined, format.dottedDates) : order;
   unpackDates(intake, order);
-  return null;
+  return { open: typeof other === "string" ? [] : [other], isSettled: true };
 }
 
 function unitBeforeDays(intake: Intake, unit: Unit): Question[] {

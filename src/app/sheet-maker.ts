@@ -93,7 +93,7 @@ export function createSheet(laid: Laid, shared: PageShared) {
     unfolded: folds.isOpen,
     edit: makeEdits({ session, folds, shared, rain, setOpened, setRecord }),
     keep: createKeeping({ session, shared, reader, original: laid.received ?? null, refreshSheets }),
-    sizes: createSizes(engine, shared.hub.client),
+    sizes: createSizes(engine, shared.hub.asking),
   };
   return { sheet, session };
 }

@@ -20,12 +20,14 @@ import { overflows } from "../tank/overflows.ts";
 import { SERVES_ROWS, serves } from "../tank/peak-draw.ts";
 import { feeds, joints } from "../tee/joints.ts";
 import { PLAN_ROWS, seasonInput } from "./input.ts";
+import { linking } from "./network.ts";
 import { seasonOutputs } from "./outputs.ts";
 import { unmetered } from "./power.ts";
 import { SEASON_ROWS } from "./rows.ts";
 import { calendar, today, week } from "./week.ts";
 
 const PLAN_TAKES = [
+  "network",
   "hold_days",
   "site.season_start",
   "site.season_end",
@@ -85,6 +87,7 @@ export const season: CardKind = {
   single: true,
   rows: SEASON_ROWS,
   models: [
+    linking,
     planning,
     run,
     today,

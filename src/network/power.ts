@@ -1,6 +1,6 @@
 // What drives a pump and what charges a battery.
 
-import { edgesFrom, edgesTo, type Network, roleOf, runs } from "./network.ts";
+import { edgesTo, type Network, roleOf, runs } from "./network.ts";
 
 /** The battery or panel that drives a hose or pump, through its pump's card where it has one; null: nothing known. */
 export function driverOf(network: Network, driven: string): string | null {

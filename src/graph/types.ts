@@ -77,8 +77,6 @@ export type ChoiceGiven = Named & {
 export type LinkGiven = Named & {
   readonly row: "link";
   readonly kinds: readonly string[];
-  /** What the card at its end must be good for; `kinds` are then those that say so of themselves. */
-  readonly wants?: string;
   readonly many: boolean;
   /** Why nothing is read through it, when it is empty: "drains to nothing". */
   readonly absent: string;

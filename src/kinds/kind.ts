@@ -1,10 +1,10 @@
 // What a card kind is: one constant says everything of it that anybody asks. Whoever needs a list of kinds asks this.
 
-import type { CardKind, CardKinds } from "../graph/types.ts";
+import type { CardKind, CardKinds, LinkGiven, Row } from "../graph/types.ts";
 import type { LaidPart, LaidUnits, Wish } from "./lay-out.ts";
 
 /** The parts of the page, in the order in which water and power flow; within one, kinds stand as they are registered. */
-export const GROUPS = [
+const GROUPS = [
   "Sky and place",
   "Roofs",
   "Tanks",
@@ -24,6 +24,9 @@ export type Use =
   | "lifts_water"
   | "stores_power"
   | "gives_power";
+
+/** A link row that says what the card at its end must be good for; its `kinds` are filled in with those that are. */
+export type WantingLink = LinkGiven & { readonly wants: Use };
 
 /** What flows: the color that stands for it. */
 export type Tint = "water" | "power" | "growth";
@@ -130,15 +133,11 @@ export function groupsOf(
 export const offered = (kinds: readonly Kind[], cards: readonly { readonly id: string }[]): readonly Kind[] =>
   kinds.filter(({ single, kind }) => !single || !cards.some(({ id }) => id === kind));
 
-function withEnds(kind: Kind, all: readonly Kind[]): Kind["rows"] {
-  return kind.rows.map((row) => {
-    if (row.row !== "link" || !row.wants) return row;
-    const { wants } = row;
-    return {
-      ...row,
-      kinds: all.filter((other) => other.uses?.includes(wants as Use)).map((other) => other.kind),
-    };
-  });
+const isWanting = (row: Row): row is WantingLink => row.row === "link" && "wants" in row;
+
+function withEnds(kind: Kind, all: readonly Kind[]): readonly Row[] {
+  const good = (use: Use) => all.filter(({ uses }) => uses?.includes(use)).map((other) => other.kind);
+  return kind.rows.map((row) => (isWanting(row) ? { ...row, kinds: good(row.wants) } : row));
 }
 
 /** The kinds by name, each knowing the others: where its links may lead, and what it sums up. */

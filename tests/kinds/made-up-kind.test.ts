@@ -15,8 +15,8 @@ import { waterOf } from "../../src/scene/day-water.ts";
 import { layoutPlace } from "../../src/scene/layout.ts";
 import { readPlace, type SceneInput } from "../../src/scene/read-place.ts";
 import { spoken } from "../../src/scene/spoken.ts";
-import { settings, shopping } from "../../src/ui/page/printed.ts";
 import { workOut } from "../../src/studies/work-out.ts";
+import { settings, shopping } from "../../src/ui/page/printed.ts";
 
 const gauge: Kind = {
   kind: "gauge",

@@ -2,10 +2,11 @@
 
 import { outcomes } from "../../graph/outcomes.ts";
 import { readyList, wordOf } from "../../graph/readers.ts";
-import type { CardKind, Model, ModelInput, Outputs } from "../../graph/types.ts";
+import type { Model, ModelInput, Outputs } from "../../graph/types.ts";
 import type { SeasonInput } from "../../season/input.ts";
 import { runSeason } from "../../season/run.ts";
 import { HANDS_ROWS, hands } from "../bed/hands.ts";
+import type { Kind } from "../kind.ts";
 import {
   REFILLS_ROWS,
   refills,
@@ -79,10 +80,12 @@ function leftOutOf(input: ModelInput): Outputs {
   return outcomes({ left_out: all.length, left_out_list: all });
 }
 
-export const season: CardKind = {
+export const season: Kind = {
   kind: "season",
   label: "The season",
   purpose: "Every day of the record run through all of it together.",
+  group: "The season and the money",
+  icon: { ink: "M4 6h16v14H4zM4 10h16M8 3v4M16 3v4" },
   glance: ["days_of_autonomy", "share_met"],
   single: true,
   rows: SEASON_ROWS,

@@ -1,6 +1,6 @@
 // Puts together what the components may know and do, out of the session, the graph and the shelves.
 
-import { createMemo, createSignal } from "solid-js";
+import { createMemo, createSignal, onCleanup } from "solid-js";
 import { setGiven } from "../document/edits.ts";
 import { answers } from "../kinds/answers.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
@@ -18,10 +18,13 @@ import { makeReader } from "./reader.ts";
 import { createSession } from "./session.ts";
 import { createSizes } from "./sizes.ts";
 import { TEMPLATES } from "./templates.ts";
+import { listenToTyping } from "./typing.ts";
 
 /** The sheet and the session behind it. */
 export function createSheet(laid: Laid, shared: PageShared) {
   const session = createSession(laid, shared);
+  const typing = listenToTyping();
+  onCleanup(typing.stop);
   const { engine } = session;
   const [opened, setOpened] = createSignal<string | null>(null);
   const folds = createFolds();
@@ -91,9 +94,9 @@ export function createSheet(laid: Laid, shared: PageShared) {
     rain: rain.state,
     opened,
     unfolded: folds.isOpen,
-    edit: makeEdits({ session, folds, shared, rain, setOpened, setRecord }),
+    edit: makeEdits({ session, typing, folds, shared, rain, setOpened, setRecord }),
     keep: createKeeping({ session, shared, reader, original: laid.received ?? null, refreshSheets }),
     sizes: createSizes(engine, shared.hub.client),
   };
-  return { sheet, session };
+  return { sheet, session, typing };
 }

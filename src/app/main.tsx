@@ -6,6 +6,7 @@ import { createSignal, Show } from "solid-js";
 import { render } from "solid-js/web";
 import { setWorksheet } from "../document/edits.ts";
 import { recordNames } from "../document/record-names.ts";
+import { apart } from "../document/title-apart.ts";
 import type { Worksheet } from "../document/worksheet.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { recordKey, textKey } from "../rainfall/record-key.ts";
@@ -83,7 +84,7 @@ async function receive(bundle: Bundle, id: string = chanceId()): Promise<void> {
   for (const record of bundle.records) void recordShelf.keep(record, Date.now());
   const { made_by, made_on, title } = bundle.worksheet;
   const sent = setWorksheet(bundle.worksheet, { title: freeTitle(title, await titlesKept(), made_by) });
-  const from = `"${title}" was made by ${made_by || "somebody who gave no name"}${made_on ? ` on ${made_on}` : ""}. It is kept as a worksheet of its own, beside any other.`;
+  const from = `"${apart(title)}" was made by ${apart(made_by) || "somebody who gave no name"}${made_on ? ` on ${made_on}` : ""}. It is kept as a worksheet of its own, beside any other.`;
   setLaid({
     id,
     revision: 0,

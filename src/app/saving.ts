@@ -1,6 +1,7 @@
 // What is told of the saving of one open worksheet, and where a save goes on.
 
 import { createSignal } from "solid-js";
+import { apart } from "../document/title-apart.ts";
 import { makeSaver } from "../storage/saver.ts";
 import type { Saved } from "../storage/shelf.ts";
 import type { Laid, PageShared } from "./page-shared.ts";
@@ -39,7 +40,7 @@ export function createSaving(laid: Laid, shared: PageShared, onCopy: (title: str
       const { conflict } = outcome.value;
       if (!conflict) return;
       setNotice(
-        `Another tab changed this worksheet too. Both are kept: this one goes on as "${conflict.title}".`,
+        `Another tab changed this worksheet too. Both are kept: this one goes on as "${apart(conflict.title)}".`,
       );
       onCopy(conflict.title);
     },

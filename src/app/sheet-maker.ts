@@ -2,6 +2,7 @@
 
 import { createMemo, createSignal, onCleanup } from "solid-js";
 import { setGiven } from "../document/edits.ts";
+import { apart, titlesApart } from "../document/title-apart.ts";
 import { answers } from "../kinds/answers.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import type { SavedSheet, Sheet } from "../ui/sheet.ts";
@@ -39,7 +40,7 @@ export function createSheet(laid: Laid, shared: PageShared) {
       setSheets(
         listed.value.map(({ id, title, savedAt }) => ({
           id,
-          title: title || "a broken one",
+          title: apart(title) || "a broken one",
           when: dayHere(savedAt),
           open: id === session.saver.place().id,
         })),
@@ -73,7 +74,7 @@ export function createSheet(laid: Laid, shared: PageShared) {
   const reader = makeReader(session, showOptions);
   const sheet: Sheet = {
     kinds: CARD_KINDS,
-    worksheet: session.worksheet,
+    worksheet: createMemo(() => titlesApart(session.worksheet())),
     showOptions,
     readOptions: createMemo(() => ({
       locale: session.worksheet().locale,

@@ -1,5 +1,6 @@
 // What pages that are gone had noted and not yet kept, taken up at the start of the next one.
 
+import { apart } from "../document/title-apart.ts";
 import type { InstantStore } from "../storage/instant-store.ts";
 import { dropNote, type Note, notesLeft } from "../storage/journal.ts";
 import type { Shelf } from "../storage/shelf.ts";
@@ -37,7 +38,7 @@ export async function takeUp({ notes, shelf, tab }: Places): Promise<TakenUp> {
     if (ours || !isOwn) taken = { ...taken, sheet: id };
     isOwn ||= ours;
     if (conflict) {
-      const notice = `Two tabs had changed the same worksheet. Both are kept: one goes on as "${conflict.title}".`;
+      const notice = `Two tabs had changed the same worksheet. Both are kept: one goes on as "${apart(conflict.title)}".`;
       taken = { ...taken, notice };
     }
   }

@@ -150,27 +150,34 @@ async function openKept(id: string, notice = ""): Promise<boolean> {
 }
 
 /** Opens what the slow store refused as it was noted; it is noted again by this page, and the old note goes. */
-function openRefused(note: Note, notice: string): void {
+async function openRefused(note: Note): Promise<void> {
   const { id, basedOn, worksheet } = note;
-  setLaid({ id, revision: basedOn, worksheet, records: [], notice, readOnly: false, unkept: true });
+  const records = await recordsOf(worksheet);
+  setLaid({ id, revision: basedOn, worksheet, records, notice: "", readOnly: false, unkept: true });
   dropNote(notes, note);
 }
 
+/** What pages that are gone left here is taken up once, before anything is opened. */
+const takenUp = takeUp({ notes, shelf, tab });
+
 /** What was worked on last: what a page that is gone left here, what this tab showed, what any tab kept last; else the demo. */
 async function openUsual(): Promise<void> {
-  const taken = await takeUp({ notes, shelf, tab });
-  if (taken.notice) setSaid(taken.notice);
-  const current = await shelf.current();
-  if (!current.ok) {
-    if (taken.refused) openRefused(taken.refused, current.failure.text);
-    else layFirst(current.failure.text);
+  const { sheet, refused } = await takenUp;
+  if (refused) {
+    await openRefused(refused);
     return;
   }
-  for (const id of [taken.sheet, tab.before?.sheet, current.value]) if (id && (await openKept(id))) return;
+  const current = await shelf.current();
+  if (!current.ok) {
+    layFirst(current.failure.text);
+    return;
+  }
+  for (const id of [sheet, tab.before?.sheet, current.value]) if (id && (await openKept(id))) return;
   await shared.openAnother();
 }
 
 async function begin(): Promise<void> {
+  setSaid((await takenUp).notice);
   if (!(await fromAddress())) await openUsual();
   void recordShelf.prune(new Set(), Date.now());
   void keepForOffline();

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import jsQR from "jsqr";
 import type { Browser, Download, Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
-import { launch, open, PHONE, row, settled, shownValueOf, type, unfold } from "./browser.ts";
+import { enter, launch, open, PHONE, row, settled, shownValueOf, type, unfold } from "./browser.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -117,8 +117,7 @@ describe("a worksheet goes to a neighbour", () => {
     for (const amount of ["310 gal", "320 gal"]) {
       await page.goto("about:blank");
       await page.goto(address);
-      await settled(page);
-      await type(page, "totes.capacity", amount);
+      await enter(page, "totes.capacity", amount);
     }
     await page.locator(".keeping [role=alert]").getByText("This link was opened here before").waitFor();
     await page.getByText("Saved", { exact: true }).waitFor();
@@ -128,7 +127,6 @@ describe("a worksheet goes to a neighbour", () => {
     }, new URL(address).hash);
     await expect.poll(() => new URL(page.url()).hash).toBe("");
     await page.locator(".keeping [role=alert]").getByText("This link was opened here before").waitFor();
-    await settled(page);
     expect(await row(page, "totes.capacity").inputValue()).toContain("320");
     await page.getByRole("button", { name: "Worksheets" }).click();
     await page

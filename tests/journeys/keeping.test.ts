@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { type Browser, chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { findBrowser, LAUNCH_ARGUMENTS } from "../browser.mjs";
-import { launch, open, row, settled, shownValueOf, type } from "./browser.ts";
+import { enter, launch, open, row, settled, shownValueOf, type } from "./browser.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -89,13 +89,13 @@ describe("worksheets are kept", () => {
     const { page, context, complaints } = await open(browser);
     const other = await context.newPage();
     await other.goto(inject("url"));
-    await settled(other);
-    await type(page, "totes.capacity", "290 gal");
+    await row(other, "totes.capacity").waitFor();
+    await enter(page, "totes.capacity", "290 gal");
     await page.getByText("Saved", { exact: true }).waitFor();
-    await expect.poll(() => row(other, "totes.capacity").inputValue()).toContain("290");
-    await type(other, "tub.capacity", "31 gal");
+    await expect.poll(() => row(other, "totes.capacity").inputValue(), { timeout: 20_000 }).toContain("290");
+    await enter(other, "tub.capacity", "31 gal");
     await other.getByText("Saved", { exact: true }).waitFor();
-    await expect.poll(() => row(page, "tub.capacity").inputValue()).toContain("31");
+    await expect.poll(() => row(page, "tub.capacity").inputValue(), { timeout: 20_000 }).toContain("31");
     await page.getByRole("button", { name: "Worksheets" }).click();
     await page.getByRole("button", { name: "Throw away Larkspur Bank" }).waitFor();
     expect(await page.getByRole("button", { name: /^Throw away/ }).count()).toBe(1);

@@ -5,6 +5,7 @@ import { titlesApart } from "../document/title-apart.ts";
 import type { Card } from "../document/worksheet.ts";
 import { type Explanation, explain } from "../graph/explain.ts";
 import { type Movement, movement } from "../graph/moved.ts";
+import { shownIn } from "../graph/readers.ts";
 import { labelOf, shownValue } from "../graph/shown.ts";
 import type { Result, Row } from "../graph/types.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
@@ -123,7 +124,7 @@ export function makeReader(session: Session, showOptions: Accessor<ShowOptions>)
         "season.record_first_day",
       ].map((id) => {
         const now = result(id);
-        return now?.state === "ready" ? now.value : now?.state === "pending" ? now.last : null;
+        return shownIn(now);
       });
       if (!(stored instanceof Float64Array) || !(short instanceof Uint8Array) || typeof first !== "number")
         return null;

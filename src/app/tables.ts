@@ -1,6 +1,7 @@
 // What goes out as CSV: every quantity, the shopping list, the season day by day, the record.
 
 import type { Worksheet } from "../document/worksheet.ts";
+import { numberIn, valueIn } from "../graph/readers.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import { csvText, recordToCsv } from "../rainfall/export-csv.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
@@ -21,10 +22,10 @@ export type TableTools = {
 
 type Cells = (string | number | null)[];
 
-function numberIn(reader: Reader, id: string, unit: string): number | null {
-  const result = reader.result(id);
-  if (result?.state !== "ready" || typeof result.value !== "number") return null;
-  return unit === "" || unit === "money" ? result.value : fromSi(result.value, unit);
+function numberInUnit(reader: Reader, id: string, unit: string): number | null {
+  const number = numberIn(reader.result(id));
+  if (number === null) return null;
+  return unit === "" || unit === "money" ? number : fromSi(number, unit);
 }
 
 function quantities({ reader, worksheet }: TableTools): string {
@@ -40,7 +41,7 @@ function quantities({ reader, worksheet }: TableTools): string {
         id,
         card.title,
         reader.label(id),
-        numberIn(reader, id, unit),
+        numberInUnit(reader, id, unit),
         unit,
         reader.shown(id),
         origin,
@@ -54,12 +55,12 @@ function shopping({ reader, worksheet }: TableTools): string {
   const { currency } = worksheet;
   const rows: Cells[] = [["part", "kind", `price (${currency})`, "lasts (years)"]];
   for (const card of worksheet.cards) {
-    const price = numberIn(reader, `${card.id}.price`, "money");
+    const price = numberInUnit(reader, `${card.id}.price`, "money");
     if (price === null) continue;
     const kind = CARD_KINDS[card.kind]?.label ?? card.kind;
-    rows.push([card.title, kind, price, numberIn(reader, `${card.id}.life`, "year")]);
+    rows.push([card.title, kind, price, numberInUnit(reader, `${card.id}.life`, "year")]);
   }
-  rows.push(["All together", "", numberIn(reader, "cost.total", "money"), null]);
+  rows.push(["All together", "", numberInUnit(reader, "cost.total", "money"), null]);
   return csvText(rows);
 }
 
@@ -67,7 +68,7 @@ type Series = { readonly head: string; readonly at: (day: number) => number };
 
 function seriesOf(reader: Reader, id: string, days: number): ArrayLike<number> | null {
   const result = reader.result(id);
-  const value = result?.state === "ready" ? result.value : null;
+  const value = valueIn(result);
   const isSeries = value instanceof Float64Array || value instanceof Uint8Array;
   return isSeries && value.length === days ? value : null;
 }

@@ -4,9 +4,9 @@ import { cautionsOf } from "../graph/cautions.ts";
 import { explain } from "../graph/explain.ts";
 import { shownValue } from "../graph/shown.ts";
 import type { CardKinds, Result, Value } from "../graph/types.ts";
-import type { LeftOut } from "../season/plan.ts";
+import type { LeftOut } from "../season/input.ts";
+import type { Whole } from "../studies/work-out.ts";
 import type { ShowOptions } from "../units/show.ts";
-import type { Whole } from "../worker/settle.ts";
 
 export type ShownQuantity = {
   readonly value: Value;
@@ -40,9 +40,9 @@ function plainValue(result: Result): Value {
   return ArrayBuffer.isView(result.value) ? Array.from(result.value as Float64Array) : result.value;
 }
 
-type Asked = { readonly id: string; readonly fills: boolean };
+type ShownId = { readonly id: string; readonly fills: boolean };
 
-function quantity(whole: Whole, { id, fills }: Asked, result: Result, options: ShowOptions): ShownQuantity {
+function quantity(whole: Whole, { id, fills }: ShownId, result: Result, options: ShowOptions): ShownQuantity {
   const working = explain(whole.graph, whole.worksheet, whole.results, id, options);
   const shown = shownValue(whole.graph, whole.worksheet, whole.results, id, options);
   const how = [working.words, working.numbers].filter((part) => part !== "").join(" ");
@@ -59,7 +59,7 @@ function quantity(whole: Whole, { id, fills }: Asked, result: Result, options: S
 }
 
 /** Ids of every quantity that is shown, in the order of cards and rows. */
-function shownIds(whole: Whole, kinds: CardKinds): readonly Asked[] {
+function shownIds(whole: Whole, kinds: CardKinds): readonly ShownId[] {
   return whole.worksheet.cards.flatMap((card) =>
     (kinds[card.kind]?.rows ?? [])
       .filter((row) => !row.hidden)

@@ -1,18 +1,18 @@
 // A worksheet and the card kinds to a graph of quantities. Pure, and never throws: what is wrong becomes problems.
 
 import type { Worksheet } from "../document/worksheet.ts";
+import { bindNodes, bindStep } from "./bind-nodes.ts";
+import { type CardPlan, type Plan, planOf } from "./card-plans.ts";
 import { isWrong, stepOf } from "./formula-work.ts";
 import { resolveName } from "./names.ts";
-import { type CardCaution, type EntryPlace, type Graph, type GraphNode, readsOf } from "./network.ts";
+import { addNodeWork, addShells } from "./node-work.ts";
+import { type CardCaution, type EntryPlace, type Graph, type GraphNode, readsOf } from "./nodes.ts";
 import { ordered } from "./order.ts";
-import { type CardPlan, type Plan, planOf } from "./plan.ts";
-import { sealNodes, sealStep } from "./seal.ts";
 import { sameShape } from "./shape.ts";
 import type { CardKinds, Caution, Problem } from "./types.ts";
 import { siUnitOfNode } from "./unit-of.ts";
-import { addShells, addWorks } from "./works.ts";
 
-export type { Graph } from "./network.ts";
+export type { Graph } from "./nodes.ts";
 
 function readersOf(nodes: readonly GraphNode[]): Pick<Graph, "starts" | "readers"> {
   const starts = new Int32Array(nodes.length + 1);
@@ -92,14 +92,14 @@ function cautionsFor(plan: Plan, owner: CardPlan): readonly CardCaution[] {
 export function buildGraph(worksheet: Worksheet, kinds: CardKinds): Graph {
   const plan = planOf(worksheet, kinds);
   for (const owner of plan.cards) addShells(plan, owner);
-  for (const owner of plan.cards) addWorks(plan, owner);
+  for (const owner of plan.cards) addNodeWork(plan, owner);
   for (const node of plan.nodes.values()) node.reads = readsOf(node.work);
   const cautions = plan.cards.flatMap((owner) => cautionsFor(plan, owner));
   const nodes = ordered([...plan.nodes.values()]);
-  sealNodes(nodes);
+  bindNodes(nodes);
   for (const { step, card, caution } of cautions) {
-    const sealed = step ? sealStep(step) : null;
-    if (sealed && !sealed.ok) plan.problems.push(wrongCaution(card, caution, sealed.text));
+    const bound = step ? bindStep(step) : null;
+    if (bound && !bound.ok) plan.problems.push(wrongCaution(card, caution, bound.text));
   }
   const index = new Map(nodes.map(({ id, position }) => [id, position]));
   return {

@@ -2,7 +2,7 @@
 
 import type { Worksheet } from "../document/worksheet.ts";
 import type { ShowOptions } from "../units/show.ts";
-import type { CardCaution, Graph } from "./network.ts";
+import type { CardCaution, Graph } from "./nodes.ts";
 import { READY } from "./pass.ts";
 import type { Results } from "./results.ts";
 import { shownValue } from "./shown.ts";

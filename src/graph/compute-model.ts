@@ -1,7 +1,7 @@
 // Models: several answers from one run, here where they are light, and by request where they are heavy.
 
 import type { DailyRecord } from "../rainfall/record.ts";
-import type { GraphNode, ModelWork, Source } from "./network.ts";
+import type { GraphNode, ModelWork, Source } from "./nodes.ts";
 import { blockedBy, type Pass, PENDING, pendingAt, READY, resultAt, upstreamAt } from "./pass.ts";
 import { failed, none } from "./problems.ts";
 import { requestFor } from "./requests.ts";

@@ -1,10 +1,10 @@
 // One node at a time: from what it reads, all settled by now, to its result.
 
+import { entryAt } from "./card-plans.ts";
 import { computeModel, computeOutput } from "./compute-model.ts";
 import { givenResult, measuredResult, pickedResult } from "./entries.ts";
-import type { FormulaWork, GatherPart, GraphNode, Work } from "./network.ts";
+import type { FormulaWork, GatherPart, GraphNode, Work } from "./nodes.ts";
 import { blockedBy, notFiniteAt, type Pass, resultAt } from "./pass.ts";
-import { entryAt } from "./plan.ts";
 import { failed, none } from "./problems.ts";
 import { measureOf } from "./rows.ts";
 import type { Given, Result, Row } from "./types.ts";

@@ -2,10 +2,10 @@
 // value keeps its result object, so that readers rest and cards are not drawn again.
 
 import type { Card, Worksheet } from "../document/worksheet.ts";
+import { entryAt } from "./card-plans.ts";
 import { compute } from "./compute.ts";
-import type { EntryPlace, Graph } from "./network.ts";
-import { type Asked, hasAll, type Pass, settle, settleNumber } from "./pass.ts";
-import { entryAt } from "./plan.ts";
+import type { EntryPlace, Graph } from "./nodes.ts";
+import { type AskedAnswer, hasAll, type Pass, settle, settleNumber } from "./pass.ts";
 import { failed, reasonOf } from "./problems.ts";
 import { type Inside, Results } from "./results.ts";
 import type { Result, Settled } from "./types.ts";
@@ -57,7 +57,7 @@ function markEdits(pass: Pass, before: Inside, dirty: Uint8Array): number {
 }
 
 /** Whether an answer or a record has come, gone or changed since a model was looked at. */
-function isStale(settled: Settled, asked: Asked): boolean {
+function isStale(settled: Settled, asked: AskedAnswer): boolean {
   if (asked.request && settled.answers.get(asked.request.key) !== asked.answer) return true;
   return asked.recordKey !== null && (settled.records.get(asked.recordKey) ?? null) !== asked.record;
 }

@@ -12,7 +12,7 @@ import {
   type Step,
   type SurveyedCard,
   twinId,
-} from "./network.ts";
+} from "./nodes.ts";
 import type { Results } from "./results.ts";
 import { entryOfNode, labelOf, shownResult, shownValue, titleOf } from "./shown.ts";
 import type { QuantityId, Result } from "./types.ts";

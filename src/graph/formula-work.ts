@@ -1,8 +1,8 @@
 // Work of quantities that a formula answers: a kind's own rule, or one that the user wrote.
 
+import { type CardPlan, entryAt, type Plan, readingOf, rowNamed } from "./card-plans.ts";
 import { type Resolved, resolveAnywhere, resolveName } from "./names.ts";
-import type { Source, Step, Work } from "./network.ts";
-import { type CardPlan, entryAt, type Plan, readingOf, rowNamed } from "./plan.ts";
+import type { Source, Step, Work } from "./nodes.ts";
 import { failed } from "./problems.ts";
 import type { Condition, Problem, QuantityId, UserFormulaRow } from "./types.ts";
 

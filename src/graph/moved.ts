@@ -2,7 +2,7 @@
 
 import type { Worksheet } from "../document/worksheet.ts";
 import { type ShowOptions, showQuantity } from "../units/show.ts";
-import { type Graph, type GraphNode, nodeOf } from "./network.ts";
+import { type Graph, type GraphNode, nodeOf } from "./nodes.ts";
 import type { Results } from "./results.ts";
 import { entryOfNode, shownOf } from "./shown.ts";
 import type { QuantityId, Result, Value } from "./types.ts";

@@ -1,6 +1,5 @@
 // What a name in a rule stands for: an own row, a row through a link, a row of a single card, a measured value.
 
-import type { GraphNode, Source } from "./network.ts";
 import {
   type CardPlan,
   kindNamed,
@@ -10,7 +9,8 @@ import {
   rowNamed,
   standIn,
   targetOf,
-} from "./plan.ts";
+} from "./card-plans.ts";
+import type { GraphNode, Source } from "./nodes.ts";
 import { failed, none } from "./problems.ts";
 import type { CardKind, LinkGiven } from "./types.ts";
 

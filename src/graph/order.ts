@@ -1,6 +1,6 @@
 // The order of evaluation: everything after what it reads, by rank and then by name; and the cycles that have no order.
 
-import type { GraphNode } from "./network.ts";
+import type { GraphNode } from "./nodes.ts";
 import { failed } from "./problems.ts";
 import type { QuantityId } from "./types.ts";
 

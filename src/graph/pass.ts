@@ -3,7 +3,7 @@
 import type { Card } from "../document/worksheet.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import type { ShowOptions } from "../units/show.ts";
-import type { Graph, GraphNode } from "./network.ts";
+import type { Graph, GraphNode } from "./nodes.ts";
 import { failed, upstreamText } from "./problems.ts";
 import { sameResult } from "./same.ts";
 import type { Outputs, Request, Result, Settled } from "./types.ts";
@@ -14,7 +14,7 @@ export const PENDING = 2;
 export const FAILED = 3;
 
 /** What a model asked for the last time it was looked at. */
-export type Asked = {
+export type AskedAnswer = {
   readonly request: Request | null;
   readonly answer: Outputs | undefined;
   readonly recordKey: string | null;
@@ -33,7 +33,7 @@ export type Pass = {
   readonly states: Uint8Array;
   /** By position; until a node is settled in this pass, what it was before. */
   readonly results: (Result | undefined)[];
-  readonly asked: Map<number, Asked>;
+  readonly asked: Map<number, AskedAnswer>;
 };
 
 const CODES = { ready: READY, none: NONE, pending: PENDING, failed: FAILED } as const;

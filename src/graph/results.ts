@@ -1,8 +1,8 @@
 // What a pass answers, by name, with what is asked for and what went wrong.
 
 import type { Card, Worksheet } from "../document/worksheet.ts";
-import type { Graph } from "./network.ts";
-import type { Asked } from "./pass.ts";
+import type { Graph } from "./nodes.ts";
+import type { AskedAnswer } from "./pass.ts";
 import { FAILED } from "./pass.ts";
 import type { Problem, QuantityId, Request, Result } from "./types.ts";
 
@@ -14,7 +14,7 @@ export type Inside = {
   readonly values: Float64Array;
   readonly states: Uint8Array;
   readonly results: readonly (Result | undefined)[];
-  readonly asked: ReadonlyMap<number, Asked>;
+  readonly asked: ReadonlyMap<number, AskedAnswer>;
   /** Positions computed in this pass. */
   readonly done: readonly number[];
 };

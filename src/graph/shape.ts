@@ -1,8 +1,8 @@
 // What of a worksheet decides the graph's shape: cards, links, own formulas, which rows have an entry or are measured.
 
 import type { Card, Entry, Worksheet } from "../document/worksheet.ts";
+import { entryAt, kindNamed } from "./card-plans.ts";
 import { hasWorkedDefault, isGiven } from "./entries.ts";
-import { entryAt, kindNamed } from "./plan.ts";
 import { sameData } from "./same.ts";
 import type { CardKind, CardKinds, NumberGiven } from "./types.ts";
 

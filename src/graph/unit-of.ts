@@ -2,7 +2,7 @@
 
 import { BASE_KINDS, type Dimension, sameDimension } from "../units/dimension.ts";
 import { MEASURES, type MeasureName } from "../units/measures.ts";
-import type { GraphNode } from "./network.ts";
+import type { GraphNode } from "./nodes.ts";
 import { dimensionOfMeasure, measureOf } from "./rows.ts";
 
 const BASE_UNITS: Readonly<Record<(typeof BASE_KINDS)[number], string>> = {

@@ -1,5 +1,6 @@
 // The answers at the top of the page, as sentences with the numbers in them, each leading to its card.
 
+import { numberIn, wordIn } from "../graph/readers.ts";
 import type { Result } from "../graph/types.ts";
 
 export type Tone = "water" | "power" | "growth" | "trouble";
@@ -20,15 +21,9 @@ export type Asked = {
   readonly cards: readonly { readonly id: string; readonly kind: string; readonly title: string }[];
 };
 
-const number = (asked: Asked, id: string): number | null => {
-  const result = asked.result(id);
-  return result?.state === "ready" && typeof result.value === "number" ? result.value : null;
-};
+const number = (asked: Asked, id: string): number | null => numberIn(asked.result(id));
 
-const word = (asked: Asked, id: string): string => {
-  const result = asked.result(id);
-  return result?.state === "ready" && typeof result.value === "string" ? result.value : "";
-};
+const word = (asked: Asked, id: string): string => wordIn(asked.result(id));
 
 /** A number in a sentence; where there is none, the sentence gives the reason instead. */
 function value(quantity: string, tone: Tone): Piece {

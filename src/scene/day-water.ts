@@ -7,7 +7,7 @@ import { heightAt, type Spot } from "./bench.ts";
 import type { Grade } from "./draw-hoses.ts";
 import type { Layout } from "./layout.ts";
 import { round } from "./paper.ts";
-import type { Box, Place, TankPart } from "./place.ts";
+import type { Box, DrawnTank, Place } from "./place.ts";
 import { segment } from "./strokes.ts";
 
 /** Water in a tank: depth above its floor [m] and volume [m3]. */
@@ -18,14 +18,14 @@ const CORNER = 9;
 /** Below so many of its unit a tank's water is told with a decimal. */
 const SMALL_TANK = 20;
 
-function byVolume(tank: TankPart, volume: number): Water | null {
+function byVolume(tank: DrawnTank, volume: number): Water | null {
   const { vessel } = tank;
   if (!vessel) return null;
   const held = Math.max(0, Math.min(volume, vessel.volume));
   return { level: levelAt(vessel, held), volume: held };
 }
 
-function byLevel(tank: TankPart, level: number): Water | null {
+function byLevel(tank: DrawnTank, level: number): Water | null {
   const { vessel } = tank;
   if (!vessel) return null;
   const depth = Math.max(0, Math.min(level, vessel.height));
@@ -76,7 +76,7 @@ function waterArea(vessel: Box, top: number, radius: number, into: number): stri
 /** The area of the water and its surface, on paper. */
 export function waterShapes(
   spot: Spot,
-  tank: TankPart,
+  tank: DrawnTank,
   water: Water,
 ): { readonly area: string; readonly surface: string } {
   const top = heightAt(spot, spot.floor + water.level);

@@ -3,7 +3,7 @@
 import { type Bench, heightAt, labelUnder, type Spot, yOf } from "./bench.ts";
 import { along, groundAt, pathOf } from "./ground.ts";
 import { draw, putMark, round, takes } from "./paper.ts";
-import type { DeliveryPart, LinePart } from "./place.ts";
+import type { DrawnDelivery, DrawnLine } from "./place.ts";
 import { circle, rect, segment } from "./strokes.ts";
 
 /** Painted over everything else, for what sticks out of a tank. */
@@ -39,8 +39,8 @@ function facing(
 }
 
 /** The points of a route between the line's two ends, and the length that they are measured along [m]. */
-export function routeBetween(line: LinePart): {
-  readonly points: LinePart["route"];
+export function routeBetween(line: DrawnLine): {
+  readonly points: DrawnLine["route"];
   readonly length: number;
 } {
   const last = line.route[line.route.length - 1]?.[0] ?? 0;
@@ -49,7 +49,7 @@ export function routeBetween(line: LinePart): {
 }
 
 /** The highest place between its ends that water has to climb to; null where a line only falls. */
-export function humpOf(line: LinePart): readonly [number, number] | null {
+export function humpOf(line: DrawnLine): readonly [number, number] | null {
   const first = line.route.find(([distance]) => distance <= 0)?.[1];
   let lowest = Math.min(line.startHeight ?? Number.POSITIVE_INFINITY, first ?? Number.POSITIVE_INFINITY);
   let hump: readonly [number, number] | null = null;
@@ -61,14 +61,14 @@ export function humpOf(line: LinePart): readonly [number, number] | null {
 }
 
 /** Corner of the ground that a line's hump makes between two x, where one does. */
-function cornerAtHump(bench: Bench, line: LinePart, left: number, right: number) {
+function cornerAtHump(bench: Bench, line: DrawnLine, left: number, right: number) {
   const hump = humpOf(line);
   const top = hump && yOf(bench, hump[1]);
   return bench.ground.find(([x, y]) => top !== null && x > left && x < right && Math.abs(y - top) < 0.5);
 }
 
 /** Where a line's mark stands: on its hump where the ground shows it, else halfway. */
-function markOf(bench: Bench, line: LinePart, start: number, end: number): readonly [number, number] {
+function markOf(bench: Bench, line: DrawnLine, start: number, end: number): readonly [number, number] {
   const [left, right] = start < end ? [start, end] : [end, start];
   const x = cornerAtHump(bench, line, left, right)?.[0] ?? (start + end) / 2;
   return [x, groundAt(bench.ground, x) - HOSE_LIFT];
@@ -81,7 +81,7 @@ function drawFloat(bench: Bench, to: Spot, x: number, y: number, way: number): v
 }
 
 /** A line whose ends stand in this row; its grade line is returned, for the day to draw. */
-export function drawLine(bench: Bench, line: LinePart, from: Spot, to: Spot): Grade | null {
+export function drawLine(bench: Bench, line: DrawnLine, from: Spot, to: Spot): Grade | null {
   const { start, end, way } = facing(from, to);
   const startY = line.startHeight === null ? from.floorY - 4 : heightAt(from, line.startHeight);
   const endY = line.endHeight === null ? to.floorY - 8 : heightAt(to, line.endHeight);
@@ -103,7 +103,7 @@ export function drawLine(bench: Bench, line: LinePart, from: Spot, to: Spot): Gr
 }
 
 /** A line that leads to nothing, or comes from nothing, lies a short way on the ground. */
-export function drawLooseLine(bench: Bench, line: LinePart, spot: Spot | null): void {
+export function drawLooseLine(bench: Bench, line: DrawnLine, spot: Spot | null): void {
   const x = spot ? spot.body.x + spot.body.width : bench.width / 2;
   const end = Math.min(bench.width - 4, x + 46);
   drawHose(bench, line.id, pathOf(along(bench.ground, x, end, HOSE_LIFT)));
@@ -127,10 +127,10 @@ export function drawOverflow(bench: Bench, id: string, from: Spot, to: Spot): vo
 }
 
 /** Where a pump's hose leaves its tank, for the hose to go on from. */
-export type Outlet = { readonly delivery: DeliveryPart; readonly spot: Spot; readonly x: number };
+export type Outlet = { readonly delivery: DrawnDelivery; readonly spot: Spot; readonly x: number };
 
 /** A pump in its tank with its hose over the rim, down to the ground. */
-export function drawPump(bench: Bench, delivery: DeliveryPart, spot: Spot, nth: number): Outlet {
+export function drawPump(bench: Bench, delivery: DrawnDelivery, spot: Spot, nth: number): Outlet {
   const { body, floorY } = spot;
   const size = Math.min(14, body.width - 8);
   const x = Math.max(body.x + 4, body.x + body.width - 6 - size - nth * (size + 4));

@@ -4,7 +4,7 @@ import { type Bench, labelOver, type Spot, yOf } from "./bench.ts";
 import type { Cell } from "./cells.ts";
 import { groundAt } from "./ground.ts";
 import { draw, putLabel, putMark, takes } from "./paper.ts";
-import type { Box, RoofPart, TankPart } from "./place.ts";
+import type { Box, DrawnRoof, DrawnTank } from "./place.ts";
 import { around, circle, rect, rounded, segment, tub } from "./strokes.ts";
 import { blockOf } from "./text-block.ts";
 
@@ -19,7 +19,7 @@ const PITCH = 0.2;
 /** Narrower roofs stand over one another instead of side by side [px]. */
 const LEAST_ABREAST = 80;
 
-function vesselBoxes(tank: TankPart, cell: Cell, floorY: number, scale: number): readonly Box[] {
+function vesselBoxes(tank: DrawnTank, cell: Cell, floorY: number, scale: number): readonly Box[] {
   const height = Math.max(LEAST_HEIGHT, tank.height * scale) + RIM;
   const shown = Math.min(MOST_VESSELS, Math.max(1, Math.round(tank.count)));
   const room = Math.max(30, cell.width - 34);
@@ -37,7 +37,7 @@ function vesselBoxes(tank: TankPart, cell: Cell, floorY: number, scale: number):
   }));
 }
 
-function drawStand(bench: Bench, tank: TankPart, body: Box, floorY: number, groundY: number): void {
+function drawStand(bench: Bench, tank: DrawnTank, body: Box, floorY: number, groundY: number): void {
   if (groundY - floorY < 2) return;
   const stand = { x: body.x - 3, y: floorY, width: body.width + 6, height: groundY - floorY };
   draw(bench.paper, tank.id, "sheet", rect(stand));
@@ -55,7 +55,7 @@ function drawStand(bench: Bench, tank: TankPart, body: Box, floorY: number, grou
   takes(bench.paper, tank.id, stand);
 }
 
-function drawVessels(bench: Bench, tank: TankPart, vessels: readonly Box[], floorY: number): void {
+function drawVessels(bench: Bench, tank: DrawnTank, vessels: readonly Box[], floorY: number): void {
   const lying = tank.vessel?.form === "lying";
   for (const vessel of vessels) {
     draw(bench.paper, tank.id, "sheet", lying ? rounded(vessel, 9) : rect(vessel));
@@ -73,7 +73,7 @@ function drawVessels(bench: Bench, tank: TankPart, vessels: readonly Box[], floo
 }
 
 /** A tank in its column, with the words over it. */
-export function drawTank(bench: Bench, cell: Cell, tank: TankPart): void {
+export function drawTank(bench: Bench, cell: Cell, tank: DrawnTank): void {
   const floorY = yOf(bench, tank.ground + tank.stand);
   const groundY = yOf(bench, tank.ground);
   const vessels = vesselBoxes(tank, cell, floorY, bench.scale);
@@ -113,7 +113,7 @@ export function drawTee(bench: Bench, cell: Cell, id: string, height: number): v
 }
 
 /** Water from an eave down to a tank's top. */
-function drawSpout(bench: Bench, roof: RoofPart, x: number, eaveY: number): void {
+function drawSpout(bench: Bench, roof: DrawnRoof, x: number, eaveY: number): void {
   const spot = roof.drainsTo === null ? undefined : bench.spots.get(roof.drainsTo);
   if (!spot || spot.row !== bench.row) return;
   const { body } = spot;
@@ -128,7 +128,7 @@ function drawSpout(bench: Bench, roof: RoofPart, x: number, eaveY: number): void
 }
 
 /** A lean-to in a column of its own, its words under its roof; it sheds water to the right, where its tank stands. */
-export function drawShed(bench: Bench, cell: Cell, roof: RoofPart): void {
+export function drawShed(bench: Bench, cell: Cell, roof: DrawnRoof): void {
   const spot = roof.drainsTo === null ? undefined : bench.spots.get(roof.drainsTo);
   const [left, right] = [cell.x + 6, cell.x + cell.width - 8];
   const groundY = Math.min(groundAt(bench.ground, left), groundAt(bench.ground, right));
@@ -163,7 +163,7 @@ type Over = {
 };
 
 /** One roof over a tank, with its words; the y above all of it is returned. */
-function drawRoofOver(bench: Bench, roof: RoofPart, part: Cell, eave: number, over: Over): number {
+function drawRoofOver(bench: Bench, roof: DrawnRoof, part: Cell, eave: number, over: Over): number {
   const { paper, ground } = bench;
   const [left, right] = [part.x + 1, part.x + part.width - 1];
   const ridge = eave - Math.min(16, part.width * PITCH);

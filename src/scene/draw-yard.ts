@@ -4,7 +4,7 @@ import { type Bench, labelOver } from "./bench.ts";
 import type { Cell } from "./cells.ts";
 import { groundAt } from "./ground.ts";
 import { draw, putLabel, putMark, round, takes } from "./paper.ts";
-import type { BedPart, Box, PanelPart, Part } from "./place.ts";
+import type { Box, DrawnBed, DrawnPanel, Part } from "./place.ts";
 import { circle, rect, segment } from "./strokes.ts";
 import { blockOf } from "./text-block.ts";
 
@@ -25,7 +25,7 @@ function labelBelow(bench: Bench, part: Part, cell: Cell, from: number): void {
   });
 }
 
-function drawPanel(bench: Bench, panel: PanelPart, cell: Cell, x: number, foot: number, pole: number): void {
+function drawPanel(bench: Bench, panel: DrawnPanel, cell: Cell, x: number, foot: number, pole: number): void {
   const { paper } = bench;
   const [top, half] = [foot - pole, 24];
   draw(paper, panel.id, "power-line", segment(x, foot, x, top));
@@ -96,7 +96,19 @@ export function drawCan(bench: Bench, cell: Cell, carry: Part): void {
   if (carry.trouble !== null) putMark(paper, carry.id, x, y - 34);
 }
 
-function drawPlants(bench: Bench, bed: BedPart, box: Box): void {
+/** A small post with a plate, for whatever has no shape of its own. */
+export function drawThing(bench: Bench, cell: Cell, thing: Part): void {
+  const { paper } = bench;
+  const x = cell.x + cell.width / 2;
+  const y = groundAt(bench.ground, x);
+  draw(paper, thing.id, "ink", segment(x, y, x, y - 20));
+  draw(paper, thing.id, "ink-sheet", rect({ x: x - 8, y: y - 34, width: 16, height: 14 }));
+  takes(paper, thing.id, { x: x - 10, y: y - 36, width: 20, height: 36 });
+  labelBelow(bench, thing, cell, y + 8);
+  if (thing.trouble !== null) putMark(paper, thing.id, x, y - 44);
+}
+
+function drawPlants(bench: Bench, bed: DrawnBed, box: Box): void {
   const count = Math.max(2, Math.floor(box.width / 22));
   const strokes: string[] = [];
   for (let index = 0; index < count; index++) {
@@ -107,7 +119,7 @@ function drawPlants(bench: Bench, bed: BedPart, box: Box): void {
   draw(bench.paper, bed.id, "growth-line", strokes.join(""));
 }
 
-function drawSoil(bench: Bench, bed: BedPart, box: Box): void {
+function drawSoil(bench: Bench, bed: DrawnBed, box: Box): void {
   const dots: string[] = [];
   for (let x = box.x + 7; x < box.x + box.width - 4; x += 11) {
     dots.push(circle(x, box.y + 6, 0.9), circle(x + 5, box.y + 13, 0.9));
@@ -116,7 +128,7 @@ function drawSoil(bench: Bench, bed: BedPart, box: Box): void {
 }
 
 /** A bed, half in the ground, with its plants; a covered one under an arc. */
-export function drawBed(bench: Bench, cell: Cell, bed: BedPart): void {
+export function drawBed(bench: Bench, cell: Cell, bed: DrawnBed): void {
   const { paper } = bench;
   const width = Math.min(150, cell.width - 14);
   const x = cell.x + (cell.width - width) / 2;

@@ -4,15 +4,15 @@
 import type { Cell } from "./cells.ts";
 import { humpOf, routeBetween } from "./draw-hoses.ts";
 import type { Ground } from "./ground.ts";
-import type { LinePart, Place } from "./place.ts";
+import type { DrawnLine, Place } from "./place.ts";
 
-type GapRoute = { readonly points: LinePart["route"]; readonly length: number };
+type GapRoute = { readonly points: DrawnLine["route"]; readonly length: number };
 
 /** How much of the gap a hump takes of which only the near side is drawn. */
 const NEAR_SIDE = 0.6;
 
 /** As much of a route as rises to its hump; the rest lies beyond the next column. */
-function upToHump(line: LinePart): GapRoute | null {
+function upToHump(line: DrawnLine): GapRoute | null {
   const hump = humpOf(line);
   if (!hump) return null;
   const points = routeBetween(line).points.filter(([distance]) => distance <= hump[0]);

@@ -3,7 +3,7 @@
 import type { Cell } from "./cells.ts";
 import { type Outlet, runAlong } from "./draw-hoses.ts";
 import { groundAt } from "./ground.ts";
-import type { LaidRow, Sheet } from "./lay-row.ts";
+import type { DrawingBoard, LaidRow } from "./lay-row.ts";
 import { draw, round } from "./paper.ts";
 
 const HOSE_LIFT = 3;
@@ -75,7 +75,7 @@ function runLead(rows: readonly LaidRow[], home: LaidRow, outlet: Outlet, lane: 
 }
 
 /** Draws everything that goes on from its tank, within a row or to another. */
-export function joinRows(sheet: Sheet, rows: readonly LaidRow[]): void {
+export function joinRows(board: DrawingBoard, rows: readonly LaidRow[]): void {
   let lane = 0;
   for (const row of rows) {
     for (const outlet of row.outlets) {
@@ -84,8 +84,8 @@ export function joinRows(sheet: Sheet, rows: readonly LaidRow[]): void {
       lane += 2;
     }
   }
-  for (const line of sheet.place.lines) {
-    const [from, to] = [sheet.spots.get(line.from ?? ""), sheet.spots.get(line.to ?? "")];
+  for (const line of board.place.lines) {
+    const [from, to] = [board.spots.get(line.from ?? ""), board.spots.get(line.to ?? "")];
     const [home, goal] = [rows[from?.row ?? -1], rows[to?.row ?? -1]];
     if (!from || !to || !home || !goal || home === goal) continue;
     const start = { row: home, x: from.body.x + from.body.width };

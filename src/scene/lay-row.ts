@@ -12,7 +12,7 @@ import {
   type Outlet,
 } from "./draw-hoses.ts";
 import { drawRoofsOver, drawShed, drawTank, drawTee } from "./draw-tanks.ts";
-import { drawBed, drawCan, drawPower } from "./draw-yard.ts";
+import { drawBed, drawCan, drawPower, drawThing } from "./draw-yard.ts";
 import { gapRoute, routedGround } from "./gap-route.ts";
 import { type Ground, slope } from "./ground.ts";
 import type { Paper } from "./paper.ts";
@@ -25,7 +25,7 @@ const REACH = { wide: 220, narrow: 170 };
 /** Heights closer together than this are not drawn any further apart [m]. */
 const LEAST_RANGE = 0.5;
 
-export type Sheet = {
+export type DrawingBoard = {
   readonly place: Place;
   readonly paper: Paper;
   readonly width: number;
@@ -108,9 +108,11 @@ function standCell(bench: Bench, cell: Cell): void {
     cell.kind === kind ? parts.find((part) => part.id === cell.id) : undefined;
   const roof = find("roof", place.roofs);
   const carry = find("can", place.carries);
+  const thing = find("thing", place.things);
   const bed = find("bed", place.beds);
   if (roof) drawShed(bench, cell, roof);
   if (carry) drawCan(bench, cell, carry);
+  if (thing) drawThing(bench, cell, thing);
   if (bed) drawBed(bench, cell, bed);
   if (cell.kind === "power") drawPower(bench, cell);
 }
@@ -177,9 +179,9 @@ function drawWater(bench: Bench): { readonly grades: readonly Grade[]; readonly 
 }
 
 /** Lays one row with its datum at a y of the paper. */
-export function layRow(sheet: Sheet, row: Row, number: number, wide: boolean, base: number): LaidRow {
-  const { place, paper, width, type, spots } = sheet;
-  const scale = (row.water ? sheet.scale : null) ?? scaleFor(place, row.cells, wide);
+export function layRow(board: DrawingBoard, row: Row, number: number, wide: boolean, base: number): LaidRow {
+  const { place, paper, width, type, spots } = board;
+  const scale = (row.water ? board.scale : null) ?? scaleFor(place, row.cells, wide);
   const ground = groundOf(place, row.cells, width, (height) => base - height * scale);
   const bench: Bench = { place, paper, width, type, scale, base, row: number, ground, spots };
   standThings(bench, row.cells);

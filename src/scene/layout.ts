@@ -1,31 +1,20 @@
-// The whole place on a sheet of paper: rows one under another, hoses from row to row, and each part as it is drawn.
+// The whole place on a board of paper: rows one under another, hoses from row to row, and each part as it is drawn.
 
+import type { Shape as Form } from "../kinds/kind.ts";
 import type { Spot } from "./bench.ts";
 import { type Cell, type Row, rowsFor } from "./cells.ts";
 import { FRONT, type Grade } from "./draw-hoses.ts";
 import { deepest, pathOf } from "./ground.ts";
 import { joinRows } from "./join-rows.ts";
-import { type LaidRow, layRow, type Sheet, scaleFor } from "./lay-row.ts";
+import { type DrawingBoard, type LaidRow, layRow, scaleFor } from "./lay-row.ts";
 import { extent, newPaper, type Paper, round } from "./paper.ts";
 import type { Box, Label, Part, Place, Shape } from "./place.ts";
 import { around, rect } from "./strokes.ts";
 import type { Type } from "./text-block.ts";
 
-export type PartKind =
-  | "roof"
-  | "tank"
-  | "tee"
-  | "line"
-  | "delivery"
-  | "draw"
-  | "carry"
-  | "battery"
-  | "panel"
-  | "bed";
-
 export type DrawnPart = {
   readonly id: string;
-  readonly kind: PartKind;
+  readonly shape: Form;
   readonly part: Part;
   /** Under the water, and over it. */
   readonly shapes: readonly Shape[];
@@ -55,7 +44,7 @@ export type Layout = {
 };
 
 /** From the back to the front. */
-export const PAINTED: readonly PartKind[] = [
+export const PAINTED: readonly Form[] = [
   "line",
   "delivery",
   "draw",
@@ -65,6 +54,7 @@ export const PAINTED: readonly PartKind[] = [
   "panel",
   "battery",
   "carry",
+  "thing",
   "bed",
 ];
 
@@ -82,14 +72,14 @@ function bottomOf(laid: LaidRow, paper: Paper, width: number): number {
 }
 
 /** Lays a row once to see how much room it takes, then where it belongs. */
-function place(sheet: Sheet, row: Row, number: number, wide: boolean, top: number): Made {
-  const trial = { ...sheet, paper: newPaper(), spots: new Map(sheet.spots) };
+function place(board: DrawingBoard, row: Row, number: number, wide: boolean, top: number): Made {
+  const trial = { ...board, paper: newPaper(), spots: new Map(board.spots) };
   const tried = layRow(trial, row, number, wide, 0);
   const room = extent(trial.paper);
   const highest = Math.min(room.top, ...tried.bench.ground.map(([, y]) => y));
   const base = top + PAD - highest;
-  const laid = layRow(sheet, row, number, wide, base);
-  return { row: laid, top, bottom: base + bottomOf(tried, trial.paper, sheet.width) };
+  const laid = layRow(board, row, number, wide, base);
+  return { row: laid, top, bottom: base + bottomOf(tried, trial.paper, board.width) };
 }
 
 function groundsOf(made: readonly Made[], width: number): readonly DrawnGround[] {
@@ -99,7 +89,7 @@ function groundsOf(made: readonly Made[], width: number): readonly DrawnGround[]
   });
 }
 
-function kindsOf(place: Place): readonly (readonly [PartKind, readonly Part[]])[] {
+function shapesOf(place: Place): readonly (readonly [Form, readonly Part[]])[] {
   return [
     ["roof", place.roofs],
     ["tank", place.tanks],
@@ -111,11 +101,12 @@ function kindsOf(place: Place): readonly (readonly [PartKind, readonly Part[]])[
     ["battery", place.batteries],
     ["panel", place.panels],
     ["bed", place.beds],
+    ["thing", place.things],
   ];
 }
 
 function drawnParts(place: Place, paper: Paper): readonly DrawnPart[] {
-  return kindsOf(place).flatMap(([kind, parts]) =>
+  return shapesOf(place).flatMap(([shape, parts]) =>
     parts.flatMap((part) => {
       const hits = paper.hits.get(part.id) ?? [];
       if (hits.length === 0) return [];
@@ -123,7 +114,7 @@ function drawnParts(place: Place, paper: Paper): readonly DrawnPart[] {
       return [
         {
           id: part.id,
-          kind,
+          shape,
           part,
           shapes: shapes.filter((shape) => shape.look !== "wall"),
           walls: shapes.filter((shape) => shape.look === "wall"),
@@ -155,26 +146,33 @@ export function layoutPlace(placeGiven: Place, width: number, scale: number | nu
   const wide = width >= WIDE;
   const used = scale ?? sharedScale(placeGiven, rows, wide);
   const type = typeFor(width);
-  const sheet: Sheet = { place: placeGiven, paper: newPaper(), width, type, spots: new Map(), scale: used };
+  const board: DrawingBoard = {
+    place: placeGiven,
+    paper: newPaper(),
+    width,
+    type,
+    spots: new Map(),
+    scale: used,
+  };
   const made: Made[] = [];
   let top = 0;
   for (const [number, row] of rows.entries()) {
-    const next = place(sheet, row, number, wide, top);
+    const next = place(board, row, number, wide, top);
     made.push(next);
     top = next.bottom;
   }
   joinRows(
-    sheet,
+    board,
     made.map((one) => one.row),
   );
   return {
     width,
     height: Math.ceil(top),
     type,
-    parts: drawnParts(placeGiven, sheet.paper),
+    parts: drawnParts(placeGiven, board.paper),
     grounds: groundsOf(made, width),
-    front: sheet.paper.shapes.get(FRONT) ?? [],
-    spots: sheet.spots,
+    front: board.paper.shapes.get(FRONT) ?? [],
+    spots: board.spots,
     grades: made.flatMap((one) => one.row.grades),
     scale: used,
   };

@@ -25,10 +25,10 @@ export type Part = {
   readonly trouble: string | null;
 };
 
-export type RoofPart = Part & { readonly drainsTo: string | null };
+export type DrawnRoof = Part & { readonly drainsTo: string | null };
 
 /** Heights above the datum [m]; depths above the floor [m]. */
-export type TankPart = Part & {
+export type DrawnTank = Part & {
   readonly ground: number;
   readonly stand: number;
   /** All vessels together; null where its numbers are wrong, it is then drawn by `height` alone. */
@@ -45,9 +45,9 @@ export type TankPart = Part & {
 };
 
 /** A joint of lines, without storage. */
-export type TeePart = Part & { readonly height: number };
+export type DrawnTee = Part & { readonly height: number };
 
-export type LinePart = Part & {
+export type DrawnLine = Part & {
   readonly from: string | null;
   readonly to: string | null;
   /** Of both ends [m]; null where they are not known. */
@@ -59,27 +59,29 @@ export type LinePart = Part & {
   readonly route: readonly (readonly [number, number])[];
 };
 
-export type DeliveryPart = Part & {
+export type DrawnDelivery = Part & {
   readonly from: string | null;
   readonly poweredBy: string | null;
   readonly waters: readonly string[];
 };
 
-export type TakePart = Part & { readonly from: string | null };
-export type PanelPart = Part & { readonly charges: string | null };
-export type BedPart = Part & { readonly covered: boolean };
+export type DrawnTake = Part & { readonly from: string | null };
+export type DrawnPanel = Part & { readonly charges: string | null };
+export type DrawnBed = Part & { readonly covered: boolean };
 
 export type Place = {
-  readonly roofs: readonly RoofPart[];
-  readonly tanks: readonly TankPart[];
-  readonly tees: readonly TeePart[];
-  readonly lines: readonly LinePart[];
-  readonly deliveries: readonly DeliveryPart[];
-  readonly draws: readonly TakePart[];
-  readonly carries: readonly TakePart[];
+  readonly roofs: readonly DrawnRoof[];
+  readonly tanks: readonly DrawnTank[];
+  readonly tees: readonly DrawnTee[];
+  readonly lines: readonly DrawnLine[];
+  readonly deliveries: readonly DrawnDelivery[];
+  readonly draws: readonly DrawnTake[];
+  readonly carries: readonly DrawnTake[];
   readonly batteries: readonly Part[];
-  readonly panels: readonly PanelPart[];
-  readonly beds: readonly BedPart[];
+  readonly panels: readonly DrawnPanel[];
+  readonly beds: readonly DrawnBed[];
+  /** Whatever has no shape of its own. */
+  readonly things: readonly Part[];
 };
 
 export type Box = {

@@ -1,6 +1,6 @@
 // The account of a run: all that came in and went out, held each evening against what is in store.
 
-import type { Machine } from "./machine.ts";
+import type { SeasonState } from "./state.ts";
 
 export type Ledger = {
   /** Water [m3] and energy [J] so far. */
@@ -31,46 +31,46 @@ export function newLedger(): Ledger {
 }
 
 /** Water in tanks less what is short in root zones now [m3]. */
-function waterStored(machine: Machine): number {
+function waterStored(state: SeasonState): number {
   let sum = 0;
-  for (const volume of machine.tanks.volume) sum += volume;
-  for (let i = 0; i < machine.beds.length; i++) {
-    const bed = machine.beds[i] as Machine["beds"][number];
+  for (const volume of state.tanks.volume) sum += volume;
+  for (let i = 0; i < state.beds.length; i++) {
+    const bed = state.beds[i] as SeasonState["beds"][number];
     sum -= bed.depletion * bed.ground;
   }
   return sum;
 }
 
-function energyStored(machine: Machine): number {
+function energyStored(state: SeasonState): number {
   let sum = 0;
-  for (const charge of machine.batteries.charge) sum += charge;
-  for (const charge of machine.batteries.spare) sum += charge;
+  for (const charge of state.batteries.charge) sum += charge;
+  for (const charge of state.batteries.spare) sum += charge;
   return sum;
 }
 
 /**
  * Opens the account with what is in store.
  *
- * @param machine the run before its first day [-]
+ * @param state the run before its first day [-]
  * @source definition
  */
-export function openAccount(machine: Machine): void {
-  machine.ledger.waterAtStart = waterStored(machine);
-  machine.ledger.energyAtStart = energyStored(machine);
+export function openAccount(state: SeasonState): void {
+  state.ledger.waterAtStart = waterStored(state);
+  state.ledger.energyAtStart = energyStored(state);
 }
 
 /**
  * Holds in less out against the change in store, as the evening finds it.
  *
- * @param machine the run in the evening [-]
+ * @param state the run in the evening [-]
  * @source conservation of water and of energy
  */
-export function closeDay(machine: Machine): void {
-  const { ledger } = machine;
-  const water = ledger.waterIn - ledger.waterOut - (waterStored(machine) - ledger.waterAtStart);
+export function closeDay(state: SeasonState): void {
+  const { ledger } = state;
+  const water = ledger.waterIn - ledger.waterOut - (waterStored(state) - ledger.waterAtStart);
   ledger.waterError = Math.max(ledger.waterError, Math.abs(water));
-  if (machine.batteries.parts.length === 0) return;
-  const energy = ledger.energyIn - ledger.energyOut - (energyStored(machine) - ledger.energyAtStart);
+  if (state.batteries.parts.length === 0) return;
+  const energy = ledger.energyIn - ledger.energyOut - (energyStored(state) - ledger.energyAtStart);
   ledger.energyError = Math.max(ledger.energyError, Math.abs(energy));
 }
 

@@ -1,6 +1,6 @@
 // What one season run answers: plain data, series as typed arrays, everything by the part's id and in order of ids.
 
-import type { Bound, LeftOut } from "./plan.ts";
+import type { Bound, LeftOut } from "./input.ts";
 
 /** Why a season could not be run, and the first day at fault [days since 1970-01-01], where a day is. */
 export type SeasonFailure = { readonly failed: string; readonly at: number | null };

@@ -4,11 +4,11 @@ import { volumeAt } from "../physics/vessel.ts";
 import { DAY } from "../units/constants.ts";
 import type { Bed } from "./beds.ts";
 import { dueOn } from "./draws.ts";
+import type { LinePart, TankPart } from "./input.ts";
 import { OPEN_WATER } from "./losses.ts";
-import type { Machine } from "./machine.ts";
 import { peakDay } from "./peak-day.ts";
-import type { LinePart, TankPart } from "./plan.ts";
 import type { Span } from "./spans.ts";
+import type { SeasonState } from "./state.ts";
 
 export type TankAutonomy = {
   /** Full, above what nothing can draw [m3]. */
@@ -29,31 +29,31 @@ export type Autonomy = {
 /**
  * Days of autonomy of the tanks of a run.
  *
- * @param machine the run [-]
+ * @param state the run [-]
  * @returns durations [s] and volumes [m3]
  * @source definition: reachable water from full over the peak-day need of every bed served, directly or through lines
  */
-export function autonomyOf(machine: Machine): Autonomy {
-  const peakEto = machine.seasons.length > 0 ? peakDay(machine.eto, machine.seasons) : 0;
-  const served = machine.tanks.parts.map((_, place) => bedsServed(machine, place));
+export function autonomyOf(state: SeasonState): Autonomy {
+  const peakEto = state.seasons.length > 0 ? peakDay(state.eto, state.seasons) : 0;
+  const served = state.tanks.parts.map((_, place) => bedsServed(state, place));
   const losses = (place: number) =>
-    (machine.tanks.leak[place] as number) + (machine.tanks.openArea[place] as number) * OPEN_WATER * peakEto;
-  const tanks = machine.tanks.parts.map((_, place): TankAutonomy => {
+    (state.tanks.leak[place] as number) + (state.tanks.openArea[place] as number) * OPEN_WATER * peakEto;
+  const tanks = state.tanks.parts.map((_, place): TankAutonomy => {
     const beds = served[place] ?? [];
     return {
-      reachable: reachableOf(machine, place),
+      reachable: reachableOf(state, place),
       draw: beds.length > 0 ? needOf(beds) + losses(place) : null,
     };
   });
   const serving = [...tanks.keys()].filter((place) => (served[place] ?? []).length > 0);
-  const beds = machine.beds.filter((bed) => served.some((list) => list.includes(bed)));
+  const beds = state.beds.filter((bed) => served.some((list) => list.includes(bed)));
   const reachable = serving.reduce((sum, place) => sum + (tanks[place]?.reachable ?? 0), 0);
   const draw = needOf(beds) + serving.reduce((sum, place) => sum + losses(place), 0);
   return {
     tanks,
     whole: serving.length > 0 && draw > 0 ? (reachable / draw) * DAY : null,
-    soil: soilOf(machine.beds),
-    worst: worstOf(machine, beds, serving, reachable),
+    soil: soilOf(state.beds),
+    worst: worstOf(state, beds, serving, reachable),
   };
 }
 
@@ -62,9 +62,9 @@ function needOf(beds: readonly Bed[]): number {
 }
 
 /** Beds that take from a tank, or from one that its lines feed. */
-function bedsServed(machine: Machine, place: number): readonly Bed[] {
-  return machine.beds.filter((bed) =>
-    bed.sources.some(({ tank }) => (machine.feeders[tank] ?? []).includes(place)),
+function bedsServed(state: SeasonState, place: number): readonly Bed[] {
+  return state.beds.filter((bed) =>
+    bed.sources.some(({ tank }) => (state.feeders[tank] ?? []).includes(place)),
   );
 }
 
@@ -75,51 +75,51 @@ function soilOf(beds: readonly Bed[]): number | null {
 }
 
 /** Water above the highest of its outlet, its pumps' lowest water and, where it leaves only by lines, where they stop. */
-function reachableOf(machine: Machine, place: number): number {
-  const { vessel } = machine.tanks.parts[place] as TankPart;
-  return vessel.volume - volumeAt(vessel, lowestDrawable(machine, place, new Set([place])));
+function reachableOf(state: SeasonState, place: number): number {
+  const { vessel } = state.tanks.parts[place] as TankPart;
+  return vessel.volume - volumeAt(vessel, lowestDrawable(state, place, new Set([place])));
 }
 
 /** Depth under which nothing leaves a tank [m]. */
-function lowestDrawable(machine: Machine, place: number, seen: ReadonlySet<number>): number {
-  const { vessel, outlet, floor } = machine.tanks.parts[place] as TankPart;
-  const { plan, draws, sources, pipes } = machine;
+function lowestDrawable(state: SeasonState, place: number, seen: ReadonlySet<number>): number {
+  const { vessel, outlet, floor } = state.tanks.parts[place] as TankPart;
+  const { input, draws, sources, pipes } = state;
   const byHand =
     draws.some(({ tank }) => tank === place) || sources.some((s) => s.tank === place && s.roundVolume > 0);
-  const id = (machine.tanks.parts[place] as TankPart).id;
-  const pumps = plan.deliveries.filter(({ from }) => from === id).map(({ lowestWater }) => lowestWater);
+  const id = (state.tanks.parts[place] as TankPart).id;
+  const pumps = input.deliveries.filter(({ from }) => from === id).map(({ lowestWater }) => lowestWater);
   const lines = [...pipes.parts.keys()].filter((i) => pipes.from[i] === place);
-  const stops = byHand ? [] : lines.map((i) => stopOf(machine, i, seen) - floor);
+  const stops = byHand ? [] : lines.map((i) => stopOf(state, i, seen) - floor);
   const lows = pumps.length > 0 ? pumps : stops;
   const lowest = lows.length > 0 ? Math.min(...lows) : 0;
   return Math.min(Math.max(0, outlet, lowest), vessel.height);
 }
 
 /** Height at which a line stops giving water on [m]. */
-function stopOf(machine: Machine, i: number, seen: ReadonlySet<number>): number {
-  const line = machine.pipes.parts[i] as LinePart;
-  const to = machine.pipes.to[i] as number;
+function stopOf(state: SeasonState, i: number, seen: ReadonlySet<number>): number {
+  const line = state.pipes.parts[i] as LinePart;
+  const to = state.pipes.to[i] as number;
   const end = Math.max(line.startHeight, line.endHeight);
-  if (to < 0 || to >= machine.pipes.firstTee || seen.has(to)) return end;
-  const target = machine.tanks.parts[to] as TankPart;
-  return Math.max(end, target.floor + lowestDrawable(machine, to, new Set([...seen, to])));
+  if (to < 0 || to >= state.pipes.firstTee || seen.has(to)) return end;
+  const target = state.tanks.parts[to] as TankPart;
+  return Math.max(end, target.floor + lowestDrawable(state, to, new Set([...seen, to])));
 }
 
 /** The day of a season from which full tanks, with no more rain, are used up soonest. */
 function worstOf(
-  machine: Machine,
+  state: SeasonState,
   beds: readonly Bed[],
   serving: readonly number[],
   reachable: number,
 ): Autonomy["worst"] {
   if (reachable <= 0 || beds.length === 0) return null;
-  const taken = dailyTaken(machine, beds, serving);
+  const taken = dailyTaken(state, beds, serving);
   let worst = { day: -1, lasts: Infinity };
-  for (const span of machine.seasons) {
+  for (const span of state.seasons) {
     const found = soonestIn(taken, span, reachable);
     if (found.lasts < worst.lasts) worst = found;
   }
-  return worst.day < 0 ? null : { date: machine.record.firstDay + worst.day, lasts: worst.lasts * DAY };
+  return worst.day < 0 ? null : { date: state.record.firstDay + worst.day, lasts: worst.lasts * DAY };
 }
 
 /** Of all days in a span the one from which a volume is used up within it soonest, and how long it lasts [day]. */
@@ -142,13 +142,13 @@ function soonestIn(
 }
 
 /** What the beds would use, other draws take and the tanks lose on each day without rain [m3]. */
-function dailyTaken(machine: Machine, beds: readonly Bed[], serving: readonly number[]): Float64Array {
-  const taken = new Float64Array(machine.length);
-  const leak = serving.reduce((sum, place) => sum + (machine.tanks.leak[place] as number), 0);
-  const open = serving.reduce((sum, place) => sum + (machine.tanks.openArea[place] as number), 0);
-  const draws = machine.draws.filter(({ tank }) => serving.includes(tank));
+function dailyTaken(state: SeasonState, beds: readonly Bed[], serving: readonly number[]): Float64Array {
+  const taken = new Float64Array(state.length);
+  const leak = serving.reduce((sum, place) => sum + (state.tanks.leak[place] as number), 0);
+  const open = serving.reduce((sum, place) => sum + (state.tanks.openArea[place] as number), 0);
+  const draws = state.draws.filter(({ tank }) => serving.includes(tank));
   for (let day = 0; day < taken.length; day++) {
-    let sum = leak + open * OPEN_WATER * (machine.eto[day] as number);
+    let sum = leak + open * OPEN_WATER * (state.eto[day] as number);
     for (const bed of beds) sum += (bed.days.potential[day] as number) * bed.perDepth;
     for (const draw of draws) sum += dueOn(draw, day);
     taken[day] = sum;

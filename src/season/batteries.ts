@@ -1,6 +1,6 @@
 // The batteries of a run: what each holds, and what came, went and was lost on each day.
 
-import type { BatteryPart } from "./plan.ts";
+import type { BatteryPart } from "./input.ts";
 import { newTally, type Tally } from "./tally.ts";
 
 export type Batteries = {

@@ -5,7 +5,7 @@ import type { DailyRecord } from "../rainfall/record.ts";
 import type { SeasonFailure } from "./answer.ts";
 import { type BedDay, newLog } from "./day-log.ts";
 import { STEPPING } from "./gravity.ts";
-import type { SeasonPlan } from "./plan.ts";
+import type { SeasonInput } from "./input.ts";
 import { prepareSeason, runDays } from "./run.ts";
 
 export type BedCalendar = { readonly id: string; readonly days: readonly BedDay[] };
@@ -22,36 +22,36 @@ export type SeasonCalendar = {
 /**
  * Every bed's days of one season.
  *
- * @param plan units at the type's fields
+ * @param input units at the type's fields
  * @param record the daily record [-]
  * @param year in which the season begins [-]
  * @returns the days, or why there are none [-]
  * @source definition: the same run as runSeason, from the record's first day, to the season's end
  */
 export function seasonCalendar(
-  plan: SeasonPlan,
+  input: SeasonInput,
   record: DailyRecord,
   year: number,
 ): SeasonCalendar | SeasonFailure {
-  const machine = prepareSeason(plan, record);
-  if ("failed" in machine) return machine;
-  const span = machine.seasons.find((season) => season.year === year);
+  const state = prepareSeason(input, record);
+  if ("failed" in state) return state;
+  const span = state.seasons.find((season) => season.year === year);
   if (!span) return { failed: `The record does not hold the whole season of ${year}.`, at: null };
   try {
-    if (span.first > 0) runDays(machine, STEPPING, { first: 0, last: span.first - 1 });
-    machine.log = newLog();
-    runDays(machine, STEPPING, span);
+    if (span.first > 0) runDays(state, STEPPING, { first: 0, last: span.first - 1 });
+    state.log = newLog();
+    runDays(state, STEPPING, span);
   } catch (error) {
     if (error instanceof DomainError) return { failed: error.message, at: null };
     throw error;
   }
-  const { days } = machine.log;
-  const { firstDay } = machine.record;
+  const { days } = state.log;
+  const { firstDay } = state.record;
   return {
     year,
     first: firstDay + span.first,
     last: firstDay + span.last,
-    beds: machine.beds
+    beds: state.beds
       .map(({ part }) => ({ id: part.id, days: days.get(part.id) ?? [] }))
       .sort((a, b) => (a.id < b.id ? -1 : 1)),
   };

@@ -4,8 +4,8 @@ import { type CropCurve, cropCoefficient, intercropCoefficient } from "../physic
 import { depletionFraction, rainThatCounts, rootDepth } from "../physics/soil-water.ts";
 import { calendarDate, dayInYear } from "../units/calendar.ts";
 import { MILLIMETRE } from "../units/constants.ts";
+import type { BedPart, CropPart } from "./input.ts";
 import { localCurve } from "./local-curve.ts";
-import type { BedPart, CropPart } from "./plan.ts";
 import type { Sky } from "./sky.ts";
 
 /** Depths over a bed's watered ground on each day [m]; all 0 on a day on which nothing grows. */

@@ -3,7 +3,7 @@
 import { yieldLoss } from "../physics/soil-water.ts";
 import type { BedSeason, CropLoss } from "./answer.ts";
 import type { Bed } from "./beds.ts";
-import type { CropPart } from "./plan.ts";
+import type { CropPart } from "./input.ts";
 import { type Span, sumOver } from "./spans.ts";
 import { bindingOf, byBound } from "./totals.ts";
 

@@ -2,7 +2,7 @@
 
 import { type BedDays, bedDays, type CropTrait, cropTraits, wateredGround } from "./bed-days.ts";
 import { type BedDemand, demandOf } from "./demand.ts";
-import { type BedPart, BOUNDS, type LeftOut } from "./plan.ts";
+import { type BedPart, BOUNDS, type LeftOut } from "./input.ts";
 import { isByCalendar, letGoDays } from "./schedule.ts";
 import type { Sky } from "./sky.ts";
 import type { Source } from "./sources.ts";

@@ -1,7 +1,7 @@
 // The batteries after the day's watering: their lowest, what they lose by themselves, and what sun or house put back.
 
-import type { Machine } from "./machine.ts";
-import type { BatteryPart } from "./plan.ts";
+import type { BatteryPart } from "./input.ts";
+import type { SeasonState } from "./state.ts";
 import { count } from "./tally.ts";
 
 /** What one battery took in and lost: one record, so that no day makes an object [J]. */
@@ -10,29 +10,29 @@ const today = { entered: 0, lost: 0 };
 /**
  * Ends the day of every battery.
  *
- * @param machine the run [-]
+ * @param state the run [-]
  * @param day of the record [day]
  * @source conservation of energy: what goes in times the efficiency is stored
  */
-export function chargeAll(machine: Machine, day: number): void {
-  const { batteries, ledger } = machine;
+export function chargeAll(state: SeasonState, day: number): void {
+  const { batteries, ledger } = state;
   const { charge, spare, lowest } = batteries;
   for (let i = 0; i < charge.length; i++) {
     const part = batteries.parts[i] as BatteryPart;
     lowest[i] = Math.min(lowest[i] as number, charge[i] as number);
     if (batteries.short[i] === 1) {
       const tally = batteries.daysShort[i];
-      if (tally) count(tally, machine.slots, 1);
+      if (tally) count(tally, state.slots, 1);
     }
     today.entered = 0;
     today.lost = 0;
     leak(charge, i, part);
     leak(spare, i, part);
-    put(part.charged === "swapped" ? spare : charge, i, part, offered(machine, part, day));
-    if (part.charged === "swapped") swap(machine, i);
+    put(part.charged === "swapped" ? spare : charge, i, part, offered(state, part, day));
+    if (part.charged === "swapped") swap(state, i);
     ledger.energyIn += today.entered;
     ledger.energyOut += today.lost;
-    book(machine, i, day);
+    book(state, i, day);
   }
 }
 
@@ -44,16 +44,16 @@ function leak(held: Float64Array, i: number, part: BatteryPart): void {
 }
 
 /** Energy that panel or house has for it today [J]. */
-function offered(machine: Machine, part: BatteryPart, day: number): number {
+function offered(state: SeasonState, part: BatteryPart, day: number): number {
   if (part.charged === "mains") return Infinity;
   if (part.charged === "carried" && (day + 1) % part.carriedEvery !== 0) return 0;
   if (part.leastChargingTemperature !== null) {
-    const { highest, lowest } = machine.record;
+    const { highest, lowest } = state.record;
     const air = ((highest?.[day] ?? Number.NaN) + (lowest?.[day] ?? Number.NaN)) / 2;
     if (air < part.leastChargingTemperature) return 0;
   }
-  const months = machine.wet[day] === 1 ? part.wetCharge : part.dryCharge;
-  return months[machine.months[day] as number] ?? 0;
+  const months = state.wet[day] === 1 ? part.wetCharge : part.dryCharge;
+  return months[state.months[day] as number] ?? 0;
 }
 
 /** Stores what is offered, as far as there is room; the rest never leaves the panel. */
@@ -68,14 +68,14 @@ function put(held: Float64Array, i: number, part: BatteryPart, energy: number): 
 }
 
 /** In the evening the fuller of two goes to the pump. */
-function swap({ batteries: { charge, spare } }: Machine, i: number): void {
+function swap({ batteries: { charge, spare } }: SeasonState, i: number): void {
   const [held, second] = [charge[i] as number, spare[i] as number];
   if (second <= held) return;
   charge[i] = second;
   spare[i] = held;
 }
 
-function book({ batteries }: Machine, i: number, day: number): void {
+function book({ batteries }: SeasonState, i: number, day: number): void {
   const days = batteries.books[i];
   if (!days) return;
   days.stored[day] = (batteries.charge[i] as number) + (batteries.spare[i] as number);

@@ -3,7 +3,7 @@
 import { stress } from "../physics/soil-water.ts";
 import type { Bed } from "./beds.ts";
 import { noteDay } from "./day-log.ts";
-import type { Machine } from "./machine.ts";
+import type { SeasonState } from "./state.ts";
 import { count } from "./tally.ts";
 
 /** What the last bed's day was: rain taken, used [m], share of its full use [-]. One record, as days are many. */
@@ -12,25 +12,25 @@ const grown = { rained: 0, use: 0, share: 1 };
 /**
  * Wets, drains and dries every bed.
  *
- * @param machine the run, watered and rained on [-]
+ * @param state the run, watered and rained on [-]
  * @param day of the record [day]
  * @source FAO-56 Eq. 81, 84, 85, 86, water early in the day as in example 38
  */
-export function growAll(machine: Machine, day: number): void {
-  for (let i = 0; i < machine.beds.length; i++) {
-    const bed = machine.beds[i] as Bed;
+export function growAll(state: SeasonState, day: number): void {
+  for (let i = 0; i < state.beds.length; i++) {
+    const bed = state.beds[i] as Bed;
     const total = bed.days.total[day] as number;
     grown.rained = 0;
     grown.use = 0;
     grown.share = 1;
-    if (total > 0) grow(machine, bed, day, total);
+    if (total > 0) grow(state, bed, day, total);
     bed.evening[day] = bed.depletion;
-    if (machine.log) noteDay(machine.log, bed, { date: machine.record.firstDay + day, day, ...grown });
+    if (state.log) noteDay(state.log, bed, { date: state.record.firstDay + day, day, ...grown });
   }
 }
 
-function grow(machine: Machine, bed: Bed, day: number, total: number): void {
-  const { ledger } = machine;
+function grow(state: SeasonState, bed: Bed, day: number, total: number): void {
+  const { ledger } = state;
   const given = bed.given[day] as number;
   const watered = Math.min(bed.depletion, given / bed.perDepth);
   const dry = bed.depletion - watered;
@@ -46,12 +46,12 @@ function grow(machine: Machine, bed: Bed, day: number, total: number): void {
   ledger.waterIn += rained * bed.ground;
   // What did not reach the roots, and what was more than they had room for, is gone with the crop's use.
   ledger.waterOut += given - watered * bed.ground + use * bed.ground;
-  if (machine.dayInSeason[day] === 0) return;
-  count(bed.potential, machine.slots, potential * bed.ground);
-  count(bed.use, machine.slots, use * bed.ground);
-  if (rained > 0) count(bed.rained, machine.slots, rained * bed.ground);
+  if (state.dayInSeason[day] === 0) return;
+  count(bed.potential, state.slots, potential * bed.ground);
+  count(bed.use, state.slots, use * bed.ground);
+  if (rained > 0) count(bed.rained, state.slots, rained * bed.ground);
   if (share < 1 && potential > 0 && !bed.byCalendar)
-    markShort(machine, bed, day, (potential - use) * bed.perDepth);
+    markShort(state, bed, day, (potential - use) * bed.perDepth);
 }
 
 /**
@@ -70,19 +70,19 @@ export function book(bed: Bed, season: number, unmet: number): void {
 /**
  * Books a day on which a bed is short.
  *
- * @param machine the run [-]
+ * @param state the run [-]
  * @param bed the bed [-]
  * @param day of the record [day]
  * @source definition
  */
-export function bookShortDay(machine: Machine, bed: Bed, day: number): void {
-  const { season } = machine.slots;
-  machine.shortDay[day] = 1;
-  count(bed.daysShort, machine.slots, 1);
+export function bookShortDay(state: SeasonState, bed: Bed, day: number): void {
+  const { season } = state.slots;
+  state.shortDay[day] = 1;
+  count(bed.daysShort, state.slots, 1);
   if ((bed.firstShort[season] as number) < 0) bed.firstShort[season] = day;
 }
 
-function markShort(machine: Machine, bed: Bed, day: number, unmet: number): void {
-  bookShortDay(machine, bed, day);
-  book(bed, machine.slots.season, unmet);
+function markShort(state: SeasonState, bed: Bed, day: number, unmet: number): void {
+  bookShortDay(state, bed, day);
+  book(bed, state.slots.season, unmet);
 }

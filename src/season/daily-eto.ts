@@ -6,7 +6,7 @@ import { extraterrestrialRadiation } from "../physics/sun.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { calendarDate, dayOfYear, isoDate } from "../units/calendar.ts";
 import { DAY } from "../units/constants.ts";
-import type { EtoChoice } from "./plan.ts";
+import type { EtoChoice } from "./input.ts";
 
 type Answer =
   | {

@@ -2,7 +2,7 @@
 
 import type { Bed } from "./beds.ts";
 import { gift } from "./give.ts";
-import { BOUNDS, type Bound } from "./plan.ts";
+import { BOUNDS, type Bound } from "./input.ts";
 import type { Source } from "./sources.ts";
 
 /** What one source gave on a day: water [m3], its running or carrying time [s], rounds with cans. */

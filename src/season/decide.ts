@@ -4,39 +4,39 @@ import { DAY } from "../units/constants.ts";
 import type { Bed } from "./beds.ts";
 import { HELD_BACK } from "./bounds.ts";
 import { dueOn } from "./draws.ts";
-import type { Machine } from "./machine.ts";
 import { mayAsk } from "./schedule.ts";
 import type { Source } from "./sources.ts";
+import type { SeasonState } from "./state.ts";
 
 /**
  * Opens a day: budgets are whole again, and every bed says what it asks for.
  *
- * @param machine the run [-]
+ * @param state the run [-]
  * @param day of the record [day]
  * @source definition; readily available water, FAO-56 Eq. 83
  */
-export function decide(machine: Machine, day: number): void {
-  machine.slots.season = machine.seasonSlots[day] as number;
-  machine.slots.year = machine.yearSlots[day] as number;
-  machine.hands.left = machine.plan.minutesPerDay ?? Infinity;
-  machine.pumpLeft.fill(DAY);
-  machine.batteries.short.fill(0);
-  machine.batteries.drawn.fill(0);
-  machine.tanks.drawn.fill(0);
-  const dayInSeason = machine.dayInSeason[day] as number;
-  if (dayInSeason === 1) machine.spilledSince.fill(0);
-  for (let i = 0; i < machine.beds.length; i++) {
-    const bed = machine.beds[i] as Bed;
-    shedHarvest(machine, bed, day);
-    bed.asked = dayInSeason > 0 ? askOf(bed, day, dayInSeason, machine.record.firstDay + day) : 0;
+export function decide(state: SeasonState, day: number): void {
+  state.slots.season = state.seasonSlots[day] as number;
+  state.slots.year = state.yearSlots[day] as number;
+  state.hands.left = state.input.minutesPerDay ?? Infinity;
+  state.pumpLeft.fill(DAY);
+  state.batteries.short.fill(0);
+  state.batteries.drawn.fill(0);
+  state.tanks.drawn.fill(0);
+  const dayInSeason = state.dayInSeason[day] as number;
+  if (dayInSeason === 1) state.spilledSince.fill(0);
+  for (let i = 0; i < state.beds.length; i++) {
+    const bed = state.beds[i] as Bed;
+    shedHarvest(state, bed, day);
+    bed.asked = dayInSeason > 0 ? askOf(bed, day, dayInSeason, state.record.firstDay + day) : 0;
   }
 }
 
 /** Root zones that are gone take their want of water with them. */
-function shedHarvest(machine: Machine, bed: Bed, day: number): void {
+function shedHarvest(state: SeasonState, bed: Bed, day: number): void {
   const total = bed.days.total[day] as number;
   if (bed.depletion <= total) return;
-  machine.ledger.waterIn += (bed.depletion - total) * bed.ground;
+  state.ledger.waterIn += (bed.depletion - total) * bed.ground;
   bed.depletion = total;
 }
 
@@ -73,15 +73,15 @@ function lackOf(bed: Bed, day: number): number {
 /**
  * The most that can be drawn straight from each tank today, with its sign turned: room beyond the brim under `use_first`.
  *
- * @param machine the run, its beds having asked [-]
+ * @param state the run, its beds having asked [-]
  * @param day of the record [day]
  * @source definition
  */
-export function readLeeway(machine: Machine, day: number): void {
-  const { leeway } = machine;
+export function readLeeway(state: SeasonState, day: number): void {
+  const { leeway } = state;
   leeway.fill(0);
-  for (const draw of machine.draws) leeway[draw.tank] = (leeway[draw.tank] as number) - dueOn(draw, day);
-  for (const bed of machine.beds) {
+  for (const draw of state.draws) leeway[draw.tank] = (leeway[draw.tank] as number) - dueOn(draw, day);
+  for (const bed of state.beds) {
     if (bed.asked === 0) continue;
     for (const { tank } of bed.sources as readonly Source[])
       leeway[tank] = (leeway[tank] as number) - bed.asked;

@@ -1,7 +1,7 @@
 // What draws from tanks for no bed: so much every so often, before any bed, all year round.
 
 import { DAY } from "../units/constants.ts";
-import type { DrawPart, LeftOut } from "./plan.ts";
+import type { DrawPart, LeftOut } from "./input.ts";
 import { newTally, type Tally } from "./tally.ts";
 import type { Tanks } from "./tanks.ts";
 

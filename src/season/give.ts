@@ -3,9 +3,9 @@
 import { DAY } from "../units/constants.ts";
 import type { Bed } from "./beds.ts";
 import { BY_HAND, ENERGY, HELD_BACK, PUMP_TIME, UNBOUND, whyEmpty } from "./bounds.ts";
-import type { Machine } from "./machine.ts";
 import { drawdown, drawnWithin, readDrawdown } from "./run-pump.ts";
 import type { Source } from "./sources.ts";
+import type { SeasonState } from "./state.ts";
 import { elapsedAt, fullTimeBy } from "./sun-run.ts";
 import { count } from "./tally.ts";
 
@@ -26,51 +26,51 @@ function boundBy(bound: number, amount: number): void {
 /**
  * Gives a bed what one of its sources can; the amount and its first bound are left in `gift`.
  *
- * @param machine the run [-]
+ * @param state the run [-]
  * @param bed the bed [-]
  * @param rank place of the source in the bed's list [-]
  * @param want still wanted [m3]
  * @param day of the record [day]
  * @source definition
  */
-export function give(machine: Machine, bed: Bed, rank: number, want: number, day: number): void {
+export function give(state: SeasonState, bed: Bed, rank: number, want: number, day: number): void {
   const source = bed.sources[rank] as Source;
   gift.bound = UNBOUND;
   gift.amount = want;
   gift.time = 0;
   gift.trips = 0;
-  const held = machine.tanks.volume[source.tank] as number;
+  const held = state.tanks.volume[source.tank] as number;
   const within = Math.max(0, held - source.under);
   const tiny = want * ROUNDING;
-  if (within < want - tiny) boundBy(whyEmpty(machine, source.tank, want - within), within);
+  if (within < want - tiny) boundBy(whyEmpty(state, source.tank, want - within), within);
   else gift.amount = Math.min(want, within);
   if (gift.amount > 0) {
-    if (source.roundVolume > 0) boundByRounds(machine, source);
-    else boundByPump(machine, source, held, gift.amount, day);
+    if (source.roundVolume > 0) boundByRounds(state, source);
+    else boundByPump(state, source, held, gift.amount, day);
   }
-  const free = leftForThis(machine, bed, rank, day);
+  const free = leftForThis(state, bed, rank, day);
   if (free < want - tiny) boundBy(HELD_BACK, free);
-  if (gift.amount > 0) take(machine, source, held, gift.amount, day);
+  if (gift.amount > 0) take(state, source, held, gift.amount, day);
 }
 
-function boundByRounds(machine: Machine, source: Source): void {
+function boundByRounds(state: SeasonState, source: Source): void {
   if (source.roundTime <= 0) return;
   // A round that just fits must not fail by rounding.
-  const rounds = Math.floor(machine.hands.left / source.roundTime + ROUNDING);
+  const rounds = Math.floor(state.hands.left / source.roundTime + ROUNDING);
   const most = rounds * source.roundVolume;
   if (most < gift.amount * (1 - ROUNDING)) boundBy(BY_HAND, most);
 }
 
 /** Full running by the hour, from the hour of watering on, of a pump that today's sun drives; null where it has a battery. */
-function sunOn(machine: Machine, source: Source, day: number): readonly number[] | null {
+function sunOn(state: SeasonState, source: Source, day: number): readonly number[] | null {
   if (!source.sun) return null;
-  const months = machine.wet[day] === 1 ? source.sun.wet : source.sun.dry;
-  return months[machine.months[day] as number] ?? NO_SUN;
+  const months = state.wet[day] === 1 ? source.sun.wet : source.sun.dry;
+  return months[state.months[day] as number] ?? NO_SUN;
 }
 
 /** When a pump is set up for its next watering, after the hour of watering [s]. */
-const readyAt = (machine: Machine, source: Source): number =>
-  DAY - (machine.pumpLeft[source.pump] as number) + source.setUp;
+const readyAt = (state: SeasonState, source: Source): number =>
+  DAY - (state.pumpLeft[source.pump] as number) + source.setUp;
 
 /** Full running that comes together within a time from now [s]. */
 function runningWithin(hours: readonly number[] | null, from: number, time: number): number {
@@ -78,21 +78,21 @@ function runningWithin(hours: readonly number[] | null, from: number, time: numb
 }
 
 /** Checks pump time, charge or sun, and hands each against what the water allows. */
-function boundByPump(machine: Machine, source: Source, held: number, most: number, day: number): void {
+function boundByPump(state: SeasonState, source: Source, held: number, most: number, day: number): void {
   readDrawdown(source, held, most);
   const { time, energy } = drawdown;
-  const sun = sunOn(machine, source, day);
-  const from = readyAt(machine, source);
-  const pumpTime = (machine.pumpLeft[source.pump] as number) - source.setUp;
+  const sun = sunOn(state, source, day);
+  const from = readyAt(state, source);
+  const pumpTime = (state.pumpLeft[source.pump] as number) - source.setUp;
   if (sun) boundBySun(source, held, most, runningWithin(sun, from, DAY));
   // Under the sun night ends the day sooner.
   else if (time > pumpTime) boundBy(PUMP_TIME, within(source, held, most, pumpTime, Infinity));
-  const charge = source.battery < 0 ? Infinity : (machine.batteries.charge[source.battery] as number);
+  const charge = source.battery < 0 ? Infinity : (state.batteries.charge[source.battery] as number);
   if (energy > charge) {
-    machine.batteries.short[source.battery] = 1;
+    state.batteries.short[source.battery] = 1;
     boundBy(ENERGY, within(source, held, most, Infinity, charge));
   }
-  const spare = machine.hands.left - source.setUp;
+  const spare = state.hands.left - source.setUp;
   const running = source.attended ? time : 0;
   const hands = spare < 0 ? spare : runningWithin(sun, from, spare);
   if (running > hands) boundBy(BY_HAND, spare < 0 ? 0 : within(source, held, most, hands, Infinity));
@@ -111,31 +111,31 @@ function within(source: Source, held: number, most: number, time: number, energy
 }
 
 /** What may be taken so that the rest still covers the held days of the beds before this one [m3]. */
-function leftForThis(machine: Machine, bed: Bed, rank: number, day: number): number {
+function leftForThis(state: SeasonState, bed: Bed, rank: number, day: number): number {
   let reserve = 0;
   for (const other of bed.before[rank] ?? []) {
     if (other.letGo?.[day] === 1) continue;
     if ((other.days.potential[day] as number) > 0) reserve += other.demand?.peakDayNeed ?? 0;
   }
-  reserve *= machine.plan.holdDays;
+  reserve *= state.input.holdDays;
   if (reserve === 0) return Infinity;
-  const { volume, dead } = machine.tanks;
+  const { volume, dead } = state.tanks;
   let left = 0;
-  for (const place of machine.feeders[(bed.sources[rank] as Source).tank] ?? []) {
+  for (const place of state.feeders[(bed.sources[rank] as Source).tank] ?? []) {
     left += Math.max(0, (volume[place] as number) - (dead[place] as number));
   }
   return left - reserve;
 }
 
 /** Takes water out of the tank and time and charge out of the budgets. */
-function take(machine: Machine, source: Source, held: number, amount: number, day: number): void {
-  const { tanks, slots, batteries } = machine;
+function take(state: SeasonState, source: Source, held: number, amount: number, day: number): void {
+  const { tanks, slots, batteries } = state;
   tanks.volume[source.tank] = held - amount;
   tanks.drawn[source.tank] = (tanks.drawn[source.tank] as number) + amount;
   count(source.volume, slots, amount);
   if (source.roundVolume > 0) {
     const rounds = Math.ceil(amount / source.roundVolume - ROUNDING);
-    machine.hands.left -= rounds * source.roundTime;
+    state.hands.left -= rounds * source.roundTime;
     gift.trips = rounds;
     gift.time = rounds * source.roundTime;
     count(source.trips, slots, rounds);
@@ -145,13 +145,13 @@ function take(machine: Machine, source: Source, held: number, amount: number, da
   }
   readDrawdown(source, held, amount);
   const { energy } = drawdown;
-  const sun = sunOn(machine, source, day);
-  const from = readyAt(machine, source);
+  const sun = sunOn(state, source, day);
+  const from = readyAt(state, source);
   const time = sun ? elapsedAt(sun, fullTimeBy(sun, from) + drawdown.time) - from : drawdown.time;
-  machine.pumpLeft[source.pump] = (machine.pumpLeft[source.pump] as number) - time - source.setUp;
+  state.pumpLeft[source.pump] = (state.pumpLeft[source.pump] as number) - time - source.setUp;
   gift.time = time;
   const byHand = source.setUp + (source.attended ? time : 0);
-  machine.hands.left -= byHand;
+  state.hands.left -= byHand;
   count(source.hands, slots, byHand);
   count(source.time, slots, time);
   if (source.battery < 0) return;
@@ -161,5 +161,5 @@ function take(machine: Machine, source: Source, held: number, amount: number, da
   batteries.charge[source.battery] = charge - used;
   batteries.drawn[source.battery] = (batteries.drawn[source.battery] as number) + used;
   count(source.energy, slots, used);
-  machine.ledger.energyOut += used;
+  state.ledger.energyOut += used;
 }

@@ -1,11 +1,11 @@
 // Gravity from one watering to the next: all lines flow from the same levels, in steps that grow until nothing moves.
 
 import { DAY, MINUTE } from "../units/constants.ts";
+import type { LinePart } from "./input.ts";
 import { doneIn, headGrowth, movedIn, readDecline } from "./line-step.ts";
 import { gapOf, readFlows } from "./pipe-flow.ts";
 import type { PipeGroup } from "./pipe-groups.ts";
 import type { Pipes } from "./pipes.ts";
-import type { LinePart } from "./plan.ts";
 import { holdToSources } from "./source-hold.ts";
 import type { Tanks } from "./tanks.ts";
 

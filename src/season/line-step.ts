@@ -1,8 +1,8 @@
 // How much one line moves in a step: its flow falls as the head falls and as its float valve closes, in closed form.
 
+import type { LinePart } from "./input.ts";
 import { gapOf } from "./pipe-flow.ts";
 import type { Pipes } from "./pipes.ts";
-import type { LinePart } from "./plan.ts";
 
 /** Share of its head that a line's exponent is read over. */
 const PROBE = 0.9;

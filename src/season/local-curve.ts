@@ -3,7 +3,7 @@
 import { adjustedKc, adjustedKcEnd, type CropCurve } from "../physics/crop-coefficient.ts";
 import { coefficientBetween, topSoilOfFigure, wettingCoefficient } from "../physics/wetting-coefficient.ts";
 import { DAY } from "../units/constants.ts";
-import type { BedPart, CropPart, GroundWetting } from "./plan.ts";
+import type { BedPart, CropPart, GroundWetting } from "./input.ts";
 import type { Air, Sky } from "./sky.ts";
 
 /** Days of the crop's life `from` up to, not with, `until`. */

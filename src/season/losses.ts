@@ -1,7 +1,7 @@
 // What a tank loses by itself: open water to the air, and what seeps out.
 
 import { OPEN_WATER_COEFFICIENT } from "../physics/open-water.ts";
-import type { Machine } from "./machine.ts";
+import type { SeasonState } from "./state.ts";
 
 /** Open water under 2 m deep against reference evapotranspiration [-]: FAO-56 Table 12. */
 export const OPEN_WATER = OPEN_WATER_COEFFICIENT;
@@ -9,21 +9,21 @@ export const OPEN_WATER = OPEN_WATER_COEFFICIENT;
 /**
  * Takes the day's losses from every tank, as far as there is water.
  *
- * @param machine the run [-]
+ * @param state the run [-]
  * @param day of the record [day]
  * @source FAO-56 Table 12: 1.05 ETo
  */
-export function loseAll(machine: Machine, day: number): void {
-  const { volume, openArea, leak } = machine.tanks;
-  const depth = OPEN_WATER * (machine.eto[day] as number);
+export function loseAll(state: SeasonState, day: number): void {
+  const { volume, openArea, leak } = state.tanks;
+  const depth = OPEN_WATER * (state.eto[day] as number);
   for (let place = 0; place < volume.length; place++) {
     if (openArea[place] === 0 && leak[place] === 0) continue;
     const held = volume[place] as number;
     const dried = Math.min(held, depth * (openArea[place] as number));
     const leaked = Math.min(held - dried, leak[place] as number);
     volume[place] = held - dried - leaked;
-    machine.evaporated[place] = (machine.evaporated[place] as number) + dried;
-    machine.leaked[place] = (machine.leaked[place] as number) + leaked;
-    machine.ledger.waterOut += dried + leaked;
+    state.evaporated[place] = (state.evaporated[place] as number) + dried;
+    state.leaked[place] = (state.leaked[place] as number) + leaked;
+    state.ledger.waterOut += dried + leaked;
   }
 }

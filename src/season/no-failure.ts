@@ -6,8 +6,8 @@ import type { Bed } from "./beds.ts";
 import { neverRefused } from "./demand.ts";
 import { dueOn } from "./draws.ts";
 import { OPEN_WATER } from "./losses.ts";
-import type { Machine } from "./machine.ts";
 import { isByCalendar, mayAsk } from "./schedule.ts";
+import type { SeasonState } from "./state.ts";
 
 /** What comes into the tanks and what is asked of them on each day [m3]. */
 type WholeBalance = { readonly inflow: Float64Array; readonly demand: Float64Array };
@@ -15,13 +15,13 @@ type WholeBalance = { readonly inflow: Float64Array; readonly demand: Float64Arr
 /**
  * Smallest store that would have met every watering, every draw and every loss of a record, run through twice.
  *
- * @param machine a run, before or after its days [-]
+ * @param state a run, before or after its days [-]
  * @returns volume [m3], or why no volume does
  * @validity all tanks as one, every litre within reach, and a day's rain at hand for that day's watering
  * @source sequent peak method: Thomas and Burden 1963, as in Loucks and van Beek, table 11.2 (read in course notes)
  */
-export function noFailureStorage(machine: Machine): NoFailure {
-  const { inflow, demand } = wholeBalance(machine);
+export function noFailureStorage(state: SeasonState): NoFailure {
+  const { inflow, demand } = wholeBalance(state);
   const [comes, asked] = [sumOf(inflow), sumOf(demand)];
   if (asked === 0) return { none: "nothing is asked of the tanks" };
   if (asked > comes) return { none: "over the record less comes in than is asked: no tank is big enough" };
@@ -31,29 +31,29 @@ export function noFailureStorage(machine: Machine): NoFailure {
 /**
  * Supply and demand of all tanks together, were no watering ever refused.
  *
- * @param machine a run, before or after its days [-]
+ * @param state a run, before or after its days [-]
  * @returns volumes of each day [m3]
  * @source definition
  */
-function wholeBalance(machine: Machine): WholeBalance {
-  const { tanks, length, arriving, eto } = machine;
+function wholeBalance(state: SeasonState): WholeBalance {
+  const { tanks, length, arriving, eto } = state;
   const inflow = new Float64Array(length);
-  for (const water of machine.roofWater) if (water) addTo(inflow, water, 1);
+  for (const water of state.roofWater) if (water) addTo(inflow, water, 1);
   const demand = new Float64Array(length);
   const open = tanks.openArea.reduce((sum, area) => sum + area, 0);
   const leak = tanks.leak.reduce((sum, volume) => sum + volume, 0);
   addTo(inflow, arriving, open);
   for (let day = 0; day < length; day++) {
     demand[day] = leak + open * OPEN_WATER * (eto[day] as number);
-    for (const draw of machine.draws) demand[day] = (demand[day] as number) + dueOn(draw, day);
+    for (const draw of state.draws) demand[day] = (demand[day] as number) + dueOn(draw, day);
   }
-  for (const bed of machine.beds) addTo(demand, waterings(machine, bed), 1);
+  for (const bed of state.beds) addTo(demand, waterings(state, bed), 1);
   return { inflow, demand };
 }
 
 /** What a bed asks for on each day when it always gets it [m3]; nothing where nobody waters it. */
-function waterings(machine: Machine, bed: Bed): Float64Array {
-  const { dayInSeason, length, record } = machine;
+function waterings(state: SeasonState, bed: Bed): Float64Array {
+  const { dayInSeason, length, record } = state;
   const { rule } = bed.part;
   if (bed.sources.length === 0) return new Float64Array(length);
   const isItsDay = (day: number): boolean =>

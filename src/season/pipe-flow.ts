@@ -1,9 +1,9 @@
 // Which way each line runs now and how much, from the heights of the water at its ends; tees included.
 
 import { GRAVITY } from "../units/constants.ts";
+import type { LinePart } from "./input.ts";
 import type { PipeGroup } from "./pipe-groups.ts";
 import type { Pipes } from "./pipes.ts";
-import type { LinePart } from "./plan.ts";
 import { levelOf, surfaceOf, type Tanks } from "./tanks.ts";
 
 /** Water must stand this much over an opening to run into it: rounding, not hydraulics [m]. */

@@ -2,8 +2,8 @@
 
 import { type LineTable, lineTable } from "../physics/line-table.ts";
 import { volumeAt } from "../physics/vessel.ts";
+import type { LeftOut, LinePart, TankPart, TeePart } from "./input.ts";
 import { groupsOf, type PipeGroup } from "./pipe-groups.ts";
-import type { LeftOut, LinePart, TankPart, TeePart } from "./plan.ts";
 import type { Tanks } from "./tanks.ts";
 
 export type Pipes = {

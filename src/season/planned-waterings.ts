@@ -2,8 +2,8 @@
 
 import type { Bed } from "./beds.ts";
 import { askOf } from "./decide.ts";
-import type { Machine } from "./machine.ts";
 import { eveningOf } from "./soil-step.ts";
+import type { SeasonState } from "./state.ts";
 
 /** A day of the record, and what the bed asks for on it [m3]. */
 export type Wanted = { readonly day: number; readonly volume: number };
@@ -11,19 +11,19 @@ export type Wanted = { readonly day: number; readonly volume: number };
 /**
  * Waterings of a bed that gets what it asks for each time.
  *
- * @param machine the run, on the morning of the first day [-]
+ * @param state the run, on the morning of the first day [-]
  * @param bed the bed, its soil as on that morning [-]
  * @param from first day [day]
  * @returns the waterings until the run's last day, in order [m3]
  * @source definition: each decided as in the run
  */
-export function wantedWaterings(machine: Machine, bed: Bed, from: number): readonly Wanted[] {
+export function wantedWaterings(state: SeasonState, bed: Bed, from: number): readonly Wanted[] {
   const start = bed.depletion;
   const wanted: Wanted[] = [];
-  for (let day = from; day < machine.length; day++) {
+  for (let day = from; day < state.length; day++) {
     bed.depletion = Math.min(bed.depletion, bed.days.total[day] as number);
-    const place = machine.dayInSeason[day] as number;
-    const volume = place > 0 ? askOf(bed, day, place, machine.record.firstDay + day) : 0;
+    const place = state.dayInSeason[day] as number;
+    const volume = place > 0 ? askOf(bed, day, place, state.record.firstDay + day) : 0;
     if (volume > 0) wanted.push({ day, volume });
     bed.depletion = eveningOf(bed.days, day, bed.depletion, volume / bed.perDepth);
   }

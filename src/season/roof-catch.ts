@@ -3,7 +3,7 @@
 import { dayRunoff } from "../physics/roof.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { arrivingRain } from "./arriving-rain.ts";
-import type { RoofPart } from "./plan.ts";
+import type { RoofPart } from "./input.ts";
 import { dayOfSeason, type Span, sumOver, wholeYears } from "./spans.ts";
 
 /** A roof as far as its catch goes. */

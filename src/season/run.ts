@@ -1,4 +1,4 @@
-// One season run: the plan's whole network over the whole record, day by day, in one balance.
+// One season run: the input's whole network over the whole record, day by day, in one balance.
 
 import { DomainError } from "../physics/domain-error.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
@@ -11,31 +11,31 @@ import { growAll } from "./crop.ts";
 import { dailyEto } from "./daily-eto.ts";
 import { decide } from "./decide.ts";
 import { runGravity, STEPPING, type Stepping } from "./gravity.ts";
+import type { SeasonInput } from "./input.ts";
 import { loseAll } from "./losses.ts";
-import { type Machine, readyMachine } from "./machine.ts";
-import type { SeasonPlan } from "./plan.ts";
 import { wholeSeasons } from "./spans.ts";
+import { readyState, type SeasonState } from "./state.ts";
 import { bookSpill, storeAfter, storeBefore } from "./store.ts";
 import { summaryOf } from "./summary.ts";
 import { count } from "./tally.ts";
 import { settleOverflow } from "./tanks.ts";
-import { waterAll } from "./water.ts";
+import { waterAll } from "./watering.ts";
 
 /**
- * Runs a season's plan over a record.
+ * Runs a season's input over a record.
  *
- * @param plan units at the type's fields
+ * @param input units at the type's fields
  * @param record the daily record [-]
  * @param stepping how gravity's steps are chosen; left out in use [-]
  * @returns the answer, or why there is none and at which day [days since 1970-01-01]
  * @source definition; each step names its own
  */
 export function runSeason(
-  plan: SeasonPlan,
+  input: SeasonInput,
   record: DailyRecord,
   stepping: Stepping = STEPPING,
 ): SeasonAnswer | SeasonFailure {
-  const made = prepareSeason(plan, record);
+  const made = prepareSeason(input, record);
   if ("failed" in made) return made;
   try {
     runDays(made, stepping);
@@ -49,22 +49,22 @@ export function runSeason(
 /**
  * A run ready for its first day, or why it cannot be run.
  *
- * @param plan units at the type's fields
+ * @param input units at the type's fields
  * @param record the daily record [-]
  * @returns the run [-]
  * @source definition
  */
-export function prepareSeason(plan: SeasonPlan, record: DailyRecord): Machine | SeasonFailure {
+export function prepareSeason(input: SeasonInput, record: DailyRecord): SeasonState | SeasonFailure {
   const gap = firstGap(record);
   if (gap !== null)
     return { failed: `The record has no rain reading on ${isoDate(gap)}. Fill the gap first.`, at: gap };
-  const seasons = wholeSeasons({ start: plan.start, end: plan.end }, record.firstDay, record.rain.length);
+  const seasons = wholeSeasons({ start: input.start, end: input.end }, record.firstDay, record.rain.length);
   if (seasons.length === 0)
     return { failed: "The record does not hold one whole season.", at: record.firstDay };
-  const answer = dailyEto(record, plan.eto);
+  const answer = dailyEto(record, input.eto);
   if ("failed" in answer) return { failed: answer.failed, at: null };
   try {
-    return readyMachine(plan, record, answer.eto);
+    return readyState(input, record, answer.eto);
   } catch (error) {
     if (error instanceof DomainError) return { failed: error.message, at: null };
     throw error;
@@ -77,40 +77,40 @@ type Days = { readonly first: number; readonly last: number };
 /**
  * Runs days of a prepared run; the account is opened on its first.
  *
- * @param machine the run before its first day [-]
+ * @param state the run before its first day [-]
  * @param stepping how gravity's steps are chosen [-]
  * @param days first and last of those to be run; all when left out [-]
  * @source definition
  */
 export function runDays(
-  machine: Machine,
+  state: SeasonState,
   stepping: Stepping = STEPPING,
-  days: Days = { first: 0, last: machine.length - 1 },
+  days: Days = { first: 0, last: state.length - 1 },
 ): void {
-  if (days.first === 0) openAccount(machine);
-  const hasLines = machine.pipes.parts.length > 0;
+  if (days.first === 0) openAccount(state);
+  const hasLines = state.pipes.parts.length > 0;
   for (let day = days.first; day <= days.last; day++) {
-    decide(machine, day);
-    storeBefore(machine, day);
-    waterAll(machine, day);
-    storeAfter(machine, day);
-    if (hasLines) gravity(machine, day, stepping);
-    growAll(machine, day);
-    loseAll(machine, day);
-    chargeAll(machine, day);
-    evening(machine, day);
+    decide(state, day);
+    storeBefore(state, day);
+    waterAll(state, day);
+    storeAfter(state, day);
+    if (hasLines) gravity(state, day, stepping);
+    growAll(state, day);
+    loseAll(state, day);
+    chargeAll(state, day);
+    evening(state, day);
   }
 }
 
-function gravity(machine: Machine, day: number, stepping: Stepping): void {
-  const { pipes, tanks, ledger } = machine;
+function gravity(state: SeasonState, day: number, stepping: Stepping): void {
+  const { pipes, tanks, ledger } = state;
   ledger.waterOut += runGravity(pipes, tanks, undefined, stepping);
   settleOverflow(tanks, null);
   for (let i = 0; i < pipes.moved.length; i++) {
     const moved = pipes.moved[i] as number;
     if (moved === 0) continue;
-    const [tally, ran] = [machine.lineMoved[i], machine.lineRan[i]];
-    if (tally) count(tally, machine.slots, moved);
+    const [tally, ran] = [state.lineMoved[i], state.lineRan[i]];
+    if (tally) count(tally, state.slots, moved);
     if (ran) ran[day] = pipes.doneAt[i] as number;
     pipes.moved[i] = 0;
     pipes.doneAt[i] = 0;
@@ -118,16 +118,16 @@ function gravity(machine: Machine, day: number, stepping: Stepping): void {
 }
 
 /** Books the day's spill and what is in store. */
-function evening(machine: Machine, day: number): void {
-  bookSpill(machine);
-  const { volume } = machine.tanks;
+function evening(state: SeasonState, day: number): void {
+  bookSpill(state);
+  const { volume } = state.tanks;
   let sum = 0;
   for (let place = 0; place < volume.length; place++) {
     const held = volume[place] as number;
-    const stored = machine.stored[place];
+    const stored = state.stored[place];
     if (stored) stored[day] = held;
     sum += held;
   }
-  machine.storedTotal[day] = sum;
-  closeDay(machine);
+  state.storedTotal[day] = sum;
+  closeDay(state);
 }

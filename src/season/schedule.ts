@@ -2,7 +2,7 @@
 
 import { calendarDate, dayInYear, weekday } from "../units/calendar.ts";
 import { DAY, MILLIMETRE } from "../units/constants.ts";
-import type { BedPart, BedRule } from "./plan.ts";
+import type { BedPart, BedRule } from "./input.ts";
 
 /**
  * Whether a bed gets a set amount on set days, so that what it is due is told from the calendar and not from the soil.

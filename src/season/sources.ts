@@ -1,7 +1,7 @@
 // What waters a bed: a pump with its hose, or cans by hand; how fast, at what cost, and what of the tank it can reach.
 
 import { volumeAt } from "../physics/vessel.ts";
-import type { CarryPart, DeliveryPart, SeasonPlan, SunOnPump, TankPart } from "./plan.ts";
+import type { CarryPart, DeliveryPart, SeasonInput, SunOnPump, TankPart } from "./input.ts";
 import { newTally, type Tally } from "./tally.ts";
 import type { Tanks } from "./tanks.ts";
 
@@ -43,8 +43,8 @@ const tallies = ({ seasons, years }: Spans) => ({
 });
 
 /** Pumps by their word; a delivery without one has its own. */
-export function pumpsOf(plan: SeasonPlan): readonly string[] {
-  return [...new Set(plan.deliveries.map(({ id, pump }) => pump ?? id))].sort();
+export function pumpsOf(input: SeasonInput): readonly string[] {
+  return [...new Set(input.deliveries.map(({ id, pump }) => pump ?? id))].sort();
 }
 
 /**

@@ -1,7 +1,7 @@
 // Whole seasons and whole calendar years in a record, as runs of day indices.
 
 import { calendarDate, dayInYear, dayNumber, isLeapYear, parseMonthDay } from "../units/calendar.ts";
-import type { MonthDay } from "./plan.ts";
+import type { MonthDay } from "./input.ts";
 
 /** Days `first`..`last` of a record, both included, and the calendar year in which they begin. */
 export type Span = { readonly year: number; readonly first: number; readonly last: number };

@@ -16,12 +16,12 @@ import { type Autonomy, autonomyOf } from "./autonomy.ts";
 import type { ChargeBook } from "./batteries.ts";
 import { bedSeasons } from "./bed-seasons.ts";
 import type { Bed } from "./beds.ts";
-import type { Machine } from "./machine.ts";
+import type { TankPart } from "./input.ts";
 import { noFailureStorage } from "./no-failure.ts";
 import { quantile } from "./peak-day.ts";
-import type { TankPart } from "./plan.ts";
 import type { Source } from "./sources.ts";
 import { type Span, sumOver } from "./spans.ts";
+import type { SeasonState } from "./state.ts";
 import { meanOf, sumOfAll, sumOfWhole } from "./tally.ts";
 import { levelOf } from "./tanks.ts";
 import { bindingOf, totalsOf, unmetOfBed } from "./totals.ts";
@@ -29,44 +29,44 @@ import { bindingOf, totalsOf, unmetOfBed } from "./totals.ts";
 /**
  * The answer of a finished run.
  *
- * @param machine the run after its last day [-]
+ * @param state the run after its last day [-]
  * @returns the answer [-]
  * @source definition
  */
-export function summaryOf(machine: Machine): SeasonAnswer {
-  const { ledger } = machine;
-  const autonomy = autonomyOf(machine);
+export function summaryOf(state: SeasonState): SeasonAnswer {
+  const { ledger } = state;
+  const autonomy = autonomyOf(state);
   const throughWater = Math.max(ledger.waterIn, ledger.waterOut) + Math.abs(ledger.waterAtStart);
   const throughEnergy = Math.max(ledger.energyIn, ledger.energyOut) + ledger.energyAtStart;
   return {
-    firstDay: machine.record.firstDay,
-    totals: totalsOf(machine, autonomy, {
+    firstDay: state.record.firstDay,
+    totals: totalsOf(state, autonomy, {
       water: errorShare(ledger.waterError, throughWater),
       energy: errorShare(ledger.energyError, throughEnergy),
     }),
-    noFailure: noFailureStorage(machine),
-    leftOut: [...machine.leftOut].sort((a, b) => (a.id < b.id ? -1 : 1)),
-    roofs: machine.caught.map((roof) => roofAnswer(machine, roof)),
-    tanks: machine.tanks.parts.map((part, place) => tankAnswer(machine, autonomy, part, place)),
-    lines: machine.pipes.parts.map((part, place) => lineAnswer(machine, part.id, place)),
-    draws: machine.draws.map(drawAnswer),
-    deliveries: machine.sources
+    noFailure: noFailureStorage(state),
+    leftOut: [...state.leftOut].sort((a, b) => (a.id < b.id ? -1 : 1)),
+    roofs: state.caught.map((roof) => roofAnswer(state, roof)),
+    tanks: state.tanks.parts.map((part, place) => tankAnswer(state, autonomy, part, place)),
+    lines: state.pipes.parts.map((part, place) => lineAnswer(state, part.id, place)),
+    draws: state.draws.map(drawAnswer),
+    deliveries: state.sources
       .filter(({ roundVolume }) => roundVolume === 0)
-      .map((source) => sourceAnswer(source, machine.seasons)),
-    carries: machine.sources
+      .map((source) => sourceAnswer(source, state.seasons)),
+    carries: state.sources
       .filter(({ roundVolume }) => roundVolume > 0)
-      .map((source) => sourceAnswer(source, machine.seasons)),
-    batteries: machine.batteries.parts.map((part, place) => batteryAnswer(machine, part.id, place)),
-    beds: [...machine.beds]
+      .map((source) => sourceAnswer(source, state.seasons)),
+    batteries: state.batteries.parts.map((part, place) => batteryAnswer(state, part.id, place)),
+    beds: [...state.beds]
       .sort((a, b) => (a.part.id < b.part.id ? -1 : 1))
-      .map((bed) => bedAnswer(bed, machine)),
-    storedTotal: machine.storedTotal,
-    shortDay: machine.shortDay,
+      .map((bed) => bedAnswer(bed, state)),
+    storedTotal: state.storedTotal,
+    shortDay: state.shortDay,
   };
 }
 
-function roofAnswer(machine: Machine, { id, volume }: Machine["caught"][number]): RoofAnswer {
-  const yearly = machine.years.map((year) => sumOver(volume, year));
+function roofAnswer(state: SeasonState, { id, volume }: SeasonState["caught"][number]): RoofAnswer {
+  const yearly = state.years.map((year) => sumOver(volume, year));
   return {
     id,
     caught: volume.reduce((sum, amount) => sum + amount, 0),
@@ -74,35 +74,35 @@ function roofAnswer(machine: Machine, { id, volume }: Machine["caught"][number])
   };
 }
 
-function tankAnswer(machine: Machine, autonomy: Autonomy, part: TankPart, place: number): TankAnswer {
-  const stored = machine.stored[place] as Float64Array;
+function tankAnswer(state: SeasonState, autonomy: Autonomy, part: TankPart, place: number): TankAnswer {
+  const stored = state.stored[place] as Float64Array;
   let lowest = 0;
   for (let day = 1; day < stored.length; day++) {
     if ((stored[day] as number) < (stored[lowest] as number)) lowest = day;
   }
   const { reachable, draw } = autonomy.tanks[place] ?? { reachable: 0, draw: null };
-  machine.tanks.volume[place] = stored[lowest] as number;
-  const lowestLevel = levelOf(machine.tanks, place);
-  machine.tanks.volume[place] = stored[stored.length - 1] as number;
-  const spill = machine.spill[place];
+  state.tanks.volume[place] = stored[lowest] as number;
+  const lowestLevel = levelOf(state.tanks, place);
+  state.tanks.volume[place] = stored[stored.length - 1] as number;
+  const spill = state.spill[place];
   return {
     id: part.id,
     meanYearlySpill: spill ? meanOf(spill.years) : null,
     spilled: spill ? sumOfAll(spill) : 0,
-    passedOn: machine.passedOn[place] as number,
+    passedOn: state.passedOn[place] as number,
     lowestLevel,
-    lowestDate: machine.record.firstDay + lowest,
+    lowestDate: state.record.firstDay + lowest,
     reachable,
     daysOfAutonomy: draw !== null && draw > 0 ? (reachable / draw) * DAY : null,
-    evaporated: machine.evaporated[place] as number,
-    leaked: machine.leaked[place] as number,
+    evaporated: state.evaporated[place] as number,
+    leaked: state.leaked[place] as number,
     stored,
   };
 }
 
-function lineAnswer(machine: Machine, id: string, place: number): LineAnswer {
-  const tally = machine.lineMoved[place];
-  const ran = [...(machine.lineRan[place] ?? [])].filter((time) => time > 0);
+function lineAnswer(state: SeasonState, id: string, place: number): LineAnswer {
+  const tally = state.lineMoved[place];
+  const ran = [...(state.lineRan[place] ?? [])].filter((time) => time > 0);
   return {
     id,
     movedYearly: tally ? meanOf(tally.years) : null,
@@ -112,7 +112,7 @@ function lineAnswer(machine: Machine, id: string, place: number): LineAnswer {
   };
 }
 
-function drawAnswer(draw: Machine["draws"][number]): DrawAnswer {
+function drawAnswer(draw: SeasonState["draws"][number]): DrawAnswer {
   const due = sumOfWhole(draw.due.seasons);
   return {
     id: draw.id,
@@ -143,28 +143,28 @@ function sourceAnswer(source: Source, seasons: readonly Span[]): SourceAnswer {
   };
 }
 
-function meanSeason(machine: Machine, series: Float64Array): number {
-  const sum = machine.seasons.reduce((total, span) => total + sumOver(series, span), 0);
-  return sum / machine.seasons.length;
+function meanSeason(state: SeasonState, series: Float64Array): number {
+  const sum = state.seasons.reduce((total, span) => total + sumOver(series, span), 0);
+  return sum / state.seasons.length;
 }
 
-function batteryAnswer(machine: Machine, id: string, place: number): BatteryAnswer {
-  const { lowest, usable, daysShort } = machine.batteries;
+function batteryAnswer(state: SeasonState, id: string, place: number): BatteryAnswer {
+  const { lowest, usable, daysShort } = state.batteries;
   const most = usable[place] as number;
   const tally = daysShort[place];
-  const books = machine.batteries.books[place] as ChargeBook;
+  const books = state.batteries.books[place] as ChargeBook;
   return {
     id,
     lowestShare: most > 0 ? (lowest[place] as number) / most : 0,
     daysEmpty: tally ? (meanOf(tally.seasons) ?? 0) : 0,
-    seasonEntered: meanSeason(machine, books.entered),
-    seasonUsed: meanSeason(machine, books.used),
-    seasonLost: meanSeason(machine, books.lost),
+    seasonEntered: meanSeason(state, books.entered),
+    seasonUsed: meanSeason(state, books.used),
+    seasonLost: meanSeason(state, books.lost),
     ...books,
   };
 }
 
-function bedAnswer(bed: Bed, { seasons, record }: Machine): BedAnswer {
+function bedAnswer(bed: Bed, { seasons, record }: SeasonState): BedAnswer {
   const [got, wanted] = bed.byCalendar ? [bed.met, bed.due] : [bed.use, bed.potential];
   const sum = sumOfWhole(wanted.seasons);
   return {

@@ -2,7 +2,7 @@
 
 import { levelAt, surfaceAt, volumeAt } from "../physics/vessel.ts";
 import { DAY } from "../units/constants.ts";
-import type { LeftOut, TankPart } from "./plan.ts";
+import type { LeftOut, TankPart } from "./input.ts";
 
 export type Tanks = {
   readonly parts: readonly TankPart[];

@@ -4,10 +4,10 @@ import type { SeasonTotals } from "./answer.ts";
 import type { Autonomy } from "./autonomy.ts";
 import type { Bed } from "./beds.ts";
 import { handsOf } from "./hands.ts";
-import type { Machine } from "./machine.ts";
-import { BOUNDS, type Bound } from "./plan.ts";
+import { BOUNDS, type Bound } from "./input.ts";
 import { driestOf } from "./roof-catch.ts";
 import type { Span } from "./spans.ts";
+import type { SeasonState } from "./state.ts";
 import { meanOf, sumOfWhole, type Tally } from "./tally.ts";
 
 /**
@@ -33,20 +33,20 @@ export function bindingOf(unmet: Float64Array): Bound | null {
 /**
  * Totals of a finished run.
  *
- * @param machine the run after its last day [-]
+ * @param state the run after its last day [-]
  * @param autonomy how long full tanks last [s]
  * @param errors of the water and energy accounts [-]
  * @returns totals, units at the type's fields
  * @source definition
  */
 export function totalsOf(
-  machine: Machine,
+  state: SeasonState,
   autonomy: Autonomy,
   errors: { readonly water: number; readonly energy: number },
 ): SeasonTotals {
-  const { beds, seasons } = machine;
-  const unmet = unmetOf(machine);
-  const driest = driestOf(machine.record.rain, machine.years);
+  const { beds, seasons } = state;
+  const unmet = unmetOf(state);
+  const driest = driestOf(state.record.rain, state.years);
   const season = seasons.findIndex(({ year }) => year === driest?.year);
   const potential = beds.reduce((sum, bed) => sum + sumOfWhole(bed.potential.seasons), 0);
   const use = beds.reduce((sum, bed) => sum + sumOfWhole(bed.use.seasons), 0);
@@ -58,20 +58,20 @@ export function totalsOf(
     need: beds.reduce((sum, { demand }) => sum + (demand?.seasonNeed ?? 0), 0),
     met: meanSum(beds.map(({ met }) => met)),
     shareMet: potential > 0 ? use / potential : null,
-    daysShort: beds.length > 0 ? meanShort(machine.shortDay, seasons) : null,
-    longestShortRun: longestRun(machine.shortDay),
-    spill: meanSum(machine.spill),
+    daysShort: beds.length > 0 ? meanShort(state.shortDay, seasons) : null,
+    longestShortRun: longestRun(state.shortDay),
+    spill: meanSum(state.spill),
     balanceError: errors.water,
     energyBalanceError: errors.energy,
     binding: bindingOf(unmet),
     unmetByBound: byBound(unmet),
     driestYear: driest?.year ?? null,
-    driestYearShareMet: shareIn(machine, season),
-    driestYearDaysShort: season < 0 || beds.length === 0 ? null : shortIn(machine.shortDay, seasons[season]),
-    driestYearShortFirst: shortFirst(machine, season),
-    hands: handsOf(machine),
+    driestYearShareMet: shareIn(state, season),
+    driestYearDaysShort: season < 0 || beds.length === 0 ? null : shortIn(state.shortDay, seasons[season]),
+    driestYearShortFirst: shortFirst(state, season),
+    hands: handsOf(state),
     seasons: seasons.length,
-    years: machine.years.length,
+    years: state.years.length,
   };
 }
 
@@ -95,9 +95,9 @@ export function byBound(unmet: Float64Array): Record<Bound, number> {
   };
 }
 
-function unmetOf(machine: Machine): Float64Array {
-  const beds = machine.beds.map(unmetOfBed);
-  return machine.drawsUnmet.map((amount, bound) =>
+function unmetOf(state: SeasonState): Float64Array {
+  const beds = state.beds.map(unmetOfBed);
+  return state.drawsUnmet.map((amount, bound) =>
     beds.reduce((sum, unmet) => sum + (unmet[bound] as number), amount),
   );
 }
@@ -122,20 +122,20 @@ function meanSum(tallies: readonly Tally[]): number {
   return tallies.reduce((sum, tally) => sum + (meanOf(tally.seasons) ?? 0), 0);
 }
 
-function shareIn(machine: Machine, season: number): number | null {
+function shareIn(state: SeasonState, season: number): number | null {
   if (season < 0) return null;
   const sum = (of: "use" | "potential") =>
-    machine.beds.reduce((total, bed) => total + (bed[of].seasons[season] as number), 0);
+    state.beds.reduce((total, bed) => total + (bed[of].seasons[season] as number), 0);
   const potential = sum("potential");
   return potential > 0 ? sum("use") / potential : null;
 }
 
 /** Beds stand in the order of their priority, so that of equals the one meant to be served first is told. */
-function shortFirst(machine: Machine, season: number): SeasonTotals["driestYearShortFirst"] {
+function shortFirst(state: SeasonState, season: number): SeasonTotals["driestYearShortFirst"] {
   let first: SeasonTotals["driestYearShortFirst"] = null;
-  for (const bed of season < 0 ? [] : machine.beds) {
+  for (const bed of season < 0 ? [] : state.beds) {
     const day = bed.firstShort[season] as number;
-    const date = machine.record.firstDay + day;
+    const date = state.record.firstDay + day;
     if (day >= 0 && (!first || date < first.date)) first = { id: bed.part.id, date };
   }
   return first;

@@ -1,10 +1,10 @@
 // What a watering takes by each of a bed's sources alone: minutes of a pump, or rounds, cans and minutes by hand.
 
 import type { Bed } from "./beds.ts";
-import type { Machine } from "./machine.ts";
-import type { TankPart } from "./plan.ts";
+import type { TankPart } from "./input.ts";
 import { drawdown, readDrawdown } from "./run-pump.ts";
 import type { Source } from "./sources.ts";
+import type { SeasonState } from "./state.ts";
 
 export type Way = {
   readonly id: string;
@@ -25,24 +25,24 @@ const ROUNDING = 1e-9;
 /**
  * What a volume takes by each of a bed's sources, from its tank as full as at the run's start.
  *
- * @param machine the run [-]
+ * @param state the run [-]
  * @param bed the bed [-]
  * @param volume to be given [m3]
  * @returns a way for each source, in the bed's order, units at the type's fields
  * @source definition
  */
-export function waysOf(machine: Machine, bed: Bed, volume: number): readonly Way[] {
-  return bed.sources.map((source) => wayOf(machine, source, volume));
+export function waysOf(state: SeasonState, bed: Bed, volume: number): readonly Way[] {
+  return bed.sources.map((source) => wayOf(state, source, volume));
 }
 
-function wayOf(machine: Machine, source: Source, volume: number): Way {
+function wayOf(state: SeasonState, source: Source, volume: number): Way {
   const { id, setUp, roundVolume, roundTime } = source;
-  const { vessel, startShare } = machine.tanks.parts[source.tank] as TankPart;
+  const { vessel, startShare } = state.tanks.parts[source.tank] as TankPart;
   const held = vessel.volume * startShare;
   const reach = Math.max(0, held - source.under);
   if (roundVolume > 0) {
     const trips = Math.ceil(volume / roundVolume - ROUNDING);
-    const can = machine.plan.carries.find((part) => part.id === id)?.canVolume ?? roundVolume;
+    const can = state.input.carries.find((part) => part.id === id)?.canVolume ?? roundVolume;
     return { id, time: trips * roundTime, setUp, trips, cans: Math.ceil(volume / can - ROUNDING), reach };
   }
   readDrawdown(source, held, volume);

@@ -9,11 +9,11 @@ import type { Bed } from "./beds.ts";
 import { comingDays, type Drying } from "./coming-days.ts";
 import { type BedDay, type Gift, newLog } from "./day-log.ts";
 import { STEPPING } from "./gravity.ts";
-import { type Machine, readyMachine } from "./machine.ts";
-import type { Bound, SeasonPlan, TankPart } from "./plan.ts";
+import type { Bound, SeasonInput, TankPart } from "./input.ts";
 import { type Wanted, wantedWaterings } from "./planned-waterings.ts";
 import { prepareSeason, runDays } from "./run.ts";
 import { eveningOf } from "./soil-step.ts";
+import { readyState, type SeasonState } from "./state.ts";
 import { type Way, waysOf } from "./ways.ts";
 
 /** How things stand today. What is not said counts as the season's start has it. */
@@ -85,7 +85,7 @@ const LOOK_BACK = 366;
 /**
  * The plan of the coming days, were there no rain.
  *
- * @param plan units at the type's fields
+ * @param input units at the type's fields
  * @param record the daily record [-]
  * @param given how things stand today, units at the type's fields
  * @returns each bed's days, or why there are none [-]
@@ -93,11 +93,11 @@ const LOOK_BACK = 366;
  * @source definition: the same day as in runSeason, from today's levels, charges and soils on
  */
 export function weekPlan(
-  plan: SeasonPlan,
+  input: SeasonInput,
   record: DailyRecord,
   given: WeekGiven,
 ): WeekAnswer | SeasonFailure {
-  const whole = prepareSeason(plan, record);
+  const whole = prepareSeason(input, record);
   if ("failed" in whole) return whole;
   const { today } = given;
   const last = today + given.days - 1;
@@ -106,16 +106,12 @@ export function weekPlan(
   try {
     const coming = comingDays(record, whole.eto, { first, today, last }, given.drying);
     const known = new Map(whole.beds.map((bed) => [bed.part.id, bed]));
-    const machine = readyMachine(planToday(plan, given), coming.record, coming.eto, known);
-    const starts = machine.beds.map((bed) => startOf(machine, bed, given, first));
-    machine.log = newLog();
-    runDays(machine, STEPPING, { first: today - first, last: last - first });
-    const beds = machine.beds.map((bed, place) =>
-      bedWeek(machine, bed, starts[place] as Start, today - first),
-    );
-    const assumedTanks = machine.tanks.parts
-      .map(({ id }) => id)
-      .filter((id) => given.levels[id] === undefined);
+    const state = readyState(inputToday(input, given), coming.record, coming.eto, known);
+    const starts = state.beds.map((bed) => startOf(state, bed, given, first));
+    state.log = newLog();
+    runDays(state, STEPPING, { first: today - first, last: last - first });
+    const beds = state.beds.map((bed, place) => bedWeek(state, bed, starts[place] as Start, today - first));
+    const assumedTanks = state.tanks.parts.map(({ id }) => id).filter((id) => given.levels[id] === undefined);
     return { first: today, last, assumedTanks, beds: beds.sort((a, b) => (a.id < b.id ? -1 : 1)) };
   } catch (error) {
     if (error instanceof DomainError) return { failed: error.message, at: null };
@@ -127,7 +123,7 @@ export function weekPlan(
  * Where a bed may be let go, the record tells whether it has been: from as far back as it reaches, if it reaches to today.
  * Otherwise nobody knows of the days before a soak, and they decide nothing.
  */
-function knownFrom({ beds, record }: Machine, today: number): number {
+function knownFrom({ beds, record }: SeasonState, today: number): number {
   const reaches = record.firstDay < today && today <= record.firstDay + record.rain.length;
   const mayBeGone = beds.some(({ part }) => part.letGo !== null);
   return reaches && mayBeGone ? Math.max(record.firstDay, today - LOOK_BACK) : today;
@@ -138,17 +134,17 @@ function soakOf({ lastSoaked, today }: WeekGiven, id: string): number | null {
   return day === undefined || day > today || day < today - LOOK_BACK ? null : day;
 }
 
-/** The plan with today's levels and charges as its start. */
-function planToday(plan: SeasonPlan, { levels, charges }: WeekGiven): SeasonPlan {
+/** The input with today's levels and charges as its start. */
+function inputToday(input: SeasonInput, { levels, charges }: WeekGiven): SeasonInput {
   const shareOf = ({ id, vessel, startShare }: TankPart) => {
     const level = levels[id];
     if (level === undefined) return startShare;
     return volumeAt(vessel, Math.min(vessel.height, Math.max(0, level))) / vessel.volume;
   };
   return {
-    ...plan,
-    tanks: plan.tanks.map((tank) => ({ ...tank, startShare: shareOf(tank) })),
-    batteries: plan.batteries.map((part) => ({ ...part, startShare: charges[part.id] ?? part.startShare })),
+    ...input,
+    tanks: input.tanks.map((tank) => ({ ...tank, startShare: shareOf(tank) })),
+    batteries: input.batteries.map((part) => ({ ...part, startShare: charges[part.id] ?? part.startShare })),
   };
 }
 
@@ -160,7 +156,7 @@ type Start = {
 };
 
 /** Sets a bed's soil as it is this morning, dried since its soak. */
-function startOf(machine: Machine, bed: Bed, given: WeekGiven, first: number): Start {
+function startOf(state: SeasonState, bed: Bed, given: WeekGiven, first: number): Start {
   const { days } = bed;
   const soak = soakOf(given, bed.part.id);
   const from = given.today - first;
@@ -173,7 +169,7 @@ function startOf(machine: Machine, bed: Bed, given: WeekGiven, first: number): S
     depletion: bed.depletion,
     assumed: soak === null,
     thirsty: thirstyFrom(bed, from),
-    wanted: wantedWaterings(machine, bed, from),
+    wanted: wantedWaterings(state, bed, from),
   };
 }
 
@@ -195,10 +191,10 @@ function thirstyFrom(bed: Bed, from: number): number | null {
   return null;
 }
 
-function bedWeek(machine: Machine, bed: Bed, start: Start, from: number): BedWeek {
-  const days = machine.log?.days.get(bed.part.id) ?? [];
+function bedWeek(state: SeasonState, bed: Bed, start: Start, from: number): BedWeek {
+  const days = state.log?.days.get(bed.part.id) ?? [];
   const waterings = start.wanted.map((wanted, place) => {
-    const next = start.wanted[place + 1]?.day ?? machine.length;
+    const next = start.wanted[place + 1]?.day ?? state.length;
     return wateringOf(wanted, days.slice(wanted.day - from, next - from));
   });
   const asked = waterings.reduce((sum, watering) => sum + watering.asked, 0);
@@ -210,11 +206,11 @@ function bedWeek(machine: Machine, bed: Bed, start: Start, from: number): BedWee
     lacks: start.depletion * bed.perDepth,
     lacksShare: readily > 0 ? start.depletion / readily : null,
     assumed: start.assumed,
-    thirstyFrom: start.thirsty === null ? null : machine.record.firstDay + start.thirsty,
+    thirstyFrom: start.thirsty === null ? null : state.record.firstDay + start.thirsty,
     use: days.reduce((sum, { potential }) => sum + potential, 0) * bed.perDepth,
     waterings,
     each,
-    ways: each === null ? [] : waysOf(machine, bed, each),
+    ways: each === null ? [] : waysOf(state, bed, each),
     asked,
     given,
     outlook: outlookOf(asked, given),

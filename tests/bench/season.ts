@@ -6,16 +6,16 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { tankYield } from "../../src/physics/storage-yield.ts";
 import type { DailyRecord } from "../../src/rainfall/record.ts";
-import type { SeasonPlan } from "../../src/season/plan.ts";
+import type { SeasonInput } from "../../src/season/input.ts";
 import { prepareSeason, runDays } from "../../src/season/run.ts";
 import {
   bed,
   crop,
   delivery,
   draw,
+  inputOf,
   line,
   MM,
-  planOf,
   recordOf,
   roof,
   steadyEto,
@@ -26,7 +26,7 @@ import { type Ratio, shownTime } from "./measure.ts";
 const COMPILER = "gcc";
 const YEARS = 40;
 const DAYS = Math.round(YEARS * 365.25);
-/** Many short rounds: the best of them falls between what else the machine does. */
+/** Many short rounds: the best of them falls between what else the state does. */
 const REPEATS = 20;
 const ROUNDS = 120;
 const RUNS = 15;
@@ -104,13 +104,13 @@ function timeInC(): number | null {
   }
 }
 
-/** Processor time since a mark [ms]: unlike the clock's, what else runs on the machine is not in it. */
+/** Processor time since a mark [ms]: unlike the clock's, what else runs on the state is not in it. */
 function processorTime(since: NodeJS.CpuUsage): number {
   const { user, system } = process.cpuUsage(since);
   return (user + system) / 1000;
 }
 
-/** Best time of a piece of work [ms]: noise on a shared machine only ever adds. */
+/** Best time of a piece of work [ms]: noise on a shared state only ever adds. */
 function bestOf(work: () => void, repeats: number): number {
   let best = Number.POSITIVE_INFINITY;
   for (let round = 0; round < ROUNDS; round++) {
@@ -122,7 +122,7 @@ function bestOf(work: () => void, repeats: number): number {
 }
 
 /** Five tanks, four lines and six beds: two by roofs, three tubs filled through float valves, one of them from two. */
-function place(): SeasonPlan {
+function place(): SeasonInput {
   const tub = (id: string) =>
     tank(0.3, { id, vessel: { form: "upright", height: 0.6, volume: 0.3 }, startShare: 1 });
   const valve = { startHeight: 1.05, endHeight: 0.5, shutLevel: 0.5 };
@@ -137,7 +137,7 @@ function place(): SeasonPlan {
       wateredBy: [`pump${i % 3}`],
     }),
   );
-  return planOf({
+  return inputOf({
     start: "05-01",
     end: "09-30",
     minutesPerDay: 5400,
@@ -180,7 +180,7 @@ function place(): SeasonPlan {
 }
 
 /** So many such places side by side, under one person's time. */
-function places(count: number): SeasonPlan {
+function places(count: number): SeasonInput {
   const one = place();
   const copies = Array.from({ length: count }, (_, copy) => {
     const name = (id: string) => `${id}_${copy}`;
@@ -217,14 +217,14 @@ function places(count: number): SeasonPlan {
 }
 
 /** Tanks and lines of so many places whose tubs are drawn from day by day, with no bed at all. */
-function piping(count: number): SeasonPlan {
+function piping(count: number): SeasonInput {
   const plan = places(count);
   const drawn = plan.tanks.filter(({ floor }) => floor === 0);
   const draws = drawn.map(({ id }) => draw(0.1, { id: `draw_${id}`, from: id }));
   return { ...plan, draws, deliveries: [], beds: [] };
 }
 
-type Timed = { readonly plan: SeasonPlan; readonly record: DailyRecord };
+type Timed = { readonly plan: SeasonInput; readonly record: DailyRecord };
 
 /** Best time of the days alone of each [ms], the run being put together anew each time, all taking turns. */
 function timesOfDays<Name extends string>(works: Readonly<Record<Name, Timed>>): Record<Name, number> {
@@ -235,10 +235,10 @@ function timesOfDays<Name extends string>(works: Readonly<Record<Name, Timed>>):
   >;
   for (let round = 0; round < RUNS; round++) {
     for (const [name, { plan, record }] of named) {
-      const machine = prepareSeason(plan, record);
-      if ("failed" in machine) throw new Error(machine.failed);
+      const state = prepareSeason(plan, record);
+      if ("failed" in state) throw new Error(state.failed);
       const start = process.cpuUsage();
-      runDays(machine);
+      runDays(state);
       best[name] = Math.min(best[name], processorTime(start));
     }
   }

@@ -3,7 +3,7 @@
 import { describe, expect, test } from "vitest";
 import { answers } from "../../src/kinds/answers.ts";
 import { recordFromNormals } from "../../src/rainfall/made-up.ts";
-import type { SeasonPlan } from "../../src/season/plan.ts";
+import type { SeasonInput } from "../../src/season/input.ts";
 import { runSeason } from "../../src/season/run.ts";
 import { parseIsoDate } from "../../src/units/calendar.ts";
 import { DAY } from "../../src/units/constants.ts";
@@ -24,7 +24,7 @@ function whole(cards: Cards): Whole {
 function answerOf(sheet: Whole) {
   const key = String(valueAt(sheet, "weather.record_in_use"));
   const record = recordFromNormals(JSON.parse(key.slice("normals:".length)));
-  const answer = runSeason(valueAt(sheet, "season.plan") as SeasonPlan, record);
+  const answer = runSeason(valueAt(sheet, "season.plan") as SeasonInput, record);
   if ("failed" in answer) throw new Error(answer.failed);
   return answer;
 }

@@ -4,7 +4,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { buildGraph } from "../../src/graph/build.ts";
 import { evaluate } from "../../src/graph/evaluate.ts";
-import { twinId } from "../../src/graph/network.ts";
+import { twinId } from "../../src/graph/nodes.ts";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
 import { toSi } from "../../src/units/unit.ts";
 import { cautionIds, type Givens, numberAt, sheetOf, workedOut } from "./made-up-sheets.ts";

@@ -1,7 +1,7 @@
 // Random places to draw: from one barrel to three roofs, four tanks and six beds, with names short and long.
 
 import fc from "fast-check";
-import type { BedPart, LinePart, Part, Place, RoofPart, TankPart, Words } from "../../src/scene/place.ts";
+import type { DrawnBed, DrawnLine, DrawnRoof, DrawnTank, Part, Place, Words } from "../../src/scene/place.ts";
 
 const NAMES = [
   "Tub",
@@ -48,7 +48,7 @@ const among = (list: readonly string[]): fc.Arbitrary<string | null> =>
 
 const together = <Each>(list: readonly fc.Arbitrary<Each>[]): fc.Arbitrary<Each[]> => fc.tuple(...list);
 
-function tank(id: string, tanks: readonly string[]): fc.Arbitrary<TankPart> {
+function tank(id: string, tanks: readonly string[]): fc.Arbitrary<DrawnTank> {
   return fc
     .record({
       part: part(id),
@@ -76,7 +76,7 @@ function tank(id: string, tanks: readonly string[]): fc.Arbitrary<TankPart> {
     }));
 }
 
-function line(id: string, tanks: readonly string[]): fc.Arbitrary<LinePart> {
+function line(id: string, tanks: readonly string[]): fc.Arbitrary<DrawnLine> {
   const height = fc.option(fc.double({ min: -3, max: 14, noNaN: true }));
   const route = fc.array(fc.double({ min: -3, max: 12, noNaN: true }), { maxLength: 5 });
   return fc
@@ -106,6 +106,7 @@ const counts = fc.record({
   batteries: fc.integer({ min: 0, max: 2 }),
   panels: fc.integer({ min: 0, max: 2 }),
   beds: fc.integer({ min: 0, max: 6 }),
+  things: fc.integer({ min: 0, max: 2 }),
 });
 
 /** Any place of the sizes that the drawing is made for. */
@@ -120,7 +121,7 @@ export const anyPlace: fc.Arbitrary<Place> = counts.chain((count) => {
       ids("roof", count.roofs).map((id) =>
         fc
           .record({ part: part(id), drainsTo: among(tanks) })
-          .map(({ part: one, drainsTo }): RoofPart => ({ ...one, drainsTo })),
+          .map(({ part: one, drainsTo }): DrawnRoof => ({ ...one, drainsTo })),
       ),
     ),
     tanks: together(tanks.map((id) => tank(id, tanks))),
@@ -148,11 +149,12 @@ export const anyPlace: fc.Arbitrary<Place> = counts.chain((count) => {
           .map(({ part: one, charges }) => ({ ...one, charges })),
       ),
     ),
+    things: together(ids("thing", count.things).map(part)),
     beds: together(
       beds.map((id) =>
         fc
           .record({ part: part(id), covered: fc.boolean() })
-          .map(({ part: one, covered }): BedPart => ({ ...one, covered })),
+          .map(({ part: one, covered }): DrawnBed => ({ ...one, covered })),
       ),
     ),
   });
@@ -177,10 +179,11 @@ export const EMPTY: Place = {
   batteries: [],
   panels: [],
   beds: [],
+  things: [],
 };
 
 /** A plain upright tank: heights in m, one cubic metre a metre of depth. */
-export function plainTank(id: string, ground: number, height = 1, stand = 0): TankPart {
+export function plainTank(id: string, ground: number, height = 1, stand = 0): DrawnTank {
   return {
     ...bare(id, id),
     ground,
@@ -196,7 +199,7 @@ export function plainTank(id: string, ground: number, height = 1, stand = 0): Ta
   };
 }
 
-export function plainLine(id: string, from: string, to: string, more: Partial<LinePart> = {}): LinePart {
+export function plainLine(id: string, from: string, to: string, more: Partial<DrawnLine> = {}): DrawnLine {
   return { ...bare(id, id), from, to, startHeight: null, endHeight: null, length: null, route: [], ...more };
 }
 

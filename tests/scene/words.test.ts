@@ -9,10 +9,10 @@ import { shownValue } from "../../src/graph/shown.ts";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
 import { waterOf } from "../../src/scene/day-water.ts";
 import { layoutPlace } from "../../src/scene/layout.ts";
-import { type Asked, readPlace } from "../../src/scene/read-place.ts";
+import { readPlace, type SceneInput } from "../../src/scene/read-place.ts";
 import { spoken } from "../../src/scene/spoken.ts";
 import { blockOf, fitted, textWidth } from "../../src/scene/text-block.ts";
-import { workOut } from "../../src/worker/settle.ts";
+import { workOut } from "../../src/studies/work-out.ts";
 
 function template(name: string): Worksheet {
   const read = readWorksheetText(
@@ -22,10 +22,11 @@ function template(name: string): Worksheet {
   return read.worksheet;
 }
 
-function asked(given: Worksheet): Asked {
+function asked(given: Worksheet): SceneInput {
   const { worksheet, graph, results } = workOut(given, CARD_KINDS);
   const options = { units: given.units, locale: given.locale, currency: given.currency };
   return {
+    kinds: CARD_KINDS,
     cards: worksheet.cards,
     result: (id) => results.get(id),
     shown: (id) => shownValue(graph, worksheet, results, id, options),

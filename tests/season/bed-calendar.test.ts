@@ -2,11 +2,11 @@
 
 import { describe, expect, test } from "vitest";
 import { type SeasonCalendar, seasonCalendar } from "../../src/season/bed-calendar.ts";
-import type { SeasonPlan } from "../../src/season/plan.ts";
+import type { SeasonInput } from "../../src/season/input.ts";
 import { dayNumber, isoDate } from "../../src/units/calendar.ts";
-import { bed, carry, delivery, draw, MM, planOf, ran, roof, seattle, steadyEto, tank } from "./made.ts";
+import { bed, carry, delivery, draw, inputOf, MM, ran, roof, seattle, steadyEto, tank } from "./made.ts";
 
-const plan: SeasonPlan = planOf({
+const plan: SeasonInput = inputOf({
   start: "05-01",
   end: "08-31",
   eto: steadyEto(5 * MM),
@@ -110,7 +110,7 @@ describe("a season's calendar", () => {
 
   test("of the record's first season is right although that season begins on its first day", () => {
     const from = dayNumber(2012, 1, 1);
-    const whole = planOf({ ...plan, start: "01-01", end: "12-31" });
+    const whole = inputOf({ ...plan, start: "01-01", end: "12-31" });
     const calendar = seasonCalendar(whole, seattle(), 2012);
     expect("failed" in calendar ? null : calendar.first).toBe(from);
     expect("failed" in calendar ? [] : calendar.beds[0]?.days).toHaveLength(366);

@@ -2,17 +2,17 @@
 
 import { describe, expect, test } from "vitest";
 import { bedDays } from "../../src/season/bed-days.ts";
-import type { BedPart, SeasonPlan } from "../../src/season/plan.ts";
+import type { BedPart, SeasonInput } from "../../src/season/input.ts";
 import { dayNumber, weekday } from "../../src/units/calendar.ts";
-import { bed, carry, crop, MM, planOf, ran, recordOf, seattle, steadyEto, tank } from "./made.ts";
+import { bed, carry, crop, inputOf, MM, ran, recordOf, seattle, steadyEto, tank } from "./made.ts";
 
 const YEAR = dayNumber(2021, 1, 1);
 const SUMMER = { start: "05-01", end: "08-31" };
 const dry = () => recordOf(new Float64Array(365), YEAR);
 const at = (date: string) => dayNumber(2021, Number(date.slice(0, 2)), Number(date.slice(3))) - YEAR;
 
-const watered = (part: BedPart, more: Partial<SeasonPlan> = {}) =>
-  planOf({ ...SUMMER, tanks: [tank(100, { startShare: 1 })], carries: [carry()], beds: [part], ...more });
+const watered = (part: BedPart, more: Partial<SeasonInput> = {}) =>
+  inputOf({ ...SUMMER, tanks: [tank(100, { startShare: 1 })], carries: [carry()], beds: [part], ...more });
 
 const givenDays = (part: BedPart, record = dry()) => {
   const given = ran(watered(part), record).beds[0]?.given ?? new Float64Array(0);

@@ -1,16 +1,16 @@
 // Each bed's seasons and each person's: what they say, and that they add up.
 
 import { describe, expect, test } from "vitest";
-import type { SeasonPlan } from "../../src/season/plan.ts";
+import type { SeasonInput } from "../../src/season/input.ts";
 import { dayNumber } from "../../src/units/calendar.ts";
 import {
   bed,
   carry,
   crop,
   delivery,
+  inputOf,
   LITRE,
   MM,
-  planOf,
   ran,
   recordOf,
   seattle,
@@ -21,9 +21,9 @@ import {
 const YEAR = dayNumber(2021, 1, 1);
 const SUMMER = { start: "05-01", end: "08-31" };
 const dry = () => recordOf(new Float64Array(365), YEAR);
-const watered = (more: Partial<SeasonPlan> = {}) =>
-  planOf({ ...SUMMER, tanks: [tank(100, { startShare: 1 })], carries: [carry()], beds: [bed()], ...more });
-const firstSeason = (more: Partial<SeasonPlan>, record = dry()) =>
+const watered = (more: Partial<SeasonInput> = {}) =>
+  inputOf({ ...SUMMER, tanks: [tank(100, { startShare: 1 })], carries: [carry()], beds: [bed()], ...more });
+const firstSeason = (more: Partial<SeasonInput>, record = dry()) =>
   ran(watered(more), record).beds[0]?.seasons[0];
 
 describe("likely loss of harvest", () => {

@@ -8,9 +8,9 @@ import {
   type BatteryPart,
   BOUNDS,
   type Bound,
-  type SeasonPlan,
+  type SeasonInput,
   type SunOnPump,
-} from "../../src/season/plan.ts";
+} from "../../src/season/input.ts";
 import { drawdown, drawnWithin, readDrawdown } from "../../src/season/run-pump.ts";
 import type { Source } from "../../src/season/sources.ts";
 import { elapsedAt, fullTimeBy } from "../../src/season/sun-run.ts";
@@ -22,9 +22,9 @@ import {
   carry,
   crop,
   delivery,
+  inputOf,
   LITRE,
   MM,
-  planOf,
   ran,
   recordOf,
   roof,
@@ -45,7 +45,7 @@ const twoYears = (() => {
 })();
 
 /** A bed that is due so many litres every day. */
-const thirsty = (litres: number, more: Partial<SeasonPlan["beds"][number]> = {}) =>
+const thirsty = (litres: number, more: Partial<SeasonInput["beds"][number]> = {}) =>
   bed({
     wateredBy: ["pump"],
     crops: [crop({ planted: "01-01", stages: [100, 100, 100, 66] })],
@@ -54,8 +54,13 @@ const thirsty = (litres: number, more: Partial<SeasonPlan["beds"][number]> = {})
   });
 
 /** One pump on a full tank that never empties, and one bed. */
-const pumping = (more: Partial<SeasonPlan> = {}): SeasonPlan =>
-  planOf({ tanks: [tank(1000, { startShare: 1 })], deliveries: [delivery()], beds: [thirsty(100)], ...more });
+const pumping = (more: Partial<SeasonInput> = {}): SeasonInput =>
+  inputOf({
+    tanks: [tank(1000, { startShare: 1 })],
+    deliveries: [delivery()],
+    beds: [thirsty(100)],
+    ...more,
+  });
 
 const given = (answer: SeasonAnswer, place = 0): number =>
   answer.beds[place]?.given.reduce((sum, amount) => sum + amount, 0) ?? 0;
@@ -80,7 +85,7 @@ describe("a battery's energy", () => {
   const rigs = fc
     .record({ one: cells, two: cells, litres: between(20, 400), slope: share })
     .map(({ one, two, litres, slope }) =>
-      planOf({
+      inputOf({
         roofs: [roof({ footprint: 20 })],
         tanks: [tank(2, { startShare: 0.5 }), tank(3, { id: "other", startShare: 1 })],
         deliveries: [
@@ -169,7 +174,7 @@ describe("with one delivery, one tank and a fixed demand", () => {
   const met = ({ volume, litres, slope }: Base, cell: BatteryPart): number =>
     given(
       ran(
-        planOf({
+        inputOf({
           roofs: [roof({ footprint: 40 })],
           tanks: [tank(volume, { startShare: 1 })],
           deliveries: [
@@ -351,7 +356,7 @@ describe("a pump that hangs on a panel alone", () => {
     const running = (part: number) => Array.from({ length: hours + 1 }, (_, hour) => hour * part * HOUR);
     return { dry: Array(12).fill(running(dryShare)), wet: Array(12).fill(running(wetShare)) };
   };
-  const onPanel = (sun: SunOnPump, litres = 100, more: Partial<SeasonPlan> = {}) =>
+  const onPanel = (sun: SunOnPump, litres = 100, more: Partial<SeasonInput> = {}) =>
     pumping({ deliveries: [delivery({ sun })], beds: [thirsty(litres)], ...more });
 
   test("takes as much longer as the sun is weaker, and needs no battery", () => {

@@ -4,7 +4,7 @@ import { describe, expect, test } from "vitest";
 import { saturationVapourPressure } from "../../src/physics/air.ts";
 import type { DailyRecord } from "../../src/rainfall/record.ts";
 import { bedDays } from "../../src/season/bed-days.ts";
-import type { BedPart, CropPart } from "../../src/season/plan.ts";
+import type { BedPart, CropPart } from "../../src/season/input.ts";
 import { skyOf } from "../../src/season/sky.ts";
 import { dayNumber } from "../../src/units/calendar.ts";
 import { DAY } from "../../src/units/constants.ts";

@@ -4,7 +4,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { mulchedCurve } from "../../src/physics/mulch.ts";
 import { bedDemand } from "../../src/season/demand.ts";
-import type { BedPart } from "../../src/season/plan.ts";
+import type { BedPart } from "../../src/season/input.ts";
 import { bed, crop, MM, recordOf, seattle } from "./made.ts";
 
 const record = seattle();

@@ -9,9 +9,9 @@ import {
   bed,
   carry,
   draw,
+  inputOf,
   LITRE,
   MM,
-  planOf,
   ran,
   recordOf,
   roof,
@@ -38,7 +38,7 @@ describe("storage for no failure", () => {
     const rain = new Float64Array(365).fill(3.5);
     rain.set([1, 3, 3, 5, 8, 6, 7, 2, 1], 0);
     const answer = ran(
-      planOf({
+      inputOf({
         roofs: [roof({ footprint: 1, runoffCoefficient: 1 })],
         tanks: [tank(20)],
         draws: [draw(3.5)],
@@ -52,7 +52,7 @@ describe("storage for no failure", () => {
   test("leak and open water are demands, rain on open water a supply", () => {
     // By hand: 100 dry days, then 265 wet ones that fill it again. A day takes 10 L, leaks 2 L and dries 1.05 * 4 mm * 0.5 m2.
     const answer = ran(
-      planOf({
+      inputOf({
         roofs: [roof({ footprint: 1, runoffCoefficient: 1 })],
         tanks: [tank(20, { openArea: 0.5, leak: (2 * LITRE) / DAY })],
         draws: [draw(10 * LITRE)],
@@ -67,16 +67,16 @@ describe("storage for no failure", () => {
   test("none, and said why, where less comes in than is asked, and where nothing is asked", () => {
     const dry = { tanks: [tank(1)], draws: [draw(10 * LITRE)] };
     const year = recordOf(new Float64Array(365), FIRST);
-    expect(ran(planOf(dry), year).noFailure).toEqual({
+    expect(ran(inputOf(dry), year).noFailure).toEqual({
       none: expect.stringContaining("no tank is big enough"),
     });
-    expect(ran(planOf({ tanks: [tank(1)] }), year).noFailure).toEqual({
+    expect(ran(inputOf({ tanks: [tank(1)] }), year).noFailure).toEqual({
       none: "nothing is asked of the tanks",
     });
   });
 
   const garden = (volume: number, area: number) =>
-    planOf({
+    inputOf({
       start: "04-15",
       end: "10-15",
       storageRule: "use_first",
@@ -112,7 +112,7 @@ describe("reliability of a season", () => {
     const rain = new Float64Array(366);
     rain.set(supplied, 0);
     const answer = ran(
-      planOf({
+      inputOf({
         start: "01-02",
         end: "01-11",
         roofs: [roof({ footprint: 1, runoffCoefficient: 1 })],
@@ -129,13 +129,13 @@ describe("reliability of a season", () => {
 
   test("none rather than 0 where nothing is asked for and no crop stands", () => {
     const year = recordOf(new Float64Array(365), FIRST);
-    expect(reliabilityOf(ran(planOf({ tanks: [tank(1)] }), year), YEAR)).toEqual({
+    expect(reliabilityOf(ran(inputOf({ tanks: [tank(1)] }), year), YEAR)).toEqual({
       volume: null,
       days: null,
       years: null,
     });
     const winter = { start: "01-01", end: "02-28" };
-    const bare = ran(planOf({ ...winter, tanks: [tank(1)], carries: [carry()], beds: [bed()] }), year);
+    const bare = ran(inputOf({ ...winter, tanks: [tank(1)], carries: [carry()], beds: [bed()] }), year);
     expect(reliabilityOf(bare, winter)).toEqual({ volume: null, days: null, years: null });
   });
 
@@ -143,11 +143,11 @@ describe("reliability of a season", () => {
     const season = { start: "06-01", end: "08-31" };
     const dry = recordOf(new Float64Array(365), FIRST);
     const parts = { ...season, carries: [carry({ roundTime: 0 })], beds: [bed()] };
-    const never = reliabilityOf(ran(planOf({ ...parts, tanks: [tank(1)] }), dry), season);
+    const never = reliabilityOf(ran(inputOf({ ...parts, tanks: [tank(1)] }), dry), season);
     expect(never.volume).toBe(0);
     expect(never.years).toBe(0);
     const always = reliabilityOf(
-      ran(planOf({ ...parts, tanks: [tank(100, { startShare: 1 })] }), dry),
+      ran(inputOf({ ...parts, tanks: [tank(100, { startShare: 1 })] }), dry),
       season,
     );
     expect(always).toEqual({ volume: 1, days: 1, years: 1 });
@@ -156,7 +156,7 @@ describe("reliability of a season", () => {
   test("days and years count whole seasons only, from the days themselves", () => {
     const season = { start: "05-01", end: "09-30" };
     const answer = ran(
-      planOf({
+      inputOf({
         ...season,
         roofs: [roof({ footprint: 20 })],
         tanks: [tank(0.4, { startShare: 1 })],

@@ -7,9 +7,9 @@ import type { Worksheet } from "../../src/document/worksheet.ts";
 import { dayNote } from "../../src/kinds/bed/day-words.ts";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
 import type { DayNotes } from "../../src/kinds/season/outputs.ts";
-import { BOUNDS, type SeasonPlan } from "../../src/season/plan.ts";
+import { BOUNDS, type SeasonInput } from "../../src/season/input.ts";
+import { workOut } from "../../src/studies/work-out.ts";
 import { toSi } from "../../src/units/unit.ts";
-import { workOut } from "../../src/worker/settle.ts";
 import {
   cautionIds,
   type Givens,
@@ -36,10 +36,10 @@ const rigOf = (more: Cards = {}): Worksheet =>
     ...more,
   });
 
-function planOf(whole: Whole): SeasonPlan {
+function inputOf(whole: Whole): SeasonInput {
   const result = whole.results.get("season.plan");
   if (result?.state !== "ready") throw new Error(JSON.stringify(result));
-  return result.value as SeasonPlan;
+  return result.value as SeasonInput;
 }
 
 function notesOf(whole: Whole, bed: string): DayNotes {
@@ -57,7 +57,7 @@ const reasonOf = (whole: Whole, id: string): string => {
 describe("a hose", () => {
   test("draws on the battery that its pump's card names, at the power of each depth", () => {
     const whole = workedOut(rigOf());
-    const [hose] = planOf(whole).deliveries;
+    const [hose] = inputOf(whole).deliveries;
     expect(hose).toMatchObject({ battery: "cell", pump: "bilge", sun: null });
     expect(hose?.depths.length).toBeGreaterThan(10);
     // Fuller tanks give more, and the season's energy is time times about that power.
@@ -84,7 +84,7 @@ describe("a hose", () => {
       return workedOut({ ...sheet, cards });
     };
     const noon = at(12);
-    const [hose] = planOf(noon).deliveries;
+    const [hose] = inputOf(noon).deliveries;
     expect(hose?.battery).toBeNull();
     const july = { dry: hose?.sun?.dry[6] ?? [], wet: hose?.sun?.wet[6] ?? [] };
     expect(july.dry[0]).toBe(0);
@@ -92,10 +92,10 @@ describe("a hose", () => {
       expect(july.dry[hour]).toBeGreaterThanOrEqual(july.dry[hour - 1] as number);
       expect(july.wet[hour]).toBeLessThanOrEqual(july.dry[hour] as number);
     }
-    const late = planOf(at(17)).deliveries[0]?.sun?.dry[6] ?? [];
+    const late = inputOf(at(17)).deliveries[0]?.sun?.dry[6] ?? [];
     expect(late.at(-1)).toBeLessThan(july.dry.at(-1) as number);
     const night = at(22);
-    expect(planOf(night).deliveries[0]?.sun?.dry[6]).toEqual([0]);
+    expect(inputOf(night).deliveries[0]?.sun?.dry[6]).toEqual([0]);
     expect(numberAt(night, "season.met")).toBe(0);
     expect(night.results.get("season.binding")).toMatchObject({ value: "energy" });
     expect(numberAt(noon, "season.met")).toBeGreaterThan(0);
@@ -111,26 +111,29 @@ describe("a hose", () => {
     const blind = workedOut(rigOf({ hose: ["delivery", bucket] }));
     expect(numberAt(blind, "season.unmetered")).toBe(1);
     expect(cautionIds(blind)).toContain("season: power_unknown");
-    expect(planOf(blind).deliveries[0]?.battery).toBeNull();
+    expect(inputOf(blind).deliveries[0]?.battery).toBeNull();
     const metered = workedOut(rigOf({ hose: ["delivery", bucket, { current: [2, "A"] }] }));
     expect(numberAt(metered, "season.unmetered")).toBe(0);
     expect(cautionIds(metered)).not.toContain("season: power_unknown");
-    expect(planOf(metered).deliveries[0]).toMatchObject({ battery: "cell", powers: [expect.closeTo(24, 6)] });
+    expect(inputOf(metered).deliveries[0]).toMatchObject({
+      battery: "cell",
+      powers: [expect.closeTo(24, 6)],
+    });
   });
 
   test("on a panel whose sun nobody knows is left out with that reason", () => {
     const whole = workedOut(
       rigOf({ bilge: ["pump", { powered_by: "sun" }], sun: ["panel", { tilt: null }] }),
     );
-    expect(planOf(whole).deliveries).toEqual([]);
-    const why = planOf(whole).leftOut.find(({ id }) => id === "hose")?.reason;
+    expect(inputOf(whole).deliveries).toEqual([]);
+    const why = inputOf(whole).leftOut.find(({ id }) => id === "hose")?.reason;
     expect(why).toBe(reasonOf(whole, "sun.supply"));
   });
 
   test("whose pump runs on nothing is left out with that reason, and so is its bed", () => {
     const whole = workedOut(rigOf({ bilge: ["pump", {}] }));
-    expect(planOf(whole).deliveries).toEqual([]);
-    expect(planOf(whole).leftOut).toEqual(
+    expect(inputOf(whole).deliveries).toEqual([]);
+    expect(inputOf(whole).leftOut).toEqual(
       expect.arrayContaining([
         { id: "hose", reason: "its pump runs on no battery and no panel" },
         expect.objectContaining({ id: "plot" }),
@@ -166,34 +169,34 @@ describe("a hose", () => {
 
 describe("a battery", () => {
   test("gets what its panel brings on dry and on wet days, only where the panel stands behind it", () => {
-    const plan = planOf(workedOut(rigOf()));
+    const plan = inputOf(workedOut(rigOf()));
     const [cell] = plan.batteries;
     expect(cell?.charged).toBe("in_place");
     for (let month = 0; month < 12; month++) {
       expect(cell?.wetCharge[month]).toBeGreaterThan(0);
       expect(cell?.wetCharge[month]).toBeLessThan(cell?.dryCharge[month] as number);
     }
-    const alone = planOf(workedOut(rigOf({ sun: ["panel", {}] }))).batteries[0];
+    const alone = inputOf(workedOut(rigOf({ sun: ["panel", {}] }))).batteries[0];
     expect(alone?.dryCharge).toEqual(Array(12).fill(0));
   });
 
   test("loses by itself, when full, its chemistry's share of its whole charge in thirty days", () => {
-    const [cell] = planOf(workedOut(rigOf({ cell: ["battery", { self_discharge: [6, "%"] }] }))).batteries;
+    const [cell] = inputOf(workedOut(rigOf({ cell: ["battery", { self_discharge: [6, "%"] }] }))).batteries;
     // Half of it may be drawn: 6 % of the whole is 12 % of that half.
     expect((cell?.selfDischarge ?? 0) * 30).toBeCloseTo(0.12, 12);
   });
 
   test("of lithium is not charged in frost, one of lead is", () => {
     const of = (chemistry: string) =>
-      planOf(workedOut(rigOf({ cell: ["battery", { chemistry, charged: "in_place" }] }))).batteries[0];
+      inputOf(workedOut(rigOf({ cell: ["battery", { chemistry, charged: "in_place" }] }))).batteries[0];
     expect(of("lifepo4")?.leastChargingTemperature).toBe(toSi(0, "degC"));
     expect(of("agm")?.leastChargingTemperature).toBeNull();
   });
 
   test("on a panel whose sun nobody knows is left out with that reason, not taken as dark", () => {
     const whole = workedOut(rigOf({ sun: ["panel", { charges: "cell", tilt: null }] }));
-    expect(planOf(whole).batteries).toEqual([]);
-    expect(planOf(whole).leftOut.map(({ id }) => id)).toEqual(
+    expect(inputOf(whole).batteries).toEqual([]);
+    expect(inputOf(whole).leftOut.map(({ id }) => id)).toEqual(
       expect.arrayContaining(["cell", "hose", "plot"]),
     );
     expect(reasonOf(whole, "cell.days_flat")).toContain("Left out of the season");
@@ -201,7 +204,7 @@ describe("a battery", () => {
 
   test("carried to its panel has its whole day there, on one day in so many", () => {
     const at = (charged: string) =>
-      planOf(workedOut(rigOf({ cell: ["battery", { charged, carried_every: [5, "1"] }] }))).batteries[0];
+      inputOf(workedOut(rigOf({ cell: ["battery", { charged, carried_every: [5, "1"] }] }))).batteries[0];
     expect(at("carried")).toMatchObject({ charged: "carried", carriedEvery: 5 });
     expect(at("carried")?.dryCharge).toEqual(at("in_place")?.dryCharge);
   });

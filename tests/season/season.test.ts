@@ -6,7 +6,7 @@ import type { DailyRecord } from "../../src/rainfall/record.ts";
 import { dailyEto } from "../../src/season/daily-eto.ts";
 import { bedDemand } from "../../src/season/demand.ts";
 import { STEPPING } from "../../src/season/gravity.ts";
-import type { SeasonPlan } from "../../src/season/plan.ts";
+import type { SeasonInput } from "../../src/season/input.ts";
 import { runSeason } from "../../src/season/run.ts";
 import { dayNumber } from "../../src/units/calendar.ts";
 import { DAY } from "../../src/units/constants.ts";
@@ -17,10 +17,10 @@ import {
   crop,
   delivery,
   draw,
+  inputOf,
   LITRE,
   line,
   MM,
-  planOf,
   ran,
   recordOf,
   roof,
@@ -51,7 +51,7 @@ describe("what a bed needs", () => {
 
   test("is the same when nobody waters the bed", () => {
     const dates = { start: "05-01", end: "05-30" };
-    const answer = ran(planOf({ ...dates, beds: [bed({ wateredBy: [] })] }), dry());
+    const answer = ran(inputOf({ ...dates, beds: [bed({ wateredBy: [] })] }), dry());
     expect(answer.totals.need / demandOf(bed(), dry(), dates).seasonNeed).toBeCloseTo(1, 12);
     expect(answer.totals.met).toBe(0);
     expect(answer.totals.shareMet).toBeLessThan(0.8);
@@ -89,8 +89,8 @@ describe("what a bed needs", () => {
   });
 });
 
-const watered = (more: Partial<SeasonPlan> = {}) =>
-  planOf({ ...SUMMER, tanks: [tank(100, { startShare: 1 })], carries: [carry()], beds: [bed()], ...more });
+const watered = (more: Partial<SeasonInput> = {}) =>
+  inputOf({ ...SUMMER, tanks: [tank(100, { startShare: 1 })], carries: [carry()], beds: [bed()], ...more });
 
 describe("a bed with water enough", () => {
   test("is never short and uses all it could", () => {
@@ -124,7 +124,7 @@ describe("a bed with water enough", () => {
 });
 
 describe("what gives out", () => {
-  const binding = (more: Partial<SeasonPlan>, record = dry()) => ran(watered(more), record).totals.binding;
+  const binding = (more: Partial<SeasonInput>, record = dry()) => ran(watered(more), record).totals.binding;
 
   test("is hands, pump time or the battery when one of them is too little", () => {
     expect(binding({ minutesPerDay: 180 })).toBe("hands");
@@ -259,7 +259,7 @@ describe("a season that cannot be run says why", () => {
   });
 
   test("and an overflow that runs in a circle is cut, told, and lost to the ground", () => {
-    const circle = planOf({
+    const circle = inputOf({
       roofs: [roof({ drainsTo: "a" })],
       tanks: [tank(1, { id: "a", overflowsTo: "b" }), tank(1, { id: "b", overflowsTo: "a" })],
     });
@@ -272,7 +272,7 @@ describe("a season that cannot be run says why", () => {
 
 test("a season may wrap the new year", () => {
   const answer = ran(
-    planOf({
+    inputOf({
       start: "11-01",
       end: "02-28",
       ...{ beds: [bed({ wateredBy: [], crops: [crop({ planted: "11-01" })] })] },
@@ -285,9 +285,9 @@ test("a season may wrap the new year", () => {
 
 test("losses to the air are 1.05 ETo over the open water, and a leak runs on until the tank is dry", () => {
   // FAO-56 Table 12: open water under 2 m deep, 1.05.
-  const open = ran(planOf({ tanks: [tank(10, { startShare: 1, openArea: 2 })] }), dry()).tanks[0];
+  const open = ran(inputOf({ tanks: [tank(10, { startShare: 1, openArea: 2 })] }), dry()).tanks[0];
   expect(open?.evaporated).toBeCloseTo(365 * 1.05 * 4 * MM * 2, 9);
-  const leaky = ran(planOf({ tanks: [tank(1, { startShare: 1, leak: 0.02 / DAY })] }), dry()).tanks[0];
+  const leaky = ran(inputOf({ tanks: [tank(1, { startShare: 1, leak: 0.02 / DAY })] }), dry()).tanks[0];
   expect(leaky?.stored[48]).toBeGreaterThan(0);
   expect(leaky?.stored[50]).toBeCloseTo(0, 12);
   expect(leaky?.leaked).toBeCloseTo(1, 9);
@@ -348,7 +348,7 @@ const places = fc
       selfDischarge: next() * 0.01,
       leastChargingTemperature: next() < 0.5 ? 273.15 : null,
     });
-    return planOf({
+    return inputOf({
       ...SUMMER,
       storageRule: rule,
       holdDays: pick(8),
@@ -440,7 +440,7 @@ describe("on random places", () => {
             name,
             Array.isArray(part) ? [...part].reverse() : part,
           ]),
-        ) as unknown as SeasonPlan;
+        ) as unknown as SeasonInput;
         expect(ran(turned, twoYears)).toEqual(ran(plan, twoYears));
       }),
       { numRuns: 25 },
@@ -457,7 +457,7 @@ describe("on random places", () => {
         (a, b, storageRule) => {
           const given = (volume: number) =>
             ran(
-              planOf({ storageRule, roofs: [roof()], tanks: [tank(volume)], draws: [draw(0.25)] }),
+              inputOf({ storageRule, roofs: [roof()], tanks: [tank(volume)], draws: [draw(0.25)] }),
               twoYears,
             ).draws[0]?.given ?? 0;
           expect(given(Math.max(a, b))).toBeGreaterThanOrEqual(given(Math.min(a, b)) - 1e-9);
@@ -477,7 +477,7 @@ test("half of gravity's steps move a season's amounts by less than 0.5 % and its
   };
   const tub = (id: string) =>
     tank(0.2, { id, vessel: { form: "upright", height: 0.5, volume: 0.2 }, openArea: 0.4, startShare: 1 });
-  const plan = planOf({
+  const plan = inputOf({
     ...SUMMER,
     roofs: [roof({ drainsTo: "high", footprint: 40 })],
     tanks: [tank(3, { id: "high", floor: 0.4, startShare: 1 }), tub("one"), tub("two")],

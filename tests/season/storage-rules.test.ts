@@ -2,7 +2,7 @@
 
 import { describe, expect, test } from "vitest";
 import { tankYield } from "../../src/physics/storage-yield.ts";
-import { draw, LITRE, line, MM, planOf, ran, recordOf, roof, seattle, tank } from "./made.ts";
+import { draw, inputOf, LITRE, line, MM, ran, recordOf, roof, seattle, tank } from "./made.ts";
 
 const ROWS = [
   {
@@ -115,7 +115,7 @@ const ROWS = [
 describe("the published runs on the Seattle record", () => {
   test.each(ROWS)("$roof m2, $litres L, $demand L a day, start $start, $rule, wetting $wetting mm", (row) => {
     const answer = ran(
-      planOf({
+      inputOf({
         storageRule: row.rule,
         roofs: [roof({ footprint: row.roof, runoffCoefficient: row.c, wettingLoss: row.wetting * MM })],
         tanks: [tank(row.litres * LITRE, { startShare: row.start })],
@@ -135,7 +135,7 @@ describe("the published runs on the Seattle record", () => {
   });
 
   test("hold for each of the four years", () => {
-    const plan = planOf({ roofs: [roof()], tanks: [tank(5)], draws: [draw(0.3)] });
+    const plan = inputOf({ roofs: [roof()], tanks: [tank(5)], draws: [draw(0.3)] });
     const whole = ran(plan, seattle()).draws[0]?.seasonVolume ?? 0;
     // 2012 to 2015 [L], rain-and-storage reference 3g; a season is the year here, so its mean is the mean of the years.
     expect(whole / LITRE).toBeCloseTo((75_314 + 69_795 + 78_086 + 69_484) / 4, -0.1);
@@ -143,7 +143,7 @@ describe("the published runs on the Seattle record", () => {
 
   test("first flush once an event takes no more than the same depth on every rain day", () => {
     const caught = (more: object) =>
-      ran(planOf({ roofs: [roof(more)], tanks: [tank(5)], draws: [draw(0.3)] }), seattle()).roofs[0]
+      ran(inputOf({ roofs: [roof(more)], tanks: [tank(5)], draws: [draw(0.3)] }), seattle()).roofs[0]
         ?.caught ?? 0;
     expect(caught({ firstFlush: 0.5 * MM })).toBeGreaterThan(caught({ wettingLoss: 0.5 * MM }));
     expect(caught({ firstFlush: 0.5 * MM })).toBeLessThan(caught({}));
@@ -157,7 +157,7 @@ describe("a year's table with limited room", () => {
   const printed = [6.18, 6.66, 12.34, 23.02, 27.2, 27.68, 26.61, 24.79, 22.82, 20.7, 18.58, 16.46];
   const stored = (storageRule: "spill_first" | "use_first") =>
     ran(
-      planOf({
+      inputOf({
         storageRule,
         start: "06-01",
         end: "06-12",
@@ -181,14 +181,21 @@ describe("a year's table with limited room", () => {
 });
 
 describe("the storage rule", () => {
-  const both = (plan: (rule: "spill_first" | "use_first") => ReturnType<typeof planOf>, record = seattle()) =>
-    (["spill_first", "use_first"] as const).map((rule) => ran(plan(rule), record));
+  const both = (
+    plan: (rule: "spill_first" | "use_first") => ReturnType<typeof inputOf>,
+    record = seattle(),
+  ) => (["spill_first", "use_first"] as const).map((rule) => ran(plan(rule), record));
 
   test("changes nothing for a drum drawn in dry weather", () => {
     const dry = recordOf(new Float64Array(365), 0);
     const [spill, use] = both(
       (storageRule) =>
-        planOf({ storageRule, roofs: [roof()], tanks: [tank(0.2, { startShare: 1 })], draws: [draw(0.007)] }),
+        inputOf({
+          storageRule,
+          roofs: [roof()],
+          tanks: [tank(0.2, { startShare: 1 })],
+          draws: [draw(0.007)],
+        }),
       dry,
     );
     expect(use?.tanks[0]?.stored).toEqual(spill?.tanks[0]?.stored);
@@ -197,7 +204,7 @@ describe("the storage rule", () => {
   test("changes nothing for a tank that only a line fills", () => {
     // The upper tank has a roof but no draw of its own, and is never short or near its brim.
     const [spill, use] = both((storageRule) =>
-      planOf({
+      inputOf({
         storageRule,
         roofs: [roof({ footprint: 10 })],
         tanks: [
@@ -219,7 +226,7 @@ describe("the storage rule", () => {
 
   test("of use_first serves a second tank from the overflow of the same day", () => {
     // Upper tank full; 10 mm on 100 m2 at 0.9 overflow 0.9 m3 into an empty lower one that is drawn that day.
-    const chain = planOf({
+    const chain = inputOf({
       storageRule: "use_first",
       start: "01-01",
       end: "01-03",
@@ -243,7 +250,7 @@ describe("the storage rule", () => {
       const inflow = record.rain.map((depth) => depth * 100 * 0.9);
       const loop = tankYield({ inflow, demand: 0.3, capacity: 5, start: 1, rule });
       const answer = ran(
-        planOf({
+        inputOf({
           storageRule: rule,
           roofs: [roof()],
           tanks: [tank(5, { startShare: 0.2 })],

@@ -2,10 +2,22 @@
 
 import { describe, expect, test } from "vitest";
 import { comingDays, usualDrying } from "../../src/season/coming-days.ts";
-import type { BedPart, SeasonPlan } from "../../src/season/plan.ts";
+import type { BedPart, SeasonInput } from "../../src/season/input.ts";
 import { type BedWeek, type WeekGiven, weekPlan } from "../../src/season/week-plan.ts";
 import { dayNumber, weekday } from "../../src/units/calendar.ts";
-import { bed, carry, crop, delivery, LITRE, MM, planOf, recordOf, seattle, steadyEto, tank } from "./made.ts";
+import {
+  bed,
+  carry,
+  crop,
+  delivery,
+  inputOf,
+  LITRE,
+  MM,
+  recordOf,
+  seattle,
+  steadyEto,
+  tank,
+} from "./made.ts";
 
 const YEAR = dayNumber(2021, 1, 1);
 const dry = (days = 365) => recordOf(new Float64Array(days), YEAR);
@@ -17,8 +29,8 @@ const steady: Partial<BedPart> = {
 const ASKS_AT = 0.44 * 0.15 * 0.3;
 const TODAY = dayNumber(2021, 6, 15);
 
-const plan = (more: Partial<SeasonPlan> = {}): SeasonPlan =>
-  planOf({
+const plan = (more: Partial<SeasonInput> = {}): SeasonInput =>
+  inputOf({
     start: "05-01",
     end: "08-31",
     tanks: [tank(5, { startShare: 1 })],
@@ -36,7 +48,7 @@ const given = (more: Partial<WeekGiven> = {}): WeekGiven => ({
   ...more,
 });
 
-function weekOf(more: Partial<SeasonPlan> = {}, now: Partial<WeekGiven> = {}, record = dry()): BedWeek {
+function weekOf(more: Partial<SeasonInput> = {}, now: Partial<WeekGiven> = {}, record = dry()): BedWeek {
   const answer = weekPlan(plan(more), record, given(now));
   if ("failed" in answer) throw new Error(answer.failed);
   const week = answer.beds[0];

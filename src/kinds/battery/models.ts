@@ -1,6 +1,8 @@
 // What a used battery really gives: tested with a load and a clock, slowed by cold, drained faster by haste; and its charge.
 
 import batteries from "../../../shared/batteries.json";
+import { all, outcomes } from "../../graph/outcomes.ts";
+import { numberOf, numberOrNull, wordOf } from "../../graph/readers.ts";
 import type { Model, ModelInput, Outputs } from "../../graph/types.ts";
 import {
   coldMultiplier,
@@ -10,7 +12,6 @@ import {
   RATING_TIME,
 } from "../../physics/battery.ts";
 import { ZERO_CELSIUS } from "../../units/constants.ts";
-import { all, numberOf, numberOrNull, outcomes, wordOf } from "../inputs.ts";
 import { type ChargeMonths, monthsOfSeason } from "../panel/models.ts";
 import { si } from "../tabled.ts";
 import type { MonthlySky } from "../weather/monthly-sky.ts";

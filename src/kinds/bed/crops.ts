@@ -4,7 +4,7 @@ import cropTable from "../../../shared/crops.json";
 import mulchTable from "../../../shared/mulches.json";
 import { type CropCurve, stretchedStages } from "../../physics/crop-coefficient.ts";
 import { filmedCurve, mulchedCurve } from "../../physics/mulch.ts";
-import type { CropPart } from "../../season/plan.ts";
+import type { CropPart } from "../../season/input.ts";
 import { dayInYear } from "../../units/calendar.ts";
 
 /** One line of a bed's contents. */

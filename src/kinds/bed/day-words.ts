@@ -1,6 +1,6 @@
 // What a day's watering of a bed lacked, in a sentence.
 
-import { BOUNDS, type Bound } from "../../season/plan.ts";
+import { BOUNDS, type Bound } from "../../season/input.ts";
 import type { DayNotes } from "../season/outputs.ts";
 
 const WHY: Readonly<Record<Bound, string>> = {

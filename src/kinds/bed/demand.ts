@@ -1,10 +1,11 @@
 // What a bed needs, worked out over the record with water never short.
 
+import { all, failedBy, outcomes } from "../../graph/outcomes.ts";
+import { numberOf, recordOf, seriesOf, wordOf } from "../../graph/readers.ts";
 import type { Model, ModelInput, Outputs } from "../../graph/types.ts";
 import { bedDemand } from "../../season/demand.ts";
-import { all, numberOf, outcomes, recordOf, seriesOf, wordOf } from "../inputs.ts";
-import { bedPart, failedBy } from "./bed-part.ts";
 import { BED_ROWS } from "./rows.ts";
+import { bedPart } from "./season-part.ts";
 import { throughYear } from "./year.ts";
 
 const NEEDS = [

@@ -1,5 +1,7 @@
 // The ground a bed stands on: its planted area, the share that is watered, how deep roots can go, how fast it dries there.
 
+import { outcomes } from "../../graph/outcomes.ts";
+import { numberOf, numberOrNull, recordOf, wordOf } from "../../graph/readers.ts";
 import type { Model, ModelInput, Outputs } from "../../graph/types.ts";
 import { coveredPenmanMonteith } from "../../physics/covered-evapotranspiration.ts";
 import { DomainError } from "../../physics/domain-error.ts";
@@ -7,7 +9,6 @@ import { penmanMonteith } from "../../physics/reference-evapotranspiration.ts";
 import type { DailyRecord } from "../../rainfall/record.ts";
 import { wholeSeasons } from "../../season/spans.ts";
 import { dayOfYear } from "../../units/calendar.ts";
-import { numberOf, numberOrNull, outcomes, recordOf, wordOf } from "../inputs.ts";
 
 const inPots = (input: ModelInput): boolean => wordOf(input, "grown_in") === "pots";
 

@@ -1,8 +1,8 @@
 // What a good watering of each bed takes: trips, weight and minutes by hand, minutes by pump, beside each other.
 
-import type { CardView, ModelInput, Outcome, Outputs, Result } from "../../graph/types.ts";
+import { numberIn, readyList } from "../../graph/readers.ts";
+import type { CardView, ModelInput, Outcome, Outputs } from "../../graph/types.ts";
 import { tripsFor } from "../../physics/carrying.ts";
-import { readyList } from "./bed-part.ts";
 
 /** Rows read of every card for this. */
 export const HANDS_ROWS: Readonly<Record<string, readonly string[]>> = {
@@ -11,9 +11,6 @@ export const HANDS_ROWS: Readonly<Record<string, readonly string[]>> = {
   delivery: ["flow", "set_up"],
 };
 
-const numeric = (result: Result | undefined): number | null =>
-  result?.state === "ready" && typeof result.value === "number" ? result.value : null;
-
 const BY_HAND = ["trips_per_watering", "weight_per_trip", "time_by_hand"];
 
 function byHand(bed: CardView, carry: CardView | undefined): Outputs {
@@ -21,8 +18,8 @@ function byHand(bed: CardView, carry: CardView | undefined): Outputs {
     Object.fromEntries(BY_HAND.map((row) => [`${bed.id}.${row}`, outcome]));
   if (!carry) return every({ none: "not watered by cans" });
   const names = HANDS_ROWS["carry"] ?? [];
-  const [can, cans, time, weight] = names.map((name) => numeric(carry.results[name]));
-  const volume = numeric(bed.results["watering_volume"]);
+  const [can, cans, time, weight] = names.map((name) => numberIn(carry.results[name]));
+  const volume = numberIn(bed.results["watering_volume"]);
   if (volume === null) return every({ none: "how much it takes is not known" });
   if (can == null || cans == null || time == null || weight == null)
     return every({ none: `${carry.title} lacks a number` });
@@ -37,11 +34,11 @@ function byHand(bed: CardView, carry: CardView | undefined): Outputs {
 function byPump(bed: CardView, delivery: CardView | undefined): Outputs {
   const row = `${bed.id}.time_by_pump`;
   if (!delivery) return { [row]: { none: "not watered by a pump" } };
-  const flow = numeric(delivery.results["flow"]);
-  const volume = numeric(bed.results["watering_volume"]);
+  const flow = numberIn(delivery.results["flow"]);
+  const volume = numberIn(bed.results["watering_volume"]);
   if (volume === null) return { [row]: { none: "how much it takes is not known" } };
   if (flow === null || flow <= 0) return { [row]: { none: `the flow of ${delivery.title} is not known` } };
-  return { [row]: { value: volume / flow + (numeric(delivery.results["set_up"]) ?? 0) } };
+  return { [row]: { value: volume / flow + (numberIn(delivery.results["set_up"]) ?? 0) } };
 }
 
 /** A good watering by each bed's first can and first pump, by quantity id. */

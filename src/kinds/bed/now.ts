@@ -1,11 +1,11 @@
 // What a bed needs now and whether it will get it, in one sentence; and what a watering takes by hand or pump.
 
+import { numberOrNull } from "../../graph/readers.ts";
 import type { Model, ModelInput, Outcome, Outputs, Result } from "../../graph/types.ts";
 import { cansFor as cansFull } from "../../physics/carrying.ts";
 import { parseIsoDate } from "../../units/calendar.ts";
 import { WEEKDAYS } from "../../units/calendar-names.ts";
 import { boundWords } from "../bound-words.ts";
-import { numberOrNull } from "../inputs.ts";
 import type { WeekOfBed } from "../season/week.ts";
 
 const reasonOf = (result: Result | undefined): string => {

@@ -1,10 +1,11 @@
 // The first soak of a bed that is dry to the bottom: how much in all, in passes that do not run off, and how deep it went.
 
 import soilTable from "../../../shared/soils.json";
+import { outcomes } from "../../graph/outcomes.ts";
+import { numberOf, numberOrNull, wordOf } from "../../graph/readers.ts";
 import type { Model, ModelInput, Outputs } from "../../graph/types.ts";
 import { firstSoakVolume, soakPasses, wettedDepth } from "../../physics/infiltration.ts";
 import { toSi } from "../../units/unit.ts";
-import { numberOf, numberOrNull, outcomes, wordOf } from "../inputs.ts";
 
 type Listed = { readonly value: number; readonly unit?: string };
 

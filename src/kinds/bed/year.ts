@@ -2,7 +2,7 @@
 
 import { wateredGround } from "../../season/bed-days.ts";
 import type { BedDemand } from "../../season/demand.ts";
-import type { BedPart } from "../../season/plan.ts";
+import type { BedPart } from "../../season/input.ts";
 import type { Sky } from "../../season/sky.ts";
 import { calendarDate, dayOfYear } from "../../units/calendar.ts";
 

@@ -3,11 +3,12 @@
 import bores from "../../../shared/pipe-bores.json";
 import pumps from "../../../shared/pumps.json";
 import type { Figure, FigureCurve } from "../../graph/figure.ts";
+import { outcomes } from "../../graph/outcomes.ts";
+import { numberOf, numberOrNull } from "../../graph/readers.ts";
 import type { Model, ModelInput } from "../../graph/types.ts";
 import { gravityHead } from "../../physics/gravity-line.ts";
 import { believedCurve, curveFromRatings, type Pump } from "../../physics/pump-curve.ts";
 import { headUnder } from "../../physics/pump-run.ts";
-import { numberOf, numberOrNull, outcomes } from "../inputs.ts";
 import { si } from "../tabled.ts";
 import { HOSE_MAY_LACK, HOSE_TAKES, type Rig, rigOf, runUnder } from "./rig.ts";
 import { TANK_TAKES, timeOf } from "./time.ts";

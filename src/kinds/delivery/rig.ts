@@ -1,5 +1,6 @@
 // A pump put to its hose, as all models of a delivery see it: its curve, the line, what feeds it, and what a bucket taught.
 
+import { numberOf, numberOrNull } from "../../graph/readers.ts";
 import type { ModelInput } from "../../graph/types.ts";
 import { type GravityLine, gravityHead } from "../../physics/gravity-line.ts";
 import { openingOf, SHARP_EDGE } from "../../physics/orifice.ts";
@@ -12,7 +13,6 @@ import {
   type Supply,
 } from "../../physics/pump-run.ts";
 import { levelAt, type Vessel } from "../../physics/vessel.ts";
-import { numberOf, numberOrNull } from "../inputs.ts";
 import type { PanelSupply } from "../panel/light.ts";
 
 /** What a hose and its pump are, as the models read them. */

@@ -1,13 +1,14 @@
 // One pump with its hose as a single solved point, and the same point at every depth of its tank.
 
+import { all, outcomes } from "../../graph/outcomes.ts";
+import { numberOf, numberOrNull } from "../../graph/readers.ts";
 import type { Model, ModelInput, Outputs } from "../../graph/types.ts";
 import { directRun } from "../../physics/direct-drive.ts";
 import { orificeK } from "../../physics/orifice.ts";
 import { openFlow } from "../../physics/pump-curve.ts";
 import { greatestLift, type PumpRun } from "../../physics/pump-run.ts";
 import type { Vessel } from "../../physics/vessel.ts";
-import type { SunOnPump } from "../../season/plan.ts";
-import { all, numberOf, numberOrNull, outcomes } from "../inputs.ts";
+import type { SunOnPump } from "../../season/input.ts";
 import { whyNone } from "../line/hose.ts";
 import { curveIn, sunOnPump } from "../panel/light.ts";
 import { bucketFlow, HOSE_MAY_LACK, HOSE_TAKES, type Rig, rigOf, runUnder } from "./rig.ts";

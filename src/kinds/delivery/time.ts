@@ -1,10 +1,11 @@
 // How long a watering takes and how long the tank lasts, while its level falls and the lift grows.
 
+import { all, outcomes } from "../../graph/outcomes.ts";
+import { numberOf, numberOrNull } from "../../graph/readers.ts";
 import type { Model, ModelInput, Outcome, Outputs } from "../../graph/types.ts";
 import { greatestLift, type PumpRun } from "../../physics/pump-run.ts";
 import type { Vessel } from "../../physics/vessel.ts";
 import { type PumpedTank, type Watering, watering } from "../../physics/watering-time.ts";
-import { all, numberOf, numberOrNull, outcomes } from "../inputs.ts";
 import { HOSE_MAY_LACK, HOSE_TAKES, type Rig, rigOf, runUnder } from "./rig.ts";
 
 /** Disagreement of the integrals that is accepted: far under what a bucket shows [-]. */

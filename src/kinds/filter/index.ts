@@ -1,9 +1,11 @@
 // A filter or strainer: the head it takes in a line, or the share of a roof's water it throws away.
 
 import roofs from "../../../shared/roofs.json";
-import type { CardKind, ModelInput, Outputs } from "../../graph/types.ts";
+import { outcomes } from "../../graph/outcomes.ts";
+import { numberOf, numberOrNull } from "../../graph/readers.ts";
+import type { ModelInput, Outputs } from "../../graph/types.ts";
 import { GRAVITY } from "../../units/constants.ts";
-import { numberOf, numberOrNull, outcomes } from "../inputs.ts";
+import type { Kind } from "../kind.ts";
 import { whyNone } from "../line/hose.ts";
 import { COSTS, DEFINITION, formula, given, link, MEMORY, output, PRACTICE } from "../rows.ts";
 
@@ -15,19 +17,17 @@ function losing(input: ModelInput): Outputs {
   return outcomes({ head_lost: (numberOf(input, "k_in_use") * velocity ** 2) / (2 * GRAVITY) });
 }
 
-export const filter: CardKind = {
+export const filter: Kind = {
   kind: "filter",
   label: "Filter",
   purpose: "A screen or strainer in a line, behind a pump, or between a roof and its tank.",
+  group: "Ways for the water",
+  icon: { ink: "M4 5h16l-6 7v8l-4-3v-5z", tone: "M8 8h8", color: "water" },
+  joins: { on: "newest" },
+  handSettings: ["clean_every"],
   glance: ["head_lost"],
   rows: [
-    link(
-      "on",
-      "Sits on",
-      ["line", "roof", "delivery"],
-      "sits on nothing yet",
-      "The line, roof or pump hose it is in.",
-    ),
+    link("on", "Sits on", "carries_dirt", "sits on nothing yet", "The line, roof or pump hose it is in."),
     given(
       "k",
       "Loss when clean",

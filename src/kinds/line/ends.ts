@@ -1,8 +1,9 @@
 // Where a gravity line starts and ends, which way it may run, and down to where it still runs.
 
+import { all, outcomes } from "../../graph/outcomes.ts";
+import { numberOf, numberOrNull, wordOf } from "../../graph/readers.ts";
 import type { Model, ModelInput, Outputs, Value } from "../../graph/types.ts";
 import { levelAt } from "../../physics/vessel.ts";
-import { all, numberOf, numberOrNull, outcomes, wordOf } from "../inputs.ts";
 import { vesselOrNull, whyNone } from "./hose.ts";
 
 const ENDS = ["start_height", "end_height", "source_water", "full_source", "plain_head", "ways"] as const;

@@ -1,10 +1,11 @@
 // How much a gravity line carries, how fast, and whether that clears its air.
 
+import { all, outcomes } from "../../graph/outcomes.ts";
+import { numberOf, numberOrNull, wordOrNull } from "../../graph/readers.ts";
 import type { Model, ModelInput, Outcome, Outputs } from "../../graph/types.ts";
 import { purgeFlow } from "../../physics/air-lock.ts";
 import { gravityFlow } from "../../physics/gravity-line.ts";
 import { boreArea, frictionFactor, pipeHeadLoss } from "../../physics/pipe-friction.ts";
-import { all, numberOf, numberOrNull, outcomes, wordOrNull } from "../inputs.ts";
 import { HOSE, hoseOf, UNTIMED, untimedOpening } from "./hose.ts";
 
 /** What decides whether any water runs at all. */

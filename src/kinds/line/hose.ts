@@ -1,10 +1,10 @@
 // What the models of a gravity line share: the hose as the physics wants it, its tanks, what a joint feeds it with.
 
+import { numberOf, numberOrNull } from "../../graph/readers.ts";
 import type { ModelInput } from "../../graph/types.ts";
 import type { GravityLine } from "../../physics/gravity-line.ts";
 import { openingOf } from "../../physics/orifice.ts";
 import type { Vessel } from "../../physics/vessel.ts";
-import { numberOf, numberOrNull } from "../inputs.ts";
 
 export const CHURCHILL = "Churchill 1977, all flow regimes, with Darcy-Weisbach";
 export const ORIFICE = "orifice in series with the hose, as in Darcy-Weisbach practice; Cd 0.62 sharp edge";

@@ -1,7 +1,7 @@
 // Whether each small tank is full again in time: its largest single watering against its beds' shortest interval.
 
-import type { CardView, ModelInput, Outcome, Outputs, Result } from "../../graph/types.ts";
-import { readyList, readyWord } from "../bed/bed-part.ts";
+import { numberIn, readyList, readyWord } from "../../graph/readers.ts";
+import type { CardView, ModelInput, Outcome, Outputs } from "../../graph/types.ts";
 
 /** Rows read to know what is taken from each tank at once, and how often. */
 export const TAKERS_ROWS: Readonly<Record<string, readonly string[]>> = {
@@ -10,9 +10,6 @@ export const TAKERS_ROWS: Readonly<Record<string, readonly string[]>> = {
   carry: ["from"],
   bed: ["watered_by", "watering_volume", "watering_interval"],
 };
-
-const numeric = (result: Result | undefined): number | null =>
-  result?.state === "ready" && typeof result.value === "number" ? result.value : null;
 
 function firstTank(bed: CardView, sources: ReadonlyMap<string, string>): string {
   for (const id of readyList(bed.results, "watered_by")) {
@@ -32,10 +29,10 @@ export function takers(input: ModelInput): Outputs {
   for (const tank of input.cards["tank"] ?? []) {
     const beds = (input.cards["bed"] ?? []).filter((bed) => firstTank(bed, sources) === tank.id);
     const volumes = beds
-      .map((bed) => numeric(bed.results["watering_volume"]))
+      .map((bed) => numberIn(bed.results["watering_volume"]))
       .filter((value) => value !== null);
     const intervals = beds
-      .map((bed) => numeric(bed.results["watering_interval"]))
+      .map((bed) => numberIn(bed.results["watering_interval"]))
       .filter((value) => value !== null);
     const none = { none: "no bed is watered straight from it" };
     outputs[`${tank.id}.largest_taken`] = volumes.length > 0 ? { value: Math.max(...volumes) } : none;
@@ -56,7 +53,7 @@ export function refills(input: ModelInput): Outputs {
   for (const tank of input.cards["tank"] ?? []) {
     const times = (input.cards["line"] ?? [])
       .filter((line) => readyWord(line.results, "to") === tank.id)
-      .map((line) => numeric(line.results["refill_time"]))
+      .map((line) => numberIn(line.results["refill_time"]))
       .filter((time) => time !== null);
     outputs[`${tank.id}.refilled_in`] =
       times.length > 0 ? { value: Math.min(...times) } : { none: "no line fills it to its float" };
@@ -77,8 +74,8 @@ export function tightest(input: ModelInput): Outputs {
   const tanks = new Map((input.cards["tank"] ?? []).map((tank) => [tank.id, tank]));
   let worst: { readonly id: string; readonly refill: number; readonly interval: number } | null = null;
   for (const line of input.cards["line"] ?? []) {
-    const refill = numeric(line.results["refill_after_watering"]);
-    const interval = numeric(tanks.get(readyWord(line.results, "to"))?.results["shortest_interval"]);
+    const refill = numberIn(line.results["refill_after_watering"]);
+    const interval = numberIn(tanks.get(readyWord(line.results, "to"))?.results["shortest_interval"]);
     if (refill === null || interval === null) continue;
     if (!worst || refill / interval > worst.refill / worst.interval)
       worst = { id: line.id, refill, interval };

@@ -1,5 +1,7 @@
 // When the far tank of a gravity line is full again, where it stops if it never is, and what a measured refill teaches.
 
+import { all, outcomes } from "../../graph/outcomes.ts";
+import { numberOf, numberOrNull, wordOf } from "../../graph/readers.ts";
 import type { Model, ModelInput, Outcome, Outputs } from "../../graph/types.ts";
 import {
   openingFromFlow,
@@ -10,7 +12,6 @@ import {
   type Taught,
 } from "../../physics/refill.ts";
 import { levelAt, type Vessel, volumeAt } from "../../physics/vessel.ts";
-import { all, numberOf, numberOrNull, outcomes, wordOf } from "../inputs.ts";
 import { MAY_LACK, noFlow, PASSES } from "./flow.ts";
 import { type Feed, HOSE, hoseOf, UNTIMED, untimedOpening, vesselAt, vesselOrNull, whyNone } from "./hose.ts";
 

@@ -1,13 +1,14 @@
 // A pump straight on a panel: its share of full flow through a clear day and a dull one, and what suits it.
 
 import type { Figure } from "../../graph/figure.ts";
+import { all, outcomes } from "../../graph/outcomes.ts";
+import { numberOf } from "../../graph/readers.ts";
 import type { Model, ModelInput, Outputs, Value } from "../../graph/types.ts";
 import { directDay, directRun, MOST_VOLTAGE_RATIO } from "../../physics/direct-drive.ts";
 import { type Lifting, pumpRun } from "../../physics/pump-run.ts";
 import { clearSkyRadiation, extraterrestrialRadiation } from "../../physics/sun.ts";
 import { MONTH_NAMES } from "../../units/calendar-names.ts";
 import { HOUR } from "../../units/constants.ts";
-import { all, numberOf, outcomes } from "../inputs.ts";
 import type { MonthlySky } from "../weather/monthly-sky.ts";
 import { curveIn, dayOn, lightAt, MEAN_DAYS, type PanelSupply } from "./light.ts";
 import { PLACE, seasonOf, standingOf } from "./models.ts";

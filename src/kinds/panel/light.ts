@@ -5,7 +5,7 @@ import { type ChargingPanel, curveInAir } from "../../physics/panel-charging.ts"
 import type { PanelCurve } from "../../physics/panel-curve.ts";
 import type { Lifting } from "../../physics/pump-run.ts";
 import { dayOnTilted, type SunStep } from "../../physics/tilted-sun.ts";
-import type { SunOnPump } from "../../season/plan.ts";
+import type { SunOnPump } from "../../season/input.ts";
 import { DAY, HOUR } from "../../units/constants.ts";
 import type { MonthlySky } from "../weather/monthly-sky.ts";
 

@@ -2,13 +2,14 @@
 
 import panels from "../../../shared/panels.json";
 import type { Figure } from "../../graph/figure.ts";
+import { all, outcomes } from "../../graph/outcomes.ts";
+import { numberOf, numberOrNull, wordOf, wordOrNull } from "../../graph/readers.ts";
 import type { Model, ModelInput, Outputs } from "../../graph/types.ts";
 import { clearNoonIrradiance } from "../../physics/clear-noon.ts";
 import { type Controller, dailyCharge } from "../../physics/panel-charging.ts";
 import { panelHealth } from "../../physics/panel-curve.ts";
 import { dayInYear, dayOfYear, parseMonthDay } from "../../units/calendar.ts";
 import { MONTH_NAMES } from "../../units/calendar-names.ts";
-import { all, numberOf, numberOrNull, outcomes, wordOf, wordOrNull } from "../inputs.ts";
 import { si } from "../tabled.ts";
 import type { MonthlySky } from "../weather/monthly-sky.ts";
 import { dayOn, lightsAt, type PanelSupply, type Standing } from "./light.ts";

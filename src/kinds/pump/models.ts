@@ -1,5 +1,7 @@
 // A pump's curve as it is believed, the circuit that feeds it, and the two ends of its curve.
 
+import { outcomes } from "../../graph/outcomes.ts";
+import { numberOf, numberOrNull, wordOrNull } from "../../graph/readers.ts";
 import type { Model, ModelInput, Outputs } from "../../graph/types.ts";
 import {
   believedCurve,
@@ -10,7 +12,6 @@ import {
   type PumpCurve,
 } from "../../physics/pump-curve.ts";
 import { greatestLift } from "../../physics/pump-run.ts";
-import { numberOf, numberOrNull, outcomes, wordOrNull } from "../inputs.ts";
 
 function curveOf(input: ModelInput): PumpCurve {
   const rated = numberOf(input, "rated_voltage");

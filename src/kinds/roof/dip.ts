@@ -1,8 +1,9 @@
 // One rain that was dipped: what it should have brought, and the share that runs off that it teaches.
 
+import { outcomes } from "../../graph/outcomes.ts";
+import { numberOf, numberOrNull, wordOf } from "../../graph/readers.ts";
 import type { Model, ModelInput, Outcome, Row } from "../../graph/types.ts";
 import { runoffShare } from "../../physics/roof.ts";
-import { numberOf, numberOrNull, outcomes, wordOf } from "../inputs.ts";
 import { DEFINITION, given, output } from "../rows.ts";
 
 const LOSSES = ["catching_area", "runoff_coefficient", "losses", "wetting_loss", "first_flush"];

@@ -1,11 +1,12 @@
 // What a roof works out over the record: its catch in a year, and the frosts that find it connected.
 
+import { all, outcomes } from "../../graph/outcomes.ts";
+import { numberOf, recordOf, wordOrNull } from "../../graph/readers.ts";
 import type { Model, ModelInput, Outputs } from "../../graph/types.ts";
 import type { DailyRecord } from "../../rainfall/record.ts";
 import { roofCatch } from "../../season/roof-catch.ts";
 import { dayOfSeason, wholeYears } from "../../season/spans.ts";
 import { toSi } from "../../units/unit.ts";
-import { all, numberOf, outcomes, recordOf, wordOrNull } from "../inputs.ts";
 
 const FREEZING = toSi(0, "degC");
 

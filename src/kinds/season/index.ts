@@ -1,11 +1,12 @@
 // The season: the plan put together from all cards, the run over the record, and what it says of the whole.
 
-import type { CardKind, Model, ModelInput, Outputs } from "../../graph/types.ts";
-import type { SeasonPlan } from "../../season/plan.ts";
+import { outcomes } from "../../graph/outcomes.ts";
+import { readyList, wordOf } from "../../graph/readers.ts";
+import type { Model, ModelInput, Outputs } from "../../graph/types.ts";
+import type { SeasonInput } from "../../season/input.ts";
 import { runSeason } from "../../season/run.ts";
-import { readyList } from "../bed/bed-part.ts";
 import { HANDS_ROWS, hands } from "../bed/hands.ts";
-import { outcomes, wordOf } from "../inputs.ts";
+import type { Kind } from "../kind.ts";
 import {
   REFILLS_ROWS,
   refills,
@@ -19,13 +20,15 @@ import { DEFINITION } from "../rows.ts";
 import { overflows } from "../tank/overflows.ts";
 import { SERVES_ROWS, serves } from "../tank/peak-draw.ts";
 import { feeds, joints } from "../tee/joints.ts";
+import { PLAN_ROWS, seasonInput } from "./input.ts";
+import { linking } from "./network.ts";
 import { seasonOutputs } from "./outputs.ts";
-import { PLAN_ROWS, seasonPlan } from "./plan.ts";
 import { unmetered } from "./power.ts";
 import { SEASON_ROWS } from "./rows.ts";
 import { calendar, today, week } from "./week.ts";
 
 const PLAN_TAKES = [
+  "network",
   "hold_days",
   "site.season_start",
   "site.season_end",
@@ -45,7 +48,7 @@ const planning: Model = {
   optional: ["site.minutes_per_day"],
   outputs: ["plan", "left_out_of_plan", "unmetered"],
   run: (input) => {
-    const plan = seasonPlan(input);
+    const plan = seasonInput(input);
     if (plan.beds.length + plan.draws.length + plan.tanks.length === 0) {
       return {
         plan: { none: "there is no tank and no bed yet" },
@@ -64,7 +67,7 @@ const run: Model = {
   heavy: true,
   outputs: "by quantity id",
   run: (input) => {
-    const plan = input.values["plan"] as SeasonPlan;
+    const plan = input.values["plan"] as SeasonInput;
     if (!input.record) throw new Error("The rain record is not here.");
     return seasonOutputs(plan, runSeason(plan, input.record));
   },
@@ -77,14 +80,17 @@ function leftOutOf(input: ModelInput): Outputs {
   return outcomes({ left_out: all.length, left_out_list: all });
 }
 
-export const season: CardKind = {
+export const season: Kind = {
   kind: "season",
   label: "The season",
   purpose: "Every day of the record run through all of it together.",
+  group: "The season and the money",
+  icon: { ink: "M4 6h16v14H4zM4 10h16M8 3v4M16 3v4" },
   glance: ["days_of_autonomy", "share_met"],
   single: true,
   rows: SEASON_ROWS,
   models: [
+    linking,
     planning,
     run,
     today,

@@ -8,7 +8,7 @@ import type {
   SeasonFailure,
   SeasonTotals,
 } from "../../season/answer.ts";
-import { BOUNDS, type SeasonPlan } from "../../season/plan.ts";
+import { BOUNDS, type SeasonInput } from "../../season/input.ts";
 import { isoDate } from "../../units/calendar.ts";
 import { bedYears } from "../bed/years.ts";
 import { BINDING_OPTIONS } from "./rows.ts";
@@ -186,7 +186,7 @@ function ofParts(answer: SeasonAnswer): Outputs {
 }
 
 /** Parts that were left out say so on their own rows. */
-function ofLeftOut(plan: SeasonPlan, has: Outputs): Outputs {
+function ofLeftOut(plan: SeasonInput, has: Outputs): Outputs {
   const rows: Record<string, Outcome> = {};
   const names = new Set(Object.values(PART_ROWS).flat());
   for (const { id, reason, cause } of plan.leftOut) {
@@ -197,7 +197,7 @@ function ofLeftOut(plan: SeasonPlan, has: Outputs): Outputs {
   return rows;
 }
 
-function ofFailure(plan: SeasonPlan, failure: SeasonFailure): Outputs {
+function ofFailure(plan: SeasonInput, failure: SeasonFailure): Outputs {
   const rows: Record<string, Outcome> = {};
   const failed = { failed: failure.failed };
   for (const name of SEASON_ROWS) rows[`season.${name}`] = failed;
@@ -208,7 +208,7 @@ function ofFailure(plan: SeasonPlan, failure: SeasonFailure): Outputs {
 }
 
 /** Every row that the run answers, for the parts in the plan and those left out of it. */
-export function seasonOutputs(plan: SeasonPlan, answer: SeasonAnswer | SeasonFailure): Outputs {
+export function seasonOutputs(plan: SeasonInput, answer: SeasonAnswer | SeasonFailure): Outputs {
   if ("failed" in answer) return ofFailure(plan, answer);
   const rows = {
     ...ofSeason(answer, plan.beds.length),

@@ -1,9 +1,8 @@
 // The pumps and batteries of a season's plan: which battery or panel drives each hose, and what charges each battery.
 
+import { isReady, type Missing, readyNumber, readyWord, whyMissing } from "../../graph/readers.ts";
 import type { CardView, ModelInput } from "../../graph/types.ts";
-import type { BatteryPart, ChargeWay, DeliveryPart, SunOnPump } from "../../season/plan.ts";
-import { type Missing, readyNumber, readyWord } from "../bed/bed-part.ts";
-import { causeOf } from "../inputs.ts";
+import type { BatteryPart, ChargeWay, DeliveryPart, SunOnPump } from "../../season/input.ts";
 import type { ChargeMonths } from "../panel/models.ts";
 
 type Results = CardView["results"];
@@ -43,14 +42,6 @@ type Table = {
   readonly sun: SunOnPump | null;
 };
 
-/** Why a row that must be ready is not. */
-function whyNot(results: Results, name: string): Missing {
-  const result = results[name];
-  if (result?.state === "none") return { reason: result.reason };
-  if (result?.state !== "failed") return { reason: `${name.replaceAll("_", " ")} is not known` };
-  return { reason: result.problem.text, cause: causeOf(result) ?? result.problem.at };
-}
-
 /** What a hose gives at each depth and takes for it: solved, or by its bucket and meter alone; null where it gives nothing. */
 function tableOf(results: Results): (Table & { readonly metered: boolean }) | null {
   const solved = results["by_depth"];
@@ -58,8 +49,8 @@ function tableOf(results: Results): (Table & { readonly metered: boolean }) | nu
     const table = solved.value as Table;
     return table.flows.some((flow) => flow > 0) ? { ...table, metered: true } : null;
   }
-  if (results["flow"]?.state !== "ready") return null;
-  const metered = results["drawn_power"]?.state === "ready";
+  if (!isReady(results["flow"])) return null;
+  const metered = isReady(results["drawn_power"]);
   return {
     depths: [0],
     flows: [readyNumber(results, "flow")],
@@ -90,9 +81,10 @@ export const deliveryPart =
   (id: string, results: Results): DeliveryPart | Missing => {
     const driver = driverOf(input, results);
     const panel = input.cards["panel"]?.find((card) => card.id === driver);
-    if (panel && panel.results["supply"]?.state !== "ready") return whyNot(panel.results, "supply");
+    const dark = panel && whyMissing(panel.results, "supply");
+    if (dark) return dark;
     const table = tableOf(results);
-    if (!table) return whyNot(results, "flow");
+    if (!table) return whyMissing(results, "flow") ?? { reason: "it gives no water at any depth" };
     return {
       id,
       from: readyWord(results, "from"),
@@ -114,7 +106,7 @@ function wayOf(word: string): ChargeWay {
 /** A panel that charges the battery but whose sun cannot be worked out. */
 function darkPanel(input: ModelInput, battery: string): CardView | undefined {
   return (input.cards["panel"] ?? []).find(
-    ({ results }) => readyWord(results, "charges") === battery && results["charge_months"]?.state !== "ready",
+    ({ results }) => readyWord(results, "charges") === battery && !isReady(results["charge_months"]),
   );
 }
 
@@ -123,7 +115,8 @@ export const batteryPart =
   (id: string, results: Results): BatteryPart | Missing => {
     const word = readyWord(results, "charged");
     const dark = word === "mains" || word === "none" ? undefined : darkPanel(input, id);
-    if (dark) return whyNot(dark.results, "charge_months");
+    const missing = dark && whyMissing(dark.results, "charge_months");
+    if (missing) return missing;
     const months = readySeries<ChargeMonths>(results, "charge_by_month");
     const wholeToUsable = readyNumber(results, "depth_of_discharge");
     return {

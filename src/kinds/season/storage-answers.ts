@@ -2,7 +2,7 @@
 
 import type { Outcome, Outputs, Row } from "../../graph/types.ts";
 import type { SeasonAnswer } from "../../season/answer.ts";
-import type { SeasonPlan } from "../../season/plan.ts";
+import type { SeasonInput } from "../../season/input.ts";
 import { reliabilityOf } from "../../season/reliability-of-season.ts";
 import { isoDate } from "../../units/calendar.ts";
 import { output } from "../rows.ts";
@@ -71,7 +71,7 @@ function or(value: number | string | null, reason: string): Outcome {
 }
 
 /** Outcomes of these rows by quantity id. */
-export function storageOutputs(plan: SeasonPlan, answer: SeasonAnswer): Outputs {
+export function storageOutputs(plan: SeasonInput, answer: SeasonAnswer): Outputs {
   const { totals, noFailure } = answer;
   const reliability = reliabilityOf(answer, { start: plan.start, end: plan.end });
   const outlasts =

@@ -1,11 +1,11 @@
 // The coming week and a chosen season's calendar: what is known of today goes in, each bed's days come out.
 
+import { numberOf, recordOf, wordOrNull } from "../../graph/readers.ts";
 import type { CardView, Model, ModelInput, Outcome, Outputs, Row } from "../../graph/types.ts";
 import { type SeasonCalendar, seasonCalendar } from "../../season/bed-calendar.ts";
-import type { LeftOut, SeasonPlan } from "../../season/plan.ts";
+import type { LeftOut, SeasonInput } from "../../season/input.ts";
 import { type BedWeek, type WeekAnswer, type WeekGiven, weekPlan } from "../../season/week-plan.ts";
 import { isoDate, parseIsoDate } from "../../units/calendar.ts";
-import { numberOf, recordOf, wordOrNull } from "../inputs.ts";
 import { choice, DEFINITION, given, output } from "../rows.ts";
 
 const DAYS = 7;
@@ -75,7 +75,7 @@ function failedRows(leftOut: readonly LeftOut[], row: string): Record<string, Ou
   );
 }
 
-function weekOutputs(plan: SeasonPlan, answer: WeekAnswer): Outputs {
+function weekOutputs(plan: SeasonInput, answer: WeekAnswer): Outputs {
   const rows: Record<string, Outcome> = failedRows(plan.leftOut, "week");
   for (const { days: _days, ...bed } of answer.beds) {
     const week: WeekOfBed = { ...bed, today: isoDate(answer.first) };
@@ -97,7 +97,7 @@ export const week: Model = {
   heavy: true,
   outputs: "by quantity id",
   run: (input) => {
-    const plan = input.values["plan"] as SeasonPlan;
+    const plan = input.values["plan"] as SeasonInput;
     const answer = weekPlan(plan, recordOf(input), input.values["week_given"] as WeekGiven);
     if (!("failed" in answer)) return weekOutputs(plan, answer);
     const failed = { failed: answer.failed };
@@ -124,7 +124,7 @@ export type CalendarDay = {
 
 export type CalendarOfBed = { readonly year: number; readonly days: readonly CalendarDay[] };
 
-function calendarOutputs(plan: SeasonPlan, calendar: SeasonCalendar): Outputs {
+function calendarOutputs(plan: SeasonInput, calendar: SeasonCalendar): Outputs {
   const rows: Record<string, Outcome> = failedRows(plan.leftOut, "calendar");
   for (const { id, days } of calendar.beds) {
     const shown: CalendarOfBed = {
@@ -153,7 +153,7 @@ export const calendar: Model = {
   heavy: true,
   outputs: "by quantity id",
   run: (input) => {
-    const plan = input.values["plan"] as SeasonPlan;
+    const plan = input.values["plan"] as SeasonInput;
     const answer = seasonCalendar(plan, recordOf(input), numberOf(input, "look_at_year"));
     if (!("failed" in answer)) return calendarOutputs(plan, answer);
     return {

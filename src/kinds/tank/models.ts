@@ -1,9 +1,10 @@
 // What a tank works out from its shape, its outlet and what draws from it.
 
+import { outcomes } from "../../graph/outcomes.ts";
+import { numberOf, numberOrNull, wordOf } from "../../graph/readers.ts";
 import type { Model, ModelInput, Outputs } from "../../graph/types.ts";
 import { surfaceAt, type Vessel, volumeAt } from "../../physics/vessel.ts";
 import { toSi } from "../../units/unit.ts";
-import { numberOf, numberOrNull, outcomes, wordOf } from "../inputs.ts";
 import { LISTED } from "./usual-tanks.ts";
 
 export const SHAPES = {

@@ -1,7 +1,7 @@
 // Where the overflow of each tank ends: on the ground, in another tank, or round in a circle.
 
+import { readyWord } from "../../graph/readers.ts";
 import type { Model, ModelInput, Outcome } from "../../graph/types.ts";
-import { readyWord } from "../bed/bed-part.ts";
 
 export const OVERFLOW_ENDS = [
   { word: "ground", label: "on the ground" },

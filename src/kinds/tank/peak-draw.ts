@@ -1,11 +1,10 @@
 // Which beds each tank serves, directly or through lines, and how many peak days its water lasts them.
 
-import type { CardView, ModelInput, Outcome, Outputs, Result } from "../../graph/types.ts";
+import { causeOf, numberIn, numberOrNull, readyList, readyWord, wordOrNull } from "../../graph/readers.ts";
+import type { CardView, ModelInput, Outcome, Outputs } from "../../graph/types.ts";
 import { OPEN_WATER_COEFFICIENT } from "../../physics/open-water.ts";
 import { isoDate, parseIsoDate } from "../../units/calendar.ts";
 import { DAY } from "../../units/constants.ts";
-import { readyList, readyWord } from "../bed/bed-part.ts";
-import { causeOf, numberOrNull, wordOrNull } from "../inputs.ts";
 
 /** Rows read of every card for this. */
 export const SERVES_ROWS: Readonly<Record<string, readonly string[]>> = {
@@ -63,9 +62,6 @@ function bedsBehind(network: Network, tank: string): readonly CardView[] {
   return [...beds.values()].sort((a, b) => (a.id < b.id ? -1 : 1));
 }
 
-const numeric = (result: Result | undefined): number | null =>
-  result?.state === "ready" && typeof result.value === "number" ? result.value : null;
-
 type Sum = { readonly need: number } | { readonly failed: string; readonly cause: string };
 
 /** What the beds need on a peak day [m3]; a bed without a need is left out, one that failed fails it. */
@@ -75,19 +71,19 @@ function needOf(beds: readonly CardView[]): Sum {
     const result = bed.results["peak_day_need"];
     const cause = causeOf(result);
     if (cause !== null) return { failed: `What ${bed.title} needs is not known.`, cause };
-    need += numeric(result) ?? 0;
+    need += numberIn(result) ?? 0;
   }
   return { need };
 }
 
 function lossesOf(tank: CardView, peakEto: number | null): number {
-  const open = numeric(tank.results["open_surface"]) ?? 0;
-  return (numeric(tank.results["leak"]) ?? 0) * DAY + open * OPEN_WATER_COEFFICIENT * (peakEto ?? 0);
+  const open = numberIn(tank.results["open_surface"]) ?? 0;
+  return (numberIn(tank.results["leak"]) ?? 0) * DAY + open * OPEN_WATER_COEFFICIENT * (peakEto ?? 0);
 }
 
 function lastsUntil(input: ModelInput, tank: CardView, draw: number, reachable: number): Outcome {
   const today = parseIsoDate(wordOrNull(input, "site.today") ?? "");
-  const water = numeric(tank.results["water_today"]);
+  const water = numberIn(tank.results["water_today"]);
   if (today === null) return { none: "no day given for today" };
   if (water === null) return { none: "not dipped" };
   const vessel = tank.results["vessel"];
@@ -107,7 +103,7 @@ function tankOutputs(
   const every = (outcome: Outcome): Outputs =>
     Object.fromEntries(ROWS.map((row) => [`${tank.id}.${row}`, outcome]));
   if (beds.length === 0) return every({ none: "serves no bed" });
-  const reachable = numeric(tank.results["reachable"]);
+  const reachable = numberIn(tank.results["reachable"]);
   if (reachable === null) return every({ failed: "What of its water can be reached is not known." });
   const sum = needOf(beds);
   if ("failed" in sum) return every(sum);
@@ -133,7 +129,7 @@ export function serves(input: ModelInput): Outputs {
     Object.assign(outputs, tankOutputs(input, tank, beds, peakEto));
     for (const bed of beds) served.set(bed.id, bed);
     if (beds.length === 0) continue;
-    reachable += numeric(tank.results["reachable"]) ?? 0;
+    reachable += numberIn(tank.results["reachable"]) ?? 0;
     losses += lossesOf(tank, peakEto);
   }
   const sum = needOf([...served.values()].sort((a, b) => (a.id < b.id ? -1 : 1)));

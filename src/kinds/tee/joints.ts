@@ -1,11 +1,10 @@
 // Joints of lines without storage: the height to which water would stand there, worked out for all of them together.
 
-import type { CardView, Model, ModelInput, Outcome, Outputs, Result } from "../../graph/types.ts";
+import { numberIn, numberOf, readyNumber, readyWord } from "../../graph/readers.ts";
+import type { CardView, Model, ModelInput, Outcome, Outputs } from "../../graph/types.ts";
 import type { GravityLine } from "../../physics/gravity-line.ts";
 import { type TeeBranch, teeFlows } from "../../physics/tee.ts";
 import { levelAt, type Vessel } from "../../physics/vessel.ts";
-import { readyNumber, readyWord } from "../bed/bed-part.ts";
-import { numberOf } from "../inputs.ts";
 import type { Feed } from "../line/hose.ts";
 
 /** Joints that lead to each other are settled in turn until no height moves by more than this [m]. */
@@ -16,9 +15,6 @@ const HOSE_ROWS = ["length", "bore", "roughness", "all_k"];
 const END_ROWS = ["from", "to", "start_height", "end_height", "source_water", "runs_from"];
 
 type Results = CardView["results"];
-
-const numeric = (result: Result | undefined): number | null =>
-  result?.state === "ready" && typeof result.value === "number" ? result.value : null;
 
 function problemOf(line: CardView): string | null {
   for (const result of Object.values(line.results))
@@ -80,7 +76,7 @@ function lowestEnd(input: ModelInput, tee: string, seen: readonly string[] = [])
   const lows = leavingFrom(input, tee).flatMap(({ results }) => {
     const to = readyWord(results, "to");
     if (seen.includes(to)) return [];
-    const further = lowestEnd(input, to, [...seen, tee]) ?? numeric(results["end_height"]);
+    const further = lowestEnd(input, to, [...seen, tee]) ?? numberIn(results["end_height"]);
     return further === null ? [] : [further];
   });
   return lows.length > 0 ? Math.min(...lows) : null;

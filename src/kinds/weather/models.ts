@@ -1,14 +1,15 @@
 // Which record is used, what it says of its years, and how fast things dry.
 
 import panTable from "../../../shared/pans.json";
+import { all, outcomes } from "../../graph/outcomes.ts";
+import { numberOf, recordOf, wordOf, wordOrNull } from "../../graph/readers.ts";
 import type { Model, ModelInput, Outputs } from "../../graph/types.ts";
 import type { DailyRecord } from "../../rainfall/record.ts";
 import { recordSummary } from "../../rainfall/statistics.ts";
 import { dailyEto } from "../../season/daily-eto.ts";
-import type { EtoChoice } from "../../season/plan.ts";
+import type { EtoChoice } from "../../season/input.ts";
 import { meanYearlyEto, peakDayEto } from "../../season/weather-years.ts";
 import { isoDate } from "../../units/calendar.ts";
-import { all, numberOf, outcomes, recordOf, wordOf, wordOrNull } from "../inputs.ts";
 
 /** Normals of no real place: a mild, rather dry summer. Marked as made up wherever they are used. */
 export const USUAL_RAIN = [70, 55, 60, 50, 55, 50, 35, 35, 50, 70, 80, 80];

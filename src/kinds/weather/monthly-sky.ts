@@ -1,12 +1,13 @@
 // Sunshine and warmth of each month from the daily record, on days with rain and days without.
 
 import panels from "../../../shared/panels.json";
+import { outcomes } from "../../graph/outcomes.ts";
+import { numberOf, recordOf } from "../../graph/readers.ts";
 import type { Model, ModelInput } from "../../graph/types.ts";
 import { drySunWetSun, WET_DAY } from "../../physics/sky-radiation.ts";
 import { clearSkyRadiation, extraterrestrialRadiation, solarFromTemperature } from "../../physics/sun.ts";
 import type { DailyRecord } from "../../rainfall/record.ts";
 import { calendarDate, dayOfYear } from "../../units/calendar.ts";
-import { numberOf, outcomes, recordOf } from "../inputs.ts";
 
 /** Hargreaves' coefficient away from the sea [K^-0.5]: FAO-56 Eq. 50. */
 const INLAND = 0.16;

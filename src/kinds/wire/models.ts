@@ -3,11 +3,12 @@
 import ampacities from "../../../shared/ampacities.json";
 import fuses from "../../../shared/fuses.json";
 import gauges from "../../../shared/wire-gauges.json";
+import { all, outcomes } from "../../graph/outcomes.ts";
+import { numberOf, numberOrNull, wordOf, wordOrNull } from "../../graph/readers.ts";
 import type { Model, ModelInput, Outputs } from "../../graph/types.ts";
 import { type AmpacityRow, ampacity, circuitResistance, thinnestForDrop } from "../../physics/copper-wire.ts";
 import { type FuseFault, fuseChoice, fuseDistanceLimit, fuseFaults } from "../../physics/fuse.ts";
 import { toSi } from "../../units/unit.ts";
-import { all, numberOf, numberOrNull, outcomes, wordOf, wordOrNull } from "../inputs.ts";
 import { si } from "../tabled.ts";
 
 /** Every wire of the table, in SI. */

@@ -1,6 +1,7 @@
 // Under the drawing: what the waterings of the day that it shows lacked, bed by bed.
 
 import { createMemo, For, Show } from "solid-js";
+import { valueIn } from "../../graph/readers.ts";
 import { dayNote } from "../../kinds/bed/day-words.ts";
 import type { DayNotes as Notes } from "../../kinds/season/outputs.ts";
 import { showQuantity } from "../../units/show.ts";
@@ -13,7 +14,7 @@ const SAID_FIGURES = 2;
 function readyOf(sheet: Sheet, id: string): unknown {
   const result = sheet.result(id);
   if (result?.state === "pending") return result.last;
-  return result?.state === "ready" ? result.value : null;
+  return valueIn(result);
 }
 
 function sentences(sheet: Sheet, day: number): readonly string[] {

@@ -2,6 +2,7 @@
 
 import { createMemo, For, Show } from "solid-js";
 import type { Card } from "../../document/worksheet.ts";
+import { shownIn } from "../../graph/readers.ts";
 import type { ThroughYear as Year } from "../../kinds/bed/year.ts";
 import { neediest, yearChart, yearTable } from "../../scene/year-curve.ts";
 import { showNumber, showQuantity, unitFor } from "../../units/show.ts";
@@ -100,7 +101,7 @@ export function ThroughYear(props: { readonly card: Card; readonly row: string }
   const sheet = useSheet();
   const year = createMemo((): Year | null => {
     const result = sheet.result(`${props.card.id}.${props.row}`);
-    const value = result?.state === "ready" ? result.value : result?.state === "pending" ? result.last : null;
+    const value = shownIn(result);
     return value as Year | null;
   });
   const words = (held: Year): string => {

@@ -1,6 +1,7 @@
 // The day that the drawing shows: today, or a day of the record that is chosen, or that a year plays through.
 
 import { type Accessor, createMemo, createSignal, onCleanup } from "solid-js";
+import { wordIn } from "../../graph/readers.ts";
 import { yearsOf, yearWindow } from "../../scene/stored-water.ts";
 import { calendarDate, dayInYear, dayNumber } from "../../units/calendar.ts";
 import type { Sheet } from "../sheet.ts";
@@ -25,7 +26,7 @@ export type DayPlayer = {
 
 function wordOf(sheet: Sheet, id: string): string | null {
   const result = sheet.result(id);
-  return result?.state === "ready" && typeof result.value === "string" ? result.value : null;
+  return wordIn(result) || null;
 }
 
 /** The middle of the season in a year. */

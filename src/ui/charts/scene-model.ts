@@ -1,10 +1,11 @@
 // What the drawing shows now: the place out of the results, its layout, the water of the day, and the same in words.
 
 import { type Accessor, createMemo, createSignal } from "solid-js";
+import { shownIn } from "../../graph/readers.ts";
 import { type Water, waterOf } from "../../scene/day-water.ts";
 import { type DrawnPart, type Layout, layoutPlace } from "../../scene/layout.ts";
 import type { Place } from "../../scene/place.ts";
-import { type Asked, readPlace } from "../../scene/read-place.ts";
+import { readPlace, type SceneInput } from "../../scene/read-place.ts";
 import { type Spoken, spoken } from "../../scene/spoken.ts";
 import type { Sheet } from "../sheet.ts";
 
@@ -22,7 +23,7 @@ export type SceneModel = {
 
 function seriesOf(sheet: Sheet, id: string): Float64Array | null {
   const result = sheet.result(`${id}.stored`);
-  const value = result?.state === "ready" ? result.value : result?.state === "pending" ? result.last : null;
+  const value = shownIn(result);
   return value instanceof Float64Array ? value : null;
 }
 
@@ -32,7 +33,8 @@ function seriesOf(sheet: Sheet, id: string): Float64Array | null {
  */
 export function createScene(sheet: Sheet, day: Accessor<number | null>, width: Accessor<number>): SceneModel {
   const [scale, setScale] = createSignal<number | null>(null);
-  const asked = createMemo<Asked>(() => ({
+  const asked = createMemo<SceneInput>(() => ({
+    kinds: sheet.kinds,
     cards: sheet.worksheet().cards,
     result: sheet.result,
     shown: sheet.shown,

@@ -1,0 +1,216 @@
+// From the rows of a card's kind to the work of its nodes: what each reads, and how it is answered.
+
+import {
+  addNode,
+  type CardPlan,
+  entryAt,
+  kindNamed,
+  linkedIds,
+  missingCard,
+  type Plan,
+  rowNamed,
+  targetOf,
+} from "./card-plans.ts";
+import { isGiven } from "./entries.ts";
+import { formulaWork, isWrong, stepOf, userWork, type Wrong } from "./formula-work.ts";
+import { resolveName } from "./names.ts";
+import { type GraphNode, type Source, type Step, type SurveyedCard, twinId, type Work } from "./nodes.ts";
+import { failed, none } from "./problems.ts";
+import { isMeasurable } from "./rows.ts";
+import type { GatherRow, LinkGiven, Model, NumberGiven, OutputRow, Result, Row } from "./types.ts";
+
+const fixed = (result: Result): Work => ({ kind: "fixed", result });
+
+/** The name under which a model's answer stands among the nodes; no quantity can be called that. */
+function modelId(card: string, model: string): string {
+  return `${card}.${model}()`;
+}
+
+function shellOf(plan: Plan, owner: CardPlan, row: Row): void {
+  const { card, at, kind, doubled } = owner;
+  const id = `${card.id}.${row.name}`;
+  const node = addNode(plan, id, "quantity", { card: card.id, cardAt: at, kind, row });
+  if (doubled) {
+    node.work = fixed(failed("duplicate_id", id, `Several cards are called ${card.id}.`));
+    return;
+  }
+  const entry = entryAt(card.measured, row.name);
+  if (!entry || entry.value === null || entry.value === undefined) return;
+  if (isMeasurable(row)) {
+    node.work = { kind: "measured", row };
+    addNode(plan, twinId(id), "twin", { card: card.id, cardAt: at, kind, row });
+  } else
+    plan.problems.push({
+      code: "bad_value",
+      at: id,
+      text: `${row.label} cannot be measured; what was entered is left aside.`,
+    });
+}
+
+/** Nodes of a card, still without their work, so that every name can be found. */
+export function addShells(plan: Plan, owner: CardPlan): void {
+  for (const row of owner.kind.rows) shellOf(plan, owner, row);
+  if (owner.doubled) return;
+  for (const model of owner.kind.models) {
+    const place = { card: owner.card.id, cardAt: owner.at, kind: owner.kind, row: null };
+    addNode(plan, modelId(owner.card.id, model.name), "model", place);
+  }
+}
+
+function linkResult(plan: Plan, owner: CardPlan, row: LinkGiven, id: string): Result {
+  const ids = linkedIds(owner.card, row);
+  if (ids.length === 0) return none(row.absent, id);
+  if (!row.many && ids.length > 1)
+    return failed("bad_value", id, `${row.label}: only one card can stand here.`);
+  for (const target of ids) {
+    const found = targetOf(plan, row, target);
+    if ("code" in found) return failed(found.code, id, found.text);
+  }
+  return { state: "ready", value: row.many ? ids : (ids[0] ?? null), origin: "given" };
+}
+
+function numberWork(plan: Plan, owner: CardPlan, row: NumberGiven, id: string): Work {
+  const place = row.stored === "card" ? "card" : "givens";
+  if (isGiven(row, storedEntry(owner, row))) return { kind: "entry", row, place };
+  const usual = row.default;
+  if (usual && "formula" in usual) return formulaWork(plan, owner, id, usual.formula, []);
+  if (!usual || !("by" in usual)) return { kind: "entry", row, place };
+  const choice = plan.nodes.get(`${owner.card.id}.${usual.by}`);
+  return choice
+    ? { kind: "pick", row, choice }
+    : fixed(failed("formula", id, `There is no choice ${usual.by}.`));
+}
+
+function storedEntry({ card }: CardPlan, row: NumberGiven) {
+  if (row.stored !== "card") return entryAt(card.givens, row.name);
+  if (row.name === "price") return card.price;
+  return row.name === "life" ? card.life : undefined;
+}
+
+function outputWork(plan: Plan, owner: CardPlan, row: OutputRow, id: string): Work {
+  const [head = "", rest] = row.of.split(".");
+  const kind = rest === undefined ? owner.kind : kindNamed(plan.kinds, head);
+  const model = kind?.models.find(({ name }) => name === (rest ?? head));
+  if (!kind || !model) return fixed(failed("formula", id, `There is no model ${row.of}.`));
+  const card = rest === undefined ? owner.card.id : head;
+  const node = plan.nodes.get(modelId(card, model.name));
+  if (!node) {
+    const doubled = plan.byId.get(card)?.doubled;
+    return fixed(
+      doubled ? failed("duplicate_id", id, `Several cards are called ${card}.`) : missingAt(kind, id),
+    );
+  }
+  const key = model.outputs === "by quantity id" ? id : row.name;
+  const relations = relationsOf(plan, owner, row);
+  return isWrong(relations)
+    ? fixed(failed("formula", id, relations.wrong))
+    : { kind: "output", model: node, key, relations };
+}
+
+function relationsOf(plan: Plan, owner: CardPlan, row: OutputRow): readonly Step[] | Wrong {
+  const steps: Step[] = [];
+  for (const text of row.relations ?? []) {
+    const step = stepOf(plan, text, (name) => resolveName(plan, owner, name));
+    if (isWrong(step)) return step;
+    steps.push(step);
+  }
+  return steps;
+}
+
+function missingAt(kind: Parameters<typeof missingCard>[0], id: string): Result {
+  const { code, text } = missingCard(kind, id);
+  return failed(code, id, text);
+}
+
+function gatherWork(plan: Plan, owner: CardPlan, row: GatherRow, id: string): Work {
+  const kind = kindNamed(plan.kinds, row.kind);
+  const by = kind && rowNamed(kind, row.by);
+  if (!kind || by?.row !== "link" || (row.take !== "id" && !rowNamed(kind, row.take))) {
+    return fixed(failed("formula", id, `There is no ${row.kind}.${row.by} or no ${row.take} to gather.`));
+  }
+  const parts = by.kinds.includes(owner.kind.kind)
+    ? plan.cards
+        .filter((part) => part.kind === kind && linkedIds(part.card, by).includes(owner.card.id))
+        .map(({ card, at }) => ({
+          card: card.id,
+          cardAt: at,
+          node: row.take === "id" ? null : (plan.nodes.get(`${card.id}.${row.take}`) ?? null),
+        }))
+    : [];
+  return { kind: "gather", how: row.how, parts };
+}
+
+function workOf(plan: Plan, owner: CardPlan, row: Row, id: string): Work {
+  switch (row.row) {
+    case "link":
+      return fixed(linkResult(plan, owner, row, id));
+    case "given":
+      return numberWork(plan, owner, row, id);
+    case "formula":
+      return formulaWork(plan, owner, id, row.formula, row.none ?? []);
+    case "user_formula":
+      return userWork(plan, owner, row, id);
+    case "output":
+      return outputWork(plan, owner, row, id);
+    case "gather":
+      return gatherWork(plan, owner, row, id);
+    default:
+      return { kind: "entry", row, place: "givens" };
+  }
+}
+
+function surveyedCards(plan: Plan, model: Model): readonly SurveyedCard[] | Wrong {
+  const surveyed: SurveyedCard[] = [];
+  for (const kind of Object.keys(model.surveys ?? {}).sort()) {
+    for (const owner of plan.cards) {
+      if (owner.kind.kind !== kind || owner.doubled) continue;
+      const sources = allSources(plan, owner, model.surveys?.[kind] ?? []);
+      if (isWrong(sources)) return sources;
+      surveyed.push({ id: owner.card.id, kind, cardAt: owner.at, sources });
+    }
+  }
+  return surveyed;
+}
+
+function allSources(plan: Plan, owner: CardPlan, names: readonly string[]): readonly Source[] | Wrong {
+  const sources: Source[] = [];
+  for (const name of names) {
+    const resolved = resolveName(plan, owner, name);
+    if ("wrong" in resolved) return resolved;
+    sources.push(resolved.source);
+  }
+  return sources;
+}
+
+function modelWork(plan: Plan, owner: CardPlan, model: Model, id: string): Work {
+  const takes = allSources(plan, owner, model.takes);
+  const records = allSources(plan, owner, model.record === undefined ? [] : [model.record]);
+  const surveyed = surveyedCards(plan, model);
+  const wrongAt = (part: Wrong): Work => fixed(failed("formula", id, part.wrong));
+  if (isWrong(takes)) return wrongAt(takes);
+  if (isWrong(records)) return wrongAt(records);
+  if (isWrong(surveyed)) return wrongAt(surveyed);
+  return {
+    kind: "model",
+    name: `${owner.card.id}.${model.name}`,
+    model,
+    takes,
+    record: records[0] ?? null,
+    surveyed,
+  };
+}
+
+/** Gives every node of a card its work. */
+export function addNodeWork(plan: Plan, owner: CardPlan): void {
+  if (owner.doubled) return;
+  for (const row of owner.kind.rows) {
+    const id = `${owner.card.id}.${row.name}`;
+    const node: GraphNode | undefined = plan.nodes.get(twinId(id)) ?? plan.nodes.get(id);
+    if (node) node.work = workOf(plan, owner, row, id);
+  }
+  for (const model of owner.kind.models) {
+    const id = modelId(owner.card.id, model.name);
+    const node = plan.nodes.get(id);
+    if (node) node.work = modelWork(plan, owner, model, id);
+  }
+}

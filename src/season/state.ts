@@ -1,0 +1,234 @@
+// Everything one run holds, put together once from the input and the record; the days then change it in place.
+
+import type { Network } from "../network/network.ts";
+import { feedersOf, fillersOf } from "../network/water.ts";
+import { WET_DAY } from "../physics/sky-radiation.ts";
+import type { DailyRecord } from "../rainfall/record.ts";
+import { calendarDate } from "../units/calendar.ts";
+import { type Ledger, newLedger } from "./account.ts";
+import { type Batteries, readyBatteries } from "./batteries.ts";
+import { type Bed, type KnownBeds, readyBeds } from "./beds.ts";
+import type { DayLog } from "./day-log.ts";
+import { type DueDraw, readyDraws } from "./draws.ts";
+import { BOUNDS, type LeftOut, type SeasonInput } from "./input.ts";
+import { type Pipes, readyPipes } from "./pipes.ts";
+import { dailyCatch } from "./roof-catch.ts";
+import { type Sky, skyOf } from "./sky.ts";
+import { carried, pumped, pumpsOf, type Source } from "./sources.ts";
+import { dayOfSeason, type SeasonDates, type Span, slotsOf, wholeSeasons, wholeYears } from "./spans.ts";
+import { newTally, type Slots, type Tally } from "./tally.ts";
+import { readyTanks, type Tanks } from "./tanks.ts";
+
+export type SeasonState = {
+  readonly input: SeasonInput;
+  readonly record: DailyRecord;
+  readonly length: number;
+  readonly arriving: Float64Array;
+  readonly eto: Float64Array;
+  readonly seasons: readonly Span[];
+  readonly years: readonly Span[];
+  /** Day of the season counted from 1, 0 outside; places of each day's whole season and year; its month from 0. */
+  readonly dayInSeason: Int32Array;
+  readonly seasonSlots: Int32Array;
+  readonly yearSlots: Int32Array;
+  readonly months: Uint8Array;
+  /** 1 on days with so much rain that their sun is darker. */
+  readonly wet: Uint8Array;
+  readonly slots: Slots;
+  readonly tanks: Tanks;
+  readonly pipes: Pipes;
+  readonly beds: readonly Bed[];
+  readonly draws: readonly DueDraw[];
+  readonly sources: readonly Source[];
+  readonly batteries: Batteries;
+  /** Tanks whose water reaches each tank through lines, itself first; and those that fill it in any way. */
+  readonly feeders: readonly (readonly number[])[];
+  readonly spillers: readonly (readonly number[])[];
+  /** Roof water to each tank on each day [m3]; null where no roof drains to it. */
+  readonly roofWater: readonly (Float64Array | null)[];
+  /** Caught by each roof on each day [m3], in the input's order. */
+  readonly caught: readonly {
+    readonly id: string;
+    readonly volume: Float64Array;
+    readonly stored: boolean;
+  }[];
+  /** Spilled by each tank since the season began [m3]; and negative room asked for before rain under `use_first`. */
+  readonly spilledSince: Float64Array;
+  readonly leeway: Float64Array;
+  /** One person's time left today [s], and that of each pump. */
+  readonly hands: { left: number };
+  readonly pumpLeft: Float64Array;
+  readonly spill: readonly Tally[];
+  readonly passedOn: Float64Array;
+  readonly lineMoved: readonly Tally[];
+  /** Time each line ran after the watering on each day [s]. */
+  readonly lineRan: readonly Float64Array[];
+  readonly stored: readonly Float64Array[];
+  readonly storedTotal: Float64Array;
+  readonly shortDay: Uint8Array;
+  /** Unmet water of draws in the whole seasons by bound [m3]. */
+  readonly drawsUnmet: Float64Array;
+  readonly evaporated: Float64Array;
+  readonly leaked: Float64Array;
+  readonly ledger: Ledger;
+  readonly leftOut: LeftOut[];
+  /** Notes what happens to each bed day by day, where someone wants to read it; null: nobody does. */
+  log: DayLog | null;
+};
+
+const byId = <Part extends { readonly id: string }>(parts: readonly Part[]): readonly Part[] =>
+  [...parts].sort((a, b) => (a.id < b.id ? -1 : 1));
+
+/**
+ * A run ready for its first day.
+ *
+ * @param input the season's input; its parts are sorted by id, so that their order changes nothing [-]
+ * @param record the daily record, without a gap [-]
+ * @param eto reference evapotranspiration of each day [m]
+ * @param known what a longer record taught of beds; left out where this is the record [-]
+ * @returns the run [-]
+ * @throws DomainError for a part outside its relations
+ * @source definition
+ */
+export function readyState(
+  input: SeasonInput,
+  record: DailyRecord,
+  eto: Float64Array,
+  known?: KnownBeds,
+): SeasonState {
+  const leftOut: LeftOut[] = [...input.leftOut];
+  const sky = skyOf(record, eto, input.rainScale);
+  const length = eto.length;
+  const dates: SeasonDates = { start: input.start, end: input.end };
+  const days = daysOf(dates, record.firstDay, length);
+  const spans = { seasons: days.seasons.length, years: days.years.length };
+  const tanks = readyTanks(byId(input.tanks), leftOut);
+  const pipes = readyPipes(byId(input.lines), byId(input.tees), tanks, leftOut);
+  const feeders = placesOf(input.network, tanks, feedersOf);
+  const sources = readySources(input, tanks, spans, leftOut);
+  const named = new Map(sources.map((source) => [source.id, source]));
+  return {
+    input,
+    record,
+    length,
+    arriving: sky.arriving,
+    eto,
+    ...days,
+    wet: Uint8Array.from(record.rain, (rain) => (rain >= WET_DAY ? 1 : 0)),
+    tanks,
+    pipes,
+    beds: readyBeds(
+      input.beds,
+      {
+        sky,
+        dates,
+        dayInSeason: days.dayInSeason,
+        sources: named,
+        feeders,
+        ...spans,
+        ...(known ? { known } : {}),
+      },
+      leftOut,
+    ),
+    draws: readyDraws(byId(input.draws), tanks, spans, leftOut),
+    sources,
+    batteries: readyBatteries(byId(input.batteries), { ...spans, length }),
+    feeders,
+    spillers: placesOf(input.network, tanks, fillersOf),
+    ...roofsOf(input, tanks, sky),
+    leftOut,
+    ...scratch(input, tanks, pipes, spans, length),
+  };
+}
+
+/** For each tank the places of the tanks that the network names for it. */
+function placesOf(
+  network: Network,
+  tanks: Tanks,
+  ask: (network: Network, tank: string) => readonly string[],
+): readonly (readonly number[])[] {
+  return tanks.parts.map(({ id }) => ask(network, id).flatMap((other) => tanks.placeOf.get(other) ?? []));
+}
+
+function roofsOf(input: SeasonInput, tanks: Tanks, sky: Sky): Pick<SeasonState, "caught" | "roofWater"> {
+  const caught = byId(input.roofs).map((roof) => ({
+    id: roof.id,
+    volume: dailyCatch(roof, sky.arriving, sky.firstDay),
+    stored: tanks.placeOf.has(roof.drainsTo ?? ""),
+  }));
+  return { caught, roofWater: roofWaterOf(input, tanks, caught, sky.eto.length) };
+}
+
+type Spans = { readonly seasons: number; readonly years: number };
+
+function scratch(input: SeasonInput, tanks: Tanks, pipes: Pipes, spans: Spans, length: number) {
+  const perTank = () => new Float64Array(tanks.parts.length);
+  const tally = () => newTally(spans.seasons, spans.years);
+  return {
+    slots: { season: 0, year: 0 },
+    log: null,
+    spilledSince: perTank(),
+    leeway: perTank(),
+    hands: { left: 0 },
+    pumpLeft: new Float64Array(pumpsOf(input).length),
+    spill: tanks.parts.map(tally),
+    passedOn: perTank(),
+    lineMoved: pipes.parts.map(tally),
+    lineRan: pipes.parts.map(() => new Float64Array(length)),
+    stored: tanks.parts.map(() => new Float64Array(length)),
+    storedTotal: new Float64Array(length),
+    shortDay: new Uint8Array(length),
+    drawsUnmet: new Float64Array(BOUNDS.length),
+    evaporated: perTank(),
+    leaked: perTank(),
+    ledger: newLedger(),
+  };
+}
+
+function readySources(input: SeasonInput, tanks: Tanks, spans: Spans, leftOut: LeftOut[]): readonly Source[] {
+  const places = { pumps: pumpsOf(input), batteries: byId(input.batteries) };
+  const made = [
+    ...byId(input.deliveries).map((part) => ({ part, source: pumped(part, tanks, places, spans) })),
+    ...byId(input.carries).map((part) => ({ part, source: carried(part, tanks, spans) })),
+  ];
+  return made.flatMap(({ part, source }) => {
+    if (source) return [source];
+    leftOut.push({ id: part.id, reason: "the tank it draws from is not there" });
+    return [];
+  });
+}
+
+function roofWaterOf(
+  input: SeasonInput,
+  tanks: Tanks,
+  caught: SeasonState["caught"],
+  length: number,
+): readonly (Float64Array | null)[] {
+  const water: (Float64Array | null)[] = tanks.parts.map(() => null);
+  byId(input.roofs).forEach((roof, index) => {
+    const place = tanks.placeOf.get(roof.drainsTo ?? "");
+    const volume = caught[index]?.volume;
+    if (place === undefined || !volume) return;
+    const sum = water[place] ?? new Float64Array(length);
+    for (let day = 0; day < length; day++) sum[day] = (sum[day] as number) + (volume[day] as number);
+    water[place] = sum;
+  });
+  return water;
+}
+
+function daysOf(dates: SeasonDates, firstDay: number, length: number) {
+  const seasons = wholeSeasons(dates, firstDay, length);
+  const years = wholeYears(firstDay, length);
+  return {
+    seasons,
+    years,
+    dayInSeason: dayOfSeason(dates, firstDay, length),
+    seasonSlots: slotsOf(seasons, length),
+    yearSlots: slotsOf(years, length),
+    months: monthsOf(firstDay, length),
+  };
+}
+
+function monthsOf(firstDay: number, length: number): Uint8Array {
+  return Uint8Array.from({ length }, (_, day) => calendarDate(firstDay + day).month - 1);
+}

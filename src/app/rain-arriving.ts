@@ -1,7 +1,7 @@
 // A record that is on its way in: joined and filled as asked, and what the page shows of it before it is taken.
 
 import { FILLED, fillGaps, type GapFilling } from "../rainfall/fill-gaps.ts";
-import { factsOf, fewYearsFact } from "../rainfall/import-facts.ts";
+import { DRIER, factsOf, fewYearsFact } from "../rainfall/import-facts.ts";
 import type { Choices, ImportReport, ImportResult, Question } from "../rainfall/import-result.ts";
 import { joinRecords } from "../rainfall/join-records.ts";
 import type { GaugeResult } from "../rainfall/own-gauge.ts";
@@ -156,11 +156,6 @@ export function fromGauge(
     taken: [],
   };
 }
-
-const DRIER = [
-  { name: "With a quarter less rain", share: 0.75 },
-  { name: "With half less rain", share: 0.5 },
-] as const;
 
 function toldOf(record: DailyRecord, options: ShowOptions): RainTold | null {
   const figures = rainFigures(record);

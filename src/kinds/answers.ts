@@ -2,6 +2,7 @@
 
 import { numberIn, wordIn } from "../graph/readers.ts";
 import type { Result } from "../graph/types.ts";
+import { driestYearWords, inOneYear } from "./few-years.ts";
 
 export type Tone = "water" | "power" | "growth" | "trouble";
 
@@ -85,19 +86,24 @@ function powerUnknown(asked: Asked): Sentence | null {
   return { id: "power_unknown", lead: false, watch: "season.unmetered", pieces };
 }
 
+/** Whether the record holds one whole year: it has a usual one, and none that is driest. */
+const isOneYear = (asked: Asked): boolean => number(asked, "weather.whole_years") === 1;
+
 function driest(asked: Asked): readonly Piece[] {
+  if (isOneYear(asked)) return inOneYear(number(asked, "season.days_short"), leftOut(asked));
   const short = number(asked, "season.driest_year_days_short");
   const why = reasonOf(asked.result("season.driest_year_days_short"));
   if (why) return [];
   const year: Piece = value("weather.driest_year", "water");
+  const opening = driestYearWords(number(asked, "weather.whole_years"));
   const usual = number(asked, "season.days_short") ?? 0;
   if (short === 0 && usual > 0) {
-    return [" In the driest year on record, ", year, ", no bed went short, but in others some did."];
+    return [opening, year, ", no bed went short, but in others some did."];
   }
   const which = leftOut(asked) > 0 ? "none of the beds that could be worked out" : "no bed";
-  if (short === 0) return [" In the driest year on record, ", year, `, ${which} went short.`];
+  if (short === 0) return [opening, year, `, ${which} went short.`];
   return [
-    " In the driest year on record, ",
+    opening,
     year,
     ", beds went short on ",
     value("season.driest_year_days_short", "trouble"),
@@ -111,7 +117,7 @@ function driest(asked: Asked): readonly Piece[] {
 function shortFirst(asked: Asked): readonly Piece[] {
   if (word(asked, "season.short_first") === "") return [];
   return [
-    " In the driest year ",
+    isOneYear(asked) ? " In this one year " : " In the driest year ",
     value("season.short_first", "growth"),
     " was short first, from ",
     value("season.short_first_day", "trouble"),

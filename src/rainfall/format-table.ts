@@ -58,8 +58,7 @@ function openColumns(
 }
 
 /** The unit that a column's own header tells. */
-const unitIn = (table: Table, column: number) =>
-  table.named ? rainUnitOf(table.cells[column] ?? "") : null;
+const unitIn = (table: Table, column: number) => (table.named ? rainUnitOf(table.cells[column] ?? "") : null);
 
 function readTable(head: Head, table: Table): FormatReader | null {
   const { cells } = table;

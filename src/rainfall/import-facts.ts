@@ -72,9 +72,18 @@ export function figureFacts(figures: RainFigures, shown: (metres: number) => str
 /** Beyond this many whole years a record is no longer one of few; common practice, no source. */
 const FEW_YEARS = 5;
 
+/** Whether a record of so many whole years is one of few. */
+export const isFew = (wholeYears: number): boolean => wholeYears < FEW_YEARS;
+
+/** The drier versions that stand beside a record of few years. */
+export const DRIER = [
+  { name: "With a quarter less rain", share: 0.75 },
+  { name: "With half less rain", share: 0.5 },
+] as const;
+
 /** What a record of few years cannot tell, or empty. */
 export function fewYearsFact(wholeYears: number): string {
-  if (wholeYears >= FEW_YEARS) return "";
+  if (!isFew(wholeYears)) return "";
   const span = wholeYears <= 1 ? "One year" : `${wholeYears} years`;
   return `${span} cannot tell how dry it gets: look at the same record with a quarter and with half less rain too.`;
 }

@@ -70,6 +70,15 @@ export const weather: Kind = {
       { minor: true },
     ),
     output(
+      "whole_years",
+      "Whole years",
+      "years_of_record",
+      "count",
+      "Calendar years of the record without a missing day: yearly rain is told from them.",
+      RECORD,
+      { minor: true },
+    ),
+    output(
       "mean_yearly_rain",
       "Rain in a usual year",
       "years_of_record",

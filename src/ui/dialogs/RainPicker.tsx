@@ -3,7 +3,7 @@
 import { createSignal, For, Match, Show, Switch } from "solid-js";
 import { useSheet } from "../sheet.ts";
 import { PreviewView } from "./RainPreview.tsx";
-import { TakeBar } from "./RainReadings.tsx";
+import { DrierSeasons, TakeBar } from "./RainReadings.tsx";
 import type { RainQuestion } from "./rain-import.ts";
 
 function Pick() {
@@ -152,7 +152,11 @@ export function RainPicker() {
           )}
         </Match>
       </Switch>
+      <DrierSeasons years={sheet.drier()} />
       <Pick />
+      <p class="help">
+        A national weather service, an airport or a neighbor's gauge has daily rain to bring in.
+      </p>
       <OwnGauge />
       <Show when={hasOwn()}>
         <p class="options">

@@ -1,7 +1,7 @@
 // The readings that a file allows, side by side with the yearly rain of each; and the figure that betrays a mistake.
 
 import { createUniqueId, For, type JSX, Show } from "solid-js";
-import type { RainOpen, RainTold } from "./rain-import.ts";
+import type { DrierYears, RainOpen, RainTold } from "./rain-import.ts";
 
 /** One open reading: the likeliest is chosen beforehand, any other is one touch away. */
 export function OpenReading(props: { readonly open: RainOpen; readonly onChoose: (value: string) => void }) {
@@ -53,6 +53,29 @@ export function Drier(props: { readonly told: RainTold }) {
             {({ name, yearly }) => (
               <li>
                 {name}: <strong>{yearly}</strong> a year
+              </li>
+            )}
+          </For>
+        </ul>
+      </section>
+    </Show>
+  );
+}
+
+/** The season of the record in use with less rain. */
+export function DrierSeasons(props: { readonly years: DrierYears }) {
+  return (
+    <Show when={props.years.length > 0}>
+      <section class="drier" aria-label="The same record with less rain">
+        <h3>The same record with less rain</h3>
+        <ul>
+          <For each={props.years}>
+            {({ name, rain, daysShort, shareMet }) => (
+              <li>
+                {name}
+                {rain ? `, ${rain} a year` : ""}
+                {daysShort ? `: ${daysShort} days short` : ""}
+                {shareMet ? `, ${shareMet} of what the beds would use` : ""}
               </li>
             )}
           </For>

@@ -47,6 +47,14 @@ export type RainTold = {
   readonly drier: readonly { readonly name: string; readonly yearly: string }[];
 };
 
+/** A record of few years with less rain: how its season would go, as shown. */
+export type DrierYears = readonly {
+  readonly name: string;
+  readonly rain: string;
+  readonly daysShort: string;
+  readonly shareMet: string;
+}[];
+
 export type RainPreview = {
   readonly title: string;
   /** Why the last answer was not taken, or empty. */

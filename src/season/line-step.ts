@@ -4,8 +4,6 @@ import type { LinePart } from "./input.ts";
 import { gapOf } from "./pipe-flow.ts";
 import type { Pipes } from "./pipes.ts";
 
-/** Share of its head that a line's exponent is read over. */
-const PROBE = 0.9;
 /** Below this change of the head in a step its exponent moves the amount by less than 0.1 % [-]. */
 const LITTLE = 0.004;
 const TURBULENT = 0.55;
@@ -87,8 +85,7 @@ export function readDecline(pipes: Pipes, i: number, time: number): void {
 function exponentOf(pipes: Pipes, i: number, head: number): number {
   const table = pipes.tables[i];
   if (!table) return TURBULENT;
-  const ratio = table.flowAt(head * PROBE) / table.flowAt(head);
-  return Math.min(1, Math.max(0.4, Math.log(ratio) / Math.log(PROBE)));
+  return Math.min(1, Math.max(0.4, table.powerAt(head)));
 }
 
 /**

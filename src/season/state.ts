@@ -1,5 +1,7 @@
 // Everything one run holds, put together once from the input and the record; the days then change it in place.
 
+import type { Network } from "../network/network.ts";
+import { feedersOf, fillersOf } from "../network/water.ts";
 import { WET_DAY } from "../physics/sky-radiation.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { type Ledger, newLedger } from "./account.ts";
@@ -7,7 +9,6 @@ import { type Batteries, readyBatteries } from "./batteries.ts";
 import { type Bed, type KnownBeds, readyBeds } from "./beds.ts";
 import type { DayLog } from "./day-log.ts";
 import { type DueDraw, readyDraws } from "./draws.ts";
-import { feedersOf, spillersOf } from "./feeders.ts";
 import { BOUNDS, type LeftOut, type SeasonInput } from "./input.ts";
 import { keeper } from "./kept.ts";
 import { type Pipes, readyPipes } from "./pipes.ts";
@@ -111,7 +112,7 @@ export function readyState(
   const spans = { seasons: days.seasons.length, years: days.years.length };
   const tanks = readyTanks(byId(input.tanks), leftOut);
   const pipes = readyPipes(byId(input.lines), byId(input.tees), tanks, leftOut);
-  const feeders = feedersOf(tanks, pipes);
+  const feeders = placesOf(input.network, tanks, feedersOf);
   const sources = readySources(input, tanks, spans, leftOut);
   const named = new Map(sources.map((source) => [source.id, source]));
   return {
@@ -141,7 +142,7 @@ export function readyState(
     sources,
     batteries: readyBatteries(byId(input.batteries), { ...spans, length }),
     feeders,
-    spillers: spillersOf(tanks, feeders),
+    spillers: placesOf(input.network, tanks, fillersOf),
     ...roofsOf(input, tanks, sky),
     leftOut,
     ...scratch(input, tanks, pipes, spans, length),
@@ -154,6 +155,15 @@ function wetDays(rain: Float64Array): Uint8Array {
   const wet = new Uint8Array(rain.length);
   for (let day = 0; day < wet.length; day++) wet[day] = (rain[day] as number) >= WET_DAY ? 1 : 0;
   return wet;
+}
+
+/** For each tank the places of the tanks that the network names for it. */
+function placesOf(
+  network: Network,
+  tanks: Tanks,
+  ask: (network: Network, tank: string) => readonly string[],
+): readonly (readonly number[])[] {
+  return tanks.parts.map(({ id }) => ask(network, id).flatMap((other) => tanks.placeOf.get(other) ?? []));
 }
 
 function roofsOf(input: SeasonInput, tanks: Tanks, sky: Sky): Pick<SeasonState, "caught" | "roofWater"> {

@@ -7,7 +7,7 @@ import type { Result, Value } from "../../src/graph/types.ts";
 import { answers, type Sentence } from "../../src/kinds/answers.ts";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
 import type { DailyRecord } from "../../src/rainfall/record.ts";
-import { supplyRecord, type Whole, workOut } from "../../src/worker/settle.ts";
+import { supplyRecord, type Whole, workOut } from "../../src/studies/work-out.ts";
 import type { Place } from "./place.ts";
 
 export const OPTIONS = { units: "us", locale: "en-US", currency: "$" } as const;

@@ -103,7 +103,9 @@ function cardEdits({
     settle: session.settle,
     addCard: (kind) => {
       const known = new Set(session.worksheet().cards.map((card) => card.id));
-      session.edit(`Add ${kind.label}`, (worksheet) => addJoined(worksheet, kind.kind, kind.label));
+      session.edit(`Add ${kind.label}`, (worksheet) =>
+        addJoined(CARD_KINDS, worksheet, kind.kind, kind.label),
+      );
       const fresh = session.worksheet().cards.find((card) => !known.has(card.id));
       if (fresh) reveal(folds, fresh.id);
     },
@@ -188,7 +190,7 @@ export function makeEdits(tools: Tools): Edits {
       reveal(folds, `${id}-measured`);
     },
     layOut: (wish) => {
-      session.edit("Lay the place out", (worksheet) => laidOut(worksheet, wish));
+      session.edit("Lay the place out", (worksheet) => laidOut(CARD_KINDS, worksheet, wish));
       scrollTo({ top: 0 });
     },
     importRain: rain.take,

@@ -80,7 +80,9 @@ export function createSheet(laid: Laid, shared: PageShared) {
     ...createCautions(engine, showOptions),
     problems: createMemo(() => engine.view().results.problems),
     answers: createMemo(() => answers({ result: reader.result, cards: session.worksheet().cards })),
-    missing: createMemo(() => (reader.starter() ? [] : stillToSay(session.worksheet().cards, reader.result))),
+    missing: createMemo(() =>
+      reader.starter() ? [] : stillToSay(CARD_KINDS, session.worksheet().cards, reader.result),
+    ),
     working: () => engine.view().results.requests.length > 0,
     held: () => session.held() !== null,
     saved: session.saved,
@@ -93,7 +95,7 @@ export function createSheet(laid: Laid, shared: PageShared) {
     unfolded: folds.isOpen,
     edit: makeEdits({ session, folds, shared, rain, setOpened, setRecord }),
     keep: createKeeping({ session, shared, reader, original: laid.received ?? null, refreshSheets }),
-    sizes: createSizes(engine, shared.hub.client),
+    sizes: createSizes(engine, shared.hub.asking),
   };
   return { sheet, session };
 }

@@ -1,5 +1,7 @@
 // Everything one run holds, put together once from the input and the record; the days then change it in place.
 
+import type { Network } from "../network/network.ts";
+import { feedersOf, fillersOf } from "../network/water.ts";
 import { WET_DAY } from "../physics/sky-radiation.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { calendarDate } from "../units/calendar.ts";
@@ -8,7 +10,6 @@ import { type Batteries, readyBatteries } from "./batteries.ts";
 import { type Bed, type KnownBeds, readyBeds } from "./beds.ts";
 import type { DayLog } from "./day-log.ts";
 import { type DueDraw, readyDraws } from "./draws.ts";
-import { feedersOf, spillersOf } from "./feeders.ts";
 import { BOUNDS, type LeftOut, type SeasonInput } from "./input.ts";
 import { type Pipes, readyPipes } from "./pipes.ts";
 import { dailyCatch } from "./roof-catch.ts";
@@ -103,7 +104,7 @@ export function readyState(
   const spans = { seasons: days.seasons.length, years: days.years.length };
   const tanks = readyTanks(byId(input.tanks), leftOut);
   const pipes = readyPipes(byId(input.lines), byId(input.tees), tanks, leftOut);
-  const feeders = feedersOf(tanks, pipes);
+  const feeders = placesOf(input.network, tanks, feedersOf);
   const sources = readySources(input, tanks, spans, leftOut);
   const named = new Map(sources.map((source) => [source.id, source]));
   return {
@@ -133,11 +134,20 @@ export function readyState(
     sources,
     batteries: readyBatteries(byId(input.batteries), { ...spans, length }),
     feeders,
-    spillers: spillersOf(tanks, feeders),
+    spillers: placesOf(input.network, tanks, fillersOf),
     ...roofsOf(input, tanks, sky),
     leftOut,
     ...scratch(input, tanks, pipes, spans, length),
   };
+}
+
+/** For each tank the places of the tanks that the network names for it. */
+function placesOf(
+  network: Network,
+  tanks: Tanks,
+  ask: (network: Network, tank: string) => readonly string[],
+): readonly (readonly number[])[] {
+  return tanks.parts.map(({ id }) => ask(network, id).flatMap((other) => tanks.placeOf.get(other) ?? []));
 }
 
 function roofsOf(input: SeasonInput, tanks: Tanks, sky: Sky): Pick<SeasonState, "caught" | "roofWater"> {

@@ -2,7 +2,7 @@
 
 import { type Browser, chromium, type Page } from "playwright-core";
 import { inject } from "vitest";
-import { type Lent, lend, type PageWish } from "./pages.ts";
+import { lend, type Opened, type PageWish } from "./pages.ts";
 
 export const PHONE = { width: 390, height: 844 };
 export const DESK = { width: 1280, height: 800 };
@@ -29,7 +29,7 @@ export async function open(
     /** Runs in the page before anything of ours does. */
     readonly before?: () => void;
   } = {},
-): Promise<Lent> {
+): Promise<Opened> {
   const { viewport = DESK, colorScheme = "light", glass = 1 } = options;
   const lent = await lend(browser, { viewport, colorScheme, glass });
   if (options.before) await lent.page.addInitScript(options.before);

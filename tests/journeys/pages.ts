@@ -11,7 +11,7 @@ export type PageWish = {
   readonly glass: number;
 };
 
-export type Lent = {
+export type Opened = {
   /** Closing it gives the page back. */
   readonly context: BrowserContext;
   readonly page: Page;
@@ -44,7 +44,7 @@ const LASTING_ON_CONTEXT = [
 /** Milliseconds that a gesture may take on a machine with much else to do. */
 const PATIENCE = 60_000;
 
-const waiting = new Map<string, Lent[]>();
+const waiting = new Map<string, Opened[]>();
 
 /** Calls `told` before any of these methods runs. */
 function watch(thing: object, methods: readonly string[], told: () => void): void {
@@ -68,7 +68,7 @@ async function wipe(page: Page, session: BrowserContext["newCDPSession"]): Promi
   await devtools.detach();
 }
 
-async function fresh(browser: Browser, wish: PageWish): Promise<Lent> {
+async function fresh(browser: Browser, wish: PageWish): Promise<Opened> {
   const { viewport, colorScheme, glass } = wish;
   const context = await browser.newContext({ viewport, colorScheme, deviceScaleFactor: glass });
   const page = await context.newPage();
@@ -87,7 +87,7 @@ async function fresh(browser: Browser, wish: PageWish): Promise<Lent> {
 }
 
 /** A page with nothing kept in it, on no address yet. */
-export async function lend(browser: Browser, wish: PageWish): Promise<Lent> {
+export async function lend(browser: Browser, wish: PageWish): Promise<Opened> {
   const key = JSON.stringify(wish);
   const known = waiting.get(key)?.pop();
   if (known) {

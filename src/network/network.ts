@@ -26,8 +26,6 @@ export type Edge = {
 
 export type Network = { readonly nodes: readonly NetworkNode[]; readonly edges: readonly Edge[] };
 
-export const NO_NETWORK: Network = { nodes: [], edges: [] };
-
 /**
  * A network in one order, whatever the order of the cards: nodes by id; edges by the card that makes them, those of one
  * card as they come (a bed's waterers are tried in turn). An edge from or to what is no node is left out.

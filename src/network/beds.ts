@@ -10,13 +10,13 @@ export const waterersOf = (network: Network, bed: string): readonly string[] =>
     .map(({ from }) => from);
 
 /** Beds that a hose or can waters. */
-const bedsOf = (network: Network, waterer: string): readonly string[] =>
+export const bedsOf = (network: Network, waterer: string): readonly string[] =>
   edgesFrom(network, "waters", waterer)
     .filter(runs)
     .flatMap(({ to }) => to ?? []);
 
 /** The tank that a hose, can or other draw takes from; null where it has none. */
-const tankOf = (network: Network, taker: string): string | null =>
+export const tankOf = (network: Network, taker: string): string | null =>
   edgesTo(network, "draws", taker).find(runs)?.from ?? null;
 
 /** Hoses, cans and other draws that take from a tank. */

@@ -39,6 +39,12 @@ export function networkOf(nodes: readonly NetworkNode[], edges: readonly Edge[])
   };
 }
 
+/** The network that a value holds; one of nothing where it holds none. */
+export function networkHeld(value: unknown): Network {
+  const holds = typeof value === "object" && value !== null && "nodes" in value && "edges" in value;
+  return holds ? (value as Network) : networkOf([], []);
+}
+
 /** Ids of all parts of a role. */
 export const idsOf = (network: Network, role: Role): readonly string[] =>
   network.nodes.filter((node) => node.role === role).map(({ id }) => id);

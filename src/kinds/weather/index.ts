@@ -14,6 +14,7 @@ import {
 } from "./models.ts";
 import { monthlySky } from "./monthly-sky.ts";
 import { PAN_ROWS } from "./pan.ts";
+import { WEATHER_SPANS } from "./spans.ts";
 
 const SUNSHINE = "FAO Irrigation and Drainage Paper 56, Eq. 50; wet days darker than dry ones, from memory";
 
@@ -32,6 +33,7 @@ export const weather: Kind = {
   glance: ["mean_yearly_rain", "longest_dry_run"],
   single: true,
   record: "record",
+  spans: WEATHER_SPANS,
   rows: [
     text(
       "record",

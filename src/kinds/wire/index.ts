@@ -7,6 +7,7 @@ import { COSTS, choice, DEFINITION, formula, given, link, output, PRACTICE } fro
 import { typed } from "../tabled.ts";
 import { BREAKING, CFR_FUSE, CFR_WIRE, WIRE_CAUTIONS } from "./cautions.ts";
 import { FAULT_ROWS, FUSE_OPTIONS, GAUGE_OPTIONS, INSULATION_OPTIONS, WIRE_MODELS } from "./models.ts";
+import { WIRE_SPANS } from "./spans.ts";
 
 const RESISTANCE =
   "NEC chapter 9 table 8 for AWG, IEC 60228 for mm², both read in copies; copper 0.00393 a kelvin";
@@ -208,6 +209,7 @@ export const wire: Kind = {
   icon: { ink: "M3 6h3c6 0 4 10 10 10h5M3 10c6 0 4 10 10 10h8", tone: "M14 4h6v4h-6z", color: "power" },
   joins: { feeds: "newest" },
   glance: ["drop_share", "fuse_state"],
+  spans: WIRE_SPANS,
   rows: ROWS,
   models: WIRE_MODELS,
   cautions: WIRE_CAUTIONS,

@@ -1,8 +1,12 @@
 // The answers at the top of the page, as sentences with the numbers in them, each leading to its card.
 
-import { numberIn, wordIn } from "../graph/readers.ts";
+import { numberIn, shownIn, wordIn } from "../graph/readers.ts";
 import type { Result } from "../graph/types.ts";
-import { driestYearWords, inOneYear } from "./few-years.ts";
+import { tankOf } from "../network/beds.ts";
+import { idsOf, type Network, networkHeld } from "../network/network.ts";
+import { driverOf } from "../network/power.ts";
+import { feedsTank } from "../network/water.ts";
+import { inDriestYear, inOneYear } from "./few-years.ts";
 
 export type Tone = "water" | "power" | "growth" | "trouble";
 
@@ -23,6 +27,8 @@ export type Asked = {
 };
 
 const number = (asked: Asked, id: string): number | null => numberIn(asked.result(id));
+
+const networkOfSheet = (asked: Asked): Network => networkHeld(shownIn(asked.result("season.network")));
 
 const word = (asked: Asked, id: string): string => wordIn(asked.result(id));
 
@@ -53,7 +59,9 @@ function storage(asked: Asked): Sentence {
 
 /** The days of autonomy are those of the beds alone. */
 function besides(asked: Asked): string {
-  const draws = asked.cards.filter(({ id, kind }) => kind === "draw" && word(asked, `${id}.from`) !== "");
+  const network = networkOfSheet(asked);
+  const taking = new Set(idsOf(network, "draw").filter((id) => tankOf(network, id) !== null));
+  const draws = asked.cards.filter(({ id }) => taking.has(id));
   if (draws.length === 0) return "";
   return draws.length === 1 ? `, not counting ${draws[0]?.title}` : ", not counting other draws";
 }
@@ -90,27 +98,15 @@ function powerUnknown(asked: Asked): Sentence | null {
 const isOneYear = (asked: Asked): boolean => number(asked, "weather.whole_years") === 1;
 
 function driest(asked: Asked): readonly Piece[] {
-  if (isOneYear(asked)) return inOneYear(number(asked, "season.days_short"), leftOut(asked));
-  const short = number(asked, "season.driest_year_days_short");
-  const why = reasonOf(asked.result("season.driest_year_days_short"));
-  if (why) return [];
-  const year: Piece = value("weather.driest_year", "water");
-  const opening = driestYearWords(number(asked, "weather.whole_years"));
-  const usual = number(asked, "season.days_short") ?? 0;
-  if (short === 0 && usual > 0) {
-    return [opening, year, ", no bed went short, but in others some did."];
-  }
-  const which = leftOut(asked) > 0 ? "none of the beds that could be worked out" : "no bed";
-  if (short === 0) return [opening, year, `, ${which} went short.`];
-  return [
-    opening,
-    year,
-    ", beds went short on ",
-    value("season.driest_year_days_short", "trouble"),
-    " days and got ",
-    value("season.driest_year_share_met", "trouble"),
-    " of what they would have used.",
-  ];
+  const parts = leftOut(asked);
+  if (isOneYear(asked)) return inOneYear(number(asked, "season.days_short"), parts);
+  if (reasonOf(asked.result("season.driest_year_days_short"))) return [];
+  return inDriestYear({
+    years: number(asked, "weather.whole_years"),
+    short: number(asked, "season.driest_year_days_short"),
+    usual: number(asked, "season.days_short") ?? 0,
+    leftOut: parts,
+  });
 }
 
 /** Which bed runs out first in the driest year, where one does. */
@@ -137,8 +133,7 @@ function longest(asked: Asked, kind: string, row: string): string | null {
 
 /** How far a charge of the battery behind this pump goes. */
 function charge(asked: Asked, pump: string): readonly Piece[] {
-  const fed = word(asked, `${pump}.pump`) || pump;
-  const id = `${word(asked, `${fed}.powered_by`)}.waterings_per_charge`;
+  const id = `${driverOf(networkOfSheet(asked), pump)}.waterings_per_charge`;
   if (number(asked, id) === null) return ["."];
   return [", and a charge waters all beds on its battery ", value(id, "power"), " times."];
 }
@@ -212,7 +207,8 @@ function keepingUp(asked: Asked): Sentence | null {
       pieces: [`${first?.title}: ${why ?? "nothing waits for it"}.`],
     };
   }
-  const title = asked.cards.find((card) => card.id === word(asked, `${worst}.to`))?.title ?? "The lower tank";
+  const lower = feedsTank(networkOfSheet(asked), worst);
+  const title = asked.cards.find((card) => card.id === lower)?.title ?? "The lower tank";
   const share = number(asked, "season.tightest_share") ?? 0;
   const watch = `${worst}.refill_after_watering`;
   return {
@@ -225,7 +221,7 @@ function keepingUp(asked: Asked): Sentence | null {
       share > 1
         ? " after its largest watering: too late, for its beds ask again after "
         : " after its largest watering; its beds ask again after ",
-      value(`${word(asked, `${worst}.to`)}.shortest_interval`, "growth"),
+      value(`${lower}.shortest_interval`, "growth"),
       ".",
     ],
   };

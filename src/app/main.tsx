@@ -20,6 +20,7 @@ import { keepForOffline } from "./offline.ts";
 import type { Laid, PageShared, Thrown } from "./page-shared.ts";
 import { firstWorksheet } from "./templates.ts";
 import { Workbench } from "./Workbench.tsx";
+import { fetchWords } from "./words.ts";
 import { makeWorkerHub } from "./worker-hub.ts";
 
 const store = browserStore();
@@ -30,6 +31,7 @@ const [said, setSaid] = createSignal("");
 const [thrown, setThrown] = createSignal<Thrown | null>(null);
 
 const shared: PageShared = {
+  words: fetchWords(() => setSaid("Cautions and explanations could not be fetched yet; trying again.")),
   shelf,
   recordShelf,
   hub: makeWorkerHub(),

@@ -16,7 +16,6 @@ import {
   takers,
   tightest,
 } from "../line/refill-deadlines.ts";
-import { DEFINITION } from "../rows.ts";
 import { overflows } from "../tank/overflows.ts";
 import { SERVES_ROWS, serves } from "../tank/peak-draw.ts";
 import { feeds, joints } from "../tee/joints.ts";
@@ -161,17 +160,13 @@ export const season: Kind = {
     {
       id: "left_out",
       if: "left_out > 0",
-      text: "Some parts are left out of the season because a number of theirs is missing. Each says so on its card.",
       beside: "left_out",
-      source: DEFINITION,
       weight: "trouble",
     },
     {
       id: "power_unknown",
       if: "unmetered > 0",
-      text: "What {unmetered} of your pumps takes is not known, so these answers take their power as never running out. Put an ammeter in the lead, or give the pump a card.",
       beside: "binding",
-      source: DEFINITION,
       weight: "trouble",
     },
   ],

@@ -126,8 +126,6 @@ export const reach: Model = {
   },
 };
 
-export const floorPressureSource = "definition: weight over the ground it stands on";
-
 export const dip: Model = {
   name: "dip",
   takes: ["vessel", "level_today"],

@@ -33,7 +33,6 @@ const SIZE: readonly Row[] = [
   },
   choice("grown_in", "Grown in", { ground: "the ground", pots: "pots or trays" }, "ground", {
     minor: true,
-    help: "Pots have little soil and dry in a day or two.",
   }),
   given("pot_count", "Pots", "count", [10, "1"], { min: 1, max: 100_000, ...IN_POTS }),
   given("pot_volume", "Soil in each", "volume", [5, "gal"], { min: 0.000_01, max: 10, ...IN_POTS }),
@@ -127,7 +126,6 @@ const WATERING: readonly Row[] = [
   text("weekdays", "On", "tue fri", { of: "weekdays", ...CALENDAR }),
   choice("weekday_amount", "Each time", { lack: "what the soil lacks", fixed: "a set amount" }, "lack", {
     ...CALENDAR,
-    help: "What the soil lacks by then, or the same amount every time.",
   }),
   given("fixed_volume", "So much", "volume", [20, "gal"], { ...SET_AMOUNT }),
   given("fixed_every", "Every so many days", "span", [3, "day"], {

@@ -21,9 +21,11 @@ import type { PageShared } from "./page-shared.ts";
 import type { createRain } from "./rain.ts";
 import type { Session } from "./session.ts";
 import { template } from "./templates.ts";
+import type { Typing } from "./typing.ts";
 
 type Tools = {
   readonly session: Session;
+  readonly typing: Typing;
   readonly shared: PageShared;
   readonly folds: Folds;
   readonly rain: ReturnType<typeof createRain>;
@@ -164,7 +166,7 @@ function sheetEdits({
 
 /** Every edit and act of the page. */
 export function makeEdits(tools: Tools): Edits {
-  const { session, folds, rain, setOpened, setRecord } = tools;
+  const { session, typing, folds, rain, setOpened, setRecord } = tools;
   return {
     ...cardEdits(tools),
     ...sheetEdits(tools),
@@ -175,8 +177,15 @@ export function makeEdits(tools: Tools): Edits {
       session.edit("Today", (worksheet) =>
         setGiven(worksheet, "site", "today", { value: today(), unit: "" }),
       ),
-    undo: session.undo,
-    redo: session.redo,
+    // Not every browser takes the focus off a field when a button is pressed: what is typed there is an edit before.
+    undo: () => {
+      typing.enter();
+      session.undo();
+    },
+    redo: () => {
+      typing.enter();
+      session.redo();
+    },
     hold: session.hold,
     openWorking: (id) => {
       setOpened(id);

@@ -1,6 +1,6 @@
 // What a card kind is: one constant says everything of it that anybody asks. Whoever needs a list of kinds asks this.
 
-import type { CardKind, CardKinds, LinkGiven, Row } from "../graph/types.ts";
+import type { CardKind, CardKinds, LinkGiven, NumberGiven, Row } from "../graph/types.ts";
 import type { LaidPart, LaidUnits, Wish } from "./lay-out.ts";
 
 /** The parts of the page, in the order in which water and power flow; within one, kinds stand as they are registered. */
@@ -90,9 +90,13 @@ export type Watered = {
   readonly days: string;
 };
 
+/** The spans over which numbers are turned and tried, by row: what the trade has. */
+export type Spans = Readonly<Record<string, NonNullable<NumberGiven["usual"]>>>;
+
 export type Kind = CardKind & {
   readonly group: (typeof GROUPS)[number];
   readonly icon: Icon;
+  readonly spans?: Spans;
   readonly uses?: readonly Use[];
   /** What a fresh one is joined to, by link row. */
   readonly joins?: Readonly<Record<string, Join>>;
@@ -137,7 +141,12 @@ const isWanting = (row: Row): row is WantingLink => row.row === "link" && "wants
 
 function withEnds(kind: Kind, all: readonly Kind[]): readonly Row[] {
   const good = (use: Use) => all.filter(({ uses }) => uses?.includes(use)).map((other) => other.kind);
-  return kind.rows.map((row) => (isWanting(row) ? { ...row, kinds: good(row.wants) } : row));
+  const filled = (row: Row): Row => {
+    const usual = row.row === "given" ? kind.spans?.[row.name] : undefined;
+    if (usual) return { ...row, usual } as Row;
+    return isWanting(row) ? { ...row, kinds: good(row.wants) } : row;
+  };
+  return kind.rows.map(filled);
 }
 
 /** The kinds by name, each knowing the others: where its links may lead, and what it sums up. */

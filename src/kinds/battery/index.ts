@@ -9,6 +9,7 @@ import { laidBatteries } from "./laid.ts";
 import { LOAD_ROWS } from "./loads.ts";
 import { charging, lasting, loading, testingBattery, weakening } from "./models.ts";
 import { BATTERY_SEASON_ROWS } from "./season-outputs.ts";
+import { BATTERY_SPANS } from "./spans.ts";
 
 const CHEMISTRIES = {
   lifepo4: "lithium iron phosphate",
@@ -37,6 +38,7 @@ export const battery: Kind = {
     beside: [{ row: "waterings_per_charge", tint: "power", text: "{} waterings a charge" }],
   },
   glance: ["waterings_per_charge", "usable_energy"],
+  spans: BATTERY_SPANS,
   rows: [
     choice("chemistry", "Kind", CHEMISTRIES, "agm"),
     given("rated_capacity", "Printed on it", "charge", [20, "Ah"], { min: 1 }),

@@ -10,6 +10,7 @@ import { laidBeds } from "./laid.ts";
 import { now } from "./now.ts";
 import { BED_RESULTS } from "./results.ts";
 import { soak } from "./soak.ts";
+import { BED_SPANS } from "./spans.ts";
 
 const CAUTIONS: readonly Caution[] = [
   {
@@ -63,6 +64,7 @@ export const bed: Kind = {
   drawn: { as: "bed" },
   glance: [],
   views: { year: "through_year", seasons: "by_year", days: "calendar", week: "week" },
+  spans: BED_SPANS,
   rows: [...BED_GIVENS, ...BED_RESULTS],
   models: [ground, drying, cropsSaid, demand, now, compare, soak],
   cautions: CAUTIONS,

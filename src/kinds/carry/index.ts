@@ -4,6 +4,7 @@ import type { Caution, Row } from "../../graph/types.ts";
 import type { Kind } from "../kind.ts";
 import { formula, gather, given, link, output } from "../rows.ts";
 import { laidCans } from "./laid.ts";
+import { CARRY_SPANS } from "./spans.ts";
 
 const GIVENS: readonly Row[] = [
   link("from", "Filled at", "holds_water", "filled at no tank"),
@@ -116,6 +117,7 @@ export const carry: Kind = {
     spoken: "{title}, filled at {from|no tank}",
   },
   glance: ["trips_per_watering", "time_per_watering"],
+  spans: CARRY_SPANS,
   rows: [...GIVENS, ...ONE_ROUND, ...A_WATERING, ...A_SEASON],
   models: [],
   cautions: CAUTIONS,

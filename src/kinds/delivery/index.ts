@@ -8,6 +8,7 @@ import { HOSE_ROWS } from "./hose.ts";
 import { laidDeliveries } from "./laid.ts";
 import { POINT_ROWS } from "./rows.ts";
 import { running, tabling } from "./run.ts";
+import { DELIVERY_SPANS } from "./spans.ts";
 import { leaving, timing } from "./time.ts";
 
 /** Only a delivery without a pump's card says these itself. */
@@ -31,6 +32,7 @@ export const delivery: Kind = {
   laid: laidDeliveries,
   drawn: { as: "delivery", beside: [{ row: "watering_time", tint: "power", text: "longest watering {}" }] },
   glance: ["watering_time", "flow"],
+  spans: DELIVERY_SPANS,
   rows: [
     link("from", "Stands in", "holds_water", "stands in no tank"),
     link("pump", "Pump", "lifts_water", "no pump's card: by its bucket alone"),

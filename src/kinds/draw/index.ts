@@ -2,6 +2,7 @@
 
 import type { Kind } from "../kind.ts";
 import { given, link, output } from "../rows.ts";
+import { DRAW_SPANS } from "./spans.ts";
 
 export const draw: Kind = {
   kind: "draw",
@@ -12,6 +13,7 @@ export const draw: Kind = {
   joins: { from: "newest" },
   drawn: { as: "draw", spoken: "{title} from {from|no tank}" },
   glance: ["share_met", "season_volume"],
+  spans: DRAW_SPANS,
   rows: [
     link("from", "Taken from", "holds_water", "taken from no tank"),
     given("volume", "Each time", "volume", [5, "gal"]),

@@ -8,6 +8,7 @@ import { GRAVITY } from "../../units/constants.ts";
 import type { Kind } from "../kind.ts";
 import { whyNone } from "../line/hose.ts";
 import { COSTS, formula, given, link, output } from "../rows.ts";
+import { FILTER_SPANS } from "./spans.ts";
 
 const PASSES = roofs.filter_efficiency.value * 100;
 
@@ -26,6 +27,7 @@ export const filter: Kind = {
   joins: { on: "newest" },
   handSettings: ["clean_every"],
   glance: ["head_lost"],
+  spans: FILTER_SPANS,
   rows: [
     link("on", "Sits on", "carries_dirt", "sits on nothing yet"),
     given("k", "Loss when clean", "factor", [2, "1"], { max: 10_000 }),

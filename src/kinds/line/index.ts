@@ -10,6 +10,7 @@ import { laidLines } from "./laid.ts";
 import { afterWatering, filling, finishing, openEnd, ownOpening, teaching } from "./refill.ts";
 import { LINE_RESULTS } from "./results.ts";
 import { laying, passing, pressing } from "./route.ts";
+import { LINE_SPANS } from "./spans.ts";
 
 export const line: Kind = {
   kind: "line",
@@ -24,6 +25,7 @@ export const line: Kind = {
   laid: laidLines,
   drawn: { as: "line", beside: [{ row: "refill_time", tint: "water", text: "fills it in {}" }] },
   glance: ["refill_time", "flow"],
+  spans: LINE_SPANS,
   rows: [...LINE_GIVENS, ...LINE_RESULTS, ...COSTS],
   models: [
     ends,

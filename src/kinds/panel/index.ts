@@ -8,6 +8,7 @@ import { column, options, typed } from "../tabled.ts";
 import { PANEL_CAUTIONS } from "./cautions.ts";
 import { driving } from "./direct.ts";
 import { chargingModel, supplying, testingPanel } from "./models.ts";
+import { PANEL_SPANS } from "./spans.ts";
 
 const KINDS = panels.panels;
 
@@ -130,6 +131,7 @@ export const panel: Kind = {
     spoken: "{title} charges {charges|no battery}",
   },
   glance: ["share_noon", "daily_energy", "direct_hours", "recharge_time"],
+  spans: PANEL_SPANS,
   rows: [...GIVENS, ...RESULTS],
   figures: [
     { row: "by_month", title: "What it puts in, month by month" },

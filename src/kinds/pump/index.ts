@@ -6,6 +6,7 @@ import type { Kind } from "../kind.ts";
 import { COSTS, choice, gather, given, hidden, link, output } from "../rows.ts";
 import { column, options, typed } from "../tabled.ts";
 import { PUMP_MODELS } from "./models.ts";
+import { PUMP_SPANS } from "./spans.ts";
 
 const SIZES = pumps.pumps;
 
@@ -137,6 +138,7 @@ export const pump: Kind = {
   uses: ["lifts_water"],
   joins: { powered_by: "newest" },
   glance: ["flow_at_no_head", "running_current"],
+  spans: PUMP_SPANS,
   rows: [...LABEL, ...RESULTS],
   models: PUMP_MODELS,
   cautions: [

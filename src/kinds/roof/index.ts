@@ -8,6 +8,7 @@ import { ROOF_CAUTIONS } from "./cautions.ts";
 import { DIP_ROWS, dipping, learning } from "./dip.ts";
 import { laidRoofs } from "./laid.ts";
 import { sieving, winter, yearly } from "./models.ts";
+import { ROOF_SPANS } from "./spans.ts";
 
 const MATERIALS = Object.fromEntries(roofs.materials.map((material) => [material.word, material.label]));
 
@@ -111,6 +112,7 @@ export const roof: Kind = {
     spoken: "{title} drains to {drains_to|no tank}",
   },
   glance: ["mean_yearly_catch", "driest_year_catch"],
+  spans: ROOF_SPANS,
   rows: [...SURFACE, ...CONNECTION, ...CATCH, ...STORM, ...COSTS],
   models: [sieving, dipping, learning, yearly, winter],
   cautions: ROOF_CAUTIONS,

@@ -24,6 +24,7 @@ import { linking } from "./network.ts";
 import { seasonOutputs } from "./outputs.ts";
 import { unmetered } from "./power.ts";
 import { SEASON_ROWS } from "./rows.ts";
+import { SEASON_SPANS } from "./spans.ts";
 import { calendar, today, week } from "./week.ts";
 
 const PLAN_TAKES = [
@@ -87,6 +88,7 @@ export const season: Kind = {
   icon: { ink: "M4 6h16v14H4zM4 10h16M8 3v4M16 3v4" },
   glance: ["days_of_autonomy", "share_met"],
   single: true,
+  spans: SEASON_SPANS,
   rows: SEASON_ROWS,
   models: [
     linking,

@@ -2,6 +2,7 @@
 
 import type { Kind } from "../kind.ts";
 import { choice, date, formula, given } from "../rows.ts";
+import { SITE_SPANS } from "./spans.ts";
 
 export const site: Kind = {
   kind: "site",
@@ -13,6 +14,7 @@ export const site: Kind = {
   local: ["latitude", "elevation"],
   glance: ["season_start", "season_end"],
   single: true,
+  spans: SITE_SPANS,
   rows: [
     {
       row: "date",

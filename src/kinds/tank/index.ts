@@ -7,6 +7,7 @@ import { TANK_GIVENS } from "./givens.ts";
 import { laidTanks } from "./laid.ts";
 import { contents, dimensions, dip, reach } from "./models.ts";
 import { TANK_RESULTS } from "./results.ts";
+import { TANK_SPANS } from "./spans.ts";
 
 export const tank: Kind = {
   kind: "tank",
@@ -23,6 +24,7 @@ export const tank: Kind = {
   glance: ["reachable", "days_of_autonomy"],
   sizes: { ask: "Would a bigger tank help?", where: "peak_day_draw" },
   vessel: "vessel",
+  spans: TANK_SPANS,
   rows: [...TANK_GIVENS, ...TANK_RESULTS, ...COSTS],
   models: [dimensions, contents, reach, dip],
   cautions: TANK_CAUTIONS,

@@ -2,6 +2,7 @@
 
 import type { Kind } from "../kind.ts";
 import { COSTS, given, hidden, output } from "../rows.ts";
+import { TEE_SPANS } from "./spans.ts";
 
 export const tee: Kind = {
   kind: "tee",
@@ -12,6 +13,7 @@ export const tee: Kind = {
   uses: ["ends_a_line"],
   local: ["height"],
   drawn: { as: "tee", heights: ["height"] },
+  spans: TEE_SPANS,
   rows: [
     given("height", "Height", "height", [0, "ft"], { min: -1000, max: 1000 }),
     output("head", "Water would stand at", "season.joints", "height"),

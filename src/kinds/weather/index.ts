@@ -14,6 +14,7 @@ import {
 } from "./models.ts";
 import { monthlySky } from "./monthly-sky.ts";
 import { PAN_ROWS } from "./pan.ts";
+import { WEATHER_SPANS } from "./spans.ts";
 
 export const weather: Kind = {
   kind: "weather",
@@ -30,6 +31,7 @@ export const weather: Kind = {
   glance: ["mean_yearly_rain", "longest_dry_run"],
   single: true,
   record: "record",
+  spans: WEATHER_SPANS,
   rows: [
     text("record", "Rain record", "", { hidden: true }),
     output("record_kind", "Rain record", "choose", "text"),

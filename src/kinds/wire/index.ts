@@ -7,6 +7,7 @@ import { COSTS, choice, formula, given, hidden, link, output } from "../rows.ts"
 import { typed } from "../tabled.ts";
 import { WIRE_CAUTIONS } from "./cautions.ts";
 import { FAULT_ROWS, FUSE_OPTIONS, GAUGE_OPTIONS, INSULATION_OPTIONS, WIRE_MODELS } from "./models.ts";
+import { WIRE_SPANS } from "./spans.ts";
 
 const flag = (name: string): Row => hidden(name, name.replaceAll("_", " "), "fusing", "count");
 
@@ -82,6 +83,7 @@ export const wire: Kind = {
   icon: { ink: "M3 6h3c6 0 4 10 10 10h5M3 10c6 0 4 10 10 10h8", tone: "M14 4h6v4h-6z", color: "power" },
   joins: { feeds: "newest" },
   glance: ["drop_share", "fuse_state"],
+  spans: WIRE_SPANS,
   rows: ROWS,
   models: WIRE_MODELS,
   cautions: WIRE_CAUTIONS,

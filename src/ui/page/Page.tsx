@@ -1,6 +1,7 @@
 // The whole page: header, answers, what is wrong, the chart, the cards.
 
 import { For, Show } from "solid-js";
+import { bare } from "../../document/title-apart.ts";
 import type { Card } from "../../document/worksheet.ts";
 import type { Problem } from "../../graph/types.ts";
 import { groupsOf, isBare, offered } from "../../kinds/kind.ts";
@@ -72,7 +73,8 @@ function Header() {
       <input
         class="title"
         aria-label="Name of this worksheet"
-        value={sheet.worksheet().title}
+        dir="auto"
+        value={bare(sheet.worksheet().title)}
         onChange={(event) => sheet.edit.page({ title: event.currentTarget.value })}
       />
       <span class="saved" role="status">

@@ -1,7 +1,7 @@
 // What a tank shows: what it holds, what of it can be reached, how long it lasts, what it weighs.
 
 import type { Row } from "../../graph/types.ts";
-import { formula, gather, given, hidden, output } from "../rows.ts";
+import { formula, given, hidden, output } from "../rows.ts";
 import { OVERFLOW_ENDS } from "./overflows.ts";
 
 export const TANK_RESULTS: readonly Row[] = [
@@ -10,53 +10,25 @@ export const TANK_RESULTS: readonly Row[] = [
   hidden("vessel", "Shape", "contents", "series"),
   hidden("open_surface", "Open water", "contents", "area"),
   formula("floor_height", "Floor above zero", "height", "ground_height + stand_height", { hidden: true }),
-  gather(
-    "pump_floors",
-    "Lowest water of its pumps",
-    "series",
-    { kind: "delivery", by: "from", take: "dead_depth", how: "list" },
-    { hidden: true },
-  ),
-  gather(
-    "hand_takers",
-    "Cans that draw here",
-    "series",
-    { kind: "carry", by: "from", take: "can_volume", how: "list" },
-    { hidden: true },
-  ),
-  gather(
-    "draw_takers",
-    "Other draws",
-    "series",
-    { kind: "draw", by: "from", take: "volume", how: "list" },
-    { hidden: true },
-  ),
-  gather(
-    "line_ends",
-    "Ends of its lines",
-    "series",
-    { kind: "line", by: "from", take: "last_flow_height", how: "list" },
-    { hidden: true },
-  ),
-  hidden("lowest_drawable", "Lowest drawable depth", "reach", "depth"),
+  hidden("lowest_drawable", "Lowest drawable depth", "season.reach", "depth"),
   output("usable", "Above the outlet", "contents", "volume", {
     minor: true,
     relations: ["capacity * count - dead_water"],
   }),
-  output("reachable", "Of it you can reach", "reach", "volume", { relations: ["usable - stranded"] }),
+  output("reachable", "Of it you can reach", "season.reach", "volume", { relations: ["usable - stranded"] }),
   output("dead_water", "Under the outlet, dead", "contents", "volume", {
     minor: true,
     relations: ["capacity * count - usable"],
   }),
-  output("stranded", "Above it, but stranded", "reach", "volume", {
+  output("stranded", "Above it, but stranded", "season.reach", "volume", {
     minor: true,
     relations: ["usable - reachable"],
   }),
   formula("days_of_autonomy", "Lasts, from full, without rain", "span", "reachable / peak_day_draw * 1 day"),
-  output("peak_day_draw", "Taken on a peak day", "season.serves", "volume", { minor: true }),
-  output("largest_taken", "Largest watering from it", "season.takers", "volume", { minor: true }),
-  output("refilled_in", "Filled again in", "season.refills", "duration", { minor: true }),
-  output("shortest_interval", "Asked again after", "season.takers", "span", { minor: true }),
+  output("peak_day_draw", "Taken on a peak day", "season.peak_draw", "volume", { minor: true }),
+  output("largest_taken", "Largest watering from it", "season.taken", "volume", { minor: true }),
+  output("refilled_in", "Filled again in", "season.refilled", "duration", { minor: true }),
+  output("shortest_interval", "Asked again after", "season.taken", "span", { minor: true }),
   formula("full_weight", "Weighs, full", "mass", "capacity * count * site.water_density"),
   given(
     "plan_area",
@@ -85,5 +57,5 @@ export const TANK_RESULTS: readonly Row[] = [
   output("lowest_level", "Lowest it fell", "season.run", "depth"),
   hidden("stored", "Water day by day", "season.run", "series"),
   output("water_today", "In it today", "dip", "volume", { minor: true }),
-  output("lasts_until", "Without rain it lasts until", "season.serves", "text", { minor: true }),
+  output("lasts_until", "Without rain it lasts until", "season.peak_draw", "text", { minor: true }),
 ];

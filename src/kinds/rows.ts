@@ -11,8 +11,12 @@ import type {
   OutputRow,
   TextGiven,
 } from "../graph/types.ts";
+import { GRAVITY } from "../units/constants.ts";
 import type { MeasureName } from "../units/measures.ts";
 import type { Use, WantingLink } from "./kind.ts";
+
+/** Standard acceleration of gravity, as formula texts have it. */
+export const STANDARD_GRAVITY = `${GRAVITY} m/s2`;
 
 type Optional<T, Fixed extends keyof T> = Partial<Omit<T, Fixed>>;
 

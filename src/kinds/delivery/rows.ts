@@ -1,7 +1,7 @@
 // A delivery's solved point: flow, head, current, voltage and power.
 
 import type { Row } from "../../graph/types.ts";
-import { formula, hidden, output } from "../rows.ts";
+import { formula, hidden, output, STANDARD_GRAVITY } from "../rows.ts";
 
 export const POINT_ROWS: readonly Row[] = [
   output("flow", "Comes out of the hose", "running", "flow", {
@@ -26,13 +26,13 @@ export const POINT_ROWS: readonly Row[] = [
     "hose_head",
     "Used up by hose and fittings",
     "head",
-    "(friction * hose_length / hose_bore + fittings_k + filters_k) * velocity^2 / (2 * 9.80665 m/s2)",
+    `(friction * hose_length / hose_bore + fittings_k + filters_k) * velocity^2 / (2 * ${STANDARD_GRAVITY})`,
   ),
   formula(
     "wand_head",
     "Used up by wand and rose",
     "head",
-    "(head_k_in_use + rose_k) * velocity^2 / (2 * 9.80665 m/s2)",
+    `(head_k_in_use + rose_k) * velocity^2 / (2 * ${STANDARD_GRAVITY})`,
     { minor: true },
   ),
   output("rose_k", "The rose, by its holes", "running", "factor", {
@@ -61,7 +61,7 @@ export const POINT_ROWS: readonly Row[] = [
     "efficiency",
     "Of that lifts water",
     "share",
-    "site.water_density * 9.80665 m/s2 * flow * head / power",
+    `site.water_density * ${STANDARD_GRAVITY} * flow * head / power`,
     { minor: true, none: [{ if: "power <= 0 W", reason: "it takes no power" }] },
   ),
   formula("spare_head", "Lift to spare", "head", "pump.head_at_no_flow - lift", { minor: true }),

@@ -1,7 +1,7 @@
 // What a gravity line shows: its drop, its flow, its refill, and what its route does to it.
 
 import type { Row } from "../../graph/types.ts";
-import { formula, gather, hidden, output } from "../rows.ts";
+import { formula, gather, hidden, output, STANDARD_GRAVITY } from "../rows.ts";
 import { HUMP_ROWS } from "./hump-rows.ts";
 
 const ENDS = [
@@ -63,7 +63,7 @@ const FLOWS: readonly Row[] = [
   output("flow", "Flow, float down", "running", "flow", {
     measurable: { teaches: "the valve's effective opening", lesson: "opening" },
     relations: [
-      "opening * sqrt(2 * 9.80665 m/s2 * (head - friction_head))",
+      `opening * sqrt(2 * ${STANDARD_GRAVITY} * (head - friction_head))`,
       "velocity * 0.785398 * bore ^ 2",
     ],
   }),
@@ -93,7 +93,7 @@ const DETAILS: readonly Row[] = [
   output("friction_factor", "Friction factor of the hose", "running", "factor", { minor: true }),
   output("friction_head", "Eaten by hose and fittings", "running", "head", {
     minor: true,
-    relations: ["(friction_factor * length / bore + all_k) * velocity ^ 2 / (2 * 9.80665 m/s2)"],
+    relations: [`(friction_factor * length / bore + all_k) * velocity ^ 2 / (2 * ${STANDARD_GRAVITY})`],
   }),
   output("purge_flow", "Clears its own air from", "purging", "flow", { minor: true }),
 ];

@@ -1,7 +1,7 @@
 // What a tank shows: what it holds, what of it can be reached, how long it lasts, what it weighs.
 
 import type { Row } from "../../graph/types.ts";
-import { formula, given, hidden, output } from "../rows.ts";
+import { formula, given, hidden, output, STANDARD_GRAVITY } from "../rows.ts";
 import { OVERFLOW_ENDS } from "./overflows.ts";
 
 export const TANK_RESULTS: readonly Row[] = [
@@ -50,7 +50,7 @@ export const TANK_RESULTS: readonly Row[] = [
     "floor_pressure",
     "Presses on the ground",
     "ground_pressure",
-    "capacity * site.water_density * 9.80665 m/s2 / plan_area",
+    `capacity * site.water_density * ${STANDARD_GRAVITY} / plan_area`,
     { minor: true },
   ),
   output("mean_yearly_spill", "Spills in a usual year", "season.run", "yearly_volume"),

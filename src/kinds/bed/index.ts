@@ -9,6 +9,7 @@ import { compare, cropsSaid } from "./in-words.ts";
 import { laidBeds } from "./laid.ts";
 import { now } from "./now.ts";
 import { BED_RESULTS } from "./results.ts";
+import { bedSeason } from "./season.ts";
 import { soak } from "./soak.ts";
 import { BED_SPANS } from "./spans.ts";
 
@@ -55,6 +56,7 @@ export const bed: Kind = {
   label: "Bed",
   purpose: "Where the water goes: soil, what grows in it, and who waters it.",
   group: "Beds",
+  season: bedSeason,
   icon: { ink: "M3 14h18v6H3z", tone: "M7 14V8M12 14V6M17 14V8", color: "growth" },
   joins: { watered_by: "newest" },
   firstNumbers: [{ row: "length" }, { row: "width" }],

@@ -4,6 +4,7 @@ import type { Caution, Row } from "../../graph/types.ts";
 import type { Kind } from "../kind.ts";
 import { formula, gather, given, link, output } from "../rows.ts";
 import { laidCans } from "./laid.ts";
+import { carrySeason } from "./season.ts";
 import { CARRY_SPANS } from "./spans.ts";
 
 const GIVENS: readonly Row[] = [
@@ -106,6 +107,7 @@ export const carry: Kind = {
   label: "Cans by hand",
   purpose: "Water carried from a tank to the beds.",
   group: "Ways for the water",
+  season: carrySeason,
   icon: { ink: "M5 10h10l-1 10H6zM15 13l5-4M7 10a3 3 0 0 1 6 0" },
   uses: ["waters_beds"],
   joins: { from: "newest" },

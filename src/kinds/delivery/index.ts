@@ -8,6 +8,7 @@ import { HOSE_ROWS } from "./hose.ts";
 import { laidDeliveries } from "./laid.ts";
 import { POINT_ROWS } from "./rows.ts";
 import { running, tabling } from "./run.ts";
+import { deliverySeason } from "./season.ts";
 import { DELIVERY_SPANS } from "./spans.ts";
 import { leaving, timing } from "./time.ts";
 
@@ -19,6 +20,7 @@ export const delivery: Kind = {
   label: "Pump and hose",
   purpose: "A small pump in a tank, with the hose that puts its water on the beds.",
   group: "Ways for the water",
+  season: deliverySeason,
   icon: { ink: "M4 20v-6h6v6zM7 14c0-9 12-9 12-1v6", tone: "M19 19l-2 2M19 19l2 2", color: "power" },
   uses: ["carries_dirt", "waters_beds"],
   joins: { from: "newest", pump: "newest", powered_by: "newest" },

@@ -2,6 +2,7 @@
 
 import type { Kind } from "../kind.ts";
 import { given, link, output } from "../rows.ts";
+import { drawSeason } from "./season.ts";
 import { DRAW_SPANS } from "./spans.ts";
 
 export const draw: Kind = {
@@ -9,6 +10,7 @@ export const draw: Kind = {
   label: "Other use",
   purpose: "Water taken for something that is no bed: animals, rinsing, trays of seedlings.",
   group: "Ways for the water",
+  season: drawSeason,
   icon: { ink: "M4 9h7V6h5v3h1v4M4 9v3h9", tone: "M17 16v4", color: "water" },
   joins: { from: "newest" },
   drawn: { as: "draw", spoken: "{title} from {from|no tank}" },

@@ -8,6 +8,7 @@ import { column, options, typed } from "../tabled.ts";
 import { PANEL_CAUTIONS } from "./cautions.ts";
 import { driving } from "./direct.ts";
 import { chargingModel, supplying, testingPanel } from "./models.ts";
+import { panelSeason } from "./season.ts";
 import { PANEL_SPANS } from "./spans.ts";
 
 const KINDS = panels.panels;
@@ -119,6 +120,7 @@ export const panel: Kind = {
   label: "Solar panel",
   purpose: "Charges a battery, or drives a pump by itself while the sun is high.",
   group: "Power",
+  season: panelSeason,
   icon: { ink: "M3 18 7 6h14l-4 12zM5 12h14M12 6 9 18", tone: "M17 2l1-1M21 3l-2 1", color: "power" },
   uses: ["gives_power"],
   joins: { charges: "newest" },

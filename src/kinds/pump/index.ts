@@ -6,6 +6,7 @@ import type { Kind } from "../kind.ts";
 import { COSTS, choice, gather, given, hidden, link, output } from "../rows.ts";
 import { column, options, typed } from "../tabled.ts";
 import { PUMP_MODELS } from "./models.ts";
+import { pumpSeason } from "./season.ts";
 import { PUMP_SPANS } from "./spans.ts";
 
 const SIZES = pumps.pumps;
@@ -134,6 +135,7 @@ export const pump: Kind = {
   label: "Pump",
   purpose: "A small submersible pump: what it can do, and what it runs on.",
   group: "Power",
+  season: pumpSeason,
   icon: { ink: "M6 20V10h10v10zM4 20h14M9 10V4h9", tone: "M11 13v4M9 15h4", color: "power" },
   uses: ["lifts_water"],
   joins: { powered_by: "newest" },

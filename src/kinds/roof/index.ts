@@ -8,6 +8,7 @@ import { ROOF_CAUTIONS } from "./cautions.ts";
 import { DIP_ROWS, dipping, learning } from "./dip.ts";
 import { laidRoofs } from "./laid.ts";
 import { sieving, winter, yearly } from "./models.ts";
+import { roofSeason } from "./season.ts";
 import { ROOF_SPANS } from "./spans.ts";
 
 const MATERIALS = Object.fromEntries(roofs.materials.map((material) => [material.word, material.label]));
@@ -99,6 +100,7 @@ export const roof: Kind = {
   label: "Roof",
   purpose: "Catches rain and sends it to a tank.",
   group: "Roofs",
+  season: roofSeason,
   icon: { ink: "M3 11 20 5M6 10v10M17 6.5V20", tone: "M20 5v7", color: "water" },
   uses: ["carries_dirt"],
   joins: { drains_to: "newest" },

@@ -2,6 +2,7 @@
 
 import type { Kind } from "../kind.ts";
 import { COSTS, given, hidden, output } from "../rows.ts";
+import { teeSeason } from "./season.ts";
 import { TEE_SPANS } from "./spans.ts";
 
 export const tee: Kind = {
@@ -9,6 +10,7 @@ export const tee: Kind = {
   label: "Tee",
   purpose: "Where one line parts in two; the lines name it as their end.",
   group: "Ways for the water",
+  season: teeSeason,
   icon: { ink: "M3 8h18M12 8v12", tone: "M9 8a3 3 0 0 0 6 0", color: "water" },
   uses: ["ends_a_line"],
   local: ["height"],

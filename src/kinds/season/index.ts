@@ -9,7 +9,6 @@ import { hands } from "../bed/hands.ts";
 import { unmetered } from "../delivery/season.ts";
 import type { Kind } from "../kind.ts";
 import { refilled, taken, tightest } from "../line/refill-deadlines.ts";
-import { DEFINITION } from "../rows.ts";
 import { overflows } from "../tank/overflows.ts";
 import { peakDraw } from "../tank/peak-draw.ts";
 import { reach } from "../tank/reach.ts";
@@ -128,17 +127,13 @@ export const season: Kind = {
     {
       id: "left_out",
       if: "left_out > 0",
-      text: "Some parts are left out of the season because a number of theirs is missing. Each says so on its card.",
       beside: "left_out",
-      source: DEFINITION,
       weight: "trouble",
     },
     {
       id: "power_unknown",
       if: "unmetered > 0",
-      text: "What {unmetered} of your pumps takes is not known, so these answers take their power as never running out. Put an ammeter in the lead, or give the pump a card.",
       beside: "binding",
-      source: DEFINITION,
       weight: "trouble",
     },
   ],

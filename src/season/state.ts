@@ -6,11 +6,14 @@ import { calendarDate } from "../units/calendar.ts";
 import { type Ledger, newLedger } from "./account.ts";
 import { type Batteries, readyBatteries } from "./batteries.ts";
 import { type Bed, type KnownBeds, readyBeds } from "./beds.ts";
+import { noLacks } from "./bounds.ts";
 import type { DayLog } from "./day-log.ts";
 import { type DueDraw, readyDraws } from "./draws.ts";
 import { feedersOf, spillersOf } from "./feeders.ts";
-import { BOUNDS, type LeftOut, type SeasonInput } from "./input.ts";
+import { type Gone, nothingGone } from "./gone.ts";
+import type { LeftOut, SeasonInput } from "./input.ts";
 import { type Pipes, readyPipes } from "./pipes.ts";
+import { type Reach, reachOf } from "./reach.ts";
 import { dailyCatch } from "./roof-catch.ts";
 import { type Sky, skyOf } from "./sky.ts";
 import { carried, pumped, pumpsOf, type Source } from "./sources.ts";
@@ -51,8 +54,11 @@ export type SeasonState = {
     readonly volume: Float64Array;
     readonly stored: boolean;
   }[];
-  /** Spilled by each tank since the season began [m3]; and negative room asked for before rain under `use_first`. */
-  readonly spilledSince: Float64Array;
+  /** The water behind each tank, through lines. */
+  readonly reach: readonly Reach[];
+  /** What spilled and was lost in the year before. */
+  readonly gone: Gone;
+  /** Negative room asked for before rain under `use_first` [m3]. */
   readonly leeway: Float64Array;
   /** One person's time left today [s], and that of each pump. */
   readonly hands: { left: number };
@@ -65,8 +71,11 @@ export type SeasonState = {
   readonly stored: readonly Float64Array[];
   readonly storedTotal: Float64Array;
   readonly shortDay: Uint8Array;
-  /** Unmet water of draws in the whole seasons by bound [m3]. */
+  /** 1 on each day on which a draw was short. */
+  readonly drawShort: Uint8Array;
+  /** Unmet water of draws in the whole seasons by bound [m3], and their short days. */
   readonly drawsUnmet: Float64Array;
+  readonly drawsShort: Float64Array;
   readonly evaporated: Float64Array;
   readonly leaked: Float64Array;
   readonly ledger: Ledger;
@@ -157,7 +166,8 @@ function scratch(input: SeasonInput, tanks: Tanks, pipes: Pipes, spans: Spans, l
   return {
     slots: { season: 0, year: 0 },
     log: null,
-    spilledSince: perTank(),
+    gone: nothingGone(tanks.parts.length),
+    reach: reachOf(input, tanks),
     leeway: perTank(),
     hands: { left: 0 },
     pumpLeft: new Float64Array(pumpsOf(input).length),
@@ -168,7 +178,9 @@ function scratch(input: SeasonInput, tanks: Tanks, pipes: Pipes, spans: Spans, l
     stored: tanks.parts.map(() => new Float64Array(length)),
     storedTotal: new Float64Array(length),
     shortDay: new Uint8Array(length),
-    drawsUnmet: new Float64Array(BOUNDS.length),
+    drawShort: new Uint8Array(length),
+    drawsUnmet: noLacks(),
+    drawsShort: noLacks(),
     evaporated: perTank(),
     leaked: perTank(),
     ledger: newLedger(),

@@ -1,15 +1,13 @@
 // What a bed's card says: how much, how often, by what means, whether it will get it, and what the season was like.
 
 import type { Row } from "../../graph/types.ts";
-import { BOUND_WORDS } from "../bound-words.ts";
+import { REASON_OPTIONS } from "../../telling/words/bounds.ts";
 import { DEFINITION, formula, output, PRACTICE } from "../rows.ts";
 import { BED_NOW_ROWS } from "./now-rows.ts";
 import { BED_SEASON_ROWS } from "./season-outputs.ts";
 
 const FAO = "FAO Irrigation and Drainage Paper 56";
 const RUN = "your record, day by day";
-
-const BINDING_OPTIONS = Object.entries(BOUND_WORDS).map(([word, label]) => ({ word, label }));
 
 const HIDDEN: readonly Row[] = [
   output(
@@ -269,9 +267,9 @@ const SEASON: readonly Row[] = [
     "It goes short because",
     "season.run",
     "text",
-    "What stood in the way of most of the water it did not get.",
+    "What it lacked on most of its short days.",
     RUN,
-    { options: BINDING_OPTIONS, minor: true, quiet: true },
+    { options: REASON_OPTIONS, minor: true, quiet: true },
   ),
   output(
     "likely_loss",

@@ -1,23 +1,13 @@
 // What the season card shows: its one given number, the answers of the run, and what other rows read.
 
 import type { Row } from "../../graph/types.ts";
+import { BOUND_OPTIONS } from "../../telling/words/bounds.ts";
 import { DEFINITION, formula, given, output } from "../rows.ts";
 import { STORAGE_ROWS } from "./storage-answers.ts";
 import { WEEK_ROWS } from "./week.ts";
 
 const RUN = "your record, day by day";
 const FAO = "FAO Irrigation and Drainage Paper 56";
-
-/** What a watering may lack, in the words of the page. */
-export const BINDING_OPTIONS: readonly { readonly word: string; readonly label: string }[] = [
-  { word: "rain", label: "rain" },
-  { word: "storage", label: "storage" },
-  { word: "transfer", label: "the gravity line" },
-  { word: "pump_time", label: "the pump's time" },
-  { word: "energy", label: "power: the battery, or the sun on a panel alone" },
-  { word: "hands", label: "your time" },
-  { word: "held_back", label: "held back for other beds" },
-];
 
 /** Rows of the season card, in the order in which they are shown. */
 export const SEASON_ROWS: readonly Row[] = [
@@ -158,13 +148,16 @@ export const SEASON_ROWS: readonly Row[] = [
   ),
   output(
     "binding",
-    "Gives out first",
+    "Lacked most often",
     "run",
     "text",
-    "Of what a watering could lack (rain, storage, transfer, pump, energy, hands, held back), the one behind the most unmet water.",
-    `${RUN}; the order is our definition`,
-    { options: BINDING_OPTIONS },
+    "On each short day a bed lacks what let least through at its last short watering: storage, what leaks and dries away, rain, a tankful, its refill, a line that runs, the pump's time, power, your time, what is held back, or the bed's own rule. This is the one of the most short days, each bed's counted for itself.",
+    `${RUN}; the order of equal ones is our definition`,
+    { options: BOUND_OPTIONS },
   ),
+  output("binding_driver", "Driven by", "run", "text", "What drives the pumps that lacked power.", RUN, {
+    hidden: true,
+  }),
   output(
     "hands_time",
     "Your time, a season",

@@ -3,6 +3,7 @@
 import { createMemo, For, Show } from "solid-js";
 import type { Card } from "../../document/worksheet.ts";
 import { handSettings, WATERING } from "../../kinds/hand-settings.ts";
+import { printedFoot, printedSettings, printedWatering } from "../../telling/printed.ts";
 import { type Sheet, useSheet } from "../sheet.ts";
 import { type SaidOnce, saidOnce } from "./printed-cautions.ts";
 
@@ -60,9 +61,7 @@ function Settings() {
             {(card) => (
               <li>
                 <b>{card.title}</b>:{" "}
-                {ids(card)
-                  .map((id) => `${sheet.label(id)} ${sheet.shown(id)}`)
-                  .join("; ")}
+                {printedSettings(ids(card).map((id) => ({ label: sheet.label(id), shown: sheet.shown(id) })))}
               </li>
             )}
           </For>
@@ -76,6 +75,14 @@ function Waterings() {
   const sheet = useSheet();
   const given = (id: string) => (isReady(sheet, id) ? sheet.shown(id) : "");
   const beds = () => sheet.worksheet().cards.filter((card) => isReady(sheet, `${card.id}.${WATERING.every}`));
+  const words = ({ id }: Card) =>
+    printedWatering({
+      volume: given(`${id}.${WATERING.volume}`),
+      every: given(`${id}.${WATERING.every}`),
+      by: given(`${id}.${WATERING.by}`),
+      days: given(`${id}.${WATERING.days}`),
+      from: sheet.shown("site.today"),
+    });
   return (
     <Show when={beds().length > 0}>
       <section>
@@ -86,17 +93,7 @@ function Waterings() {
               {(bed) => (
                 <tr>
                   <th scope="row">{bed.title}</th>
-                  <td>
-                    {given(`${bed.id}.${WATERING.volume}`)} every {given(`${bed.id}.${WATERING.every}`)}, by{" "}
-                    {given(`${bed.id}.${WATERING.by}`) || "nobody yet"}
-                    <Show when={given(`${bed.id}.${WATERING.days}`)}>
-                      {(days) => (
-                        <>
-                          ; in the week from {sheet.shown("site.today")} on {days()}
-                        </>
-                      )}
-                    </Show>
-                  </td>
+                  <td>{words(bed)}</td>
                 </tr>
               )}
             </For>
@@ -136,17 +133,17 @@ function AllCautions() {
 
 export function PrintedPage() {
   const sheet = useSheet();
+  const foot = () => {
+    const { datum, made_by, made_on } = sheet.worksheet();
+    return printedFoot({ datum, madeBy: made_by, madeOn: made_on });
+  };
   return (
     <div class="printed width">
       <Shopping />
       <Waterings />
       <Settings />
       <AllCautions />
-      <p class="last">
-        Figures are estimates for planning: local codes and licensed people decide on wiring, stands, drinking
-        water and backflow. Heights are above {sheet.worksheet().datum || "a zero of your choice"}. Made by{" "}
-        {sheet.worksheet().made_by || "nobody named"} on {sheet.worksheet().made_on}.
-      </p>
+      <p class="last">{foot()}</p>
     </div>
   );
 }

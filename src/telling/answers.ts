@@ -2,6 +2,8 @@
 
 import { numberIn, wordIn } from "../graph/readers.ts";
 import type { Result } from "../graph/types.ts";
+import type { Driver } from "../network/bounds.ts";
+import { lackedMost } from "./words/bounds.ts";
 
 export type Tone = "water" | "power" | "growth" | "trouble";
 
@@ -225,29 +227,19 @@ function keepingUp(asked: Asked): Sentence | null {
   };
 }
 
-const BINDING: Readonly<Record<string, string>> = {
-  rain: "Rain gives out first: the roofs bring too little.",
-  storage: "Storage gives out first: water spilled earlier that a bigger tank would have kept.",
-  transfer:
-    "The small tank gives out first: it ran dry while the one above it still had water. A bigger small tank, or a faster line, helps.",
-  pump_time: "The pump gives out first: it cannot give so much in the time.",
-  energy: "Power gives out first: the battery is flat, or the sun too weak on a panel alone.",
-  hands: "Your time gives out first.",
-  held_back: "What some beds lack is held back for the beds that come before them.",
-};
-
-function givesOut(asked: Asked): Sentence | null {
+function lackedMostOften(asked: Asked): Sentence | null {
   const id = "season.binding";
   const why = reasonOf(asked.result(id));
-  if (why) return { id: "binding", lead: false, watch: id, pieces: [`What gives out first: ${why}.`] };
+  if (why) return { id: "binding", lead: false, watch: id, pieces: [`What is lacked most often: ${why}.`] };
   const bound = word(asked, id);
   if (!bound) return null;
+  const said = lackedMost(bound, (word(asked, "season.binding_driver") || "either") as Driver);
   return {
     id: "binding",
     lead: false,
     watch: "season.days_short",
     pieces: [
-      `${BINDING[bound] ?? bound} Beds are short on `,
+      `${said} Beds are short on `,
       value("season.days_short", "trouble"),
       " days of a usual season.",
       ...shortFirst(asked),
@@ -285,7 +277,7 @@ export function answers(asked: Asked): readonly Sentence[] {
     watering(asked),
     byHand(asked),
     keepingUp(asked),
-    givesOut(asked),
+    lackedMostOften(asked),
   ];
   return all.filter((sentence) => sentence !== null);
 }

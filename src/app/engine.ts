@@ -8,8 +8,8 @@ import { evaluate, type Results } from "../graph/evaluate.ts";
 import type { Outputs } from "../graph/types.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
+import { supplyRecord } from "../studies/work-out.ts";
 import type { WorkerClient } from "../worker/client.ts";
-import { supplyRecord } from "../worker/settle.ts";
 
 const KEPT_ANSWERS = 40;
 

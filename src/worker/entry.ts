@@ -3,8 +3,8 @@
 import { CARD_KINDS } from "../kinds/index.ts";
 import { readRainFile } from "../rainfall/import-csv.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
+import { runHeavy } from "../studies/heavy.ts";
 import { tankSizes } from "../studies/tank-sizes.ts";
-import { runHeavy } from "./heavy.ts";
 import type { FromWorker, ToWorker } from "./messages.ts";
 import { inSlices } from "./slices.ts";
 

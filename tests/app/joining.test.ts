@@ -6,7 +6,7 @@ import { setGiven } from "../../src/document/edits.ts";
 import type { Worksheet } from "../../src/document/worksheet.ts";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
 import type { Wish } from "../../src/kinds/lay-out.ts";
-import { workOut } from "../../src/worker/settle.ts";
+import { workOut } from "../../src/studies/work-out.ts";
 
 const given = (sheet: Worksheet, id: string, name: string) =>
   sheet.cards.find((card) => card.id === id)?.givens[name]?.value;

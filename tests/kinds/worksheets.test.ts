@@ -8,10 +8,10 @@ import type { Worksheet } from "../../src/document/worksheet.ts";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
 import { readRainCsv } from "../../src/rainfall/import-csv.ts";
 import { makeRecord } from "../../src/rainfall/record-key.ts";
+import { workOut } from "../../src/studies/work-out.ts";
 import { answers } from "../../src/telling/answers.ts";
 import { DAY } from "../../src/units/constants.ts";
 import { toSi } from "../../src/units/unit.ts";
-import { workOut } from "../../src/worker/settle.ts";
 
 const CSV = readFileSync(new URL("../fixtures/seattle-weather.csv", import.meta.url), "utf8");
 

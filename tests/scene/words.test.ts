@@ -12,7 +12,7 @@ import { layoutPlace } from "../../src/scene/layout.ts";
 import { readPlace, type SceneInput } from "../../src/scene/read-place.ts";
 import { spoken } from "../../src/scene/spoken.ts";
 import { blockOf, fitted, textWidth } from "../../src/scene/text-block.ts";
-import { workOut } from "../../src/worker/settle.ts";
+import { workOut } from "../../src/studies/work-out.ts";
 
 function template(name: string): Worksheet {
   const read = readWorksheetText(

@@ -8,9 +8,9 @@ import { CARD_KINDS } from "../../src/kinds/index.ts";
 import type { DayNotes } from "../../src/kinds/season/outputs.ts";
 import { BOUNDS } from "../../src/network/bounds.ts";
 import type { SeasonInput } from "../../src/season/input.ts";
+import { workOut } from "../../src/studies/work-out.ts";
 import { dayNote } from "../../src/telling/bed-day.ts";
 import { toSi } from "../../src/units/unit.ts";
-import { workOut } from "../../src/worker/settle.ts";
 import {
   cautionIds,
   type Givens,

@@ -1,9 +1,10 @@
 // The answers at the top of the page, as sentences with the numbers in them, each leading to its card.
 
-import { numberIn, wordIn } from "../graph/readers.ts";
+import { numberIn, valueIn, wordIn } from "../graph/readers.ts";
 import type { Result } from "../graph/types.ts";
 import type { Driver } from "../network/bounds.ts";
 import { lackedMost } from "./words/bounds.ts";
+import { listed } from "./words/lists.ts";
 
 export type Tone = "water" | "power" | "growth" | "trouble";
 
@@ -61,16 +62,31 @@ function besides(asked: Asked): string {
 
 const leftOut = (asked: Asked): number => number(asked, "season.left_out") ?? 0;
 
+type LeftOut = { readonly id: string; readonly reason: string };
+
+function leftOutParts(asked: Asked): readonly LeftOut[] {
+  const list = valueIn(asked.result("season.left_out_list"));
+  return Array.isArray(list) ? (list as readonly LeftOut[]) : [];
+}
+
+/** "Barrel: its capacity is not given; Hose and Bed: Barrel is left out". */
+function leftOutWords(asked: Asked): string {
+  const byReason = new Map<string, string[]>();
+  for (const { id, reason } of leftOutParts(asked)) {
+    const title = asked.cards.find((card) => card.id === id)?.title ?? id;
+    const why = reason.replace(/\.$/, "");
+    byReason.set(why, [...(byReason.get(why) ?? []), title]);
+  }
+  return [...byReason].map(([why, titles]) => `${listed(titles)} (${why})`).join("; ");
+}
+
 /** Said of all the answers together, since none of them knows of what is left out. */
 function without(asked: Asked): Sentence | null {
   const parts = leftOut(asked);
   if (parts === 0) return null;
-  const pieces: Piece[] = [
-    value("season.left_out", "trouble"),
-    parts === 1
-      ? " part is left out, because a number of it is missing or wrong: these answers are without it."
-      : " parts are left out, because a number of theirs is missing or wrong: these answers are without them.",
-  ];
+  const many =
+    parts === 1 ? " part is left out of these answers: " : " parts are left out of these answers: ";
+  const pieces: Piece[] = [value("season.left_out", "trouble"), `${many}${leftOutWords(asked)}.`];
   return { id: "without", lead: false, watch: "season.left_out", pieces };
 }
 
@@ -104,10 +120,16 @@ function driest(asked: Asked): readonly Piece[] {
     ", beds went short on ",
     value("season.driest_year_days_short", "trouble"),
     " days and got ",
-    value("season.driest_year_share_met", "trouble"),
+    value("season.driest_year_share_met", shareTone(asked, "season.driest_year_share_met")),
     " of what they would have used.",
   ];
 }
+
+/** From here on a share reads as 100 %. */
+const WHOLE = 0.995;
+
+const shareTone = (asked: Asked, id: string): Tone =>
+  (number(asked, id) ?? 0) >= WHOLE ? "growth" : "trouble";
 
 /** Which bed runs out first in the driest year, where one does. */
 function shortFirst(asked: Asked): readonly Piece[] {
@@ -234,6 +256,8 @@ function lackedMostOften(asked: Asked): Sentence | null {
   const bound = word(asked, id);
   if (!bound) return null;
   const said = lackedMost(bound, (word(asked, "season.binding_driver") || "either") as Driver);
+  const beds = number(asked, "season.days_short") ?? 0;
+  if (beds === 0) return { id: "binding", lead: false, watch: "season.longest_short_run", pieces: [said] };
   return {
     id: "binding",
     lead: false,
@@ -245,6 +269,24 @@ function lackedMostOften(asked: Asked): Sentence | null {
       ...shortFirst(asked),
     ],
   };
+}
+
+/** Where no bed is watered, how long animals and other uses went short. */
+function otherUses(asked: Asked): Sentence | null {
+  const draws = asked.cards.some(({ kind }) => kind === "draw");
+  if (!draws || asked.cards.some(({ kind }) => kind === "bed")) return null;
+  const watch = "season.longest_short_run";
+  const days = number(asked, watch);
+  if (days === null) return null;
+  const pieces: Piece[] =
+    days === 0
+      ? ["What is drawn from the tanks never ran short on your record."]
+      : [
+          "What is drawn from the tanks ran short for ",
+          value(watch, "trouble"),
+          days === 1 ? " day at the longest." : " days on end at the longest.",
+        ];
+  return { id: "other_uses", lead: false, watch, pieces };
 }
 
 /** The sentences of a worksheet; the first leads. */
@@ -277,6 +319,7 @@ export function answers(asked: Asked): readonly Sentence[] {
     watering(asked),
     byHand(asked),
     keepingUp(asked),
+    otherUses(asked),
     lackedMostOften(asked),
   ];
   return all.filter((sentence) => sentence !== null);

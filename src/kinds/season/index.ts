@@ -155,7 +155,7 @@ export const season: CardKind = {
     {
       id: "left_out",
       if: "left_out > 0",
-      text: "Some parts are left out of the season because a number of theirs is missing. Each says so on its card.",
+      text: "Some parts are left out of the season. Each says why on its card.",
       beside: "left_out",
       source: DEFINITION,
       weight: "trouble",

@@ -82,9 +82,18 @@ function unbound(answer: SeasonAnswer, beds: number): string {
   return answer.leftOut.length > 0 ? "nothing that could be worked out went short" : "nothing went short";
 }
 
+/** Why nothing is said of the driest year, of which it is said only where the record has no year that it has none. */
+function noDriest({ driestYear }: SeasonTotals, beds: number): string {
+  if (driestYear === null) return NO_YEAR;
+  if (beds === 0) return "no bed is in the run";
+  return `no crop stands within a whole season that begins in the driest year, ${driestYear}`;
+}
+
 /** Which bed goes short first in the driest year, and when. */
-function ofShortFirst({ driestYearDaysShort, driestYearShortFirst: first }: SeasonTotals): Outputs {
-  const reason = driestYearDaysShort === null ? NO_YEAR : "no bed went short in the driest year";
+function ofShortFirst(totals: SeasonTotals, beds: number): Outputs {
+  const { driestYearDaysShort, driestYearShortFirst: first } = totals;
+  const reason =
+    driestYearDaysShort === null ? noDriest(totals, beds) : "no bed went short in the driest year";
   return {
     "season.short_first_bed": or(first?.id ?? null, reason),
     "season.short_first_day": or(first ? isoDate(first.date) : null, reason),
@@ -108,9 +117,9 @@ function ofSeason(plan: SeasonInput, answer: SeasonAnswer): Outputs {
     "season.share_met": or(totals.shareMet, "no crop stands within the season"),
     "season.days_short": or(totals.daysShort, "no crop stands within the season"),
     "season.longest_short_run": { value: totals.longestShortRun },
-    "season.driest_year_share_met": or(totals.driestYearShareMet, NO_YEAR),
-    "season.driest_year_days_short": or(totals.driestYearDaysShort, NO_YEAR),
-    ...ofShortFirst(totals),
+    "season.driest_year_share_met": or(totals.driestYearShareMet, noDriest(totals, plan.beds.length)),
+    "season.driest_year_days_short": or(totals.driestYearDaysShort, noDriest(totals, plan.beds.length)),
+    ...ofShortFirst(totals, plan.beds.length),
     "season.spill": { value: totals.spill },
     "season.binding": or(totals.binding, unbound(answer, plan.beds.length)),
     "season.binding_driver": { value: shortOfPower(plan, answer) },

@@ -99,7 +99,7 @@ export const SEASON_ROWS: readonly Row[] = [
     "Longest run of short days",
     "run",
     "count",
-    "The most days on end on which some bed was short, over the record.",
+    "The most days on end on which some bed was short, over the record; where there is no bed, some other draw.",
     RUN,
   ),
   output(

@@ -16,24 +16,36 @@ export type Reach = {
   readonly full: number;
 };
 
-type Lines = readonly LinePart[];
+/** A line of the network, those left out of the season among them, and whether it can run. */
+type Feed = {
+  readonly from: string;
+  readonly to: string | null;
+  readonly line: LinePart | null;
+  readonly runs: boolean;
+};
 
 /**
  * What lies behind each tank.
  *
- * @param input its lines and tees, units at the type's fields
+ * @param input its network and lines, units at the type's fields
  * @param tanks the tanks [-]
  * @returns by tank, volumes [m3]
  * @source definition
  */
 export function reachOf(input: SeasonInput, tanks: Tanks): readonly Reach[] {
-  const lines = [...input.lines].sort((a, b) => (a.id < b.id ? -1 : 1));
+  const lines = new Map(input.lines.map((line) => [line.id, line]));
+  const feeds = input.network.edges
+    .filter(({ kind }) => kind === "feeds")
+    .map(({ by, from, to, stopped }): Feed => {
+      const line = lines.get(by) ?? null;
+      return { from, to, line, runs: stopped === null && line !== null && canRun(line, tanks) };
+    });
   return tanks.parts.map((part, place) => {
-    const behind = behindOf(part.id, lines, tanks);
-    const ending = lines.filter(({ to }) => to === part.id);
+    const behind = behindOf(part.id, feeds, tanks);
+    const ending = feeds.filter(({ to }) => to === part.id);
     return {
       behind: behind.filter(({ tank }) => tank !== place),
-      fed: ending.some((line) => canRun(line, tanks)),
+      fed: ending.some(({ runs }) => runs),
       stuck: behind.some(({ runs }) => !runs),
       full: fullOf(part, ending, input),
     };
@@ -53,19 +65,19 @@ function canRun(line: LinePart, tanks: Tanks): boolean {
 type Way = { readonly node: string; readonly over: number; readonly runs: boolean };
 
 /** Everything upstream of a tank; one that is reached both ways counts as reached by lines that run. */
-function behindOf(id: string, lines: Lines, tanks: Tanks): readonly Behind[] {
-  const running = upstream(id, lines, tanks, true);
+function behindOf(id: string, feeds: readonly Feed[], tanks: Tanks): readonly Behind[] {
+  const running = upstream(id, feeds, tanks, true);
   const known = new Set(running.map(({ tank }) => tank));
-  return [...running, ...upstream(id, lines, tanks, false).filter(({ tank }) => !known.has(tank))];
+  return [...running, ...upstream(id, feeds, tanks, false).filter(({ tank }) => !known.has(tank))];
 }
 
 /** The same through lines that run alone, or through all. */
-function upstream(id: string, lines: Lines, tanks: Tanks, onlyRunning: boolean): readonly Behind[] {
+function upstream(id: string, feeds: readonly Feed[], tanks: Tanks, onlyRunning: boolean): readonly Behind[] {
   const seen = new Set([id]);
   const ways: Way[] = [{ node: id, over: -Infinity, runs: true }];
   for (const way of ways) {
-    for (const line of lines) {
-      const next = line.to === way.node && !seen.has(line.from) ? wayUp(way, line, tanks) : null;
+    for (const feed of feeds) {
+      const next = feed.to === way.node && !seen.has(feed.from) ? wayUp(way, feed, tanks) : null;
       if (!next || (onlyRunning && !next.runs)) continue;
       seen.add(next.node);
       ways.push(next);
@@ -78,11 +90,11 @@ function upstream(id: string, lines: Lines, tanks: Tanks, onlyRunning: boolean):
 }
 
 /** One line further up; behind a tank the heights begin anew. */
-function wayUp(way: Way, line: LinePart, tanks: Tanks): Way {
-  const runs = canRun(line, tanks);
+function wayUp(way: Way, { from, line, runs }: Feed, tanks: Tanks): Way {
   const before = tanks.placeOf.has(way.node) ? -Infinity : way.over;
-  const over = Math.max(before, line.startHeight, runs ? line.endHeight : -Infinity);
-  return { node: line.from, over, runs: way.runs && runs };
+  const start = line?.startHeight ?? -Infinity;
+  const over = Math.max(before, start, line && runs ? line.endHeight : -Infinity);
+  return { node: from, over, runs: way.runs && runs };
 }
 
 /** Water of a tank under its outlet, or too low for the way that it would have to take [m3]. */
@@ -92,11 +104,11 @@ function underOf(tanks: Tanks, place: number, over: number): number {
 }
 
 /** A tank that lines alone fill is full where the last float shuts; any other at its brim. */
-function fullOf({ id, vessel }: TankPart, ending: Lines, input: SeasonInput): number {
+function fullOf({ id, vessel }: TankPart, ending: readonly Feed[], input: SeasonInput): number {
   const otherwise =
     input.roofs.some(({ drainsTo }) => drainsTo === id) ||
     input.tanks.some(({ overflowsTo }) => overflowsTo === id);
   if (otherwise || ending.length === 0) return vessel.volume;
-  const level = ending.reduce((most, { shutLevel }) => Math.max(most, shutLevel ?? vessel.height), 0);
+  const level = ending.reduce((most, { line }) => Math.max(most, line?.shutLevel ?? vessel.height), 0);
   return volumeAt(vessel, Math.min(level, vessel.height));
 }

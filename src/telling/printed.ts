@@ -1,4 +1,4 @@
-// What the printed page says of waterings and settings.
+// What the printed page says of waterings, and under itself.
 
 /** What is known of a bed's waterings, as shown; "" where it is not. */
 export type PrintedBed = {
@@ -15,11 +15,6 @@ export function printedWatering({ volume, every, by, days, from }: PrintedBed): 
   const usual = `${volume} every ${every}, by ${by || "nobody yet"}`;
   return days === "" ? usual : `${usual}; in the week from ${from} on ${days}`;
 }
-
-/** "Valve bore 1/2 in; Refill time 3 h". */
-export const printedSettings = (
-  settings: readonly { readonly label: string; readonly shown: string }[],
-): string => settings.map(({ label, shown }) => `${label} ${shown}`).join("; ");
 
 type MadeBy = { readonly datum: string; readonly madeBy: string; readonly madeOn: string };
 

@@ -26,6 +26,7 @@ function asked(given: Worksheet): SceneInput {
   const { worksheet, graph, results } = workOut(given, CARD_KINDS);
   const options = { units: given.units, locale: given.locale, currency: given.currency };
   return {
+    kinds: CARD_KINDS,
     cards: worksheet.cards,
     result: (id) => results.get(id),
     shown: (id) => shownValue(graph, worksheet, results, id, options),

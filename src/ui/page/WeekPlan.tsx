@@ -14,6 +14,7 @@ import {
   outlookWords,
 } from "../../telling/week.ts";
 import { showQuantity } from "../../units/show.ts";
+import { useGiven } from "../rows/given-of.ts";
 import { useSheet } from "../sheet.ts";
 import { dateWords } from "../words.ts";
 
@@ -83,21 +84,15 @@ function useWeekBeds() {
 
 function Today() {
   const sheet = useSheet();
-  const site = () => sheet.worksheet().cards.find(({ id }) => id === "site");
-  const row = () => sheet.kinds["site"]?.rows.find(({ name }) => name === "today");
-  const put = (value: string) => {
-    const [card, given] = [site(), row()];
-    if (card && given) sheet.edit.given(card, given, value ? { value, unit: "" } : null);
-    sheet.edit.settle();
-  };
+  const today = useGiven("site.today");
   return (
     <p class="today">
       <label>
         From{" "}
         <input
           type="date"
-          value={String(site()?.givens["today"]?.value ?? "")}
-          onChange={(event) => put(event.currentTarget.value)}
+          value={String(today.value() ?? "")}
+          onChange={(event) => today.put(event.currentTarget.value || null)}
         />
       </label>
       <button type="button" class="small" onClick={() => sheet.edit.today()}>

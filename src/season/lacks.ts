@@ -2,10 +2,10 @@
 // pump's time, power and hands. Only short waterings ask.
 
 import { ENERGY, HANDS, type Lacks, LINE, PUMP_TIME, REFILL, TANKFUL, WATER } from "./bounds.ts";
-import type { Reach } from "./reach.ts";
 import { drawdown, drawnWithin, readDrawdown } from "./run-pump.ts";
 import type { Source } from "./sources.ts";
 import type { SeasonState } from "./state.ts";
+import type { Supply } from "./supply.ts";
 
 /** How long a pump may run for want of time, sun and hands [s], below 0: not at all; and the charge behind it [J]. */
 export type Means = {
@@ -44,11 +44,11 @@ export function addWaterLacks(
   lacks: Lacks,
 ): void {
   const { volume } = state.tanks;
-  const { behind, fed, full, stuck } = state.reach[tank] as Reach;
+  const { behind, fed, full, stuck } = state.supply[tank] as Supply;
   const held = Math.max(0, (volume[tank] as number) - under);
   let [waiting, coming] = [0, 0];
   for (let i = 0; i < behind.length; i++) {
-    const { tank: other, under: below, runs } = behind[i] as Reach["behind"][number];
+    const { tank: other, under: below, runs } = behind[i] as Supply["behind"][number];
     const over = Math.max(0, (volume[other] as number) - below);
     waiting += over;
     if (runs) coming += over;

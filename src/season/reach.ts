@@ -1,114 +1,84 @@
-// The water behind a tank: which tanks give on to it through lines, down to where, and whether those lines can run.
+// What of a tank's water can ever leave it: the one place where that is worked out, for its card and for the season.
 
-import { volumeAt } from "../physics/vessel.ts";
-import type { LinePart, SeasonInput, TankPart } from "./input.ts";
-import type { Tanks } from "./tanks.ts";
+import { takersOf } from "../network/beds.ts";
+import type { Edge, Network } from "../network/network.ts";
+import { linesOutOf, stoppedOutOf } from "../network/water.ts";
+import { type Vessel, volumeAt } from "../physics/vessel.ts";
 
-/** A tank whose water would come through lines, what of it lies too low [m3], and whether the lines can run. */
-export type Behind = { readonly tank: number; readonly under: number; readonly runs: boolean };
-
-export type Reach = {
-  readonly behind: readonly Behind[];
-  /** Whether a line that can run ends in it; and whether one that cannot does, here or further up. */
-  readonly fed: boolean;
-  readonly stuck: boolean;
-  /** Water in it when it is as full as what fills it makes it [m3]. */
-  readonly full: number;
+type ReachTank = {
+  readonly id: string;
+  readonly vessel: Vessel;
+  /** Height of its floor above the datum, and depth of its outlet above that [m]. */
+  readonly floor: number;
+  readonly outlet: number;
 };
 
-/** A line of the network, those left out of the season among them, and whether it can run. */
-type Feed = {
-  readonly from: string;
-  readonly to: string | null;
-  readonly line: LinePart | null;
-  readonly runs: boolean;
+export type ReachAsked = {
+  readonly network: Network;
+  readonly tanks: readonly ReachTank[];
+  /** Heights over which each line takes water, and at which it ends [m]. */
+  readonly lines: readonly {
+    readonly id: string;
+    readonly startHeight: number;
+    readonly endHeight: number;
+  }[];
+  /** Depth under which each pump's hose draws nothing [m]. */
+  readonly pumps: readonly { readonly id: string; readonly lowestWater: number }[];
+};
+
+export type Reach = {
+  /** Depth under which nothing leaves it [m]. */
+  readonly lowest: number;
+  /** From full down to there [m3]. */
+  readonly reachable: number;
 };
 
 /**
- * What lies behind each tank.
+ * What of each tank's water can be reached, by id: that above the highest of its outlet, its pumps' lowest water and, where
+ * it leaves only by lines, the lowest at which one that runs still takes it on.
  *
- * @param input its network and lines, units at the type's fields
- * @param tanks the tanks [-]
- * @returns by tank, volumes [m3]
+ * @param asked units at the type's fields
+ * @returns depths [m] and volumes [m3]; no water where none of the lines by which alone it could leave ever runs
  * @source definition
  */
-export function reachOf(input: SeasonInput, tanks: Tanks): readonly Reach[] {
-  const lines = new Map(input.lines.map((line) => [line.id, line]));
-  const feeds = input.network.edges
-    .filter(({ kind }) => kind === "feeds")
-    .map(({ by, from, to, stopped }): Feed => {
-      const line = lines.get(by) ?? null;
-      return { from, to, line, runs: stopped === null && line !== null && canRun(line, tanks) };
-    });
-  return tanks.parts.map((part, place) => {
-    const behind = behindOf(part.id, feeds, tanks);
-    const ending = feeds.filter(({ to }) => to === part.id);
-    return {
-      behind: behind.filter(({ tank }) => tank !== place),
-      fed: ending.some(({ runs }) => runs),
-      stuck: behind.some(({ runs }) => !runs),
-      full: fullOf(part, ending, input),
-    };
+export function reachOf(asked: ReachAsked): ReadonlyMap<string, Reach> {
+  return new Map(
+    asked.tanks.map((tank) => {
+      const lowest = lowestOf(asked, tank, new Set([tank.id]));
+      return [tank.id, { lowest, reachable: tank.vessel.volume - volumeAt(tank.vessel, lowest) }];
+    }),
+  );
+}
+
+function lowestOf(asked: ReachAsked, tank: ReachTank, seen: ReadonlySet<string>): number {
+  const { network } = asked;
+  const takers = takersOf(network, tank.id);
+  const pumps = asked.pumps.filter(({ id }) => takers.includes(id)).map(({ lowestWater }) => lowestWater);
+  const lines = linesOutOf(network, tank.id);
+  const onlyStopped = takers.length === 0 && lines.length === 0 && stoppedOutOf(network, tank.id).length > 0;
+  if (onlyStopped) return tank.vessel.height;
+  const stops = takers.length > 0 ? [] : lines.map((line) => stopOf(asked, line, seen) - tank.floor);
+  const lows = pumps.length > 0 ? pumps : stops;
+  const lowest = lows.length > 0 ? Math.min(...lows) : 0;
+  return Math.min(Math.max(0, tank.outlet, lowest), tank.vessel.height);
+}
+
+/** Height at which a line stops taking water on [m]. */
+function stopOf(asked: ReachAsked, edge: Edge, seen: ReadonlySet<string>): number {
+  const line = asked.lines.find(({ id }) => id === edge.by);
+  if (!line) return Infinity;
+  return Math.max(line.startHeight, beyond(asked, edge, line.endHeight, seen));
+}
+
+/** Height under which water no longer runs out at the far end of a line, or behind the joint there [m]. */
+function beyond(asked: ReachAsked, { to }: Edge, end: number, seen: ReadonlySet<string>): number {
+  if (to === null || seen.has(to)) return end;
+  const further = new Set([...seen, to]);
+  const tank = asked.tanks.find(({ id }) => id === to);
+  if (tank) return Math.max(end, tank.floor + lowestOf(asked, tank, further));
+  const ends = linesOutOf(asked.network, to).map((edge) => {
+    const line = asked.lines.find(({ id }) => id === edge.by);
+    return line ? beyond(asked, edge, line.endHeight, further) : Infinity;
   });
-}
-
-/** A line runs unless something stops it, or it starts or ends above all the water that its tank can hold. */
-function canRun(line: LinePart, tanks: Tanks): boolean {
-  if (line.blocked !== null) return false;
-  const place = tanks.placeOf.get(line.from);
-  if (place === undefined) return true;
-  const { floor, vessel } = tanks.parts[place] as TankPart;
-  return floor + vessel.height > Math.max(line.startHeight, line.endHeight);
-}
-
-/** A way down to the tank: the node it starts from, the height it has to come over since the last tank [m], and whether it runs. */
-type Way = { readonly node: string; readonly over: number; readonly runs: boolean };
-
-/** Everything upstream of a tank; one that is reached both ways counts as reached by lines that run. */
-function behindOf(id: string, feeds: readonly Feed[], tanks: Tanks): readonly Behind[] {
-  const running = upstream(id, feeds, tanks, true);
-  const known = new Set(running.map(({ tank }) => tank));
-  return [...running, ...upstream(id, feeds, tanks, false).filter(({ tank }) => !known.has(tank))];
-}
-
-/** The same through lines that run alone, or through all. */
-function upstream(id: string, feeds: readonly Feed[], tanks: Tanks, onlyRunning: boolean): readonly Behind[] {
-  const seen = new Set([id]);
-  const ways: Way[] = [{ node: id, over: -Infinity, runs: true }];
-  for (const way of ways) {
-    for (const feed of feeds) {
-      const next = feed.to === way.node && !seen.has(feed.from) ? wayUp(way, feed, tanks) : null;
-      if (!next || (onlyRunning && !next.runs)) continue;
-      seen.add(next.node);
-      ways.push(next);
-    }
-  }
-  return ways.slice(1).flatMap(({ node, over, runs }) => {
-    const place = tanks.placeOf.get(node);
-    return place === undefined ? [] : [{ tank: place, under: underOf(tanks, place, over), runs }];
-  });
-}
-
-/** One line further up; behind a tank the heights begin anew. */
-function wayUp(way: Way, { from, line, runs }: Feed, tanks: Tanks): Way {
-  const before = tanks.placeOf.has(way.node) ? -Infinity : way.over;
-  const start = line?.startHeight ?? -Infinity;
-  const over = Math.max(before, start, line && runs ? line.endHeight : -Infinity);
-  return { node: from, over, runs: way.runs && runs };
-}
-
-/** Water of a tank under its outlet, or too low for the way that it would have to take [m3]. */
-function underOf(tanks: Tanks, place: number, over: number): number {
-  const { vessel, floor, outlet } = tanks.parts[place] as TankPart;
-  return volumeAt(vessel, Math.min(Math.max(0, outlet, over - floor), vessel.height));
-}
-
-/** A tank that lines alone fill is full where the last float shuts; any other at its brim. */
-function fullOf({ id, vessel }: TankPart, ending: readonly Feed[], input: SeasonInput): number {
-  const otherwise =
-    input.roofs.some(({ drainsTo }) => drainsTo === id) ||
-    input.tanks.some(({ overflowsTo }) => overflowsTo === id);
-  if (otherwise || ending.length === 0) return vessel.volume;
-  const level = ending.reduce((most, { line }) => Math.max(most, line?.shutLevel ?? vessel.height), 0);
-  return volumeAt(vessel, Math.min(level, vessel.height));
+  return ends.length > 0 ? Math.min(...ends) : Infinity;
 }

@@ -14,7 +14,6 @@ import { type Gone, nothingGone } from "./gone.ts";
 import type { LeftOut, SeasonInput } from "./input.ts";
 import { keeper } from "./kept.ts";
 import { type Pipes, readyPipes } from "./pipes.ts";
-import { type Reach, reachOf } from "./reach.ts";
 import { caughtUnder } from "./roof-catch.ts";
 import { type Sky, skyOf } from "./sky.ts";
 import { carried, pumped, pumpsOf, type Source } from "./sources.ts";
@@ -27,6 +26,7 @@ import {
   wholeSeasons,
   wholeYears,
 } from "./spans.ts";
+import { type Supply, supplyOf } from "./supply.ts";
 import { newTally, type Slots, type Tally } from "./tally.ts";
 import { readyTanks, type Tanks } from "./tanks.ts";
 
@@ -64,7 +64,7 @@ export type SeasonState = {
     readonly stored: boolean;
   }[];
   /** The water behind each tank, through lines. */
-  readonly reach: readonly Reach[];
+  readonly supply: readonly Supply[];
   /** What spilled and was lost in the year before. */
   readonly gone: Gone;
   /** Negative room asked for before rain under `use_first` [m3]. */
@@ -193,7 +193,7 @@ function scratch(input: SeasonInput, tanks: Tanks, pipes: Pipes, spans: Spans, l
     slots: { season: 0, year: 0 },
     log: null,
     gone: nothingGone(tanks.parts.length),
-    reach: reachOf(input, tanks),
+    supply: supplyOf(input, tanks),
     leeway: perTank(),
     hands: { left: 0 },
     pumpLeft: new Float64Array(pumpsOf(input).length),

@@ -2,7 +2,7 @@
 
 import { BOUNDS, type Bound } from "../network/bounds.ts";
 import type { SeasonTotals } from "./answer.ts";
-import type { Autonomy } from "./autonomy.ts";
+import { type Autonomy, lasting } from "./autonomy.ts";
 import { noLacks } from "./bounds.ts";
 import { handsOf } from "./hands.ts";
 import { driestOf } from "./roof-catch.ts";
@@ -53,7 +53,7 @@ export function totalsOf(
   const potential = beds.reduce((sum, bed) => sum + sumOfWhole(bed.potential.seasons), 0);
   const use = beds.reduce((sum, bed) => sum + sumOfWhole(bed.use.seasons), 0);
   return {
-    daysOfAutonomy: autonomy.whole,
+    daysOfAutonomy: lasting(autonomy),
     soilAutonomy: autonomy.soil,
     worstDate: autonomy.worst?.date ?? null,
     worstDateLasts: autonomy.worst?.lasts ?? null,

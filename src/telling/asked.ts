@@ -1,7 +1,8 @@
 // What sentences are made of, and what they may ask of the worksheet.
 
-import { numberIn, wordIn } from "../graph/readers.ts";
+import { numberIn, shownIn, wordIn } from "../graph/readers.ts";
 import type { Result } from "../graph/types.ts";
+import { type Network, networkHeld } from "../network/network.ts";
 
 export type Tone = "water" | "power" | "growth" | "trouble";
 
@@ -22,6 +23,8 @@ export type Asked = {
 };
 
 export const number = (asked: Asked, id: string): number | null => numberIn(asked.result(id));
+
+export const networkOfSheet = (asked: Asked): Network => networkHeld(shownIn(asked.result("season.network")));
 
 export const word = (asked: Asked, id: string): string => wordIn(asked.result(id));
 

@@ -5,20 +5,13 @@ import { readyList, wordOf } from "../../graph/readers.ts";
 import type { Model, ModelInput, Outputs } from "../../graph/types.ts";
 import type { SeasonInput } from "../../season/input.ts";
 import { runSeason } from "../../season/run.ts";
-import { HANDS_ROWS, hands } from "../bed/hands.ts";
+import { hands } from "../bed/hands.ts";
 import type { Kind } from "../kind.ts";
-import {
-  REFILLS_ROWS,
-  refills,
-  TAKERS_ROWS,
-  TIGHTEST,
-  TIGHTEST_ROWS,
-  takers,
-  tightest,
-} from "../line/refill-deadlines.ts";
+import { refilled, taken, tightest } from "../line/refill-deadlines.ts";
 import { DEFINITION } from "../rows.ts";
 import { overflows } from "../tank/overflows.ts";
-import { SERVES_ROWS, serves } from "../tank/peak-draw.ts";
+import { peakDraw } from "../tank/peak-draw.ts";
+import { reach } from "../tank/reach.ts";
 import { feeds, joints } from "../tee/joints.ts";
 import { PLAN_ROWS, seasonInput } from "./input.ts";
 import { linking } from "./network.ts";
@@ -98,14 +91,6 @@ export const season: Kind = {
     today,
     week,
     calendar,
-    {
-      name: "hands",
-      takes: [],
-      surveys: HANDS_ROWS,
-      tolerant: true,
-      outputs: "by quantity id",
-      run: hands,
-    },
     feeds,
     joints,
     overflows,
@@ -116,22 +101,12 @@ export const season: Kind = {
       outputs: ["left_out", "left_out_list"],
       run: leftOutOf,
     },
-    {
-      name: "serves",
-      takes: ["weather.peak_day_eto", "site.today"],
-      surveys: SERVES_ROWS,
-      tolerant: true,
-      outputs: "by quantity id",
-      run: serves,
-    },
-    {
-      name: "takers",
-      takes: [],
-      surveys: TAKERS_ROWS,
-      tolerant: true,
-      outputs: "by quantity id",
-      run: takers,
-    },
+    hands,
+    reach,
+    peakDraw,
+    taken,
+    refilled,
+    tightest,
     {
       name: "short_first",
       takes: ["short_first_bed"],
@@ -141,22 +116,6 @@ export const season: Kind = {
         const id = wordOf(input, "short_first_bed");
         return outcomes({ short_first: input.cards["bed"]?.find((bed) => bed.id === id)?.title ?? id });
       },
-    },
-    {
-      name: "refills",
-      takes: [],
-      surveys: REFILLS_ROWS,
-      tolerant: true,
-      outputs: "by quantity id",
-      run: refills,
-    },
-    {
-      name: "keeping_up",
-      takes: [],
-      surveys: TIGHTEST_ROWS,
-      tolerant: true,
-      outputs: [...TIGHTEST],
-      run: tightest,
     },
   ],
   cautions: [

@@ -28,7 +28,7 @@ import type {
 } from "../../season/input.ts";
 import { BED_ROWS } from "../bed/rows.ts";
 import { bedPart } from "../bed/season-part.ts";
-import { networkIn } from "./network.ts";
+import { networkIn } from "../network-in.ts";
 import { batteryPart, deliveryPart, POWER_NEEDED, POWER_ROWS } from "./power.ts";
 
 /** Rows of every kind that the plan is put together from. */

@@ -7,7 +7,6 @@ import {
   type LineHeights,
   type Network,
   type NetworkNode,
-  NO_NETWORK,
   networkOf,
   withDryJoints,
 } from "../../network/network.ts";
@@ -84,9 +83,3 @@ export const linking: Model = {
   outputs: ["network"],
   run: (input) => ({ network: { value: networkFrom(input.cards, SHARES) } }),
 };
-
-/** The network among what a model takes. */
-export const networkIn = (input: ModelInput): Network =>
-  (input.values["season.network"] as Network | undefined) ??
-  (input.values["network"] as Network | undefined) ??
-  NO_NETWORK;

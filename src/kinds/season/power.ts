@@ -2,7 +2,9 @@
 
 import { isReady, type Missing, readyNumber, readyWord, whyMissing } from "../../graph/readers.ts";
 import type { CardView, ModelInput } from "../../graph/types.ts";
+import { chargersOf, driverOf } from "../../network/power.ts";
 import type { BatteryPart, ChargeWay, DeliveryPart, SunOnPump } from "../../season/input.ts";
+import { networkIn } from "../network-in.ts";
 import type { ChargeMonths } from "../panel/models.ts";
 
 type Results = CardView["results"];
@@ -21,10 +23,9 @@ const BATTERY_ROWS = [
 
 /** Rows of pumps, hoses, batteries and panels that the plan is put together from. */
 export const POWER_ROWS: Readonly<Record<string, readonly string[]>> = {
-  delivery: ["from", "pump", "powered_by", "flow", "drawn_power", "by_depth", "dead_depth", "set_up"],
-  pump: ["powered_by"],
+  delivery: ["from", "pump", "flow", "drawn_power", "by_depth", "dead_depth", "set_up"],
   battery: BATTERY_ROWS,
-  panel: ["charges", "charge_months", "supply"],
+  panel: ["charge_months", "supply"],
 };
 
 export const POWER_NEEDED: Readonly<Record<string, readonly string[]>> = {
@@ -60,12 +61,6 @@ function tableOf(results: Results): (Table & { readonly metered: boolean }) | nu
   };
 }
 
-/** Id of what drives a hose: of its pump's card where it has one. */
-function driverOf(input: ModelInput, results: Results): string {
-  const pump = input.cards["pump"]?.find(({ id }) => id === readyWord(results, "pump"));
-  return readyWord(pump?.results ?? results, "powered_by");
-}
-
 /** A hose whose pump runs on a battery but whose power nobody knows: the season cannot tell when it stops. */
 export function unmetered(input: ModelInput): readonly string[] {
   return (input.cards["delivery"] ?? [])
@@ -79,7 +74,7 @@ export function unmetered(input: ModelInput): readonly string[] {
 export const deliveryPart =
   (input: ModelInput) =>
   (id: string, results: Results): DeliveryPart | Missing => {
-    const driver = driverOf(input, results);
+    const driver = driverOf(networkIn(input), id);
     const panel = input.cards["panel"]?.find((card) => card.id === driver);
     const dark = panel && whyMissing(panel.results, "supply");
     if (dark) return dark;
@@ -94,7 +89,7 @@ export const deliveryPart =
       powers: table.powers,
       sun: table.sun,
       lowestWater: readyNumber(results, "dead_depth"),
-      battery: table.metered && driver !== "" && !panel ? driver : null,
+      battery: table.metered && !panel ? driver : null,
       setUp: readyNumber(results, "set_up"),
     };
   };
@@ -105,8 +100,9 @@ function wayOf(word: string): ChargeWay {
 
 /** A panel that charges the battery but whose sun cannot be worked out. */
 function darkPanel(input: ModelInput, battery: string): CardView | undefined {
+  const chargers = chargersOf(networkIn(input), battery);
   return (input.cards["panel"] ?? []).find(
-    ({ results }) => readyWord(results, "charges") === battery && !isReady(results["charge_months"]),
+    ({ id, results }) => chargers.includes(id) && !isReady(results["charge_months"]),
   );
 }
 

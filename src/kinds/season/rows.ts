@@ -41,7 +41,7 @@ export const SEASON_ROWS: readonly Row[] = [
   output(
     "reachable",
     "Reachable in all tanks",
-    "serves",
+    "peak_draw",
     "volume",
     "The reachable water of all tanks that serve beds, full.",
     DEFINITION,
@@ -50,7 +50,7 @@ export const SEASON_ROWS: readonly Row[] = [
   output(
     "peak_day_draw",
     "Taken on a peak day",
-    "serves",
+    "peak_draw",
     "volume",
     "What those beds need on a peak day, with the tanks' leaks and open water.",
     FAO,
@@ -200,7 +200,7 @@ export const SEASON_ROWS: readonly Row[] = [
   output(
     "tightest_line",
     "Slowest line for its beds",
-    "keeping_up",
+    "tightest",
     "text",
     "The line whose refill takes the largest share of the time until the next watering.",
     DEFINITION,
@@ -209,7 +209,7 @@ export const SEASON_ROWS: readonly Row[] = [
   output(
     "tightest_refill",
     "Its refill",
-    "keeping_up",
+    "tightest",
     "duration",
     "After the largest watering from the tank it fills.",
     DEFINITION,
@@ -218,7 +218,7 @@ export const SEASON_ROWS: readonly Row[] = [
   output(
     "tightest_interval",
     "Its beds ask again after",
-    "keeping_up",
+    "tightest",
     "span",
     "The shortest time between waterings at the peak.",
     DEFINITION,
@@ -227,7 +227,7 @@ export const SEASON_ROWS: readonly Row[] = [
   output(
     "tightest_share",
     "Refill over that time",
-    "keeping_up",
+    "tightest",
     "share",
     "Over 100 % it is late.",
     DEFINITION,

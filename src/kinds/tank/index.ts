@@ -5,7 +5,7 @@ import { COSTS } from "../rows.ts";
 import { TANK_CAUTIONS } from "./cautions.ts";
 import { TANK_GIVENS } from "./givens.ts";
 import { laidTanks } from "./laid.ts";
-import { contents, dimensions, dip, reach } from "./models.ts";
+import { contents, dimensions, dip } from "./models.ts";
 import { TANK_RESULTS } from "./results.ts";
 import { TANK_SPANS } from "./spans.ts";
 
@@ -26,6 +26,6 @@ export const tank: Kind = {
   vessel: "vessel",
   spans: TANK_SPANS,
   rows: [...TANK_GIVENS, ...TANK_RESULTS, ...COSTS],
-  models: [dimensions, contents, reach, dip],
+  models: [dimensions, contents, dip],
   cautions: TANK_CAUTIONS,
 };

@@ -1,7 +1,7 @@
 // What a tank shows: what it holds, what of it can be reached, how long it lasts, what it weighs.
 
 import type { Row } from "../../graph/types.ts";
-import { DEFINITION, formula, gather, given, output } from "../rows.ts";
+import { DEFINITION, formula, given, output } from "../rows.ts";
 import { floorPressureSource } from "./models.ts";
 import { OVERFLOW_ENDS } from "./overflows.ts";
 
@@ -43,42 +43,10 @@ export const TANK_RESULTS: readonly Row[] = [
     DEFINITION,
     { hidden: true },
   ),
-  gather(
-    "pump_floors",
-    "Lowest water of its pumps",
-    "series",
-    { kind: "delivery", by: "from", take: "dead_depth", how: "list" },
-    "What pumps in it leave behind.",
-    { hidden: true },
-  ),
-  gather(
-    "hand_takers",
-    "Cans that draw here",
-    "series",
-    { kind: "carry", by: "from", take: "can_volume", how: "list" },
-    "Cans that draw here.",
-    { hidden: true },
-  ),
-  gather(
-    "draw_takers",
-    "Other draws",
-    "series",
-    { kind: "draw", by: "from", take: "volume", how: "list" },
-    "Other draws.",
-    { hidden: true },
-  ),
-  gather(
-    "line_ends",
-    "Ends of its lines",
-    "series",
-    { kind: "line", by: "from", take: "last_flow_height", how: "list" },
-    "Heights down to which its lines still run.",
-    { hidden: true },
-  ),
   output(
     "lowest_drawable",
     "Lowest drawable depth",
-    "reach",
+    "season.reach",
     "depth",
     "Under this nothing can be drawn.",
     DEFINITION,
@@ -96,7 +64,7 @@ export const TANK_RESULTS: readonly Row[] = [
   output(
     "reachable",
     "Of it you can reach",
-    "reach",
+    "season.reach",
     "volume",
     "The water above the highest of its outlet, its pump's lowest water and, where it leaves only by lines, the point at which the lowest line stops.",
     DEFINITION,
@@ -114,7 +82,7 @@ export const TANK_RESULTS: readonly Row[] = [
   output(
     "stranded",
     "Above it, but stranded",
-    "reach",
+    "season.reach",
     "volume",
     "Above the outlet, but under the pump's lowest water or the level at which its lowest line stops.",
     DEFINITION,
@@ -131,7 +99,7 @@ export const TANK_RESULTS: readonly Row[] = [
   output(
     "peak_day_draw",
     "Taken on a peak day",
-    "season.serves",
+    "season.peak_draw",
     "volume",
     "What its beds need on a peak day, directly or through lines, with its own leak and open water.",
     "FAO Irrigation and Drainage Paper 56",
@@ -140,7 +108,7 @@ export const TANK_RESULTS: readonly Row[] = [
   output(
     "largest_taken",
     "Largest watering from it",
-    "season.takers",
+    "season.taken",
     "volume",
     "The largest single watering of a bed that is watered straight from it.",
     DEFINITION,
@@ -149,7 +117,7 @@ export const TANK_RESULTS: readonly Row[] = [
   output(
     "refilled_in",
     "Filled again in",
-    "season.refills",
+    "season.refilled",
     "duration",
     "By the quickest of its lines, from the lowest you can draw it to, until the float shuts.",
     DEFINITION,
@@ -158,7 +126,7 @@ export const TANK_RESULTS: readonly Row[] = [
   output(
     "shortest_interval",
     "Asked again after",
-    "season.takers",
+    "season.taken",
     "span",
     "The shortest time between waterings of those beds, at the peak.",
     DEFINITION,
@@ -247,7 +215,7 @@ export const TANK_RESULTS: readonly Row[] = [
   output(
     "lasts_until",
     "Without rain it lasts until",
-    "season.serves",
+    "season.peak_draw",
     "text",
     "Today's water above the lowest drawable depth, over a peak day's draw.",
     DEFINITION,

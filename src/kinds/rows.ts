@@ -11,6 +11,7 @@ import type {
   OutputRow,
   TextGiven,
 } from "../graph/types.ts";
+import { GRAVITY } from "../units/constants.ts";
 import type { MeasureName } from "../units/measures.ts";
 import type { Use, WantingLink } from "./kind.ts";
 
@@ -19,6 +20,9 @@ export const PRACTICE = "common practice, no source";
 export const MEMORY = "from memory";
 const YOURS = "your own entry";
 export const RECORD = "your record";
+
+/** Standard acceleration of gravity, as formula texts have it. */
+export const STANDARD_GRAVITY = `${GRAVITY} m/s2`;
 
 type Optional<T, Fixed extends keyof T> = Partial<Omit<T, Fixed>>;
 

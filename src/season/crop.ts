@@ -47,11 +47,11 @@ function grow(state: SeasonState, bed: Bed, day: number, total: number): void {
   ledger.waterIn += rained * bed.ground;
   // What did not reach the roots, and what was more than they had room for, is gone with the crop's use.
   ledger.waterOut += given - watered * bed.ground + use * bed.ground;
+  if (wet === 0) refilled(bed);
   if (state.dayInSeason[day] === 0) return;
   count(bed.potential, state.slots, potential * bed.ground);
   count(bed.use, state.slots, use * bed.ground);
   if (rained > 0) count(bed.rained, state.slots, rained * bed.ground);
-  if (wet === 0) refilled(bed);
   if (share < 1 && potential > 0 && !bed.byCalendar)
     bookShortDay(state, bed, day, (potential - use) * bed.perDepth);
 }

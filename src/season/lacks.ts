@@ -2,7 +2,7 @@
 // pump's time, power and hands. Only short waterings ask.
 
 import { ENERGY, HANDS, type Lacks, LINE, PUMP_TIME, REFILL, TANKFUL, WATER } from "./bounds.ts";
-import { drawdown, drawnWithin, readDrawdown } from "./run-pump.ts";
+import { drawdownOf, drawnWithin } from "./run-pump.ts";
 import type { Source } from "./sources.ts";
 import type { SeasonState } from "./state.ts";
 import type { Supply } from "./supply.ts";
@@ -105,8 +105,7 @@ type Wanted = { readonly level: number; readonly volume: number; readonly want: 
 
 /** What a running time and a charge let through of what is wanted [m3]. */
 function allowed(source: Source, { level, volume, want }: Wanted, running: number, charge: number): number {
-  readDrawdown(source, level, volume);
-  const { time, energy } = drawdown;
+  const { time, energy } = drawdownOf(source, level, volume);
   const more = want / volume;
   if (isWithin(time * more, running) && energy * more <= charge) return want;
   if (time <= running && energy <= charge)

@@ -4,7 +4,7 @@ import { DAY } from "../units/constants.ts";
 import type { Bed } from "./beds.ts";
 import { HELD_BACK, type Lacks } from "./bounds.ts";
 import { addPumpLacks, addRoundLacks, addWaterLacks, isWithin, type Means } from "./lacks.ts";
-import { drawdown, drawnWithin, readDrawdown } from "./run-pump.ts";
+import { drawdownOf, drawnWithin } from "./run-pump.ts";
 import type { Source } from "./sources.ts";
 import type { SeasonState } from "./state.ts";
 import { elapsedAt, fullTimeBy } from "./sun-run.ts";
@@ -99,8 +99,7 @@ type Pumping = { readonly held: number; readonly most: number; readonly means: M
 /** As much of an amount as the pump's means allow [m3]. */
 function byPump(state: SeasonState, source: Source, { held, most, means }: Pumping): number {
   if (most <= 0 || means.hands < 0) return 0;
-  readDrawdown(source, held, most);
-  const { time, energy } = drawdown;
+  const { time, energy } = drawdownOf(source, held, most);
   if (energy > means.charge) state.batteries.short[source.battery] = 1;
   const running = Math.min(means.time, means.sun, means.hands);
   if (isWithin(time, running) && energy <= means.charge) return most;
@@ -148,11 +147,10 @@ function carry(state: SeasonState, source: Source, amount: number): Served {
 
 function pump(state: SeasonState, source: Source, { held, amount, day }: Taking): Served {
   const { slots } = state;
-  readDrawdown(source, held, amount);
-  const { energy } = drawdown;
+  const { time: running, energy } = drawdownOf(source, held, amount);
   const sun = sunOn(state, source, day);
   const from = readyAt(state, source);
-  const time = sun ? elapsedAt(sun, fullTimeBy(sun, from) + drawdown.time) - from : drawdown.time;
+  const time = sun ? elapsedAt(sun, fullTimeBy(sun, from) + running) - from : running;
   state.pumpLeft[source.pump] = (state.pumpLeft[source.pump] as number) - time - source.setUp;
   const byHand = source.setUp + (source.attended ? time : 0);
   state.hands.left -= byHand;

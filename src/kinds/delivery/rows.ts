@@ -1,7 +1,7 @@
 // A delivery's solved point: flow, head, current, voltage and power.
 
 import type { Row } from "../../graph/types.ts";
-import { DEFINITION, formula, output } from "../rows.ts";
+import { DEFINITION, formula, output, STANDARD_GRAVITY } from "../rows.ts";
 
 const SOLVED = "pump curve against lift and hose (Darcy-Weisbach with Churchill 1977), with the wire's drop";
 
@@ -72,7 +72,7 @@ export const POINT_ROWS: readonly Row[] = [
     "hose_head",
     "Used up by hose and fittings",
     "head",
-    "(friction * hose_length / hose_bore + fittings_k + filters_k) * velocity^2 / (2 * 9.80665 m/s2)",
+    `(friction * hose_length / hose_bore + fittings_k + filters_k) * velocity^2 / (2 * ${STANDARD_GRAVITY})`,
     "Friction factor times length over bore, plus all fittings, times the head of the speed.",
     "Darcy-Weisbach with Churchill 1977",
   ),
@@ -80,7 +80,7 @@ export const POINT_ROWS: readonly Row[] = [
     "wand_head",
     "Used up by wand and rose",
     "head",
-    "(head_k_in_use + rose_k) * velocity^2 / (2 * 9.80665 m/s2)",
+    `(head_k_in_use + rose_k) * velocity^2 / (2 * ${STANDARD_GRAVITY})`,
     "Their losses times the head of the speed in the hose.",
     "Darcy-Weisbach practice: K times the velocity head",
     { minor: true },
@@ -172,7 +172,7 @@ export const POINT_ROWS: readonly Row[] = [
     "efficiency",
     "Of that lifts water",
     "share",
-    "site.water_density * 9.80665 m/s2 * flow * head / power",
+    `site.water_density * ${STANDARD_GRAVITY} * flow * head / power`,
     "Weight of the water a second times the head, over the power. Small ones reach a fifth at best.",
     DEFINITION,
     { minor: true, none: [{ if: "power <= 0 W", reason: "it takes no power" }] },

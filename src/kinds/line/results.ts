@@ -1,7 +1,7 @@
 // What a gravity line shows: its drop, its flow, its refill, and what its route does to it.
 
 import type { Row } from "../../graph/types.ts";
-import { DEFINITION, formula, gather, output } from "../rows.ts";
+import { DEFINITION, formula, gather, output, STANDARD_GRAVITY } from "../rows.ts";
 import { CHURCHILL, ORIFICE } from "./hose.ts";
 import { GRADE, HUMP_ROWS, SANKS } from "./hump-rows.ts";
 
@@ -156,7 +156,7 @@ const FLOWS: readonly Row[] = [
     {
       measurable: { teaches: "the valve's effective opening", lesson: "opening" },
       relations: [
-        "opening * sqrt(2 * 9.80665 m/s2 * (head - friction_head))",
+        `opening * sqrt(2 * ${STANDARD_GRAVITY} * (head - friction_head))`,
         "velocity * 0.785398 * bore ^ 2",
       ],
     },
@@ -256,7 +256,7 @@ const DETAILS: readonly Row[] = [
     CHURCHILL,
     {
       minor: true,
-      relations: ["(friction_factor * length / bore + all_k) * velocity ^ 2 / (2 * 9.80665 m/s2)"],
+      relations: [`(friction_factor * length / bore + all_k) * velocity ^ 2 / (2 * ${STANDARD_GRAVITY})`],
     },
   ),
   output(

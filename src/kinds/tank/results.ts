@@ -1,7 +1,7 @@
 // What a tank shows: what it holds, what of it can be reached, how long it lasts, what it weighs.
 
 import type { Row } from "../../graph/types.ts";
-import { DEFINITION, formula, given, output } from "../rows.ts";
+import { DEFINITION, formula, given, output, STANDARD_GRAVITY } from "../rows.ts";
 import { floorPressureSource } from "./models.ts";
 import { OVERFLOW_ENDS } from "./overflows.ts";
 
@@ -179,7 +179,7 @@ export const TANK_RESULTS: readonly Row[] = [
     "floor_pressure",
     "Presses on the ground",
     "ground_pressure",
-    "capacity * site.water_density * 9.80665 m/s2 / plan_area",
+    `capacity * site.water_density * ${STANDARD_GRAVITY} / plan_area`,
     "The water's weight over the ground it stands on.",
     floorPressureSource,
     { minor: true },

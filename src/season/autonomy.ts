@@ -8,7 +8,7 @@ import type { Bed } from "./beds.ts";
 import { dueOn } from "./draws.ts";
 import { OPEN_WATER } from "./losses.ts";
 import { peakDay } from "./peak-day.ts";
-import { reachOf } from "./reach.ts";
+import { reachOf } from "./reachable.ts";
 import type { Span } from "./spans.ts";
 import type { SeasonState } from "./state.ts";
 

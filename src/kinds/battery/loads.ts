@@ -1,7 +1,7 @@
 // What the pumps on a battery ask of it, whether through a card of their own or straight from a hose.
 
 import type { Row } from "../../graph/types.ts";
-import { DEFINITION, formula, gather, output } from "../rows.ts";
+import { formula, gather, output } from "../rows.ts";
 
 export const LOAD_ROWS: readonly Row[] = [
   gather(
@@ -9,7 +9,6 @@ export const LOAD_ROWS: readonly Row[] = [
     "Largest load, hoses straight on it",
     "series",
     { kind: "delivery", by: "powered_by", take: "own_drawn_power", how: "list" },
-    "The pump that takes the most.",
     { hidden: true },
   ),
   gather(
@@ -17,7 +16,6 @@ export const LOAD_ROWS: readonly Row[] = [
     "Largest load, pumps on it",
     "series",
     { kind: "pump", by: "powered_by", take: "running_power", how: "list" },
-    "The pump that takes the most.",
     { hidden: true },
   ),
   gather(
@@ -25,7 +23,6 @@ export const LOAD_ROWS: readonly Row[] = [
     "One watering of all beds takes, hoses straight on it",
     "energy",
     { kind: "delivery", by: "powered_by", take: "own_round_energy", how: "sum" },
-    "What one watering of every bed takes.",
     { hidden: true },
   ),
   gather(
@@ -33,7 +30,6 @@ export const LOAD_ROWS: readonly Row[] = [
     "One watering of all beds takes, pumps on it",
     "energy",
     { kind: "pump", by: "powered_by", take: "round_energy", how: "sum" },
-    "What one watering of every bed takes.",
     { hidden: true },
   ),
   gather(
@@ -41,7 +37,6 @@ export const LOAD_ROWS: readonly Row[] = [
     "A peak day takes, hoses straight on it",
     "energy",
     { kind: "delivery", by: "powered_by", take: "own_peak_energy", how: "sum" },
-    "What a peak day's watering takes.",
     { hidden: true },
   ),
   gather(
@@ -49,28 +44,11 @@ export const LOAD_ROWS: readonly Row[] = [
     "A peak day takes, pumps on it",
     "energy",
     { kind: "pump", by: "powered_by", take: "peak_energy", how: "sum" },
-    "What a peak day's watering takes.",
     { hidden: true },
   ),
-  output("largest_load", "Largest load", "loading", "power", "The pump that takes the most.", DEFINITION, {
+  output("largest_load", "Largest load", "loading", "power", { minor: true }),
+  formula("round_energy", "One watering of all beds takes", "energy", "round_by_hose + round_by_pump", {
     minor: true,
   }),
-  formula(
-    "round_energy",
-    "One watering of all beds takes",
-    "energy",
-    "round_by_hose + round_by_pump",
-    "What one watering of every bed takes.",
-    DEFINITION,
-    { minor: true },
-  ),
-  formula(
-    "peak_energy",
-    "A peak day takes",
-    "energy",
-    "peak_by_hose + peak_by_pump",
-    "What a peak day's watering takes.",
-    DEFINITION,
-    { minor: true },
-  ),
+  formula("peak_energy", "A peak day takes", "energy", "peak_by_hose + peak_by_pump", { minor: true }),
 ];

@@ -86,8 +86,6 @@ export const contents: Model = {
   },
 };
 
-export const floorPressureSource = "definition: weight over the ground it stands on";
-
 export const dip: Model = {
   name: "dip",
   takes: ["vessel", "level_today"],

@@ -4,7 +4,7 @@ import { all, failedBy } from "../../graph/outcomes.ts";
 import { firstMissing, numberIn, readyNumber, valueIn } from "../../graph/readers.ts";
 import type { CardView, Model, ModelInput, Outputs } from "../../graph/types.ts";
 import { type Vessel, volumeAt } from "../../physics/vessel.ts";
-import { type Reach, type ReachAsked, reachOf } from "../../season/reach.ts";
+import { type Reach, type ReachAsked, reachOf } from "../../season/reachable.ts";
 import { networkIn } from "../network-in.ts";
 
 const TANK_ROWS = ["vessel", "floor_height", "outlet_height"];

@@ -11,11 +11,11 @@ import {
   type Piece,
   reasonOf,
   type Sentence,
-  type Tone,
   value,
   word,
 } from "./asked.ts";
-import { lackedMostOften, leftOut, otherUses, powerUnknown, without } from "./lacking.ts";
+import { inDriestYear, inOneYear } from "./few-years.ts";
+import { isOneYear, lackedMostOften, leftOut, otherUses, powerUnknown, without } from "./lacking.ts";
 
 function storage(asked: Asked): Sentence {
   const id = "season.days_of_autonomy";
@@ -39,33 +39,20 @@ function besides(asked: Asked): string {
   return draws.length === 1 ? `, not counting ${draws[0]?.title}` : ", not counting other draws";
 }
 
+/** What the driest year says of the beds, or the only one. */
 function driest(asked: Asked): readonly Piece[] {
-  const short = number(asked, "season.driest_year_days_short");
-  const why = reasonOf(asked.result("season.driest_year_days_short"));
-  if (why) return [];
-  const year: Piece = value("weather.driest_year", "water");
-  const usual = number(asked, "season.days_short") ?? 0;
-  if (short === 0 && usual > 0) {
-    return [" In the driest year on record, ", year, ", no bed went short, but in others some did."];
-  }
-  const which = leftOut(asked) > 0 ? "none of the beds that could be worked out" : "no bed";
-  if (short === 0) return [" In the driest year on record, ", year, `, ${which} went short.`];
-  return [
-    " In the driest year on record, ",
-    year,
-    ", beds went short on ",
-    value("season.driest_year_days_short", "trouble"),
-    " days and got ",
-    value("season.driest_year_share_met", shareTone(asked, "season.driest_year_share_met")),
-    " of what they would have used.",
-  ];
+  const parts = leftOut(asked);
+  const short = number(asked, "season.days_short");
+  if (isOneYear(asked)) return inOneYear({ short, share: number(asked, "season.share_met"), leftOut: parts });
+  if (reasonOf(asked.result("season.driest_year_days_short"))) return [];
+  return inDriestYear({
+    years: number(asked, "weather.whole_years"),
+    short: number(asked, "season.driest_year_days_short"),
+    share: number(asked, "season.driest_year_share_met"),
+    usual: short ?? 0,
+    leftOut: parts,
+  });
 }
-
-/** From here on a share reads as 100 %. */
-const WHOLE = 0.995;
-
-const shareTone = (asked: Asked, id: string): Tone =>
-  (number(asked, id) ?? 0) >= WHOLE ? "growth" : "trouble";
 
 function longest(asked: Asked, kind: string, row: string): string | null {
   let best: { readonly id: string; readonly time: number } | null = null;

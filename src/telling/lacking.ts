@@ -49,11 +49,14 @@ export function powerUnknown(asked: Asked): Sentence | null {
   return { id: "power_unknown", lead: false, watch: "season.unmetered", pieces };
 }
 
+/** Whether the record holds one whole year: it has a usual one, and none that is driest. */
+export const isOneYear = (asked: Asked): boolean => number(asked, "weather.whole_years") === 1;
+
 /** Which bed runs out first in the driest year, where one does. */
 function shortFirst(asked: Asked): readonly Piece[] {
   if (word(asked, "season.short_first") === "") return [];
   return [
-    " In the driest year ",
+    isOneYear(asked) ? " In this one year " : " In the driest year ",
     value("season.short_first", "growth"),
     " was short first, from ",
     value("season.short_first_day", "trouble"),

@@ -21,7 +21,7 @@ export const UNBOUND: number = BOUNDS.length;
 /**
  * Place under which the water in reach is noted: one allowance, told as storage, loss or rain by where it went (gone.ts).
  */
-export const WATER: number = STORAGE;
+export const WATER: number = placeOf("storage");
 
 /** Lacks that differ by less are equal [-]: a float that closes slowly or a last trickle in a line decides nothing. */
 const EQUAL = 0.01;

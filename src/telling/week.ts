@@ -21,7 +21,7 @@ export function outlookWords({ outlook, asked, given, bound, driver }: ToldWeek,
 }
 
 /** "9 cans in 5 trips, 12 min" or "4 min with the pump". */
-export function wayWords(way: Way, title: string, show: Show): string {
+function wayWords(way: Way, title: string, show: Show): string {
   if (way.time === null) return `${title} cannot give so much`;
   const time = show(way.time, "duration");
   return way.trips > 0

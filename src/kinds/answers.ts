@@ -6,6 +6,7 @@ import { tankOf } from "../network/beds.ts";
 import { idsOf, type Network, networkHeld } from "../network/network.ts";
 import { driverOf } from "../network/power.ts";
 import { feedsTank } from "../network/water.ts";
+import { inDriestYear, inOneYear } from "./few-years.ts";
 
 export type Tone = "water" | "power" | "growth" | "trouble";
 
@@ -93,33 +94,26 @@ function powerUnknown(asked: Asked): Sentence | null {
   return { id: "power_unknown", lead: false, watch: "season.unmetered", pieces };
 }
 
+/** Whether the record holds one whole year: it has a usual one, and none that is driest. */
+const isOneYear = (asked: Asked): boolean => number(asked, "weather.whole_years") === 1;
+
 function driest(asked: Asked): readonly Piece[] {
-  const short = number(asked, "season.driest_year_days_short");
-  const why = reasonOf(asked.result("season.driest_year_days_short"));
-  if (why) return [];
-  const year: Piece = value("weather.driest_year", "water");
-  const usual = number(asked, "season.days_short") ?? 0;
-  if (short === 0 && usual > 0) {
-    return [" In the driest year on record, ", year, ", no bed went short, but in others some did."];
-  }
-  const which = leftOut(asked) > 0 ? "none of the beds that could be worked out" : "no bed";
-  if (short === 0) return [" In the driest year on record, ", year, `, ${which} went short.`];
-  return [
-    " In the driest year on record, ",
-    year,
-    ", beds went short on ",
-    value("season.driest_year_days_short", "trouble"),
-    " days and got ",
-    value("season.driest_year_share_met", "trouble"),
-    " of what they would have used.",
-  ];
+  const parts = leftOut(asked);
+  if (isOneYear(asked)) return inOneYear(number(asked, "season.days_short"), parts);
+  if (reasonOf(asked.result("season.driest_year_days_short"))) return [];
+  return inDriestYear({
+    years: number(asked, "weather.whole_years"),
+    short: number(asked, "season.driest_year_days_short"),
+    usual: number(asked, "season.days_short") ?? 0,
+    leftOut: parts,
+  });
 }
 
 /** Which bed runs out first in the driest year, where one does. */
 function shortFirst(asked: Asked): readonly Piece[] {
   if (word(asked, "season.short_first") === "") return [];
   return [
-    " In the driest year ",
+    isOneYear(asked) ? " In this one year " : " In the driest year ",
     value("season.short_first", "growth"),
     " was short first, from ",
     value("season.short_first_day", "trouble"),

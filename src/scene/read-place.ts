@@ -213,7 +213,7 @@ export function readPlace(asked: SceneInput): Place {
       ...part(card),
       from: link(card, "from"),
       poweredBy: driverOf(network, card.id),
-      waters: bedsOf(network, card.id),
+      waters: of("bed").flatMap(({ id }) => (bedsOf(network, card.id).includes(id) ? [id] : [])),
     })),
     carries: of("carry").map((card) => ({ ...part(card), from: link(card, "from") })),
     batteries: of("battery").map(part),

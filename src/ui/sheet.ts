@@ -14,7 +14,7 @@ import type { ReadOptions } from "../units/read.ts";
 import type { ShowOptions } from "../units/show.ts";
 import type { Sizes } from "./charts/sizes.ts";
 import type { Keeping } from "./dialogs/keeping.ts";
-import type { RainEdits, RainImport } from "./dialogs/rain-import.ts";
+import type { DrierYears, RainEdits, RainImport } from "./dialogs/rain-import.ts";
 
 export type SavedSheet = {
   readonly id: string;
@@ -72,6 +72,8 @@ export type Sheet = {
   readonly sheets: Accessor<readonly SavedSheet[]>;
   readonly templates: readonly Template[];
   readonly rain: Accessor<RainImport>;
+  /** The record in use with less rain, where it is of few years. */
+  readonly drier: Accessor<DrierYears>;
   readonly opened: Accessor<string | null>;
   /** Whether a card shows all of its rows, or is folded to its main answers. */
   readonly unfolded: (card: string) => boolean;

@@ -4,6 +4,29 @@ import { BOUNDS, type Bound } from "../network/bounds.ts";
 import { edgesFrom, edgesTo, runs } from "../network/network.ts";
 import type { LinePart, SeasonInput, TankPart } from "./input.ts";
 
+/** One run: which bounds are free, and the share of the rain that falls. */
+export type Freeing = { readonly bounds: readonly Bound[]; readonly rain: number };
+
+/** Short days of all whole seasons together, and how many seasons they are. */
+export type ShortDays = { readonly days: number; readonly seasons: number };
+
+/** Bounds set free together, and the short days of all seasons that this takes away. */
+export type Relief = { readonly bounds: readonly Bound[]; readonly saved: number };
+
+export type GivesOut =
+  /** `first`: one that by itself takes away most short days; several of them only where they take away equally many. */
+  /** `pair`: no single one helps enough; two together do. */
+  | {
+      readonly state: "first" | "pair";
+      readonly rain: number;
+      readonly short: ShortDays;
+      readonly first: readonly Relief[];
+    }
+  /** Neither single ones nor pairs help enough. */
+  | { readonly state: "several"; readonly rain: number; readonly short: ShortDays }
+  /** No short day, not even with half of the rain. */
+  | { readonly state: "never" };
+
 /** Storage, roofs and tubs are freed by making them so many times as big. */
 const TIMES = 10;
 /** A pump that needs no time runs so many times as fast, for the same energy a litre. */
@@ -19,7 +42,9 @@ const FALL = 0.3;
 function tubsOf({ network }: SeasonInput): ReadonlySet<string> {
   const tubs = network.nodes.filter(
     ({ id, role }) =>
-      role === "tank" && edgesTo(network, "feeds", id).length > 0 && edgesFrom(network, "draws", id).length > 0,
+      role === "tank" &&
+      edgesTo(network, "feeds", id).length > 0 &&
+      edgesFrom(network, "draws", id).length > 0,
   );
   return new Set(tubs.map(({ id }) => id));
 }

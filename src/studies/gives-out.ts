@@ -1,35 +1,20 @@
 // What gives out first: the season once more for each bound set free. The one that takes away most short days gives out
 // first; where no single one helps, the pair that does; with no short day, what gives out with less rain.
 
+import { wordIn } from "../graph/readers.ts";
 import type { Bound } from "../network/bounds.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
-import { wordIn } from "../graph/readers.ts";
 import type { SeasonInput } from "../season/input.ts";
-import { boundsAtWork, freed } from "../season/relief.ts";
+import {
+  boundsAtWork,
+  type Freeing,
+  freed,
+  type GivesOut,
+  type Relief,
+  type ShortDays,
+} from "../season/relief.ts";
 import { runSeason } from "../season/run.ts";
 import type { Base } from "./ask.ts";
-
-/** One run: which bounds are free, and the share of the rain that falls. */
-export type Freeing = { readonly bounds: readonly Bound[]; readonly rain: number };
-
-/** Short days of all whole seasons together, and how many seasons they are. */
-export type ShortDays = { readonly days: number; readonly seasons: number };
-
-export type Relief = {
-  readonly bounds: readonly Bound[];
-  /** Days a season. */
-  readonly saved: number;
-};
-
-export type GivesOut =
-  /** Freed by itself it takes away most short days; several only where they take away equally many. */
-  | { readonly state: "first"; readonly rain: number; readonly short: number; readonly first: readonly Relief[] }
-  /** No single one helps enough; this pair does. */
-  | { readonly state: "pair"; readonly rain: number; readonly short: number; readonly first: readonly Relief[] }
-  /** Neither single ones nor pairs help enough. */
-  | { readonly state: "several"; readonly rain: number; readonly short: number }
-  /** No short day, not even with half of the rain. */
-  | { readonly state: "never" };
 
 /** Shares of the rain, one after the other, until a day is short. */
 const RAINS = [1, 0.75, 0.5];
@@ -70,7 +55,7 @@ function bestOf(
   if (most < Math.max(ENOUGH_DAYS, base.days * ENOUGH_SHARE) - ROUNDING) return null;
   return choices
     .filter((bounds) => savedBy(bounds) >= most - ROUNDING * base.days)
-    .map((bounds) => ({ bounds, saved: savedBy(bounds) / base.seasons }));
+    .map((bounds) => ({ bounds, saved: savedBy(bounds) }));
 }
 
 /** The next step of the question, over the bounds that are at work in a place. */
@@ -79,17 +64,18 @@ export function reliefStep(book: Book, bounds: readonly Bound[]): Step {
     const base = book.get([], rain);
     if (!base) return { ask: [{ bounds: [], rain }] };
     if (base.days === 0) continue;
-    const short = base.days / base.seasons;
     for (const [state, choices] of [
       ["first", bounds.map((bound) => [bound])],
       ["pair", pairsOf(bounds)],
     ] as const) {
-      const open = choices.filter((choice) => !book.get(choice, rain)).map((choice) => ({ bounds: choice, rain }));
+      const open = choices
+        .filter((choice) => !book.get(choice, rain))
+        .map((choice) => ({ bounds: choice, rain }));
       if (open.length > 0) return { ask: open };
       const first = bestOf(book, base, rain, choices);
-      if (first) return { answer: { state, rain, short, first } };
+      if (first) return { answer: { state, rain, short: base, first } };
     }
-    return { answer: { state: "several", rain, short } };
+    return { answer: { state: "several", rain, short: base } };
   }
   return { answer: { state: "never" } };
 }

@@ -73,20 +73,6 @@ export function extraterrestrialRadiation(latitude: number, dayOfYear: number): 
 }
 
 /**
- * Time from sunrise to sunset.
- * N = 24 h ws / pi
- * @param latitude - latitude, north positive [rad]
- * @param dayOfYear - day of the year, 1 on the first of January [-]
- * @returns daylight [s]
- * @throws DomainError when the latitude is beyond a pole or the day is not within 1 to 366
- * @validity any place on earth
- * @source FAO-56 Eq. 34
- */
-export function daylightHours(latitude: number, dayOfYear: number): number {
-  return DAY * (sunsetHourAngle(latitude, dayOfYear) / Math.PI);
-}
-
-/**
  * Sunshine that reaches the ground on a cloudless day.
  * Rso = (0.75 + 2e-5 z) Ra
  * @param extraterrestrial - radiation at the top of the air [J/m2 of the day]
@@ -109,24 +95,6 @@ export function clearSkyRadiation(extraterrestrial: number, elevation: number): 
     throw new DomainError("elevation", elevation, "-500 to 9000 m", `${BOOK}, Eq. 37`);
   }
   return (0.75 + 2e-5 * elevation) * extraterrestrial;
-}
-
-/**
- * Sunshine at the ground from the hours of bright sun.
- * Rs = (0.25 + 0.50 n / N) Ra
- * @param extraterrestrial - radiation at the top of the air [J/m2 of the day]
- * @param sunshine - bright sunshine n [s]
- * @param daylight - daylight N [s]
- * @returns radiation of the day [J/m2]
- * @throws DomainError when sunshine is negative or longer than the daylight
- * @validity with the Angstrom coefficients FAO-56 recommends where none are calibrated
- * @source FAO-56 Eq. 35
- */
-export function solarFromSunshine(extraterrestrial: number, sunshine: number, daylight: number): number {
-  if (!(sunshine >= 0 && sunshine <= daylight && daylight > 0)) {
-    throw new DomainError("sunshine", sunshine, "0 to the daylight", `${BOOK}, Eq. 35`);
-  }
-  return (0.25 + (0.5 * sunshine) / daylight) * extraterrestrial;
 }
 
 /**

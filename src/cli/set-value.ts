@@ -2,6 +2,7 @@
 
 import { setGiven, setLife, setMeasured, setPrice } from "../document/edits.ts";
 import type { Card, Entry, Worksheet } from "../document/worksheet.ts";
+import { keepConditions } from "../graph/keep-conditions.ts";
 import type { CardKinds, Given, ListGiven, Row } from "../graph/types.ts";
 import { parseIsoDate, parseMonthDay } from "../units/calendar.ts";
 import { isPlain } from "../units/dimension.ts";
@@ -119,7 +120,8 @@ export function setValue(worksheet: Worksheet, kinds: CardKinds, name: string, t
     return row.name === "price" ? setPrice(worksheet, card.id, entry) : setLife(worksheet, card.id, entry);
   }
   if (row.row !== "formula" && row.row !== "output" && row.row !== "gather" && row.row !== "user_formula") {
-    return setGiven(worksheet, card.id, row.name, givenEntry(name, text, row, worksheet));
+    const set = setGiven(worksheet, card.id, row.name, givenEntry(name, text, row, worksheet));
+    return keepConditions(set, kinds, card.id, row, text !== "none");
   }
   if (
     row.row === "gather" ||
@@ -134,5 +136,6 @@ export function setValue(worksheet: Worksheet, kinds: CardKinds, name: string, t
     text === "none"
       ? null
       : { ...numberEntry(name, text, row.measure, worksheet.currency), from: "measured" as const };
-  return setMeasured(worksheet, card.id, row.name, entry);
+  const set = setMeasured(worksheet, card.id, row.name, entry);
+  return keepConditions(set, kinds, card.id, row, entry !== null);
 }

@@ -42,6 +42,11 @@ type Named = {
   readonly quiet?: true;
   /** A sentence that stands at the head of its card. */
   readonly lead?: true;
+  /**
+   * Givens of the same card that say under what this was measured: what they stand at when it is typed is written down,
+   * so that a later change of the place does not change what was seen.
+   */
+  readonly keeps?: readonly string[];
 };
 
 /** Default of a number: typed; none (with the row's `absent` reason); worked out; or picked by a choice row's word. */

@@ -102,19 +102,7 @@ function sourcesOf(wish: Wish): readonly string[] {
   return keys.slice(0, wish.openBeds + wish.tunnels);
 }
 
-/** A small pump at the end of a garden hose, until the user times a bucket: common practice, no source. */
-const BUCKET = {
-  us: {
-    bucket_volume: { value: 5, unit: "gal", from: "default" },
-    bucket_time: { value: 90, unit: "s", from: "default" },
-  },
-  metric: {
-    bucket_volume: { value: 10, unit: "L", from: "default" },
-    bucket_time: { value: 50, unit: "s", from: "default" },
-  },
-} as const;
-
-function takerParts(wish: Wish, system: keyof typeof BUCKET): readonly Part[] {
+function takerParts(wish: Wish): readonly Part[] {
   const sources = sourcesOf(wish);
   const pumps = wish.wateredBy === "cans" ? [] : sources;
   const cans = wish.wateredBy === "pump" ? [] : sources;
@@ -125,7 +113,8 @@ function takerParts(wish: Wish, system: keyof typeof BUCKET): readonly Part[] {
       key: `pump${at}`,
       kind: "delivery",
       title: numbered("Pump and hose", at),
-      givens: BUCKET[system],
+      // What comes out is not guessed: the page asks for a bucket and a clock.
+      givens: {},
       links: { from, powered_by: "battery" },
     })),
     ...cans.map((from, at) => ({
@@ -169,7 +158,7 @@ export function layOut(wish: Wish, system: "us" | "imperial" | "metric"): readon
     ...roofParts(wish),
     ...tankParts(wish, step),
     ...lineParts(wish),
-    ...takerParts(wish, step),
+    ...takerParts(wish),
     ...bedParts(wish),
   ];
 }

@@ -85,6 +85,14 @@ describe("a place laid out by counting", () => {
     );
   });
 
+  test("no bucket is made up: what nobody timed, the hose does not know", () => {
+    const wish: Wish = { roofs: 1, tanks: 1, small: 0, openBeds: 1, tunnels: 0, wateredBy: "pump" };
+    const sheet = laidOut(emptyWorksheet(), wish);
+    expect(JSON.stringify(sheet.cards.filter(({ kind }) => kind === "delivery"))).not.toContain("bucket");
+    const { results } = workOut(sheet, CARD_KINDS);
+    expect(results.get("pump_and_hose.flow")).toMatchObject({ state: "none", reason: "no bucket timed yet" });
+  });
+
   test("the order in which numbers are asked for: place, roof, tanks, hose, power, bed; what is said is asked no more", () => {
     const wish: Wish = { roofs: 1, tanks: 1, small: 1, openBeds: 0, tunnels: 1, wateredBy: "pump" };
     const sheet = laidOut(emptyWorksheet(), wish);

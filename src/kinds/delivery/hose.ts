@@ -3,6 +3,68 @@
 import type { Row } from "../../graph/types.ts";
 import { gather, given, PRACTICE } from "../rows.ts";
 
+/** What a bucket was timed under. */
+export const TEST_CONDITIONS = [
+  "tested_length",
+  "tested_bore",
+  "tested_lift",
+  "tested_voltage",
+  "tested_resistance",
+] as const;
+
+const AT_TEST = { minor: true, when: { row: "has_test", is: ["1"] } } as const;
+const THEN = "Written down when the bucket is typed in, so that a later change does not touch what was seen.";
+
+const BUCKET_ROWS: readonly Row[] = [
+  given("bucket_volume", "A bucket of", "volume", null, "Held where the water leaves.", {
+    absent: "no bucket timed yet",
+    min: 0.000_1,
+  }),
+  given(
+    "bucket_time",
+    "Fills in, as you water",
+    "duration",
+    null,
+    "Through the wand or rose, where one is on. Time it twice; the second is the honest one.",
+    { absent: "no bucket timed yet", min: 1, keeps: TEST_CONDITIONS },
+  ),
+  given(
+    "open_time",
+    "Fills in, wand taken off",
+    "duration",
+    null,
+    "At the open end of the same hose. With both times pump and wand are told apart.",
+    { absent: "open end not timed", min: 1, minor: true, keeps: TEST_CONDITIONS },
+  ),
+  given("tested_length", "Timed through", "length", { formula: "hose_length" }, THEN, {
+    ...AT_TEST,
+    max: 1000,
+  }),
+  given("tested_bore", "Of a bore of", "bore", { formula: "hose_bore" }, THEN, {
+    ...AT_TEST,
+    min: 0.002,
+    max: 0.5,
+  }),
+  given("tested_lift", "Timed with a lift of", "head", { formula: "lift" }, THEN, {
+    ...AT_TEST,
+    min: -1000,
+    max: 1000,
+  }),
+  given("tested_voltage", "Timed at", "voltage", { formula: "pump.supply_voltage" }, THEN, {
+    ...AT_TEST,
+    min: 0.1,
+    max: 100,
+  }),
+  given(
+    "tested_resistance",
+    "Wire then, both ways",
+    "resistance",
+    { formula: "pump.wire_resistance" },
+    THEN,
+    AT_TEST,
+  ),
+];
+
 export const HOSE_ROWS: readonly Row[] = [
   given("hose_length", "Hose", "length", [50, "ft"], "From the pump to its end.", { max: 1000 }),
   given("hose_bore", "Inside bore", "bore", [0.625, "in"], "A 5/8 in garden hose is 5/8 in inside.", {
@@ -61,4 +123,5 @@ export const HOSE_ROWS: readonly Row[] = [
       minor: true,
     },
   ),
+  ...BUCKET_ROWS,
 ];

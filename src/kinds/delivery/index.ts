@@ -2,11 +2,13 @@
 
 import type { CardKind } from "../../graph/types.ts";
 import { COSTS, DEFINITION, formula, gather, given, link, output, PRACTICE } from "../rows.ts";
+import { blaming } from "./blame.ts";
 import { DELIVERY_CAUTIONS } from "./cautions.ts";
 import { comparing } from "./figures.ts";
 import { HOSE_ROWS } from "./hose.ts";
 import { POINT_ROWS } from "./rows.ts";
 import { running, tabling } from "./run.ts";
+import { standing, testing } from "./test.ts";
 import { leaving, timing } from "./time.ts";
 
 /** Only a delivery without a pump's card says these itself. */
@@ -37,14 +39,6 @@ export const delivery: CardKind = {
       when: BY_BUCKET,
     },
     ...HOSE_ROWS,
-    given("bucket_volume", "A bucket of", "volume", null, "At the end of the hose, held where you water.", {
-      absent: "no bucket timed yet",
-      min: 0.000_1,
-    }),
-    given("bucket_time", "Fills in", "duration", null, "Time it twice; the second is the honest one.", {
-      absent: "no bucket timed yet",
-      min: 1,
-    }),
     given("lowest_water", "Leaves behind", "depth", [1, "in"], "Depth of water the pump cannot pick up.", {
       source: PRACTICE,
       when: BY_BUCKET,
@@ -206,7 +200,7 @@ export const delivery: CardKind = {
     ),
     ...COSTS,
   ],
-  models: [running, tabling, timing, leaving, comparing],
+  models: [standing, testing, running, blaming, tabling, timing, leaving, comparing],
   figures: [
     { row: "what_if", title: "What would give more" },
     { row: "curves", title: "Why no more comes" },

@@ -1,7 +1,9 @@
 // A delivery's solved point: flow, head, current, voltage and power.
 
 import type { Row } from "../../graph/types.ts";
-import { DEFINITION, formula, output } from "../rows.ts";
+import { DEFINITION, formula, output, PRACTICE } from "../rows.ts";
+import { BLAMES } from "./blame.ts";
+import { TEST_CONDITIONS } from "./hose.ts";
 
 const SOLVED = "pump curve against lift and hose (Darcy-Weisbach with Churchill 1977), with the wire's drop";
 
@@ -17,7 +19,8 @@ export const POINT_ROWS: readonly Row[] = [
     "Where the head that the pump makes is just used up by lift, hose and wand; without a pump's card, the bucket over its time.",
     SOLVED,
     {
-      measurable: { teaches: "the flow itself" },
+      measurable: { teaches: "the pump; through a wand or rose, the wand" },
+      keeps: TEST_CONDITIONS,
       relations: [
         "open_flow_here * sqrt(1 - head / (pump.shutoff_in_use * (arriving_voltage / pump.rated_voltage)^2))",
         "bucket_volume / bucket_time",
@@ -44,7 +47,7 @@ export const POINT_ROWS: readonly Row[] = [
   output(
     "lift",
     "Of that, lift",
-    "running",
+    "standing",
     "head",
     "From the water in the tank, filled to the share given, up to the hose's end.",
     DEFINITION,
@@ -196,12 +199,24 @@ export const POINT_ROWS: readonly Row[] = [
     { minor: true },
   ),
   output(
-    "bucket_over",
-    "Bucket over the pump's most",
-    "running",
-    "factor",
-    "Flow in the bucket over the pump's most, less one.",
-    SOLVED,
+    "blames",
+    "What differs is laid to",
+    "blaming",
+    "text",
+    "What the bucket showed against what the figures say, within 7 %: at the open end the pump's doing, through the wand what is left.",
+    PRACTICE,
+    { quiet: true, options: Object.entries(BLAMES).map(([word, label]) => ({ word, label })) },
+  ),
+  output("has_test", "A bucket was timed", "testing", "count", "1 where one was.", DEFINITION, {
+    hidden: true,
+  }),
+  output(
+    "bucket_test",
+    "The bucket as it was timed",
+    "testing",
+    "series",
+    "With its hose and volts.",
+    DEFINITION,
     {
       hidden: true,
     },

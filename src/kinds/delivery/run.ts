@@ -11,7 +11,8 @@ import type { Vessel } from "../../physics/vessel.ts";
 import type { SunOnPump } from "../../season/input.ts";
 import { whyNone } from "../line/hose.ts";
 import { curveIn, sunOnPump } from "../panel/light.ts";
-import { bucketFlow, HOSE_MAY_LACK, HOSE_TAKES, type Rig, rigOf, runUnder } from "./rig.ts";
+import { HOSE_MAY_LACK, HOSE_TAKES, type Rig, rigOf, runUnder } from "./rig.ts";
+import { bucketFlow } from "./test.ts";
 
 const POINT = [
   "flow",
@@ -19,8 +20,6 @@ const POINT = [
   "current",
   "source_voltage",
   "head_k_in_use",
-  "bucket_over",
-  "lift",
   "rose_k",
   "holes_in_use",
   "open_flow_here",
@@ -41,6 +40,16 @@ function whyDry(rig: Rig): string {
   return rig.panel ? "the sun is too low at the hour of watering: water nearer to noon" : "nothing comes out";
 }
 
+/** Beside a measured flow stands what the figures say without it: by the pump it taught, it would only echo itself. */
+function plainFlow(input: ModelInput, run: PumpRun): number {
+  if (numberOrNull(input, "measured.flow") === null) return run.flow;
+  const figured = rigOf(input, "pump.curve_figured");
+  return figured ? pointOf(figured).flow : run.flow;
+}
+
+const TOO_MUCH =
+  "so much current would lose all its volts in the wire: look at the reading and the wire again";
+
 /** Flow, current and voltages; a meter's reading stands for the current in what the wire loses. */
 function pointOutputs(input: ModelInput, rig: Rig): Outputs {
   const run = pointOf(rig);
@@ -52,10 +61,10 @@ function pointOutputs(input: ModelInput, rig: Rig): Outputs {
   const arriving = seen === null ? run.arrivingVoltage : source - seen * wire;
   const names = ["flow", "current", "arriving_voltage", "open_flow_here"];
   if (!(run.flow > 0)) return { ...all(names, { none: whyDry(rig) }), source_voltage: { value: source } };
-  const isByCurve =
-    rig.gain === 1 && seen === null && numberOrNull(input, "measured.flow") === null && arriving > 0;
+  const isByCurve = seen === null && numberOrNull(input, "measured.flow") === null && arriving > 0;
   return {
-    ...outcomes({ flow: run.flow, current: run.current, arriving_voltage: arriving, source_voltage: source }),
+    ...outcomes({ flow: plainFlow(input, run), current: run.current, source_voltage: source }),
+    arriving_voltage: arriving < 0 ? { failed: TOO_MUCH } : { value: arriving },
     ...outcomes(
       { open_flow_here: isByCurve ? openFlow(rig.pump, arriving) : null },
       "what was measured stands instead of its curve",
@@ -69,8 +78,6 @@ function withPump(input: ModelInput, rig: Rig): Outputs {
     ...pointOutputs(input, rig),
     ...outcomes({
       head_k_in_use: rig.headK,
-      bucket_over: rig.gain - 1,
-      lift: rig.lift,
       rose_k: opening === null ? 0 : orificeK(bore, opening),
       lifting: { pump: rig.pump, line: rig.line, lift: rig.lift },
       has_pump: 1,
@@ -83,16 +90,13 @@ function withPump(input: ModelInput, rig: Rig): Outputs {
 }
 
 function byBucket(input: ModelInput): Outputs {
-  const flow = bucketFlow(input);
+  const flow = bucketFlow(input) ?? bucketFlow(input, "open_time");
   const voltage = numberOrNull(input, "powered_by.nominal_voltage");
   const unsolved = { none: whyNone(input, "pump.curve_in_use") };
   const source =
     voltage === null ? { none: whyNone(input, "powered_by.nominal_voltage") } : { value: voltage };
   return {
-    ...all(
-      ["head_k_in_use", "bucket_over", "lift", "rose_k", "holes_in_use", "open_flow_here", "lifting"],
-      unsolved,
-    ),
+    ...all(["head_k_in_use", "rose_k", "holes_in_use", "open_flow_here", "lifting"], unsolved),
     flow: flow === null ? { none: "no bucket timed yet" } : { value: flow },
     current: { none: "no meter reading yet: put an ammeter in the lead while it runs" },
     arriving_voltage: source,
@@ -106,7 +110,14 @@ function unfed(): Outputs {
   return { ...all(POINT, { none: "its pump runs on no battery and no panel" }), has_pump: { value: 1 } };
 }
 
-const RUNNING_ON = ["powered_by.nominal_voltage", "measured.flow", "measured.current"];
+const BUCKET = ["bucket_volume", "bucket_time", "open_time"];
+const RUNNING_ON = [
+  "pump.curve_figured",
+  "powered_by.nominal_voltage",
+  "measured.flow",
+  "measured.current",
+  ...BUCKET,
+];
 
 /** Curve, hose, lift, wire and source together; without a pump's card what a bucket showed. */
 export const running: Model = {
@@ -132,7 +143,7 @@ export type PumpRows = {
   readonly sun: SunOnPump | null;
 };
 
-/** Its rows by depth; what was measured scales all of them. */
+/** Its rows by depth; a meter's reading scales the power at all of them. */
 function rowsOf(input: ModelInput, rig: Rig): PumpRows {
   const vessel = input.values["from.vessel"] as Vessel;
   const above = numberOf(input, "outlet_height") - numberOf(input, "from.floor_height");
@@ -141,12 +152,10 @@ function rowsOf(input: ModelInput, rig: Rig): PumpRows {
   const now = runUnder(rig, rig.lift);
   const share = (name: string, computed: number) =>
     computed > 0 ? (numberOrNull(input, name) ?? computed) / computed : 1;
-  const [byFlow, byCurrent] = rig.panel
-    ? [1, 1]
-    : [share("measured.flow", now.flow), share("measured.current", now.current)];
+  const byCurrent = rig.panel ? 1 : share("measured.current", now.current);
   return {
     depths,
-    flows: runs.map(({ flow }) => flow * byFlow),
+    flows: runs.map(({ flow }) => flow),
     powers: runs.map(({ current }) => (rig.panel ? 0 : current * byCurrent * rig.supply.voltage)),
     sun: rig.panel ? sunOnPump(rig.panel, rig, now.flow) : null,
   };
@@ -155,8 +164,8 @@ function rowsOf(input: ModelInput, rig: Rig): PumpRows {
 /** The table that the season looks up. */
 export const tabling: Model = {
   name: "tabling",
-  takes: [...HOSE_TAKES, "measured.flow", "measured.current"],
-  optional: [...HOSE_MAY_LACK, "measured.flow", "measured.current"],
+  takes: [...HOSE_TAKES, "measured.current"],
+  optional: [...HOSE_MAY_LACK, "measured.current"],
   outputs: ["by_depth"],
   run: (input) => {
     const rig = rigOf(input);

@@ -4,10 +4,11 @@ import pumps from "../../../shared/pumps.json";
 import type { CardKind, Row } from "../../graph/types.ts";
 import { COSTS, choice, DEFINITION, gather, given, link, MEMORY, output, PRACTICE } from "../rows.ts";
 import { column, options, typed } from "../tabled.ts";
-import { PUMP_MODELS } from "./models.ts";
+import { BOATUS, PUMP_CAUTIONS } from "./cautions.ts";
+import { PUMP_MODELS, WORDS } from "./models.ts";
 
 const SIZES = pumps.pumps;
-const BOATUS = pumps.sources["BoatUS 14"];
+const AFFINITY = "affinity laws (from memory), solved for the speed at which its curve meets hose and lift";
 const FIT = "H = H0 - a Q², from its ratings or by least squares over its points";
 
 const LABEL: readonly Row[] = [
@@ -147,13 +148,38 @@ const fromDeliveries = (
 ): Row => gather(name, label, measure, { kind: "delivery", by: "pump", take, how }, label, { hidden: true });
 
 const RESULTS: readonly Row[] = [
+  series("curve_figured", "Its curve by its figures", "believing"),
   series("curve_in_use", "Its curve as reckoned with", "believing"),
+  gather(
+    "tests",
+    "Buckets timed at its hoses",
+    "series",
+    { kind: "delivery", by: "pump", take: "bucket_test", how: "list" },
+    "Each with its hose, lift and volts.",
+    { hidden: true },
+  ),
+  output(
+    "tested_share",
+    "Turns, by your bucket, at",
+    "believing",
+    "share",
+    "Of the speed that its figures are for: with it the open flow goes, and the greatest lift with its square. The mean of its buckets.",
+    AFFINITY,
+    { quiet: true },
+  ),
+  output("tests_apart", "Its buckets apart", "believing", "factor", "Most over least.", DEFINITION, {
+    hidden: true,
+  }),
+  output("believed_by", "Goes by", "believing", "text", "What its curve rests on.", DEFINITION, {
+    minor: true,
+    options: Object.entries(WORDS).map(([word, label]) => ({ word, label })),
+  }),
   output(
     "open_in_use",
     "Reckoned with, open flow",
     "believing",
     "flow",
-    "Q0: the stated flow times the believed share of it; by its data sheet, where the fitted curve meets no head.",
+    "Q0: the stated flow times the believed share of it, or as its data sheet or your bucket has it.",
     FIT,
     { minor: true },
   ),
@@ -162,7 +188,7 @@ const RESULTS: readonly Row[] = [
     "Reckoned with, greatest lift",
     "believing",
     "head",
-    "H0: as stated, at the stated voltage; by its data sheet, where the fitted curve meets no flow.",
+    "H0, at the stated voltage: as stated, or as its data sheet or your bucket has it.",
     FIT,
     { minor: true },
   ),
@@ -234,45 +260,5 @@ export const pump: CardKind = {
   glance: ["flow_at_no_head", "running_current"],
   rows: [...LABEL, ...RESULTS],
   models: PUMP_MODELS,
-  cautions: [
-    {
-      id: "label_not_believed",
-      where: { row: "figures", word: "label" },
-      text: "Only {believed_share} of the label's flow is reckoned with until you test it: the label is without hose or lift, at {rated_voltage}.",
-      beside: "open_flow",
-      source: BOATUS,
-      weight: "note",
-    },
-    {
-      id: "one_place",
-      if: "places > 1",
-      text: "It can stand in one tank at a time: its hours of the day are shared between {places} hoses.",
-      beside: "places",
-      source: DEFINITION,
-      weight: "note",
-    },
-    {
-      id: "no_wire",
-      if: "wire_resistance <= 0 ohm",
-      text: "No wire's card feeds it: what the wire loses is left out, and no fuse is held against the rules. Add its wire.",
-      beside: "powered_by",
-      source: DEFINITION,
-      weight: "trouble",
-    },
-    {
-      id: "mains_kept_away",
-      text: "Low voltage only in and near the water: 12 V, apart from every mains wire. A charger on the mains stays under a roof, dry, behind a ground-fault breaker, never beside a tank.",
-      beside: "powered_by",
-      source:
-        "ISO 10133 §7.8 on keeping the two apart, read in an extract; local codes and a licensed electrician decide",
-      weight: "harm",
-    },
-    {
-      id: "dry_running",
-      text: "Water is what cools it and keeps its seal: it must not run dry. Stop it, or let a float stop it, at {lowest_water}. Boat pumps must stand 7 h dry without a fire, not without wear.",
-      beside: "lowest_water",
-      source: "ISO 8849:2021 in excerpts and a caravan forum, read",
-      weight: "note",
-    },
-  ],
+  cautions: PUMP_CAUTIONS,
 };

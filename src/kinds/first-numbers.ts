@@ -15,11 +15,7 @@ export const FIRST_NUMBERS: Readonly<Record<string, readonly FirstNumber[]>> = {
   line: [{ row: "length" }],
   carry: [{ row: "distance" }],
   battery: [{ row: "rated_capacity" }],
-  delivery: [
-    { row: "bucket_volume", unlessGiven: "pump" },
-    { row: "bucket_time", unlessGiven: "pump" },
-    { row: "current", unlessReady: "current" },
-  ],
+  delivery: [{ row: "bucket_volume" }, { row: "bucket_time" }, { row: "current", unlessReady: "current" }],
   bed: [{ row: "length" }, { row: "width" }],
   weather: [{ row: "normal_rain", unlessGiven: "record" }],
 };

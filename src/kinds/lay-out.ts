@@ -106,16 +106,21 @@ function takerParts(wish: Wish): readonly Part[] {
   const sources = sourcesOf(wish);
   const pumps = wish.wateredBy === "cans" ? [] : sources;
   const cans = wish.wateredBy === "pump" ? [] : sources;
-  const battery: readonly Part[] =
-    pumps.length > 0 ? [{ key: "battery", kind: "battery", title: "Battery", givens: {}, links: {} }] : [];
+  // One small pump that is carried about: by its label until a bucket is timed. Its keys must not be a hose's.
+  const driven: readonly Part[] =
+    pumps.length > 0
+      ? [
+          { key: "the_pump", kind: "pump", title: "Pump", givens: {}, links: { powered_by: "battery" } },
+          { key: "battery", kind: "battery", title: "Battery", givens: {}, links: {} },
+        ]
+      : [];
   return [
     ...pumps.map((from, at) => ({
       key: `pump${at}`,
       kind: "delivery",
       title: numbered("Pump and hose", at),
-      // What comes out is not guessed: the page asks for a bucket and a clock.
       givens: {},
-      links: { from, powered_by: "battery" },
+      links: { from, pump: "the_pump" },
     })),
     ...cans.map((from, at) => ({
       key: `cans${at}`,
@@ -124,7 +129,7 @@ function takerParts(wish: Wish): readonly Part[] {
       givens: {},
       links: { from },
     })),
-    ...battery,
+    ...driven,
   ];
 }
 

@@ -26,8 +26,8 @@ export function chargeAll(state: SeasonState, day: number): void {
     }
     today.entered = 0;
     today.lost = 0;
-    leak(charge, i, part);
-    leak(spare, i, part);
+    leak(charge, i, part, part.otherLoads ?? 0);
+    leak(spare, i, part, 0);
     put(part.charged === "swapped" ? spare : charge, i, part, offered(state, part, day));
     if (part.charged === "swapped") swap(state, i);
     ledger.energyIn += today.entered;
@@ -36,9 +36,10 @@ export function chargeAll(state: SeasonState, day: number): void {
   }
 }
 
-/** What a battery loses by itself in a day. */
-function leak(held: Float64Array, i: number, part: BatteryPart): void {
-  const lost = (held[i] as number) * part.selfDischarge;
+/** What a battery loses by itself in a day, and what other loads take of it. */
+function leak(held: Float64Array, i: number, part: BatteryPart, others: number): void {
+  const before = held[i] as number;
+  const lost = Math.min(before, before * part.selfDischarge + others);
   held[i] = (held[i] as number) - lost;
   today.lost += lost;
 }

@@ -25,7 +25,7 @@ describe("a pump at its hose", () => {
   ])("%d gph on %s in of %d ft at %s V gives %s L/min", (gph, bore, length, volts, expected) => {
     const at = light(
       rig({
-        pump: { open_flow: [gph, "gph"], figures: "tested" },
+        pump: { open_flow: [gph, "gph"], shutoff_head: [4, "m"], figures: "tested" },
         hose: { hose_bore: [bore, "in"], hose_length: [length, "ft"] },
         wire: null,
         battery: { nominal_voltage: [volts, "V"] },
@@ -186,7 +186,7 @@ describe("side by side", () => {
     Object.fromEntries(
       figureOf(whole, "hose.what_if").rows.map(([label, flow]) => [label, litresAMinute(Number(flow))]),
     );
-  const whole = { open_flow: [500, "gph"], figures: "tested" } as const;
+  const whole = { open_flow: [500, "gph"], shutoff_head: [4, "m"], figures: "tested" } as const;
 
   test("3/4 in hose gains more than the 1100 gph pump: 14.5, 19.2 and 16.7 L/min; both together 25.2", () => {
     // As the flows above: computed with a public library of fluid mechanics, to 0.1 L/min, bores to 0.4 %.

@@ -6,8 +6,9 @@ import { COSTS, choice, DEFINITION, formula, gather, given, MEMORY, output } fro
 import { column } from "../tabled.ts";
 import { BATTERY_CAUTIONS } from "./cautions.ts";
 import { LOAD_ROWS } from "./loads.ts";
-import { charging, lasting, loading, testingBattery, weakening } from "./models.ts";
+import { charging, chilling, lasting, loading, testingBattery, volting, weakening } from "./models.ts";
 import { BATTERY_SEASON_ROWS } from "./season-outputs.ts";
+import { VOLT_ROWS } from "./volts.ts";
 
 const CHEMISTRIES = {
   lifepo4: "lithium iron phosphate",
@@ -19,7 +20,7 @@ const CHEMISTRIES = {
 const TABLE = batteries.chemistries;
 
 /** What it holds over what the test lamp draws of it in the twenty hours that its label is for. */
-const AT_TEST = "rated_capacity * health_in_use * nominal_voltage / (test_load * 20 h)";
+const AT_TEST = "rated_capacity * health_in_use * test_cold * nominal_voltage / (test_load * 20 h)";
 
 export const battery: CardKind = {
   kind: "battery",
@@ -106,6 +107,23 @@ export const battery: CardKind = {
       "A load that you know, to test it with: a car's brake lamp takes 21 W.",
       { min: 0.1 },
     ),
+    given(
+      "tested_temperature",
+      "Its warmth at the test",
+      "temperature",
+      { formula: "temperature" },
+      "Lead tested cold gives less then and there; that must not count twice.",
+      { min: 263.15, max: 323.15, minor: true },
+    ),
+    output(
+      "test_cold",
+      "Left in the cold of the test",
+      "chilling",
+      "share",
+      "As below, at the warmth of the test.",
+      "simplified IEEE method, read at batteries-solar.blogspot.com",
+      { hidden: true },
+    ),
     output(
       "test_time",
       "It would burn, from full",
@@ -115,6 +133,7 @@ export const battery: CardKind = {
       "Peukert 1897; health as time over rated time, US Bureau of Reclamation, Storage Battery Maintenance (1997)",
       {
         measurable: { teaches: "the battery's health" },
+        keeps: ["tested_temperature"],
         relations: [`20 h * min(1, ${AT_TEST})^peukert * max(1, ${AT_TEST})`],
       },
     ),
@@ -127,10 +146,11 @@ export const battery: CardKind = {
       "Peukert 1897, solved for what it holds; with exponent 1 time over rated time, US Bureau of Reclamation, Storage Battery Maintenance (1997)",
       {
         relations: [
-          "min(1, test_time / 20 h)^(1 / peukert) * max(1, test_time / 20 h) * test_load * 20 h / (nominal_voltage * rated_capacity)",
+          "min(1, test_time / 20 h)^(1 / peukert) * max(1, test_time / 20 h) * test_load * 20 h / (nominal_voltage * rated_capacity * test_cold)",
         ],
       },
     ),
+    ...VOLT_ROWS,
     output(
       "cold_share",
       "Left of that in the cold",
@@ -222,16 +242,21 @@ export const battery: CardKind = {
       "days_without_sun",
       "Peak days without a charge",
       "span",
-      "usable_energy / peak_energy * 1 day",
-      "What you can use over what a peak day takes.",
+      "usable_energy / (peak_energy + other_energy) * 1 day",
+      "What you can use over what a peak day and its other loads take.",
       DEFINITION,
       {
-        none: [{ if: "peak_energy <= 0 Wh", reason: "no pump with a known current waters a bed on it" }],
+        none: [
+          {
+            if: "peak_energy + other_energy <= 0 Wh",
+            reason: "no pump with a known current waters a bed on it",
+          },
+        ],
       },
     ),
     ...BATTERY_SEASON_ROWS,
     ...COSTS,
   ],
-  models: [testingBattery, lasting, loading, weakening, charging],
+  models: [chilling, testingBattery, lasting, loading, weakening, volting, charging],
   cautions: BATTERY_CAUTIONS,
 };

@@ -1,9 +1,30 @@
 // What the pumps on a battery ask of it, whether through a card of their own or straight from a hose.
 
 import type { Row } from "../../graph/types.ts";
-import { DEFINITION, formula, gather, output } from "../rows.ts";
+import { DEFINITION, formula, gather, given, output } from "../rows.ts";
 
 export const LOAD_ROWS: readonly Row[] = [
+  given(
+    "other_power",
+    "Other loads on it",
+    "power",
+    [0, "W"],
+    "A lamp, a fence, and what its controller draws for itself: 0.1 to 0.5 W, from memory.",
+    { minor: true, max: 1000 },
+  ),
+  given("other_time", "They run a day for", "duration", [24, "h"], "A controller never rests.", {
+    minor: true,
+    max: 86_400,
+  }),
+  formula(
+    "other_energy",
+    "They take a day",
+    "energy",
+    "other_power * other_time",
+    "Their power times the hours they run.",
+    DEFINITION,
+    { minor: true },
+  ),
   gather(
     "largest_by_hose",
     "Largest load, hoses straight on it",

@@ -55,10 +55,10 @@ export const BATTERY_SEASON_ROWS: readonly Row[] = [
   ),
   output(
     "season_loss",
-    "Lost in it in a season",
+    "Lost in it and by other loads in a season",
     "season.run",
     "energy",
-    "Turned into heat while charging, and lost by itself; the mean of whole seasons.",
+    "Turned into heat while charging, lost by itself, and taken by its other loads; the mean of whole seasons.",
     RUN,
     { minor: true },
   ),

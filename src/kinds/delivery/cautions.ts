@@ -94,6 +94,14 @@ export const DELIVERY_CAUTIONS: readonly Caution[] = [
     weight: "note",
   },
   {
+    id: "over_all_power",
+    if: "lifting_power > power",
+    text: "More than all its power would lift water: no pump can. Look at the bucket, the meter, the lift and the size of the hose again.",
+    beside: "efficiency",
+    source: "conservation of energy",
+    weight: "trouble",
+  },
+  {
     id: "strainer_clogs",
     text: "Leaves and slime on its grille kill small pumps: a strainer that can be cleaned, looked at each time. A filter's card on this hose reckons it in.",
     beside: "filters_k",

@@ -130,7 +130,7 @@ export const POINT_ROWS: readonly Row[] = [
     {
       measurable: { teaches: "the current itself" },
       relations: [
-        "(arriving_voltage / pump.rated_voltage)^2 * (pump.no_flow_current + (pump.rated_current - pump.no_flow_current) * min(1, flow / open_flow_here))",
+        "(arriving_voltage / pump.rated_voltage)^2 * (pump.no_flow_current + (pump.rated_current - pump.no_flow_current) * min(1, flow / open_flow_here)) + friction_here * (1 - (arriving_voltage / pump.rated_voltage)^2)",
       ],
     },
   ),
@@ -142,6 +142,15 @@ export const POINT_ROWS: readonly Row[] = [
     "The battery's voltage less the current times the wire's resistance, both ways.",
     "Ohm's law",
     { minor: true, relations: ["source_voltage - current * pump.wire_resistance"] },
+  ),
+  output(
+    "friction_here",
+    "Of that, to turn at all",
+    "running",
+    "current",
+    "On a panel alone; on a battery it is not told apart.",
+    AFFINITY,
+    { hidden: true },
   ),
   output(
     "source_voltage",
@@ -175,10 +184,25 @@ export const POINT_ROWS: readonly Row[] = [
     "efficiency",
     "Of that lifts water",
     "share",
-    "site.water_density * 9.80665 m/s2 * flow * head / power",
-    "Weight of the water a second times the head, over the power. Small ones reach a fifth at best.",
+    "lifting_power / power",
+    "Weight of the water a second times the head it is lifted by, over the power. Small ones reach a fifth at best.",
     DEFINITION,
-    { minor: true, none: [{ if: "power <= 0 W", reason: "it takes no power" }] },
+    {
+      minor: true,
+      none: [
+        { if: "power <= 0 W", reason: "it takes no power" },
+        { if: "lifting_power > power", reason: "more than all its power would lift water: a figure is off" },
+      ],
+    },
+  ),
+  formula(
+    "lifting_power",
+    "Lifts water with",
+    "power",
+    "site.water_density * 9.80665 m/s2 * flow * head",
+    "Weight of the water a second times the head.",
+    DEFINITION,
+    { hidden: true },
   ),
   formula(
     "spare_head",

@@ -3,7 +3,7 @@
 import { all, outcomes } from "../../graph/outcomes.ts";
 import { numberOf, numberOrNull } from "../../graph/readers.ts";
 import type { Model, ModelInput, Outputs } from "../../graph/types.ts";
-import { directRun } from "../../physics/direct-drive.ts";
+import { directRun, frictionOf } from "../../physics/direct-drive.ts";
 import { orificeK } from "../../physics/orifice.ts";
 import { openFlow } from "../../physics/pump-curve.ts";
 import { greatestLift, type PumpRun } from "../../physics/pump-run.ts";
@@ -23,6 +23,7 @@ const POINT = [
   "rose_k",
   "holes_in_use",
   "open_flow_here",
+  "friction_here",
   "lifting",
   "has_pump",
 ] as const;
@@ -34,10 +35,17 @@ function pointOf(rig: Rig): PumpRun {
   return directRun(rig, wireResistance, curveIn(rig.panel, watering, air));
 }
 
-/** Where nothing comes out, why. */
+const LATER = "In the season it runs later that day, as soon as the sun drives it";
+const NEVER = "In the season nothing comes through it on any day, for after that hour no sun drives it";
+
+/** Where nothing comes out, why; on a panel alone also what the season then does. */
 function whyDry(rig: Rig): string {
   if (greatestLift(rig.pump, rig.supply) <= rig.lift) return "its hose ends higher than this pump lifts";
-  return rig.panel ? "the sun is too low at the hour of watering: water nearer to noon" : "nothing comes out";
+  if (!rig.panel) return "nothing comes out";
+  const { panel } = rig;
+  const latest = Math.max(0, ...panel.dryHours.flat());
+  const comesLater = directRun(rig, panel.wireResistance, curveIn(panel, latest, panel.air)).flow > 0;
+  return `the sun is too low at the hour of watering: water nearer to noon. ${comesLater ? LATER : NEVER}`;
 }
 
 /** Beside a measured flow stands what the figures say without it: by the pump it taught, it would only echo itself. */
@@ -77,6 +85,7 @@ function withPump(input: ModelInput, rig: Rig): Outputs {
   return {
     ...pointOutputs(input, rig),
     ...outcomes({
+      friction_here: rig.panel ? frictionOf(rig.pump) : 0,
       head_k_in_use: rig.headK,
       rose_k: opening === null ? 0 : orificeK(bore, opening),
       lifting: { pump: rig.pump, line: rig.line, lift: rig.lift },
@@ -96,7 +105,10 @@ function byBucket(input: ModelInput): Outputs {
   const source =
     voltage === null ? { none: whyNone(input, "powered_by.nominal_voltage") } : { value: voltage };
   return {
-    ...all(["head_k_in_use", "rose_k", "holes_in_use", "open_flow_here", "lifting"], unsolved),
+    ...all(
+      ["head_k_in_use", "rose_k", "holes_in_use", "open_flow_here", "friction_here", "lifting"],
+      unsolved,
+    ),
     flow: flow === null ? { none: "no bucket timed yet" } : { value: flow },
     current: { none: "no meter reading yet: put an ammeter in the lead while it runs" },
     arriving_voltage: source,

@@ -18,7 +18,7 @@ import {
 import { column, options, typed } from "../tabled.ts";
 import { PANEL_CAUTIONS } from "./cautions.ts";
 import { driving } from "./direct.ts";
-import { chargingModel, supplying, testingPanel } from "./models.ts";
+import { chargingModel, facing, supplying, testingPanel, tracking } from "./models.ts";
 
 const KINDS = panels.panels;
 const SKY =
@@ -79,6 +79,14 @@ const GIVENS: readonly Row[] = [
     "All of them together, where they stand, through a meter that bears it: a moment only.",
     { absent: "not tested", min: 0.001, minor: true },
   ),
+  choice(
+    "noon_clean",
+    "Wiped clean for it",
+    { no: "no, as it was", yes: "yes" },
+    "no",
+    "Dirt counts among its losses; it must not count in its health as well.",
+    { minor: true },
+  ),
   date("noon_day", "On the day", "month_day", null, "Of that test.", "not tested"),
   given("count", "How many", "count", [1, "1"], "Side by side, plus to plus.", { min: 1, max: 100 }),
   given("tilt", "Tilt from level", "angle", [35, "deg"], "0 lies flat, 90 hangs on a wall.", { max: 1.5708 }),
@@ -86,11 +94,19 @@ const GIVENS: readonly Row[] = [
     max: 6.2832,
   }),
   given(
+    "dirt",
+    "Of that, dirt",
+    "share",
+    typed(panels.dirt),
+    "What dust and leaves on the glass take before it is wiped.",
+    { max: 0.9, minor: true, source: MEMORY },
+  ),
+  given(
     "losses",
     "Lost to dirt and shade",
     "share",
     typed(panels.losses),
-    "Dirt, shade, wire and mismatch.",
+    "Dirt, shade, wire and mismatch; its heat is reckoned by itself.",
     { max: 0.99, source: PRACTICE },
   ),
   choice(
@@ -120,6 +136,33 @@ const RESULTS: readonly Row[] = [
     { minor: true },
   ),
   output("health_in_use", "Reckoned with", "testing", "share", "Tested, else as guessed.", DEFINITION, {
+    hidden: true,
+  }),
+  formula(
+    "rating_of_points",
+    "Watts by its points",
+    "power",
+    "vmp * imp",
+    "Best voltage times best current.",
+    DEFINITION,
+    {
+      hidden: true,
+    },
+  ),
+  formula(
+    "charge_current",
+    "Pushes into it at most",
+    "current",
+    "count * health_in_use * (isc + tracks * (rated_power / charges.charging_voltage - isc))",
+    "In full sun: its shorted current by a plain controller; by a tracking one its watts over the battery's voltage while it charges.",
+    DEFINITION,
+    { minor: true, quiet: true },
+  ),
+  output("tracks", "Tracks", "tracking", "count", "1 for a tracking controller.", DEFINITION, {
+    hidden: true,
+  }),
+  output("faces_away", "Turns its back", "facing", "count", "1 where it does.", DEFINITION, { hidden: true }),
+  formula("whole_short", "All of it, shorted", "current", "isc * count", "In full sun.", DEFINITION, {
     hidden: true,
   }),
   gather(
@@ -248,6 +291,6 @@ export const panel: CardKind = {
     { row: "by_month", title: "What it puts in, month by month" },
     { row: "direct_day", title: "The panel alone, hour by hour" },
   ],
-  models: [testingPanel, supplying, chargingModel, driving],
+  models: [testingPanel, facing, tracking, supplying, chargingModel, driving],
   cautions: PANEL_CAUTIONS,
 };

@@ -48,6 +48,22 @@ export const PUMP_CAUTIONS: readonly Caution[] = [
     weight: "note",
   },
   {
+    id: "too_many_volts",
+    if: "supply_voltage > 1.1 * rated_voltage",
+    text: "Its battery gives {supply_voltage}, more than a tenth over the {rated_voltage} it is made for: it draws far more, overheats and burns out. Take a battery of its own voltage, or a converter between.",
+    beside: "supply_voltage",
+    source: `ISO 8849:2021 in excerpts: pumps are tested up to their design voltage, 13.6 V for 12 V; a tenth over: ${PRACTICE}`,
+    weight: "harm",
+  },
+  {
+    id: "draws_over_label",
+    if: "running_current > 1.25 * rated_current and supply_voltage <= 1.1 * rated_voltage",
+    text: "It draws {running_current} where its label says {rated_current} wide open: it rubs or is clogged, or one of both figures is another pump's.",
+    beside: "running_current",
+    source: PRACTICE,
+    weight: "trouble",
+  },
+  {
     id: "no_wire",
     if: "wire_resistance <= 0 ohm",
     text: "No wire's card feeds it: what the wire loses is left out, and no fuse is held against the rules. Add its wire.",

@@ -102,6 +102,14 @@ const LABEL: readonly Row[] = [
     },
   ),
   given(
+    "no_load_current",
+    "Turns at all from",
+    "current",
+    typed(pumps.no_load_current),
+    "Against bearings and seal alone. A panel without a battery must give it before anything moves.",
+    { max: 20, minor: true, source: MEMORY },
+  ),
+  given(
     "stall_current",
     "Draws, rotor stuck",
     "current",
@@ -196,6 +204,12 @@ const RESULTS: readonly Row[] = [
     minor: true,
   }),
   series("panel", "Its panel", "source"),
+  output("panel_short", "Its panel, shorted", "source", "current", "In full sun.", DEFINITION, {
+    hidden: true,
+  }),
+  output("source_short", "Its battery, shorted", "source", "current", "As its card says.", DEFINITION, {
+    hidden: true,
+  }),
   output("source_kind", "Kind of its battery", "source", "text", "As its card says.", DEFINITION, {
     hidden: true,
   }),

@@ -55,6 +55,7 @@ const believing: Model = {
     "believed_share",
     "rated_current",
     "no_flow_current",
+    "no_load_current",
     "tests",
   ],
   optional: ["curve"],
@@ -72,6 +73,7 @@ const believing: Model = {
       ...curveOf(input),
       noFlowCurrent: numberOf(input, "no_flow_current"),
       openFlowCurrent: numberOf(input, "rated_current"),
+      frictionCurrent: numberOf(input, "no_load_current"),
     };
     const tests = input.values["tests"] as readonly BucketTest[];
     const taught = shareByTests(figured, tests);
@@ -97,21 +99,28 @@ function feeding(input: ModelInput): Outputs {
       {
         supply_voltage: numberOrNull(input, "powered_by.nominal_voltage"),
         source_kind: wordOrNull(input, "powered_by.chemistry"),
+        source_short: numberOrNull(input, "powered_by.short_current"),
       },
       panel === null ? "it runs on no battery" : "it runs on a panel, whose voltage follows the sun",
     ),
-    ...outcomes({ panel }, "it runs on no panel"),
+    ...outcomes({ panel, panel_short: numberOrNull(input, "powered_by.whole_short") }, "it runs on no panel"),
   };
 }
 
-const FED = ["powered_by.nominal_voltage", "powered_by.supply", "powered_by.chemistry"];
+const FED = [
+  "powered_by.nominal_voltage",
+  "powered_by.supply",
+  "powered_by.chemistry",
+  "powered_by.short_current",
+  "powered_by.whole_short",
+];
 
 /** What stands at the other end of its wire. */
 const source: Model = {
   name: "source",
   takes: FED,
   optional: FED,
-  outputs: ["supply_voltage", "panel", "source_kind"],
+  outputs: ["supply_voltage", "panel", "panel_short", "source_kind", "source_short"],
   run: feeding,
 };
 

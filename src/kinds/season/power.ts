@@ -16,6 +16,7 @@ const BATTERY_ROWS = [
   "charge_by_month",
   "coldest_charge",
   "self_discharge",
+  "other_energy",
   "depth_of_discharge",
 ];
 
@@ -130,6 +131,7 @@ export const batteryPart =
       wetCharge: months.wet,
       // What a full one loses comes out of the share that may be drawn.
       selfDischarge: Math.min(1, readyNumber(results, "self_discharge") / MONTH / wholeToUsable),
+      otherLoads: readyNumber(results, "other_energy"),
       leastChargingTemperature: readySeries<{ readonly air: number | null }>(results, "coldest_charge").air,
     };
   };

@@ -17,11 +17,33 @@ const rule = (id: string, text: string, source: string, weight: Caution["weight"
 });
 
 export const WIRE_CAUTIONS: readonly Caution[] = [
+  {
+    ...rule(
+      "no_fuse",
+      "No fuse: a chafed wire on a battery glows and sets fire. Within a hand's width of the battery's post: {fuse_size}.",
+      CFR_FUSE,
+    ),
+    if: "no_fuse > 0 and on_battery > 0",
+  },
   rule(
-    "no_fuse",
-    "No fuse: a chafed wire on a battery glows and sets fire. Fit {fuse_size} within a hand's width of the battery's post.",
-    CFR_FUSE,
+    "panel_over_wire",
+    "Unsafe: in bright sun the panel can drive 1.56 times its shorted current, and this wire may carry only {ampacity}. No fuse here can blow by it: take a thicker wire.",
+    "NEC 690.8(A)(B), read",
   ),
+  rule(
+    "over_carry",
+    "Unsafe: the pump draws more than this wire may carry, {ampacity}. It glows before any fuse that lets the pump run.",
+    CFR_WIRE,
+  ),
+  {
+    id: "too_thin_alone",
+    if: "too_thin_alone > 0",
+    where: { row: "laid", word: "single" },
+    text: "Thinner than 16 AWG may run only together with others in one sheath: alone it breaks where it chafes. The rule is for boats.",
+    beside: "gauge",
+    source: "33 CFR 183.425(d)(e) (boats), read; ISO 10133 asks for 1 mm², read in an extract",
+    weight: "harm",
+  },
   rule(
     "over_maker",
     "Unsafe: the fuse is more than the pump's maker allows. A stuck pump melts before it blows.",
@@ -39,7 +61,7 @@ export const WIRE_CAUTIONS: readonly Caution[] = [
   ),
   rule(
     "stall_does_not_blow",
-    "Unsafe: with its rotor stuck the pump draws only {stalled_current} through this wire, under twice the fuse. The fuse stays whole while the pump cooks. Fit {fuse_size}.",
+    "Unsafe: with its rotor stuck the pump draws only {stalled_current} through this wire, under twice the fuse. The fuse stays whole while the pump cooks. Fuse to fit: {fuse_size}.",
     "ISO 8820-3 opening times, from memory: seconds need some twice the size",
   ),
   rule(
@@ -59,9 +81,15 @@ export const WIRE_CAUTIONS: readonly Caution[] = [
     "A short of this lithium battery is {short_current}; this kind of fuse breaks {breaks}, and may weld or burst instead. Fit an MRBF or class T fuse at the post, and the pump's own fuse behind it. The battery's own protection board does not count.",
     BREAKING,
   ),
+  rule(
+    "lead_too_strong",
+    "A dead short of this lead battery drives some {short_current}; this kind of fuse is made to break {breaks}. The sure way is an MRBF fuse on the post, with this one behind it.",
+    BREAKING,
+    "trouble",
+  ),
   {
     id: "fuse_too_far",
-    if: "fuse_from_battery > fuse_reach",
+    if: "fuse_from_battery > fuse_reach and on_battery > 0",
     text: "The fuse sits {fuse_from_battery} from the battery; the rule for boats is {fuse_reach} at most. The wire before it has nothing to save it.",
     beside: "fuse",
     source: CFR_FUSE,
@@ -93,6 +121,7 @@ export const WIRE_CAUTIONS: readonly Caution[] = [
   },
   {
     id: "fuse_at_battery",
+    if: "on_battery > 0",
     text: "The fuse sits in the lead from plus, within {fuse_reach} of the battery's post. Where local rules ask for more, they decide; so does a licensed electrician.",
     beside: "fuse_size",
     source: CFR_FUSE,

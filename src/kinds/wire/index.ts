@@ -5,7 +5,14 @@ import type { CardKind, Row } from "../../graph/types.ts";
 import { COSTS, choice, DEFINITION, formula, given, link, output, PRACTICE } from "../rows.ts";
 import { typed } from "../tabled.ts";
 import { BREAKING, CFR_FUSE, CFR_WIRE, WIRE_CAUTIONS } from "./cautions.ts";
-import { FAULT_ROWS, FUSE_OPTIONS, GAUGE_OPTIONS, INSULATION_OPTIONS, WIRE_MODELS } from "./models.ts";
+import {
+  FAULT_ROWS,
+  FUSE_OPTIONS,
+  GAUGE_OPTIONS,
+  INSULATION_OPTIONS,
+  POST_OPTIONS,
+  WIRE_MODELS,
+} from "./models.ts";
 
 const RESISTANCE =
   "NEC chapter 9 table 8 for AWG, IEC 60228 for mm², both read in copies; copper 0.00393 a kelvin";
@@ -62,6 +69,22 @@ const ROWS: readonly Row[] = [
     minor: true,
   }),
   choice(
+    "post_fuse",
+    "Fuse on the battery's post",
+    POST_OPTIONS,
+    "none",
+    "One more, that breaks the battery's own short.",
+    { minor: true },
+  ),
+  choice(
+    "laid",
+    "Both wires run",
+    { pair: "together in one sheath", single: "each by itself" },
+    "pair",
+    "Lamp cord and cable are one sheath.",
+    { minor: true },
+  ),
+  choice(
     "sheathed",
     "Wire up to the fuse",
     { no: "lies bare of any sleeve", yes: "in a sheath or conduit all the way" },
@@ -113,6 +136,14 @@ const ROWS: readonly Row[] = [
     "resistance * feeds.running_current",
     "Its resistance times what the pump draws.",
     "Ohm's law",
+    {
+      none: [
+        {
+          if: "resistance * feeds.running_current > feeds.supply_voltage",
+          reason: "more than the battery has: no such current can flow in this wire",
+        },
+      ],
+    },
   ),
   formula(
     "drop_share",
@@ -144,7 +175,7 @@ const ROWS: readonly Row[] = [
     "Fuse to fit",
     "fusing",
     "current",
-    "The nearest size under the maker's figure, else the next from 1.25 times what it draws wide open; never over what the wire may carry.",
+    "The nearest size under the maker's figure, else the next from 1.25 times the most that it draws, by its label or here; never over what the wire may carry, nor one that a stuck pump would not blow.",
     `${CFR_FUSE}; NEC 210.20(A) for 1.25, read second-hand`,
   ),
   output("fuse_state", "Fuse as fitted", "fusing", "text", "Held against the rules below.", CFR_FUSE, {
@@ -152,6 +183,7 @@ const ROWS: readonly Row[] = [
       { word: "right", label: "right" },
       { word: "blows_early", label: "safe, but blows too early" },
       { word: "unsafe", label: "UNSAFE" },
+      { word: "idle", label: "cannot blow: a panel alone" },
     ],
   }),
   formula(
@@ -168,13 +200,21 @@ const ROWS: readonly Row[] = [
     "A dead short of its battery",
     "breaking",
     "current",
-    "14 V over 3.75 mΩ: four lithium cells with their links.",
-    "I = V / R; resistances of one such battery measured on a forum, read",
+    "As the battery's card has it.",
+    DEFINITION,
     { minor: true },
   ),
-  output("breaks", "The fuse can break", "breaking", "current", "Of its kind, at 12 V.", BREAKING, {
-    minor: true,
-  }),
+  output(
+    "breaks",
+    "The fuse can break",
+    "breaking",
+    "current",
+    "Of its kind at 12 V, or of the one on the post.",
+    BREAKING,
+    {
+      minor: true,
+    },
+  ),
   output(
     "fuse_reach",
     "It may sit from the post by",
@@ -195,6 +235,34 @@ const ROWS: readonly Row[] = [
       hidden: true,
     },
   ),
+  output(
+    "too_strong",
+    "Too strong a short",
+    "breaking",
+    "count",
+    "1 for lithium over what it breaks.",
+    BREAKING,
+    {
+      hidden: true,
+    },
+  ),
+  output(
+    "lead_too_strong",
+    "A lead short",
+    "breaking",
+    "count",
+    "1 for lead over what it breaks.",
+    BREAKING,
+    {
+      hidden: true,
+    },
+  ),
+  output("too_thin_alone", "Too thin to run singly", "copper", "count", "1 under 16 AWG.", CFR_WIRE, {
+    hidden: true,
+  }),
+  output("on_battery", "Its pump runs on a battery", "fusing", "count", "1 where it does.", DEFINITION, {
+    hidden: true,
+  }),
   ...FAULT_ROWS.map(flag),
   ...COSTS,
 ];

@@ -8,7 +8,7 @@ import { createSheet } from "./sheet-maker.ts";
 
 export function Workbench(props: { readonly laid: Laid; readonly shared: PageShared }) {
   // A worksheet laid open stays the same for as long as the bench stands; another one gets a bench of its own.
-  const { sheet, session } = createSheet(props.laid, props.shared);
+  const { sheet, session, typing } = createSheet(props.laid, props.shared);
 
   const onKey = (event: KeyboardEvent): void => {
     if (!(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== "z") return;
@@ -22,18 +22,22 @@ export function Workbench(props: { readonly laid: Laid; readonly shared: PageSha
     if (event.shiftKey) session.redo();
     else session.undo();
   };
+  /** What is only typed counts as entered where the page is left, and all of it is kept. */
+  const keepAll = (): void => {
+    typing.enter();
+    void session.saver.flush();
+  };
   const onLeave = (): void => {
-    if (document.visibilityState === "hidden") void session.saver.flush();
+    if (document.visibilityState === "hidden") keepAll();
   };
   document.addEventListener("keydown", onKey);
   document.addEventListener("visibilitychange", onLeave);
   // A page on its way out may still count as seen.
-  const onEnd = (): void => void session.saver.flush();
-  window.addEventListener("pagehide", onEnd);
+  window.addEventListener("pagehide", keepAll);
   onCleanup(() => {
     document.removeEventListener("keydown", onKey);
     document.removeEventListener("visibilitychange", onLeave);
-    window.removeEventListener("pagehide", onEnd);
+    window.removeEventListener("pagehide", keepAll);
     void session.saver.flush();
   });
   return (

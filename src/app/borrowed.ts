@@ -4,7 +4,10 @@ import { effective } from "../document/effective.ts";
 import { mapCards, mapGivens, withCards } from "../document/entries.ts";
 import { frozen } from "../document/freeze.ts";
 import type { Entry, Worksheet } from "../document/worksheet.ts";
-import { localNumbers } from "../kinds/local-numbers.ts";
+import { CARD_KINDS } from "../kinds/index.ts";
+
+/** Names of the givens of a card kind that a received worksheet has from its maker's place. */
+const localNumbers = (kind: string): readonly string[] => CARD_KINDS[kind]?.local ?? [];
 
 const isFilled = ({ value }: Entry): boolean => value !== null && value !== "";
 

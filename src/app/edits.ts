@@ -22,9 +22,11 @@ import type { PageShared } from "./page-shared.ts";
 import type { createRain } from "./rain.ts";
 import type { Session } from "./session.ts";
 import { template } from "./templates.ts";
+import type { Typing } from "./typing.ts";
 
 type Tools = {
   readonly session: Session;
+  readonly typing: Typing;
   readonly shared: PageShared;
   readonly folds: Folds;
   readonly rain: ReturnType<typeof createRain>;
@@ -107,7 +109,9 @@ function cardEdits({
     settle: session.settle,
     addCard: (kind) => {
       const known = new Set(session.worksheet().cards.map((card) => card.id));
-      session.edit(`Add ${kind.label}`, (worksheet) => addJoined(worksheet, kind.kind, kind.label));
+      session.edit(`Add ${kind.label}`, (worksheet) =>
+        addJoined(CARD_KINDS, worksheet, kind.kind, kind.label),
+      );
       const fresh = session.worksheet().cards.find((card) => !known.has(card.id));
       if (fresh) reveal(folds, fresh.id);
     },
@@ -166,7 +170,7 @@ function sheetEdits({
 
 /** Every edit and act of the page. */
 export function makeEdits(tools: Tools): Edits {
-  const { session, folds, rain, setOpened, setRecord } = tools;
+  const { session, typing, folds, rain, setOpened, setRecord } = tools;
   return {
     ...cardEdits(tools),
     ...sheetEdits(tools),
@@ -177,8 +181,15 @@ export function makeEdits(tools: Tools): Edits {
       session.edit("Today", (worksheet) =>
         setGiven(worksheet, "site", "today", { value: today(), unit: "" }),
       ),
-    undo: session.undo,
-    redo: session.redo,
+    // Not every browser takes the focus off a field when a button is pressed: what is typed there is an edit before.
+    undo: () => {
+      typing.enter();
+      session.undo();
+    },
+    redo: () => {
+      typing.enter();
+      session.redo();
+    },
     hold: session.hold,
     openWorking: (id) => {
       setOpened(id);
@@ -192,7 +203,7 @@ export function makeEdits(tools: Tools): Edits {
       reveal(folds, `${id}-measured`);
     },
     layOut: (wish) => {
-      session.edit("Lay the place out", (worksheet) => laidOut(worksheet, wish));
+      session.edit("Lay the place out", (worksheet) => laidOut(CARD_KINDS, worksheet, wish));
       scrollTo({ top: 0 });
     },
     importRain: rain.take,

@@ -2,14 +2,15 @@
 
 import { createSignal } from "solid-js";
 import { effective } from "../document/effective.ts";
+import { titlesApart } from "../document/title-apart.ts";
 import type { Worksheet } from "../document/worksheet.ts";
 import { type Graph, graphFor } from "../graph/build.ts";
 import { evaluate, type Results } from "../graph/evaluate.ts";
 import type { Outputs } from "../graph/types.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
+import { supplyRecord } from "../studies/work-out.ts";
 import type { WorkerClient } from "../worker/client.ts";
-import { supplyRecord } from "../worker/settle.ts";
 
 const KEPT_ANSWERS = 40;
 
@@ -23,7 +24,7 @@ export function createEngine(first: Worksheet, given: readonly DailyRecord[]) {
   let client: WorkerClient | null = null;
 
   const work = (worksheet: Worksheet, previous?: View): View => {
-    const applied = effective(worksheet);
+    const applied = effective(titlesApart(worksheet));
     const graph = graphFor(applied, CARD_KINDS, previous?.graph);
     const settled = { answers, records };
     let results = evaluate(graph, applied, settled, previous?.results);

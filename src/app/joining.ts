@@ -3,27 +3,27 @@
 import { addCard } from "../document/card-edits.ts";
 import { setGiven } from "../document/edits.ts";
 import type { Card, Worksheet } from "../document/worksheet.ts";
+import { isReady } from "../graph/readers.ts";
 import type { Result } from "../graph/types.ts";
 import { linksBack, linksForward } from "../kinds/first-links.ts";
-import { FIRST_NUMBERS } from "../kinds/first-numbers.ts";
-import { CARD_KINDS } from "../kinds/index.ts";
+import { type FirstNumber, isBare, type Kinds } from "../kinds/kind.ts";
 import { layOut, type Wish } from "../kinds/lay-out.ts";
 
 /** Adds a card, joined to what stands before it, and what waited for such a card joined to it. */
-export function addJoined(worksheet: Worksheet, kind: string, title: string): Worksheet {
+export function addJoined(kinds: Kinds, worksheet: Worksheet, kind: string, title: string): Worksheet {
   const before = worksheet.cards;
-  const added = addCard(worksheet, kind, { title, givens: linksForward(CARD_KINDS, before, kind) });
+  const added = addCard(worksheet, kind, { title, givens: linksForward(kinds, before, kind) });
   const fresh = added.cards.at(-1);
   if (added === worksheet || !fresh) return worksheet;
-  return linksBack(CARD_KINDS, before, fresh).reduce(
+  return linksBack(kinds, before, fresh).reduce(
     (sheet, { card, given, entry }) => setGiven(sheet, card, given, entry),
     added,
   );
 }
 
 /** Puts a whole place on the sheet; what it assumes is marked as usual values. */
-export function laidOut(worksheet: Worksheet, wish: Wish): Worksheet {
-  const parts = layOut(wish, worksheet.units);
+export function laidOut(kinds: Kinds, worksheet: Worksheet, wish: Wish): Worksheet {
+  const parts = layOut(kinds, wish, worksheet.units);
   const ids = new Map<string, string>();
   let sheet = worksheet;
   for (const { key, kind, title, givens } of parts) {
@@ -44,23 +44,26 @@ export function laidOut(worksheet: Worksheet, wish: Wish): Worksheet {
 
 /** What nobody but the grower knows and nobody has said yet, in the order in which one would measure it. */
 export function stillToSay(
+  kinds: Kinds,
   cards: readonly Card[],
   result: (id: string) => Result | undefined,
 ): readonly string[] {
   // An empty sheet is asked what there is, not how big it is.
-  if (cards.every((card) => CARD_KINDS[card.kind]?.single)) return [];
-  return Object.entries(FIRST_NUMBERS).flatMap(([kind, numbers]) =>
+  if (isBare(kinds, cards)) return [];
+  const isOpen = (card: Card, { row, unlessReady, unlessGiven }: FirstNumber): boolean => {
+    const entry = card.givens[row];
+    const isSaid = entry !== undefined && entry.from !== "default";
+    const isAnswered = unlessReady !== undefined && isReady(result(`${card.id}.${unlessReady}`));
+    return !isSaid && !isAnswered && !(unlessGiven && card.givens[unlessGiven]?.value);
+  };
+  const asked = Object.values(kinds).flatMap(({ kind, firstNumbers = [] }) =>
     cards
       .filter((card) => card.kind === kind)
       .flatMap((card) =>
-        numbers
-          .filter(({ row, unlessReady, unlessGiven }) => {
-            const entry = card.givens[row];
-            const isSaid = entry !== undefined && entry.from !== "default";
-            const isAnswered = unlessReady && result(`${card.id}.${unlessReady}`)?.state === "ready";
-            return !isSaid && !isAnswered && !(unlessGiven && card.givens[unlessGiven]?.value);
-          })
-          .map(({ row }) => `${card.id}.${row}`),
+        firstNumbers
+          .filter((number) => isOpen(card, number))
+          .map(({ row, last }) => ({ id: `${card.id}.${row}`, last: last === true })),
       ),
   );
+  return [...asked.filter(({ last }) => !last), ...asked.filter(({ last }) => last)].map(({ id }) => id);
 }

@@ -4,6 +4,7 @@ import { createSignal } from "solid-js";
 import { copyTitle } from "../document/copy-title.ts";
 import { setWorksheet } from "../document/edits.ts";
 import { recordNames } from "../document/record-names.ts";
+import { apart } from "../document/title-apart.ts";
 import type { Worksheet } from "../document/worksheet.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { worksheetToFileText } from "../storage/file.ts";
@@ -142,6 +143,10 @@ export function createKeeping(tools: Tools): Keeping {
   const { session, shared, reader } = tools;
   const [aside, setAside] = createSignal<readonly string[]>([]);
   const acts = sheetActs(tools);
+  const thrownTitle = (): string | null => {
+    const thrown = shared.thrown();
+    return thrown ? apart(thrown.worksheet.title) : null;
+  };
   const stem = (): string => fileStem(session.worksheet().title);
   void shared.shelf.listAside().then((listed) => {
     if (listed.ok) setAside(listed.value);
@@ -152,7 +157,7 @@ export function createKeeping(tools: Tools): Keeping {
     refused: session.refused,
     borrowed: () => borrowedIn(session.worksheet()),
     aside,
-    thrown: () => shared.thrown()?.worksheet.title ?? null,
+    thrown: () => thrownTitle(),
     version: VERSION,
     ready: offline.ready,
     waiting: offline.waiting,

@@ -6,32 +6,52 @@ import { createSignal, Show } from "solid-js";
 import { render } from "solid-js/web";
 import { setWorksheet } from "../document/edits.ts";
 import { recordNames } from "../document/record-names.ts";
+import { apart } from "../document/title-apart.ts";
 import type { Worksheet } from "../document/worksheet.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
-import { recordKey } from "../rainfall/record-key.ts";
+import { recordKey, textKey } from "../rainfall/record-key.ts";
 import { browserStore } from "../storage/browser-store.ts";
 import type { Bundle } from "../storage/bundle.ts";
+import { instantStore } from "../storage/instant-store.ts";
+import { dropNote, makeJournal, type Note } from "../storage/journal.ts";
 import { isWorksheetLink, worksheetFromLink } from "../storage/link.ts";
 import { makeRecordShelf } from "../storage/record-shelf.ts";
 import { chanceId, makeShelf } from "../storage/shelf.ts";
 import { markBorrowed } from "./borrowed.ts";
 import { freeTitle } from "./free-title.ts";
 import { keepForOffline } from "./offline.ts";
+import { openOtherTabs } from "./other-tabs.ts";
 import type { Laid, PageShared, Thrown } from "./page-shared.ts";
+import { takeUp } from "./taking-up.ts";
 import { firstWorksheet } from "./templates.ts";
+import { openTab } from "./this-tab.ts";
 import { Workbench } from "./Workbench.tsx";
 import { makeWorkerHub } from "./worker-hub.ts";
 
 const store = browserStore();
 const shelf = makeShelf(store, chanceId);
 const recordShelf = makeRecordShelf(store);
+const notes = instantStore(() => localStorage);
+const tab = openTab();
 const [laid, setLaid] = createSignal<Laid | null>(null);
 const [said, setSaid] = createSignal("");
 const [thrown, setThrown] = createSignal<Thrown | null>(null);
 
+/** The first worksheet has one id in every tab: two fresh tabs show one sheet, not two. */
+const FIRST = "first";
+
+let flushOpen: () => Promise<void> = async () => undefined;
+
 const shared: PageShared = {
   shelf,
   recordShelf,
+  journal: makeJournal(notes, tab.writer),
+  otherTabs: openOtherTabs(),
+  shows: tab.shows,
+  setFlush: (flush) => {
+    flushOpen = flush;
+  },
+  recordsOf,
   hub: makeWorkerHub(),
   lay: (worksheet, records = [], notice = "") =>
     setLaid({ id: chanceId(), revision: 0, worksheet, records, notice, readOnly: false }),
@@ -46,9 +66,13 @@ const shared: PageShared = {
     const listed = await shelf.list();
     for (const { id } of listed.ok ? listed.value : []) if (await openKept(id)) return;
     await shelf.setCurrent(null);
-    shared.lay(firstWorksheet());
+    layFirst("");
   },
 };
+
+function layFirst(notice: string): void {
+  setLaid({ id: FIRST, revision: 0, worksheet: firstWorksheet(), records: [], notice, readOnly: false });
+}
 
 async function titlesKept(): Promise<ReadonlySet<string>> {
   const listed = await shelf.list();
@@ -56,13 +80,13 @@ async function titlesKept(): Promise<ReadonlySet<string>> {
 }
 
 /** What somebody sent opens as a worksheet of its own. */
-async function receive(bundle: Bundle): Promise<void> {
+async function receive(bundle: Bundle, id: string = chanceId()): Promise<void> {
   for (const record of bundle.records) void recordShelf.keep(record, Date.now());
   const { made_by, made_on, title } = bundle.worksheet;
   const sent = setWorksheet(bundle.worksheet, { title: freeTitle(title, await titlesKept(), made_by) });
-  const from = `"${title}" was made by ${made_by || "somebody who gave no name"}${made_on ? ` on ${made_on}` : ""}. It is kept as a worksheet of its own, beside any other.`;
+  const from = `"${apart(title)}" was made by ${apart(made_by) || "somebody who gave no name"}${made_on ? ` on ${made_on}` : ""}. It is kept as a worksheet of its own, beside any other.`;
   setLaid({
-    id: chanceId(),
+    id,
     revision: 0,
     worksheet: bundle.readOnly ? bundle.worksheet : markBorrowed(sent),
     records: bundle.records,
@@ -72,13 +96,24 @@ async function receive(bundle: Bundle): Promise<void> {
   });
 }
 
+const OPENED_BEFORE =
+  "This link was opened here before. The worksheet it brought is shown as you left it; no second one was made.";
+
+/** What came by link has an id by its content: the same link again finds the worksheet that it brought. */
+async function receiveLink(bundle: Bundle): Promise<void> {
+  await flushOpen();
+  const id = `link-${textKey(JSON.stringify(bundle.worksheet))}`;
+  if (await openKept(id, OPENED_BEFORE)) return;
+  await receive(bundle, id);
+}
+
 /** Opens the worksheet in the address, if there is one; the address is then bare again. */
 async function fromAddress(): Promise<boolean> {
   const { hash } = location;
   if (!isWorksheetLink(hash)) return false;
   history.replaceState(null, "", location.pathname);
   const read = await worksheetFromLink(hash, recordKey);
-  if (read.ok) await receive(read);
+  if (read.ok) await receiveLink(read);
   else {
     setSaid(read.problems[0]?.message ?? "This link could not be read.");
     if (!laid()) await openUsual();
@@ -92,13 +127,11 @@ async function recordsOf(worksheet: Worksheet): Promise<readonly DailyRecord[]> 
 }
 
 /** Opens a kept sheet; a broken one is set aside and said, and the demo opens instead. */
-async function openKept(id: string): Promise<boolean> {
+async function openKept(id: string, notice = ""): Promise<boolean> {
   const opened = await shelf.open(id, Date.now());
   if (!opened.ok || opened.value.state === "absent") return false;
   if (opened.value.state === "set_aside") {
-    shared.lay(
-      firstWorksheet(),
-      [],
+    layFirst(
       "The worksheet kept here could not be read. It was set aside whole: save it as a file under Worksheets. The demo was opened instead.",
     );
     return true;
@@ -110,20 +143,41 @@ async function openKept(id: string): Promise<boolean> {
     revision: sheet.revision,
     worksheet,
     records: await recordsOf(worksheet),
-    notice: "",
+    notice,
     readOnly: sheet.readOnly,
   });
   return true;
 }
 
+/** Opens what the slow store refused as it was noted; it is noted again by this page, and the old note goes. */
+async function openRefused(note: Note): Promise<void> {
+  const { id, basedOn, worksheet } = note;
+  const records = await recordsOf(worksheet);
+  setLaid({ id, revision: basedOn, worksheet, records, notice: "", readOnly: false, unkept: true });
+  dropNote(notes, note);
+}
+
+/** What pages that are gone left here is taken up once, before anything is opened. */
+const takenUp = takeUp({ notes, shelf, tab });
+
+/** What was worked on last: what a page that is gone left here, what this tab showed, what any tab kept last; else the demo. */
 async function openUsual(): Promise<void> {
+  const { sheet, refused } = await takenUp;
+  if (refused) {
+    await openRefused(refused);
+    return;
+  }
   const current = await shelf.current();
-  const id = current.ok ? current.value : null;
-  if (id !== null && (await openKept(id))) return;
-  shared.lay(firstWorksheet(), [], current.ok ? "" : current.failure.text);
+  if (!current.ok) {
+    layFirst(current.failure.text);
+    return;
+  }
+  for (const id of [sheet, tab.before?.sheet, current.value]) if (id && (await openKept(id))) return;
+  await shared.openAnother();
 }
 
 async function begin(): Promise<void> {
+  setSaid((await takenUp).notice);
   if (!(await fromAddress())) await openUsual();
   void recordShelf.prune(new Set(), Date.now());
   void keepForOffline();

@@ -3,8 +3,10 @@
 import type { Worksheet } from "../document/worksheet.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import type { Bundle } from "../storage/bundle.ts";
+import type { Journal } from "../storage/journal.ts";
 import type { RecordShelf } from "../storage/record-shelf.ts";
 import type { Shelf } from "../storage/shelf.ts";
+import type { OtherTabs } from "./other-tabs.ts";
 import type { WorkerHub } from "./worker-hub.ts";
 
 /** A worksheet laid open, with the records it names. */
@@ -18,6 +20,8 @@ export type Laid = {
   readonly readOnly: boolean;
   /** The worksheet as somebody else sent it, before what is of his place was marked. */
   readonly received?: Worksheet;
+  /** Found as a note that the slow store refused: still to be kept. */
+  readonly unkept?: boolean;
 };
 
 /** A worksheet thrown away last. */
@@ -26,10 +30,18 @@ export type Thrown = { readonly id: string; readonly worksheet: Worksheet };
 export type PageShared = {
   readonly shelf: Shelf;
   readonly recordShelf: RecordShelf;
+  readonly journal: Journal;
+  readonly otherTabs: OtherTabs;
+  /** What a reload of this tab shall open. */
+  readonly shows: (sheet: string) => void;
+  /** How what is open now is kept at once; said by each worksheet as it opens. */
+  readonly setFlush: (flush: () => Promise<void>) => void;
+  /** The records that a worksheet names, out of those kept. */
+  readonly recordsOf: (worksheet: Worksheet) => Promise<readonly DailyRecord[]>;
   readonly hub: WorkerHub;
   /** Opens a worksheet that is not kept yet. */
   readonly lay: (worksheet: Worksheet, records?: readonly DailyRecord[], notice?: string) => void;
-  /** Opens beside the user's own what came by link or file. */
+  /** Opens beside the user's own what came by file. */
   readonly receive: (bundle: Bundle) => void;
   readonly titlesKept: () => Promise<ReadonlySet<string>>;
   /** Something said whatever worksheet is open. */

@@ -1,6 +1,7 @@
 // Reading results for the screen: shown texts, labels, origins, movements, workings.
 
 import { type Accessor, createMemo, untrack } from "solid-js";
+import { titlesApart } from "../document/title-apart.ts";
 import type { Card } from "../document/worksheet.ts";
 import { type Explanation, explain } from "../graph/explain.ts";
 import { type Movement, movement } from "../graph/moved.ts";
@@ -37,7 +38,9 @@ function createLookups(session: Session, showOptions: Accessor<ShowOptions>) {
   const { view } = session.engine;
   const result = createKeyed(view, (id): Result | undefined => view().results.get(id));
   const before = createKeyed(session.baseline, (id) => session.baseline()?.get(id));
-  const byId = createMemo(() => new Map(session.worksheet().cards.map((card) => [card.id, card])));
+  const byId = createMemo(
+    () => new Map(titlesApart(session.worksheet()).cards.map((card) => [card.id, card])),
+  );
   const cardOf = createKeyed(byId, (id) => byId().get(id));
   // What one card's text may say of others is their titles.
   const titles = createMemo(() =>

@@ -1,6 +1,6 @@
 // One open worksheet at work: its history, its engine, its saving, and what the answers are compared with.
 
-import { batch, createEffect, createSignal } from "solid-js";
+import { batch, createEffect, createSignal, onCleanup } from "solid-js";
 import { setWorksheet } from "../document/edits.ts";
 import {
   commit,
@@ -16,9 +16,10 @@ import { recordNames } from "../document/record-names.ts";
 import type { Worksheet } from "../document/worksheet.ts";
 import type { Results } from "../graph/evaluate.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
-import { makeSaver } from "../storage/saver.ts";
 import { createEngine, type Engine, type View } from "./engine.ts";
+import { followOtherTabs } from "./following.ts";
 import type { Laid, PageShared } from "./page-shared.ts";
+import { createSaving } from "./saving.ts";
 
 function keepRecords(shared: PageShared, records: readonly DailyRecord[]): void {
   for (const record of records) void shared.recordShelf.keep(record, Date.now());
@@ -54,31 +55,11 @@ export function createSession(laid: Laid, shared: PageShared) {
   const [history, setHistory] = createSignal<History<Worksheet>>(startHistory(laid.worksheet));
   const [before, setBefore] = createSignal<Results | null>(null);
   const { held, hold } = createHeld(engine);
-  const [saved, setSaved] = createSignal("");
-  const [refused, setRefused] = createSignal(false);
-  const [notice, setNotice] = createSignal(
-    laid.notice || (laid.readOnly ? "Made by a newer version: it can be read here, not changed." : ""),
-  );
   let merging: string | null = null;
 
-  const saver = makeSaver({
-    shelf: shared.shelf,
-    id: laid.id,
-    revision: laid.revision,
-    now: () => Date.now(),
-    onSaved: (outcome) => {
-      if (outcome.ok && refused()) setNotice("");
-      setRefused(!outcome.ok);
-      setSaved(outcome.ok ? "Saved" : "Not saved");
-      if (!outcome.ok) {
-        setNotice(outcome.failure.text);
-        return;
-      }
-      void shared.shelf.setCurrent(outcome.value.id);
-      if (outcome.value.conflict) goOnInCopy(outcome.value.conflict.title);
-    },
-  });
-
+  const { saver, saved, setSaved, refused, notice, setNotice } = createSaving(laid, shared, (title) =>
+    show(commit(history(), setWorksheet(history().present, { title }), { label: "Keep as a copy" })),
+  );
   const show = (next: History<Worksheet>): void => {
     if (next === history()) return;
     // A record that undo names again may have been let go meanwhile by another tab.
@@ -96,13 +77,23 @@ export function createSession(laid: Laid, shared: PageShared) {
       show(to(history()));
     });
 
-  /** Another tab kept its own: what is on this page goes on beside it, under the title that the shelf gave it. */
-  const goOnInCopy = (title: string): void => {
-    setNotice(`Another tab changed this worksheet too. Both are kept: this one goes on as "${title}".`);
-    show(commit(history(), setWorksheet(history().present, { title }), { label: "Keep as a copy" }));
-  };
+  onCleanup(
+    followOtherTabs({
+      shared,
+      saver,
+      records: engine.records,
+      takeOver: (worksheet) =>
+        batch(() => {
+          merging = null;
+          setBefore(null);
+          setHistory(commit(history(), worksheet, { label: "Change in another tab" }));
+          setSaved("Saved");
+          engine.update(worksheet);
+        }),
+    }),
+  );
   // What was sent by somebody is kept at once: closing the page must not lose it.
-  if (laid.received) saver.change(laid.worksheet);
+  if (laid.received || laid.unkept) saver.change(laid.worksheet);
 
   return {
     engine,

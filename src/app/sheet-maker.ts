@@ -1,7 +1,8 @@
 // Puts together what the components may know and do, out of the session, the graph and the shelves.
 
-import { createMemo, createSignal } from "solid-js";
+import { createMemo, createSignal, onCleanup } from "solid-js";
 import { setGiven } from "../document/edits.ts";
+import { apart, titlesApart } from "../document/title-apart.ts";
 import { answers } from "../kinds/answers.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import type { SavedSheet, Sheet } from "../ui/sheet.ts";
@@ -18,10 +19,13 @@ import { makeReader } from "./reader.ts";
 import { createSession } from "./session.ts";
 import { createSizes } from "./sizes.ts";
 import { TEMPLATES } from "./templates.ts";
+import { listenToTyping } from "./typing.ts";
 
 /** The sheet and the session behind it. */
 export function createSheet(laid: Laid, shared: PageShared) {
   const session = createSession(laid, shared);
+  const typing = listenToTyping();
+  onCleanup(typing.stop);
   const { engine } = session;
   const [opened, setOpened] = createSignal<string | null>(null);
   const folds = createFolds();
@@ -36,7 +40,7 @@ export function createSheet(laid: Laid, shared: PageShared) {
       setSheets(
         listed.value.map(({ id, title, savedAt }) => ({
           id,
-          title: title || "a broken one",
+          title: apart(title) || "a broken one",
           when: dayHere(savedAt),
           open: id === session.saver.place().id,
         })),
@@ -70,7 +74,7 @@ export function createSheet(laid: Laid, shared: PageShared) {
   const reader = makeReader(session, showOptions);
   const sheet: Sheet = {
     kinds: CARD_KINDS,
-    worksheet: session.worksheet,
+    worksheet: createMemo(() => titlesApart(session.worksheet())),
     showOptions,
     readOptions: createMemo(() => ({
       locale: session.worksheet().locale,
@@ -80,7 +84,9 @@ export function createSheet(laid: Laid, shared: PageShared) {
     ...createCautions(engine, showOptions),
     problems: createMemo(() => engine.view().results.problems),
     answers: createMemo(() => answers({ result: reader.result, cards: session.worksheet().cards })),
-    missing: createMemo(() => (reader.starter() ? [] : stillToSay(session.worksheet().cards, reader.result))),
+    missing: createMemo(() =>
+      reader.starter() ? [] : stillToSay(CARD_KINDS, session.worksheet().cards, reader.result),
+    ),
     working: () => engine.view().results.requests.length > 0,
     held: () => session.held() !== null,
     saved: session.saved,
@@ -91,9 +97,9 @@ export function createSheet(laid: Laid, shared: PageShared) {
     rain: rain.state,
     opened,
     unfolded: folds.isOpen,
-    edit: makeEdits({ session, folds, shared, rain, setOpened, setRecord }),
+    edit: makeEdits({ session, typing, folds, shared, rain, setOpened, setRecord }),
     keep: createKeeping({ session, shared, reader, original: laid.received ?? null, refreshSheets }),
-    sizes: createSizes(engine, shared.hub.client),
+    sizes: createSizes(engine, shared.hub.asking),
   };
-  return { sheet, session };
+  return { sheet, session, typing };
 }

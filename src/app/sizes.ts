@@ -1,21 +1,47 @@
 // Tries one tank in other sizes, and again when the place has changed; the curve of before stays until the new one is whole.
 
 import { createEffect, createMemo, createSignal, on, onCleanup } from "solid-js";
+import type { Change } from "../document/changes.ts";
+import { numberIn, wordIn } from "../graph/readers.ts";
 import type { SizePoint } from "../scene/size-curve.ts";
-import type { SeasonInput } from "../season/input.ts";
+import type { Answers } from "../studies/ask.ts";
 import { kneeOf } from "../studies/knee.ts";
-import { SIZE_MULTIPLES } from "../studies/tank-sizes.ts";
+import { coarseThenFine } from "../studies/try.ts";
 import type { SizeStudy, Sizes } from "../ui/charts/sizes.ts";
-import type { WorkerClient } from "../worker/client.ts";
+import type { AskingPool } from "../worker/asking-pool.ts";
 import type { Engine } from "./engine.ts";
 
 /** A number being typed or dragged goes on changing; the sizes wait until it rests [ms]. */
 const REST = 400;
 
+/** Times today's size: from a quarter to four times in equal ratios, today's exactly among them. */
+const MULTIPLES: readonly number[] = Array.from({ length: 17 }, (_, place) => 2 ** (place / 4 - 2));
+
 const NOTHING = { points: [], knee: null };
 
+const WANTED = ["season.share_met", "season.days_short", "season.reliability_volume", "season.spill"];
+
+/** How the season went, as a point of the curve; with no crop the share is of what the draws were due. */
+function pointOf(multiple: number, volume: number, answers: Answers): SizePoint {
+  const number = (id: string) => numberIn(answers[id]);
+  return {
+    multiple,
+    volume,
+    shareMet: number("season.share_met") ?? number("season.reliability_volume"),
+    daysShort: number("season.days_short"),
+    spill: number("season.spill") ?? 0,
+  };
+}
+
+/** What a tank card holds, set to a size; where it was measured, the measured value is what counts. */
+function resized(engine: Engine, card: string, volume: number): readonly Change[] {
+  const measured = engine.view().worksheet.cards.find(({ id }) => id === card)?.measured["capacity"];
+  const part = measured ? "measured" : "givens";
+  return [{ card, part, row: "capacity", entry: { value: volume, unit: "m3" } }];
+}
+
 /** Sizes of one tank at a time. */
-export function createSizes(engine: Engine, client: WorkerClient): Sizes {
+export function createSizes(engine: Engine, pool: AskingPool): Sizes {
   const [study, setStudy] = createSignal<SizeStudy | null>(null);
   const [card, setCard] = createSignal<string | null>(null);
   // The same result object stands for the same plan and record, so that other edits do not begin anything.
@@ -23,48 +49,59 @@ export function createSizes(engine: Engine, client: WorkerClient): Sizes {
   const record = createMemo(() => engine.view().results.get("weather.record_in_use"));
   let timer: ReturnType<typeof setTimeout> | undefined;
 
-  const fail = (id: string, reason: string): void => {
-    setStudy({ card: id, curve: NOTHING, done: 0, of: SIZE_MULTIPLES.length, state: "failed", reason });
+  const say = (id: string, more: Partial<SizeStudy>): void => {
+    setStudy({
+      card: id,
+      curve: NOTHING,
+      done: 0,
+      of: MULTIPLES.length,
+      state: "working",
+      reason: "",
+      ...more,
+    });
   };
+  const fail = (id: string, reason: string): void => say(id, { state: "failed", reason });
   const begin = (id: string): void => {
-    const [planned, key] = [plan(), record()];
-    if (planned?.state === "pending" || key?.state === "pending") return;
-    const held = key?.state === "ready" ? engine.records.get(String(key.value)) : undefined;
-    if (planned?.state !== "ready" || !held) {
+    const { results, worksheet } = engine.view();
+    if (plan()?.state === "pending" || record()?.state === "pending") return;
+    const held = engine.records.get(wordIn(record()));
+    const [each, count] = [numberIn(results.get(`${id}.capacity`)), numberIn(results.get(`${id}.count`))];
+    if (plan()?.state !== "ready" || !held || each === null) {
       fail(id, "The season cannot be run yet: its card says why.");
       return;
     }
     const points: SizePoint[] = [];
-    const shown = (): SizeStudy["curve"] => {
+    const order = coarseThenFine(MULTIPLES.length).map((at) => MULTIPLES[at] as number);
+    const report = (): void => {
       const before = study();
-      return before?.state === "old" ? before.curve : { points: [...points], knee: null };
+      const isOld = before?.state === "old";
+      const curve = isOld ? before.curve : { points: [...points], knee: null };
+      say(id, { curve, done: points.length, state: isOld ? "old" : "working" });
     };
-    const report = (state: "working" | "old"): void => {
-      setStudy({
-        card: id,
-        curve: shown(),
-        done: points.length,
-        of: SIZE_MULTIPLES.length,
-        state,
-        reason: "",
-      });
-    };
-    const question = { plan: planned.value as SeasonInput, tank: id, multiples: SIZE_MULTIPLES };
-    client.study(question, held, {
-      onPart: (point) => {
-        points.push(point);
-        report(study()?.state === "old" ? "old" : "working");
+    const runs = order.map((multiple) => resized(engine, id, each * multiple));
+    pool.ask(
+      { worksheet, records: [held], runs, wanted: WANTED },
+      {
+        onAnswers: (at, answers) => {
+          const multiple = order[at] as number;
+          points.push(pointOf(multiple, each * (count ?? 1) * multiple, answers));
+          report();
+        },
+        onEnd: (failure) => {
+          if (failure !== null) fail(id, failure);
+          else
+            say(id, {
+              curve: { points: [...points], knee: kneeOf(points) },
+              done: points.length,
+              state: "ready",
+            });
+        },
       },
-      onEnd: (failure) => {
-        if (failure !== null) return fail(id, failure);
-        const curve = { points: [...points], knee: kneeOf(points) };
-        setStudy({ card: id, curve, done: points.length, of: points.length, state: "ready", reason: "" });
-      },
-    });
+    );
   };
   const stop = (): void => {
     clearTimeout(timer);
-    client.cancelStudy();
+    pool.callOff();
   };
   createEffect(
     on(
@@ -85,14 +122,7 @@ export function createSizes(engine: Engine, client: WorkerClient): Sizes {
     ask: (id) => {
       stop();
       setCard(id);
-      setStudy({
-        card: id,
-        curve: NOTHING,
-        done: 0,
-        of: SIZE_MULTIPLES.length,
-        state: "working",
-        reason: "",
-      });
+      say(id, {});
       begin(id);
     },
     close: () => {

@@ -1,9 +1,12 @@
 // The one warm worker, which outlives the worksheets: whichever is open now hears its answers.
 
+import { type AskingPool, askingPool } from "../worker/asking-pool.ts";
 import { type ClientEvents, type WorkerClient, workerClient } from "../worker/client.ts";
 
 export type WorkerHub = {
   readonly client: WorkerClient;
+  /** Workers of their own that are asked about whole worksheets: the warm one stays free for the next season. */
+  readonly asking: AskingPool;
   /** From now on these hear what the worker says. */
   readonly listen: (events: ClientEvents) => void;
 };
@@ -16,6 +19,9 @@ const DEAF: ClientEvents = {
   onImportFailed: () => undefined,
 };
 
+/** As many as the device has cores to spare, four at most. */
+const spareCores = (): number => Math.max(1, Math.min(4, (navigator.hardwareConcurrency || 2) - 1));
+
 export function makeWorkerHub(): WorkerHub {
   let events = DEAF;
   const worker = new Worker(new URL("../worker/entry.ts", import.meta.url), { type: "module" });
@@ -26,8 +32,13 @@ export function makeWorkerHub(): WorkerHub {
     onImported: (result) => events.onImported(result),
     onImportFailed: (reason) => events.onImportFailed(reason),
   });
+  const asking = askingPool(
+    () => new Worker(new URL("../worker/asking-entry.ts", import.meta.url), { type: "module" }),
+    spareCores(),
+  );
   return {
     client,
+    asking,
     listen: (next) => {
       events = next;
     },

@@ -11,6 +11,10 @@ Works a worksheet out without a screen.
   --set NAME=VALUE       set a given, or a measured value, e.g. --set blue_tank.capacity="500 gal"; may be repeated.
                          A choice is its word, a link an id, a list comma-separated, a date as stored, none unfits.
                          A bare number only for counts, shares and factors; gal is the US gallon, imp gal the imperial.
+  --try NAME=LOW..HIGH   try a given over a range, ends included: evenly, or in ratios where HIGH is 20 times LOW or more.
+                         A choice is NAME=word,word; a date NAME=MM-DD..MM-DD. Needs --answer
+  --answer NAME          which answer to show beside each value; may be repeated
+  --steps N              how many values are tried (default 17)
   --json                 one JSON object on standard output, numbers in coherent SI
   --help                 this text
 
@@ -29,12 +33,24 @@ export type Wanted = {
   readonly rainUnit: "mm" | "in" | null;
   readonly sets: readonly { readonly name: string; readonly value: string }[];
   readonly json: boolean;
+  readonly tried: Tried | null;
+};
+
+/** `--try`, with its answers and how many values. */
+export type Tried = {
+  readonly name: string;
+  readonly range: string;
+  readonly answers: readonly string[];
+  readonly steps: number;
 };
 
 const OPTIONS = {
   rain: { type: "string" },
   "rain-unit": { type: "string" },
   set: { type: "string", multiple: true },
+  try: { type: "string" },
+  answer: { type: "string", multiple: true },
+  steps: { type: "string" },
   json: { type: "boolean" },
   help: { type: "boolean" },
 } as const;
@@ -47,10 +63,30 @@ function parsed(words: readonly string[]) {
   }
 }
 
-function setOf(text: string): { readonly name: string; readonly value: string } {
+function setOf(text: string, option = "--set"): { readonly name: string; readonly value: string } {
   const at = text.indexOf("=");
-  if (at < 1) throw new UsageError(`--set wants NAME=VALUE, not "${text}".`);
+  if (at < 1) throw new UsageError(`${option} wants NAME=VALUE, not "${text}".`);
   return { name: text.slice(0, at).trim(), value: text.slice(at + 1).trim() };
+}
+
+const USUAL_STEPS = 17;
+const MOST_STEPS = 1000;
+
+function triedOf(values: {
+  readonly try?: string | undefined;
+  readonly answer?: readonly string[] | undefined;
+  readonly steps?: string | undefined;
+}): Tried | null {
+  if (values.try === undefined) {
+    if (values.answer || values.steps) throw new UsageError("--answer and --steps go with --try.");
+    return null;
+  }
+  if (!values.answer) throw new UsageError("--try needs an --answer NAME to look at.");
+  const steps = Number(values.steps ?? USUAL_STEPS);
+  if (!Number.isInteger(steps) || steps < 2 || steps > MOST_STEPS)
+    throw new UsageError(`--steps is a whole number from 2 to ${MOST_STEPS}, not "${values.steps}".`);
+  const { name, value } = setOf(values.try, "--try");
+  return { name, range: value, answers: values.answer, steps };
 }
 
 /** What is wanted; null when help is. */
@@ -68,7 +104,8 @@ export function readArguments(words: readonly string[]): Wanted | null {
     worksheet,
     rain: values.rain ?? null,
     rainUnit: unit ?? null,
-    sets: (values.set ?? []).map(setOf),
+    sets: (values.set ?? []).map((text) => setOf(text)),
+    tried: triedOf(values),
     json: values.json ?? false,
   };
 }

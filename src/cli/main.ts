@@ -7,10 +7,11 @@ import { readRainCsv } from "../rainfall/import-csv.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { recordKey } from "../rainfall/record-key.ts";
 import { worksheetFromFileText } from "../storage/file.ts";
-import { workOut } from "../worker/settle.ts";
+import { workOut } from "../studies/work-out.ts";
 import { FileError, HELP, readArguments, UsageError, type Wanted } from "./arguments.ts";
 import { jsonReport, textReport } from "./report.ts";
 import { setValue } from "./set-value.ts";
+import { triedJson, triedReport, triedText } from "./try-report.ts";
 
 function readText(path: string): string {
   try {
@@ -62,9 +63,12 @@ function run(wanted: Wanted): string {
   }
   for (const { name, value } of wanted.sets) worksheet = setValue(worksheet, CARD_KINDS, name, value);
   const whole = workOut(worksheet, CARD_KINDS, records);
-  return wanted.json
-    ? `${JSON.stringify(jsonReport(whole, CARD_KINDS), null, 2)}\n`
-    : textReport(whole, CARD_KINDS);
+  const tried = wanted.tried && triedReport(worksheet, CARD_KINDS, records, wanted.tried);
+  if (wanted.json) {
+    const report = { ...jsonReport(whole, CARD_KINDS), ...(tried ? { tried: triedJson(tried) } : {}) };
+    return `${JSON.stringify(report, null, 2)}\n`;
+  }
+  return tried ? triedText(tried) : textReport(whole, CARD_KINDS);
 }
 
 /** Runs the command line; resolves to the exit code. */

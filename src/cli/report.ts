@@ -5,8 +5,8 @@ import { explain } from "../graph/explain.ts";
 import { shownValue } from "../graph/shown.ts";
 import type { CardKinds, Result, Value } from "../graph/types.ts";
 import type { LeftOut } from "../season/input.ts";
+import type { Whole } from "../studies/work-out.ts";
 import type { ShowOptions } from "../units/show.ts";
-import type { Whole } from "../worker/settle.ts";
 
 export type ShownQuantity = {
   readonly value: Value;

@@ -1,9 +1,9 @@
 // `--set NAME=VALUE`: finds the row, reads the value as the row wants it, and makes the edit.
 
-import { setGiven, setLife, setMeasured, setPrice } from "../document/edits.ts";
+import { type Change, withChanges } from "../document/changes.ts";
 import type { Card, Entry, Worksheet } from "../document/worksheet.ts";
 import { keepConditions } from "../graph/keep-conditions.ts";
-import type { CardKinds, Given, ListGiven, Row } from "../graph/types.ts";
+import type { CardKinds, Given, ListGiven, NumberGiven, Row } from "../graph/types.ts";
 import { parseIsoDate, parseMonthDay } from "../units/calendar.ts";
 import { isPlain } from "../units/dimension.ts";
 import { MEASURES, type MeasureName } from "../units/measures.ts";
@@ -12,7 +12,8 @@ import { unitFor } from "../units/show.ts";
 import { dimensionOf } from "../units/unit.ts";
 import { UsageError } from "./arguments.ts";
 
-function find(
+/** The card and row of a name; wrong usage where there is none. */
+export function findRow(
   worksheet: Worksheet,
   kinds: CardKinds,
   name: string,
@@ -112,30 +113,49 @@ function givenEntry(name: string, text: string, row: Given, worksheet: Worksheet
   }
 }
 
-/** The worksheet with one quantity set. */
-export function setValue(worksheet: Worksheet, kinds: CardKinds, name: string, text: string): Worksheet {
-  const { card, row } = find(worksheet, kinds, name);
-  if (row.row === "given" && row.stored === "card") {
-    const entry = text === "none" ? null : numberEntry(name, text, row.measure, worksheet.currency);
-    return row.name === "price" ? setPrice(worksheet, card.id, entry) : setLife(worksheet, card.id, entry);
-  }
-  if (row.row !== "formula" && row.row !== "output" && row.row !== "gather" && row.row !== "user_formula") {
-    const set = setGiven(worksheet, card.id, row.name, givenEntry(name, text, row, worksheet));
-    return keepConditions(set, kinds, card.id, row, text !== "none");
-  }
+/** A row that stands for a measured number: it is worked out, and may be measured. */
+function measuredEntry(name: string, text: string, row: Row, currency: string): Entry | null {
   if (
-    row.row === "gather" ||
-    row.row === "user_formula" ||
+    (row.row !== "formula" && row.row !== "output") ||
     !row.measurable ||
     row.measure === "text" ||
     row.measure === "series"
   ) {
     throw new UsageError(`${name} is worked out; it can be neither given nor measured.`);
   }
-  const entry =
-    text === "none"
-      ? null
-      : { ...numberEntry(name, text, row.measure, worksheet.currency), from: "measured" as const };
-  const set = setMeasured(worksheet, card.id, row.name, entry);
-  return keepConditions(set, kinds, card.id, row, entry !== null);
+  return text === "none" ? null : { ...numberEntry(name, text, row.measure, currency), from: "measured" };
+}
+
+const WORKED_OUT: ReadonlySet<Row["row"]> = new Set(["formula", "output", "gather", "user_formula"]);
+
+/** Which entry of which card a name stands for. */
+function targetOf(card: Card, row: Row): Omit<Change, "entry"> {
+  if (row.row === "given" && row.stored === "card") {
+    return { card: card.id, part: row.name === "price" ? "price" : "life", row: row.name };
+  }
+  return { card: card.id, part: WORKED_OUT.has(row.row) ? "measured" : "givens", row: row.name };
+}
+
+/** The change that sets one quantity. */
+export function changeTo(worksheet: Worksheet, kinds: CardKinds, name: string, text: string): Change {
+  const { card, row } = findRow(worksheet, kinds, name);
+  const target = targetOf(card, row);
+  if (target.part === "measured") {
+    return { ...target, entry: measuredEntry(name, text, row, worksheet.currency) };
+  }
+  if (target.part !== "givens") {
+    const { measure } = row as NumberGiven;
+    return {
+      ...target,
+      entry: text === "none" ? null : numberEntry(name, text, measure, worksheet.currency),
+    };
+  }
+  return { ...target, entry: givenEntry(name, text, row as Given, worksheet) };
+}
+
+/** The worksheet with one quantity set. */
+export function setValue(worksheet: Worksheet, kinds: CardKinds, name: string, text: string): Worksheet {
+  const { card, row } = findRow(worksheet, kinds, name);
+  const change = changeTo(worksheet, kinds, name, text);
+  return keepConditions(withChanges(worksheet, [change]), kinds, card.id, row, change.entry !== null);
 }

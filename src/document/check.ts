@@ -6,7 +6,15 @@ import { frozen } from "./freeze.ts";
 import { lenientCard, lenientSheet } from "./lenient.ts";
 import { LIMITS } from "./limits.ts";
 import { migrate } from "./migrate.ts";
-import { isPlainObject, type Plain, type PlainObject, pathOf, plainCopy, type ReadProblem } from "./plain.ts";
+import {
+  FORBIDDEN_NAMES,
+  isPlainObject,
+  type Plain,
+  type PlainObject,
+  pathOf,
+  plainCopy,
+  type ReadProblem,
+} from "./plain.ts";
 import { cardShape, sheetShape } from "./shape.ts";
 import { placeInText } from "./text-place.ts";
 import { type Card, CURRENT_VERSION, type Worksheet } from "./worksheet.ts";
@@ -96,9 +104,24 @@ function cardsOf(worksheet: PlainObject): readonly Plain[] | ReadProblem {
   return cards;
 }
 
+/** Ids and kinds become names of things looked up: one that reaches into the objects themselves is refused. */
+function forbiddenName(list: readonly Plain[]): ReadProblem | null {
+  for (const [index, card] of list.entries()) {
+    if (!isPlainObject(card)) continue;
+    for (const key of ["id", "kind"] as const) {
+      const name = card[key];
+      if (typeof name === "string" && FORBIDDEN_NAMES.has(name))
+        return { path: pathOf(["cards", index, key]), message: `The name "${name}" is not allowed.` };
+    }
+  }
+  return null;
+}
+
 function assemble(worksheet: PlainObject, newer: boolean, earlier: readonly string[]): WorksheetReading {
   const list = cardsOf(worksheet);
   if ("path" in list) return { ok: false, problems: [list] };
+  const forbidden = forbiddenName(list);
+  if (forbidden) return { ok: false, problems: [forbidden] };
   const { cards: _cards, ...rest } = worksheet;
   const sheet = sheetShape.safeParse(lenientSheet(rest));
   if (!sheet.success) return { ok: false, problems: problemsOf(sheet.error.issues, []) };

@@ -1,10 +1,11 @@
 // Ids of cards: made from a title, checked before they are changed.
 
 import { LIMITS } from "./limits.ts";
+import { FORBIDDEN_NAMES } from "./plain.ts";
 import { ID_PATTERN, SINGLE_CARDS, type Worksheet } from "./worksheet.ts";
 
-/** Ids that formulas give a meaning of their own. */
-const RESERVED: ReadonlySet<string> = new Set([...SINGLE_CARDS, "measured"]);
+/** Ids that formulas, or the objects themselves, give a meaning of their own. */
+const RESERVED: ReadonlySet<string> = new Set([...SINGLE_CARDS, "measured", ...FORBIDDEN_NAMES]);
 
 const LONGEST_WISH = 40;
 

@@ -5,7 +5,7 @@ import { effectiveCard } from "./effective.ts";
 import { mapCard } from "./entries.ts";
 import { frozen } from "./freeze.ts";
 import { LIMITS } from "./limits.ts";
-import { FORBIDDEN_KEYS } from "./plain.ts";
+import { FORBIDDEN_NAMES } from "./plain.ts";
 import { sameData } from "./same.ts";
 import type { Card, Worksheet } from "./worksheet.ts";
 
@@ -13,7 +13,7 @@ function saved(card: Card, name: string): Card {
   const givens = effectiveCard(card).givens;
   const full =
     Object.keys(card.options ?? {}).length >= LIMITS.options && !Object.hasOwn(card.options ?? {}, name);
-  const usable = name.trim() !== "" && name.length <= LIMITS.title && !FORBIDDEN_KEYS.has(name);
+  const usable = name.trim() !== "" && name.length <= LIMITS.title && !FORBIDDEN_NAMES.has(name);
   if (full || !usable) return card;
   const next: Card = { ...card, options: { ...card.options, [name]: givens }, active: name };
   return sameData(next, card) ? card : next;

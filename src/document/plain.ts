@@ -10,7 +10,7 @@ export type PlainObject = { [key: string]: Plain };
 export type ReadProblem = { readonly path: string; readonly message: string };
 
 /** Names that would reach into the objects themselves. */
-export const FORBIDDEN_KEYS: ReadonlySet<string> = new Set(["__proto__", "constructor", "prototype"]);
+export const FORBIDDEN_NAMES: ReadonlySet<string> = new Set(["__proto__", "constructor", "prototype"]);
 
 /** Raised inside this folder only, and turned into a ReadProblem where reading began. */
 class Refused extends Error {
@@ -62,7 +62,7 @@ function copyObject(value: object, path: string, depth: number, budget: Budget):
   const clean: PlainObject = {};
   for (const name of names) {
     const at = join(path, name.slice(0, LIMITS.id));
-    if (FORBIDDEN_KEYS.has(name)) throw new Refused(at, `The name "${name}" is not allowed.`);
+    if (FORBIDDEN_NAMES.has(name)) throw new Refused(at, `The name "${name}" is not allowed.`);
     if (name.length > LIMITS.title) throw new Refused(at, "This name is too long.");
     const member = (value as Record<string, unknown>)[name];
     if (member !== undefined) clean[name] = copy(member, at, depth + 1, budget);

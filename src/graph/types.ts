@@ -63,6 +63,8 @@ export type NumberGiven = Named & {
   /** Limits in SI, both allowed. */
   readonly min?: number;
   readonly max?: number;
+  /** The span that it is turned and tried over: what the trade has, no limit. */
+  readonly usual?: readonly [low: Typed, high: Typed];
   /** Why there is no number, when there is none: "not fitted". */
   readonly absent?: string;
   /** May be measured as well; the measured value then stands for the given one. */

@@ -1,6 +1,7 @@
 // What a card is joined to when it is put on the sheet: what stands before it, where the water and the power come from.
 
-import type { CardKinds, LinkGiven } from "../graph/types.ts";
+import type { LinkGiven } from "../graph/types.ts";
+import type { Kinds } from "./kind.ts";
 
 /** A card as far as joining needs it. */
 export type Standing = {
@@ -11,23 +12,7 @@ export type Standing = {
 
 type LinkEntry = { readonly value: string | readonly string[]; readonly unit: "" };
 
-type Which = "newest" | "one_before";
-
-/** By kind of card and link, no card twice on one card; a kind that is not listed, or a link that its kind lacks, is left as it is. */
-const FIRST_LINKS: Readonly<Record<string, Readonly<Record<string, Which>>>> = {
-  roof: { drains_to: "newest" },
-  line: { from: "one_before", to: "newest" },
-  filter: { on: "newest" },
-  draw: { from: "newest" },
-  carry: { from: "newest" },
-  delivery: { from: "newest", pump: "newest", powered_by: "newest" },
-  pump: { powered_by: "newest" },
-  wire: { feeds: "newest" },
-  panel: { charges: "newest" },
-  bed: { watered_by: "newest" },
-};
-
-const linkRow = (kinds: CardKinds, kind: string, name: string): LinkGiven | null => {
+const linkRow = (kinds: Kinds, kind: string, name: string): LinkGiven | null => {
   const row = kinds[kind]?.rows.find((candidate) => candidate.name === name);
   return row?.row === "link" ? row : null;
 };
@@ -38,12 +23,12 @@ function entryFor(row: LinkGiven, id: string): LinkEntry {
 
 /** Links of a fresh card to cards that stand already. */
 export function linksForward(
-  kinds: CardKinds,
+  kinds: Kinds,
   cards: readonly Standing[],
   kind: string,
 ): Readonly<Record<string, LinkEntry>> {
   const links: Record<string, LinkEntry> = {};
-  for (const [name, which] of Object.entries(FIRST_LINKS[kind] ?? {})) {
+  for (const [name, which] of Object.entries(kinds[kind]?.joins ?? {})) {
     const row = linkRow(kinds, kind, name);
     const fits = cards.filter((card) => row?.kinds.includes(card.kind));
     const target = which === "one_before" ? (fits.at(-2) ?? fits.at(-1)) : fits.at(-1);
@@ -55,12 +40,12 @@ export function linksForward(
 
 /** Links of standing cards to a fresh one: only where there was nothing yet that the link could have led to. */
 export function linksBack(
-  kinds: CardKinds,
+  kinds: Kinds,
   cards: readonly Standing[],
   fresh: { readonly id: string; readonly kind: string },
 ): readonly { readonly card: string; readonly given: string; readonly entry: LinkEntry }[] {
   return cards.flatMap((card) =>
-    Object.keys(FIRST_LINKS[card.kind] ?? {}).flatMap((given) => {
+    Object.keys(kinds[card.kind]?.joins ?? {}).flatMap((given) => {
       const row = linkRow(kinds, card.kind, given);
       const isOpen = row?.kinds.includes(fresh.kind) && card.givens[given] === undefined;
       const hadNothing = !cards.some((other) => row?.kinds.includes(other.kind));

@@ -1,6 +1,5 @@
-// Every kind of card there is. A new kind is one file and one line here.
+// Every kind of card there is, in the order in which they stand on the page. A new kind is one room and one line here.
 
-import type { CardKinds } from "../graph/types.ts";
 import { battery } from "./battery/index.ts";
 import { bed } from "./bed/index.ts";
 import { carry } from "./carry/index.ts";
@@ -8,6 +7,7 @@ import { cost } from "./cost/index.ts";
 import { delivery } from "./delivery/index.ts";
 import { draw } from "./draw/index.ts";
 import { filter } from "./filter/index.ts";
+import { type Kind, type Kinds, kindsFrom } from "./kind.ts";
 import { line } from "./line/index.ts";
 import { own } from "./own/index.ts";
 import { panel } from "./panel/index.ts";
@@ -20,12 +20,7 @@ import { tee } from "./tee/index.ts";
 import { weather } from "./weather/index.ts";
 import { wire } from "./wire/index.ts";
 
-/** So that a card whose kind is called like something every object has, as "constructor", is of no known kind. */
-function withoutInherited(kinds: CardKinds): CardKinds {
-  return Object.assign(Object.create(null), kinds);
-}
-
-export const CARD_KINDS: CardKinds = withoutInherited({
+const ROOMS: readonly Kind[] = [
   weather,
   site,
   roof,
@@ -44,4 +39,9 @@ export const CARD_KINDS: CardKinds = withoutInherited({
   season,
   cost,
   own,
-});
+];
+
+export const CARD_KINDS: Kinds = kindsFrom(ROOMS);
+
+/** All kinds, and some more of one's own. */
+export const kindsWith = (...more: readonly Kind[]): Kinds => kindsFrom([...ROOMS, ...more]);

@@ -6,13 +6,13 @@ import type {
   Default,
   FormulaRow,
   GatherRow,
-  LinkGiven,
   ListGiven,
   NumberGiven,
   OutputRow,
   TextGiven,
 } from "../graph/types.ts";
 import type { MeasureName } from "../units/measures.ts";
+import type { Use, WantingLink } from "./kind.ts";
 
 export const DEFINITION = "definition";
 export const PRACTICE = "common practice, no source";
@@ -47,26 +47,14 @@ export function choice(
   return { row: "choice", name, label, options: listed, default: usual, help, source: YOURS, ...more };
 }
 
-/** A link to one card. */
-export function link(
-  name: string,
-  label: string,
-  kinds: readonly string[],
-  absent: string,
-  help: string,
-): LinkGiven {
-  return { row: "link", name, label, kinds, many: false, absent, help, source: YOURS };
+/** A link to one card of a kind that has that use; which kinds these are is known when all of them are. */
+export function link(name: string, label: string, wants: Use, absent: string, help: string): WantingLink {
+  return { row: "link", name, label, wants, kinds: [], many: false, absent, help, source: YOURS };
 }
 
 /** An ordered list of links. */
-export function links(
-  name: string,
-  label: string,
-  kinds: readonly string[],
-  absent: string,
-  help: string,
-): LinkGiven {
-  return { ...link(name, label, kinds, absent, help), many: true };
+export function links(name: string, label: string, wants: Use, absent: string, help: string): WantingLink {
+  return { ...link(name, label, wants, absent, help), many: true };
 }
 
 /** Free text. */

@@ -35,7 +35,8 @@ export type GravityLine = {
  */
 export function gravityHead(line: GravityLine, flow: number): number {
   if (flow === 0) return 0;
-  return pipeHeadLoss({ ...line, flow, fittingsK: allK(line) });
+  const { length, bore, roughness, viscosity } = line;
+  return pipeHeadLoss({ flow, length, bore, roughness, fittingsK: allK(line), viscosity });
 }
 
 /**
@@ -67,10 +68,22 @@ export function gravityFlow(line: GravityLine, head: number): number {
  * @source Hagen-Poiseuille with fittings: 128 ν L Q / (π g D^4) + K V²/2g
  */
 export function laminarFlow(line: GravityLine, head: number): number {
+  return laminarLine(line)(head);
+}
+
+/**
+ * laminarFlow of one line for many heads.
+ *
+ * @param line the line, units at the type's fields
+ * @returns head, not below 0 [m], to flow [m3/s]
+ * @throws DomainError when nothing at all holds the flow back
+ * @source as laminarFlow
+ */
+export function laminarLine(line: GravityLine): (head: number) => number {
   const quadratic = allK(line) / (2 * GRAVITY * boreArea(line.bore) ** 2);
   const linear = (128 * line.viscosity * line.length) / (Math.PI * GRAVITY * line.bore ** 4);
   if (quadratic === 0 && linear === 0) throw new DomainError("length", 0, "above 0 without fittings", SOURCE);
-  return (2 * head) / (linear + Math.sqrt(linear * linear + 4 * quadratic * head));
+  return (head) => (2 * head) / (linear + Math.sqrt(linear * linear + 4 * quadratic * head));
 }
 
 /**

@@ -9,7 +9,8 @@ export type ExportUnits = { readonly rain: Extract<RainUnit, "mm" | "in">; reado
 
 /** Digits that bring a number back to what it was for every purpose of a rain gauge. */
 const DIGITS = 12;
-const RUNS_AS_FORMULA = /^[\s]*[=+\-@\t\r]/;
+/** Signs that begin a formula, plain, full-width or small, after whatever blank or unseen signs stand before them. */
+const RUNS_AS_FORMULA = /^[\s\p{Cc}\p{Cf}]*[=+\-@\t\r＝＋－＠﹦﹢﹣﹫]/u;
 
 /**
  * A cell of CSV: text that another program would run as a formula is led by an apostrophe; numbers stay numbers.

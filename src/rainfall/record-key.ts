@@ -21,6 +21,8 @@ const NAN_HIGH = 0x7ff80000;
 
 type Lanes = [number, number, number, number];
 
+const freshLanes = (): Lanes => [0x243f6a88, 0x85a308d3, 0x13198a2e, 0x03707344];
+
 function rotate(word: number, by: number): number {
   return (word << by) | (word >>> (32 - by));
 }
@@ -44,6 +46,11 @@ function finishLane(lane: number): number {
   return word ^ (word >>> 16);
 }
 
+function finished(lanes: Lanes): string {
+  for (let round = 0; round < 4; round++) mixWord(lanes, round);
+  return lanes.map((lane) => (finishLane(lane) >>> 0).toString(16).padStart(8, "0")).join("");
+}
+
 function mixColumn(lanes: Lanes, values: Float64Array): void {
   const view = new DataView(new ArrayBuffer(8));
   mixWord(lanes, values.length);
@@ -65,7 +72,7 @@ function mixColumn(lanes: Lanes, values: Float64Array): void {
  * Title, source and the made-up mark are no part of it.
  */
 export function recordKey(parts: Pick<RecordParts, "firstDay" | "rain"> & Partial<RecordParts>): string {
-  const lanes: Lanes = [0x243f6a88, 0x85a308d3, 0x13198a2e, 0x03707344];
+  const lanes = freshLanes();
   mixWord(lanes, parts.firstDay);
   const columns = [parts.rain, parts.highest, parts.lowest, parts.wind, parts.vapour, parts.sun];
   columns.forEach((column, index) => {
@@ -73,8 +80,15 @@ export function recordKey(parts: Pick<RecordParts, "firstDay" | "rain"> & Partia
     mixWord(lanes, index + 1);
     mixColumn(lanes, column);
   });
-  for (let round = 0; round < 4; round++) mixWord(lanes, round);
-  return lanes.map((lane) => (finishLane(lane) >>> 0).toString(16).padStart(8, "0")).join("");
+  return finished(lanes);
+}
+
+/** Content key of a text, by the same mix: 32 hexadecimal digits. */
+export function textKey(text: string): string {
+  const lanes = freshLanes();
+  mixWord(lanes, text.length);
+  for (let at = 0; at < text.length; at++) mixWord(lanes, text.charCodeAt(at));
+  return finished(lanes);
 }
 
 /** A frozen record with its content key; columns left out are null. */

@@ -3,7 +3,7 @@
 import type { Place } from "./place.ts";
 import { waterOrder } from "./water-order.ts";
 
-export type CellKind = "roof" | "tank" | "tee" | "power" | "can" | "bed";
+export type CellKind = "roof" | "tank" | "tee" | "power" | "can" | "thing" | "bed";
 
 /** A column of paper: its thing, the roofs over it, and from where to where it goes [px]. */
 export type Cell = {
@@ -39,6 +39,7 @@ const WIDTHS: Readonly<
   tee: { wide: 60, narrow: 44, most: 80 },
   power: { wide: 116, narrow: 92, most: 160 },
   can: { wide: 96, narrow: 84, most: 130 },
+  thing: { wide: 84, narrow: 74, most: 120 },
   bed: { wide: 112, narrow: 104, most: 190 },
 };
 
@@ -84,7 +85,11 @@ function yardCells(
   const make = (kind: CellKind) => (part: { readonly id: string }) =>
     wanted(kind, part.id, wide, [], "beside");
   return {
-    tools: [...[...place.batteries, ...lonely].map(make("power")), ...place.carries.map(make("can"))],
+    tools: [
+      ...[...place.batteries, ...lonely].map(make("power")),
+      ...place.carries.map(make("can")),
+      ...place.things.map(make("thing")),
+    ],
     beds: place.beds.map(make("bed")),
   };
 }

@@ -96,6 +96,18 @@ export function drawCan(bench: Bench, cell: Cell, carry: Part): void {
   if (carry.trouble !== null) putMark(paper, carry.id, x, y - 34);
 }
 
+/** A small post with a plate, for whatever has no shape of its own. */
+export function drawThing(bench: Bench, cell: Cell, thing: Part): void {
+  const { paper } = bench;
+  const x = cell.x + cell.width / 2;
+  const y = groundAt(bench.ground, x);
+  draw(paper, thing.id, "ink", segment(x, y, x, y - 20));
+  draw(paper, thing.id, "ink-sheet", rect({ x: x - 8, y: y - 34, width: 16, height: 14 }));
+  takes(paper, thing.id, { x: x - 10, y: y - 36, width: 20, height: 36 });
+  labelBelow(bench, thing, cell, y + 8);
+  if (thing.trouble !== null) putMark(paper, thing.id, x, y - 44);
+}
+
 function drawPlants(bench: Bench, bed: DrawnBed, box: Box): void {
   const count = Math.max(2, Math.floor(box.width / 22));
   const strokes: string[] = [];

@@ -2,7 +2,8 @@
 
 import type { Card, Entry } from "../document/worksheet.ts";
 import { numberIn } from "../graph/readers.ts";
-import type { NumberGiven, Result, Row } from "../graph/types.ts";
+import type { NumberGiven, Result } from "../graph/types.ts";
+import type { Kind } from "../kinds/kind.ts";
 import { fromSi, toSi } from "../units/unit.ts";
 
 /** Height of one step: an inch, or 2 cm where the number is metric. */
@@ -19,19 +20,19 @@ export type Movable = {
 };
 
 /**
- * The height that a drag of a tank or joint moves: its stand where it has one, else the ground under it.
+ * The height that a drag moves: the first of its kind's heights that is above zero, else the last.
  *
  * @param unitOf unit in which a row is shown, for one that was never typed
  */
 export function movable(
   card: Card,
-  rows: readonly Row[],
+  { rows, drawn }: Pick<Kind, "rows" | "drawn">,
   result: (id: string) => Result | undefined,
   unitOf: (id: string) => string,
 ): Movable | null {
-  const stand = numberIn(result(`${card.id}.stand_height`));
-  const name =
-    stand !== null && stand > 0 ? "stand_height" : card.kind === "tee" ? "height" : "ground_height";
+  const heights = drawn?.heights ?? [];
+  const name = heights.find((one) => (numberIn(result(`${card.id}.${one}`)) ?? 0) > 0) ?? heights.at(-1);
+  if (name === undefined) return null;
   const row = rows.find((candidate) => candidate.name === name);
   const id = `${card.id}.${name}`;
   const value = numberIn(result(id));

@@ -12,7 +12,7 @@ import {
   type Outlet,
 } from "./draw-hoses.ts";
 import { drawRoofsOver, drawShed, drawTank, drawTee } from "./draw-tanks.ts";
-import { drawBed, drawCan, drawPower } from "./draw-yard.ts";
+import { drawBed, drawCan, drawPower, drawThing } from "./draw-yard.ts";
 import { gapRoute, routedGround } from "./gap-route.ts";
 import { type Ground, slope } from "./ground.ts";
 import type { Paper } from "./paper.ts";
@@ -108,9 +108,11 @@ function standCell(bench: Bench, cell: Cell): void {
     cell.kind === kind ? parts.find((part) => part.id === cell.id) : undefined;
   const roof = find("roof", place.roofs);
   const carry = find("can", place.carries);
+  const thing = find("thing", place.things);
   const bed = find("bed", place.beds);
   if (roof) drawShed(bench, cell, roof);
   if (carry) drawCan(bench, cell, carry);
+  if (thing) drawThing(bench, cell, thing);
   if (bed) drawBed(bench, cell, bed);
   if (cell.kind === "power") drawPower(bench, cell);
 }

@@ -1,5 +1,6 @@
 // The whole place on a board of paper: rows one under another, hoses from row to row, and each part as it is drawn.
 
+import type { Shape as Form } from "../kinds/kind.ts";
 import type { Spot } from "./bench.ts";
 import { type Cell, type Row, rowsFor } from "./cells.ts";
 import { FRONT, type Grade } from "./draw-hoses.ts";
@@ -11,21 +12,9 @@ import type { Box, Label, Part, Place, Shape } from "./place.ts";
 import { around, rect } from "./strokes.ts";
 import type { Type } from "./text-block.ts";
 
-export type PartKind =
-  | "roof"
-  | "tank"
-  | "tee"
-  | "line"
-  | "delivery"
-  | "draw"
-  | "carry"
-  | "battery"
-  | "panel"
-  | "bed";
-
 export type DrawnPart = {
   readonly id: string;
-  readonly kind: PartKind;
+  readonly shape: Form;
   readonly part: Part;
   /** Under the water, and over it. */
   readonly shapes: readonly Shape[];
@@ -55,7 +44,7 @@ export type Layout = {
 };
 
 /** From the back to the front. */
-export const PAINTED: readonly PartKind[] = [
+export const PAINTED: readonly Form[] = [
   "line",
   "delivery",
   "draw",
@@ -65,6 +54,7 @@ export const PAINTED: readonly PartKind[] = [
   "panel",
   "battery",
   "carry",
+  "thing",
   "bed",
 ];
 
@@ -99,7 +89,7 @@ function groundsOf(made: readonly Made[], width: number): readonly DrawnGround[]
   });
 }
 
-function kindsOf(place: Place): readonly (readonly [PartKind, readonly Part[]])[] {
+function shapesOf(place: Place): readonly (readonly [Form, readonly Part[]])[] {
   return [
     ["roof", place.roofs],
     ["tank", place.tanks],
@@ -111,11 +101,12 @@ function kindsOf(place: Place): readonly (readonly [PartKind, readonly Part[]])[
     ["battery", place.batteries],
     ["panel", place.panels],
     ["bed", place.beds],
+    ["thing", place.things],
   ];
 }
 
 function drawnParts(place: Place, paper: Paper): readonly DrawnPart[] {
-  return kindsOf(place).flatMap(([kind, parts]) =>
+  return shapesOf(place).flatMap(([shape, parts]) =>
     parts.flatMap((part) => {
       const hits = paper.hits.get(part.id) ?? [];
       if (hits.length === 0) return [];
@@ -123,7 +114,7 @@ function drawnParts(place: Place, paper: Paper): readonly DrawnPart[] {
       return [
         {
           id: part.id,
-          kind,
+          shape,
           part,
           shapes: shapes.filter((shape) => shape.look !== "wall"),
           walls: shapes.filter((shape) => shape.look === "wall"),

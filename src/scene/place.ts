@@ -80,6 +80,8 @@ export type Place = {
   readonly batteries: readonly Part[];
   readonly panels: readonly DrawnPanel[];
   readonly beds: readonly DrawnBed[];
+  /** Whatever has no shape of its own. */
+  readonly things: readonly Part[];
 };
 
 export type Box = {

@@ -4,6 +4,7 @@ import type { Card } from "../document/worksheet.ts";
 import type { ShownCaution } from "../graph/cautions.ts";
 import { shownIn } from "../graph/readers.ts";
 import type { Problem, Result, Value } from "../graph/types.ts";
+import type { Beside, Kinds, Shape } from "../kinds/kind.ts";
 import type { Vessel } from "../physics/vessel.ts";
 import { type ShowOptions, showNumber } from "../units/show.ts";
 import { waterWords } from "./day-water.ts";
@@ -11,6 +12,7 @@ import type { DrawnTank, Part, Place, Tone, Words } from "./place.ts";
 
 /** What the drawing asks of a worksheet. */
 export type SceneInput = {
+  readonly kinds: Kinds;
   readonly cards: readonly Card[];
   readonly result: (id: string) => Result | undefined;
   readonly shown: (id: string) => string;
@@ -60,6 +62,9 @@ function told(asked: SceneInput, id: string, tone: Tone, say: (shown: string) =>
   return [{ text: say(asked.shown(id)), tone, most: 3 }];
 }
 
+const drawnAs = (asked: SceneInput, shape: Shape): readonly Card[] =>
+  asked.cards.filter((card) => asked.kinds[card.kind]?.drawn?.as === shape);
+
 function partOf(asked: SceneInput, card: Card, words: readonly Words[]): Part {
   const trouble = troubleOf(asked, card.id);
   return {
@@ -76,6 +81,16 @@ function partOf(asked: SceneInput, card: Card, words: readonly Words[]): Part {
   };
 }
 
+/** The first figure beside a card that applies; nothing while there is no such number. */
+function besideOf(asked: SceneInput, card: Card): readonly Words[] {
+  const leads = (link: string): boolean => word(asked, `${card.id}.${link}`) !== null;
+  const applies = ({ ifLinked, unlessLinked }: Beside): boolean =>
+    (ifLinked === undefined || leads(ifLinked)) && (unlessLinked === undefined || !leads(unlessLinked));
+  const beside = asked.kinds[card.kind]?.drawn?.beside?.find(applies);
+  if (!beside) return [];
+  return told(asked, `${card.id}.${beside.row}`, beside.tint, (shown) => beside.text.replace("{}", shown));
+}
+
 function vesselOf(asked: SceneInput, id: string): Vessel | null {
   const value = present(asked, id);
   return typeof value === "object" && value !== null && "form" in value ? (value as Vessel) : null;
@@ -83,7 +98,7 @@ function vesselOf(asked: SceneInput, id: string): Vessel | null {
 
 function tankWords(asked: SceneInput, card: Card, vessel: Vessel | null): readonly Words[] {
   const { id } = card;
-  const feeding = asked.cards.find((other) => other.kind === "line" && word(asked, `${other.id}.to`) === id);
+  const feeding = drawnAs(asked, "line").find((line) => word(asked, `${line.id}.to`) === id);
   const held = vessel && waterWords(vessel.volume, vessel.volume, asked.options);
   return [
     ...(held ? [{ text: held.long, live: held.short, tone: "water" as const }] : []),
@@ -141,9 +156,9 @@ function bedWords(asked: SceneInput, id: string): readonly Words[] {
 
 type Reader = {
   readonly asked: SceneInput;
-  readonly of: (kind: string) => readonly Card[];
+  readonly of: (shape: Shape) => readonly Card[];
   readonly link: (card: Card, name: string) => string | null;
-  readonly part: (card: Card, row: string, tone: Tone, say: (shown: string) => string) => Part;
+  readonly part: (card: Card) => Part;
 };
 
 function waterParts({
@@ -153,17 +168,11 @@ function waterParts({
   part,
 }: Reader): Pick<Place, "roofs" | "tanks" | "tees" | "lines" | "draws"> {
   return {
-    roofs: of("roof").map((card) => ({
-      ...part(card, "mean_yearly_catch", "water", (volume) => `${volume} a year`),
-      drainsTo: link(card, "drains_to"),
-    })),
+    roofs: of("roof").map((card) => ({ ...part(card), drainsTo: link(card, "drains_to") })),
     tanks: of("tank").map((card) => tankOf(asked, card)),
-    tees: of("tee").map((card) => ({
-      ...partOf(asked, card, []),
-      height: number(asked, `${card.id}.height`) ?? 0,
-    })),
+    tees: of("tee").map((card) => ({ ...part(card), height: number(asked, `${card.id}.height`) ?? 0 })),
     lines: of("line").map((card) => ({
-      ...part(card, "refill_time", "water", (time) => `fills it in ${time}`),
+      ...part(card),
       from: link(card, "from"),
       to: link(card, "to"),
       startHeight: number(asked, `${card.id}.start_height`),
@@ -172,11 +181,15 @@ function waterParts({
       route: routeOf(asked, `${card.id}.route`),
     })),
     draws: of("draw").map((card) => ({
-      ...part(
+      ...partOf(
+        asked,
         card,
-        "volume",
-        "water",
-        (volume) => `${volume} every ${asked.shown(`${card.id}.every`).replace(/^1\s/, "")}`,
+        told(
+          asked,
+          `${card.id}.volume`,
+          "water",
+          (volume) => `${volume} every ${asked.shown(`${card.id}.every`).replace(/^1\s/, "")}`,
+        ),
       ),
       from: link(card, "from"),
     })),
@@ -187,38 +200,29 @@ function waterParts({
 export function readPlace(asked: SceneInput): Place {
   const reader: Reader = {
     asked,
-    of: (kind) => asked.cards.filter((card) => card.kind === kind),
+    of: (shape) => drawnAs(asked, shape),
     link: (card, name) => word(asked, `${card.id}.${name}`),
-    part: (card, row, tone, say) => partOf(asked, card, told(asked, `${card.id}.${row}`, tone, say)),
+    part: (card) => partOf(asked, card, besideOf(asked, card)),
   };
   const { of, link, part } = reader;
   const watered = (by: Card) => (bed: Card) => list(asked, `${bed.id}.watered_by`).includes(by.id);
   return {
     ...waterParts(reader),
     deliveries: of("delivery").map((card) => ({
-      ...part(card, "watering_time", "power", (time) => `longest watering ${time}`),
+      ...part(card),
       from: link(card, "from"),
       poweredBy: link(card, "powered_by") ?? word(asked, `${link(card, "pump") ?? ""}.powered_by`),
       waters: of("bed")
         .filter(watered(card))
         .map((bed) => bed.id),
     })),
-    carries: of("carry").map((card) => ({
-      ...part(card, "trips_per_watering", "growth", (trips) => `${trips} trips a watering`),
-      from: link(card, "from"),
-    })),
-    batteries: of("battery").map((card) =>
-      part(card, "waterings_per_charge", "power", (times) => `${times} waterings a charge`),
-    ),
-    panels: of("panel").map((card) => ({
-      ...(link(card, "charges") === null
-        ? part(card, "direct_hours", "power", (hours) => `pumps ${hours} a clear day`)
-        : part(card, "daily_energy", "power", (energy) => `${energy} a day`)),
-      charges: link(card, "charges"),
-    })),
+    carries: of("carry").map((card) => ({ ...part(card), from: link(card, "from") })),
+    batteries: of("battery").map(part),
+    panels: of("panel").map((card) => ({ ...part(card), charges: link(card, "charges") })),
     beds: of("bed").map((card) => ({
       ...partOf(asked, card, bedWords(asked, card.id)),
       covered: word(asked, `${card.id}.cover`) === "covered",
     })),
+    things: of("thing").map(part),
   };
 }

@@ -1,5 +1,6 @@
 // The drawing in words, for those who cannot see it: a sentence a part, in the order in which water and power flow.
 
+import { wordIn } from "../graph/readers.ts";
 import { showQuantity } from "../units/show.ts";
 import { type Water, waterWords } from "./day-water.ts";
 import { humpOf } from "./draw-hoses.ts";
@@ -56,28 +57,37 @@ function lineText(tell: Tell, line: DrawnLine): string {
   return `${line.title} runs ${ends}${drop}${over}${facts(line)}`;
 }
 
+/** What its kind says of it: its title, and the titles of what it is linked to. */
+function toldOf(tell: Tell, part: Part): string {
+  const card = tell.asked.cards.find(({ id }) => id === part.id);
+  const said = tell.asked.kinds[card?.kind ?? ""]?.drawn?.spoken ?? "{title}";
+  const filled = said.replace(/\{([a-z_]+)(?:\|([^}]*))?\}/g, (_, row: string, nothing = "") =>
+    row === "title" ? part.title : titleOf(tell, wordIn(tell.asked.result(`${part.id}.${row}`)), nothing),
+  );
+  return `${filled}${facts(part)}`;
+}
+
 /** Every part in a sentence. */
 export function spoken(tell: Tell): readonly Spoken[] {
   const { place } = tell;
   const say = <Each extends Part>(parts: readonly Each[], text: (part: Each) => string): readonly Spoken[] =>
     parts.map((part) => ({ id: part.id, text: text(part) }));
-  const at = (id: string | null): string => titleOf(tell, id, "no tank");
+  const told = (part: Part): string => toldOf(tell, part);
   return [
-    ...say(place.roofs, (roof) => `${roof.title} drains to ${at(roof.drainsTo)}${facts(roof)}`),
+    ...say(place.roofs, told),
     ...say(place.tanks, (tank) => tankText(tell, tank)),
     ...say(place.tees, (tee) => `${tee.title}, a joint at ${height(tell, tee.height)}${facts(tee)}`),
     ...say(place.lines, (line) => lineText(tell, line)),
-    ...say(place.draws, (draw) => `${draw.title} from ${at(draw.from)}${facts(draw)}`),
+    ...say(place.draws, told),
     ...say(place.deliveries, (delivery) => {
       const beds = delivery.waters.map((id) => titleOf(tell, id, "a bed")).join(", ");
-      return `${delivery.title} in ${at(delivery.from)} waters ${beds || "no bed"}${facts(delivery)}`;
+      const from = titleOf(tell, delivery.from, "no tank");
+      return `${delivery.title} in ${from} waters ${beds || "no bed"}${facts(delivery)}`;
     }),
-    ...say(place.carries, (carry) => `${carry.title}, filled at ${at(carry.from)}${facts(carry)}`),
-    ...say(place.batteries, (battery) => `${battery.title}${facts(battery)}`),
-    ...say(
-      place.panels,
-      (panel) => `${panel.title} charges ${titleOf(tell, panel.charges, "no battery")}${facts(panel)}`,
-    ),
+    ...say(place.carries, told),
+    ...say(place.batteries, told),
+    ...say(place.panels, told),
+    ...say(place.things, told),
     ...say(
       place.beds,
       (bed) => `${bed.title}, ${bed.covered ? "under cover" : "under open sky"}${facts(bed)}`,

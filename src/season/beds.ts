@@ -1,7 +1,7 @@
 // The beds of a run, in the order in which they are watered, with what each holds back for those before it.
 
-import { type BedDays, bedDays, type CropTrait, cropTraits, wateredGround } from "./bed-days.ts";
-import { type BedDemand, demandOf } from "./demand.ts";
+import { type BedDays, bedDays, type CropTrait, wateredGround } from "./bed-days.ts";
+import { type BedDemand, grownBed } from "./demand.ts";
 import { type BedPart, BOUNDS, type LeftOut } from "./input.ts";
 import { isByCalendar, letGoDays } from "./schedule.ts";
 import type { Sky } from "./sky.ts";
@@ -91,15 +91,17 @@ export function readyBeds(parts: readonly BedPart[], given: BedGround, leftOut: 
       continue;
     }
     const known = given.known?.get(part.id);
-    const traits = known?.traits ?? cropTraits(part, given.sky);
-    const days = bedDays(part, given.sky, traits);
+    const grown = known
+      ? { ...known, days: bedDays(part, given.sky, known.traits) }
+      : grownBed(part, given.dates, given.sky);
     beds.push({
       part,
       ground: wateredGround(part),
       perDepth: wateredGround(part) / part.efficiency,
-      traits,
-      days,
-      ...(known ? { demand: known.demand, none: known.none } : needOf(part, given, days)),
+      traits: grown.traits,
+      days: grown.days,
+      demand: grown.demand,
+      none: grown.none,
       sources,
       before: sources.map((source) => earlier(beds, part, source, given.feeders)),
       byCalendar: isByCalendar(part.rule),
@@ -111,11 +113,6 @@ export function readyBeds(parts: readonly BedPart[], given: BedGround, leftOut: 
     });
   }
   return beds;
-}
-
-function needOf(part: BedPart, { dates, sky }: BedGround, days: BedDays): Pick<Bed, "demand" | "none"> {
-  const demand = demandOf(part, dates, sky, days);
-  return "none" in demand ? { demand: null, none: demand.none } : { demand, none: null };
 }
 
 function sums({ seasons, years, sky }: BedGround) {

@@ -4,9 +4,6 @@ import type { BatteryPart } from "./input.ts";
 import type { SeasonState } from "./state.ts";
 import { count } from "./tally.ts";
 
-/** What one battery took in and lost: one record, so that no day makes an object [J]. */
-const today = { entered: 0, lost: 0 };
-
 /**
  * Ends the day of every battery.
  *
@@ -24,24 +21,23 @@ export function chargeAll(state: SeasonState, day: number): void {
       const tally = batteries.daysShort[i];
       if (tally) count(tally, state.slots, 1);
     }
-    today.entered = 0;
-    today.lost = 0;
-    leak(charge, i, part, part.otherLoads ?? 0);
-    leak(spare, i, part, 0);
-    put(part.charged === "swapped" ? spare : charge, i, part, offered(state, part, day));
+    const leaked = leak(charge, i, part, part.otherLoads ?? 0) + leak(spare, i, part, 0);
+    const stored = put(part.charged === "swapped" ? spare : charge, i, part, offered(state, part, day));
+    const entered = stored > 0 ? stored / part.efficiency : 0;
+    const lost = leaked + (entered - stored);
     if (part.charged === "swapped") swap(state, i);
-    ledger.energyIn += today.entered;
-    ledger.energyOut += today.lost;
-    book(state, i, day);
+    ledger.energyIn += entered;
+    ledger.energyOut += lost;
+    book(state, i, day, { entered, lost });
   }
 }
 
-/** What a battery loses by itself in a day, and what other loads take of it. */
-function leak(held: Float64Array, i: number, part: BatteryPart, others: number): void {
+/** Takes out what a battery loses by itself in a day and what other loads take of it; returns it [J]. */
+function leak(held: Float64Array, i: number, part: BatteryPart, others: number): number {
   const before = held[i] as number;
   const lost = Math.min(before, before * part.selfDischarge + others);
   held[i] = (held[i] as number) - lost;
-  today.lost += lost;
+  return lost;
 }
 
 /** Energy that panel or house has for it today [J]. */
@@ -57,15 +53,13 @@ function offered(state: SeasonState, part: BatteryPart, day: number): number {
   return months[state.months[day] as number] ?? 0;
 }
 
-/** Stores what is offered, as far as there is room; the rest never leaves the panel. */
-function put(held: Float64Array, i: number, part: BatteryPart, energy: number): void {
+/** Stores what is offered, as far as there is room; the rest never leaves the panel. Returns what is stored [J]. */
+function put(held: Float64Array, i: number, part: BatteryPart, energy: number): number {
   const before = held[i] as number;
   const stored = Math.min(part.usable - before, energy * part.efficiency);
-  if (!(stored > 0)) return;
+  if (!(stored > 0)) return 0;
   held[i] = before + stored;
-  const entered = stored / part.efficiency;
-  today.entered += entered;
-  today.lost += entered - stored;
+  return stored;
 }
 
 /** In the evening the fuller of two goes to the pump. */
@@ -76,11 +70,13 @@ function swap({ batteries: { charge, spare } }: SeasonState, i: number): void {
   spare[i] = held;
 }
 
-function book({ batteries }: SeasonState, i: number, day: number): void {
+type Today = { readonly entered: number; readonly lost: number };
+
+function book({ batteries }: SeasonState, i: number, day: number, { entered, lost }: Today): void {
   const days = batteries.books[i];
   if (!days) return;
   days.stored[day] = (batteries.charge[i] as number) + (batteries.spare[i] as number);
-  days.entered[day] = today.entered;
-  days.lost[day] = today.lost;
+  days.entered[day] = entered;
+  days.lost[day] = lost;
   days.used[day] = batteries.drawn[i] as number;
 }

@@ -7,6 +7,8 @@ import type { DailyRecord } from "../rainfall/record.ts";
 import { calendarDate, dayOfYear, isoDate } from "../units/calendar.ts";
 import { DAY } from "../units/constants.ts";
 import type { EtoChoice } from "./input.ts";
+import { contentKey, keeper, recordMark } from "./kept.ts";
+import { monthsOf } from "./spans.ts";
 
 type Answer =
   | {
@@ -16,8 +18,10 @@ type Answer =
     }
   | { readonly failed: string };
 
+const ANSWERS = keeper<Answer>(4);
+
 /**
- * Reference evapotranspiration of each day.
+ * Reference evapotranspiration of each day, kept with the record.
  *
  * @param record the daily record [-]
  * @param choice method, place, monthly means [m/s] and factor, units at the type's fields
@@ -26,6 +30,10 @@ type Answer =
  * @source the user's monthly means, or FAO-56 Eq. 6 or Eq. 52
  */
 export function dailyEto(record: DailyRecord, choice: EtoChoice): Answer {
+  return ANSWERS(record, `${recordMark(record)} ${contentKey(choice)}`, () => etoOf(record, choice));
+}
+
+function etoOf(record: DailyRecord, choice: EtoChoice): Answer {
   if (choice.method === "monthly") return byMonth(record, choice);
   if (!(record.highest && record.lowest) && !choice.normals) {
     return {
@@ -95,9 +103,9 @@ function byMonth(record: DailyRecord, choice: EtoChoice): Answer {
   if (months?.length !== 12 || !months.every((rate) => rate >= 0 && rate < Infinity)) {
     return { failed: "Evapotranspiration needs twelve monthly figures, none below nothing." };
   }
-  const eto = Float64Array.from(record.rain, (_, day) => {
-    const { month } = calendarDate(record.firstDay + day);
-    return (months[month - 1] ?? 0) * DAY * choice.factor;
-  });
+  const eto = new Float64Array(record.rain.length);
+  const monthOf = monthsOf(record.firstDay, eto.length);
+  const depths = months.map((rate) => rate * DAY * choice.factor);
+  for (let day = 0; day < eto.length; day++) eto[day] = depths[monthOf[day] as number] as number;
   return { eto, fromNormals: 0 };
 }

@@ -5,8 +5,9 @@ import type { DailyRecord } from "../rainfall/record.ts";
 import { isoDate } from "../units/calendar.ts";
 import { DAY } from "../units/constants.ts";
 import { firstGap } from "./arriving-rain.ts";
-import { type BedDays, bedDays, wateredGround } from "./bed-days.ts";
+import { type BedDays, bedDays, type CropTrait, cropTraits, wateredGround } from "./bed-days.ts";
 import type { BedPart } from "./input.ts";
+import { contentKey, keeper } from "./kept.ts";
 import { peakDay } from "./peak-day.ts";
 import { type Sky, skyOf } from "./sky.ts";
 import { eveningOf } from "./soil-step.ts";
@@ -57,12 +58,40 @@ export function bedDemand(
   const gap = firstGap(record);
   if (gap !== null) return { none: `the record has no rain reading on ${isoDate(gap)}` };
   try {
-    const sky = skyOf(record, eto, rainScale);
-    return demandOf(bed, dates, sky, bedDays(bed, sky));
+    const grown = grownBed(bed, dates, skyOf(record, eto, rainScale));
+    return grown.demand ?? { none: grown.none };
   } catch (error) {
     if (error instanceof DomainError) return { none: error.message };
     throw error;
   }
+}
+
+/** A bed's crops through a record: their days, and what they need or why that cannot be said. */
+export type GrownBed = { readonly traits: readonly CropTrait[]; readonly days: BedDays } & (
+  | { readonly demand: BedDemand; readonly none: null }
+  | { readonly demand: null; readonly none: string }
+);
+
+const GROWN = keeper<GrownBed>(32);
+
+/**
+ * A bed's crops through a record, kept with its sky whoever waters it and by whatever rule; not to be written to.
+ *
+ * @param bed the bed, units at the type's fields
+ * @param dates first and last day of the season, `MM-DD`
+ * @param sky depths of each day [m]
+ * @throws DomainError for a crop or soil outside its relations
+ */
+export function grownBed(bed: BedPart, dates: SeasonDates, sky: Sky): GrownBed {
+  const { id: _id, wateredBy: _ways, priority: _priority, rule: _rule, letGo: _letGo, ...ground } = bed;
+  return GROWN(sky, contentKey([ground, dates.start, dates.end]), () => {
+    const traits = cropTraits(bed, sky);
+    const days = bedDays(bed, sky, traits);
+    const demand = demandOf(bed, dates, sky, days);
+    return "none" in demand
+      ? { traits, days, demand: null, none: demand.none }
+      : { traits, days, demand, none: null };
+  });
 }
 
 /**
@@ -75,7 +104,7 @@ export function bedDemand(
  * @returns needs [m3], or why there are none
  * @source as bedDemand
  */
-export function demandOf(
+function demandOf(
   bed: BedPart,
   dates: SeasonDates,
   sky: Sky,

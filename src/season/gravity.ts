@@ -2,7 +2,7 @@
 
 import { DAY, MINUTE } from "../units/constants.ts";
 import type { LinePart } from "./input.ts";
-import { doneIn, headGrowth, movedIn, readDecline } from "./line-step.ts";
+import { declineOf, doneIn, hasFloat, headGrowth, movedIn } from "./line-step.ts";
 import { gapOf, readFlows } from "./pipe-flow.ts";
 import type { PipeGroup } from "./pipe-groups.ts";
 import type { Pipes } from "./pipes.ts";
@@ -106,7 +106,7 @@ function isShared(pipes: Pipes, i: number): boolean {
 function untilBand(pipes: Pipes, i: number, alone: boolean): number {
   const line = pipes.parts[i] as LinePart;
   const to = pipes.to[i] as number;
-  if (line.opening === null || line.shutLevel === null || to < 0 || to >= pipes.firstTee) return Infinity;
+  if (!hasFloat(pipes, i)) return Infinity;
   const rising = (pipes.gain[to] as number) / (pipes.area[to] as number);
   const above = gapOf(pipes, line, to) - line.valveBand;
   if (alone && line.valveBand === 0) return Infinity;
@@ -119,18 +119,21 @@ function sharedLimit(pipes: Pipes, i: number, change: number): number {
   let limit = (change * head) / Math.abs(headGrowth(pipes, i));
   const line = pipes.parts[i] as LinePart;
   const to = pipes.to[i] as number;
-  for (const node of [pipes.from[i] as number, to]) {
-    if (node < 0 || node >= pipes.firstTee || (pipes.busy[node] as number) < 2) continue;
-    // Beyond this a small tank between lines would swing about its balance instead of settling.
-    limit = Math.min(limit, (head * (pipes.area[node] as number)) / Math.abs(pipes.flow[i] as number) / 2);
-  }
+  limit = Math.min(limit, settleLimit(pipes, i, pipes.from[i] as number), settleLimit(pipes, i, to));
   // A closing valve knows its own end, but not when it shares a tee.
-  if (pipes.joined[i] && line.opening !== null && line.shutLevel !== null && to >= 0 && to < pipes.firstTee) {
+  if (pipes.joined[i] && hasFloat(pipes, i)) {
     const rising = (pipes.gain[to] as number) / (pipes.area[to] as number);
     const gap = gapOf(pipes, line, to);
     if (gap < line.valveBand) limit = Math.min(limit, (2 * change * gap) / Math.abs(rising));
   }
   return Number.isNaN(limit) ? Infinity : limit;
+}
+
+/** Beyond this a small tank between lines would swing about its balance instead of settling [s]. */
+function settleLimit(pipes: Pipes, i: number, node: number): number {
+  if (node < 0 || node >= pipes.firstTee || (pipes.busy[node] as number) < 2) return Infinity;
+  const head = pipes.head[i] as number;
+  return (head * (pipes.area[node] as number)) / Math.abs(pipes.flow[i] as number) / 2;
 }
 
 function planStep(pipes: Pipes, group: PipeGroup, time: number, since: number): void {
@@ -146,10 +149,10 @@ function planStep(pipes: Pipes, group: PipeGroup, time: number, since: number): 
       pipes.doneAt[i] = since + time;
       continue;
     }
-    readDecline(pipes, i, time);
-    const amount = movedIn(Math.abs(flow), time);
+    const decline = declineOf(pipes, i, time);
+    const amount = movedIn(decline, Math.abs(flow), time);
     pipes.step[i] = flow > 0 ? amount : -amount;
-    const ran = doneIn(pipes, i, amount, time);
+    const ran = doneIn(pipes, i, decline, { amount, time });
     if (ran > 0) pipes.doneAt[i] = since + ran;
   }
 }
@@ -162,7 +165,8 @@ function applyStep(pipes: Pipes, group: PipeGroup, tanks: Tanks): number {
     const i = group.lines[k] as number;
     const amount = pipes.step[i] as number;
     if (amount === 0) continue;
-    const [a, b] = [pipes.from[i] as number, pipes.to[i] as number];
+    const a = pipes.from[i] as number;
+    const b = pipes.to[i] as number;
     pipes.moved[i] = (pipes.moved[i] as number) + amount;
     if (a < pipes.firstTee) volume[a] = (volume[a] as number) - amount;
     if (b < 0) lost += amount;

@@ -1,6 +1,7 @@
 // What one season run needs to know of a worksheet: plain data in SI, put together from the cards, sorted by id.
 // The input's text is the key under which an answer is kept, so nothing in it may depend on clock, chance or order.
 
+import type { Network } from "../network/network.ts";
 import type { Vessel } from "../physics/vessel.ts";
 
 /** `MM-DD` */
@@ -256,6 +257,8 @@ export type SeasonInput = {
   readonly carries: readonly CarryPart[];
   readonly batteries: readonly BatteryPart[];
   readonly beds: readonly BedPart[];
+  /** How all parts hang together, those left out among them: what leads to them is stopped. */
+  readonly network: Network;
   readonly leftOut: readonly LeftOut[];
 };
 

@@ -14,8 +14,8 @@ const PEAK_QUANTILE = 0.9;
  * @returns quantile; 0 of no values [any]
  * @source definition: position (n - 1) p in the sorted values, linear between neighbours
  */
-export function quantile(values: readonly number[], share: number): number {
-  const sorted = [...values].sort((a, b) => a - b);
+export function quantile(values: ArrayLike<number>, share: number): number {
+  const sorted = Float64Array.from(values).sort();
   const place = (sorted.length - 1) * share;
   const lower = sorted[Math.floor(place)] ?? 0;
   const upper = sorted[Math.ceil(place)] ?? 0;

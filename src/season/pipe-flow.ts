@@ -73,7 +73,8 @@ function throttled(flow: number, line: LinePart, head: number, open: number): nu
 /** Head that drives a line forward [m]; below 0 backward; 0 where it stands still. */
 function drivingHead(pipes: Pipes, line: LinePart, i: number): number {
   const { surface, firstTee } = pipes;
-  const [from, to] = [pipes.from[i] as number, pipes.to[i] as number];
+  const from = pipes.from[i] as number;
+  const to = pipes.to[i] as number;
   const start = surface[from] as number;
   const end = to < 0 ? line.endHeight : (surface[to] as number);
   const endIsTee = to >= firstTee;
@@ -122,7 +123,8 @@ function sumGains(pipes: Pipes, group: PipeGroup): void {
     const i = group.lines[k] as number;
     const rate = flow[i] as number;
     if (rate === 0) continue;
-    const [a, b] = [from[i] as number, to[i] as number];
+    const a = from[i] as number;
+    const b = to[i] as number;
     gain[a] = (gain[a] as number) - rate;
     busy[a] = (busy[a] as number) + 1;
     if (b < 0) continue;

@@ -3,6 +3,7 @@
 import { type LineTable, lineTable } from "../physics/line-table.ts";
 import { volumeAt } from "../physics/vessel.ts";
 import type { LeftOut, LinePart, TankPart, TeePart } from "./input.ts";
+import { contentKey, keeper } from "./kept.ts";
 import { groupsOf, type PipeGroup } from "./pipe-groups.ts";
 import type { Tanks } from "./tanks.ts";
 
@@ -77,7 +78,7 @@ export function readyPipes(
     parts,
     from,
     to,
-    tables: parts.map((line) => lineTable(line, Math.max(1, most))),
+    tables: parts.map((line) => tableOf(line, Math.max(1, most))),
     under: Float64Array.from(parts, (line, i) => underOf(tanks, from[i] as number, line.startHeight, true)),
     underBack: Float64Array.from(parts, (line, i) => underOf(tanks, to[i] as number, line.endHeight, false)),
     firstTee,
@@ -103,6 +104,20 @@ export function readyPipes(
     doneAt: perLine(),
     taken: perNode(),
   };
+}
+
+const TABLES = keeper<LineTable>(128);
+/** Tables depend on their lines alone, and belong to no record. */
+const EVERYWHERE = {};
+
+/** A line's table, kept from run to run under its values; up to the next power of two of the head, to be of use longer. */
+function tableOf(
+  { length, bore, roughness, fittingsK, opening, viscosity }: LinePart,
+  most: number,
+): LineTable {
+  const line = { length, bore, roughness, fittingsK, opening, viscosity };
+  const maxHead = 2 ** Math.ceil(Math.log2(most));
+  return TABLES(EVERYWHERE, contentKey([line, maxHead]), () => lineTable(line, maxHead));
 }
 
 function isRunning(line: LinePart, nodeOf: ReadonlyMap<string, number>, leftOut: LeftOut[]): boolean {

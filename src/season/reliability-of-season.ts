@@ -42,7 +42,7 @@ export function reliabilityOf(answer: SeasonAnswer, dates: SeasonDates): SeasonR
  * @returns share, or null where nothing was asked for [-]
  * @source as reliabilityOf
  */
-export function givenShare({ totals, draws }: SeasonAnswer): number | null {
+function givenShare({ totals, draws }: SeasonAnswer): number | null {
   const aSeason = draws.reduce((sum, { seasonVolume }) => sum + seasonVolume, totals.met);
   const given = aSeason * totals.seasons;
   const unmet = Object.values(totals.unmetByBound).reduce((sum, volume) => sum + volume, 0);

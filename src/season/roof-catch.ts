@@ -4,6 +4,8 @@ import { dayRunoff } from "../physics/roof.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { arrivingRain } from "./arriving-rain.ts";
 import type { RoofPart } from "./input.ts";
+import { contentKey, keeper } from "./kept.ts";
+import type { Sky } from "./sky.ts";
 import { dayOfSeason, type Span, sumOver, wholeYears } from "./spans.ts";
 
 /** A roof as far as its catch goes. */
@@ -32,6 +34,23 @@ export function dailyCatch(roof: CatchingRoof, arriving: Float64Array, firstDay:
     if (connected[day]) caught[day] = result.volume;
   }
   return caught;
+}
+
+const CATCHES = keeper<Float64Array>(16);
+
+/**
+ * dailyCatch under a sky, kept with it; not to be written to.
+ *
+ * @param roof the roof, units at the type's fields
+ * @param sky depths of each day [m]
+ * @returns volume of each day [m3]
+ * @throws DomainError for a negative loss or a coefficient outside 0..1
+ * @source dailyCatch
+ */
+export function caughtUnder(roof: CatchingRoof, sky: Sky): Float64Array {
+  const { footprint, runoffCoefficient, wettingLoss, firstFlush, catchFrom, catchUntil } = roof;
+  const own: CatchingRoof = { footprint, runoffCoefficient, wettingLoss, firstFlush, catchFrom, catchUntil };
+  return CATCHES(sky, contentKey(own), () => dailyCatch(own, sky.arriving, sky.firstDay));
 }
 
 /**

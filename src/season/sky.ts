@@ -4,6 +4,7 @@ import { lowestHumidityFromTemperature, saturationVapourPressure } from "../phys
 import { WIND_WHEN_UNKNOWN } from "../physics/reference-evapotranspiration.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { arrivingRain } from "./arriving-rain.ts";
+import { keeper, markOf, recordMark } from "./kept.ts";
 
 /** Wind at 2 m [m/s] and lowest relative humidity [-] of each day; NaN where they cannot be told. */
 export type Air = { readonly wind: Float64Array; readonly lowestHumidity: Float64Array };
@@ -16,8 +17,10 @@ export type Sky = {
   readonly air?: Air | null;
 };
 
+const SKIES = keeper<Sky>(4);
+
 /**
- * The sky of a record.
+ * The sky of a record, kept with it: the very same object for the same days.
  *
  * @param record the daily record [-]
  * @param eto reference evapotranspiration of each day [m]
@@ -26,7 +29,12 @@ export type Sky = {
  * @source arrivingRain, airOf
  */
 export function skyOf(record: DailyRecord, eto: Float64Array, rainScale: number): Sky {
-  return { firstDay: record.firstDay, arriving: arrivingRain(record, rainScale), eto, air: airOf(record) };
+  return SKIES(record, [recordMark(record), markOf(eto), rainScale].join(" "), () => ({
+    firstDay: record.firstDay,
+    arriving: arrivingRain(record, rainScale),
+    eto: eto.slice(),
+    air: airOf(record),
+  }));
 }
 
 /**

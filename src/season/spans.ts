@@ -1,6 +1,13 @@
 // Whole seasons and whole calendar years in a record, as runs of day indices.
 
-import { calendarDate, dayInYear, dayNumber, isLeapYear, parseMonthDay } from "../units/calendar.ts";
+import {
+  calendarDate,
+  dayInYear,
+  dayNumber,
+  daysInMonth,
+  isLeapYear,
+  parseMonthDay,
+} from "../units/calendar.ts";
 import type { MonthDay } from "./input.ts";
 
 /** Days `first`..`last` of a record, both included, and the calendar year in which they begin. */
@@ -114,4 +121,22 @@ export function sumOver(series: Float64Array, span: Span): number {
   let sum = 0;
   for (let day = span.first; day <= span.last; day++) sum += series[day] as number;
   return sum;
+}
+
+/**
+ * The month of each day.
+ *
+ * @param firstDay day of element 0 [days since 1970-01-01]
+ * @param length days in the record [day]
+ * @returns month from 0, January
+ */
+export function monthsOf(firstDay: number, length: number): Uint8Array {
+  const months = new Uint8Array(length);
+  for (let day = 0; day < length; ) {
+    const { year, month, day: ofMonth } = calendarDate(firstDay + day);
+    const next = day + daysInMonth(year, month) - ofMonth + 1;
+    months.fill(month - 1, day, next);
+    day = next;
+  }
+  return months;
 }

@@ -1,20 +1,29 @@
 // Everything one run holds, put together once from the input and the record; the days then change it in place.
 
+import type { Network } from "../network/network.ts";
+import { feedersOf, fillersOf } from "../network/water.ts";
 import { WET_DAY } from "../physics/sky-radiation.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
-import { calendarDate } from "../units/calendar.ts";
 import { type Ledger, newLedger } from "./account.ts";
 import { type Batteries, readyBatteries } from "./batteries.ts";
 import { type Bed, type KnownBeds, readyBeds } from "./beds.ts";
 import type { DayLog } from "./day-log.ts";
 import { type DueDraw, readyDraws } from "./draws.ts";
-import { feedersOf, spillersOf } from "./feeders.ts";
 import { BOUNDS, type LeftOut, type SeasonInput } from "./input.ts";
+import { keeper } from "./kept.ts";
 import { type Pipes, readyPipes } from "./pipes.ts";
-import { dailyCatch } from "./roof-catch.ts";
+import { caughtUnder } from "./roof-catch.ts";
 import { type Sky, skyOf } from "./sky.ts";
 import { carried, pumped, pumpsOf, type Source } from "./sources.ts";
-import { dayOfSeason, type SeasonDates, type Span, slotsOf, wholeSeasons, wholeYears } from "./spans.ts";
+import {
+  dayOfSeason,
+  monthsOf,
+  type SeasonDates,
+  type Span,
+  slotsOf,
+  wholeSeasons,
+  wholeYears,
+} from "./spans.ts";
 import { newTally, type Slots, type Tally } from "./tally.ts";
 import { readyTanks, type Tanks } from "./tanks.ts";
 
@@ -99,11 +108,11 @@ export function readyState(
   const sky = skyOf(record, eto, input.rainScale);
   const length = eto.length;
   const dates: SeasonDates = { start: input.start, end: input.end };
-  const days = daysOf(dates, record.firstDay, length);
+  const days = DAYS(sky, `${dates.start} ${dates.end}`, () => daysOf(dates, record.firstDay, length));
   const spans = { seasons: days.seasons.length, years: days.years.length };
   const tanks = readyTanks(byId(input.tanks), leftOut);
   const pipes = readyPipes(byId(input.lines), byId(input.tees), tanks, leftOut);
-  const feeders = feedersOf(tanks, pipes);
+  const feeders = placesOf(input.network, tanks, feedersOf);
   const sources = readySources(input, tanks, spans, leftOut);
   const named = new Map(sources.map((source) => [source.id, source]));
   return {
@@ -113,7 +122,7 @@ export function readyState(
     arriving: sky.arriving,
     eto,
     ...days,
-    wet: Uint8Array.from(record.rain, (rain) => (rain >= WET_DAY ? 1 : 0)),
+    wet: wetDays(record.rain),
     tanks,
     pipes,
     beds: readyBeds(
@@ -133,17 +142,34 @@ export function readyState(
     sources,
     batteries: readyBatteries(byId(input.batteries), { ...spans, length }),
     feeders,
-    spillers: spillersOf(tanks, feeders),
+    spillers: placesOf(input.network, tanks, fillersOf),
     ...roofsOf(input, tanks, sky),
     leftOut,
     ...scratch(input, tanks, pipes, spans, length),
   };
 }
 
+const DAYS = keeper<ReturnType<typeof daysOf>>(4);
+
+function wetDays(rain: Float64Array): Uint8Array {
+  const wet = new Uint8Array(rain.length);
+  for (let day = 0; day < wet.length; day++) wet[day] = (rain[day] as number) >= WET_DAY ? 1 : 0;
+  return wet;
+}
+
+/** For each tank the places of the tanks that the network names for it. */
+function placesOf(
+  network: Network,
+  tanks: Tanks,
+  ask: (network: Network, tank: string) => readonly string[],
+): readonly (readonly number[])[] {
+  return tanks.parts.map(({ id }) => ask(network, id).flatMap((other) => tanks.placeOf.get(other) ?? []));
+}
+
 function roofsOf(input: SeasonInput, tanks: Tanks, sky: Sky): Pick<SeasonState, "caught" | "roofWater"> {
   const caught = byId(input.roofs).map((roof) => ({
     id: roof.id,
-    volume: dailyCatch(roof, sky.arriving, sky.firstDay),
+    volume: caughtUnder(roof, sky),
     stored: tanks.placeOf.has(roof.drainsTo ?? ""),
   }));
   return { caught, roofWater: roofWaterOf(input, tanks, caught, sky.eto.length) };
@@ -217,8 +243,4 @@ function daysOf(dates: SeasonDates, firstDay: number, length: number) {
     yearSlots: slotsOf(years, length),
     months: monthsOf(firstDay, length),
   };
-}
-
-function monthsOf(firstDay: number, length: number): Uint8Array {
-  return Uint8Array.from({ length }, (_, day) => calendarDate(firstDay + day).month - 1);
 }

@@ -102,7 +102,7 @@ function tankAnswer(state: SeasonState, autonomy: Autonomy, part: TankPart, plac
 
 function lineAnswer(state: SeasonState, id: string, place: number): LineAnswer {
   const tally = state.lineMoved[place];
-  const ran = [...(state.lineRan[place] ?? [])].filter((time) => time > 0);
+  const ran = (state.lineRan[place] ?? new Float64Array(0)).filter((time) => time > 0);
   return {
     id,
     movedYearly: tally ? meanOf(tally.years) : null,

@@ -3,6 +3,7 @@
 import { readWorksheet } from "../document/check.ts";
 import type { ReadProblem } from "../document/plain.ts";
 import type { Worksheet } from "../document/worksheet.ts";
+import type { Written } from "./journal.ts";
 
 export type SavedSheet = {
   readonly id: string;
@@ -11,6 +12,8 @@ export type SavedSheet = {
   /** When it was saved [ms since 1970-01-01 UTC], as the caller said. */
   readonly savedAt: number;
   readonly worksheet: unknown;
+  /** Who saved it last, where that was noted. */
+  readonly by?: Written;
 };
 
 export type OpenedSheet = {

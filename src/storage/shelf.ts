@@ -5,6 +5,7 @@ import { copyTitle } from "../document/copy-title.ts";
 import type { ReadProblem } from "../document/plain.ts";
 import { sameData } from "../document/same.ts";
 import type { Worksheet } from "../document/worksheet.ts";
+import type { Written } from "./journal.ts";
 import type { KeyValueStore } from "./key-value-store.ts";
 import {
   type OpenedSheet,
@@ -30,6 +31,8 @@ export type SaveRequest = {
   readonly worksheet: Worksheet;
   /** [ms since 1970-01-01 UTC] */
   readonly at: number;
+  /** Who saves and at which step, where it is noted: whoever wrote last goes on from its own, whatever revision it knew of. */
+  readonly by?: Written;
 };
 
 export type Saved = {
@@ -93,11 +96,14 @@ function decide(before: unknown, request: SaveRequest): Decision {
   if (!kept) return "conflict";
   if (sameData(kept.worksheet, request.worksheet)) return "already";
   const isOlder = versionOf(kept) > request.worksheet.version;
+  const { by } = request;
+  if (by && kept.by?.writer === by.writer && !isOlder) return by.step > kept.by.step ? "write" : "already";
   return kept.revision === request.basedOn && !isOlder ? "write" : "conflict";
 }
 
 async function save(store: KeyValueStore, newId: () => string, request: SaveRequest): Promise<Saved> {
   const { id, basedOn, worksheet, at } = request;
+  const by = request.by ? { by: request.by } : {};
   let outcome: Saved | null = null;
   await store.update(SHEET + id, (before) => {
     const decision = decide(before, request);
@@ -106,7 +112,9 @@ async function save(store: KeyValueStore, newId: () => string, request: SaveRequ
     const revision =
       decision === "already" && kept ? kept.revision : Math.max(basedOn, kept?.revision ?? 0) + 1;
     outcome = { id, revision, conflict: null };
-    return decision === "already" ? before : ({ id, revision, savedAt: at, worksheet } satisfies SavedSheet);
+    return decision === "already"
+      ? before
+      : ({ id, revision, savedAt: at, worksheet, ...by } satisfies SavedSheet);
   });
   if (outcome) return outcome;
   const title = copyTitle(worksheet.title);
@@ -115,6 +123,7 @@ async function save(store: KeyValueStore, newId: () => string, request: SaveRequ
     revision: 1,
     savedAt: at,
     worksheet: { ...worksheet, title },
+    ...by,
   } satisfies SavedSheet;
   await store.set(SHEET + copy.id, copy);
   return { id: copy.id, revision: 1, conflict: { title } };

@@ -5,8 +5,9 @@ import type { Card, Entry, UnitSystemName, Worksheet } from "../document/workshe
 import type { ShownCaution } from "../graph/cautions.ts";
 import type { Explanation } from "../graph/explain.ts";
 import type { Movement } from "../graph/moved.ts";
-import type { CardKind, CardKinds, LinkGiven, Problem, Result, Row } from "../graph/types.ts";
+import type { LinkGiven, Problem, Result, Row } from "../graph/types.ts";
 import type { Sentence } from "../kinds/answers.ts";
+import type { Kind, Kinds } from "../kinds/kind.ts";
 import type { Wish } from "../kinds/lay-out.ts";
 import type { StoredSeries } from "../scene/stored-water.ts";
 import type { ReadOptions } from "../units/read.ts";
@@ -32,7 +33,7 @@ export type Template = {
 };
 
 export type Sheet = {
-  readonly kinds: CardKinds;
+  readonly kinds: Kinds;
   readonly worksheet: Accessor<Worksheet>;
   readonly showOptions: Accessor<ShowOptions>;
   readonly readOptions: Accessor<ReadOptions>;
@@ -84,7 +85,7 @@ export type Edits = {
   readonly keepLesson: (card: Card, row: Row, lesson: Row, entry: Entry) => void;
   /** An edit of one field ends here; the next one is a step of its own. */
   readonly settle: () => void;
-  readonly addCard: (kind: CardKind) => void;
+  readonly addCard: (kind: Kind) => void;
   /** Puts a card of another kind in the place of those that a link row names. */
   readonly swapLink: (card: Card, row: LinkGiven, swap: NonNullable<LinkGiven["swaps"]>[number]) => void;
   readonly removeCard: (card: Card) => void;

@@ -4,7 +4,6 @@ import type { Outputs, Request } from "../graph/types.ts";
 import type { Choices, ImportResult } from "../rainfall/import-result.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import type { FromWorker, ToWorker } from "./messages.ts";
-import { type StudyClient, type StudyLine, studyClient } from "./study-client.ts";
 
 /** What a worker must be able to do; a real one, or one made in a test. */
 export type WorkerLike = {
@@ -20,7 +19,7 @@ export type ClientEvents = {
   readonly onImportFailed: (reason: string) => void;
 };
 
-export type WorkerClient = StudyClient & {
+export type WorkerClient = {
   /** Asks for an answer; a waiting request that is no longer the newest is dropped, a running one never is. */
   readonly ask: (request: Request, record: DailyRecord | null) => void;
   readonly importRain: (file: Blob, name: string, choices: Choices) => void;
@@ -28,10 +27,19 @@ export type WorkerClient = StudyClient & {
   readonly cancelImport: () => void;
 };
 
+/** What runs need of the line to the worker. */
+type Line = {
+  readonly post: (message: ToWorker) => void;
+  /** Sends a record that was not sent before. */
+  readonly sendRecord: (record: DailyRecord) => void;
+  /** A number that no message bears yet. */
+  readonly nextId: () => number;
+};
+
 type Waiting = { readonly request: Request; readonly record: DailyRecord | null };
 
 /** Runs of heavy models: one at a time, and of those that wait only the newest. */
-function seasonRuns(line: StudyLine, events: ClientEvents) {
+function seasonRuns(line: Line, events: ClientEvents) {
   let running: { readonly id: number; readonly key: string } | null = null;
   let waiting: Waiting | null = null;
   const run = ({ request, record }: Waiting): void => {
@@ -67,7 +75,7 @@ export function workerClient(worker: WorkerLike, events: ClientEvents): WorkerCl
   const sent = new Set<string>();
   let importing = 0;
   let last = 0;
-  const line: StudyLine = {
+  const line: Line = {
     post: (message) => worker.postMessage(message),
     sendRecord: (record) => {
       if (!sent.has(record.key)) worker.postMessage({ say: "record", record });
@@ -76,7 +84,6 @@ export function workerClient(worker: WorkerLike, events: ClientEvents): WorkerCl
     nextId: () => ++last,
   };
   const runs = seasonRuns(line, events);
-  const { hear, ...studies } = studyClient(line);
   const stop = (): void => {
     if (importing) worker.postMessage({ say: "cancel", id: importing });
     importing = 0;
@@ -86,10 +93,8 @@ export function workerClient(worker: WorkerLike, events: ClientEvents): WorkerCl
     if (data.say === "imported" && data.id === importing) events.onImported(data.result);
     if (data.say === "failed" && data.id === importing) events.onImportFailed(data.reason);
     runs.hear(data);
-    hear(data);
   });
   return {
-    ...studies,
     ask: runs.ask,
     cancelImport: stop,
     importRain: (file, name, choices) => {

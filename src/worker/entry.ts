@@ -1,15 +1,13 @@
-// The worker: keeps the records it was sent, runs heavy models, reads rain files, and studies in slices.
+// The worker: keeps the records it was sent, runs heavy models, and reads rain files.
 
 import { CARD_KINDS } from "../kinds/index.ts";
 import { readRainFile } from "../rainfall/import-csv.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
-import { tankSizes } from "../studies/tank-sizes.ts";
-import { runHeavy } from "./heavy.ts";
+import { runHeavy } from "../studies/heavy.ts";
 import type { FromWorker, ToWorker } from "./messages.ts";
-import { inSlices } from "./slices.ts";
 
 const records = new Map<string, DailyRecord>();
-/** Imports and studies under way, each with the means to call it off. */
+/** Imports under way, each with the means to call it off. */
 const underWay = new Map<number, AbortController>();
 
 const answer = (message: FromWorker): void => postMessage(message);
@@ -34,28 +32,6 @@ async function bringIn(message: Extract<ToWorker, { say: "import" }>): Promise<v
   }
 }
 
-/** A macrotask, so that a season or a calling off that came meanwhile goes first. */
-const rest = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0));
-
-async function study({ id, question, record }: Extract<ToWorker, { say: "study" }>): Promise<void> {
-  const held = records.get(record);
-  if (!held) return answer({ say: "failed", id, reason: "The rain record is not here." });
-  const control = new AbortController();
-  underWay.set(id, control);
-  try {
-    const done = await inSlices(tankSizes(question, held), {
-      signal: control.signal,
-      onPart: (part) => answer({ say: "study_part", id, part }),
-      rest,
-    });
-    if (done) answer({ say: "study_end", id, end: done.end });
-  } catch (error) {
-    answer({ say: "failed", id, reason: reasonOf(error) });
-  } finally {
-    underWay.delete(id);
-  }
-}
-
 addEventListener("message", ({ data }: { readonly data: ToWorker }) => {
   switch (data.say) {
     case "record":
@@ -66,9 +42,6 @@ addEventListener("message", ({ data }: { readonly data: ToWorker }) => {
       return;
     case "import":
       void bringIn(data);
-      return;
-    case "study":
-      void study(data);
       return;
     default:
       try {

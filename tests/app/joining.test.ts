@@ -6,13 +6,16 @@ import { setGiven } from "../../src/document/edits.ts";
 import type { Worksheet } from "../../src/document/worksheet.ts";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
 import type { Wish } from "../../src/kinds/lay-out.ts";
-import { workOut } from "../../src/worker/settle.ts";
+import { workOut } from "../../src/studies/work-out.ts";
 
 const given = (sheet: Worksheet, id: string, name: string) =>
   sheet.cards.find((card) => card.id === id)?.givens[name]?.value;
 
 const grown = (...kinds: readonly string[]): Worksheet =>
-  kinds.reduce((sheet, kind) => addJoined(sheet, kind, CARD_KINDS[kind]?.label ?? kind), emptyWorksheet());
+  kinds.reduce(
+    (sheet, kind) => addJoined(CARD_KINDS, sheet, kind, CARD_KINDS[kind]?.label ?? kind),
+    emptyWorksheet(),
+  );
 
 describe("a card put on the sheet is joined to what stands before it", () => {
   test("roof to the newest tank, line from the tank before to the newest, pump in the newest, bed by the newest way", () => {
@@ -37,9 +40,9 @@ describe("a card put on the sheet is joined to what stands before it", () => {
 
   test("a link that somebody chose, or took away while there was a choice, stays as it is", () => {
     let sheet = setGiven(grown("tank", "roof"), "roof", "drains_to", null);
-    sheet = addJoined(sheet, "tank", "Tank");
+    sheet = addJoined(CARD_KINDS, sheet, "tank", "Tank");
     expect(given(sheet, "roof", "drains_to")).toBeUndefined();
-    const kept = addJoined(grown("tank", "roof"), "tank", "Tank");
+    const kept = addJoined(CARD_KINDS, grown("tank", "roof"), "tank", "Tank");
     expect(given(kept, "roof", "drains_to")).toBe("tank");
   });
 
@@ -51,7 +54,7 @@ describe("a card put on the sheet is joined to what stands before it", () => {
 
   test("a sheet that is full, or already has its single card, is the same sheet", () => {
     const sheet = grown("tank");
-    expect(addJoined(sheet, "weather", "The sky")).toBe(sheet);
+    expect(addJoined(CARD_KINDS, sheet, "weather", "The sky")).toBe(sheet);
   });
 });
 
@@ -68,7 +71,7 @@ describe("a place laid out by counting", () => {
   test("whatever is counted, no row fails, no link is dead, and every tank and bed that was counted stands", () => {
     fc.assert(
       fc.property(wishes, fc.constantFrom("us" as const, "metric" as const), (wish, units) => {
-        const sheet = laidOut(emptyWorksheet({ units }), wish);
+        const sheet = laidOut(CARD_KINDS, emptyWorksheet({ units }), wish);
         const of = (kind: string) => sheet.cards.filter((card) => card.kind === kind).length;
         expect([of("roof"), of("tank"), of("bed")]).toEqual([
           wish.roofs,
@@ -85,21 +88,21 @@ describe("a place laid out by counting", () => {
     );
   });
 
-  test("no bucket is made up: what nobody timed, the hose does not know", () => {
+  test("no bucket is made up: what nobody timed is by the pump's label", () => {
     const wish: Wish = { roofs: 1, tanks: 1, small: 0, openBeds: 1, tunnels: 0, wateredBy: "pump" };
-    const sheet = laidOut(emptyWorksheet(), wish);
+    const sheet = laidOut(CARD_KINDS, emptyWorksheet(), wish);
     expect(JSON.stringify(sheet.cards.filter(({ kind }) => kind === "delivery"))).not.toContain("bucket");
     const { results } = workOut(sheet, CARD_KINDS);
     expect(results.get("pump.believed_by")).toMatchObject({ value: "label" });
     expect(results.get("pump_and_hose.flow")).toMatchObject({ state: "ready" });
   });
 
-  test("the order in which numbers are asked for: place, roof, tanks, hose, power, bed; what is said is asked no more", () => {
+  test("the order in which numbers are asked for: that of the page: place, roof, tanks, hose, pump, power, bed; what is said is asked no more", () => {
     const wish: Wish = { roofs: 1, tanks: 1, small: 1, openBeds: 0, tunnels: 1, wateredBy: "pump" };
-    const sheet = laidOut(emptyWorksheet(), wish);
+    const sheet = laidOut(CARD_KINDS, emptyWorksheet(), wish);
     const missing = (worksheet: Worksheet) => {
       const { results } = workOut(worksheet, CARD_KINDS);
-      return stillToSay(worksheet.cards, (id) => results.get(id));
+      return stillToSay(CARD_KINDS, worksheet.cards, (id) => results.get(id));
     };
     expect(missing(sheet)).toEqual([
       "site.latitude",
@@ -108,9 +111,9 @@ describe("a place laid out by counting", () => {
       "big_tank.ground_height",
       "small_tank.capacity",
       "hose_down.length",
-      "battery.rated_capacity",
       "pump_and_hose.bucket_volume",
       "pump_and_hose.bucket_time",
+      "battery.rated_capacity",
       "tunnel_bed.length",
       "tunnel_bed.width",
       "weather.normal_rain",

@@ -135,6 +135,10 @@ describe("what is refused, with its place", () => {
       "cards[0].givens.a",
     ],
     ["a constructor", sheet(card({ givens: { constructor: { value: 1 } } })), "cards[0].givens.constructor"],
+    ["an id that reaches into the objects", sheet(card(), card({ id: "__proto__" })), "cards[1].id"],
+    ["an id that is every object's", sheet(card({ id: "constructor" })), "cards[0].id"],
+    ["a kind that reaches into the objects", sheet(card({ kind: "__proto__" })), "cards[0].kind"],
+    ["a kind that is every object's", sheet(card({ kind: "prototype" })), "cards[0].kind"],
     ["a date object", sheet(card({ made: new Date(0) })), "cards[0].made"],
     ["a function", sheet(card({ run: () => 1 })), "cards[0].run"],
   ])("%s", (_what, data, path) => {

@@ -89,6 +89,7 @@ describe("cards", () => {
     ["123", "tank"],
     ["site", "site_2"],
     ["measured", "measured_2"],
+    ["Constructor", "constructor_2"],
     ["", "tank"],
     ["水", "tank"],
   ])("a tank called %j gets the id %s", (title, id) => {
@@ -167,6 +168,8 @@ describe("cards", () => {
     ["blue_tank", "Blue", "small letter"],
     ["blue_tank", "shed_roof", "Another card"],
     ["blue_tank", "site", "meaning of its own"],
+    ["blue_tank", "prototype", "meaning of its own"],
+    ["blue_tank", "__proto__", "small letter"],
     ["nobody", "x", "no card"],
     ["site", "x", "exists once"],
   ])("the id %s cannot become %s", (from, to, reason) => {

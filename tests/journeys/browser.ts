@@ -77,6 +77,12 @@ export async function type(page: Page, id: string, text: string): Promise<void> 
   await settled(page);
 }
 
+/** Types into a number field and enters it, without waiting for what the season makes of it. */
+export async function enter(page: Page, id: string, text: string): Promise<void> {
+  await row(page, id).fill(text);
+  await row(page, id).press("Enter");
+}
+
 /** Text of a result row's value. */
 export async function shownValueOf(page: Page, id: string): Promise<string> {
   await unfold(page, id);

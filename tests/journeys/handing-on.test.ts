@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import jsQR from "jsqr";
 import type { Browser, Download, Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
-import { launch, open, PHONE, row, settled, shownValueOf, type, unfold } from "./browser.ts";
+import { enter, launch, open, PHONE, row, settled, shownValueOf, type, unfold } from "./browser.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -107,6 +107,60 @@ describe("a worksheet goes to a neighbour", () => {
     expect([...first.complaints, ...second.complaints]).toEqual([]);
     await first.context.close();
     await second.context.close();
+  });
+
+  test("the same link opened twice says so, and shows what was made of it instead of a second copy", async () => {
+    const first = await open(browser);
+    const address = await link(first.page);
+    await first.context.close();
+    const { page, context, complaints } = await open(browser);
+    for (const amount of ["310 gal", "320 gal"]) {
+      await page.goto("about:blank");
+      await page.goto(address);
+      await enter(page, "totes.capacity", amount);
+    }
+    await page.locator(".keeping [role=alert]").getByText("This link was opened here before").waitFor();
+    await page.getByText("Saved", { exact: true }).waitFor();
+    // In the very tab that shows it, too.
+    await page.evaluate((hash) => {
+      location.hash = hash;
+    }, new URL(address).hash);
+    await expect.poll(() => new URL(page.url()).hash).toBe("");
+    await page.locator(".keeping [role=alert]").getByText("This link was opened here before").waitFor();
+    expect(await row(page, "totes.capacity").inputValue()).toContain("320");
+    await page.getByRole("button", { name: "Worksheets" }).click();
+    await page
+      .getByRole("button", { name: /^Throw away/ })
+      .first()
+      .waitFor();
+    expect(await page.getByRole("button", { name: /^Throw away/ }).count()).toBe(1);
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test("a title that runs from right to left, or turns the direction, turns nothing beside it", async () => {
+    const { page, context } = await open(browser);
+    const name = page.getByLabel("Name of this Tank").first();
+    await name.fill("\u202e\u05d7\u05d1\u05d9\u05ea 5");
+    await name.press("Enter");
+    await settled(page);
+    const kept = "\u2068\u05d7\u05d1\u05d9\u05ea 5\u2069";
+    expect(await name.inputValue()).toBe("\u05d7\u05d1\u05d9\u05ea 5");
+    const loose = await page.evaluate((apart) => {
+      const texts: string[] = [];
+      const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+      while (walk.nextNode()) texts.push(walk.currentNode.textContent ?? "");
+      for (const element of document.querySelectorAll("[aria-label]"))
+        texts.push(element.getAttribute("aria-label") ?? "");
+      const told = texts.filter((text) => /\u05d7|\u202e/.test(text));
+      return {
+        told: told.length,
+        loose: told.filter((text) => /[\u0590-\u05ff\u202e]/.test(text.replaceAll(apart, ""))),
+      };
+    }, kept);
+    expect(loose.told).toBeGreaterThan(3);
+    expect(loose.loose).toEqual([]);
+    await context.close();
   });
 
   test("a record too long for a link is left out and said so; its normals travel instead", async () => {

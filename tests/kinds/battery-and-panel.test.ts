@@ -4,8 +4,8 @@ import { describe, expect, test } from "vitest";
 import { setGiven } from "../../src/document/edits.ts";
 import type { Figure } from "../../src/graph/figure.ts";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
+import { workOut } from "../../src/studies/work-out.ts";
 import { toSi } from "../../src/units/unit.ts";
-import { workOut } from "../../src/worker/settle.ts";
 import { cautionIds, type Givens, numberAt, sheetOf, workedOut } from "./made-up-sheets.ts";
 import { light, rig, TUB } from "./power-rig.ts";
 

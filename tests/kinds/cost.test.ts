@@ -5,7 +5,7 @@ import { setGiven, setLife, setPrice } from "../../src/document/edits.ts";
 import type { Worksheet } from "../../src/document/worksheet.ts";
 import { explain } from "../../src/graph/explain.ts";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
-import { workOut } from "../../src/worker/settle.ts";
+import { workOut } from "../../src/studies/work-out.ts";
 
 const OPTIONS = { units: "us", locale: "en-US", currency: "$" } as const;
 

@@ -3,8 +3,8 @@
 import { describe, expect, test } from "vitest";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
 import type { DailyRecord } from "../../src/rainfall/record.ts";
+import { workOut } from "../../src/studies/work-out.ts";
 import { dayNumber } from "../../src/units/calendar.ts";
-import { workOut } from "../../src/worker/settle.ts";
 import { cautionIds, type Givens, given, numberAt, sheetOf, type Whole } from "./made-up-sheets.ts";
 
 const YEARS = 2 * 365;

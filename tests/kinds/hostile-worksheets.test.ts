@@ -4,7 +4,7 @@ import { setGiven } from "../../src/document/edits.ts";
 import { cautionsOf } from "../../src/graph/cautions.ts";
 import { explain } from "../../src/graph/explain.ts";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
-import { workOut } from "../../src/worker/settle.ts";
+import { workOut } from "../../src/studies/work-out.ts";
 import { CANARY, hostileWorksheets } from "../hostile.ts";
 
 const SEED = Number(process.env.FUZZ_SEED ?? 20_261_125);

@@ -3,7 +3,7 @@ import { emptyWorksheet } from "../../src/document/blank.ts";
 import { addCard } from "../../src/document/card-edits.ts";
 import { buildGraph } from "../../src/graph/build.ts";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
-import { workOut } from "../../src/worker/settle.ts";
+import { workOut } from "../../src/studies/work-out.ts";
 
 /** The least that each kind shows, by the names that worksheets and links lean on; what a later card brings is not here yet. */
 const NAMES: Readonly<Record<string, string>> = {

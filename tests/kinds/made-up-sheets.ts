@@ -4,7 +4,7 @@ import { emptyWorksheet } from "../../src/document/blank.ts";
 import type { Card, Entry, EntryValue, Worksheet } from "../../src/document/worksheet.ts";
 import { cautionsOf } from "../../src/graph/cautions.ts";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
-import { workOut } from "../../src/worker/settle.ts";
+import { workOut } from "../../src/studies/work-out.ts";
 
 export type Whole = ReturnType<typeof workOut>;
 

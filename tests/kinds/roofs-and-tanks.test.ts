@@ -4,8 +4,8 @@ import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
 import { readRainCsv } from "../../src/rainfall/import-csv.ts";
+import { workOut } from "../../src/studies/work-out.ts";
 import { fromSi, toSi } from "../../src/units/unit.ts";
-import { workOut } from "../../src/worker/settle.ts";
 import { cautionIds, type Givens, given, numberAt, sheetOf, workedOut } from "./made-up-sheets.ts";
 
 const roof = (givens: Givens) => workedOut(sheetOf({ barn: ["roof", givens] }));

@@ -3,8 +3,8 @@ import { describe, expect, test } from "vitest";
 import { jsonReport } from "../../src/cli/report.ts";
 import { readWorksheetText } from "../../src/document/check.ts";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
+import { workOut } from "../../src/studies/work-out.ts";
 import { toSi } from "../../src/units/unit.ts";
-import { workOut } from "../../src/worker/settle.ts";
 
 const FOLDER = new URL("../../templates/", import.meta.url);
 

@@ -6,7 +6,7 @@ import { readWorksheetText } from "../../src/document/check.ts";
 import { explain } from "../../src/graph/explain.ts";
 import { nodeOf } from "../../src/graph/nodes.ts";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
-import { workOut } from "../../src/worker/settle.ts";
+import { workOut } from "../../src/studies/work-out.ts";
 import { type Givens, numberAt, sheetOf, type Whole, workedOut } from "./made-up-sheets.ts";
 
 const US = { units: "us", locale: "en-US", currency: "$" } as const;

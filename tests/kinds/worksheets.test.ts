@@ -9,9 +9,9 @@ import { answers } from "../../src/kinds/answers.ts";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
 import { readRainCsv } from "../../src/rainfall/import-csv.ts";
 import { makeRecord } from "../../src/rainfall/record-key.ts";
+import { workOut } from "../../src/studies/work-out.ts";
 import { DAY } from "../../src/units/constants.ts";
 import { toSi } from "../../src/units/unit.ts";
-import { workOut } from "../../src/worker/settle.ts";
 
 const CSV = readFileSync(new URL("../fixtures/seattle-weather.csv", import.meta.url), "utf8");
 

@@ -191,6 +191,8 @@ describe("export", () => {
   it("no cell runs as a formula elsewhere; numbers stay numbers", () => {
     for (const text of ["=1+1", "+1", "-cmd", "@SUM(A1)", "\t=1", " =1"])
       expect(safeCell(text).replace(/^"/, "")).toMatch(/^'/);
+    for (const text of ["＝1+1", "＋1", "－1", "＠SUM(A1)", "﹦1", "\u2068=1", " ＝1", "\u200b=1"])
+      expect(safeCell(text).replace(/^"/, "")).toMatch(/^'/);
     expect(safeCell(-3.5)).toBe("-3.5");
     expect(csvText([["a,b", 'say "x"', null]])).toBe('"a,b","say ""x""",\r\n');
   });

@@ -14,7 +14,10 @@ const row = (name: string, more: Partial<NumberGiven> = {}): NumberGiven => ({
   source: "your own entry",
   ...more,
 });
-const ROWS = [row("ground_height", { min: -1000, max: 1000 }), row("stand_height", { min: 0 })];
+const KIND = {
+  rows: [row("ground_height", { min: -1000, max: 1000 }), row("stand_height", { min: 0 })],
+  drawn: { as: "tank", heights: ["stand_height", "ground_height"] },
+} as const;
 
 const card = (givens: Record<string, Entry> = {}): Card => ({
   id: "tub",
@@ -32,7 +35,7 @@ const results =
   };
 
 function grip(of: Card, values: Record<string, number>, unit = "ft"): Movable {
-  const found = movable(of, ROWS, results(values), () => unit);
+  const found = movable(of, KIND, results(values), () => unit);
   if (!found) throw new Error("it cannot be moved");
   return found;
 }
@@ -44,7 +47,7 @@ describe("which height a drag moves", () => {
   });
 
   test("none where the height itself is not known", () => {
-    expect(movable(card(), ROWS, results({}), () => "ft")).toBeNull();
+    expect(movable(card(), KIND, results({}), () => "ft")).toBeNull();
   });
 
   test("its own unit is kept, that of the option in use first", () => {

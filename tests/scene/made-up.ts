@@ -106,6 +106,7 @@ const counts = fc.record({
   batteries: fc.integer({ min: 0, max: 2 }),
   panels: fc.integer({ min: 0, max: 2 }),
   beds: fc.integer({ min: 0, max: 6 }),
+  things: fc.integer({ min: 0, max: 2 }),
 });
 
 /** Any place of the sizes that the drawing is made for. */
@@ -148,6 +149,7 @@ export const anyPlace: fc.Arbitrary<Place> = counts.chain((count) => {
           .map(({ part: one, charges }) => ({ ...one, charges })),
       ),
     ),
+    things: together(ids("thing", count.things).map(part)),
     beds: together(
       beds.map((id) =>
         fc
@@ -177,6 +179,7 @@ export const EMPTY: Place = {
   batteries: [],
   panels: [],
   beds: [],
+  things: [],
 };
 
 /** A plain upright tank: heights in m, one cubic metre a metre of depth. */

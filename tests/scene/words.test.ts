@@ -12,7 +12,7 @@ import { layoutPlace } from "../../src/scene/layout.ts";
 import { readPlace, type SceneInput } from "../../src/scene/read-place.ts";
 import { spoken } from "../../src/scene/spoken.ts";
 import { blockOf, fitted, textWidth } from "../../src/scene/text-block.ts";
-import { workOut } from "../../src/worker/settle.ts";
+import { workOut } from "../../src/studies/work-out.ts";
 
 function template(name: string): Worksheet {
   const read = readWorksheetText(
@@ -26,6 +26,7 @@ function asked(given: Worksheet): SceneInput {
   const { worksheet, graph, results } = workOut(given, CARD_KINDS);
   const options = { units: given.units, locale: given.locale, currency: given.currency };
   return {
+    kinds: CARD_KINDS,
     cards: worksheet.cards,
     result: (id) => results.get(id),
     shown: (id) => shownValue(graph, worksheet, results, id, options),

@@ -1,6 +1,7 @@
 // Plans and records for the season's tests: small, in metres and seconds, with nothing in them that a test did not ask for.
 
 import { readFileSync } from "node:fs";
+import { type Edge, type Network, networkOf, type Role } from "../../src/network/network.ts";
 import type { DailyRecord } from "../../src/rainfall/record.ts";
 import type { SeasonAnswer } from "../../src/season/answer.ts";
 import type {
@@ -74,8 +75,48 @@ export function steadyEto(depth: number): SeasonInput["eto"] {
   };
 }
 
+type Parts = Omit<SeasonInput, "network">;
+
+/** How parts made for a test hang together, by their own fields. */
+function networkOfParts(parts: Parts): Network {
+  const runs = { stopped: null };
+  const nodes = (list: readonly { readonly id: string }[], role: Role) =>
+    list.map(({ id }) => ({ id, role }));
+  return networkOf(
+    [
+      ...nodes(parts.roofs, "roof"),
+      ...nodes(parts.tanks, "tank"),
+      ...nodes(parts.tees, "joint"),
+      ...nodes(parts.draws, "draw"),
+      ...nodes([...parts.deliveries, ...parts.carries], "waterer"),
+      ...nodes(parts.batteries, "battery"),
+      ...nodes(parts.beds, "bed"),
+    ],
+    [
+      ...parts.roofs.flatMap(({ id, drainsTo }): Edge[] =>
+        drainsTo === null ? [] : [{ kind: "catches", by: id, from: id, to: drainsTo, ...runs }],
+      ),
+      ...parts.tanks.flatMap(({ id, overflowsTo }): Edge[] =>
+        overflowsTo === null ? [] : [{ kind: "spills", by: id, from: id, to: overflowsTo, ...runs }],
+      ),
+      ...parts.lines.map(
+        ({ id, from, to, blocked }): Edge => ({ kind: "feeds", by: id, from, to, stopped: blocked }),
+      ),
+      ...[...parts.draws, ...parts.deliveries, ...parts.carries].map(
+        ({ id, from }): Edge => ({ kind: "draws", by: id, from, to: id, ...runs }),
+      ),
+      ...parts.deliveries.flatMap(({ id, battery: from }): Edge[] =>
+        from === null ? [] : [{ kind: "powers", by: id, from, to: id, ...runs }],
+      ),
+      ...parts.beds.flatMap(({ id, wateredBy }) =>
+        wateredBy.map((from): Edge => ({ kind: "waters", by: id, from, to: id, ...runs })),
+      ),
+    ],
+  );
+}
+
 export function inputOf(more: Partial<SeasonInput> = {}): SeasonInput {
-  return {
+  const parts: Parts = {
     start: "01-01",
     end: "12-31",
     storageRule: "spill_first",
@@ -97,6 +138,7 @@ export function inputOf(more: Partial<SeasonInput> = {}): SeasonInput {
     leftOut: [],
     ...more,
   };
+  return { ...parts, network: more.network ?? networkOfParts(parts) };
 }
 
 export const roof = (more: Partial<RoofPart> = {}): RoofPart => ({

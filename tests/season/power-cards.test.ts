@@ -8,8 +8,8 @@ import { dayNote } from "../../src/kinds/bed/day-words.ts";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
 import type { DayNotes } from "../../src/kinds/season/outputs.ts";
 import { BOUNDS, type SeasonInput } from "../../src/season/input.ts";
+import { workOut } from "../../src/studies/work-out.ts";
 import { toSi } from "../../src/units/unit.ts";
-import { workOut } from "../../src/worker/settle.ts";
 import {
   cautionIds,
   type Givens,

@@ -2,6 +2,7 @@
 
 import type { DailyRecord } from "../../src/rainfall/record.ts";
 import { recordKey } from "../../src/rainfall/record-key.ts";
+import type { InstantStore } from "../../src/storage/instant-store.ts";
 import type { KeyValueStore } from "../../src/storage/key-value-store.ts";
 
 export function memoryStore(
@@ -36,6 +37,25 @@ export function memoryStore(
       kept.set(key, structuredClone(next(structuredClone(kept.get(key)))));
     },
   };
+}
+
+/** The small store that is written at once, in memory; it can be told to refuse. */
+export function instantMemory(): InstantStore & { refuse: boolean; readonly kept: Map<string, string> } {
+  const kept = new Map<string, string>();
+  const store = {
+    refuse: false,
+    kept,
+    get: (key: string) => kept.get(key) ?? null,
+    set: (key: string, text: string) => {
+      if (!store.refuse) kept.set(key, text);
+      return !store.refuse;
+    },
+    del: (key: string) => {
+      kept.delete(key);
+    },
+    keys: () => [...kept.keys()],
+  };
+  return store;
 }
 
 export function countingId(): () => string {

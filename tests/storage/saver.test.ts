@@ -1,10 +1,11 @@
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
 import { setGiven, setWorksheet } from "../../src/document/edits.ts";
+import { makeJournal, notesLeft } from "../../src/storage/journal.ts";
 import { makeSaver } from "../../src/storage/saver.ts";
 import { makeShelf, type Saved } from "../../src/storage/shelf.ts";
 import type { Kept } from "../../src/storage/store-failure.ts";
 import { fixture } from "../document/made-up.ts";
-import { countingId, memoryStore } from "./made-up.ts";
+import { countingId, instantMemory, memoryStore } from "./made-up.ts";
 
 const gallons = (amount: number) =>
   setGiven(fixture(), "blue_tank", "capacity", { value: amount, unit: "gal" });
@@ -25,15 +26,17 @@ function setUp(refuse: () => Error | null = () => null) {
   const store = memoryStore(refuse);
   const shelf = makeShelf(store, countingId());
   const told: Kept<Saved>[] = [];
+  const notes = instantMemory();
   const saver = makeSaver({
     shelf,
+    journal: makeJournal(notes, "this page"),
     id: "mine",
     revision: 0,
     now: () => 42,
     onSaved: (outcome) => told.push(outcome),
   });
   const kept = () => (store.kept.get("sheet:mine") as { worksheet: unknown } | undefined)?.worksheet;
-  return { store, shelf, told, saver, kept };
+  return { store, shelf, told, notes, saver, kept };
 }
 
 test("an edit is kept within a second though further edits keep coming, and only the newest is written", async () => {
@@ -100,4 +103,54 @@ test("a refused save is told, and tried again at the next flush", async () => {
   await saver.flush();
   expect(told[1]).toMatchObject({ ok: true });
   expect(kept()).toEqual(gallons(8));
+});
+
+test("an edit is noted before anything else happens, and the note goes once the edit is kept", async () => {
+  const { saver, notes } = setUp();
+  saver.change(gallons(5));
+  expect(notesLeft(notes)).toMatchObject([{ id: "mine", basedOn: 0, at: 42, worksheet: gallons(5) }]);
+  await saver.flush();
+  expect(notesLeft(notes)).toEqual([]);
+  expect(saver.isIdle()).toBe(true);
+});
+
+test("an edit made while a save runs stays noted until it is kept itself", async () => {
+  const { saver, notes, kept } = setUp();
+  saver.change(gallons(5));
+  const first = saver.flush();
+  await new Promise((resolve) => setImmediate(resolve));
+  saver.change(gallons(6));
+  await first;
+  expect(kept()).toEqual(gallons(5));
+  expect(notesLeft(notes)).toMatchObject([{ id: "mine", basedOn: 1, worksheet: gallons(6) }]);
+  expect(saver.isIdle()).toBe(false);
+  await saver.flush();
+  expect(notesLeft(notes)).toEqual([]);
+});
+
+test("a refused save leaves the note where it is", async () => {
+  const { saver, notes } = setUp(() => new DOMException("no", "QuotaExceededError"));
+  saver.change(gallons(8));
+  await saver.flush();
+  expect(notesLeft(notes)).toMatchObject([{ worksheet: gallons(8) }]);
+});
+
+test("where no note can be made, the slow store is written at once", async () => {
+  const { saver, notes, kept } = setUp();
+  notes.refuse = true;
+  saver.change(gallons(8));
+  vi.advanceTimersByTime(1);
+  await turns();
+  expect(kept()).toEqual(gallons(8));
+});
+
+test("after a conflict the note of what goes on in the copy names the copy", async () => {
+  const { saver, shelf, notes } = setUp();
+  await shelf.save({ id: "mine", basedOn: 0, worksheet: gallons(77), at: 1 });
+  saver.change(gallons(2));
+  const first = saver.flush();
+  await new Promise((resolve) => setImmediate(resolve));
+  saver.change(gallons(3));
+  await first;
+  expect(notesLeft(notes)).toMatchObject([{ id: "sheet-1", basedOn: 1, worksheet: gallons(3) }]);
 });

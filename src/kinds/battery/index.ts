@@ -1,13 +1,15 @@
 // A battery: what is left in a used one, and how many waterings that is.
 
 import batteries from "../../../shared/batteries.json";
-import type { CardKind } from "../../graph/types.ts";
+import type { Kind } from "../kind.ts";
 import { COSTS, choice, DEFINITION, formula, gather, given, MEMORY, output } from "../rows.ts";
 import { column } from "../tabled.ts";
 import { BATTERY_CAUTIONS } from "./cautions.ts";
+import { laidBatteries } from "./laid.ts";
 import { LOAD_ROWS } from "./loads.ts";
 import { charging, chilling, lasting, loading, testingBattery, volting, weakening } from "./models.ts";
 import { BATTERY_SEASON_ROWS } from "./season-outputs.ts";
+import { BATTERY_SPANS } from "./spans.ts";
 import { VOLT_ROWS } from "./volts.ts";
 
 const CHEMISTRIES = {
@@ -22,11 +24,22 @@ const TABLE = batteries.chemistries;
 /** What it holds over what the test lamp draws of it in the twenty hours that its label is for. */
 const AT_TEST = "rated_capacity * health_in_use * test_cold * nominal_voltage / (test_load * 20 h)";
 
-export const battery: CardKind = {
+export const battery: Kind = {
   kind: "battery",
   label: "Battery",
   purpose: "Runs the pump where there is no socket.",
+  group: "Power",
+  icon: { ink: "M3 8h18v12H3zM7 8V5M17 8V5", tone: "M12 11v6M9 14h6", color: "power" },
+  uses: ["stores_power", "gives_power"],
+  firstNumbers: [{ row: "rated_capacity" }],
+  handSettings: ["waterings_per_charge"],
+  laid: laidBatteries,
+  drawn: {
+    as: "battery",
+    beside: [{ row: "waterings_per_charge", tint: "power", text: "{} waterings a charge" }],
+  },
   glance: ["waterings_per_charge", "usable_energy"],
+  spans: BATTERY_SPANS,
   rows: [
     choice("chemistry", "Kind", CHEMISTRIES, "agm", "It is printed on the case."),
     given("rated_capacity", "Printed on it", "charge", [20, "Ah"], "Amp-hours as printed.", { min: 1 }),

@@ -214,7 +214,7 @@ const WATERING: readonly Row[] = [
     ...links(
       "watered_by",
       "Watered by",
-      ["delivery", "carry"],
+      "waters_beds",
       "watered by nobody",
       "First what is tried first; the next gives what the one before could not.",
     ),

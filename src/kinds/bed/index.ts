@@ -1,14 +1,17 @@
 // A bed: what grows in it, what it needs and when, how it is watered, and whether it will get it.
 
-import type { CardKind, Caution } from "../../graph/types.ts";
+import type { Caution } from "../../graph/types.ts";
+import type { Kind } from "../kind.ts";
 import { DEFINITION, PRACTICE } from "../rows.ts";
 import { demand } from "./demand.ts";
 import { BED_GIVENS } from "./givens.ts";
 import { drying, ground } from "./ground.ts";
 import { compare, cropsSaid } from "./in-words.ts";
+import { laidBeds } from "./laid.ts";
 import { now } from "./now.ts";
 import { BED_RESULTS } from "./results.ts";
 import { soak } from "./soak.ts";
+import { BED_SPANS } from "./spans.ts";
 
 const CAUTIONS: readonly Caution[] = [
   {
@@ -60,12 +63,21 @@ const CAUTIONS: readonly Caution[] = [
   },
 ];
 
-export const bed: CardKind = {
+export const bed: Kind = {
   kind: "bed",
   label: "Bed",
   purpose: "Where the water goes: soil, what grows in it, and who waters it.",
+  group: "Beds",
+  icon: { ink: "M3 14h18v6H3z", tone: "M7 14V8M12 14V6M17 14V8", color: "growth" },
+  joins: { watered_by: "newest" },
+  firstNumbers: [{ row: "length" }, { row: "width" }],
+  handSettings: ["cans_per_watering"],
+  watered: { volume: "watering_volume", every: "watering_interval", by: "watered_by", days: "week_days" },
+  laid: laidBeds,
+  drawn: { as: "bed" },
   glance: [],
   views: { year: "through_year", seasons: "by_year", days: "calendar", week: "week" },
+  spans: BED_SPANS,
   rows: [...BED_GIVENS, ...BED_RESULTS],
   models: [ground, drying, cropsSaid, demand, now, compare, soak],
   cautions: CAUTIONS,

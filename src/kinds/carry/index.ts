@@ -1,12 +1,15 @@
 // Watering by hand: cans, trips, weight and time.
 
-import type { CardKind, Caution, Row } from "../../graph/types.ts";
+import type { Caution, Row } from "../../graph/types.ts";
+import type { Kind } from "../kind.ts";
 import { DEFINITION, formula, gather, given, link, output, PRACTICE } from "../rows.ts";
+import { laidCans } from "./laid.ts";
+import { CARRY_SPANS } from "./spans.ts";
 
 const RUN = "your record, day by day";
 
 const GIVENS: readonly Row[] = [
-  link("from", "Filled at", ["tank"], "filled at no tank", "The tank the cans are filled from."),
+  link("from", "Filled at", "holds_water", "filled at no tank", "The tank the cans are filled from."),
   given("can_volume", "A can holds", "volume", [2, "gal"], "Filled as you carry it.", {
     min: 0.000_1,
     max: 0.1,
@@ -209,11 +212,23 @@ const CAUTIONS: readonly Caution[] = [
   },
 ];
 
-export const carry: CardKind = {
+export const carry: Kind = {
   kind: "carry",
   label: "Cans by hand",
   purpose: "Water carried from a tank to the beds.",
+  group: "Ways for the water",
+  icon: { ink: "M5 10h10l-1 10H6zM15 13l5-4M7 10a3 3 0 0 1 6 0" },
+  uses: ["waters_beds"],
+  joins: { from: "newest" },
+  firstNumbers: [{ row: "distance" }],
+  laid: laidCans,
+  drawn: {
+    as: "carry",
+    beside: [{ row: "trips_per_watering", tint: "growth", text: "{} trips a watering" }],
+    spoken: "{title}, filled at {from|no tank}",
+  },
   glance: ["trips_per_watering", "time_per_watering"],
+  spans: CARRY_SPANS,
   rows: [...GIVENS, ...ONE_ROUND, ...A_WATERING, ...A_SEASON],
   models: [],
   cautions: CAUTIONS,

@@ -1,20 +1,45 @@
 // What it all costs: the parts' prices together, by the year, and by the water that reaches the beds.
 
 import { numberIn } from "../../graph/readers.ts";
-import type { CardKind, Outcome } from "../../graph/types.ts";
+import type { Model, Outcome } from "../../graph/types.ts";
 import { toSi } from "../../units/unit.ts";
+import { isPriced, type Kind } from "../kind.ts";
 import { DEFINITION, formula, output, text } from "../rows.ts";
-
-const PRICED = ["roof", "tank", "line", "tee", "filter", "pump", "delivery", "wire", "battery", "panel"];
 
 function summed(amounts: readonly number[], absent: string): Outcome {
   return amounts.length > 0 ? { value: amounts.reduce((sum, amount) => sum + amount, 0) } : { none: absent };
 }
 
-export const cost: CardKind = {
+const summing = (priced: readonly string[]): Model => ({
+  name: "summing",
+  takes: [],
+  surveys: Object.fromEntries(priced.map((kind) => [kind, ["price", "life"]])),
+  tolerant: true,
+  outputs: ["total", "yearly"],
+  run: (input) => {
+    const parts = priced
+      .flatMap((kind) => input.cards[kind] ?? [])
+      .map(({ results }) => ({
+        price: numberIn(results["price"]),
+        life: numberIn(results["life"]),
+      }));
+    const prices = parts.flatMap(({ price }) => (price === null ? [] : [price]));
+    const yearly = parts.flatMap(({ price, life }) =>
+      price === null || life === null || life <= 0 ? [] : [(price * toSi(1, "year")) / life],
+    );
+    return {
+      total: summed(prices, "no part has a price yet"),
+      yearly: summed(yearly, "no part has both a price and how long it lasts"),
+    };
+  },
+});
+
+export const cost: Kind = {
   kind: "cost",
   label: "Money",
   purpose: "What the parts cost together, and what a year and a gallon of it cost.",
+  group: "The season and the money",
+  icon: { ink: "M12 4v16M16 7c-2-2-8-1-7 2s7 2 7 5-6 4-8 1" },
   glance: ["total", "yearly"],
   single: true,
   rows: [
@@ -47,28 +72,7 @@ export const cost: CardKind = {
       { none: [{ if: "season.met <= 0 gal", reason: "no bed is given any water in a usual season" }] },
     ),
   ],
-  models: [
-    {
-      name: "summing",
-      takes: [],
-      surveys: Object.fromEntries(PRICED.map((kind) => [kind, ["price", "life"]])),
-      tolerant: true,
-      outputs: ["total", "yearly"],
-      run: (input) => {
-        const parts = PRICED.flatMap((kind) => input.cards[kind] ?? []).map(({ results }) => ({
-          price: numberIn(results["price"]),
-          life: numberIn(results["life"]),
-        }));
-        const prices = parts.flatMap(({ price }) => (price === null ? [] : [price]));
-        const yearly = parts.flatMap(({ price, life }) =>
-          price === null || life === null || life <= 0 ? [] : [(price * toSi(1, "year")) / life],
-        );
-        return {
-          total: summed(prices, "no part has a price yet"),
-          yearly: summed(yearly, "no part has both a price and how long it lasts"),
-        };
-      },
-    },
-  ],
+  models: [],
+  among: (others) => ({ models: [summing(others.filter(isPriced).map(({ kind }) => kind))] }),
   cautions: [],
 };

@@ -1,30 +1,46 @@
 // A delivery: one pump and hose from one tank to the beds, solved from its parts or by what a bucket and a clock said.
 
-import type { CardKind } from "../../graph/types.ts";
+import type { Kind } from "../kind.ts";
 import { COSTS, DEFINITION, formula, gather, given, link, output, PRACTICE } from "../rows.ts";
 import { blaming } from "./blame.ts";
 import { DELIVERY_CAUTIONS } from "./cautions.ts";
 import { comparing } from "./figures.ts";
 import { HOSE_ROWS } from "./hose.ts";
+import { laidDeliveries } from "./laid.ts";
 import { POINT_ROWS } from "./rows.ts";
 import { running, tabling } from "./run.ts";
+import { DELIVERY_SPANS } from "./spans.ts";
 import { standing, testing } from "./test.ts";
 import { leaving, timing } from "./time.ts";
 
 /** Only a delivery without a pump's card says these itself. */
 const BY_BUCKET = { row: "has_pump", is: ["0"] } as const;
 
-export const delivery: CardKind = {
+export const delivery: Kind = {
   kind: "delivery",
   label: "Pump and hose",
   purpose: "A small pump in a tank, with the hose that puts its water on the beds.",
+  group: "Ways for the water",
+  icon: { ink: "M4 20v-6h6v6zM7 14c0-9 12-9 12-1v6", tone: "M19 19l-2 2M19 19l2 2", color: "power" },
+  uses: ["carries_dirt", "waters_beds"],
+  joins: { from: "newest", pump: "newest", powered_by: "newest" },
+  firstNumbers: [
+    { row: "bucket_volume" },
+    { row: "bucket_time" },
+    { row: "current", unlessReady: "current" },
+  ],
+  local: ["outlet_height"],
+  handSettings: ["lowest_water", "watering_time"],
+  laid: laidDeliveries,
+  drawn: { as: "delivery", beside: [{ row: "watering_time", tint: "power", text: "longest watering {}" }] },
   glance: ["watering_time", "flow"],
+  spans: DELIVERY_SPANS,
   rows: [
-    link("from", "Stands in", ["tank"], "stands in no tank", "The tank it draws from."),
+    link("from", "Stands in", "holds_water", "stands in no tank", "The tank it draws from."),
     link(
       "pump",
       "Pump",
-      ["pump"],
+      "lifts_water",
       "no pump's card: by its bucket alone",
       "The pump at its end. Without one, a bucket and a clock must do.",
     ),
@@ -32,7 +48,7 @@ export const delivery: CardKind = {
       ...link(
         "powered_by",
         "Runs on",
-        ["battery"],
+        "stores_power",
         "no battery is named here: a pump's own card says what it runs on",
         "The battery it is clipped to, where no pump's card says so.",
       ),

@@ -1,15 +1,21 @@
 // What else takes water from a tank: animals, rinsing, trays.
 
-import type { CardKind } from "../../graph/types.ts";
+import type { Kind } from "../kind.ts";
 import { given, link, output } from "../rows.ts";
+import { DRAW_SPANS } from "./spans.ts";
 
-export const draw: CardKind = {
+export const draw: Kind = {
   kind: "draw",
   label: "Other use",
   purpose: "Water taken for something that is no bed: animals, rinsing, trays of seedlings.",
+  group: "Ways for the water",
+  icon: { ink: "M4 9h7V6h5v3h1v4M4 9v3h9", tone: "M17 16v4", color: "water" },
+  joins: { from: "newest" },
+  drawn: { as: "draw", spoken: "{title} from {from|no tank}" },
   glance: ["share_met", "season_volume"],
+  spans: DRAW_SPANS,
   rows: [
-    link("from", "Taken from", ["tank"], "taken from no tank", "The tank it is drawn from."),
+    link("from", "Taken from", "holds_water", "taken from no tank", "The tank it is drawn from."),
     given(
       "volume",
       "Each time",

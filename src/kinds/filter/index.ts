@@ -3,10 +3,12 @@
 import roofs from "../../../shared/roofs.json";
 import { outcomes } from "../../graph/outcomes.ts";
 import { numberOf, numberOrNull } from "../../graph/readers.ts";
-import type { CardKind, ModelInput, Outputs } from "../../graph/types.ts";
+import type { ModelInput, Outputs } from "../../graph/types.ts";
 import { GRAVITY } from "../../units/constants.ts";
+import type { Kind } from "../kind.ts";
 import { whyNone } from "../line/hose.ts";
 import { COSTS, DEFINITION, formula, given, link, MEMORY, output, PRACTICE } from "../rows.ts";
+import { FILTER_SPANS } from "./spans.ts";
 
 const PASSES = roofs.filter_efficiency.value * 100;
 
@@ -16,19 +18,18 @@ function losing(input: ModelInput): Outputs {
   return outcomes({ head_lost: (numberOf(input, "k_in_use") * velocity ** 2) / (2 * GRAVITY) });
 }
 
-export const filter: CardKind = {
+export const filter: Kind = {
   kind: "filter",
   label: "Filter",
   purpose: "A screen or strainer in a line, behind a pump, or between a roof and its tank.",
+  group: "Ways for the water",
+  icon: { ink: "M4 5h16l-6 7v8l-4-3v-5z", tone: "M8 8h8", color: "water" },
+  joins: { on: "newest" },
+  handSettings: ["clean_every"],
   glance: ["head_lost"],
+  spans: FILTER_SPANS,
   rows: [
-    link(
-      "on",
-      "Sits on",
-      ["line", "roof", "delivery"],
-      "sits on nothing yet",
-      "The line, roof or pump hose it is in.",
-    ),
+    link("on", "Sits on", "carries_dirt", "sits on nothing yet", "The line, roof or pump hose it is in."),
     given(
       "k",
       "Loss when clean",

@@ -4,8 +4,8 @@ import type { Row } from "../../graph/types.ts";
 import { choice, given, link, MEMORY } from "../rows.ts";
 
 const HOSE: readonly Row[] = [
-  link("from", "From", ["tank", "tee"], "starts at no tank", "The higher tank, or a joint."),
-  link("to", "To", ["tank", "tee"], "leads to no tank", "The tank it fills, or a joint."),
+  link("from", "From", "ends_a_line", "starts at no tank", "The higher tank, or a joint."),
+  link("to", "To", "ends_a_line", "leads to no tank", "The tank it fills, or a joint."),
   given("length", "Length", "length", [50, "ft"], "As it lies, bends and all.", { min: 0.01, max: 20_000 }),
   given(
     "bore",

@@ -1,20 +1,31 @@
 // A gravity line: whether water runs from here to there, how fast, and when the far tank is full again.
 
-import type { CardKind } from "../../graph/types.ts";
+import type { Kind } from "../kind.ts";
 import { COSTS } from "../rows.ts";
 import { LINE_CAUTIONS } from "./cautions.ts";
 import { ends, heights, stopping } from "./ends.ts";
 import { purging, running } from "./flow.ts";
 import { LINE_GIVENS } from "./givens.ts";
+import { laidLines } from "./laid.ts";
 import { afterWatering, filling, finishing, openEnd, ownOpening, teaching } from "./refill.ts";
 import { LINE_RESULTS } from "./results.ts";
 import { laying, passing, pressing } from "./route.ts";
+import { LINE_SPANS } from "./spans.ts";
 
-export const line: CardKind = {
+export const line: Kind = {
   kind: "line",
   label: "Gravity line",
   purpose: "Hose that carries water downhill from one tank to another, by itself.",
+  group: "Ways for the water",
+  icon: { ink: "M3 5c5 0 4 12 9 12s4-4 9-4", tone: "M3 5 21 12", color: "water" },
+  uses: ["carries_dirt"],
+  joins: { from: "one_before", to: "newest" },
+  firstNumbers: [{ row: "length" }],
+  handSettings: ["valve_bore", "shut_level", "refill_time"],
+  laid: laidLines,
+  drawn: { as: "line", beside: [{ row: "refill_time", tint: "water", text: "fills it in {}" }] },
   glance: ["refill_time", "flow"],
+  spans: LINE_SPANS,
   rows: [...LINE_GIVENS, ...LINE_RESULTS, ...COSTS],
   models: [
     ends,

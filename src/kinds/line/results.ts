@@ -75,6 +75,15 @@ const HIDDEN: readonly Row[] = [
   output("grade_line", "Grade line", "pressing", "series", "Height to which water would stand.", GRADE, {
     hidden: true,
   }),
+  output(
+    "must_stand_over",
+    "Runs at all over",
+    "passing",
+    "height",
+    "Water that never stands over this never runs out at its far end.",
+    DEFINITION,
+    { hidden: true },
+  ),
   output("blocked", "Stopped by", "passing", "text", "Why no water can pass.", DEFINITION, { hidden: true }),
   output(
     "falls_below",

@@ -87,22 +87,60 @@ export const laying: Model = {
   run: layOf,
 };
 
+/** What must be known of a line for anything to be said of what it carries. */
+const OF_HOSE = ["length", "bore", "roughness", "all_k", "valve_band", "check_valve"];
+const PASSING = ["must_stand_over", "blocked"];
+
+/** Height that water must stand over for any ever to come out at the far end, whichever the reason [m]. */
+function mustStandOver(input: ModelInput): number {
+  const hump = numberOrNull(input, "hump_height");
+  // Between two tanks water may still run the other way, and at a joint it may be drawn over.
+  const mayEndHigher = wordOf(input, "ways") === "both_ways" || numberOrNull(input, "to.height") !== null;
+  return Math.max(
+    numberOf(input, "runs_from"),
+    mayEndHigher ? -Infinity : numberOf(input, "end_height"),
+    hump === null ? -Infinity : hump - numberOf(input, "siphon_limit"),
+  );
+}
+
+function whyBlocked(input: ModelInput, over: number): string | null {
+  if (numberOrNull(input, "measured.opening") === 0) return "its valve does not open";
+  const [hump, full] = [numberOrNull(input, "hump_height"), numberOrNull(input, "full_source")];
+  if (full === null || full > over) return null;
+  if (hump !== null && hump > full + numberOf(input, "siphon_limit"))
+    return "its hump is higher than any siphon can lift";
+  const unprimed = numberOf(input, "runs_from") > numberOf(input, "start_height");
+  if (unprimed && hump !== null && hump >= full)
+    return "its hump stands above the upper tank's brim, and it is not primed";
+  return over === numberOf(input, "end_height")
+    ? "its far end is as high as the upper tank's brim"
+    : "it starts as high as the upper tank's brim";
+}
+
 /** Why no water can ever pass, however full the upper tank is. */
 export const passing: Model = {
   name: "passing",
-  takes: ["hump_height", "runs_from", "start_height", "full_source", "siphon_limit"],
-  optional: ["hump_height", "full_source"],
-  outputs: ["blocked"],
+  takes: [
+    "hump_height",
+    "runs_from",
+    "start_height",
+    "end_height",
+    "full_source",
+    "siphon_limit",
+    "ways",
+    "to.height",
+    "measured.opening",
+    ...OF_HOSE,
+  ],
+  optional: ["hump_height", "full_source", "to.height", "measured.opening"],
+  outputs: PASSING,
   run: (input) => {
-    const none = { blocked: { none: "water can pass" } };
-    const [hump, full] = [numberOrNull(input, "hump_height"), numberOrNull(input, "full_source")];
-    if (hump === null || full === null) return none;
-    if (hump > full + numberOf(input, "siphon_limit"))
-      return { blocked: { value: "its hump is higher than any siphon can lift" } };
-    const unprimed = numberOf(input, "runs_from") > numberOf(input, "start_height");
-    if (unprimed && hump >= full)
-      return { blocked: { value: "its hump stands above the upper tank's brim, and it is not primed" } };
-    return none;
+    const over = mustStandOver(input);
+    const why = whyBlocked(input, over);
+    return {
+      must_stand_over: { value: over },
+      blocked: why === null ? { none: "water can pass" } : { value: why },
+    };
   },
 };
 

@@ -1,7 +1,8 @@
 // A solar panel: its label and its stand, what it puts into a battery, and whether it drives a pump by itself.
 
 import panels from "../../../shared/panels.json";
-import type { CardKind, Row } from "../../graph/types.ts";
+import type { Row } from "../../graph/types.ts";
+import type { Kind } from "../kind.ts";
 import {
   COSTS,
   choice,
@@ -19,6 +20,7 @@ import { column, options, typed } from "../tabled.ts";
 import { PANEL_CAUTIONS } from "./cautions.ts";
 import { driving } from "./direct.ts";
 import { chargingModel, facing, supplying, testingPanel, tracking } from "./models.ts";
+import { PANEL_SPANS } from "./spans.ts";
 
 const KINDS = panels.panels;
 const SKY =
@@ -116,7 +118,7 @@ const GIVENS: readonly Row[] = [
     "pwm",
     "A plain one holds the panel down at the battery's voltage.",
   ),
-  link("charges", "Charges", ["battery"], "charges no battery", "The battery behind it."),
+  link("charges", "Charges", "stores_power", "charges no battery", "The battery behind it."),
 ];
 
 /** Only where a pump hangs on it alone. */
@@ -281,11 +283,24 @@ const RESULTS: readonly Row[] = [
   ...COSTS,
 ];
 
-export const panel: CardKind = {
+export const panel: Kind = {
   kind: "panel",
   label: "Solar panel",
   purpose: "Charges a battery, or drives a pump by itself while the sun is high.",
+  group: "Power",
+  icon: { ink: "M3 18 7 6h14l-4 12zM5 12h14M12 6 9 18", tone: "M17 2l1-1M21 3l-2 1", color: "power" },
+  uses: ["gives_power"],
+  joins: { charges: "newest" },
+  drawn: {
+    as: "panel",
+    beside: [
+      { row: "daily_energy", tint: "power", text: "{} a day", ifLinked: "charges" },
+      { row: "direct_hours", tint: "power", text: "pumps {} a clear day", unlessLinked: "charges" },
+    ],
+    spoken: "{title} charges {charges|no battery}",
+  },
   glance: ["share_noon", "daily_energy", "direct_hours", "recharge_time"],
+  spans: PANEL_SPANS,
   rows: [...GIVENS, ...RESULTS],
   figures: [
     { row: "by_month", title: "What it puts in, month by month" },

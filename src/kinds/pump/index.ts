@@ -1,11 +1,14 @@
 // A pump: what its label or data sheet says of it, what of that is believed, and what it runs on.
 
 import pumps from "../../../shared/pumps.json";
-import type { CardKind, Row } from "../../graph/types.ts";
+import type { Row } from "../../graph/types.ts";
+import type { Kind } from "../kind.ts";
 import { COSTS, choice, DEFINITION, gather, given, link, MEMORY, output, PRACTICE } from "../rows.ts";
 import { column, options, typed } from "../tabled.ts";
 import { BOATUS, PUMP_CAUTIONS } from "./cautions.ts";
+import { laidPumps } from "./laid.ts";
 import { PUMP_MODELS, WORDS } from "./models.ts";
+import { PUMP_SPANS } from "./spans.ts";
 
 const SIZES = pumps.pumps;
 const AFFINITY = "affinity laws (from memory), solved for the speed at which its curve meets hose and lift";
@@ -138,7 +141,7 @@ const LABEL: readonly Row[] = [
   link(
     "powered_by",
     "Runs on",
-    ["battery", "panel"],
+    "gives_power",
     "runs on nothing yet",
     "The battery it is clipped to, or a panel alone.",
   ),
@@ -267,11 +270,17 @@ const RESULTS: readonly Row[] = [
   ...COSTS,
 ];
 
-export const pump: CardKind = {
+export const pump: Kind = {
   kind: "pump",
   label: "Pump",
   purpose: "A small submersible pump: what it can do, and what it runs on.",
+  group: "Power",
+  icon: { ink: "M6 20V10h10v10zM4 20h14M9 10V4h9", tone: "M11 13v4M9 15h4", color: "power" },
+  uses: ["lifts_water"],
+  joins: { powered_by: "newest" },
   glance: ["flow_at_no_head", "running_current"],
+  spans: PUMP_SPANS,
+  laid: laidPumps,
   rows: [...LABEL, ...RESULTS],
   models: PUMP_MODELS,
   cautions: PUMP_CAUTIONS,

@@ -1,7 +1,8 @@
 // A roof: what each rain brings, and whether its downspouts can carry a storm.
 
 import roofs from "../../../shared/roofs.json";
-import type { CardKind, Row, Typed } from "../../graph/types.ts";
+import type { Row, Typed } from "../../graph/types.ts";
+import type { Kind } from "../kind.ts";
 import {
   COSTS,
   choice,
@@ -17,7 +18,9 @@ import {
 } from "../rows.ts";
 import { ROOF_CAUTIONS } from "./cautions.ts";
 import { DIP_ROWS, dipping, learning } from "./dip.ts";
+import { laidRoofs } from "./laid.ts";
 import { sieving, winter, yearly } from "./models.ts";
+import { ROOF_SPANS } from "./spans.ts";
 
 const MATERIALS = Object.fromEntries(roofs.materials.map((material) => [material.word, material.label]));
 
@@ -84,7 +87,7 @@ const SURFACE: readonly Row[] = [
 ];
 
 const CONNECTION: readonly Row[] = [
-  link("drains_to", "Drains to", ["tank"], "drains to no tank", "The tank its downspout leads to."),
+  link("drains_to", "Drains to", "holds_water", "drains to no tank", "The tank its downspout leads to."),
   date(
     "catch_from",
     "Connected from",
@@ -228,11 +231,25 @@ const STORM: readonly Row[] = [
   ),
 ];
 
-export const roof: CardKind = {
+export const roof: Kind = {
   kind: "roof",
   label: "Roof",
   purpose: "Catches rain and sends it to a tank.",
+  group: "Roofs",
+  icon: { ink: "M3 11 20 5M6 10v10M17 6.5V20", tone: "M20 5v7", color: "water" },
+  uses: ["carries_dirt"],
+  joins: { drains_to: "newest" },
+  firstNumbers: [{ row: "footprint" }],
+  local: ["footprint", "length", "width"],
+  handSettings: ["drains_to", "first_flush_volume", "standpipe_length", "catch_from", "catch_until"],
+  laid: laidRoofs,
+  drawn: {
+    as: "roof",
+    beside: [{ row: "mean_yearly_catch", tint: "water", text: "{} a year" }],
+    spoken: "{title} drains to {drains_to|no tank}",
+  },
   glance: ["mean_yearly_catch", "driest_year_catch"],
+  spans: ROOF_SPANS,
   rows: [...SURFACE, ...CONNECTION, ...CATCH, ...STORM, ...COSTS],
   models: [sieving, dipping, learning, yearly, winter],
   cautions: ROOF_CAUTIONS,

@@ -2,10 +2,11 @@
 
 import { outcomes } from "../../graph/outcomes.ts";
 import { readyList, wordOf } from "../../graph/readers.ts";
-import type { CardKind, Model, ModelInput, Outputs } from "../../graph/types.ts";
+import type { Model, ModelInput, Outputs } from "../../graph/types.ts";
 import type { SeasonInput } from "../../season/input.ts";
 import { runSeason } from "../../season/run.ts";
 import { HANDS_ROWS, hands } from "../bed/hands.ts";
+import type { Kind } from "../kind.ts";
 import {
   REFILLS_ROWS,
   refills,
@@ -20,12 +21,15 @@ import { overflows } from "../tank/overflows.ts";
 import { SERVES_ROWS, serves } from "../tank/peak-draw.ts";
 import { feeds, joints } from "../tee/joints.ts";
 import { PLAN_ROWS, seasonInput } from "./input.ts";
+import { linking } from "./network.ts";
 import { seasonOutputs } from "./outputs.ts";
 import { unmetered } from "./power.ts";
 import { SEASON_ROWS } from "./rows.ts";
+import { SEASON_SPANS } from "./spans.ts";
 import { calendar, today, week } from "./week.ts";
 
 const PLAN_TAKES = [
+  "network",
   "hold_days",
   "site.season_start",
   "site.season_end",
@@ -77,14 +81,18 @@ function leftOutOf(input: ModelInput): Outputs {
   return outcomes({ left_out: all.length, left_out_list: all });
 }
 
-export const season: CardKind = {
+export const season: Kind = {
   kind: "season",
   label: "The season",
   purpose: "Every day of the record run through all of it together.",
+  group: "The season and the money",
+  icon: { ink: "M4 6h16v14H4zM4 10h16M8 3v4M16 3v4" },
   glance: ["days_of_autonomy", "share_met"],
   single: true,
+  spans: SEASON_SPANS,
   rows: SEASON_ROWS,
   models: [
+    linking,
     planning,
     run,
     today,

@@ -10,6 +10,9 @@ import {
   wordOf,
 } from "../../graph/readers.ts";
 import type { CardView, ModelInput } from "../../graph/types.ts";
+import { waterersOf } from "../../network/beds.ts";
+import { goesTo, leaningOn } from "../../network/gone.ts";
+import { whyStopped, withStopped } from "../../network/network.ts";
 import type { Vessel } from "../../physics/vessel.ts";
 import type {
   BedPart,
@@ -25,6 +28,7 @@ import type {
 } from "../../season/input.ts";
 import { BED_ROWS } from "../bed/rows.ts";
 import { bedPart } from "../bed/season-part.ts";
+import { networkIn } from "./network.ts";
 import { batteryPart, deliveryPart, POWER_NEEDED, POWER_ROWS } from "./power.ts";
 
 /** Rows of every kind that the plan is put together from. */
@@ -181,41 +185,31 @@ const carryPart: Maker<CarryPart> = (id, results) => ({
   canMass: readyNumber(results, "can_weight"),
 });
 
-/** Parts that lean on a part that is not there go too, until nothing changes. */
+/** Parts that lean on a part that is not there go too; what is left is tied to nothing that is gone. */
 function withoutDangling(plan: SeasonInput, titleOf: (id: string) => string): SeasonInput {
-  const leftOut = [...plan.leftOut];
-  const here = new Set([...plan.tanks, ...plan.tees].map((part) => part.id));
-  const keep = <Part extends { readonly id: string }>(
-    parts: readonly Part[],
-    leansOn: (part: Part) => string | null,
-  ): Part[] =>
-    parts.filter((part) => {
-      const missing = leansOn(part);
-      if (missing) {
-        const cause = leftOut.find((other) => other.id === missing)?.cause;
-        const reason = `${titleOf(missing)} is left out`;
-        leftOut.push({ id: part.id, reason, ...(cause === undefined ? {} : { cause }) });
-      }
-      return !missing;
-    });
-  const gone = (id: string | null): string | null => (id !== null && !here.has(id) ? id : null);
-  const lines = keep(plan.lines, (part) => gone(part.from) ?? gone(part.to));
-  const draws = keep(plan.draws, (part) => gone(part.from));
-  const deliveries = keep(plan.deliveries, (part) => gone(part.from));
-  const carries = keep(plan.carries, (part) => gone(part.from));
-  const batteries = new Set(plan.batteries.map((part) => part.id));
-  const powered = keep(deliveries, (part) =>
-    part.battery !== null && !batteries.has(part.battery) ? part.battery : null,
-  );
-  const waterers = new Set([...powered, ...carries].map((part) => part.id));
-  const roofs = plan.roofs.map((part) => (gone(part.drainsTo) ? { ...part, drainsTo: null } : part));
-  const tanks = plan.tanks.map((part) => (gone(part.overflowsTo) ? { ...part, overflowsTo: null } : part));
-  const beds = keep(plan.beds, (part) =>
-    part.wateredBy.length > 0 && !part.wateredBy.some((id) => waterers.has(id))
-      ? (part.wateredBy[0] ?? null)
-      : null,
-  ).map((part) => ({ ...part, wateredBy: part.wateredBy.filter((id) => waterers.has(id)) }));
-  return { ...plan, roofs, tanks, lines, draws, deliveries: powered, carries, beds, leftOut };
+  const known = new Map(plan.leftOut.map((part) => [part.id, part]));
+  const unlimited = plan.deliveries.filter(({ battery }) => battery === null).map(({ id }) => id);
+  for (const { id, on } of leaningOn(plan.network, new Set(known.keys()), new Set(unlimited))) {
+    const cause = known.get(on)?.cause;
+    const reason = `${titleOf(on)} is left out`;
+    known.set(id, { id, reason, ...(cause === undefined ? {} : { cause }) });
+  }
+  const reasons = new Map([...known.values()].map(({ id, reason }) => [id, reason]));
+  const network = withStopped(plan.network, reasons);
+  const here = <Part extends { readonly id: string }>(parts: readonly Part[]): Part[] =>
+    parts.filter(({ id }) => !known.has(id));
+  return {
+    ...plan,
+    roofs: plan.roofs.map((part) => ({ ...part, drainsTo: goesTo(network, "catches", part.id) })),
+    tanks: plan.tanks.map((part) => ({ ...part, overflowsTo: goesTo(network, "spills", part.id) })),
+    lines: here(plan.lines).map((part) => ({ ...part, blocked: whyStopped(network, part.id) })),
+    draws: here(plan.draws),
+    deliveries: here(plan.deliveries),
+    carries: here(plan.carries),
+    beds: here(plan.beds).map((part) => ({ ...part, wateredBy: waterersOf(network, part.id) })),
+    network,
+    leftOut: [...known.values()],
+  };
 }
 
 /** The plan of the season from everything that the season card surveys and takes. */
@@ -245,6 +239,7 @@ export function seasonInput(input: ModelInput): SeasonInput {
     carries: partsOf(input, "carry", leftOut, carryPart),
     batteries: partsOf(input, "battery", leftOut, batteryPart(input)),
     beds,
+    network: networkIn(input),
     leftOut,
   };
   const titles = new Map(

@@ -30,6 +30,9 @@ export const SEASON_ROWS: readonly Row[] = [
     { max: 365 },
   ),
   ...WEEK_ROWS,
+  output("network", "Network", "linking", "series", "How all parts hang together.", DEFINITION, {
+    hidden: true,
+  }),
   output("plan", "Plan", "planning", "series", "What one run needs to know.", DEFINITION, { hidden: true }),
   output("left_out_of_plan", "Left out before the run", "planning", "series", "Parts.", DEFINITION, {
     hidden: true,

@@ -1,14 +1,20 @@
 // Where the garden lies, when its season runs, and how the day's watering is bounded.
 
-import type { CardKind } from "../../graph/types.ts";
+import type { Kind } from "../kind.ts";
 import { choice, date, formula, given } from "../rows.ts";
+import { SITE_SPANS } from "./spans.ts";
 
-export const site: CardKind = {
+export const site: Kind = {
   kind: "site",
   label: "The place",
   purpose: "Where the garden lies, when it grows, and when it is watered.",
+  group: "Sky and place",
+  icon: { ink: "M3 20h18M6 20l5-9 4 5 2-3 3 7" },
+  firstNumbers: [{ row: "latitude" }],
+  local: ["latitude", "elevation"],
   glance: ["season_start", "season_end"],
   single: true,
+  spans: SITE_SPANS,
   rows: [
     {
       row: "date",

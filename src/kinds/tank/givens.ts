@@ -105,7 +105,7 @@ export const TANK_GIVENS: readonly Row[] = [
   link(
     "overflows_to",
     "Overflows to",
-    ["tank"],
+    "holds_water",
     "overflows to the ground",
     "Another tank that takes what this one cannot.",
   ),

@@ -1,19 +1,30 @@
 // A tank, or several alike joined at the base: what it holds, what of it can be reached, how long it lasts, what it weighs.
 
-import type { CardKind } from "../../graph/types.ts";
+import type { Kind } from "../kind.ts";
 import { COSTS } from "../rows.ts";
 import { TANK_CAUTIONS } from "./cautions.ts";
 import { TANK_GIVENS } from "./givens.ts";
+import { laidTanks } from "./laid.ts";
 import { contents, dimensions, dip, reach } from "./models.ts";
 import { TANK_RESULTS } from "./results.ts";
+import { TANK_SPANS } from "./spans.ts";
 
-export const tank: CardKind = {
+export const tank: Kind = {
   kind: "tank",
   label: "Tank",
   purpose: "Holds water, from a big tank by the roof to an open tub at the beds.",
+  group: "Tanks",
+  icon: { ink: "M5 4v16h14V4", tone: "M5 10h14", color: "water" },
+  uses: ["holds_water", "ends_a_line"],
+  firstNumbers: [{ row: "capacity" }, { row: "ground_height" }],
+  local: ["ground_height", "stand_height", "level_today"],
+  handSettings: ["stand_height", "outlet_height", "overflows_to"],
+  laid: laidTanks,
+  drawn: { as: "tank", heights: ["stand_height", "ground_height"] },
   glance: ["reachable", "days_of_autonomy"],
   sizes: { ask: "Would a bigger tank help?", where: "peak_day_draw" },
   vessel: "vessel",
+  spans: TANK_SPANS,
   rows: [...TANK_GIVENS, ...TANK_RESULTS, ...COSTS],
   models: [dimensions, contents, reach, dip],
   cautions: TANK_CAUTIONS,

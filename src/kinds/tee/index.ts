@@ -1,12 +1,19 @@
 // A joint where lines meet without storage.
 
-import type { CardKind } from "../../graph/types.ts";
+import type { Kind } from "../kind.ts";
 import { COSTS, DEFINITION, given, output } from "../rows.ts";
+import { TEE_SPANS } from "./spans.ts";
 
-export const tee: CardKind = {
+export const tee: Kind = {
   kind: "tee",
   label: "Tee",
   purpose: "Where one line parts in two; the lines name it as their end.",
+  group: "Ways for the water",
+  icon: { ink: "M3 8h18M12 8v12", tone: "M9 8a3 3 0 0 0 6 0", color: "water" },
+  uses: ["ends_a_line"],
+  local: ["height"],
+  drawn: { as: "tee", heights: ["height"] },
+  spans: TEE_SPANS,
   rows: [
     given("height", "Height", "height", [0, "ft"], "Of the joint, above the worksheet's zero.", {
       min: -1000,

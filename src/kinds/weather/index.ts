@@ -1,6 +1,6 @@
 // The sky: a daily record of one's own, or one made up from monthly figures; and how fast it dries things.
 
-import type { CardKind } from "../../graph/types.ts";
+import type { Kind } from "../kind.ts";
 import { choice, given, months, output, RECORD, text } from "../rows.ts";
 import {
   chooseRecord,
@@ -14,16 +14,26 @@ import {
 } from "./models.ts";
 import { monthlySky } from "./monthly-sky.ts";
 import { PAN_ROWS } from "./pan.ts";
+import { WEATHER_SPANS } from "./spans.ts";
 
 const SUNSHINE = "FAO Irrigation and Drainage Paper 56, Eq. 50; wet days darker than dry ones, from memory";
 
-export const weather: CardKind = {
+export const weather: Kind = {
   kind: "weather",
   label: "The sky",
   purpose: "The rain record everything runs on, and how fast things dry.",
+  group: "Sky and place",
+  icon: {
+    ink: "M7 13a4 4 0 0 1 .6-8 5 5 0 0 1 9.3 1.4A3.4 3.4 0 0 1 17 13z",
+    tone: "M8 16l-1 4M12 16l-1 4M16 16l-1 4",
+    color: "water",
+  },
+  firstNumbers: [{ row: "normal_rain", unlessGiven: "record", last: true }],
+  local: ["record", "normal_rain", "normal_wet_days", "normal_highs", "normal_lows", "monthly_eto"],
   glance: ["mean_yearly_rain", "longest_dry_run"],
   single: true,
   record: "record",
+  spans: WEATHER_SPANS,
   rows: [
     text(
       "record",

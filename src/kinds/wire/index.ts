@@ -1,7 +1,8 @@
 // The wire from a source to its pump, both ways, with the fuse that is fitted in it.
 
 import gauges from "../../../shared/wire-gauges.json";
-import type { CardKind, Row } from "../../graph/types.ts";
+import type { Row } from "../../graph/types.ts";
+import type { Kind } from "../kind.ts";
 import { COSTS, choice, DEFINITION, formula, given, link, output, PRACTICE } from "../rows.ts";
 import { typed } from "../tabled.ts";
 import { BREAKING, CFR_FUSE, CFR_WIRE, WIRE_CAUTIONS } from "./cautions.ts";
@@ -13,6 +14,7 @@ import {
   POST_OPTIONS,
   WIRE_MODELS,
 } from "./models.ts";
+import { WIRE_SPANS } from "./spans.ts";
 
 const RESISTANCE =
   "NEC chapter 9 table 8 for AWG, IEC 60228 for mm², both read in copies; copper 0.00393 a kelvin";
@@ -23,7 +25,7 @@ const flag = (name: string): Row =>
   });
 
 const ROWS: readonly Row[] = [
-  link("feeds", "Feeds", ["pump"], "feeds no pump", "The pump at its end."),
+  link("feeds", "Feeds", "lifts_water", "feeds no pump", "The pump at its end."),
   choice(
     "gauge",
     "Size",
@@ -267,11 +269,15 @@ const ROWS: readonly Row[] = [
   ...COSTS,
 ];
 
-export const wire: CardKind = {
+export const wire: Kind = {
   kind: "wire",
   label: "Wire and fuse",
   purpose: "The pair of wires from a battery to a pump, and the fuse in them.",
+  group: "Power",
+  icon: { ink: "M3 6h3c6 0 4 10 10 10h5M3 10c6 0 4 10 10 10h8", tone: "M14 4h6v4h-6z", color: "power" },
+  joins: { feeds: "newest" },
   glance: ["drop_share", "fuse_state"],
+  spans: WIRE_SPANS,
   rows: ROWS,
   models: WIRE_MODELS,
   cautions: WIRE_CAUTIONS,

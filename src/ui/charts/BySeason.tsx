@@ -9,6 +9,7 @@ import type { CalendarDay, CalendarOfBed } from "../../kinds/season/week.ts";
 import { monthSheet, type SheetCell } from "../../scene/year-curve.ts";
 import type { MeasureName } from "../../units/measures.ts";
 import { showQuantity } from "../../units/show.ts";
+import { useGiven } from "../rows/given-of.ts";
 import { useSheet } from "../sheet.ts";
 
 const FIGURES = 2;
@@ -133,22 +134,9 @@ function Days(props: { readonly calendar: CalendarOfBed }) {
   );
 }
 
-function useLook() {
-  const sheet = useSheet();
-  const season = () => sheet.worksheet().cards.find(({ id }) => id === "season");
-  const row = () => sheet.kinds["season"]?.rows.find(({ name }) => name === "look_at_year");
-  const look = (year: number | null) => {
-    const [card, given] = [season(), row()];
-    if (card && given) sheet.edit.given(card, given, year === null ? null : { value: year, unit: "" });
-    sheet.edit.settle();
-  };
-  const looking = () => season()?.givens["look_at_year"]?.value ?? null;
-  return { look, looking };
-}
-
 function Table(props: { readonly years: readonly BedYear[] }) {
   const show = useShow();
-  const { look, looking } = useLook();
+  const { put: look, value: looking } = useGiven("season.look_at_year");
   const loss = ({ loss: lost, crop }: BedYear) =>
     lost === null ? "not published" : `${show(lost, "share")}${crop ? ` (${crop})` : ""}`;
   return (

@@ -1,8 +1,9 @@
 // The lie of the land: the place drawn from the side, heights to scale, each part leading to its card.
 
 import { createMemo, For, Index, Show } from "solid-js";
+import { isReady } from "../../graph/readers.ts";
 import { gradeLine, waterShapes, waterWords } from "../../scene/day-water.ts";
-import { hitPath, PAINTED, type PartKind } from "../../scene/layout.ts";
+import { hitPath, PAINTED } from "../../scene/layout.ts";
 import type { PlacedWords } from "../../scene/place.ts";
 import { fitted, textWidth } from "../../scene/text-block.ts";
 import { useSheet } from "../sheet.ts";
@@ -171,8 +172,8 @@ function Paper(props: { readonly scene: SceneModel; readonly mover: TankMover })
     const next = layout().parts.map((part) => part.id);
     return before && next.join() === before.join() ? before : next;
   });
-  const kinds = createMemo(() => new Map<string, PartKind>(layout().parts.map(({ id, kind }) => [id, kind])));
-  const painted = () => PAINTED.flatMap((kind) => ids().filter((id) => kinds().get(id) === kind));
+  const shapes = createMemo(() => new Map(layout().parts.map(({ id, shape }) => [id, shape])));
+  const painted = () => PAINTED.flatMap((shape) => ids().filter((id) => shapes().get(id) === shape));
   const names = createMemo(() => new Map(props.scene.spoken().map(({ id, text }) => [id, text])));
   return (
     // biome-ignore lint/a11y/noSvgWithoutTitle: the section names it, and a title would pop up over every part
@@ -228,9 +229,7 @@ export function Drawing() {
   const sheet = useSheet();
   const { width, watch } = createElementWidth(WIDTH);
   const dipped = createMemo(() =>
-    sheet
-      .worksheet()
-      .cards.some(({ id, kind }) => kind === "tank" && sheet.result(`${id}.level_today`)?.state === "ready"),
+    sheet.worksheet().cards.some(({ id }) => isReady(sheet.result(`${id}.level_today`))),
   );
   const player = createDayPlayer(sheet, dipped);
   const model = createScene(sheet, player.day, width);

@@ -34,6 +34,7 @@ function seriesOf(sheet: Sheet, id: string): Float64Array | null {
 export function createScene(sheet: Sheet, day: Accessor<number | null>, width: Accessor<number>): SceneModel {
   const [scale, setScale] = createSignal<number | null>(null);
   const asked = createMemo<SceneInput>(() => ({
+    kinds: sheet.kinds,
     cards: sheet.worksheet().cards,
     result: sheet.result,
     shown: sheet.shown,

@@ -27,8 +27,7 @@ export type TankMover = {
 function reachOf(sheet: Sheet, id: string): Movable | null {
   const card = sheet.worksheet().cards.find((candidate) => candidate.id === id);
   const kind = card && sheet.kinds[card.kind];
-  if (!card || !kind || !["tank", "tee"].includes(card.kind)) return null;
-  return movable(card, kind.rows, sheet.result, sheet.unitOf);
+  return card && kind ? movable(card, kind, sheet.result, sheet.unitOf) : null;
 }
 
 /** Moves tanks of a scene. */

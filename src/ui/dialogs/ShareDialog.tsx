@@ -1,6 +1,7 @@
 // Handing the worksheet on: as a link, a picture code, a file, by the device's own way; and tables and charts to keep.
 
 import { createResource, createSignal, For, Show } from "solid-js";
+import { bare } from "../../document/title-apart.ts";
 import { useSheet } from "../sheet.ts";
 import type { ShareMade, TableName } from "./keeping.ts";
 import { PictureCode } from "./PictureCode.tsx";
@@ -142,7 +143,8 @@ export function ShareTool() {
           <input
             class="text"
             aria-label="Made by"
-            value={sheet.worksheet().made_by}
+            dir="auto"
+            value={bare(sheet.worksheet().made_by)}
             onChange={(event) => sheet.edit.page({ made_by: event.currentTarget.value })}
           />
         </label>

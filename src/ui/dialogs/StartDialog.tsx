@@ -1,6 +1,7 @@
 // Which worksheet to work on: those kept here, the starters, an empty one, or one from a file.
 
 import { createSignal, For, Show } from "solid-js";
+import { bare } from "../../document/title-apart.ts";
 import { type SavedSheet, useSheet } from "../sheet.ts";
 
 type Act = (doing: () => void) => () => void;
@@ -11,7 +12,7 @@ function Kept(props: { readonly saved: SavedSheet; readonly act: Act }) {
   const name = (event: { readonly currentTarget: HTMLInputElement }) => {
     setNaming(false);
     const title = event.currentTarget.value.trim();
-    if (title && title !== props.saved.title) sheet.keep.renameSheet(props.saved.id, title);
+    if (title && title !== bare(props.saved.title)) sheet.keep.renameSheet(props.saved.id, title);
   };
   return (
     <li>
@@ -25,7 +26,8 @@ function Kept(props: { readonly saved: SavedSheet; readonly act: Act }) {
       >
         <input
           aria-label={`New name of ${props.saved.title}`}
-          value={props.saved.title}
+          dir="auto"
+          value={bare(props.saved.title)}
           ref={(field) => queueMicrotask(() => field.select())}
           onBlur={name}
           onKeyDown={(event) => event.key === "Enter" && event.currentTarget.blur()}

@@ -1,6 +1,7 @@
 // One card, whatever its kind: its name, its given numbers, its results, and the rest behind "more".
 
 import { createMemo, For, Show } from "solid-js";
+import { bare } from "../../document/title-apart.ts";
 import type { Card } from "../../document/worksheet.ts";
 import type { Row } from "../../graph/types.ts";
 import { BySeason } from "../charts/BySeason.tsx";
@@ -56,7 +57,8 @@ function Head(props: { readonly card: Card }) {
       <input
         class="name"
         aria-label={`Name of this ${kind()?.label ?? "card"}`}
-        value={props.card.title}
+        dir="auto"
+        value={bare(props.card.title)}
         onChange={(event) => sheet.edit.renameCard(props.card, event.currentTarget.value)}
       />
       <span class="kind">{kind()?.label ?? props.card.kind}</span>

@@ -1,8 +1,10 @@
 // The whole page: header, answers, what is wrong, the chart, the cards.
 
 import { For, Show } from "solid-js";
+import { bare } from "../../document/title-apart.ts";
 import type { Card } from "../../document/worksheet.ts";
 import type { Problem } from "../../graph/types.ts";
+import { groupsOf, isBare, offered } from "../../kinds/kind.ts";
 import { Drawing } from "../charts/Drawing.tsx";
 import { StoredWater } from "../charts/StoredChart.tsx";
 import { LayOut } from "../dialogs/LayOut.tsx";
@@ -11,7 +13,6 @@ import { StartDialog } from "../dialogs/StartDialog.tsx";
 import { useSheet } from "../sheet.ts";
 import { Answers } from "./Answers.tsx";
 import { CardView } from "./CardView.tsx";
-import { GROUPS, type Group } from "./groups.ts";
 import { KeepingBar } from "./KeepingBar.tsx";
 import { NextNumber } from "./NextNumber.tsx";
 import { PrintedPage } from "./PrintedPage.tsx";
@@ -72,7 +73,8 @@ function Header() {
       <input
         class="title"
         aria-label="Name of this worksheet"
-        value={sheet.worksheet().title}
+        dir="auto"
+        value={bare(sheet.worksheet().title)}
         onChange={(event) => sheet.edit.page({ title: event.currentTarget.value })}
       />
       <span class="saved" role="status">
@@ -154,18 +156,11 @@ function Cards(props: { readonly cards: readonly Card[] }) {
   );
 }
 
-function GroupView(props: { readonly group: Group }) {
+function GroupView(props: { readonly group: ReturnType<typeof groupsOf>[number] }) {
   const sheet = useSheet();
   const cards = () =>
-    sheet
-      .worksheet()
-      .cards.filter((card) => props.group.kinds.includes(card.kind))
-      .sort((a, b) => props.group.kinds.indexOf(a.kind) - props.group.kinds.indexOf(b.kind));
-  // A card that exists once is offered only where it is missing.
-  const kinds = () =>
-    props.group.kinds
-      .flatMap((kind) => sheet.kinds[kind] ?? [])
-      .filter((kind) => !kind.single || !sheet.worksheet().cards.some((card) => card.id === kind.kind));
+    props.group.kinds.flatMap(({ kind }) => sheet.worksheet().cards.filter((card) => card.kind === kind));
+  const kinds = () => offered(props.group.kinds, sheet.worksheet().cards);
   return (
     <Show when={cards().length > 0 || kinds().length > 0}>
       <section class="width group" aria-label={props.group.title}>
@@ -189,9 +184,7 @@ function GroupView(props: { readonly group: Group }) {
 
 function Unknown() {
   const sheet = useSheet();
-  const known = GROUPS.flatMap((group) => group.kinds);
-  const cards = () =>
-    sheet.worksheet().cards.filter((card) => !known.includes(card.kind) || !sheet.kinds[card.kind]);
+  const cards = () => sheet.worksheet().cards.filter((card) => !sheet.kinds[card.kind]);
   return (
     <Show when={cards().length > 0}>
       <section class="width group" aria-label="Cards this version does not know">
@@ -216,13 +209,13 @@ export function Page() {
         <KeepingBar />
         <Answers />
         <Problems />
-        <Show when={sheet.worksheet().cards.every((card) => sheet.kinds[card.kind]?.single)}>
+        <Show when={isBare(sheet.kinds, sheet.worksheet().cards)}>
           <LayOut />
         </Show>
         <Drawing />
         <StoredWater />
         <div id="cards">
-          <For each={GROUPS}>{(group) => <GroupView group={group} />}</For>
+          <For each={groupsOf(sheet.kinds)}>{(group) => <GroupView group={group} />}</For>
           <Unknown />
         </div>
         <PrintedPage />

@@ -1,35 +1,33 @@
 // What only paper shows: the shopping list with its total, what to set and do by hand, and the cautions.
 
-import { createMemo, For, Show } from "solid-js";
-import type { Card } from "../../document/worksheet.ts";
-import { handSettings, WATERING } from "../../kinds/hand-settings.ts";
+import { createMemo, For, Index, Show } from "solid-js";
 import { type Sheet, useSheet } from "../sheet.ts";
+import { type Printing, settings, shopping, waterings } from "./printed.ts";
 import { type SaidOnce, saidOnce } from "./printed-cautions.ts";
 
 const WEIGHTS = ["harm", "trouble", "note"] as const;
 
-function isReady(sheet: Sheet, id: string): boolean {
-  return sheet.result(id)?.state === "ready" && sheet.shown(id) !== "";
-}
+/** The open worksheet as the printed page asks it. */
+const asking = (sheet: Sheet): Printing => ({ ...sheet, cards: sheet.worksheet().cards });
 
 function Shopping() {
   const sheet = useSheet();
-  const priced = () => sheet.worksheet().cards.filter((card) => isReady(sheet, `${card.id}.price`));
+  const priced = createMemo(() => shopping(asking(sheet)));
   return (
     <Show when={priced().length > 0}>
       <section>
         <h2>To buy</h2>
         <table class="prices">
           <tbody>
-            <For each={priced()}>
-              {(card) => (
+            <Index each={priced()}>
+              {(part) => (
                 <tr>
-                  <th scope="row">{card.title}</th>
-                  <td>{sheet.kinds[card.kind]?.label ?? card.kind}</td>
-                  <td>{sheet.shown(`${card.id}.price`)}</td>
+                  <th scope="row">{part().title}</th>
+                  <td>{part().kind}</td>
+                  <td>{part().price}</td>
                 </tr>
               )}
-            </For>
+            </Index>
           </tbody>
           <tfoot>
             <tr>
@@ -46,26 +44,19 @@ function Shopping() {
 
 function Settings() {
   const sheet = useSheet();
-  const ids = (card: Card) =>
-    handSettings(card.kind)
-      .map((name) => `${card.id}.${name}`)
-      .filter((id) => isReady(sheet, id));
-  const cards = () => sheet.worksheet().cards.filter((card) => ids(card).length > 0);
+  const cards = createMemo(() => settings(asking(sheet)));
   return (
     <Show when={cards().length > 0}>
       <section>
         <h2>To set and to do by hand</h2>
         <ul>
-          <For each={cards()}>
+          <Index each={cards()}>
             {(card) => (
               <li>
-                <b>{card.title}</b>:{" "}
-                {ids(card)
-                  .map((id) => `${sheet.label(id)} ${sheet.shown(id)}`)
-                  .join("; ")}
+                <b>{card().title}</b>: {card().settings}
               </li>
             )}
-          </For>
+          </Index>
         </ul>
       </section>
     </Show>
@@ -74,22 +65,20 @@ function Settings() {
 
 function Waterings() {
   const sheet = useSheet();
-  const given = (id: string) => (isReady(sheet, id) ? sheet.shown(id) : "");
-  const beds = () => sheet.worksheet().cards.filter((card) => isReady(sheet, `${card.id}.${WATERING.every}`));
+  const beds = createMemo(() => waterings(asking(sheet)));
   return (
     <Show when={beds().length > 0}>
       <section>
         <h2>Each bed, when it is driest</h2>
         <table>
           <tbody>
-            <For each={beds()}>
+            <Index each={beds()}>
               {(bed) => (
                 <tr>
-                  <th scope="row">{bed.title}</th>
+                  <th scope="row">{bed().title}</th>
                   <td>
-                    {given(`${bed.id}.${WATERING.volume}`)} every {given(`${bed.id}.${WATERING.every}`)}, by{" "}
-                    {given(`${bed.id}.${WATERING.by}`) || "nobody yet"}
-                    <Show when={given(`${bed.id}.${WATERING.days}`)}>
+                    {bed().volume} every {bed().every}, by {bed().by || "nobody yet"}
+                    <Show when={bed().days}>
                       {(days) => (
                         <>
                           ; in the week from {sheet.shown("site.today")} on {days()}
@@ -99,7 +88,7 @@ function Waterings() {
                   </td>
                 </tr>
               )}
-            </For>
+            </Index>
           </tbody>
         </table>
       </section>

@@ -7,6 +7,7 @@ import { boundWords } from "../../kinds/bound-words.ts";
 import type { WeekOfBed, WeekSpan } from "../../kinds/season/week.ts";
 import type { MeasureName } from "../../units/measures.ts";
 import { showQuantity } from "../../units/show.ts";
+import { useGiven } from "../rows/given-of.ts";
 import { useSheet } from "../sheet.ts";
 import { dateWords, listed, perhapsListed } from "../words.ts";
 
@@ -115,21 +116,15 @@ function useWeekBeds() {
 
 function Today() {
   const sheet = useSheet();
-  const site = () => sheet.worksheet().cards.find(({ id }) => id === "site");
-  const row = () => sheet.kinds["site"]?.rows.find(({ name }) => name === "today");
-  const put = (value: string) => {
-    const [card, given] = [site(), row()];
-    if (card && given) sheet.edit.given(card, given, value ? { value, unit: "" } : null);
-    sheet.edit.settle();
-  };
+  const today = useGiven("site.today");
   return (
     <p class="today">
       <label>
         From{" "}
         <input
           type="date"
-          value={String(site()?.givens["today"]?.value ?? "")}
-          onChange={(event) => put(event.currentTarget.value)}
+          value={String(today.value() ?? "")}
+          onChange={(event) => today.put(event.currentTarget.value || null)}
         />
       </label>
       <button type="button" class="small" onClick={() => sheet.edit.today()}>

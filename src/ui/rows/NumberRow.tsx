@@ -1,6 +1,6 @@
 // A given number, edited where it stands: type any unit or simple sums, arrow keys, or the slider that comes with focus.
 
-import { createSignal, For, Show } from "solid-js";
+import { createEffect, createSignal, For, on, Show } from "solid-js";
 import type { Card, Entry, Origin } from "../../document/worksheet.ts";
 import type { NumberGiven } from "../../graph/types.ts";
 import { type Sheet, useSheet } from "../sheet.ts";
@@ -52,6 +52,19 @@ function createField(sheet: Sheet, props: Props) {
       true,
     );
   };
+  // Undo, or another tab, put something else there: what was typed before is not what stands there any more.
+  createEffect(
+    on(
+      entry,
+      (now, before) => {
+        const typed = text();
+        if (now === before || typed === null) return;
+        const read = readTyped(sheet, typed, props.row.measure, unit());
+        if (!read.ok || read.value !== now?.value || read.unit !== now.unit) setText(null);
+      },
+      { defer: true },
+    ),
+  );
   // Typing the usual value is saying it: from then on it is the grower's own.
   const isUsual = () => !entry() || entry()?.from === "default";
   const leave = () => {
@@ -123,6 +136,8 @@ function Tune(props: { readonly field: Field; readonly card: Card; readonly row:
             onInput={(event) =>
               props.field.put(slid(sheet, event.currentTarget.valueAsNumber, value()?.unit ?? ""))
             }
+            // Let go, it is entered: a text left in the field would come back at the next touch after an undo.
+            onChange={() => props.field.leave()}
           />
         )}
       </Show>

@@ -1,0 +1,157 @@
+// What a card kind is: one constant says everything of it that anybody asks. Whoever needs a list of kinds asks this.
+
+import type { CardKind, CardKinds, LinkGiven, NumberGiven, Row } from "../graph/types.ts";
+import type { LaidPart, LaidUnits, Wish } from "./lay-out.ts";
+
+/** The parts of the page, in the order in which water and power flow; within one, kinds stand as they are registered. */
+const GROUPS = [
+  "Sky and place",
+  "Roofs",
+  "Tanks",
+  "Ways for the water",
+  "Power",
+  "Beds",
+  "The season and the money",
+  "Lines of your own",
+] as const;
+
+/** What a card is good for to others: a link row wants one of these of the card at its end. */
+export type Use =
+  | "holds_water"
+  | "ends_a_line"
+  | "carries_dirt"
+  | "waters_beds"
+  | "lifts_water"
+  | "stores_power"
+  | "gives_power";
+
+/** A link row that says what the card at its end must be good for; its `kinds` are filled in with those that are. */
+export type WantingLink = LinkGiven & { readonly wants: Use };
+
+/** What flows: the color that stands for it. */
+export type Tint = "water" | "power" | "growth";
+
+/** Paths in a square of 24. */
+export type Icon = { readonly ink: string; readonly tone?: string; readonly color?: Tint };
+
+/** How a fresh card is joined to those that stand already; no card twice on one card. */
+export type Join = "newest" | "one_before";
+
+/** A row that only the grower can fill in, unless another row of the card answers already or is given. */
+export type FirstNumber = {
+  readonly row: string;
+  readonly unlessReady?: string;
+  readonly unlessGiven?: string;
+  /** Asked after everything else: one can live with what is made up. */
+  readonly last?: true;
+};
+
+/** A figure beside the drawing of a card: one quantity with its words, `{}` for the quantity. */
+export type Beside = {
+  readonly row: string;
+  readonly tint: Tint;
+  readonly text: string;
+  /** Only where this link leads somewhere; or only where it does not. */
+  readonly ifLinked?: string;
+  readonly unlessLinked?: string;
+};
+
+/** Shapes that the drawing knows; a `thing` is a small post in the yard, for whatever has no shape of its own. */
+export type Shape =
+  | "roof"
+  | "tank"
+  | "tee"
+  | "line"
+  | "delivery"
+  | "draw"
+  | "carry"
+  | "battery"
+  | "panel"
+  | "bed"
+  | "thing";
+
+export type Drawn = {
+  readonly as: Shape;
+  readonly beside?: readonly Beside[];
+  /**
+   * The drawing in words: `{title}`, and `{link|words}` for the title of the card at the end of a link, with the words
+   * where it leads nowhere. Left out: the title alone, or what its shape says of itself.
+   */
+  readonly spoken?: string;
+  /** Heights that a drag changes: the first that is above zero, else the last. */
+  readonly heights?: readonly string[];
+};
+
+/** Rows that say how much whoever is watered gets, how often, by what, and on which days of the coming week. */
+export type Watered = {
+  readonly volume: string;
+  readonly every: string;
+  readonly by: string;
+  readonly days: string;
+};
+
+/** The spans over which numbers are turned and tried, by row: what the trade has. */
+export type Spans = Readonly<Record<string, NonNullable<NumberGiven["usual"]>>>;
+
+export type Kind = CardKind & {
+  readonly group: (typeof GROUPS)[number];
+  readonly icon: Icon;
+  readonly spans?: Spans;
+  readonly uses?: readonly Use[];
+  /** What a fresh one is joined to, by link row. */
+  readonly joins?: Readonly<Record<string, Join>>;
+  readonly firstNumbers?: readonly FirstNumber[];
+  /** Rows that belong to one place: what somebody else's worksheet cannot know of yours. */
+  readonly local?: readonly string[];
+  /** Rows set or done by hand in the garden, in the order to print them. */
+  readonly handSettings?: readonly string[];
+  readonly watered?: Watered;
+  /** The cards of this kind in a place that is laid out from a few counts. */
+  readonly laid?: (wish: Wish, system: LaidUnits) => readonly LaidPart[];
+  readonly drawn?: Drawn;
+  /** What depends on which other kinds there are. */
+  readonly among?: (others: readonly Kind[]) => Pick<CardKind, "models">;
+};
+
+export type Kinds = Readonly<Record<string, Kind>>;
+
+/** Whether it may have a price: whether it has the row for one. */
+export const isPriced = (kind: CardKind): boolean =>
+  kind.rows.some((row) => row.row === "given" && row.stored === "card" && row.name === "price");
+
+/** Whether nothing stands on the sheet yet but what every worksheet has. */
+export const isBare = (kinds: CardKinds, cards: readonly { readonly kind: string }[]): boolean =>
+  cards.every((card) => kinds[card.kind]?.single);
+
+/** The page's parts, each with its kinds in order. */
+export function groupsOf(
+  kinds: Kinds,
+): readonly { readonly title: string; readonly kinds: readonly Kind[] }[] {
+  return GROUPS.map((title) => ({
+    title,
+    kinds: Object.values(kinds).filter((kind) => kind.group === title),
+  }));
+}
+
+/** The kinds of which a card may be added: one that exists once is offered only where it is missing. */
+export const offered = (kinds: readonly Kind[], cards: readonly { readonly id: string }[]): readonly Kind[] =>
+  kinds.filter(({ single, kind }) => !single || !cards.some(({ id }) => id === kind));
+
+const isWanting = (row: Row): row is WantingLink => row.row === "link" && "wants" in row;
+
+function withEnds(kind: Kind, all: readonly Kind[]): readonly Row[] {
+  const good = (use: Use) => all.filter(({ uses }) => uses?.includes(use)).map((other) => other.kind);
+  const filled = (row: Row): Row => {
+    const usual = row.row === "given" ? kind.spans?.[row.name] : undefined;
+    if (usual) return { ...row, usual } as Row;
+    return isWanting(row) ? { ...row, kinds: good(row.wants) } : row;
+  };
+  return kind.rows.map(filled);
+}
+
+/** The kinds by name, each knowing the others: where its links may lead, and what it sums up. */
+export function kindsFrom(all: readonly Kind[]): Kinds {
+  const known = all.map((kind) => [kind.kind, { ...kind, rows: withEnds(kind, all), ...kind.among?.(all) }]);
+  // Without what every object inherits, so that a card whose kind is called "constructor" is of no known kind.
+  return Object.assign(Object.create(null), Object.fromEntries(known));
+}

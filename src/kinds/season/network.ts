@@ -1,0 +1,92 @@
+// The network of the worksheet, put together once from the links of all cards, as each room says what they tie together.
+
+import { numberIn, readyList, readyWord, whyMissing } from "../../graph/readers.ts";
+import type { CardView, Model, ModelInput } from "../../graph/types.ts";
+import {
+  type Edge,
+  type LineHeights,
+  type Network,
+  type NetworkNode,
+  NO_NETWORK,
+  networkOf,
+  withDryJoints,
+} from "../../network/network.ts";
+import type { SeasonShare, Tie } from "../season-share.ts";
+import { SHARES } from "./shares.ts";
+
+const rowsOfTie = ({ from, to, passes }: Tie): readonly string[] => [
+  ...(from === "itself" ? [] : from),
+  ...(to === "itself" ? [] : to),
+  ...(passes ? [passes.blocked, passes.over, passes.brim] : []),
+];
+
+/** Link rows of every kind that ties anything together. */
+function linkRows(shares: Readonly<Record<string, SeasonShare>>): Record<string, readonly string[]> {
+  return Object.fromEntries(
+    Object.entries(shares).map(([kind, { ties = [] }]) => [kind, [...new Set(ties.flatMap(rowsOfTie))]]),
+  );
+}
+
+/** Ids at an end of a tie: none where nothing is linked; several where a list is. */
+function endsOf(card: CardView, end: Tie["from"]): readonly string[] {
+  if (end === "itself") return [card.id];
+  for (const row of end) {
+    const listed = readyList(card.results, row).map(String);
+    const word = readyWord(card.results, row);
+    if (listed.length > 0 || word !== "") return listed.length > 0 ? listed : [word];
+  }
+  return [];
+}
+
+function whyStopped({ results }: CardView, { passes }: Tie): string | null {
+  if (!passes) return null;
+  const blocked = readyWord(results, passes.blocked);
+  return blocked || (whyMissing(results, passes.over)?.reason ?? null);
+}
+
+function edgesOf(card: CardView, tie: Tie): readonly Edge[] {
+  const stopped = whyStopped(card, tie);
+  const ends = endsOf(card, tie.to);
+  // Only water from a line may run out over the ground.
+  const targets: readonly (string | null)[] = ends.length === 0 && tie.kind === "feeds" ? [null] : ends;
+  return endsOf(card, tie.from).flatMap((from) =>
+    targets.map((to) => ({ kind: tie.kind, by: card.id, from, to, stopped })),
+  );
+}
+
+function heightsOf(card: CardView, { passes }: Tie): readonly (readonly [string, LineHeights])[] {
+  const over = passes ? numberIn(card.results[passes.over]) : null;
+  return passes && over !== null
+    ? [[card.id, { over, brim: numberIn(card.results[passes.brim]) }] as const]
+    : [];
+}
+
+/** The network of all cards surveyed. */
+function networkFrom(cards: ModelInput["cards"], shares: Readonly<Record<string, SeasonShare>>): Network {
+  const nodes: NetworkNode[] = [];
+  const edges: Edge[] = [];
+  const heights: (readonly [string, LineHeights])[] = [];
+  for (const [kind, { role, ties = [] }] of Object.entries(shares)) {
+    for (const card of cards[kind] ?? []) {
+      if (role) nodes.push({ id: card.id, role });
+      edges.push(...ties.flatMap((tie) => edgesOf(card, tie)));
+      heights.push(...ties.flatMap((tie) => heightsOf(card, tie)));
+    }
+  }
+  return withDryJoints(networkOf(nodes, edges), new Map(heights));
+}
+
+export const linking: Model = {
+  name: "linking",
+  takes: [],
+  surveys: linkRows(SHARES),
+  tolerant: true,
+  outputs: ["network"],
+  run: (input) => ({ network: { value: networkFrom(input.cards, SHARES) } }),
+};
+
+/** The network among what a model takes. */
+export const networkIn = (input: ModelInput): Network =>
+  (input.values["season.network"] as Network | undefined) ??
+  (input.values["network"] as Network | undefined) ??
+  NO_NETWORK;

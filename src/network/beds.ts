@@ -1,0 +1,47 @@
+// Which bed is watered by what and from which tank, and which tanks stand behind it.
+
+import { edgesFrom, edgesTo, type Network, runs } from "./network.ts";
+import { fedBy } from "./water.ts";
+
+/** What waters a bed, in the order in which it is tried. */
+export const waterersOf = (network: Network, bed: string): readonly string[] =>
+  edgesTo(network, "waters", bed)
+    .filter(runs)
+    .map(({ from }) => from);
+
+/** Beds that a hose or can waters. */
+const bedsOf = (network: Network, waterer: string): readonly string[] =>
+  edgesFrom(network, "waters", waterer)
+    .filter(runs)
+    .flatMap(({ to }) => to ?? []);
+
+/** The tank that a hose, can or other draw takes from; null where it has none. */
+const tankOf = (network: Network, taker: string): string | null =>
+  edgesTo(network, "draws", taker).find(runs)?.from ?? null;
+
+/** Hoses, cans and other draws that take from a tank. */
+export const takersOf = (network: Network, tank: string): readonly string[] =>
+  edgesFrom(network, "draws", tank)
+    .filter(runs)
+    .flatMap(({ to }) => to ?? []);
+
+/** The tank that a bed is watered from before any other; null where it has none. */
+export function firstTankOf(network: Network, bed: string): string | null {
+  for (const waterer of waterersOf(network, bed)) {
+    const tank = tankOf(network, waterer);
+    if (tank !== null) return tank;
+  }
+  return null;
+}
+
+/** Beds watered straight from a tank, by any of their waterers, sorted by id. */
+export function bedsStraightFrom(network: Network, tank: string): readonly string[] {
+  const beds = takersOf(network, tank).flatMap((taker) => bedsOf(network, taker));
+  return [...new Set(beds)].sort();
+}
+
+/** Beds that a tank's water comes to, straight or through lines that run, sorted by id. */
+export function bedsServed(network: Network, tank: string): readonly string[] {
+  const beds = fedBy(network, tank).flatMap((id) => bedsStraightFrom(network, id));
+  return [...new Set(beds)].sort();
+}

@@ -1,0 +1,85 @@
+// Where water comes from and goes to: through lines that run and their joints, and by overflow.
+
+import { type Edge, edgesFrom, edgesTo, idsOf, type Network, roleOf, runs } from "./network.ts";
+
+/** Everything reached from a part step by step, itself first; a ring ends where it began. */
+function followed(start: string, next: (id: string) => readonly string[]): readonly string[] {
+  const reached = [start];
+  for (const id of reached) for (const other of next(id)) if (!reached.includes(other)) reached.push(other);
+  return reached;
+}
+
+const origins = (edges: readonly Edge[]): readonly string[] => edges.filter(runs).map(({ from }) => from);
+const ends = (edges: readonly Edge[]): readonly string[] =>
+  edges.filter(runs).flatMap(({ to }) => (to === null ? [] : [to]));
+
+const tanksAmong = (network: Network, ids: readonly string[]): readonly string[] =>
+  ids.filter((id) => roleOf(network, id) === "tank");
+
+/** Tanks whose water comes to a tank through lines that run and their joints, itself first. */
+export function feedersOf(network: Network, tank: string): readonly string[] {
+  return tanksAmong(
+    network,
+    followed(tank, (id) => origins(edgesTo(network, "feeds", id))),
+  );
+}
+
+/** Tanks whose water comes to a tank in any way, through lines or by overflow, itself first. */
+export function fillersOf(network: Network, tank: string): readonly string[] {
+  return tanksAmong(
+    network,
+    followed(tank, (id) => [
+      ...origins(edgesTo(network, "feeds", id)),
+      ...origins(edgesTo(network, "spills", id)),
+    ]),
+  );
+}
+
+/** Tanks that a tank's water comes to through lines that run and their joints, itself first. */
+export function fedBy(network: Network, tank: string): readonly string[] {
+  return tanksAmong(
+    network,
+    followed(tank, (id) => ends(edgesFrom(network, "feeds", id))),
+  );
+}
+
+/** Lines that would bring water to a tank, straight or through joints, and can never carry any. */
+export function stoppedInto(network: Network, tank: string): readonly Edge[] {
+  const reached = followed(tank, (id) =>
+    edgesTo(network, "feeds", id).flatMap(({ from }) => joint(network, from)),
+  );
+  return reached.flatMap((id) => edgesTo(network, "feeds", id).filter((edge) => !runs(edge)));
+}
+
+const joint = (network: Network, id: string): readonly string[] =>
+  roleOf(network, id) === "joint" ? [id] : [];
+
+/** Where a tank's overflow ends: on the ground, in another tank, or round in a circle to itself. */
+export function overflowEnd(network: Network, tank: string): "ground" | "tank" | "loop" {
+  let at = edgesFrom(network, "spills", tank)[0]?.to ?? null;
+  if (at === null) return "ground";
+  const seen = new Set<string>();
+  while (at !== null && !seen.has(at)) {
+    if (at === tank) return "loop";
+    seen.add(at);
+    at = edgesFrom(network, "spills", at)[0]?.to ?? null;
+  }
+  return "tank";
+}
+
+/** How many steps by line or overflow each tank and joint stands behind the first, by its id: the order of the water. */
+export function stepsDown(network: Network): ReadonlyMap<string, number> {
+  const steps = new Map([...idsOf(network, "tank"), ...idsOf(network, "joint")].map((id) => [id, 0]));
+  const flows = network.edges.filter(
+    ({ kind, from, to }) => (kind === "feeds" || kind === "spills") && from !== to,
+  );
+  // As many rounds as there are nodes settle every chain; a ring of tanks simply stops rising then.
+  for (let round = 1; round < steps.size; round++) {
+    for (const { from, to } of flows) {
+      if (to === null) continue;
+      const least = Math.min(steps.size, (steps.get(from) ?? 0) + 1);
+      if ((steps.get(to) ?? 0) < least) steps.set(to, least);
+    }
+  }
+  return steps;
+}

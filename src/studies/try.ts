@@ -1,0 +1,107 @@
+// Try: one given over a range, and what the chosen answers become at each value; the coarse picture first.
+
+import type { Change } from "../document/changes.ts";
+import type { Entry } from "../document/worksheet.ts";
+import { valueIn } from "../graph/readers.ts";
+import { shownValue } from "../graph/shown.ts";
+import type { QuantityId, Value } from "../graph/types.ts";
+import { calendarDate, dayNumber, isoDate, parseIsoDate, parseMonthDay } from "../units/calendar.ts";
+import type { ShowOptions } from "../units/show.ts";
+import { toSi } from "../units/unit.ts";
+import { type Base, wholeWith } from "./ask.ts";
+import { type Scale, valuesOf } from "./scale.ts";
+
+/** One value to try: the change that sets it, and the value as a result has it [SI]. */
+export type Trial = { readonly change: Change; readonly value: number | string };
+
+/** Points of the first picture. */
+const COARSE = 9;
+
+type Target = Pick<Change, "card" | "part" | "row">;
+
+/** A number over a scale. */
+export function numberTrials(target: Target, scale: Scale, count: number): readonly Trial[] {
+  return valuesOf(scale, count).map((value) =>
+    trialOf(target, { value, unit: scale.unit }, toSi(value, scale.unit)),
+  );
+}
+
+/** A choice, word by word. */
+export function wordTrials(target: Target, words: readonly string[]): readonly Trial[] {
+  return words.map((word) => trialOf(target, { value: word, unit: "" }, word));
+}
+
+/** Any year that is no leap year: a day of the year that every year has. */
+const SOME_YEAR = 2001;
+
+const two = (number: number): string => String(number).padStart(2, "0");
+
+/** A date from one to another, `MM-DD` or `YYYY-MM-DD`, evenly; days of the year may run over the new year. Null where one is no such date. */
+export function dateTrials(
+  target: Target,
+  [from, until]: readonly [string, string],
+  count: number,
+): readonly Trial[] | null {
+  const [first, last] = [parseIsoDate(from), parseIsoDate(until)];
+  if (first !== null && last !== null) {
+    return wordTrials(target, daysBetween(first, last, count).map(isoDate));
+  }
+  const [start, end] = [parseMonthDay(from), parseMonthDay(until)];
+  if (!start || !end) return null;
+  const begin = dayNumber(SOME_YEAR, start.month, start.day);
+  const close = dayNumber(SOME_YEAR, end.month, end.day);
+  const days = daysBetween(begin, close < begin ? close + 365 : close, count);
+  const texts = days.map((day) => {
+    const { month, day: date } = calendarDate(day);
+    return `${two(month)}-${two(date)}`;
+  });
+  return wordTrials(target, texts);
+}
+
+function daysBetween(first: number, last: number, count: number): readonly number[] {
+  const steps = Math.max(1, Math.min(count - 1, Math.abs(last - first)));
+  return [
+    ...new Set(
+      Array.from({ length: steps + 1 }, (_, at) => Math.round(first + ((last - first) * at) / steps)),
+    ),
+  ];
+}
+
+function trialOf(target: Target, entry: Entry, value: number | string): Trial {
+  return { change: { ...target, entry }, value };
+}
+
+/** Places of a row of trials in the order in which they are best asked: nine spread over all, then the rest between. */
+export function coarseThenFine(count: number): readonly number[] {
+  const coarse = Array.from({ length: Math.min(COARSE, count) }, (_, at) =>
+    Math.round((at * (count - 1)) / Math.max(1, Math.min(COARSE, count) - 1)),
+  );
+  const first = new Set(coarse);
+  return [...first, ...Array.from({ length: count }, (_, at) => at).filter((at) => !first.has(at))];
+}
+
+export type TriedPoint = {
+  readonly value: number | string;
+  readonly shown: string;
+  /** Null where an answer is none or failed. */
+  readonly answers: Readonly<Record<QuantityId, Value>>;
+  /** The same as a reader sees them, the reason in place of a number that is none. */
+  readonly said: Readonly<Record<QuantityId, string>>;
+};
+
+/** A trial worked out, with the value as a reader sees it. */
+export function tryOne(
+  base: Base,
+  { change, value }: Trial,
+  wanted: readonly QuantityId[],
+  options: ShowOptions,
+): TriedPoint {
+  const { worksheet, graph, results } = wholeWith(base, [change], wanted);
+  const said = (id: QuantityId) => shownValue(graph, worksheet, results, id, options);
+  return {
+    value,
+    shown: said(`${change.card}.${change.row}`),
+    answers: Object.fromEntries(wanted.map((id) => [id, valueIn(results.get(id))])),
+    said: Object.fromEntries(wanted.map((id) => [id, said(id)])),
+  };
+}

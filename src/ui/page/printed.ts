@@ -1,0 +1,65 @@
+// What only paper shows, put together from what each kind says is to be printed of it.
+
+import { isReady } from "../../graph/readers.ts";
+import type { Result } from "../../graph/types.ts";
+import { isPriced, type Kind, type Kinds } from "../../kinds/kind.ts";
+
+/** What the printed page asks of a worksheet. */
+export type Printing = {
+  readonly kinds: Kinds;
+  readonly cards: readonly { readonly id: string; readonly kind: string; readonly title: string }[];
+  readonly result: (id: string) => Result | undefined;
+  readonly shown: (id: string) => string;
+  readonly label: (id: string) => string;
+};
+
+type OfCard = { readonly id: string; readonly title: string };
+
+export type ToBuy = OfCard & { readonly kind: string; readonly price: string };
+export type ToSet = OfCard & { readonly settings: string };
+export type ToWater = OfCard & {
+  readonly volume: string;
+  readonly every: string;
+  /** "" where nobody waters it yet, or where no day of the coming week is known. */
+  readonly by: string;
+  readonly days: string;
+};
+
+/** A quantity as it is shown; "" while there is none. */
+const given = ({ result, shown }: Printing, id: string): string => (isReady(result(id)) ? shown(id) : "");
+
+const eachCard = <Made>(
+  asked: Printing,
+  make: (card: OfCard, kind: Kind) => readonly Made[],
+): readonly Made[] =>
+  asked.cards.flatMap((card) => {
+    const kind = asked.kinds[card.kind];
+    return kind ? make(card, kind) : [];
+  });
+
+/** The parts that have a price. */
+export const shopping = (asked: Printing): readonly ToBuy[] =>
+  eachCard(asked, ({ id, title }, kind) => {
+    const price = isPriced(kind) ? given(asked, `${id}.price`) : "";
+    return price === "" ? [] : [{ id, title, kind: kind.label, price }];
+  });
+
+/** What is set or done by hand, card by card. */
+export const settings = (asked: Printing): readonly ToSet[] =>
+  eachCard(asked, ({ id, title }, { handSettings = [] }) => {
+    const said = handSettings
+      .map((name) => `${id}.${name}`)
+      .filter((quantity) => given(asked, quantity) !== "")
+      .map((quantity) => `${asked.label(quantity)} ${asked.shown(quantity)}`);
+    return said.length > 0 ? [{ id, title, settings: said.join("; ") }] : [];
+  });
+
+/** What is watered, how much and how often when it is driest. */
+export const waterings = (asked: Printing): readonly ToWater[] =>
+  eachCard(asked, ({ id, title }, { watered }) => {
+    if (!watered) return [];
+    const of = (row: string) => given(asked, `${id}.${row}`);
+    const every = of(watered.every);
+    if (every === "") return [];
+    return [{ id, title, volume: of(watered.volume), every, by: of(watered.by), days: of(watered.days) }];
+  });

@@ -1,0 +1,29 @@
+// What the page and the workers that are asked about whole worksheets say to each other.
+
+import type { Change } from "../document/changes.ts";
+import type { Worksheet } from "../document/worksheet.ts";
+import type { DailyRecord } from "../rainfall/record.ts";
+import type { Answers } from "../studies/ask.ts";
+
+/** A question: the same worksheet under several lists of changes. */
+export type Question = {
+  readonly worksheet: Worksheet;
+  readonly records: readonly DailyRecord[];
+  /** One list of changes a run, in the order in which they are best run. */
+  readonly runs: readonly (readonly Change[])[];
+  readonly wanted: readonly string[];
+};
+
+export type ToAsked =
+  /** The worksheet that is asked from now on, and the records that it may name and this worker was not sent yet. */
+  | { readonly say: "base"; readonly worksheet: Worksheet; readonly records: readonly DailyRecord[] }
+  | {
+      readonly say: "ask";
+      readonly id: number;
+      readonly changes: readonly Change[];
+      readonly wanted: readonly string[];
+    };
+
+export type FromAsked =
+  | { readonly say: "answers"; readonly id: number; readonly answers: Answers }
+  | { readonly say: "failed"; readonly id: number; readonly reason: string };

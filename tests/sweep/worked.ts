@@ -1,0 +1,79 @@
+// One random place worked out once along the real path, with what properties ask of it.
+
+import type { Worksheet } from "../../src/document/worksheet.ts";
+import { evaluate, type Results } from "../../src/graph/evaluate.ts";
+import { shownValue } from "../../src/graph/shown.ts";
+import type { Result, Value } from "../../src/graph/types.ts";
+import { answers, type Sentence } from "../../src/kinds/answers.ts";
+import { CARD_KINDS } from "../../src/kinds/index.ts";
+import type { DailyRecord } from "../../src/rainfall/record.ts";
+import { supplyRecord, type Whole, workOut } from "../../src/studies/work-out.ts";
+import type { Place } from "./place.ts";
+
+export const OPTIONS = { units: "us", locale: "en-US", currency: "$" } as const;
+
+export type Worked = Whole & {
+  /** Number of the random place. */
+  readonly seed: number;
+  readonly records: readonly DailyRecord[];
+  /** Results as the page has them before the season has been run. */
+  readonly before: Results;
+  /** The sentences on top, and those while the season is still running. */
+  readonly sentences: readonly Sentence[];
+  readonly sentencesBefore: readonly Sentence[];
+  /** A sentence as it is read. */
+  readonly textOf: (sentence: Sentence) => string;
+  /** A ready number in SI, else null. */
+  readonly number: (id: string) => number | null;
+  /** A ready word, id or text, else "". */
+  readonly word: (id: string) => string;
+  /** A ready value of that type, by the caller's word; null where it is not ready. */
+  readonly value: (id: string) => Value | null;
+  /** Ids of the cards of a kind. */
+  readonly cardsOf: (kind: string) => readonly string[];
+};
+
+function beforeTheSeason({ graph, worksheet }: Whole, given: readonly DailyRecord[]): Results {
+  const records = new Map(given.map((record) => [record.key, record]));
+  const answered = new Map();
+  const first = evaluate(graph, worksheet, { answers: answered, records });
+  if (!supplyRecord(first, records)) return first;
+  return evaluate(graph, worksheet, { answers: answered, records }, first);
+}
+
+const sentencesOf = (worksheet: Worksheet, results: Results): readonly Sentence[] =>
+  answers({ result: (id) => results.get(id), cards: worksheet.cards });
+
+const readyIn =
+  (results: Results) =>
+  (id: string): Value | null => {
+    const result: Result | undefined = results.get(id);
+    return result?.state === "ready" ? result.value : null;
+  };
+
+export function workedOut({ seed, worksheet, records }: Place): Worked {
+  const whole = workOut(worksheet, CARD_KINDS, records);
+  const before = beforeTheSeason(whole, records);
+  const value = readyIn(whole.results);
+  const shown = (id: string): string => shownValue(whole.graph, whole.worksheet, whole.results, id, OPTIONS);
+  return {
+    ...whole,
+    seed,
+    records,
+    before,
+    sentences: sentencesOf(whole.worksheet, whole.results),
+    sentencesBefore: sentencesOf(whole.worksheet, before),
+    textOf: ({ pieces }) =>
+      pieces.map((piece) => (typeof piece === "string" ? piece : shown(piece.quantity))).join(""),
+    value,
+    number: (id) => {
+      const found = value(id);
+      return typeof found === "number" ? found : null;
+    },
+    word: (id) => {
+      const found = value(id);
+      return typeof found === "string" ? found : "";
+    },
+    cardsOf: (kind) => whole.worksheet.cards.filter((card) => card.kind === kind).map(({ id }) => id),
+  };
+}

@@ -46,7 +46,7 @@ export function testAt(input: ModelInput): BucketTest | null {
  * What a bucket timed through the wand teaches of it, on the speed in the hose it was timed with [-]: what the pump, as
  * all its buckets show it, had left over. Null where none was timed through it.
  */
-export function wandByTest(pump: Pump, test: BucketTest | null): number | null {
+function wandByTest(pump: Pump, test: BucketTest | null): number | null {
   if (!test || test.wand === null) return null;
   const { bare: line, lift, supply, wand } = test;
   const lifting = { pump, line, lift };
@@ -54,7 +54,7 @@ export function wandByTest(pump: Pump, test: BucketTest | null): number | null {
 }
 
 /** A wand's loss stays the wand's on a wider hose: on the speed there it grows with the fourth power of the bore [-]. */
-export const onBore = (k: number, from: number, to: number): number => k * (to / from) ** 4;
+const onBore = (k: number, from: number, to: number): number => k * (to / from) ** 4;
 
 /** The rig of a delivery, or null where it has no pump that runs on anything. */
 export function rigOf(input: ModelInput, curve = "pump.curve_in_use"): Rig | null {

@@ -2,7 +2,7 @@
 
 import batteries from "../../../shared/batteries.json";
 import type { Kind } from "../kind.ts";
-import { COSTS, choice, DEFINITION, formula, gather, given, MEMORY, output } from "../rows.ts";
+import { COSTS, choice, formula, gather, given, hidden, output } from "../rows.ts";
 import { column } from "../tabled.ts";
 import { BATTERY_CAUTIONS } from "./cautions.ts";
 import { laidBatteries } from "./laid.ts";
@@ -41,39 +41,29 @@ export const battery: Kind = {
   glance: ["waterings_per_charge", "usable_energy"],
   spans: BATTERY_SPANS,
   rows: [
-    choice("chemistry", "Kind", CHEMISTRIES, "agm", "It is printed on the case."),
-    given("rated_capacity", "Printed on it", "charge", [20, "Ah"], "Amp-hours as printed.", { min: 1 }),
+    choice("chemistry", "Kind", CHEMISTRIES, "agm"),
+    given("rated_capacity", "Printed on it", "charge", [20, "Ah"], { min: 1 }),
     given(
       "nominal_voltage",
       "Voltage",
       "voltage",
       { by: "chemistry", pick: column(TABLE, (row) => row.nominal_voltage) },
-      "What it gives while it works.",
-      { min: 1, max: 100, source: MEMORY },
+      { min: 1, max: 100 },
     ),
-    given(
-      "health",
-      "Left of that",
-      "share",
-      [70, "%"],
-      "A used one has lost some. A lamp and a clock tell: printed amp-hours against what it gave.",
-      { max: 1.2, source: "guessed until tested" },
-    ),
+    given("health", "Left of that", "share", [70, "%"], { max: 1.2 }),
     given(
       "depth_of_discharge",
       "May be drawn down by",
       "share",
       { by: "chemistry", pick: column(TABLE, (row) => row.depth_of_discharge) },
-      "Deeper wears it out sooner.",
-      { max: 1, min: 0.01, source: MEMORY },
+      { max: 1, min: 0.01 },
     ),
     given(
       "round_trip_efficiency",
       "Comes back of what goes in",
       "share",
       { by: "chemistry", pick: column(TABLE, (row) => row.round_trip_efficiency) },
-      "The rest turns into heat while charging.",
-      { min: 0.1, max: 1, minor: true, source: MEMORY },
+      { min: 0.1, max: 1, minor: true },
     ),
     choice(
       "charged",
@@ -86,122 +76,53 @@ export const battery: Kind = {
         none: "by nothing yet",
       },
       "mains",
-      "How it gets its charge back.",
     ),
-    given(
-      "carried_every",
-      "Carried there every",
-      "count",
-      [7, "1"],
-      "Days from one day at the panel to the next, where it is carried.",
-      { min: 1, max: 365, minor: true },
-    ),
-    given(
-      "temperature",
-      "Battery's temperature",
-      "temperature",
-      [20, "degC"],
-      "Lead holds less in the cold: two thirds at freezing.",
-      { min: 263.15, max: 323.15, minor: true },
-    ),
+    given("carried_every", "Carried there every", "count", [7, "1"], { min: 1, max: 365, minor: true }),
+    given("temperature", "Battery's temperature", "temperature", [20, "degC"], {
+      min: 263.15,
+      max: 323.15,
+      minor: true,
+    }),
     given(
       "peukert",
       "Minds haste by",
       "factor",
       { by: "chemistry", pick: column(TABLE, (row) => row.peukert) },
-      "Peukert's exponent: 1 gives as much fast as slowly; old lead has 1.2 and more.",
-      { min: 1, max: 1.6, minor: true, source: MEMORY },
+      { min: 1, max: 1.6, minor: true },
     ),
-    given(
-      "test_load",
-      "Test lamp",
-      "power",
-      [21, "W"],
-      "A load that you know, to test it with: a car's brake lamp takes 21 W.",
-      { min: 0.1 },
-    ),
+    given("test_load", "Test lamp", "power", [21, "W"], { min: 0.1 }),
     given(
       "tested_temperature",
       "Its warmth at the test",
       "temperature",
       { formula: "temperature" },
-      "Lead tested cold gives less then and there; that must not count twice.",
       { min: 263.15, max: 323.15, minor: true },
     ),
-    output(
-      "test_cold",
-      "Left in the cold of the test",
-      "chilling",
-      "share",
-      "As below, at the warmth of the test.",
-      "simplified IEEE method, read at batteries-solar.blogspot.com",
-      { hidden: true },
-    ),
-    output(
-      "test_time",
-      "It would burn, from full",
-      "lasting",
-      "duration",
-      "From fully charged until the voltage falls to its lowest (10.5 V for a 12 V lead one). Time it once, and charge at once.",
-      "Peukert 1897; health as time over rated time, US Bureau of Reclamation, Storage Battery Maintenance (1997)",
-      {
-        measurable: { teaches: "the battery's health" },
-        keeps: ["tested_temperature"],
-        relations: [`20 h * min(1, ${AT_TEST})^peukert * max(1, ${AT_TEST})`],
-      },
-    ),
-    output(
-      "health_in_use",
-      "Left of its label",
-      "testing",
-      "share",
-      "By the lamp and the clock where they were tried, else as guessed: the share of the label that would last just so long at that load.",
-      "Peukert 1897, solved for what it holds; with exponent 1 time over rated time, US Bureau of Reclamation, Storage Battery Maintenance (1997)",
-      {
-        relations: [
-          "min(1, test_time / 20 h)^(1 / peukert) * max(1, test_time / 20 h) * test_load * 20 h / (nominal_voltage * rated_capacity * test_cold)",
-        ],
-      },
-    ),
+    hidden("test_cold", "Left in the cold of the test", "chilling", "share"),
+    output("test_time", "It would burn, from full", "lasting", "duration", {
+      measurable: { teaches: "the battery's health" },
+      keeps: ["tested_temperature"],
+      relations: [`20 h * min(1, ${AT_TEST})^peukert * max(1, ${AT_TEST})`],
+    }),
+    output("health_in_use", "Left of its label", "testing", "share", {
+      relations: [
+        "min(1, test_time / 20 h)^(1 / peukert) * max(1, test_time / 20 h) * test_load * 20 h / (nominal_voltage * rated_capacity * test_cold)",
+      ],
+    }),
     ...VOLT_ROWS,
-    output(
-      "cold_share",
-      "Left of that in the cold",
-      "weakening",
-      "share",
-      "One over what a lead battery must be bigger by in the cold: 1.04 at 21 °C, 1.11 at 16, 1.19 at 10, 1.30 at 4, 1.40 at -1; straight between.",
-      "simplified IEEE method, read at batteries-solar.blogspot.com",
-      { minor: true },
-    ),
-    output(
-      "haste_share",
-      "Left of that at the pump's pace",
-      "weakening",
-      "share",
-      "Peukert's law: what it gives at the current of its largest load, over what it gives in 20 hours.",
-      "Peukert 1897, in the form read at batterystuff.com",
-      {
-        minor: true,
-        relations: [
-          "min(1, rated_capacity * health_in_use * nominal_voltage / (largest_load * 20 h))^(peukert - 1)",
-        ],
-      },
-    ),
-    given(
-      "charge_today",
-      "Charged today to",
-      "share",
-      [100, "%"],
-      "How full it is on the first day of the record, and today.",
-      { max: 1, minor: true },
-    ),
+    output("cold_share", "Left of that in the cold", "weakening", "share", { minor: true }),
+    output("haste_share", "Left of that at the pump's pace", "weakening", "share", {
+      minor: true,
+      relations: [
+        "min(1, rated_capacity * health_in_use * nominal_voltage / (largest_load * 20 h))^(peukert - 1)",
+      ],
+    }),
+    given("charge_today", "Charged today to", "share", [100, "%"], { max: 1, minor: true }),
     formula(
       "usable_energy",
       "You can use",
       "energy",
       "rated_capacity * nominal_voltage * health_in_use * depth_of_discharge * cold_share * haste_share",
-      "Amp-hours times volts, times what is left of it, how far it may be drawn down, and what cold and haste leave.",
-      DEFINITION,
     ),
     ...LOAD_ROWS,
     gather(
@@ -209,55 +130,22 @@ export const battery: Kind = {
       "Panels on it",
       "series",
       { kind: "panel", by: "charges", take: "charge_months", how: "list" },
-      "What each brings, by month.",
       { hidden: true },
     ),
-    output("charge_by_month", "Charge by month", "charging", "series", "On dry and wet days.", DEFINITION, {
-      hidden: true,
+    hidden("charge_by_month", "Charge by month", "charging", "series"),
+    hidden("frost_months", "Months with frost", "charging", "count"),
+    hidden("uncharged", "Nothing charges it", "charging", "count"),
+    formula("pumping_time", "Runs the pump for", "duration", "usable_energy / largest_load", {
+      none: [{ if: "largest_load <= 0 W", reason: "no pump with a known current runs on it" }],
     }),
-    output(
-      "frost_months",
-      "Months with frost",
-      "charging",
-      "count",
-      "In which it must not be charged outdoors.",
-      DEFINITION,
-      {
-        hidden: true,
-      },
-    ),
-    output("uncharged", "Nothing charges it", "charging", "count", "1 where nothing does.", DEFINITION, {
-      hidden: true,
+    formula("waterings_per_charge", "Waterings a charge", "count", "floor(usable_energy / round_energy)", {
+      none: [{ if: "round_energy <= 0 Wh", reason: "no pump with a known current waters a bed on it" }],
     }),
-    formula(
-      "pumping_time",
-      "Runs the pump for",
-      "duration",
-      "usable_energy / largest_load",
-      "What you can use over what the pump takes.",
-      DEFINITION,
-      {
-        none: [{ if: "largest_load <= 0 W", reason: "no pump with a known current runs on it" }],
-      },
-    ),
-    formula(
-      "waterings_per_charge",
-      "Waterings a charge",
-      "count",
-      "floor(usable_energy / round_energy)",
-      "What you can use over one watering of all its beds.",
-      DEFINITION,
-      {
-        none: [{ if: "round_energy <= 0 Wh", reason: "no pump with a known current waters a bed on it" }],
-      },
-    ),
     formula(
       "days_without_sun",
       "Peak days without a charge",
       "span",
       "usable_energy / (peak_energy + other_energy) * 1 day",
-      "What you can use over what a peak day and its other loads take.",
-      DEFINITION,
       {
         none: [
           {

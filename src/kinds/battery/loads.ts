@@ -1,36 +1,17 @@
 // What the pumps on a battery ask of it, whether through a card of their own or straight from a hose.
 
 import type { Row } from "../../graph/types.ts";
-import { DEFINITION, formula, gather, given, output } from "../rows.ts";
+import { formula, gather, given, output } from "../rows.ts";
 
 export const LOAD_ROWS: readonly Row[] = [
-  given(
-    "other_power",
-    "Other loads on it",
-    "power",
-    [0, "W"],
-    "A lamp, a fence, and what its controller draws for itself: 0.1 to 0.5 W, from memory.",
-    { minor: true, max: 1000 },
-  ),
-  given("other_time", "They run a day for", "duration", [24, "h"], "A controller never rests.", {
-    minor: true,
-    max: 86_400,
-  }),
-  formula(
-    "other_energy",
-    "They take a day",
-    "energy",
-    "other_power * other_time",
-    "Their power times the hours they run.",
-    DEFINITION,
-    { minor: true },
-  ),
+  given("other_power", "Other loads on it", "power", [0, "W"], { minor: true, max: 1000 }),
+  given("other_time", "They run a day for", "duration", [24, "h"], { minor: true, max: 86_400 }),
+  formula("other_energy", "They take a day", "energy", "other_power * other_time", { minor: true }),
   gather(
     "largest_by_hose",
     "Largest load, hoses straight on it",
     "series",
     { kind: "delivery", by: "powered_by", take: "own_drawn_power", how: "list" },
-    "The pump that takes the most.",
     { hidden: true },
   ),
   gather(
@@ -38,7 +19,6 @@ export const LOAD_ROWS: readonly Row[] = [
     "Largest load, pumps on it",
     "series",
     { kind: "pump", by: "powered_by", take: "running_power", how: "list" },
-    "The pump that takes the most.",
     { hidden: true },
   ),
   gather(
@@ -46,7 +26,6 @@ export const LOAD_ROWS: readonly Row[] = [
     "One watering of all beds takes, hoses straight on it",
     "energy",
     { kind: "delivery", by: "powered_by", take: "own_round_energy", how: "sum" },
-    "What one watering of every bed takes.",
     { hidden: true },
   ),
   gather(
@@ -54,7 +33,6 @@ export const LOAD_ROWS: readonly Row[] = [
     "One watering of all beds takes, pumps on it",
     "energy",
     { kind: "pump", by: "powered_by", take: "round_energy", how: "sum" },
-    "What one watering of every bed takes.",
     { hidden: true },
   ),
   gather(
@@ -62,7 +40,6 @@ export const LOAD_ROWS: readonly Row[] = [
     "A peak day takes, hoses straight on it",
     "energy",
     { kind: "delivery", by: "powered_by", take: "own_peak_energy", how: "sum" },
-    "What a peak day's watering takes.",
     { hidden: true },
   ),
   gather(
@@ -70,28 +47,11 @@ export const LOAD_ROWS: readonly Row[] = [
     "A peak day takes, pumps on it",
     "energy",
     { kind: "pump", by: "powered_by", take: "peak_energy", how: "sum" },
-    "What a peak day's watering takes.",
     { hidden: true },
   ),
-  output("largest_load", "Largest load", "loading", "power", "The pump that takes the most.", DEFINITION, {
+  output("largest_load", "Largest load", "loading", "power", { minor: true }),
+  formula("round_energy", "One watering of all beds takes", "energy", "round_by_hose + round_by_pump", {
     minor: true,
   }),
-  formula(
-    "round_energy",
-    "One watering of all beds takes",
-    "energy",
-    "round_by_hose + round_by_pump",
-    "What one watering of every bed takes.",
-    DEFINITION,
-    { minor: true },
-  ),
-  formula(
-    "peak_energy",
-    "A peak day takes",
-    "energy",
-    "peak_by_hose + peak_by_pump",
-    "What a peak day's watering takes.",
-    DEFINITION,
-    { minor: true },
-  ),
+  formula("peak_energy", "A peak day takes", "energy", "peak_by_hose + peak_by_pump", { minor: true }),
 ];

@@ -3,75 +3,44 @@
 import pumps from "../../../shared/pumps.json";
 import type { Row } from "../../graph/types.ts";
 import type { Kind } from "../kind.ts";
-import { COSTS, choice, DEFINITION, gather, given, link, MEMORY, output, PRACTICE } from "../rows.ts";
+import { COSTS, choice, DEFINITION, gather, given, hidden, link, output } from "../rows.ts";
 import { column, options, typed } from "../tabled.ts";
-import { BOATUS, PUMP_CAUTIONS } from "./cautions.ts";
+import { PUMP_CAUTIONS } from "./cautions.ts";
 import { laidPumps } from "./laid.ts";
 import { PUMP_MODELS, WORDS } from "./models.ts";
 import { PUMP_SPANS } from "./spans.ts";
 
 const SIZES = pumps.pumps;
-const AFFINITY = "affinity laws (from memory), solved for the speed at which its curve meets hose and lift";
-const FIT = "H = H0 - a Q², from its ratings or by least squares over its points";
 
 const LABEL: readonly Row[] = [
-  choice("size", "About the size of", options(SIZES), "gph_500", "Fills in what its label does not say."),
+  choice("size", "About the size of", options(SIZES), "gph_500"),
   given(
     "open_flow",
     "Open flow",
     "flow",
     { by: "size", pick: column(SIZES, (size) => size.open_flow) },
-    "Without any hose, as its label has it.",
-    {
-      min: 1e-7,
-      source: MEMORY,
-    },
+    { min: 1e-7 },
   ),
   given(
     "shutoff_head",
     "Lifts at most",
     "head",
     { by: "size", pick: column(SIZES, (size) => size.shutoff_head) },
-    "Height at which nothing comes any more. Labels rarely say: small ones stop at 2 to 5 m.",
-    {
-      min: 0.01,
-      source: PRACTICE,
-    },
+    { min: 0.01 },
   ),
-  choice(
-    "figures",
-    "These figures are from",
-    { label: "its label", tested: "your own test" },
-    "label",
-    "A label is believed to 0.8 of its flow: five pumps tested gave 15 to 33 % less.",
-    { source: BOATUS },
-  ),
+  choice("figures", "These figures are from", { label: "its label", tested: "your own test" }, "label"),
   given(
     "believed_share",
     "Believed of its flow",
     "share",
     { by: "figures", pick: { label: typed(pumps.believed_share), tested: [1, "1"] } },
-    "Share of the stated flow that is reckoned with.",
-    {
-      min: 0.05,
-      max: 1,
-      minor: true,
-      source: BOATUS,
-    },
+    { min: 0.05, max: 1, minor: true },
   ),
-  given(
-    "rated_voltage",
-    "Stated at",
-    "voltage",
-    typed(pumps.rated_voltage),
-    "Makers commonly state the flow of a 12 V pump at 13.6 V.",
-    {
-      min: 1,
-      max: 60,
-      minor: true,
-      source: pumps.sources["rating voltage"],
-    },
-  ),
+  given("rated_voltage", "Stated at", "voltage", typed(pumps.rated_voltage), {
+    min: 1,
+    max: 60,
+    minor: true,
+  }),
   {
     row: "list",
     of: "points",
@@ -79,8 +48,6 @@ const LABEL: readonly Row[] = [
     label: "Data sheet",
     measures: ["flow", "head"],
     default: null,
-    help: "Points of flow and height off its data sheet; they stand for the two ratings, and are believed.",
-    source: "your own entry",
     minor: true,
     absent: "no data sheet",
   },
@@ -89,62 +56,29 @@ const LABEL: readonly Row[] = [
     "Draws, wide open",
     "current",
     { by: "size", pick: column(SIZES, (size) => size.rated_current) },
-    "Current at open flow and the stated voltage.",
-    { min: 0.01, source: MEMORY },
+    { min: 0.01 },
   ),
   given(
     "no_flow_current",
     "Draws, outlet shut",
     "current",
     { formula: `rated_current * ${pumps.no_flow_share.value}` },
-    "Current while it turns against a shut outlet; not that of a stuck rotor.",
-    {
-      min: 0.001,
-      minor: true,
-      source: PRACTICE,
-    },
+    { min: 0.001, minor: true },
   ),
-  given(
-    "no_load_current",
-    "Turns at all from",
-    "current",
-    typed(pumps.no_load_current),
-    "Against bearings and seal alone. A panel without a battery must give it before anything moves.",
-    { max: 20, minor: true, source: MEMORY },
-  ),
+  given("no_load_current", "Turns at all from", "current", typed(pumps.no_load_current), {
+    max: 20,
+    minor: true,
+  }),
   given(
     "stall_current",
     "Draws, rotor stuck",
     "current",
     { formula: `rated_current * ${pumps.stall_multiple.value}` },
-    "What a fuse must blow at. Three to six times the running current.",
-    {
-      min: 0.01,
-      minor: true,
-      source: PRACTICE,
-    },
+    { min: 0.01, minor: true },
   ),
-  given("maker_fuse", "Fuse its maker wants", "current", null, "It stands on the label or in the leaflet.", {
-    absent: "its maker names none",
-    min: 0.1,
-  }),
-  given(
-    "lowest_water",
-    "Leaves behind",
-    "depth",
-    typed(pumps.lowest_water),
-    "Depth of water that it cannot pick up.",
-    {
-      source: pumps.sources.msraves,
-    },
-  ),
-  link(
-    "powered_by",
-    "Runs on",
-    "gives_power",
-    "runs on nothing yet",
-    "The battery it is clipped to, or a panel alone.",
-  ),
+  given("maker_fuse", "Fuse its maker wants", "current", null, { absent: "its maker names none", min: 0.1 }),
+  given("lowest_water", "Leaves behind", "depth", typed(pumps.lowest_water)),
+  link("powered_by", "Runs on", "gives_power", "runs on nothing yet"),
 ];
 
 const series = (name: string, label: string, of: string): Row =>
@@ -166,96 +100,45 @@ const RESULTS: readonly Row[] = [
     "Buckets timed at its hoses",
     "series",
     { kind: "delivery", by: "pump", take: "bucket_test", how: "list" },
-    "Each with its hose, lift and volts.",
     { hidden: true },
   ),
-  output(
-    "tested_share",
-    "Turns, by your bucket, at",
-    "believing",
-    "share",
-    "Of the speed that its figures are for: with it the open flow goes, and the greatest lift with its square. The mean of its buckets.",
-    AFFINITY,
-    { quiet: true },
-  ),
-  output("tests_apart", "Its buckets apart", "believing", "factor", "Most over least.", DEFINITION, {
-    hidden: true,
-  }),
-  output("believed_by", "Goes by", "believing", "text", "What its curve rests on.", DEFINITION, {
+  output("tested_share", "Turns, by your bucket, at", "believing", "share", { quiet: true }),
+  hidden("tests_apart", "Its buckets apart", "believing", "factor"),
+  output("believed_by", "Goes by", "believing", "text", {
     minor: true,
     options: Object.entries(WORDS).map(([word, label]) => ({ word, label })),
   }),
-  output(
-    "open_in_use",
-    "Reckoned with, open flow",
-    "believing",
-    "flow",
-    "Q0: the stated flow times the believed share of it, or as its data sheet or your bucket has it.",
-    FIT,
-    { minor: true },
-  ),
-  output(
-    "shutoff_in_use",
-    "Reckoned with, greatest lift",
-    "believing",
-    "head",
-    "H0, at the stated voltage: as stated, or as its data sheet or your bucket has it.",
-    FIT,
-    { minor: true },
-  ),
-  output("supply_voltage", "Its source gives", "source", "voltage", "The battery's voltage.", DEFINITION, {
-    minor: true,
-  }),
+  output("open_in_use", "Reckoned with, open flow", "believing", "flow", { minor: true }),
+  output("shutoff_in_use", "Reckoned with, greatest lift", "believing", "head", { minor: true }),
+  output("supply_voltage", "Its source gives", "source", "voltage", { minor: true }),
   series("panel", "Its panel", "source"),
-  output("panel_short", "Its panel, shorted", "source", "current", "In full sun.", DEFINITION, {
-    hidden: true,
-  }),
-  output("source_short", "Its battery, shorted", "source", "current", "As its card says.", DEFINITION, {
-    hidden: true,
-  }),
-  output("source_kind", "Kind of its battery", "source", "text", "As its card says.", DEFINITION, {
-    hidden: true,
-  }),
+  hidden("panel_short", "Its panel, shorted", "source", "current"),
+  hidden("source_short", "Its battery, shorted", "source", "current"),
+  hidden("source_kind", "Kind of its battery", "source", "text"),
   gather(
     "wire_resistance",
     "Its wire, both ways",
     "resistance",
     { kind: "wire", by: "feeds", take: "resistance", how: "sum" },
-    "All wire that feeds it, there and back.",
     { minor: true },
   ),
-  output(
-    "head_at_no_flow",
-    "Lifts at most, as fed",
-    "ends",
-    "head",
-    "Where nothing comes any more: H0 (V/Vr)², V the voltage that then arrives; the stated voltage Vr where it runs on no battery.",
-    FIT,
-  ),
-  output(
-    "flow_at_no_head",
-    "Gives without hose, as fed",
-    "ends",
-    "flow",
-    "What is believed of its open flow, times its battery's voltage over the stated one.",
-    FIT,
-    { relations: ["open_in_use * supply_voltage / rated_voltage"] },
-  ),
+  output("head_at_no_flow", "Lifts at most, as fed", "ends", "head"),
+  output("flow_at_no_head", "Gives without hose, as fed", "ends", "flow", {
+    relations: ["open_in_use * supply_voltage / rated_voltage"],
+  }),
   gather(
     "places",
     "Places it works at",
     "count",
     { kind: "delivery", by: "pump", take: "has_pump", how: "sum" },
-    "Hoses that it is put to, one at a time.",
     { minor: true },
   ),
-  gather(
-    "running_current",
-    "Draws at work",
-    "current",
-    { kind: "delivery", by: "pump", take: "current", how: "max" },
-    "The most of any of its hoses.",
-  ),
+  gather("running_current", "Draws at work", "current", {
+    kind: "delivery",
+    by: "pump",
+    take: "current",
+    how: "max",
+  }),
   fromDeliveries("running_power", "Takes from its battery", "power", "drawn_power", "max"),
   fromDeliveries("round_energy", "One watering takes", "energy", "round_energy", "sum"),
   fromDeliveries("peak_energy", "A peak day takes", "energy", "peak_energy", "sum"),
@@ -264,7 +147,6 @@ const RESULTS: readonly Row[] = [
     "Hoses it is put to",
     "series",
     { kind: "delivery", by: "pump", take: "lifting", how: "list" },
-    "Each with its lift.",
     { hidden: true },
   ),
   ...COSTS,

@@ -20,6 +20,8 @@ export default defineConfig({
           globalSetup: ["tests/journeys/serve.ts"],
           testTimeout: 120_000,
           hookTimeout: 120_000,
+          // Files share the browser and its pages, which know nothing of each other.
+          isolate: false,
           // Two at a time: each waits for its page more than it works.
           maxWorkers: 2,
         },

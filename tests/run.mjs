@@ -5,6 +5,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { findBrowser } from "./browser.mjs";
+import { countedCases } from "./counted-cases.mjs";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
 const bin = (name) => join(root, "node_modules/.bin", name);
@@ -53,5 +54,6 @@ try {
   failed += 1;
 }
 rmSync(scratch, { recursive: true, force: true });
+console.log(`\n${countedCases()}`);
 console.log(`\n${passed} passed, ${failed} failed`);
 process.exitCode = failed > 0 ? 1 : 0;

@@ -2,6 +2,7 @@
 
 import { type Accessor, createMemo } from "solid-js";
 import { cautionsOf, type ShownCaution } from "../graph/cautions.ts";
+import type { Words } from "../graph/words.ts";
 import type { ShowOptions } from "../units/show.ts";
 import type { Engine } from "./engine.ts";
 import { createKeyed } from "./keyed.ts";
@@ -12,10 +13,10 @@ const saysTheSame = (before: readonly ShownCaution[], now: readonly ShownCaution
   before.length === now.length &&
   before.every(({ id, text }, at) => id === now[at]?.id && text === now[at]?.text);
 
-export function createCautions(engine: Engine, showOptions: Accessor<ShowOptions>) {
+export function createCautions(engine: Engine, showOptions: Accessor<ShowOptions>, words: Accessor<Words>) {
   const cautions = createMemo(() => {
     const { graph, worksheet, results } = engine.view();
-    return cautionsOf(graph, worksheet, results, showOptions());
+    return cautionsOf(graph, worksheet, results, showOptions(), words());
   });
   const byPlace = createMemo(() => {
     const places = new Map<string, ShownCaution[]>();

@@ -26,6 +26,7 @@ import { takeUp } from "./taking-up.ts";
 import { firstWorksheet } from "./templates.ts";
 import { openTab } from "./this-tab.ts";
 import { Workbench } from "./Workbench.tsx";
+import { fetchWords } from "./words.ts";
 import { makeWorkerHub } from "./worker-hub.ts";
 
 const store = browserStore();
@@ -43,6 +44,7 @@ const FIRST = "first";
 let flushOpen: () => Promise<void> = async () => undefined;
 
 const shared: PageShared = {
+  words: fetchWords(() => setSaid("Cautions and explanations could not be fetched yet; trying again.")),
   shelf,
   recordShelf,
   journal: makeJournal(notes, tab.writer),

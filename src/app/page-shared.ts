@@ -1,6 +1,8 @@
 // What is shared by every worksheet that is opened on the page: where things are kept, and the one warm worker.
 
+import type { Accessor } from "solid-js";
 import type { Worksheet } from "../document/worksheet.ts";
+import type { Words } from "../graph/words.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import type { Bundle } from "../storage/bundle.ts";
 import type { Journal } from "../storage/journal.ts";
@@ -28,6 +30,8 @@ export type Laid = {
 export type Thrown = { readonly id: string; readonly worksheet: Worksheet };
 
 export type PageShared = {
+  /** What rows and cautions mean, once it is loaded. */
+  readonly words: Accessor<Words>;
   readonly shelf: Shelf;
   readonly recordShelf: RecordShelf;
   readonly journal: Journal;

@@ -8,6 +8,7 @@ import { type Movement, movement } from "../graph/moved.ts";
 import { shownIn } from "../graph/readers.ts";
 import { labelOf, shownValue } from "../graph/shown.ts";
 import type { Result, Row } from "../graph/types.ts";
+import { rowWords, type Words } from "../graph/words.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import type { StoredSeries } from "../scene/stored-water.ts";
 import type { MeasureName } from "../units/measures.ts";
@@ -66,7 +67,7 @@ function createLookups(session: Session, showOptions: Accessor<ShowOptions>) {
 }
 
 /** What the components may read; everything is worked out from the session's present view. */
-export function makeReader(session: Session, showOptions: Accessor<ShowOptions>) {
+export function makeReader(session: Session, showOptions: Accessor<ShowOptions>, words: Accessor<Words>) {
   const { view, result, before, placeOf, about } = createLookups(session, showOptions);
   const shown = (id: string): string =>
     about(id, (now, options) => shownValue(now.graph, now.worksheet, now.results, id, options));
@@ -79,13 +80,14 @@ export function makeReader(session: Session, showOptions: Accessor<ShowOptions>)
     result,
     shown,
     label,
+    help: ({ kind }: Card, row: Row): string => rowWords(words(), kind, row).help,
     place: (id: string): string => {
       const place = placeOf(id);
       if (!place) return id;
       return place.row ? `${place.card.title}: ${label(id)}` : place.card.title;
     },
     explain: (id: string): Explanation | null =>
-      result(id) ? explain(view().graph, view().worksheet, view().results, id, showOptions()) : null,
+      result(id) ? explain(view().graph, view().worksheet, view().results, id, showOptions(), words()) : null,
     moved: (id: string): Movement | null => {
       if (before(id) === result(id)) return null;
       const baseline = session.baseline();

@@ -71,7 +71,7 @@ export function createSheet(laid: Laid, shared: PageShared) {
   engine.connect(shared.hub.client);
   void refreshSheets();
 
-  const reader = makeReader(session, showOptions);
+  const reader = makeReader(session, showOptions, shared.words);
   const sheet: Sheet = {
     kinds: CARD_KINDS,
     worksheet: createMemo(() => titlesApart(session.worksheet())),
@@ -81,7 +81,7 @@ export function createSheet(laid: Laid, shared: PageShared) {
       currency: session.worksheet().currency,
     })),
     ...reader,
-    ...createCautions(engine, showOptions),
+    ...createCautions(engine, showOptions, shared.words),
     problems: createMemo(() => engine.view().results.problems),
     answers: createMemo(() => answers({ result: reader.result, cards: session.worksheet().cards })),
     missing: createMemo(() =>

@@ -4,6 +4,7 @@ import { cautionsOf } from "../graph/cautions.ts";
 import { explain } from "../graph/explain.ts";
 import { shownValue } from "../graph/shown.ts";
 import type { CardKinds, Result, Value } from "../graph/types.ts";
+import { KIND_WORDS } from "../kinds/words.ts";
 import type { LeftOut } from "../season/input.ts";
 import type { Whole } from "../studies/work-out.ts";
 import type { ShowOptions } from "../units/show.ts";
@@ -43,7 +44,7 @@ function plainValue(result: Result): Value {
 type ShownId = { readonly id: string; readonly fills: boolean };
 
 function quantity(whole: Whole, { id, fills }: ShownId, result: Result, options: ShowOptions): ShownQuantity {
-  const working = explain(whole.graph, whole.worksheet, whole.results, id, options);
+  const working = explain(whole.graph, whole.worksheet, whole.results, id, options, KIND_WORDS);
   const shown = shownValue(whole.graph, whole.worksheet, whole.results, id, options);
   const how = [working.words, working.numbers].filter((part) => part !== "").join(" ");
   return {
@@ -82,11 +83,13 @@ export function jsonReport(whole: Whole, kinds: CardKinds): JsonReport {
   }
   return {
     quantities,
-    cautions: cautionsOf(whole.graph, whole.worksheet, whole.results, options).map(({ id, card, text }) => ({
-      id,
-      card,
-      text,
-    })),
+    cautions: cautionsOf(whole.graph, whole.worksheet, whole.results, options, KIND_WORDS).map(
+      ({ id, card, text }) => ({
+        id,
+        card,
+        text,
+      }),
+    ),
     problems: whole.results.problems.map(({ at, code, text }) => ({ at, code, text })),
     left_out: leftOut(whole),
   };

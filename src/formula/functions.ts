@@ -1,11 +1,11 @@
 // Every function that a formula may call. To add one is one row: its name, how the working names it, the units it takes
 // and gives, where it comes from, and what computes it.
 
+import { airPressure } from "../physics/air.ts";
 import { downspoutCapacity } from "../physics/downspout.ts";
 import { openingOf } from "../physics/orifice.ts";
 import { boreArea, frictionFactor, reynoldsNumber } from "../physics/pipe-friction.ts";
 import {
-  airPressure,
   atmosphericHead,
   kinematicViscosity,
   siphonLimit,
@@ -72,6 +72,7 @@ function three(run: (a: number, b: number, c: number) => number): FormulaFunctio
   return (a = Number.NaN, b = Number.NaN, c = Number.NaN) => run(a, b, c);
 }
 
+const FAO_AIR = "FAO Irrigation and Drainage Paper 56, Eq. 7";
 const TANAKA = "Tanaka et al. 2001, Metrologia 38:301";
 const PATEK = "Patek et al. 2009, J. Phys. Chem. Ref. Data 38:21";
 const WAGNER = "Wagner and Pruss 1993, J. Phys. Chem. Ref. Data 22:783";
@@ -127,14 +128,14 @@ const ROWS: readonly FormulaFunction[] = [
     `${PATEK}; ${TANAKA}`,
   ),
   fixed("vapour_pressure", "the vapour pressure of water at", ["K"], "Pa", one(vapourPressure), WAGNER),
-  fixed("air_pressure", "the air's pressure at a height of", ["m"], "Pa", one(airPressure), "ICAO, Doc 7488"),
+  fixed("air_pressure", "the air's pressure at a height of", ["m"], "Pa", one(airPressure), FAO_AIR),
   fixed(
     "atmospheric_head",
     "the water column that the air holds up at",
     ["m", "K"],
     "m",
     two(atmosphericHead),
-    `ICAO, Doc 7488; ${TANAKA}`,
+    `${FAO_AIR}; ${TANAKA}`,
   ),
   fixed(
     "siphon_limit",
@@ -142,7 +143,7 @@ const ROWS: readonly FormulaFunction[] = [
     ["m", "K"],
     "m",
     two(siphonLimit),
-    `ICAO, Doc 7488; ${TANAKA}; ${WAGNER}`,
+    `${FAO_AIR}; ${TANAKA}; ${WAGNER}`,
   ),
 ];
 

@@ -7,6 +7,7 @@ import { READY } from "./pass.ts";
 import type { Results } from "./results.ts";
 import { shownValue } from "./shown.ts";
 import type { Caution } from "./types.ts";
+import { cautionWords, type Words } from "./words.ts";
 
 export type ShownCaution = {
   readonly id: string;
@@ -38,26 +39,28 @@ function holds(results: Results, { card, caution, step }: CardCaution): boolean 
 /**
  * The cautions that hold, in the order of the cards' names.
  * @param options units, locale and currency of the numbers in them
+ * @param words what they say; those that have no words yet are left out
  */
 export function cautionsOf(
   graph: Graph,
   worksheet: Worksheet,
   results: Results,
   options: ShowOptions,
+  words: Words,
 ): readonly ShownCaution[] {
-  return graph.cautions
-    .filter((held) => holds(results, held))
-    .map(({ card, caution }) => ({
-      id: caution.id,
-      card,
-      text: caution.text.replace(/\{([a-z0-9_.]+)\}/g, (_, name: string) => {
-        const id = idOf(card, name);
-        const shown = shownValue(graph, worksheet, results, id, options);
-        const { state } = results.get(id) ?? { state: "none" };
-        return state === "ready" || state === "pending" ? shown : `(not known: ${shown || name})`;
-      }),
-      beside: caution.beside,
-      weight: caution.weight,
-      source: caution.source,
-    }));
+  const filled = (card: string, text: string): string =>
+    text.replace(/\{([a-z0-9_.]+)\}/g, (_, name: string) => {
+      const id = idOf(card, name);
+      const shown = shownValue(graph, worksheet, results, id, options);
+      const { state } = results.get(id) ?? { state: "none" };
+      return state === "ready" || state === "pending" ? shown : `(not known: ${shown || name})`;
+    });
+  const kinds = new Map(worksheet.cards.map(({ id, kind }) => [id, kind]));
+  return graph.cautions.flatMap((held) => {
+    const { card, caution } = held;
+    const said = holds(results, held) ? cautionWords(words, kinds.get(card) ?? "", caution) : null;
+    if (!said) return [];
+    const { id, beside, weight } = caution;
+    return [{ id, card, text: filled(card, said.text), beside, weight, source: said.source }];
+  });
 }

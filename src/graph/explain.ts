@@ -16,6 +16,7 @@ import {
 import type { Results } from "./results.ts";
 import { entryOfNode, labelOf, shownResult, shownValue, titleOf } from "./shown.ts";
 import type { QuantityId, Result } from "./types.ts";
+import { rowWords, type Words } from "./words.ts";
 
 type Input = { readonly id: QuantityId; readonly label: string; readonly shown: string };
 
@@ -170,13 +171,15 @@ function fromOf(view: View, node: GraphNode): string | null {
   return entry ? (entry.from ?? null) : "default";
 }
 
-function wordsOf(node: GraphNode): string {
+const WORKED_OUT = ["formula", "output", "gather", "user_formula"];
+
+function wordsOf(node: GraphNode, help: string): string {
   const { row, work } = node;
   if (work.kind === "measured") {
     const teaches = row && "measurable" in row ? row.measurable?.teaches : undefined;
     return teaches ? `Measured. It teaches ${teaches}.` : "Measured.";
   }
-  return row && "words" in row ? row.words : "";
+  return row && WORKED_OUT.includes(row.row) ? help : "";
 }
 
 function troubleOf(id: QuantityId, result: Result): Pick<Explanation, "reason" | "cause"> {
@@ -201,25 +204,27 @@ function explanationOf(
   results: Results,
   id: QuantityId,
   options: ShowOptions,
+  words: Words,
 ): Explanation | null {
   const node = nodeOf(graph, id);
   const result = results.get(id);
   if (!node || !result || node.role === "model") return null;
   const view = { graph, worksheet, results, options };
   const working = workingOf(view, node);
+  const said = node.row ? rowWords(words, node.kind?.kind ?? "", node.row) : { help: "", source: "" };
   const isAnswered = result.state === "ready" || result.state === "pending";
   return {
     id,
     label: labelOf(graph, worksheet, id),
     cardTitle: titleOf(worksheet, node.card),
-    help: node.row?.help ?? "",
+    help: said.help,
     origin: originOf(node, result),
     from: fromOf(view, node),
-    words: wordsOf(node),
+    words: wordsOf(node, said.help),
     ...working,
     numbers: isAnswered ? working.numbers : "",
     shown: shownNode(view, node),
-    source: node.work.kind === "measured" ? "your own measurement" : node.row?.source || "definition",
+    source: node.work.kind === "measured" ? "your own measurement" : said.source || "definition",
     ...troubleOf(id, result),
     computedTwin: twinOf(view, node),
     reads: nearestSeen(node, (at) => at.reads),
@@ -252,6 +257,7 @@ export function explain(
   results: Results,
   id: QuantityId,
   options: ShowOptions,
+  words: Words,
 ): Explanation {
-  return explanationOf(graph, worksheet, results, id, options) ?? { id, label: id, ...NOTHING };
+  return explanationOf(graph, worksheet, results, id, options, words) ?? { id, label: id, ...NOTHING };
 }

@@ -27,9 +27,9 @@ export type Typed = readonly [value: number, unit: string];
 type Named = {
   readonly name: string;
   readonly label: string;
-  readonly help: string;
-  /** Published source, "definition", "common practice, no source", "from memory", "your record", "your own line". */
-  readonly source: string;
+  /** What it means and where its number comes from, where its kind has no words of its own for it. */
+  readonly help?: string;
+  readonly source?: string;
   /** Kept for other rows to read; shown neither on the card nor by the command line. */
   readonly hidden?: true;
   /** Shown only when the card is opened in full. */
@@ -139,8 +139,6 @@ export type FormulaRow = Named & {
   readonly row: "formula";
   readonly measure: MeasureName;
   readonly formula: string;
-  /** The relation in a grower's words. */
-  readonly words: string;
   /** First condition that holds makes the row `none` with its reason. */
   readonly none?: readonly Condition[];
   readonly measurable?: Measurable;
@@ -158,7 +156,6 @@ export type OutputRow = Named & {
   readonly options?: readonly { readonly word: string; readonly label: string }[];
   /** The answer is a sum over the surveyed cards: the first of these rows over the next, card by card, for its working. */
   readonly adds?: readonly string[];
-  readonly words: string;
   /**
    * Formula texts that the model's answer satisfies, to check it with a pencil: the working shows the first whose numbers
    * are all known. Nothing is worked out from them.
@@ -175,7 +172,6 @@ export type GatherRow = Named & {
   readonly by: string;
   readonly take: string;
   readonly how: "sum" | "max" | "list";
-  readonly words: string;
 };
 
 /** A number worked out by a formula that the user wrote, over `card_id.row` of any card. */
@@ -187,7 +183,6 @@ export type UserFormulaRow = Named & {
   readonly unit: string;
   /** Text given of the same card that says what the number is; it stands in for the label. */
   readonly called?: string;
-  readonly words: string;
 };
 
 export type Row = Given | FormulaRow | OutputRow | GatherRow | UserFormulaRow;
@@ -253,11 +248,11 @@ export type Caution = {
   readonly where?:
     | { readonly row: string; readonly state: "none" }
     | { readonly row: string; readonly word: string };
-  /** `{row}` stands for that row's value with its unit. */
-  readonly text: string;
+  /** Where its kind has no words of its own for it; `{row}` stands for that row's value with its unit. */
+  readonly text?: string;
+  readonly source?: string;
   /** Row beside which it stands. */
   readonly beside: string;
-  readonly source: string;
   /** `harm` can hurt someone; `trouble` will not work as drawn; `note` is worth knowing. */
   readonly weight: "harm" | "trouble" | "note";
 };

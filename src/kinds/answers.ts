@@ -1,7 +1,11 @@
 // The answers at the top of the page, as sentences with the numbers in them, each leading to its card.
 
-import { numberIn, wordIn } from "../graph/readers.ts";
+import { numberIn, shownIn, wordIn } from "../graph/readers.ts";
 import type { Result } from "../graph/types.ts";
+import { tankOf } from "../network/beds.ts";
+import { idsOf, type Network, networkHeld } from "../network/network.ts";
+import { driverOf } from "../network/power.ts";
+import { feedsTank } from "../network/water.ts";
 
 export type Tone = "water" | "power" | "growth" | "trouble";
 
@@ -22,6 +26,8 @@ export type Asked = {
 };
 
 const number = (asked: Asked, id: string): number | null => numberIn(asked.result(id));
+
+const networkOfSheet = (asked: Asked): Network => networkHeld(shownIn(asked.result("season.network")));
 
 const word = (asked: Asked, id: string): string => wordIn(asked.result(id));
 
@@ -52,7 +58,9 @@ function storage(asked: Asked): Sentence {
 
 /** The days of autonomy are those of the beds alone. */
 function besides(asked: Asked): string {
-  const draws = asked.cards.filter(({ id, kind }) => kind === "draw" && word(asked, `${id}.from`) !== "");
+  const network = networkOfSheet(asked);
+  const taking = new Set(idsOf(network, "draw").filter((id) => tankOf(network, id) !== null));
+  const draws = asked.cards.filter(({ id }) => taking.has(id));
   if (draws.length === 0) return "";
   return draws.length === 1 ? `, not counting ${draws[0]?.title}` : ", not counting other draws";
 }
@@ -131,8 +139,7 @@ function longest(asked: Asked, kind: string, row: string): string | null {
 
 /** How far a charge of the battery behind this pump goes. */
 function charge(asked: Asked, pump: string): readonly Piece[] {
-  const fed = word(asked, `${pump}.pump`) || pump;
-  const id = `${word(asked, `${fed}.powered_by`)}.waterings_per_charge`;
+  const id = `${driverOf(networkOfSheet(asked), pump)}.waterings_per_charge`;
   if (number(asked, id) === null) return ["."];
   return [", and a charge waters all beds on its battery ", value(id, "power"), " times."];
 }
@@ -206,7 +213,8 @@ function keepingUp(asked: Asked): Sentence | null {
       pieces: [`${first?.title}: ${why ?? "nothing waits for it"}.`],
     };
   }
-  const title = asked.cards.find((card) => card.id === word(asked, `${worst}.to`))?.title ?? "The lower tank";
+  const lower = feedsTank(networkOfSheet(asked), worst);
+  const title = asked.cards.find((card) => card.id === lower)?.title ?? "The lower tank";
   const share = number(asked, "season.tightest_share") ?? 0;
   const watch = `${worst}.refill_after_watering`;
   return {
@@ -219,7 +227,7 @@ function keepingUp(asked: Asked): Sentence | null {
       share > 1
         ? " after its largest watering: too late, for its beds ask again after "
         : " after its largest watering; its beds ask again after ",
-      value(`${word(asked, `${worst}.to`)}.shortest_interval`, "growth"),
+      value(`${lower}.shortest_interval`, "growth"),
       ".",
     ],
   };

@@ -2,6 +2,7 @@
 
 import type { CardKind, CardKinds, LinkGiven, NumberGiven, Row } from "../graph/types.ts";
 import type { LaidPart, LaidUnits, Wish } from "./lay-out.ts";
+import type { SeasonShare } from "./season-share.ts";
 
 /** The parts of the page, in the order in which water and power flow; within one, kinds stand as they are registered. */
 const GROUPS = [
@@ -109,6 +110,8 @@ export type Kind = CardKind & {
   /** The cards of this kind in a place that is laid out from a few counts. */
   readonly laid?: (wish: Wish, system: LaidUnits) => readonly LaidPart[];
   readonly drawn?: Drawn;
+  /** How it hangs together with others, and what the season takes of it. */
+  readonly season?: SeasonShare;
   /** What depends on which other kinds there are. */
   readonly among?: (others: readonly Kind[]) => Pick<CardKind, "models">;
 };

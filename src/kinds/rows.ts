@@ -11,14 +11,12 @@ import type {
   OutputRow,
   TextGiven,
 } from "../graph/types.ts";
+import { GRAVITY } from "../units/constants.ts";
 import type { MeasureName } from "../units/measures.ts";
 import type { Use, WantingLink } from "./kind.ts";
 
-export const DEFINITION = "definition";
-export const PRACTICE = "common practice, no source";
-export const MEMORY = "from memory";
-const YOURS = "your own entry";
-export const RECORD = "your record";
+/** Standard acceleration of gravity, as formula texts have it. */
+export const STANDARD_GRAVITY = `${GRAVITY} m/s2`;
 
 type Optional<T, Fixed extends keyof T> = Partial<Omit<T, Fixed>>;
 
@@ -28,10 +26,9 @@ export function given(
   label: string,
   measure: MeasureName,
   usual: Default,
-  help: string,
   more: Optional<NumberGiven, "row" | "name"> = {},
 ): NumberGiven {
-  return { row: "given", name, label, measure, default: usual, help, source: YOURS, min: 0, ...more };
+  return { row: "given", name, label, measure, default: usual, min: 0, ...more };
 }
 
 /** One word out of a few. */
@@ -40,21 +37,20 @@ export function choice(
   label: string,
   options: Readonly<Record<string, string>>,
   usual: string,
-  help: string,
   more: Optional<ChoiceGiven, "row" | "name"> = {},
 ): ChoiceGiven {
   const listed = Object.entries(options).map(([word, text]) => ({ word, label: text }));
-  return { row: "choice", name, label, options: listed, default: usual, help, source: YOURS, ...more };
+  return { row: "choice", name, label, options: listed, default: usual, ...more };
 }
 
 /** A link to one card of a kind that has that use; which kinds these are is known when all of them are. */
-export function link(name: string, label: string, wants: Use, absent: string, help: string): WantingLink {
-  return { row: "link", name, label, wants, kinds: [], many: false, absent, help, source: YOURS };
+export function link(name: string, label: string, wants: Use, absent: string): WantingLink {
+  return { row: "link", name, label, wants, kinds: [], many: false, absent };
 }
 
 /** An ordered list of links. */
-export function links(name: string, label: string, wants: Use, absent: string, help: string): WantingLink {
-  return { ...link(name, label, wants, absent, help), many: true };
+export function links(name: string, label: string, wants: Use, absent: string): WantingLink {
+  return { ...link(name, label, wants, absent), many: true };
 }
 
 /** Free text. */
@@ -62,10 +58,9 @@ export function text(
   name: string,
   label: string,
   usual: string,
-  help: string,
   more: Optional<TextGiven, "row"> = {},
 ): TextGiven {
-  return { row: "text", name, label, default: usual, help, source: YOURS, ...more };
+  return { row: "text", name, label, default: usual, ...more };
 }
 
 /** A date, `MM-DD` or `YYYY-MM-DD`. */
@@ -74,7 +69,6 @@ export function date(
   label: string,
   form: DateGiven["form"],
   usual: string | null,
-  help: string,
   absent?: string,
 ): DateGiven {
   return {
@@ -83,8 +77,6 @@ export function date(
     label,
     form,
     default: usual,
-    help,
-    source: YOURS,
     ...(absent ? { absent, minor: true as const } : {}),
   };
 }
@@ -96,7 +88,6 @@ export function months(
   measure: MeasureName,
   usual: readonly number[] | null,
   unit: string,
-  help: string,
   absent?: string,
 ): ListGiven {
   return {
@@ -107,8 +98,6 @@ export function months(
     measures: [measure],
     default: usual,
     unit,
-    help,
-    source: YOURS,
     minor: true,
     ...(absent ? { absent } : {}),
   };
@@ -120,11 +109,9 @@ export function formula(
   label: string,
   measure: MeasureName,
   relation: string,
-  words: string,
-  source: string,
   more: Optional<FormulaRow, "row" | "name"> = {},
 ): FormulaRow {
-  return { row: "formula", name, label, measure, formula: relation, words, help: words, source, ...more };
+  return { row: "formula", name, label, measure, formula: relation, ...more };
 }
 
 /** A number that one of the card's models, or a worksheet-wide one, works out. */
@@ -133,11 +120,20 @@ export function output(
   label: string,
   of: string,
   measure: OutputRow["measure"],
-  words: string,
-  source: string,
   more: Optional<OutputRow, "row" | "name"> = {},
 ): OutputRow {
-  return { row: "output", name, label, of, measure, words, help: words, source, ...more };
+  return { row: "output", name, label, of, measure, ...more };
+}
+
+/** An output that only other rows, models, charts or the drawing read. */
+export function hidden(
+  name: string,
+  label: string,
+  of: string,
+  measure: OutputRow["measure"],
+  more: Optional<OutputRow, "row" | "name"> = {},
+): OutputRow {
+  return output(name, label, of, measure, { ...more, hidden: true });
 }
 
 /** What every card that points here brings, put together. */
@@ -146,20 +142,19 @@ export function gather(
   label: string,
   measure: GatherRow["measure"],
   from: { readonly kind: string; readonly by: string; readonly take: string; readonly how: GatherRow["how"] },
-  words: string,
   more: Optional<GatherRow, "row" | "name"> = {},
 ): GatherRow {
-  return { row: "gather", name, label, measure, ...from, words, help: words, source: DEFINITION, ...more };
+  return { row: "gather", name, label, measure, ...from, ...more };
 }
 
 /** What the thing cost and how long it lasts; both may stay empty. */
 export const COSTS: readonly NumberGiven[] = [
-  given("price", "Price", "money", null, "What you paid, or would pay, for this part.", {
+  given("price", "Price", "money", null, {
     absent: "no price given",
     stored: "card",
     minor: true,
   }),
-  given("life", "Lasts", "span", null, "How long it serves before it is bought again.", {
+  given("life", "Lasts", "span", null, {
     absent: "no life given",
     stored: "card",
     minor: true,

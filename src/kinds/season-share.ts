@@ -1,7 +1,10 @@
-// What a card kind is to the network and the season: how it hangs together with others, what the run takes of it, and
-// what it gives back. Each kind says it once, in `season.ts` of its room; `kinds/season` gathers.
+// What a card kind is to the network and the season: how it hangs together with others, and what the run takes of it.
+// Each kind says it once, in `season.ts` of its room; `kinds/season` gathers.
 
+import type { CardResults, Missing } from "../graph/readers.ts";
+import type { ModelInput } from "../graph/types.ts";
 import type { EdgeKind, Role } from "../network/network.ts";
+import type { SeasonInput } from "../season/input.ts";
 
 /** An end of a tie: the card itself, or the first of these link rows that leads to a card. */
 type TieEnd = "itself" | readonly string[];
@@ -18,8 +21,42 @@ export type Tie = {
   readonly passes?: { readonly blocked: string; readonly over: string; readonly brim: string };
 };
 
+/** Lists of the season's input that cards are put into. */
+export type PartField =
+  | "roofs"
+  | "tanks"
+  | "lines"
+  | "tees"
+  | "draws"
+  | "deliveries"
+  | "carries"
+  | "batteries"
+  | "beds";
+
+type Part = SeasonInput[PartField][number];
+
+/** How a card becomes a part of the season's input. */
+type Taken = {
+  readonly field: PartField;
+  readonly make: (id: string, results: CardResults, input: ModelInput) => Part | Missing;
+};
+
 export type SeasonShare = {
   /** What it is to the network; left out: not a part that water or power stops at. */
   readonly role?: Role;
   readonly ties?: readonly Tie[];
+  /** Rows that the season reads of it: those that must be ready for it to take part, and others. */
+  readonly must?: readonly string[];
+  readonly may?: readonly string[];
+  /** Left out: it is no part of its own, others are made with what it says. */
+  readonly takes?: Taken;
 };
+
+/** What a kind takes from its cards: parts of one list of the season's input. */
+export const takes = <Field extends PartField>(
+  field: Field,
+  make: (id: string, results: CardResults, input: ModelInput) => SeasonInput[Field][number] | Missing,
+): Taken => ({ field, make });
+
+/** The link or other word of a card, or null where it has none. */
+export const idOrNull = (word: string): string | null => word || null;

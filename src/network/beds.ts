@@ -1,7 +1,7 @@
 // Which bed is watered by what and from which tank, and which tanks stand behind it.
 
 import { edgesFrom, edgesTo, type Network, runs } from "./network.ts";
-import { fedBy } from "./water.ts";
+import { fedBy, meantToFeed } from "./water.ts";
 
 /** What waters a bed, in the order in which it is tried. */
 export const waterersOf = (network: Network, bed: string): readonly string[] =>
@@ -10,13 +10,13 @@ export const waterersOf = (network: Network, bed: string): readonly string[] =>
     .map(({ from }) => from);
 
 /** Beds that a hose or can waters. */
-const bedsOf = (network: Network, waterer: string): readonly string[] =>
+export const bedsOf = (network: Network, waterer: string): readonly string[] =>
   edgesFrom(network, "waters", waterer)
     .filter(runs)
     .flatMap(({ to }) => to ?? []);
 
 /** The tank that a hose, can or other draw takes from; null where it has none. */
-const tankOf = (network: Network, taker: string): string | null =>
+export const tankOf = (network: Network, taker: string): string | null =>
   edgesTo(network, "draws", taker).find(runs)?.from ?? null;
 
 /** Hoses, cans and other draws that take from a tank. */
@@ -40,8 +40,13 @@ export function bedsStraightFrom(network: Network, tank: string): readonly strin
   return [...new Set(beds)].sort();
 }
 
+const bedsOfTanks = (network: Network, tanks: readonly string[]): readonly string[] =>
+  [...new Set(tanks.flatMap((id) => bedsStraightFrom(network, id)))].sort();
+
 /** Beds that a tank's water comes to, straight or through lines that run, sorted by id. */
-export function bedsServed(network: Network, tank: string): readonly string[] {
-  const beds = fedBy(network, tank).flatMap((id) => bedsStraightFrom(network, id));
-  return [...new Set(beds)].sort();
-}
+export const bedsServed = (network: Network, tank: string): readonly string[] =>
+  bedsOfTanks(network, fedBy(network, tank));
+
+/** Beds that it would come to if every line ran, sorted by id. */
+export const bedsMeant = (network: Network, tank: string): readonly string[] =>
+  bedsOfTanks(network, meantToFeed(network, tank));

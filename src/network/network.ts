@@ -26,8 +26,6 @@ export type Edge = {
 
 export type Network = { readonly nodes: readonly NetworkNode[]; readonly edges: readonly Edge[] };
 
-export const NO_NETWORK: Network = { nodes: [], edges: [] };
-
 /**
  * A network in one order, whatever the order of the cards: nodes by id; edges by the card that makes them, those of one
  * card as they come (a bed's waterers are tried in turn). An edge from or to what is no node is left out.
@@ -39,6 +37,12 @@ export function networkOf(nodes: readonly NetworkNode[], edges: readonly Edge[])
     nodes: [...nodes].sort((a, b) => (a.id < b.id ? -1 : 1)),
     edges: [...whole].sort((a, b) => (a.by === b.by ? 0 : a.by < b.by ? -1 : 1)),
   };
+}
+
+/** The network that a value holds; one of nothing where it holds none. */
+export function networkHeld(value: unknown): Network {
+  const holds = typeof value === "object" && value !== null && "nodes" in value && "edges" in value;
+  return holds ? (value as Network) : networkOf([], []);
 }
 
 /** Ids of all parts of a role. */

@@ -11,7 +11,7 @@ function followed(start: string, next: (id: string) => readonly string[]): reado
 
 const origins = (edges: readonly Edge[]): readonly string[] => edges.filter(runs).map(({ from }) => from);
 const ends = (edges: readonly Edge[]): readonly string[] =>
-  edges.filter(runs).flatMap(({ to }) => (to === null ? [] : [to]));
+  edges.flatMap(({ to }) => (to === null ? [] : [to]));
 
 const tanksAmong = (network: Network, ids: readonly string[]): readonly string[] =>
   ids.filter((id) => roleOf(network, id) === "tank");
@@ -39,6 +39,14 @@ export function fillersOf(network: Network, tank: string): readonly string[] {
 export function fedBy(network: Network, tank: string): readonly string[] {
   return tanksAmong(
     network,
+    followed(tank, (id) => ends(edgesFrom(network, "feeds", id).filter(runs))),
+  );
+}
+
+/** The same as if every line ran. */
+export function meantToFeed(network: Network, tank: string): readonly string[] {
+  return tanksAmong(
+    network,
     followed(tank, (id) => ends(edgesFrom(network, "feeds", id))),
   );
 }
@@ -53,6 +61,25 @@ export function stoppedInto(network: Network, tank: string): readonly Edge[] {
 
 const joint = (network: Network, id: string): readonly string[] =>
   roleOf(network, id) === "joint" ? [id] : [];
+
+/** Lines that run from a tank or joint, and those from there that never carry anything. */
+export const linesOutOf = (network: Network, id: string): readonly Edge[] =>
+  edgesFrom(network, "feeds", id).filter(runs);
+
+export const stoppedOutOf = (network: Network, id: string): readonly Edge[] =>
+  edgesFrom(network, "feeds", id).filter((edge) => !runs(edge));
+
+/** Lines that run into a tank or joint. */
+export const linesInto = (network: Network, id: string): readonly Edge[] =>
+  edgesTo(network, "feeds", id).filter(runs);
+
+/** Lines with both ends linked that start or end at a tank or joint, whether they run or not. */
+export const linesMeetingAt = (network: Network, id: string): readonly Edge[] =>
+  [...edgesTo(network, "feeds", id), ...edgesFrom(network, "feeds", id)].filter(({ to }) => to !== null);
+
+/** The tank or joint that a line ends in, if it runs. */
+export const feedsTank = (network: Network, line: string): string | null =>
+  network.edges.find((edge) => edge.kind === "feeds" && edge.by === line && runs(edge))?.to ?? null;
 
 /** Where a tank's overflow ends: on the ground, in another tank, or round in a circle to itself. */
 export function overflowEnd(network: Network, tank: string): "ground" | "tank" | "loop" {

@@ -1,16 +1,13 @@
 // Properties of fresh water, and what the air's weight on it can lift.
 
 import { GRAVITY, ZERO_CELSIUS } from "../units/constants.ts";
+import { airPressure } from "./air.ts";
 import { requireWithin } from "./domain-error.ts";
 
 const LIQUID: readonly [number, number] = [ZERO_CELSIUS, ZERO_CELSIUS + 50];
 const TANAKA = "Tanaka et al., Metrologia 38 (2001) 301-309";
 const PATEK = "Patek et al., J. Phys. Chem. Ref. Data 38 (2009) 21-29, as IAPWS SR6-08";
 const WAGNER = "Wagner and Pruss, J. Phys. Chem. Ref. Data 22 (1993) 783-787";
-const ICAO = "ICAO standard atmosphere, Doc 7488";
-
-/** Pressure of the standard atmosphere at sea level [Pa], exact by definition. */
-export const STANDARD_PRESSURE = 101_325;
 
 /**
  * Density of air-free fresh water at atmospheric pressure.
@@ -76,25 +73,12 @@ export function vapourPressure(temperature: number): number {
 }
 
 /**
- * Mean air pressure at a height above the sea.
- *
- * @param elevation above sea level [m]
- * @returns pressure [Pa]
- * @throws DomainError outside -500..6000 m
- * @source ICAO standard atmosphere, Doc 7488, troposphere (from memory)
- */
-export function airPressure(elevation: number): number {
-  requireWithin("elevation", elevation, [-500, 6000], ICAO);
-  return STANDARD_PRESSURE * (1 - 2.25577e-5 * elevation) ** 5.25588;
-}
-
-/**
  * Height of the water column that the air's weight balances: air pressure over density and gravity.
  *
  * @param elevation above sea level [m]
  * @param temperature of the water [K]
  * @returns head [m]
- * @throws DomainError outside -500..6000 m or 0..50 °C
+ * @throws DomainError outside -500..9000 m or 0..50 °C
  * @source hydrostatics; parts as in airPressure and waterDensity
  */
 export function atmosphericHead(elevation: number, temperature: number): number {
@@ -108,7 +92,7 @@ export function atmosphericHead(elevation: number, temperature: number): number 
  * @param elevation above sea level [m]
  * @param temperature of the water [K]
  * @returns height [m]
- * @throws DomainError outside -500..6000 m or 0..50 °C
+ * @throws DomainError outside -500..9000 m or 0..50 °C
  * @source hydrostatics; parts as in airPressure, vapourPressure and waterDensity
  */
 export function siphonLimit(elevation: number, temperature: number): number {

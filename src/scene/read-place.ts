@@ -5,6 +5,10 @@ import type { ShownCaution } from "../graph/cautions.ts";
 import { shownIn } from "../graph/readers.ts";
 import type { Problem, Result, Value } from "../graph/types.ts";
 import type { Beside, Kinds, Shape } from "../kinds/kind.ts";
+import { bedsOf } from "../network/beds.ts";
+import { type Network, networkHeld } from "../network/network.ts";
+import { driverOf } from "../network/power.ts";
+import { linesInto } from "../network/water.ts";
 import type { Vessel } from "../physics/vessel.ts";
 import { type ShowOptions, showNumber } from "../units/show.ts";
 import { waterWords } from "./day-water.ts";
@@ -91,6 +95,8 @@ function besideOf(asked: SceneInput, card: Card): readonly Words[] {
   return told(asked, `${card.id}.${beside.row}`, beside.tint, (shown) => beside.text.replace("{}", shown));
 }
 
+const networkOfSheet = (asked: SceneInput): Network => networkHeld(present(asked, "season.network"));
+
 function vesselOf(asked: SceneInput, id: string): Vessel | null {
   const value = present(asked, id);
   return typeof value === "object" && value !== null && "form" in value ? (value as Vessel) : null;
@@ -98,17 +104,12 @@ function vesselOf(asked: SceneInput, id: string): Vessel | null {
 
 function tankWords(asked: SceneInput, card: Card, vessel: Vessel | null): readonly Words[] {
   const { id } = card;
-  const feeding = drawnAs(asked, "line").find((line) => word(asked, `${line.id}.to`) === id);
+  const feeding = linesInto(networkOfSheet(asked), id)[0]?.by;
   const held = vessel && waterWords(vessel.volume, vessel.volume, asked.options);
   return [
     ...(held ? [{ text: held.long, live: held.short, tone: "water" as const }] : []),
     ...(feeding
-      ? told(
-          asked,
-          `${feeding.id}.full_by`,
-          "water",
-          (time) => `full again by ${time.replace(" ", "\u00a0")}`,
-        )
+      ? told(asked, `${feeding}.full_by`, "water", (time) => `full again by ${time.replace(" ", "\u00a0")}`)
       : told(asked, `${id}.days_of_autonomy`, "water", (days) => `from full ${days}`)),
   ];
 }
@@ -205,16 +206,14 @@ export function readPlace(asked: SceneInput): Place {
     part: (card) => partOf(asked, card, besideOf(asked, card)),
   };
   const { of, link, part } = reader;
-  const watered = (by: Card) => (bed: Card) => list(asked, `${bed.id}.watered_by`).includes(by.id);
+  const network = networkOfSheet(asked);
   return {
     ...waterParts(reader),
     deliveries: of("delivery").map((card) => ({
       ...part(card),
       from: link(card, "from"),
-      poweredBy: link(card, "powered_by") ?? word(asked, `${link(card, "pump") ?? ""}.powered_by`),
-      waters: of("bed")
-        .filter(watered(card))
-        .map((bed) => bed.id),
+      poweredBy: driverOf(network, card.id),
+      waters: of("bed").flatMap(({ id }) => (bedsOf(network, card.id).includes(id) ? [id] : [])),
     })),
     carries: of("carry").map((card) => ({ ...part(card), from: link(card, "from") })),
     batteries: of("battery").map(part),

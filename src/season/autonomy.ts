@@ -1,26 +1,90 @@
-// How long full tanks last: each for the beds it serves, all together, and from the worst day of the record.
+// How long full tanks last: each for the beds it serves, all together, and from the worst day of the record. The one place
+// where that is worked out: tank cards, the season's card and the run all ask here.
 
-import { volumeAt } from "../physics/vessel.ts";
+import { bedsMeant, bedsServed } from "../network/beds.ts";
+import type { Network } from "../network/network.ts";
 import { DAY } from "../units/constants.ts";
 import type { Bed } from "./beds.ts";
 import { dueOn } from "./draws.ts";
-import type { LinePart, TankPart } from "./input.ts";
 import { OPEN_WATER } from "./losses.ts";
 import { peakDay } from "./peak-day.ts";
+import { reachOf } from "./reachable.ts";
 import type { Span } from "./spans.ts";
 import type { SeasonState } from "./state.ts";
 
+export type AutonomyAsked = {
+  readonly network: Network;
+  /** Water to be had from full [m3], open surface [m2] and leak [m3/s] of each tank. */
+  readonly tanks: readonly {
+    readonly id: string;
+    readonly reachable: number;
+    readonly openArea: number;
+    readonly leak: number;
+  }[];
+  /** What each bed needs on a peak day [m3]; a bed that is not in it is not counted. */
+  readonly needs: ReadonlyMap<string, number>;
+  /** Reference evapotranspiration of a peak day [m]. */
+  readonly peakEto: number;
+};
+
 export type TankAutonomy = {
-  /** Full, above what nothing can draw [m3]. */
+  readonly id: string;
+  /** Beds that its water comes to; where none of it can leave by a line that runs, those it was meant for. */
+  readonly beds: readonly string[];
   readonly reachable: number;
-  /** On a peak day by its beds, its leak and its open water [m3]; null where it serves no bed. */
+  /** On a peak day by those beds, its leak and its open water [m3]; null where it is there for no bed. */
   readonly draw: number | null;
 };
 
-export type Autonomy = {
+/** All tanks that serve beds taken together. */
+export type WholeAutonomy = {
   readonly tanks: readonly TankAutonomy[];
-  /** [s]; null where no tank serves a bed that needs water. */
-  readonly whole: number | null;
+  /** Tanks whose water comes to a bed, and those beds. */
+  readonly serving: readonly string[];
+  readonly beds: readonly string[];
+  readonly reachable: number;
+  /** Null where no tank serves a bed [m3]. */
+  readonly draw: number | null;
+};
+
+/**
+ * Reachable water of full tanks beside what is taken of it on a peak day.
+ *
+ * @param asked units at the type's fields
+ * @returns volumes [m3]
+ * @source definition: the need of every bed served, directly or through lines that run, once each, with the tanks' leaks
+ *   and open water
+ */
+export function autonomyOf(asked: AutonomyAsked): WholeAutonomy {
+  const needOf = (beds: readonly string[]) => beds.reduce((sum, id) => sum + (asked.needs.get(id) ?? 0), 0);
+  const tanks = asked.tanks.map((tank) => {
+    const known = (beds: readonly string[]) => beds.filter((id) => asked.needs.has(id));
+    const served = known(bedsServed(asked.network, tank.id));
+    const isShut = served.length === 0 && tank.reachable === 0;
+    const beds = isShut ? known(bedsMeant(asked.network, tank.id)) : served;
+    const losses = tank.leak * DAY + tank.openArea * OPEN_WATER * asked.peakEto;
+    const draw = beds.length > 0 ? needOf(beds) + losses : null;
+    return { id: tank.id, beds, reachable: tank.reachable, draw, losses, serves: served.length > 0 };
+  });
+  const serving = tanks.filter(({ serves }) => serves);
+  const beds = [...new Set(serving.flatMap((tank) => tank.beds))].sort();
+  const lost = serving.reduce((sum, { losses }) => sum + losses, 0);
+  return {
+    tanks,
+    beds,
+    serving: serving.map(({ id }) => id),
+    reachable: serving.reduce((sum, { reachable }) => sum + reachable, 0),
+    draw: beds.length > 0 ? needOf(beds) + lost : null,
+  };
+}
+
+/** How long a store lasts [s]; null where nothing is taken of it. */
+export const lasting = (store: {
+  readonly reachable: number;
+  readonly draw: number | null;
+}): number | null => (store.draw !== null && store.draw > 0 ? (store.reachable / store.draw) * DAY : null);
+
+export type Autonomy = WholeAutonomy & {
   /** What the beds' soil holds within easy reach over their peak-day need [s]. */
   readonly soil: number | null;
   readonly worst: { readonly date: number; readonly lasts: number } | null;
@@ -31,29 +95,28 @@ export type Autonomy = {
  *
  * @param state the run [-]
  * @returns durations [s] and volumes [m3]
- * @source definition: reachable water from full over the peak-day need of every bed served, directly or through lines
+ * @source autonomyOf
  */
-export function autonomyOf(state: SeasonState): Autonomy {
-  const peakEto = state.seasons.length > 0 ? peakDay(state.eto, state.seasons) : 0;
-  const served = state.tanks.parts.map((_, place) => bedsServed(state, place));
-  const losses = (place: number) =>
-    (state.tanks.leak[place] as number) + (state.tanks.openArea[place] as number) * OPEN_WATER * peakEto;
-  const tanks = state.tanks.parts.map((_, place): TankAutonomy => {
-    const beds = served[place] ?? [];
-    return {
-      reachable: reachableOf(state, place),
-      draw: beds.length > 0 ? needOf(beds) + losses(place) : null,
-    };
+export function runAutonomy(state: SeasonState): Autonomy {
+  const { input, tanks } = state;
+  const reach = reachOf({
+    network: input.network,
+    tanks: tanks.parts,
+    lines: input.lines,
+    pumps: input.deliveries,
   });
-  const serving = [...tanks.keys()].filter((place) => (served[place] ?? []).length > 0);
-  const beds = state.beds.filter((bed) => served.some((list) => list.includes(bed)));
-  const reachable = serving.reduce((sum, place) => sum + (tanks[place]?.reachable ?? 0), 0);
-  const draw = needOf(beds) + serving.reduce((sum, place) => sum + losses(place), 0);
+  const whole = autonomyOf({
+    network: input.network,
+    tanks: tanks.parts.map((part) => ({ ...part, reachable: reach.get(part.id)?.reachable ?? 0 })),
+    needs: new Map(state.beds.map(({ part, demand }) => [part.id, demand?.peakDayNeed ?? 0])),
+    peakEto: state.seasons.length > 0 ? peakDay(state.eto, state.seasons) : 0,
+  });
+  const beds = state.beds.filter(({ part }) => whole.beds.includes(part.id));
+  const serving = whole.serving.flatMap((id) => tanks.placeOf.get(id) ?? []);
   return {
-    tanks,
-    whole: serving.length > 0 && draw > 0 ? (reachable / draw) * DAY : null,
+    ...whole,
     soil: soilOf(state.beds),
-    worst: worstOf(state, beds, serving, reachable),
+    worst: worstOf(state, beds, serving, whole.reachable),
   };
 }
 
@@ -61,48 +124,10 @@ function needOf(beds: readonly Bed[]): number {
   return beds.reduce((sum, { demand }) => sum + (demand?.peakDayNeed ?? 0), 0);
 }
 
-/** Beds that take from a tank, or from one that its lines feed. */
-function bedsServed(state: SeasonState, place: number): readonly Bed[] {
-  return state.beds.filter((bed) =>
-    bed.sources.some(({ tank }) => (state.feeders[tank] ?? []).includes(place)),
-  );
-}
-
 function soilOf(beds: readonly Bed[]): number | null {
   const need = needOf(beds);
   const held = beds.reduce((sum, { demand }) => sum + (demand?.wateringVolume ?? 0), 0);
   return need > 0 ? (held / need) * DAY : null;
-}
-
-/** Water above the highest of its outlet, its pumps' lowest water and, where it leaves only by lines, where they stop. */
-function reachableOf(state: SeasonState, place: number): number {
-  const { vessel } = state.tanks.parts[place] as TankPart;
-  return vessel.volume - volumeAt(vessel, lowestDrawable(state, place, new Set([place])));
-}
-
-/** Depth under which nothing leaves a tank [m]. */
-function lowestDrawable(state: SeasonState, place: number, seen: ReadonlySet<number>): number {
-  const { vessel, outlet, floor } = state.tanks.parts[place] as TankPart;
-  const { input, draws, sources, pipes } = state;
-  const byHand =
-    draws.some(({ tank }) => tank === place) || sources.some((s) => s.tank === place && s.roundVolume > 0);
-  const id = (state.tanks.parts[place] as TankPart).id;
-  const pumps = input.deliveries.filter(({ from }) => from === id).map(({ lowestWater }) => lowestWater);
-  const lines = [...pipes.parts.keys()].filter((i) => pipes.from[i] === place);
-  const stops = byHand ? [] : lines.map((i) => stopOf(state, i, seen) - floor);
-  const lows = pumps.length > 0 ? pumps : stops;
-  const lowest = lows.length > 0 ? Math.min(...lows) : 0;
-  return Math.min(Math.max(0, outlet, lowest), vessel.height);
-}
-
-/** Height at which a line stops giving water on [m]. */
-function stopOf(state: SeasonState, i: number, seen: ReadonlySet<number>): number {
-  const line = state.pipes.parts[i] as LinePart;
-  const to = state.pipes.to[i] as number;
-  const end = Math.max(line.startHeight, line.endHeight);
-  if (to < 0 || to >= state.pipes.firstTee || seen.has(to)) return end;
-  const target = state.tanks.parts[to] as TankPart;
-  return Math.max(end, target.floor + lowestDrawable(state, to, new Set([...seen, to])));
 }
 
 /** The day of a season from which full tanks, with no more rain, are used up soonest. */

@@ -7,21 +7,21 @@ const HALVINGS = 40;
 /** Slope under which the logarithm of a piece is taken by its series [-]. */
 const SLIGHT = 1e-4;
 
-/** Time [s] and energy [J] of the last drawdown asked for: one record, so that no watering makes an object. */
-export const drawdown = { time: 0, energy: 0 };
+/** What a drawdown takes: time [s] and energy [J]. */
+type Drawdown = { time: number; energy: number };
 
 /**
- * Reads time and energy to draw a volume into `drawdown`.
+ * Time and energy to draw a volume.
  *
  * @param source a pump, units at the type's fields
  * @param held water in its tank before [m3]
  * @param volume to draw [m3]
+ * @returns time [s] and energy [J]; Infinity where the pump lifts nothing
  * @source dt = dV / Q(V) and dE = P(V) dt, integrated exactly over rows that are straight between their points
  */
-export function readDrawdown(source: Source, held: number, volume: number): void {
-  drawdown.time = 0;
-  drawdown.energy = 0;
-  if (volume <= 0) return;
+export function drawdownOf(source: Source, held: number, volume: number): Drawdown {
+  const sum = { time: 0, energy: 0 };
+  if (volume <= 0) return sum;
   const { volumes } = source;
   const last = volumes.length - 1;
   let upper = held;
@@ -31,14 +31,30 @@ export function readDrawdown(source: Source, held: number, volume: number): void
     const bottom = place < 0 ? -Infinity : (volumes[place] as number);
     if (bottom >= upper) continue;
     const depth = Math.min(left, upper - bottom);
-    addPiece(source, Math.min(place, last - 1), upper - depth, depth);
+    addPiece(sum, source, Math.min(place, last - 1), { bottom: upper - depth, depth });
     left -= depth;
     upper = bottom;
   }
+  return sum;
 }
 
+/** The last drawdown that was read, for callers that do not take drawdownOf's answer yet. */
+export const drawdown: Drawdown = { time: 0, energy: 0 };
+
+/** Leaves drawdownOf's answer in `drawdown`. */
+export function readDrawdown(source: Source, held: number, volume: number): void {
+  Object.assign(drawdown, drawdownOf(source, held, volume));
+}
+
+type Piece = { readonly bottom: number; readonly depth: number };
+
 /** Adds what a piece of the drawdown takes, between the row's points `place` and the next; level beyond them. */
-function addPiece({ volumes, flows, powers }: Source, place: number, bottom: number, depth: number): void {
+function addPiece(
+  sum: Drawdown,
+  { volumes, flows, powers }: Source,
+  place: number,
+  { bottom, depth }: Piece,
+): void {
   const at = Math.max(0, place);
   const [low, high] = [volumes[at] as number, volumes[at + 1] ?? Infinity];
   const start = high === Infinity ? 0 : Math.min(1, Math.max(0, (bottom - low) / (high - low)));
@@ -47,15 +63,15 @@ function addPiece({ volumes, flows, powers }: Source, place: number, bottom: num
   const power = between(powers, at, start);
   const rise = (between(flows, at, end) - flow) / flow;
   if (!(flow > 0) || !(rise > -1)) {
-    drawdown.time = Infinity;
-    drawdown.energy = Infinity;
+    sum.time = Infinity;
+    sum.energy = Infinity;
     return;
   }
   const slight = Math.abs(rise) < SLIGHT;
   const mean = slight ? 1 - rise / 2 + (rise * rise) / 3 : Math.log1p(rise) / rise;
   const moment = slight ? 1 / 2 - rise / 3 + (rise * rise) / 4 : (1 - mean) / rise;
-  drawdown.time += (depth / flow) * mean;
-  drawdown.energy += (depth / flow) * (power * mean + (between(powers, at, end) - power) * moment);
+  sum.time += (depth / flow) * mean;
+  sum.energy += (depth / flow) * (power * mean + (between(powers, at, end) - power) * moment);
 }
 
 function between(row: Float64Array, place: number, share: number): number {
@@ -72,7 +88,7 @@ function between(row: Float64Array, place: number, share: number): number {
  * @param budget.time it may run [s]
  * @param budget.energy it may use [J]
  * @returns volume, at most `most` [m3]
- * @source readDrawdown, turned round
+ * @source drawdownOf, turned round
  */
 export function drawnWithin(
   source: Source,
@@ -81,8 +97,8 @@ export function drawnWithin(
   budget: { readonly time: number; readonly energy: number },
 ): number {
   const fits = (volume: number) => {
-    readDrawdown(source, held, volume);
-    return drawdown.time <= budget.time && drawdown.energy <= budget.energy;
+    const { time, energy } = drawdownOf(source, held, volume);
+    return time <= budget.time && energy <= budget.energy;
   };
   if (most <= 0 || fits(most)) return Math.max(0, most);
   if (source.volumes.length < 2) {

@@ -1,6 +1,5 @@
 // What a finished run says: means over whole seasons and years, worst days, and what bound it.
 
-import { DAY } from "../units/constants.ts";
 import { errorShare } from "./account.ts";
 import type {
   BatteryAnswer,
@@ -12,7 +11,7 @@ import type {
   SourceAnswer,
   TankAnswer,
 } from "./answer.ts";
-import { type Autonomy, autonomyOf } from "./autonomy.ts";
+import { type Autonomy, lasting, runAutonomy } from "./autonomy.ts";
 import type { ChargeBook } from "./batteries.ts";
 import { bedSeasons } from "./bed-seasons.ts";
 import type { Bed } from "./beds.ts";
@@ -35,7 +34,7 @@ import { bindingOf, totalsOf, unmetOfBed } from "./totals.ts";
  */
 export function summaryOf(state: SeasonState): SeasonAnswer {
   const { ledger } = state;
-  const autonomy = autonomyOf(state);
+  const autonomy = runAutonomy(state);
   const throughWater = Math.max(ledger.waterIn, ledger.waterOut) + Math.abs(ledger.waterAtStart);
   const throughEnergy = Math.max(ledger.energyIn, ledger.energyOut) + ledger.energyAtStart;
   return {
@@ -80,7 +79,7 @@ function tankAnswer(state: SeasonState, autonomy: Autonomy, part: TankPart, plac
   for (let day = 1; day < stored.length; day++) {
     if ((stored[day] as number) < (stored[lowest] as number)) lowest = day;
   }
-  const { reachable, draw } = autonomy.tanks[place] ?? { reachable: 0, draw: null };
+  const store = autonomy.tanks[place] ?? { reachable: 0, draw: null };
   state.tanks.volume[place] = stored[lowest] as number;
   const lowestLevel = levelOf(state.tanks, place);
   state.tanks.volume[place] = stored[stored.length - 1] as number;
@@ -92,8 +91,8 @@ function tankAnswer(state: SeasonState, autonomy: Autonomy, part: TankPart, plac
     passedOn: state.passedOn[place] as number,
     lowestLevel,
     lowestDate: state.record.firstDay + lowest,
-    reachable,
-    daysOfAutonomy: draw !== null && draw > 0 ? (reachable / draw) * DAY : null,
+    reachable: store.reachable,
+    daysOfAutonomy: lasting(store),
     evaporated: state.evaporated[place] as number,
     leaked: state.leaked[place] as number,
     stored,

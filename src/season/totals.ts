@@ -1,7 +1,7 @@
 // What the season says of the whole: all beds and tanks together.
 
 import type { SeasonTotals } from "./answer.ts";
-import type { Autonomy } from "./autonomy.ts";
+import { type Autonomy, lasting } from "./autonomy.ts";
 import type { Bed } from "./beds.ts";
 import { handsOf } from "./hands.ts";
 import { BOUNDS, type Bound } from "./input.ts";
@@ -51,7 +51,7 @@ export function totalsOf(
   const potential = beds.reduce((sum, bed) => sum + sumOfWhole(bed.potential.seasons), 0);
   const use = beds.reduce((sum, bed) => sum + sumOfWhole(bed.use.seasons), 0);
   return {
-    daysOfAutonomy: autonomy.whole,
+    daysOfAutonomy: lasting(autonomy),
     soilAutonomy: autonomy.soil,
     worstDate: autonomy.worst?.date ?? null,
     worstDateLasts: autonomy.worst?.lasts ?? null,

@@ -2,7 +2,7 @@
 
 import type { Bed } from "./beds.ts";
 import type { TankPart } from "./input.ts";
-import { drawdown, readDrawdown } from "./run-pump.ts";
+import { drawdownOf } from "./run-pump.ts";
 import type { Source } from "./sources.ts";
 import type { SeasonState } from "./state.ts";
 
@@ -45,7 +45,6 @@ function wayOf(state: SeasonState, source: Source, volume: number): Way {
     const can = state.input.carries.find((part) => part.id === id)?.canVolume ?? roundVolume;
     return { id, time: trips * roundTime, setUp, trips, cans: Math.ceil(volume / can - ROUNDING), reach };
   }
-  readDrawdown(source, held, volume);
-  const { time } = drawdown;
+  const { time } = drawdownOf(source, held, volume);
   return { id, time: Number.isFinite(time) ? time : null, setUp, trips: 0, cans: 0, reach };
 }

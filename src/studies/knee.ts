@@ -18,10 +18,9 @@ export type SizeOnCurve = {
  * (of all that is wanted) to the share met. Between two sizes the gain is taken as even over the logarithm of the volume:
  * gain of a tenth = (share after - share before) * ln 1.1 / ln (volume after / volume before).
  *
- * @param points of the curve, in any order [-]
- * @returns multiple of today's size; null where more tank still helps at the end, or nothing is known [-]
+ * @param points of the curve, in any order
+ * @returns multiple of today's size; null where more tank still helps at the end, or nothing is known
  * @validity the curve need not rise everywhere; a size is not named while a later step still gains
- * @source definition
  */
 export function kneeOf(points: readonly SizeOnCurve[]): number | null {
   const rising = [...points].sort((a, b) => a.multiple - b.multiple);

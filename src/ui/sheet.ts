@@ -42,6 +42,8 @@ export type Sheet = {
   readonly moved: (id: string) => Movement | null;
   readonly explain: (id: string) => Explanation | null;
   readonly label: (id: string) => string;
+  /** What a row means; "" until the words are loaded. */
+  readonly help: (card: Card, row: Row) => string;
   /** Card and label: "Two totes: each holds". */
   readonly place: (id: string) => string;
   /** Unit in which a quantity is shown, for reading a bare number. */

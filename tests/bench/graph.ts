@@ -33,7 +33,7 @@ const KINDS: CardKinds = {
     rows: [
       { ...named("formula"), row: "text", default: "" },
       { ...named("unit"), row: "text", default: "" },
-      { ...named("value"), row: "user_formula", formula: "formula", unit: "unit", words: "" },
+      { ...named("value"), row: "user_formula", formula: "formula", unit: "unit" },
     ],
     models: [],
     cautions: [],

@@ -45,7 +45,7 @@ export const formula = (
   row: "formula",
   measure,
   formula: text,
-  words: `Words on ${name}.`,
+  help: `Words on ${name}.`,
   ...more,
 });
 
@@ -54,13 +54,13 @@ export const output = (
   of: string,
   measure: OutputRow["measure"],
   more: Partial<OutputRow> = {},
-): OutputRow => ({ ...named(name), row: "output", of, measure, words: `Words on ${name}.`, ...more });
+): OutputRow => ({ ...named(name), row: "output", of, measure, help: `Words on ${name}.`, ...more });
 
 const gather = (
   name: string,
   measure: GatherRow["measure"],
   from: Pick<GatherRow, "kind" | "by" | "take" | "how">,
-): GatherRow => ({ ...named(name), row: "gather", measure, words: `Words on ${name}.`, ...from });
+): GatherRow => ({ ...named(name), row: "gather", measure, help: `Words on ${name}.`, ...from });
 
 const link = (name: string, kinds: readonly string[], many = false): LinkGiven => ({
   ...named(name),
@@ -186,7 +186,7 @@ export const KINDS: CardKinds = {
       formula: "formula",
       unit: "unit",
       called: "name",
-      words: "Your own.",
+      help: "Your own.",
     },
   ]),
 };

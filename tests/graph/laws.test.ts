@@ -493,7 +493,6 @@ describe("[G11] the order of the cards", () => {
           label: "All",
           help: "",
           source: "definition",
-          words: "",
           measure: "factor",
           kind: "bit",
           by: "on",

@@ -39,7 +39,7 @@ const network = () =>
 const show = ({ graph, worksheet, results }: Worked, id: string, options = METRIC) =>
   plain(shownValue(graph, worksheet, results, id, options));
 const tell = ({ graph, worksheet, results }: Worked, id: string, options = METRIC) =>
-  explain(graph, worksheet, results, id, options);
+  explain(graph, worksheet, results, id, options, {});
 
 describe("shown values", () => {
   it("a given stands in the unit that was typed, a result in the worksheet's", () => {
@@ -174,7 +174,7 @@ describe("cautions", () => {
       NOTHING_SETTLED,
       kinds(...cautions),
     );
-    return cautionsOf(graph, worksheet, results, METRIC).map(({ text }) => plain(text));
+    return cautionsOf(graph, worksheet, results, METRIC, {}).map(({ text }) => plain(text));
   };
 
   it("hold where their condition does, with numbers put in", () => {

@@ -1,56 +1,41 @@
 // A real browser for the journeys, and the few gestures they share.
 
-import { type Browser, type BrowserContext, chromium, type Page } from "playwright-core";
+import { type Browser, chromium, type Page } from "playwright-core";
 import { inject } from "vitest";
-import { findBrowser, LAUNCH_ARGUMENTS } from "../browser.mjs";
+import { lend, type Opened, type PageWish } from "./pages.ts";
 
 export const PHONE = { width: 390, height: 844 };
 export const DESK = { width: 1280, height: 800 };
 
-/** A browser; close it when done. */
-export async function launch(): Promise<Browser> {
-  return chromium.launch({ executablePath: await findBrowser(), args: LAUNCH_ARGUMENTS });
+let shared: Promise<Browser> | null = null;
+
+async function connected(): Promise<Browser> {
+  const browser = await chromium.connect(inject("browser"));
+  // It is lent to all files of this process, with the pages that wait in it; the global setup ends it.
+  browser.close = async () => undefined;
+  return browser;
 }
 
-export type Opened = {
-  readonly context: BrowserContext;
-  readonly page: Page;
-  /** What the page complained of: errors and reports of the policy. */
-  readonly complaints: string[];
-};
+/** The one browser of all journeys. */
+export async function launch(): Promise<Browser> {
+  shared ??= connected();
+  return shared;
+}
 
-/** A fresh profile with the page open and everything worked out. */
+/** The page open and everything worked out, with nothing kept from before; close its context when done. */
 export async function open(
   browser: Browser,
-  options: {
-    readonly viewport?: { width: number; height: number };
-    readonly colorScheme?: "light" | "dark";
-    /** Device pixels to each of the page's, along a side. */
-    readonly glass?: number;
+  options: Partial<PageWish> & {
     /** Runs in the page before anything of ours does. */
     readonly before?: () => void;
   } = {},
 ): Promise<Opened> {
-  const context = await browser.newContext({
-    viewport: options.viewport ?? DESK,
-    colorScheme: options.colorScheme ?? "light",
-    deviceScaleFactor: options.glass ?? 1,
-  });
-  const page = await context.newPage();
-  const complaints: string[] = [];
-  page.on("pageerror", (error) => complaints.push(error.message));
-  page.on("console", (message) => {
-    if (message.type() === "error" || message.type() === "warning") complaints.push(message.text());
-  });
-  await page.addInitScript(() => {
-    document.addEventListener("securitypolicyviolation", (event) => {
-      console.error(`policy: ${event.violatedDirective} ${event.blockedURI}`);
-    });
-  });
-  if (options.before) await page.addInitScript(options.before);
-  await page.goto(inject("url"));
-  await settled(page);
-  return { context, page, complaints };
+  const { viewport = DESK, colorScheme = "light", glass = 1 } = options;
+  const lent = await lend(browser, { viewport, colorScheme, glass });
+  if (options.before) await lent.page.addInitScript(options.before);
+  await lent.page.goto(inject("url"));
+  await settled(lent.page);
+  return lent;
 }
 
 /** Waits until nothing is being worked out. */

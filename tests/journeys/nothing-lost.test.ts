@@ -1,6 +1,7 @@
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
-import { launch, type Opened, open, row } from "./browser.ts";
+import { launch, open, row } from "./browser.ts";
+import type { Opened } from "./pages.ts";
 
 const TIMES = process.env.LONG === "1" ? 100 : 15;
 const OFTEN = `${TIMES} times (15 in npm test, 100 with LONG=1)`;

@@ -5,6 +5,7 @@ import { setGiven, setLife, setPrice } from "../../src/document/edits.ts";
 import type { Worksheet } from "../../src/document/worksheet.ts";
 import { explain } from "../../src/graph/explain.ts";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
+import { KIND_WORDS } from "../../src/kinds/words.ts";
 import { workOut } from "../../src/studies/work-out.ts";
 
 const OPTIONS = { units: "us", locale: "en-US", currency: "$" } as const;
@@ -22,7 +23,7 @@ function priced(): Worksheet {
 
 const worked = (sheet: Worksheet, id: string) => {
   const out = workOut(sheet, CARD_KINDS);
-  return explain(out.graph, out.worksheet, out.results, id, OPTIONS);
+  return explain(out.graph, out.worksheet, out.results, id, OPTIONS, KIND_WORDS);
 };
 
 describe("the money", () => {

@@ -4,6 +4,7 @@ import { setGiven } from "../../src/document/edits.ts";
 import { cautionsOf } from "../../src/graph/cautions.ts";
 import { explain } from "../../src/graph/explain.ts";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
+import { KIND_WORDS } from "../../src/kinds/words.ts";
 import { workOut } from "../../src/studies/work-out.ts";
 import { CANARY, hostileWorksheets } from "../hostile.ts";
 
@@ -34,7 +35,7 @@ test(`${RUNS} hostile worksheets are refused, or worked out whole: [G5] [G6] no 
     const short = setGiven(read.worksheet, "weather", "years", { value: 2, unit: "1" });
     const before = seconds();
     const { graph, worksheet, results } = workOut(short, CARD_KINDS);
-    cautionsOf(graph, worksheet, results, OPTIONS);
+    cautionsOf(graph, worksheet, results, OPTIONS, KIND_WORDS);
     slowest = Math.max(slowest, seconds() - before);
     if (results.problems.length > 0) seen.failing += 1;
     for (const { text } of results.problems) expect(text).not.toBe("");
@@ -44,7 +45,7 @@ test(`${RUNS} hostile worksheets are refused, or worked out whole: [G5] [G6] no 
       else expect(["none", "failed"], `${id} ${JSON.stringify(data)}`).toContain(result?.state);
     }
     for (const id of results.ids.filter((_, at) => at % 40 === run % 40))
-      explain(graph, worksheet, results, id, OPTIONS);
+      explain(graph, worksheet, results, id, OPTIONS, KIND_WORDS);
   }
   expect(Object.hasOwn(globalThis, CANARY)).toBe(false);
   // What is made must reach all three ends, else the test says little.

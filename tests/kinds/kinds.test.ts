@@ -2,7 +2,9 @@ import { describe, expect, test } from "vitest";
 import { emptyWorksheet } from "../../src/document/blank.ts";
 import { addCard } from "../../src/document/card-edits.ts";
 import { buildGraph } from "../../src/graph/build.ts";
+import { cautionWords, rowWords } from "../../src/graph/words.ts";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
+import { KIND_WORDS } from "../../src/kinds/words.ts";
 import { workOut } from "../../src/studies/work-out.ts";
 
 /** The least that each kind shows, by the names that worksheets and links lean on; what a later card brings is not here yet. */
@@ -64,17 +66,37 @@ describe("every card kind", () => {
         expect(seen.has(row.name), `${row.name} stands twice`).toBe(false);
         seen.add(row.name);
         expect(row.label, row.name).not.toBe("");
-        expect(row.source, row.name).not.toBe("");
         if (!row.hidden) expect(row.label, row.name).not.toContain("_");
       }
       for (const caution of kind.cautions) {
         expect(seen.has(caution.beside), `${caution.id} stands beside ${caution.beside}`).toBe(true);
-        expect(caution.source).not.toBe("");
       }
       const said = kind.cautions.map((caution) => JSON.stringify([caution.id, caution.if, caution.where]));
       expect(new Set(said).size, "a caution is said once").toBe(said.length);
-      const texts = kind.cautions.map(({ text }) => text);
+    },
+  );
+
+  test.each(Object.values(CARD_KINDS).map((kind) => [kind.kind, kind] as const))(
+    "%s: every row that is shown has its meaning and its source in the room's words, every caution its text, and no words are left over",
+    (name, kind) => {
+      const { rows, cautions } = KIND_WORDS[name] ?? { rows: {}, cautions: {} };
+      const shown = kind.rows.filter((row) => !row.hidden);
+      expect(Object.keys(rows).sort()).toEqual(shown.map((row) => row.name).sort());
+      for (const row of kind.rows) {
+        expect(row.help ?? row.source, `${row.name} has words of its own beside the room's`).toBeUndefined();
+        if (row.hidden) continue;
+        const { help, source } = rowWords(KIND_WORDS, name, row);
+        expect(help, row.name).not.toBe("");
+        expect(source, row.name).not.toBe("");
+      }
+      expect(Object.keys(cautions).sort()).toEqual(kind.cautions.map(({ id }) => id).sort());
+      const texts = kind.cautions.map((caution) => cautionWords(KIND_WORDS, name, caution)?.text ?? "");
       expect(new Set(texts).size, "a caution that is said twice").toBe(texts.length);
+      for (const caution of kind.cautions) {
+        const said = cautionWords(KIND_WORDS, name, caution);
+        expect(said?.text, caution.id).not.toBe("");
+        expect(said?.source, caution.id).not.toBe("");
+      }
     },
   );
 

@@ -11,6 +11,7 @@ import { labelOf, shownValue } from "../../src/graph/shown.ts";
 import { CARD_KINDS, kindsWith } from "../../src/kinds/index.ts";
 import { groupsOf, type Kind, offered } from "../../src/kinds/kind.ts";
 import { COSTS, given } from "../../src/kinds/rows.ts";
+import { KIND_WORDS } from "../../src/kinds/words.ts";
 import { waterOf } from "../../src/scene/day-water.ts";
 import { layoutPlace } from "../../src/scene/layout.ts";
 import { readPlace, type SceneInput } from "../../src/scene/read-place.ts";
@@ -35,7 +36,10 @@ const gauge: Kind = {
       help: "The roof whose rain it measures.",
       source: "your own entry",
     },
-    given("mouth", "Its mouth, across", "bore", [4, "in"], "Inside, at the rim."),
+    given("mouth", "Its mouth, across", "bore", [4, "in"], {
+      help: "Inside, at the rim.",
+      source: "your own entry",
+    }),
     ...COSTS,
   ],
   models: [],
@@ -76,11 +80,11 @@ function worked(sheet: Worksheet) {
     result: (id) => results.get(id),
     shown: (id) => shownValue(graph, worksheet, results, id, OPTIONS),
     label: (id) => labelOf(graph, worksheet, id),
-    cautions: cautionsOf(graph, worksheet, results, OPTIONS),
+    cautions: cautionsOf(graph, worksheet, results, OPTIONS, KIND_WORDS),
     problems: results.problems,
     options: OPTIONS,
   };
-  const total = explain(graph, worksheet, results, "cost.total", OPTIONS);
+  const total = explain(graph, worksheet, results, "cost.total", OPTIONS, KIND_WORDS);
   return { asked, total };
 }
 

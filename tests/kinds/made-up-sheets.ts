@@ -4,6 +4,7 @@ import { emptyWorksheet } from "../../src/document/blank.ts";
 import type { Card, Entry, EntryValue, Worksheet } from "../../src/document/worksheet.ts";
 import { cautionsOf } from "../../src/graph/cautions.ts";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
+import { KIND_WORDS } from "../../src/kinds/words.ts";
 import { workOut } from "../../src/studies/work-out.ts";
 
 export type Whole = ReturnType<typeof workOut>;
@@ -56,7 +57,7 @@ export function numberAt(whole: Whole, id: string): number {
 /** The cautions that stand, as `card: id`. */
 export function cautionIds(whole: Whole): readonly string[] {
   const options = { units: "us", locale: "en-US", currency: "$" } as const;
-  return cautionsOf(whole.graph, whole.worksheet, whole.results, options).map(
+  return cautionsOf(whole.graph, whole.worksheet, whole.results, options, KIND_WORDS).map(
     ({ card, id }) => `${card}: ${id}`,
   );
 }

@@ -6,6 +6,7 @@ import { readWorksheetText } from "../../src/document/check.ts";
 import { explain } from "../../src/graph/explain.ts";
 import { nodeOf } from "../../src/graph/nodes.ts";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
+import { KIND_WORDS } from "../../src/kinds/words.ts";
 import { workOut } from "../../src/studies/work-out.ts";
 import { type Givens, numberAt, sheetOf, type Whole, workedOut } from "./made-up-sheets.ts";
 
@@ -23,7 +24,7 @@ function fed(line: Givens): Whole {
 }
 
 function working(whole: Whole, id: string): string {
-  const { numbers, shown } = explain(whole.graph, whole.worksheet, whole.results, id, US);
+  const { numbers, shown } = explain(whole.graph, whole.worksheet, whole.results, id, US, KIND_WORDS);
   return `${numbers} = ${shown}`.replaceAll(/[\u00a0\u202f]/g, " ");
 }
 

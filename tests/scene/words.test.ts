@@ -7,6 +7,7 @@ import type { Worksheet } from "../../src/document/worksheet.ts";
 import { cautionsOf } from "../../src/graph/cautions.ts";
 import { shownValue } from "../../src/graph/shown.ts";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
+import { KIND_WORDS } from "../../src/kinds/words.ts";
 import { waterOf } from "../../src/scene/day-water.ts";
 import { layoutPlace } from "../../src/scene/layout.ts";
 import { readPlace, type SceneInput } from "../../src/scene/read-place.ts";
@@ -30,7 +31,7 @@ function asked(given: Worksheet): SceneInput {
     cards: worksheet.cards,
     result: (id) => results.get(id),
     shown: (id) => shownValue(graph, worksheet, results, id, options),
-    cautions: cautionsOf(graph, worksheet, results, options),
+    cautions: cautionsOf(graph, worksheet, results, options, KIND_WORDS),
     problems: results.problems,
     options,
   };

@@ -11,7 +11,7 @@ import {
   type SeasonInput,
   type SunOnPump,
 } from "../../src/season/input.ts";
-import { drawdown, drawnWithin, readDrawdown } from "../../src/season/run-pump.ts";
+import { drawdownOf, drawnWithin } from "../../src/season/run-pump.ts";
 import type { Source } from "../../src/season/sources.ts";
 import { elapsedAt, fullTimeBy } from "../../src/season/sun-run.ts";
 import { calendarDate, dayNumber } from "../../src/units/calendar.ts";
@@ -478,7 +478,7 @@ describe("a drawdown", () => {
           time += step;
           energy += step * at(pump.powers, place);
         }
-        readDrawdown(pump, held, volume);
+        const drawdown = drawdownOf(pump, held, volume);
         expect(Math.abs(drawdown.time - time)).toBeLessThanOrEqual(1e-6 * time + 1e-9);
         expect(Math.abs(drawdown.energy - energy)).toBeLessThanOrEqual(1e-6 * energy + 1e-9);
       }),
@@ -494,8 +494,7 @@ describe("a drawdown", () => {
           powers.map((power) => power * 1e5),
         );
         const read = (held: number, volume: number) => {
-          readDrawdown(pump, held, volume);
-          return { ...drawdown };
+          return drawdownOf(pump, held, volume);
         };
         const whole = read(1.5, 1.2);
         const [first, second] = [read(1.5, 1.2 * part), read(1.5 - 1.2 * part, 1.2 * (1 - part))];
@@ -509,7 +508,6 @@ describe("a drawdown", () => {
   });
 
   test("down to where nothing comes any more never ends", () => {
-    readDrawdown(source([0, 1e-4, 2e-4], [10, 10, 10]), 1, 1);
-    expect(drawdown.time).toBe(Infinity);
+    expect(drawdownOf(source([0, 1e-4, 2e-4], [10, 10, 10]), 1, 1).time).toBe(Infinity);
   });
 });

@@ -8,6 +8,7 @@ import { BATTERY_CAUTIONS } from "./cautions.ts";
 import { laidBatteries } from "./laid.ts";
 import { LOAD_ROWS } from "./loads.ts";
 import { charging, chilling, lasting, loading, testingBattery, volting, weakening } from "./models.ts";
+import { batterySeason } from "./season.ts";
 import { BATTERY_SEASON_ROWS } from "./season-outputs.ts";
 import { BATTERY_SPANS } from "./spans.ts";
 import { VOLT_ROWS } from "./volts.ts";
@@ -29,6 +30,7 @@ export const battery: Kind = {
   label: "Battery",
   purpose: "Runs the pump where there is no socket.",
   group: "Power",
+  season: batterySeason,
   icon: { ink: "M3 8h18v12H3zM7 8V5M17 8V5", tone: "M12 11v6M9 14h6", color: "power" },
   uses: ["stores_power", "gives_power"],
   firstNumbers: [{ row: "rated_capacity" }],

@@ -1,13 +1,16 @@
 // What a good watering of each bed takes: trips, weight and minutes by hand, minutes by pump, beside each other.
 
-import { numberIn, readyList } from "../../graph/readers.ts";
-import type { CardView, ModelInput, Outcome, Outputs } from "../../graph/types.ts";
+import { numberIn } from "../../graph/readers.ts";
+import type { CardView, Model, ModelInput, Outcome, Outputs } from "../../graph/types.ts";
+import { waterersOf } from "../../network/beds.ts";
 import { tripsFor } from "../../physics/carrying.ts";
+import { networkIn } from "../network-in.ts";
 
-/** Rows read of every card for this. */
-export const HANDS_ROWS: Readonly<Record<string, readonly string[]>> = {
-  bed: ["watered_by", "watering_volume"],
-  carry: ["can_volume", "cans_at_once", "round_time", "weight_per_trip"],
+const CARRY_ROWS = ["can_volume", "cans_at_once", "round_time", "weight_per_trip"];
+
+const ROWS: Readonly<Record<string, readonly string[]>> = {
+  bed: ["watering_volume"],
+  carry: CARRY_ROWS,
   delivery: ["flow", "set_up"],
 };
 
@@ -17,8 +20,7 @@ function byHand(bed: CardView, carry: CardView | undefined): Outputs {
   const every = (outcome: Outcome): Outputs =>
     Object.fromEntries(BY_HAND.map((row) => [`${bed.id}.${row}`, outcome]));
   if (!carry) return every({ none: "not watered by cans" });
-  const names = HANDS_ROWS["carry"] ?? [];
-  const [can, cans, time, weight] = names.map((name) => numberIn(carry.results[name]));
+  const [can, cans, time, weight] = CARRY_ROWS.map((name) => numberIn(carry.results[name]));
   const volume = numberIn(bed.results["watering_volume"]);
   if (volume === null) return every({ none: "how much it takes is not known" });
   if (can == null || cans == null || time == null || weight == null)
@@ -41,14 +43,24 @@ function byPump(bed: CardView, delivery: CardView | undefined): Outputs {
   return { [row]: { value: volume / flow + (numberIn(delivery.results["set_up"]) ?? 0) } };
 }
 
-/** A good watering by each bed's first can and first pump, by quantity id. */
-export function hands(input: ModelInput): Outputs {
+function byHandAndPump(input: ModelInput): Outputs {
+  const network = networkIn(input);
   const outputs: Record<string, Outcome> = {};
   for (const bed of input.cards["bed"] ?? []) {
-    const ids = readyList(bed.results, "watered_by").map(String);
+    const ids = waterersOf(network, bed.id);
     const first = (kind: string) =>
       ids.flatMap((id) => input.cards[kind]?.filter((card) => card.id === id) ?? [])[0];
     Object.assign(outputs, byHand(bed, first("carry")), byPump(bed, first("delivery")));
   }
   return outputs;
 }
+
+/** A good watering by each bed's first can and first pump, by quantity id. */
+export const hands: Model = {
+  name: "hands",
+  takes: ["network"],
+  surveys: ROWS,
+  tolerant: true,
+  outputs: "by quantity id",
+  run: byHandAndPump,
+};

@@ -4,7 +4,7 @@ import { numberIn } from "../../graph/readers.ts";
 import type { Model, Outcome } from "../../graph/types.ts";
 import { toSi } from "../../units/unit.ts";
 import { isPriced, type Kind } from "../kind.ts";
-import { DEFINITION, formula, output, text } from "../rows.ts";
+import { formula, output, text } from "../rows.ts";
 
 function summed(amounts: readonly number[], absent: string): Outcome {
   return amounts.length > 0 ? { value: amounts.reduce((sum, amount) => sum + amount, 0) } : { none: absent };
@@ -43,34 +43,12 @@ export const cost: Kind = {
   glance: ["total", "yearly"],
   single: true,
   rows: [
-    text("currency", "Money", "$", "The one sign of this worksheet; nothing is converted."),
-    output(
-      "total",
-      "All parts together",
-      "summing",
-      "money",
-      "The prices of all parts that have one.",
-      DEFINITION,
-      { adds: ["price"] },
-    ),
-    output(
-      "yearly",
-      "By the year",
-      "summing",
-      "money",
-      "Each price over how long the part lasts; parts without a life are left out.",
-      DEFINITION,
-      { adds: ["price", "life"] },
-    ),
-    formula(
-      "per_volume",
-      "By the water given",
-      "money_per_volume",
-      "yearly / season.met",
-      "The yearly cost over the water that reached the beds in a usual season.",
-      DEFINITION,
-      { none: [{ if: "season.met <= 0 gal", reason: "no bed is given any water in a usual season" }] },
-    ),
+    text("currency", "Money", "$"),
+    output("total", "All parts together", "summing", "money", { adds: ["price"] }),
+    output("yearly", "By the year", "summing", "money", { adds: ["price", "life"] }),
+    formula("per_volume", "By the water given", "money_per_volume", "yearly / season.met", {
+      none: [{ if: "season.met <= 0 gal", reason: "no bed is given any water in a usual season" }],
+    }),
   ],
   models: [],
   among: (others) => ({ models: [summing(others.filter(isPriced).map(({ kind }) => kind))] }),

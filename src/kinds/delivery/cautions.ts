@@ -53,7 +53,7 @@ export const DELIVERY_CAUTIONS: readonly Caution[] = [
     weight: "note",
   },
   {
-    id: "far_under_label",
+    id: "far_under_label_downhill",
     if: "share_of_label < 60 % and lift < 0 ft",
     beside: "share_of_label",
     weight: "note",

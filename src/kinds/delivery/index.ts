@@ -1,7 +1,7 @@
 // A delivery: one pump and hose from one tank to the beds, solved from its parts or by what a bucket and a clock said.
 
 import type { Kind } from "../kind.ts";
-import { COSTS, DEFINITION, formula, gather, given, link, output } from "../rows.ts";
+import { COSTS, formula, gather, given, link, output } from "../rows.ts";
 import { blaming } from "./blame.ts";
 import { DELIVERY_CAUTIONS } from "./cautions.ts";
 import { comparing } from "./figures.ts";
@@ -9,6 +9,7 @@ import { HOSE_ROWS } from "./hose.ts";
 import { laidDeliveries } from "./laid.ts";
 import { POINT_ROWS } from "./rows.ts";
 import { running, tabling } from "./run.ts";
+import { deliverySeason } from "./season.ts";
 import { DELIVERY_SPANS } from "./spans.ts";
 import { standing, testing } from "./test.ts";
 import { leaving, timing } from "./time.ts";
@@ -21,6 +22,7 @@ export const delivery: Kind = {
   label: "Pump and hose",
   purpose: "A small pump in a tank, with the hose that puts its water on the beds.",
   group: "Ways for the water",
+  season: deliverySeason,
   icon: { ink: "M4 20v-6h6v6zM7 14c0-9 12-9 12-1v6", tone: "M19 19l-2 2M19 19l2 2", color: "power" },
   uses: ["carries_dirt", "waters_beds"],
   joins: { from: "newest", pump: "newest", powered_by: "newest" },
@@ -134,8 +136,6 @@ export const delivery: Kind = {
         "Counted on its own battery",
         name === "drawn_power" ? "power" : "energy",
         name,
-        "Where no pump's card stands between.",
-        DEFINITION,
         { hidden: true, none: [{ if: "has_pump > 0", reason: "counted by its pump's battery" }] },
       ),
     ),

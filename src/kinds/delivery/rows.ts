@@ -1,7 +1,7 @@
 // A delivery's solved point: flow, head, current, voltage and power.
 
 import type { Row } from "../../graph/types.ts";
-import { formula, hidden, output } from "../rows.ts";
+import { formula, hidden, output, STANDARD_GRAVITY } from "../rows.ts";
 import { BLAMES } from "./blame.ts";
 import { TEST_CONDITIONS } from "./hose.ts";
 
@@ -29,13 +29,13 @@ export const POINT_ROWS: readonly Row[] = [
     "hose_head",
     "Used up by hose and fittings",
     "head",
-    "(friction * hose_length / hose_bore + fittings_k + filters_k) * velocity^2 / (2 * 9.80665 m/s2)",
+    `(friction * hose_length / hose_bore + fittings_k + filters_k) * velocity^2 / (2 * ${STANDARD_GRAVITY})`,
   ),
   formula(
     "wand_head",
     "Used up by wand and rose",
     "head",
-    "(head_k_in_use + rose_k) * velocity^2 / (2 * 9.80665 m/s2)",
+    `(head_k_in_use + rose_k) * velocity^2 / (2 * ${STANDARD_GRAVITY})`,
     { minor: true },
   ),
   output("rose_k", "The rose, by its holes", "running", "factor", {
@@ -68,9 +68,15 @@ export const POINT_ROWS: readonly Row[] = [
       { if: "lifting_power > power", reason: "more than all its power would lift water: a figure is off" },
     ],
   }),
-  formula("lifting_power", "Lifts water with", "power", "site.water_density * 9.80665 m/s2 * flow * head", {
-    hidden: true,
-  }),
+  formula(
+    "lifting_power",
+    "Lifts water with",
+    "power",
+    `site.water_density * ${STANDARD_GRAVITY} * flow * head`,
+    {
+      hidden: true,
+    },
+  ),
   formula("spare_head", "Lift to spare", "head", "pump.head_at_no_flow - lift", { minor: true }),
   output("head_k_in_use", "Wand or rose, as it is", "running", "factor", { minor: true }),
   output("blames", "What differs is laid to", "blaming", "text", {

@@ -1,6 +1,69 @@
 // A pump's hose and its share in the season.
 
-import type { SeasonShare } from "../season-share.ts";
+import {
+  type CardResults,
+  isReady,
+  type Missing,
+  readyNumber,
+  readyWord,
+  valueIn,
+  whyMissing,
+} from "../../graph/readers.ts";
+import type { ModelInput } from "../../graph/types.ts";
+import { driverOf } from "../../network/power.ts";
+import type { DeliveryPart, SunOnPump } from "../../season/input.ts";
+import { networkIn } from "../network-in.ts";
+import { type SeasonShare, takes } from "../season-share.ts";
+
+type Table = {
+  readonly depths: readonly number[];
+  readonly flows: readonly number[];
+  readonly powers: readonly number[];
+  readonly sun: SunOnPump | null;
+};
+
+/** What a hose gives at each depth and takes for it: solved, or by its bucket and meter alone; null where it gives nothing. */
+function tableOf(results: CardResults): (Table & { readonly metered: boolean }) | null {
+  const solved = valueIn(results["by_depth"]) as Table | null;
+  if (solved) return solved.flows.some((flow) => flow > 0) ? { ...solved, metered: true } : null;
+  if (!isReady(results["flow"])) return null;
+  const metered = isReady(results["drawn_power"]);
+  return {
+    depths: [0],
+    flows: [readyNumber(results, "flow")],
+    powers: [metered ? readyNumber(results, "drawn_power") : 0],
+    sun: null,
+    metered,
+  };
+}
+
+/** Hoses whose pump runs on a battery but whose power nobody knows: the season cannot tell when it stops. */
+export function unmetered(input: ModelInput): readonly string[] {
+  return (input.cards["delivery"] ?? [])
+    .filter(({ results }) => tableOf(results)?.metered === false)
+    .map(({ id }) => id);
+}
+
+function partOf(id: string, results: CardResults, input: ModelInput): DeliveryPart | Missing {
+  const driver = driverOf(networkIn(input), id);
+  const panel = input.cards["panel"]?.find((card) => card.id === driver);
+  const dark = panel && whyMissing(panel.results, "supply");
+  if (dark) return dark;
+  const table = tableOf(results);
+  if (!table) return whyMissing(results, "flow") ?? { reason: "it gives no water at any depth" };
+  return {
+    id,
+    from: readyWord(results, "from"),
+    pump: readyWord(results, "pump") || null,
+    depths: table.depths,
+    flows: table.flows,
+    powers: table.powers,
+    sun: table.sun,
+    lowestWater: readyNumber(results, "dead_depth"),
+    battery: table.metered && !panel ? driver : null,
+    setUp: readyNumber(results, "set_up"),
+  };
+}
 
 export const deliverySeason: SeasonShare = {
   role: "waterer",
@@ -9,4 +72,7 @@ export const deliverySeason: SeasonShare = {
     // Its pump's card says what drives it, where it has one.
     { kind: "powers", from: ["pump", "powered_by"], to: "itself" },
   ],
+  must: ["from", "dead_depth", "set_up"],
+  may: ["pump", "flow", "drawn_power", "by_depth"],
+  takes: takes("deliveries", partOf),
 };

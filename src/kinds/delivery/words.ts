@@ -141,7 +141,7 @@ export const words: KindWords = {
       "Only {share_of_label} of the label: the label is without hose or lift. Of the {head} that the pump makes, lift takes {lift}, {hose_length} of {hose_bore} hose with its fittings {hose_head}, wand and rose {wand_head}.",
       "BoatUS Foundation Findings 14 for labels; Darcy-Weisbach with Churchill for the hose",
     ],
-    far_under_label: [
+    far_under_label_downhill: [
       "Only {share_of_label} of the label, though the hose ends below the water: {hose_length} of {hose_bore} hose with its fittings takes {hose_head}, wand and rose {wand_head}.",
       "BoatUS Foundation Findings 14 for labels; Darcy-Weisbach with Churchill for the hose",
     ],

@@ -7,7 +7,7 @@ import type { ModelInput, Outputs } from "../../graph/types.ts";
 import { GRAVITY } from "../../units/constants.ts";
 import type { Kind } from "../kind.ts";
 import { whyNone } from "../line/hose.ts";
-import { COSTS, DEFINITION, formula, given, link, MEMORY, output, PRACTICE } from "../rows.ts";
+import { COSTS, formula, given, link, output } from "../rows.ts";
 import { FILTER_SPANS } from "./spans.ts";
 
 const PASSES = roofs.filter_efficiency.value * 100;
@@ -29,74 +29,20 @@ export const filter: Kind = {
   glance: ["head_lost"],
   spans: FILTER_SPANS,
   rows: [
-    link("on", "Sits on", "carries_dirt", "sits on nothing yet", "The line, roof or pump hose it is in."),
-    given(
-      "k",
-      "Loss when clean",
-      "factor",
-      [2, "1"],
-      "On the speed in the hose; the maker may give a curve instead.",
-      {
-        max: 10_000,
-        source: PRACTICE,
-      },
-    ),
-    given(
-      "clogged_share",
-      "Clogged before it is cleaned",
-      "share",
-      [30, "%"],
-      "The share of its mesh that is blinded by then. The answers are for that moment.",
-      { max: 0.95, source: PRACTICE },
-    ),
-    given("clean_every", "Cleaned every", "span", [14, "day"], "How often somebody rinses it.", {
-      min: 3600,
-      max: 31_536_000,
-      source: PRACTICE,
+    link("on", "Sits on", "carries_dirt", "sits on nothing yet"),
+    given("k", "Loss when clean", "factor", [2, "1"], { max: 10_000 }),
+    given("clogged_share", "Clogged before it is cleaned", "share", [30, "%"], { max: 0.95 }),
+    given("clean_every", "Cleaned every", "span", [14, "day"], { min: 3600, max: 31_536_000 }),
+    given("clean_passes", "On a roof, lets through when clean", "share", [PASSES, "%"], {
+      max: 1,
+      minor: true,
     }),
-    given(
-      "clean_passes",
-      "On a roof, lets through when clean",
-      "share",
-      [PASSES, "%"],
-      "Of the roof's water, the share that goes on to the tank; the rest rinses the mesh and runs off.",
-      { max: 1, minor: true, source: `${roofs.sources.STEP}: 0.9 unless its maker says otherwise` },
-    ),
-    formula(
-      "k_in_use",
-      "Loss when clogged",
-      "factor",
-      "k / (1 - clogged_share)^2",
-      "The same flow through what is left of the mesh: the loss grows with the square of the speed.",
-      DEFINITION,
-      { minor: true },
-    ),
-    formula(
-      "passes",
-      "On a roof, lets through when clogged",
-      "share",
-      "clean_passes * (1 - clogged_share)",
-      "What it lets through when clean, times the mesh that is left.",
-      `in proportion to the open mesh: ${PRACTICE}`,
-      { minor: true },
-    ),
-    output(
-      "head_lost",
-      "Takes of the drop",
-      "losing",
-      "head",
-      "Its loss when clogged times the head of the speed in the hose.",
-      "Darcy-Weisbach practice: K times the velocity head",
-    ),
-    formula(
-      "cleanings",
-      "Rinsed in a year",
-      "count",
-      "365 day / clean_every",
-      "A year over the time between two cleanings.",
-      DEFINITION,
-      { minor: true },
-    ),
+    formula("k_in_use", "Loss when clogged", "factor", "k / (1 - clogged_share)^2", { minor: true }),
+    formula("passes", "On a roof, lets through when clogged", "share", "clean_passes * (1 - clogged_share)", {
+      minor: true,
+    }),
+    output("head_lost", "Takes of the drop", "losing", "head"),
+    formula("cleanings", "Rinsed in a year", "count", "365 day / clean_every", { minor: true }),
     ...COSTS,
   ],
   models: [
@@ -112,16 +58,12 @@ export const filter: Kind = {
     {
       id: "filter_clogs",
       if: "clogged_share > 50 %",
-      text: "A screen of this kind can fall from nine tenths to under a third of the water when algae or leaves blind it. Rinse it every {clean_every} at least, and after every storm.",
       beside: "clogged_share",
-      source: roofs.sources.CAT,
       weight: "trouble",
     },
     {
       id: "filter_bypass",
-      text: "Shut the line and let the pressure off before you open it. Keep the way over it open in a storm, so that water never backs up the downspout.",
       beside: "clean_every",
-      source: MEMORY,
       weight: "note",
     },
   ],

@@ -6,9 +6,6 @@ import type { GravityLine } from "../../physics/gravity-line.ts";
 import { openingOf } from "../../physics/orifice.ts";
 import type { Vessel } from "../../physics/vessel.ts";
 
-export const CHURCHILL = "Churchill 1977, all flow regimes, with Darcy-Weisbach";
-export const ORIFICE = "orifice in series with the hose, as in Darcy-Weisbach practice; Cd 0.62 sharp edge";
-
 /** What the hose itself is, without its valve. */
 export const HOSE = ["length", "bore", "roughness", "all_k", "site.water_viscosity", "site.water_density"];
 

@@ -10,6 +10,7 @@ import { laidLines } from "./laid.ts";
 import { afterWatering, filling, finishing, openEnd, ownOpening, teaching } from "./refill.ts";
 import { LINE_RESULTS } from "./results.ts";
 import { laying, passing, pressing } from "./route.ts";
+import { lineSeason } from "./season.ts";
 import { LINE_SPANS } from "./spans.ts";
 
 export const line: Kind = {
@@ -17,6 +18,7 @@ export const line: Kind = {
   label: "Gravity line",
   purpose: "Hose that carries water downhill from one tank to another, by itself.",
   group: "Ways for the water",
+  season: lineSeason,
   icon: { ink: "M3 5c5 0 4 12 9 12s4-4 9-4", tone: "M3 5 21 12", color: "water" },
   uses: ["carries_dirt"],
   joins: { from: "one_before", to: "newest" },

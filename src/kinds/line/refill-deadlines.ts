@@ -1,39 +1,22 @@
 // Whether each small tank is full again in time: its largest single watering against its beds' shortest interval.
 
-import { numberIn, readyList, readyWord } from "../../graph/readers.ts";
-import type { CardView, ModelInput, Outcome, Outputs } from "../../graph/types.ts";
+import { all } from "../../graph/outcomes.ts";
+import { numberIn } from "../../graph/readers.ts";
+import type { CardView, Model, ModelInput, Outcome, Outputs } from "../../graph/types.ts";
+import { firstTankOf } from "../../network/beds.ts";
+import { feedsTank, linesInto } from "../../network/water.ts";
+import { networkIn } from "../network-in.ts";
 
-/** Rows read to know what is taken from each tank at once, and how often. */
-export const TAKERS_ROWS: Readonly<Record<string, readonly string[]>> = {
-  tank: ["count"],
-  delivery: ["from"],
-  carry: ["from"],
-  bed: ["watered_by", "watering_volume", "watering_interval"],
-};
+const numbersOf = (cards: readonly CardView[], row: string): readonly number[] =>
+  cards.map(({ results }) => numberIn(results[row])).filter((value) => value !== null);
 
-function firstTank(bed: CardView, sources: ReadonlyMap<string, string>): string {
-  for (const id of readyList(bed.results, "watered_by")) {
-    const tank = sources.get(String(id));
-    if (tank) return tank;
-  }
-  return "";
-}
-
-/** Largest single watering and shortest interval of the beds watered straight from each tank, by quantity id. */
-export function takers(input: ModelInput): Outputs {
-  const sources = new Map<string, string>();
-  for (const card of [...(input.cards["delivery"] ?? []), ...(input.cards["carry"] ?? [])]) {
-    sources.set(card.id, readyWord(card.results, "from"));
-  }
+function largestTaken(input: ModelInput): Outputs {
+  const network = networkIn(input);
   const outputs: Record<string, Outcome> = {};
   for (const tank of input.cards["tank"] ?? []) {
-    const beds = (input.cards["bed"] ?? []).filter((bed) => firstTank(bed, sources) === tank.id);
-    const volumes = beds
-      .map((bed) => numberIn(bed.results["watering_volume"]))
-      .filter((value) => value !== null);
-    const intervals = beds
-      .map((bed) => numberIn(bed.results["watering_interval"]))
-      .filter((value) => value !== null);
+    const beds = (input.cards["bed"] ?? []).filter(({ id }) => firstTankOf(network, id) === tank.id);
+    const volumes = numbersOf(beds, "watering_volume");
+    const intervals = numbersOf(beds, "watering_interval");
     const none = { none: "no bed is watered straight from it" };
     outputs[`${tank.id}.largest_taken`] = volumes.length > 0 ? { value: Math.max(...volumes) } : none;
     outputs[`${tank.id}.shortest_interval`] = intervals.length > 0 ? { value: Math.min(...intervals) } : none;
@@ -41,48 +24,53 @@ export function takers(input: ModelInput): Outputs {
   return outputs;
 }
 
-/** Rows read to know how soon each tank is full again. */
-export const REFILLS_ROWS: Readonly<Record<string, readonly string[]>> = {
-  tank: ["count"],
-  line: ["to", "refill_time"],
+/** Largest single watering and shortest interval of the beds watered straight from each tank, by quantity id. */
+export const taken: Model = {
+  name: "taken",
+  takes: ["network"],
+  surveys: { tank: ["count"], bed: ["watering_volume", "watering_interval"] },
+  tolerant: true,
+  outputs: "by quantity id",
+  run: largestTaken,
 };
 
-/** The quickest refill of each tank by a line, by quantity id. */
-export function refills(input: ModelInput): Outputs {
+function quickestRefill(input: ModelInput): Outputs {
+  const network = networkIn(input);
   const outputs: Record<string, Outcome> = {};
   for (const tank of input.cards["tank"] ?? []) {
-    const times = (input.cards["line"] ?? [])
-      .filter((line) => readyWord(line.results, "to") === tank.id)
-      .map((line) => numberIn(line.results["refill_time"]))
-      .filter((time) => time !== null);
+    const filling = linesInto(network, tank.id).map(({ by }) => by);
+    const lines = (input.cards["line"] ?? []).filter(({ id }) => filling.includes(id));
+    const times = numbersOf(lines, "refill_time");
     outputs[`${tank.id}.refilled_in`] =
       times.length > 0 ? { value: Math.min(...times) } : { none: "no line fills it to its float" };
   }
   return outputs;
 }
 
-/** Rows read to find the tank that is nearest to being late. */
-export const TIGHTEST_ROWS: Readonly<Record<string, readonly string[]>> = {
-  line: ["to", "refill_after_watering"],
-  tank: ["shortest_interval"],
+/** The quickest refill of each tank by a line, by quantity id. */
+export const refilled: Model = {
+  name: "refilled",
+  takes: ["network"],
+  surveys: { tank: ["count"], line: ["refill_time"] },
+  tolerant: true,
+  outputs: "by quantity id",
+  run: quickestRefill,
 };
 
-export const TIGHTEST = ["tightest_line", "tightest_refill", "tightest_interval", "tightest_share"] as const;
+const TIGHTEST = ["tightest_line", "tightest_refill", "tightest_interval", "tightest_share"] as const;
 
-/** The line whose refill takes the largest share of the time until the next watering. */
-export function tightest(input: ModelInput): Outputs {
+function tightestOf(input: ModelInput): Outputs {
   const tanks = new Map((input.cards["tank"] ?? []).map((tank) => [tank.id, tank]));
+  const network = networkIn(input);
   let worst: { readonly id: string; readonly refill: number; readonly interval: number } | null = null;
   for (const line of input.cards["line"] ?? []) {
     const refill = numberIn(line.results["refill_after_watering"]);
-    const interval = numberIn(tanks.get(readyWord(line.results, "to"))?.results["shortest_interval"]);
+    const interval = numberIn(tanks.get(feedsTank(network, line.id) ?? "")?.results["shortest_interval"]);
     if (refill === null || interval === null) continue;
     if (!worst || refill / interval > worst.refill / worst.interval)
       worst = { id: line.id, refill, interval };
   }
-  const none = { none: "no line refills a tank that beds are watered from" };
-  if (!worst)
-    return { tightest_line: none, tightest_refill: none, tightest_interval: none, tightest_share: none };
+  if (!worst) return all(TIGHTEST, { none: "no line refills a tank that beds are watered from" });
   return {
     tightest_line: { value: worst.id },
     tightest_refill: { value: worst.refill },
@@ -90,3 +78,13 @@ export function tightest(input: ModelInput): Outputs {
     tightest_share: { value: worst.refill / worst.interval },
   };
 }
+
+/** The line whose refill takes the largest share of the time until the next watering. */
+export const tightest: Model = {
+  name: "tightest",
+  takes: ["network"],
+  surveys: { line: ["refill_after_watering"], tank: ["shortest_interval"] },
+  tolerant: true,
+  outputs: [...TIGHTEST],
+  run: tightestOf,
+};

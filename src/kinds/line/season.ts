@@ -1,6 +1,7 @@
 // A gravity line's share in the season.
 
-import type { SeasonShare } from "../season-share.ts";
+import { numberIn, numberOf, readyNumber, readyWord } from "../../graph/readers.ts";
+import { idOrNull, type SeasonShare, takes } from "../season-share.ts";
 
 export const lineSeason: SeasonShare = {
   ties: [
@@ -11,4 +12,37 @@ export const lineSeason: SeasonShare = {
       passes: { blocked: "blocked", over: "must_stand_over", brim: "full_source" },
     },
   ],
+  must: [
+    "from",
+    "length",
+    "bore",
+    "roughness",
+    "all_k",
+    "valve_band",
+    "runs_from",
+    "end_height",
+    "check_valve",
+  ],
+  may: ["to", "opening", "shut_level", "blocked"],
+  takes: takes("lines", (id, results, input) => {
+    const opening = results["opening"];
+    if (opening?.state === "failed") return { reason: opening.problem.text };
+    return {
+      id,
+      from: readyWord(results, "from"),
+      to: idOrNull(readyWord(results, "to")),
+      length: readyNumber(results, "length"),
+      bore: readyNumber(results, "bore"),
+      roughness: readyNumber(results, "roughness"),
+      fittingsK: readyNumber(results, "all_k"),
+      opening: numberIn(opening),
+      valveBand: readyNumber(results, "valve_band"),
+      shutLevel: opening?.state === "ready" ? numberIn(results["shut_level"]) : null,
+      startHeight: readyNumber(results, "runs_from"),
+      endHeight: readyNumber(results, "end_height"),
+      checkValve: readyWord(results, "check_valve") === "yes",
+      blocked: idOrNull(readyWord(results, "blocked")),
+      viscosity: numberOf(input, "site.water_viscosity") / numberOf(input, "site.water_density"),
+    };
+  }),
 };

@@ -7,15 +7,13 @@ import { PANEL_CAUTIONS } from "./cautions.ts";
 import { driving } from "./direct.ts";
 import { GIVENS } from "./givens.ts";
 import { chargingModel, facing, supplying, testingPanel, tracking } from "./models.ts";
+import { panelSeason } from "./season.ts";
 import { PANEL_SPANS } from "./spans.ts";
-
-const LOAD_LINE = "the pump's load line against the panel's curve through its label's points";
 
 /** Only where a pump hangs on it alone. */
 const ALONE = { when: { row: "drives", is: ["1"] } } as const;
 
-const share = (name: string, label: string, words: string): Row =>
-  output(name, label, "driving", "share", words, LOAD_LINE, ALONE);
+const share = (name: string, label: string): Row => output(name, label, "driving", "share", ALONE);
 
 const RESULTS: readonly Row[] = [
   output("tested_health", "Health by that noon", "testing", "share", { minor: true }),
@@ -79,6 +77,7 @@ export const panel: Kind = {
   label: "Solar panel",
   purpose: "Charges a battery, or drives a pump by itself while the sun is high.",
   group: "Power",
+  season: panelSeason,
   icon: { ink: "M3 18 7 6h14l-4 12zM5 12h14M12 6 9 18", tone: "M17 2l1-1M21 3l-2 1", color: "power" },
   uses: ["gives_power"],
   joins: { charges: "newest" },

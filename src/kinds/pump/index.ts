@@ -3,11 +3,12 @@
 import pumps from "../../../shared/pumps.json";
 import type { Row } from "../../graph/types.ts";
 import type { Kind } from "../kind.ts";
-import { COSTS, choice, DEFINITION, gather, given, hidden, link, output } from "../rows.ts";
+import { COSTS, choice, gather, given, hidden, link, output } from "../rows.ts";
 import { column, options, typed } from "../tabled.ts";
 import { PUMP_CAUTIONS } from "./cautions.ts";
 import { laidPumps } from "./laid.ts";
 import { PUMP_MODELS, WORDS } from "./models.ts";
+import { pumpSeason } from "./season.ts";
 import { PUMP_SPANS } from "./spans.ts";
 
 const SIZES = pumps.pumps;
@@ -81,8 +82,7 @@ const LABEL: readonly Row[] = [
   link("powered_by", "Runs on", "gives_power", "runs on nothing yet"),
 ];
 
-const series = (name: string, label: string, of: string): Row =>
-  output(name, label, of, "series", label, DEFINITION, { hidden: true });
+const series = (name: string, label: string, of: string): Row => hidden(name, label, of, "series");
 
 const fromDeliveries = (
   name: string,
@@ -90,7 +90,7 @@ const fromDeliveries = (
   measure: "power" | "energy" | "current",
   take: string,
   how: "max" | "sum",
-): Row => gather(name, label, measure, { kind: "delivery", by: "pump", take, how }, label, { hidden: true });
+): Row => gather(name, label, measure, { kind: "delivery", by: "pump", take, how }, { hidden: true });
 
 const RESULTS: readonly Row[] = [
   series("curve_figured", "Its curve by its figures", "believing"),
@@ -157,6 +157,7 @@ export const pump: Kind = {
   label: "Pump",
   purpose: "A small submersible pump: what it can do, and what it runs on.",
   group: "Power",
+  season: pumpSeason,
   icon: { ink: "M6 20V10h10v10zM4 20h14M9 10V4h9", tone: "M11 13v4M9 15h4", color: "power" },
   uses: ["lifts_water"],
   joins: { powered_by: "newest" },

@@ -1,4 +1,4 @@
-// A pump's share in the season.
+// A pump's share in the season: it drives its hoses with what drives it.
 
 import type { SeasonShare } from "../season-share.ts";
 

@@ -4,37 +4,22 @@ import { outcomes } from "../../graph/outcomes.ts";
 import { numberOf, numberOrNull, wordOf } from "../../graph/readers.ts";
 import type { Model, ModelInput, Outcome, Row } from "../../graph/types.ts";
 import { runoffShare } from "../../physics/roof.ts";
-import { DEFINITION, given, output } from "../rows.ts";
+import { given, output } from "../rows.ts";
 
 const LOSSES = ["catching_area", "runoff_coefficient", "losses", "wetting_loss", "first_flush"];
 
 export const DIP_ROWS: readonly Row[] = [
-  given(
-    "dip_rain",
-    "Dipped after a rain of",
-    "rain",
-    null,
-    "One rain on one day, in your own gauge, with the tank dipped before and after it: nothing ran over, and nothing else came in or went out.",
-    { absent: "no rain dipped yet", minor: true, min: 0.000_1, max: 1 },
-  ),
-  output(
-    "dip_catch",
-    "It brought",
-    "dipping",
-    "volume",
-    "What that rain should bring: the share that runs off, less what wets the roof and what is flushed. Enter what your dip-stick says it brought.",
-    DEFINITION,
-    { minor: true, measurable: { teaches: "the share that runs off, and the season uses it" } },
-  ),
-  output(
-    "coefficient_in_use",
-    "Share that runs off, in use",
-    "learning",
-    "factor",
-    "What your dipped rain taught: what it brought over the area, with what was lost on the way, over its depth. Without one, the share given above.",
-    "water balance of the roof in one rain",
-    { minor: true },
-  ),
+  given("dip_rain", "Dipped after a rain of", "rain", null, {
+    absent: "no rain dipped yet",
+    minor: true,
+    min: 0.000_1,
+    max: 1,
+  }),
+  output("dip_catch", "It brought", "dipping", "volume", {
+    minor: true,
+    measurable: { teaches: "the share that runs off, and the season uses it" },
+  }),
+  output("coefficient_in_use", "Share that runs off, in use", "learning", "factor", { minor: true }),
 ];
 
 function lostOf(input: ModelInput): number {

@@ -5,25 +5,17 @@ import { readyList, wordOf } from "../../graph/readers.ts";
 import type { Model, ModelInput, Outputs } from "../../graph/types.ts";
 import type { SeasonInput } from "../../season/input.ts";
 import { runSeason } from "../../season/run.ts";
-import { HANDS_ROWS, hands } from "../bed/hands.ts";
+import { hands } from "../bed/hands.ts";
+import { unmetered } from "../delivery/season.ts";
 import type { Kind } from "../kind.ts";
-import {
-  REFILLS_ROWS,
-  refills,
-  TAKERS_ROWS,
-  TIGHTEST,
-  TIGHTEST_ROWS,
-  takers,
-  tightest,
-} from "../line/refill-deadlines.ts";
-import { DEFINITION } from "../rows.ts";
+import { refilled, taken, tightest } from "../line/refill-deadlines.ts";
 import { overflows } from "../tank/overflows.ts";
-import { SERVES_ROWS, serves } from "../tank/peak-draw.ts";
+import { peakDraw } from "../tank/peak-draw.ts";
+import { reach } from "../tank/reach.ts";
 import { feeds, joints } from "../tee/joints.ts";
-import { PLAN_ROWS, seasonInput } from "./input.ts";
+import { planRows, type Shares, seasonInput } from "./input.ts";
 import { linking } from "./network.ts";
 import { seasonOutputs } from "./outputs.ts";
-import { unmetered } from "./power.ts";
 import { SEASON_ROWS } from "./rows.ts";
 import { SEASON_SPANS } from "./spans.ts";
 import { calendar, today, week } from "./week.ts";
@@ -42,14 +34,14 @@ const PLAN_TAKES = [
   "weather.eto_choice",
 ];
 
-const planning: Model = {
+const planning = (shares: Shares): Model => ({
   name: "planning",
   takes: PLAN_TAKES,
-  surveys: PLAN_ROWS,
+  surveys: planRows(shares),
   optional: ["site.minutes_per_day"],
   outputs: ["plan", "left_out_of_plan", "unmetered"],
   run: (input) => {
-    const plan = seasonInput(input);
+    const plan = seasonInput(input, shares);
     if (plan.beds.length + plan.draws.length + plan.tanks.length === 0) {
       return {
         plan: { none: "there is no tank and no bed yet" },
@@ -59,7 +51,7 @@ const planning: Model = {
     }
     return outcomes({ plan, left_out_of_plan: plan.leftOut, unmetered: unmetered(input).length });
   },
-};
+});
 
 const run: Model = {
   name: "run",
@@ -81,6 +73,44 @@ function leftOutOf(input: ModelInput): Outputs {
   return outcomes({ left_out: all.length, left_out_list: all });
 }
 
+const sharesOf = (kinds: readonly Kind[]): Shares =>
+  Object.fromEntries(kinds.flatMap(({ kind, season: share }) => (share ? [[kind, share]] : [])));
+
+const modelsOf = (shares: Shares): readonly Model[] => [
+  linking(shares),
+  planning(shares),
+  run,
+  today,
+  week,
+  calendar,
+  feeds,
+  joints,
+  overflows,
+  {
+    name: "listing",
+    takes: ["left_out_of_plan", "left_out_in_run"],
+    tolerant: true,
+    outputs: ["left_out", "left_out_list"],
+    run: leftOutOf,
+  },
+  hands,
+  reach,
+  peakDraw,
+  taken,
+  refilled,
+  tightest,
+  {
+    name: "short_first",
+    takes: ["short_first_bed"],
+    surveys: { bed: ["priority"] },
+    outputs: ["short_first"],
+    run: (input) => {
+      const id = wordOf(input, "short_first_bed");
+      return outcomes({ short_first: input.cards["bed"]?.find((bed) => bed.id === id)?.title ?? id });
+    },
+  },
+];
+
 export const season: Kind = {
   kind: "season",
   label: "The season",
@@ -91,89 +121,19 @@ export const season: Kind = {
   single: true,
   spans: SEASON_SPANS,
   rows: SEASON_ROWS,
-  models: [
-    linking,
-    planning,
-    run,
-    today,
-    week,
-    calendar,
-    {
-      name: "hands",
-      takes: [],
-      surveys: HANDS_ROWS,
-      tolerant: true,
-      outputs: "by quantity id",
-      run: hands,
-    },
-    feeds,
-    joints,
-    overflows,
-    {
-      name: "listing",
-      takes: ["left_out_of_plan", "left_out_in_run"],
-      tolerant: true,
-      outputs: ["left_out", "left_out_list"],
-      run: leftOutOf,
-    },
-    {
-      name: "serves",
-      takes: ["weather.peak_day_eto", "site.today"],
-      surveys: SERVES_ROWS,
-      tolerant: true,
-      outputs: "by quantity id",
-      run: serves,
-    },
-    {
-      name: "takers",
-      takes: [],
-      surveys: TAKERS_ROWS,
-      tolerant: true,
-      outputs: "by quantity id",
-      run: takers,
-    },
-    {
-      name: "short_first",
-      takes: ["short_first_bed"],
-      surveys: { bed: ["priority"] },
-      outputs: ["short_first"],
-      run: (input) => {
-        const id = wordOf(input, "short_first_bed");
-        return outcomes({ short_first: input.cards["bed"]?.find((bed) => bed.id === id)?.title ?? id });
-      },
-    },
-    {
-      name: "refills",
-      takes: [],
-      surveys: REFILLS_ROWS,
-      tolerant: true,
-      outputs: "by quantity id",
-      run: refills,
-    },
-    {
-      name: "keeping_up",
-      takes: [],
-      surveys: TIGHTEST_ROWS,
-      tolerant: true,
-      outputs: [...TIGHTEST],
-      run: tightest,
-    },
-  ],
+  models: [],
+  among: (others) => ({ models: modelsOf(sharesOf(others)) }),
   cautions: [
     {
       id: "left_out",
       if: "left_out > 0",
-      text: "Some parts are left out of the season because a number of theirs is missing. Each says so on its card.",
       beside: "left_out",
-      source: DEFINITION,
       weight: "trouble",
     },
     {
       id: "power_unknown",
       if: "unmetered > 0",
-      text: "What {unmetered} of your pumps takes is not known, so these answers take their power as never running out. Put an ammeter in the lead, or give the pump a card.",
       beside: "binding",
-      source: DEFINITION,
       weight: "trouble",
     },
   ],

@@ -7,12 +7,11 @@ import {
   type LineHeights,
   type Network,
   type NetworkNode,
-  NO_NETWORK,
   networkOf,
   withDryJoints,
 } from "../../network/network.ts";
-import type { SeasonShare, Tie } from "../season-share.ts";
-import { SHARES } from "./shares.ts";
+import type { Tie } from "../season-share.ts";
+import type { Shares } from "./input.ts";
 
 const rowsOfTie = ({ from, to, passes }: Tie): readonly string[] => [
   ...(from === "itself" ? [] : from),
@@ -21,7 +20,7 @@ const rowsOfTie = ({ from, to, passes }: Tie): readonly string[] => [
 ];
 
 /** Link rows of every kind that ties anything together. */
-function linkRows(shares: Readonly<Record<string, SeasonShare>>): Record<string, readonly string[]> {
+function linkRows(shares: Shares): Record<string, readonly string[]> {
   return Object.fromEntries(
     Object.entries(shares).map(([kind, { ties = [] }]) => [kind, [...new Set(ties.flatMap(rowsOfTie))]]),
   );
@@ -62,7 +61,7 @@ function heightsOf(card: CardView, { passes }: Tie): readonly (readonly [string,
 }
 
 /** The network of all cards surveyed. */
-function networkFrom(cards: ModelInput["cards"], shares: Readonly<Record<string, SeasonShare>>): Network {
+function networkFrom(cards: ModelInput["cards"], shares: Shares): Network {
   const nodes: NetworkNode[] = [];
   const edges: Edge[] = [];
   const heights: (readonly [string, LineHeights])[] = [];
@@ -76,17 +75,11 @@ function networkFrom(cards: ModelInput["cards"], shares: Readonly<Record<string,
   return withDryJoints(networkOf(nodes, edges), new Map(heights));
 }
 
-export const linking: Model = {
+export const linking = (shares: Shares): Model => ({
   name: "linking",
   takes: [],
-  surveys: linkRows(SHARES),
+  surveys: linkRows(shares),
   tolerant: true,
   outputs: ["network"],
-  run: (input) => ({ network: { value: networkFrom(input.cards, SHARES) } }),
-};
-
-/** The network among what a model takes. */
-export const networkIn = (input: ModelInput): Network =>
-  (input.values["season.network"] as Network | undefined) ??
-  (input.values["network"] as Network | undefined) ??
-  NO_NETWORK;
+  run: (input) => ({ network: { value: networkFrom(input.cards, shares) } }),
+});

@@ -7,61 +7,14 @@ import { reliabilityOf } from "../../season/reliability-of-season.ts";
 import { isoDate } from "../../units/calendar.ts";
 import { output } from "../rows.ts";
 
-const RUN = "your record, day by day";
-const RELIABILITY = "Hashimoto, Stedinger and Loucks, Water Resources Research 18 (1982), second-hand";
-
 /** Rows of the season card, in the order in which they are shown. */
 export const STORAGE_ROWS: readonly Row[] = [
-  output(
-    "worst_date_lasts",
-    "Full tanks last, at worst",
-    "run",
-    "span",
-    "From full and with no more rain, from the day of the record from which they are used up soonest: what the beds would use, other draws, leaks and open water, day by day.",
-    RUN,
-  ),
-  output(
-    "worst_date",
-    "From this day on",
-    "run",
-    "text",
-    "The day of the record's seasons from which full tanks are used up soonest, were there no more rain.",
-    RUN,
-  ),
-  output(
-    "reliability_years",
-    "Seasons without a short day",
-    "run",
-    "share",
-    "Of the whole seasons of the record, those in which no bed was short on any day.",
-    RELIABILITY,
-  ),
-  output(
-    "reliability_days",
-    "Days without a short bed",
-    "run",
-    "share",
-    "Of all days of the whole seasons, those on which no bed was short.",
-    RELIABILITY,
-    { minor: true },
-  ),
-  output(
-    "reliability_volume",
-    "Given of what was wanted",
-    "run",
-    "share",
-    "Water given to beds and other draws over that and what they went short of.",
-    RELIABILITY,
-    { minor: true },
-  ),
-  output(
-    "no_failure_storage",
-    "Storage that never fails",
-    "run",
-    "volume",
-    "The smallest store that would have met every watering, draw, leak and open water of the record run through twice, all tanks taken as one, every litre of it within reach, and a day's rain at hand for that day's watering.",
-    "sequent peak method: Thomas and Burden 1963, as in Loucks and van Beek, Water Resource Systems, table 11.2 (read in course notes)",
-  ),
+  output("worst_date_lasts", "Full tanks last, at worst", "run", "span"),
+  output("worst_date", "From this day on", "run", "text"),
+  output("reliability_years", "Seasons without a short day", "run", "share"),
+  output("reliability_days", "Days without a short bed", "run", "share", { minor: true }),
+  output("reliability_volume", "Given of what was wanted", "run", "share", { minor: true }),
+  output("no_failure_storage", "Storage that never fails", "run", "volume"),
 ];
 
 const NO_CROP = "no crop stands within the season";

@@ -6,10 +6,9 @@ import { type SeasonCalendar, seasonCalendar } from "../../season/bed-calendar.t
 import type { LeftOut, SeasonInput } from "../../season/input.ts";
 import { type BedWeek, type WeekAnswer, type WeekGiven, weekPlan } from "../../season/week-plan.ts";
 import { isoDate, parseIsoDate } from "../../units/calendar.ts";
-import { choice, DEFINITION, given, output } from "../rows.ts";
+import { choice, given, hidden } from "../rows.ts";
 
 const DAYS = 7;
-const RUN = "your record, day by day";
 
 function numbersOf(cards: readonly CardView[], row: string): Readonly<Record<string, number>> {
   return Object.fromEntries(
@@ -170,32 +169,14 @@ export const WEEK_ROWS: readonly Row[] = [
     "Plan the week for",
     { usual: "usual days of the time of year", hot: "hot days, as one year in ten has" },
     "usual",
-    "No rain is counted on: what comes is a gift.",
     { minor: true },
   ),
-  given(
-    "look_at_year",
-    "Look at the season of",
-    "year",
-    null,
-    "Each bed then shows its days of that season.",
-    {
-      absent: "no year picked",
-      minor: true,
-      min: 0,
-      max: 9999,
-    },
-  ),
-  output(
-    "week_given",
-    "What is known of today",
-    "today",
-    "series",
-    "Levels, charges and soaks.",
-    DEFINITION,
-    {
-      hidden: true,
-    },
-  ),
-  output("week_span", "The week", "week", "series", "Its first and last day.", RUN, { hidden: true }),
+  given("look_at_year", "Look at the season of", "year", null, {
+    absent: "no year picked",
+    minor: true,
+    min: 0,
+    max: 9999,
+  }),
+  hidden("week_given", "What is known of today", "today", "series"),
+  hidden("week_span", "The week", "week", "series"),
 ];

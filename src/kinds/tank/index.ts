@@ -5,8 +5,9 @@ import { COSTS } from "../rows.ts";
 import { TANK_CAUTIONS } from "./cautions.ts";
 import { TANK_GIVENS } from "./givens.ts";
 import { laidTanks } from "./laid.ts";
-import { contents, dimensions, dip, reach } from "./models.ts";
+import { contents, dimensions, dip } from "./models.ts";
 import { TANK_RESULTS } from "./results.ts";
+import { tankSeason } from "./season.ts";
 import { TANK_SPANS } from "./spans.ts";
 
 export const tank: Kind = {
@@ -14,6 +15,7 @@ export const tank: Kind = {
   label: "Tank",
   purpose: "Holds water, from a big tank by the roof to an open tub at the beds.",
   group: "Tanks",
+  season: tankSeason,
   icon: { ink: "M5 4v16h14V4", tone: "M5 10h14", color: "water" },
   uses: ["holds_water", "ends_a_line"],
   firstNumbers: [{ row: "capacity" }, { row: "ground_height" }],
@@ -26,6 +28,6 @@ export const tank: Kind = {
   vessel: "vessel",
   spans: TANK_SPANS,
   rows: [...TANK_GIVENS, ...TANK_RESULTS, ...COSTS],
-  models: [dimensions, contents, reach, dip],
+  models: [dimensions, contents, dip],
   cautions: TANK_CAUTIONS,
 };

@@ -86,48 +86,6 @@ export const contents: Model = {
   },
 };
 
-const numbers = (list: unknown): readonly number[] =>
-  Array.isArray(list) ? list.filter((value): value is number => typeof value === "number") : [];
-
-/**
- * The water above the highest of the outlet, the lowest water of a pump in it and, where it leaves only by lines, the
- * lowest height at which a line still takes water on.
- */
-export const reach: Model = {
-  name: "reach",
-  takes: [
-    "vessel",
-    "outlet_height",
-    "floor_height",
-    "pump_floors",
-    "hand_takers",
-    "draw_takers",
-    "line_ends",
-  ],
-  outputs: ["reachable", "stranded", "lowest_drawable"],
-  run: (input) => {
-    const vessel = input.values["vessel"] as Vessel;
-    const pumps = numbers(input.values["pump_floors"]);
-    const byHand = [input.values["hand_takers"], input.values["draw_takers"]].some(
-      (list) => Array.isArray(list) && list.length > 0,
-    );
-    const ends = numbers(input.values["line_ends"]).map((height) => height - numberOf(input, "floor_height"));
-    const onlyLines = !byHand && pumps.length === 0 && ends.length > 0;
-    const outlet = numberOf(input, "outlet_height");
-    const pumpFloor = pumps.length > 0 ? Math.min(...pumps) : 0;
-    const depth = Math.max(outlet, pumpFloor, onlyLines ? Math.min(...ends) : 0);
-    const lowest = Math.min(depth, vessel.height);
-    const under = volumeAt(vessel, lowest);
-    return outcomes({
-      reachable: vessel.volume - under,
-      stranded: under - volumeAt(vessel, outlet),
-      lowest_drawable: lowest,
-    });
-  },
-};
-
-export const floorPressureSource = "definition: weight over the ground it stands on";
-
 export const dip: Model = {
   name: "dip",
   takes: ["vessel", "level_today"],

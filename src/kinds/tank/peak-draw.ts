@@ -1,84 +1,45 @@
-// Which beds each tank serves, directly or through lines, and how many peak days its water lasts them.
+// What is taken of each tank and of all on a peak day, and how long today's water lasts: the season's own reckoning, fed
+// from the cards.
 
-import { causeOf, numberIn, numberOrNull, readyList, readyWord, wordOrNull } from "../../graph/readers.ts";
-import type { CardView, ModelInput, Outcome, Outputs } from "../../graph/types.ts";
-import { OPEN_WATER_COEFFICIENT } from "../../physics/open-water.ts";
+import { causeOf, numberIn, numberOrNull, wordOrNull } from "../../graph/readers.ts";
+import type { CardView, Model, ModelInput, Outcome, Outputs } from "../../graph/types.ts";
+import { autonomyOf, type TankAutonomy, type WholeAutonomy } from "../../season/autonomy.ts";
 import { isoDate, parseIsoDate } from "../../units/calendar.ts";
-import { DAY } from "../../units/constants.ts";
+import { networkIn } from "../network-in.ts";
 
-/** Rows read of every card for this. */
-export const SERVES_ROWS: Readonly<Record<string, readonly string[]>> = {
-  tank: ["reachable", "leak", "open_surface", "lowest_drawable", "water_today", "vessel"],
-  line: ["from", "to"],
-  delivery: ["from"],
-  carry: ["from"],
-  bed: ["watered_by", "peak_day_need"],
-};
-
-type Network = {
-  /** Tank ids that a tank's lines lead to. */
-  readonly next: ReadonlyMap<string, readonly string[]>;
-  /** Bed cards watered straight from a tank. */
-  readonly beds: ReadonlyMap<string, readonly CardView[]>;
-};
-
-function push<Key, Item>(map: Map<Key, Item[]>, key: Key, item: Item): void {
-  const list = map.get(key);
-  if (list) list.push(item);
-  else map.set(key, [item]);
+function asked(input: ModelInput): WholeAutonomy {
+  const { tank = [], bed = [] } = input.cards;
+  return autonomyOf({
+    network: networkIn(input),
+    tanks: tank.map(({ id, results }) => ({
+      id,
+      reachable: numberIn(results["reachable"]) ?? 0,
+      openArea: numberIn(results["open_surface"]) ?? 0,
+      leak: numberIn(results["leak"]) ?? 0,
+    })),
+    needs: new Map(bed.map(({ id, results }) => [id, numberIn(results["peak_day_need"]) ?? 0])),
+    peakEto: numberOrNull(input, "weather.peak_day_eto") ?? 0,
+  });
 }
 
-function networkOf(input: ModelInput): Network {
-  const next = new Map<string, string[]>();
-  for (const line of input.cards["line"] ?? []) {
-    const [from, to] = [readyWord(line.results, "from"), readyWord(line.results, "to")];
-    if (from && to) push(next, from, to);
-  }
-  const source = new Map<string, string>();
-  for (const card of [...(input.cards["delivery"] ?? []), ...(input.cards["carry"] ?? [])]) {
-    source.set(card.id, readyWord(card.results, "from"));
-  }
-  const beds = new Map<string, CardView[]>();
+/** The first of some beds whose need failed says what is not known; null where all are known. */
+function unknownNeed(input: ModelInput, ids: readonly string[]): Outcome | null {
   for (const bed of input.cards["bed"] ?? []) {
-    const tanks = new Set(readyList(bed.results, "watered_by").map((id) => source.get(String(id)) ?? ""));
-    for (const tank of tanks) if (tank) push(beds, tank, bed);
-  }
-  return { next, beds };
-}
-
-/** Ids reached from a tank through lines, itself first; a loop of tanks ends where it began. */
-function reachedFrom(network: Network, tank: string): readonly string[] {
-  const reached = [tank];
-  for (const id of reached) {
-    for (const target of network.next.get(id) ?? []) if (!reached.includes(target)) reached.push(target);
-  }
-  return reached;
-}
-
-function bedsBehind(network: Network, tank: string): readonly CardView[] {
-  const beds = new Map<string, CardView>();
-  for (const id of reachedFrom(network, tank))
-    for (const bed of network.beds.get(id) ?? []) beds.set(bed.id, bed);
-  return [...beds.values()].sort((a, b) => (a.id < b.id ? -1 : 1));
-}
-
-type Sum = { readonly need: number } | { readonly failed: string; readonly cause: string };
-
-/** What the beds need on a peak day [m3]; a bed without a need is left out, one that failed fails it. */
-function needOf(beds: readonly CardView[]): Sum {
-  let need = 0;
-  for (const bed of beds) {
-    const result = bed.results["peak_day_need"];
-    const cause = causeOf(result);
+    const cause = ids.includes(bed.id) ? causeOf(bed.results["peak_day_need"]) : null;
     if (cause !== null) return { failed: `What ${bed.title} needs is not known.`, cause };
-    need += numberIn(result) ?? 0;
   }
-  return { need };
+  return null;
 }
 
-function lossesOf(tank: CardView, peakEto: number | null): number {
-  const open = numberIn(tank.results["open_surface"]) ?? 0;
-  return (numberIn(tank.results["leak"]) ?? 0) * DAY + open * OPEN_WATER_COEFFICIENT * (peakEto ?? 0);
+/** What is taken on a peak day, or why nothing is. */
+function drawn(
+  input: ModelInput,
+  store: { readonly draw: number | null; readonly beds: readonly string[] },
+  words: { readonly noBed: string; readonly noNeed: string },
+): Outcome {
+  const { draw, beds } = store;
+  if (draw === null) return { none: words.noBed };
+  return unknownNeed(input, beds) ?? (draw > 0 ? { value: draw } : { none: words.noNeed });
 }
 
 function lastsUntil(input: ModelInput, tank: CardView, draw: number, reachable: number): Outcome {
@@ -92,57 +53,44 @@ function lastsUntil(input: ModelInput, tank: CardView, draw: number, reachable: 
   return { value: isoDate(today + Math.floor(left / draw)) };
 }
 
-const ROWS = ["peak_day_draw", "lasts_until"];
+const OF_TANK = { noBed: "serves no bed", noNeed: "its beds need nothing in the season" };
+const OF_ALL = { noBed: "no tank serves a bed yet", noNeed: "the beds need nothing in the season" };
 
-function tankOutputs(
-  input: ModelInput,
-  tank: CardView,
-  beds: readonly CardView[],
-  peakEto: number | null,
-): Outputs {
-  const every = (outcome: Outcome): Outputs =>
-    Object.fromEntries(ROWS.map((row) => [`${tank.id}.${row}`, outcome]));
-  if (beds.length === 0) return every({ none: "serves no bed" });
-  const reachable = numberIn(tank.results["reachable"]);
-  if (reachable === null) return every({ failed: "What of its water can be reached is not known." });
-  const sum = needOf(beds);
-  if ("failed" in sum) return every(sum);
-  const draw = sum.need + lossesOf(tank, peakEto);
-  if (draw <= 0) return every({ none: "its beds need nothing in the season" });
+function tankOutputs(input: ModelInput, tank: CardView, store: TankAutonomy): Outputs {
+  const known = store.draw === null || numberIn(tank.results["reachable"]) !== null;
+  const draw: Outcome = known
+    ? drawn(input, store, OF_TANK)
+    : { failed: "What of its water can be reached is not known." };
   return {
-    [`${tank.id}.peak_day_draw`]: { value: draw },
-    [`${tank.id}.lasts_until`]: lastsUntil(input, tank, draw, reachable),
+    [`${tank.id}.peak_day_draw`]: draw,
+    [`${tank.id}.lasts_until`]:
+      "value" in draw ? lastsUntil(input, tank, Number(draw.value), store.reachable) : draw,
   };
 }
 
-/** Days of autonomy of each tank and of the whole, by quantity id. */
-export function serves(input: ModelInput): Outputs {
-  const network = networkOf(input);
-  const peakEto = numberOrNull(input, "weather.peak_day_eto");
+function peakDraws(input: ModelInput): Outputs {
+  const whole = asked(input);
   const tanks = input.cards["tank"] ?? [];
-  const outputs: Record<string, Outcome> = {};
-  const served = new Map<string, CardView>();
-  let reachable = 0;
-  let losses = 0;
-  for (const tank of tanks) {
-    const beds = bedsBehind(network, tank.id);
-    Object.assign(outputs, tankOutputs(input, tank, beds, peakEto));
-    for (const bed of beds) served.set(bed.id, bed);
-    if (beds.length === 0) continue;
-    reachable += numberIn(tank.results["reachable"]) ?? 0;
-    losses += lossesOf(tank, peakEto);
-  }
-  const sum = needOf([...served.values()].sort((a, b) => (a.id < b.id ? -1 : 1)));
-  outputs["season.reachable"] = served.size > 0 ? { value: reachable } : NO_BED;
-  outputs["season.peak_day_draw"] = wholeDraw(sum, served.size, losses);
-  return outputs;
+  const rows = tanks.flatMap((tank, place) => {
+    const store = whole.tanks[place];
+    return store ? [tankOutputs(input, tank, store)] : [];
+  });
+  return {
+    ...Object.assign({}, ...rows),
+    "season.reachable": whole.draw === null ? { none: OF_ALL.noBed } : { value: whole.reachable },
+    "season.peak_day_draw": drawn(input, whole, OF_ALL),
+  };
 }
 
-const NO_BED = { none: "no tank serves a bed yet" };
-
-function wholeDraw(sum: Sum, beds: number, losses: number): Outcome {
-  if (beds === 0) return NO_BED;
-  if ("failed" in sum) return sum;
-  const draw = sum.need + losses;
-  return draw > 0 ? { value: draw } : { none: "the beds need nothing in the season" };
-}
+/** Reachable water and a peak day's draw of each tank and of the whole, by quantity id. */
+export const peakDraw: Model = {
+  name: "peak_draw",
+  takes: ["network", "weather.peak_day_eto", "site.today"],
+  surveys: {
+    tank: ["reachable", "leak", "open_surface", "water_today", "vessel"],
+    bed: ["peak_day_need"],
+  },
+  tolerant: true,
+  outputs: "by quantity id",
+  run: peakDraws,
+};

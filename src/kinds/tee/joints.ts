@@ -2,10 +2,13 @@
 
 import { numberIn, numberOf, readyNumber, readyWord } from "../../graph/readers.ts";
 import type { CardView, Model, ModelInput, Outcome, Outputs } from "../../graph/types.ts";
+import type { Edge } from "../../network/network.ts";
+import { linesInto, linesMeetingAt, linesOutOf } from "../../network/water.ts";
 import type { GravityLine } from "../../physics/gravity-line.ts";
 import { type TeeBranch, teeFlows } from "../../physics/tee.ts";
 import { levelAt, type Vessel } from "../../physics/vessel.ts";
 import type { Feed } from "../line/hose.ts";
+import { networkIn } from "../network-in.ts";
 
 /** Joints that lead to each other are settled in turn until no height moves by more than this [m]. */
 const SETTLED = 1e-9;
@@ -36,20 +39,23 @@ function hoseOf(results: Results, viscosity: number, opening: number | null): Gr
 const viscosityOf = (input: ModelInput): number =>
   numberOf(input, "site.water_viscosity") / numberOf(input, "site.water_density");
 
-/** Lines that meet at a joint and have two ends; one whose far end is not linked carries nothing. */
+const cardsOf = (input: ModelInput, edges: readonly Edge[]): readonly CardView[] =>
+  (input.cards["line"] ?? []).filter(({ id }) => edges.some(({ by }) => by === id));
+
+/** Lines that run and meet at a joint; one whose far end is not linked carries nothing. */
 function linesAt(input: ModelInput, tee: string): readonly CardView[] {
-  return (input.cards["line"] ?? []).filter(({ results }) => {
-    const [from, to] = [readyWord(results, "from"), readyWord(results, "to")];
-    return (from === tee || to === tee) && from !== "" && to !== "";
-  });
+  const network = networkIn(input);
+  const leaving = linesOutOf(network, tee).filter(({ to }) => to !== null);
+  return cardsOf(input, [...linesInto(network, tee), ...leaving]);
 }
 
-function arrivingAt(input: ModelInput, tee: string): readonly CardView[] {
-  return linesAt(input, tee).filter(({ results }) => readyWord(results, "to") === tee);
-}
+const arrivingAt = (input: ModelInput, tee: string): readonly CardView[] =>
+  cardsOf(input, linesInto(networkIn(input), tee));
 
-function leavingFrom(input: ModelInput, tee: string): readonly CardView[] {
-  return linesAt(input, tee).filter(({ results }) => readyWord(results, "from") === tee);
+/** The trouble of a line that meets here, whether it could run or not. */
+function troubleAt(input: ModelInput, tee: string): string | null {
+  const meeting = cardsOf(input, linesMeetingAt(networkIn(input), tee));
+  return meeting.map(problemOf).find((text) => text !== null) ?? null;
 }
 
 function feedOf(input: ModelInput, tee: string): Outcome {
@@ -73,10 +79,11 @@ function feedOf(input: ModelInput, tee: string): Outcome {
 
 /** Lowest end behind a joint, through joints that follow; null where nothing leaves. */
 function lowestEnd(input: ModelInput, tee: string, seen: readonly string[] = []): number | null {
-  const lows = leavingFrom(input, tee).flatMap(({ results }) => {
-    const to = readyWord(results, "to");
-    if (seen.includes(to)) return [];
-    const further = lowestEnd(input, to, [...seen, tee]) ?? numberIn(results["end_height"]);
+  const network = networkIn(input);
+  const lows = linesOutOf(network, tee).flatMap(({ by, to }) => {
+    if (to === null || seen.includes(to)) return [];
+    const [line] = (input.cards["line"] ?? []).filter(({ id }) => id === by);
+    const further = lowestEnd(input, to, [...seen, tee]) ?? numberIn(line?.results["end_height"]);
     return further === null ? [] : [further];
   });
   return lows.length > 0 ? Math.min(...lows) : null;
@@ -85,7 +92,7 @@ function lowestEnd(input: ModelInput, tee: string, seen: readonly string[] = [])
 /** What fills each joint, and the lowest end behind it, by quantity id. */
 export const feeds: Model = {
   name: "feeds",
-  takes: ["site.water_viscosity", "site.water_density"],
+  takes: ["network", "site.water_viscosity", "site.water_density"],
   surveys: {
     tee: ["height"],
     line: [...HOSE_ROWS, ...END_ROWS, "reference_share"],
@@ -95,9 +102,7 @@ export const feeds: Model = {
   run: (input) => {
     const outputs: Record<string, Outcome> = {};
     for (const { id } of input.cards["tee"] ?? []) {
-      const problem = linesAt(input, id)
-        .map(problemOf)
-        .find((text) => text !== null);
+      const problem = troubleAt(input, id);
       const lowest = lowestEnd(input, id);
       outputs[`${id}.feed`] = problem ? { failed: problem } : feedOf(input, id);
       outputs[`${id}.lowest_end`] = lowest === null ? { none: "no line leaves it" } : { value: lowest };
@@ -151,16 +156,16 @@ function settle(input: ModelInput, tees: readonly string[]): ReadonlyMap<string,
 
 function whyNot(input: ModelInput, tee: CardView): Outcome | null {
   if (tee.results["height"]?.state !== "ready") return { failed: `The height of ${tee.title} is not known.` };
-  const lines = linesAt(input, tee.id);
-  if (lines.length === 0) return { none: "no line meets here yet" };
-  const problem = lines.map(problemOf).find((text) => text !== null);
-  return problem ? { failed: problem } : null;
+  const problem = troubleAt(input, tee.id);
+  if (problem !== null) return { failed: problem };
+  if (linesMeetingAt(networkIn(input), tee.id).length === 0) return { none: "no line meets here yet" };
+  return arrivingAt(input, tee.id).length === 0 ? { none: "no line that runs brings water here" } : null;
 }
 
 /** Height of the water at each joint with all floats open, by quantity id. */
 export const joints: Model = {
   name: "joints",
-  takes: ["site.water_viscosity", "site.water_density"],
+  takes: ["network", "site.water_viscosity", "site.water_density"],
   surveys: { tee: ["height"], line: [...HOSE_ROWS, ...END_ROWS, "own_opening", "check_valve"] },
   outputs: "by quantity id",
   run: (input): Outputs => {

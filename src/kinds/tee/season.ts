@@ -1,5 +1,10 @@
 // A joint's share in the season.
 
-import type { SeasonShare } from "../season-share.ts";
+import { readyNumber } from "../../graph/readers.ts";
+import { type SeasonShare, takes } from "../season-share.ts";
 
-export const teeSeason: SeasonShare = { role: "joint" };
+export const teeSeason: SeasonShare = {
+  role: "joint",
+  must: ["height"],
+  takes: takes("tees", (id, results) => ({ id, height: readyNumber(results, "height") })),
+};

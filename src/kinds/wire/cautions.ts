@@ -2,14 +2,10 @@
 
 import type { Caution } from "../../graph/types.ts";
 
-export const CFR_FUSE = "33 CFR 183.455 (boats), read in a copy; licensed practice decides";
-
-const rule = (id: string, text: string, source: string, weight: Caution["weight"] = "harm"): Caution => ({
+const rule = (id: string, weight: Caution["weight"] = "harm"): Caution => ({
   id,
   if: `${id} > 0`,
-  text,
   beside: "fuse",
-  source,
   weight,
 });
 

@@ -5,7 +5,7 @@ import type { Row } from "../../graph/types.ts";
 import type { Kind } from "../kind.ts";
 import { COSTS, choice, formula, given, hidden, link, output } from "../rows.ts";
 import { typed } from "../tabled.ts";
-import { CFR_FUSE, WIRE_CAUTIONS } from "./cautions.ts";
+import { WIRE_CAUTIONS } from "./cautions.ts";
 import {
   FAULT_ROWS,
   FUSE_OPTIONS,
@@ -16,10 +16,7 @@ import {
 } from "./models.ts";
 import { WIRE_SPANS } from "./spans.ts";
 
-const flag = (name: string): Row =>
-  output(name, name.replaceAll("_", " "), "fusing", "count", "1 where the rule is broken.", CFR_FUSE, {
-    hidden: true,
-  });
+const flag = (name: string): Row => hidden(name, name.replaceAll("_", " "), "fusing", "count");
 
 const ROWS: readonly Row[] = [
   link("feeds", "Feeds", "lifts_water", "feeds no pump"),

@@ -13,7 +13,7 @@ function PickRow(props: { readonly card: Card; readonly row: Given; readonly chi
   const id = () => `${props.card.id}.${props.row.name}`;
   return (
     <div class="row">
-      <label class="label" for={id()} title={props.row.help}>
+      <label class="label" for={id()} title={sheet.help(props.card, props.row)}>
         {props.row.label}
       </label>
       <span class="value">{props.children}</span>
@@ -106,7 +106,7 @@ function ManyLinks(props: { readonly card: Card; readonly row: LinkGiven }) {
     targets().find((card) => card.id === target)?.title ?? `${target}, which is gone`;
   return (
     <div class="row wide" id={id()} tabindex="-1">
-      <span class="label" title={props.row.help}>
+      <span class="label" title={sheet.help(props.card, props.row)}>
         {props.row.label}
       </span>
       <ol class="items">

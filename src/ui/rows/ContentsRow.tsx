@@ -131,7 +131,7 @@ export function ContentsRow(props: Props) {
     put([...list(), { crop: props.row.crops?.[0]?.word ?? "", planted: "05-15", share: restOf(list()) }]);
   return (
     <div class="row wide" id={id()} tabindex="-1">
-      <span class="label" title={props.row.help}>
+      <span class="label" title={sheet.help(props.card, props.row)}>
         {props.row.label}
       </span>
       <ul class="items">

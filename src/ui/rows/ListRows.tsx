@@ -42,7 +42,7 @@ function MonthsRow(props: Props) {
         {props.row.label}
         {unit() ? `, ${unitLabel(unit())}` : ""}
       </summary>
-      <p class="small">{props.row.help}</p>
+      <p class="small">{sheet.help(props.card, props.row)}</p>
       <div class="months">
         <Index each={values()}>
           {(value, month) => (

@@ -141,7 +141,7 @@ function Tune(props: { readonly field: Field; readonly card: Card; readonly row:
           />
         )}
       </Show>
-      <p class="help">{props.row.help}</p>
+      <p class="help">{sheet.help(props.card, props.row)}</p>
       <Show when={props.field.entry()}>
         {(entry) => (
           <label>

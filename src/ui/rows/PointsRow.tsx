@@ -77,7 +77,7 @@ export function PointsRow(props: Props) {
   );
   return (
     <div class="row wide" id={id()} tabindex="-1">
-      <span class="label" title={props.row.help}>
+      <span class="label" title={sheet.help(props.card, props.row)}>
         {props.row.label}
       </span>
       <ul class="items points">

@@ -27,7 +27,7 @@ function Weekdays(props: Props) {
   };
   return (
     <div class="row wide" id={`${props.card.id}.${props.row.name}`} tabindex="-1">
-      <span class="label" title={props.row.help}>
+      <span class="label" title={sheet.help(props.card, props.row)}>
         {props.row.label}
       </span>
       {/* biome-ignore lint/a11y/useSemanticElements: a fieldset cannot be laid out as a grid in every browser. */}
@@ -58,7 +58,7 @@ function FreeText(props: Props) {
         class="text"
         autocomplete="off"
         spellcheck={false}
-        title={props.row.help}
+        title={sheet.help(props.card, props.row)}
         value={draft() ?? textOf(props)}
         onInput={(event) => setDraft(event.currentTarget.value)}
         onChange={(event) => {

@@ -4,6 +4,7 @@ import { cautionsOf } from "../../../src/graph/cautions.ts";
 import { explain } from "../../../src/graph/explain.ts";
 import { notFinite, sameResult } from "../../../src/graph/same.ts";
 import type { Result } from "../../../src/graph/types.ts";
+import { KIND_WORDS } from "../../../src/kinds/words.ts";
 import { dice } from "../dice.ts";
 import { property } from "../harness.ts";
 import { OPTIONS, type Worked, workedOut } from "../worked.ts";
@@ -52,10 +53,10 @@ property(
 property(
   "every working and caution can be told, in words without a hole",
   ({ graph, worksheet, results, seed }) => {
-    for (const { id, text } of cautionsOf(graph, worksheet, results, OPTIONS))
+    for (const { id, text } of cautionsOf(graph, worksheet, results, OPTIONS, KIND_WORDS))
       if (/undefined|NaN|Infinity|\[object/.test(text)) return `${id}: ${text}`;
     for (const id of results.ids.filter((_, at) => at % 20 === seed % 20)) {
-      const { words, numbers } = explain(graph, worksheet, results, id, OPTIONS);
+      const { words, numbers } = explain(graph, worksheet, results, id, OPTIONS, KIND_WORDS);
       if (/undefined|NaN|Infinity|\[object/.test(`${words} ${numbers}`)) return `${id}: ${words} ${numbers}`;
     }
     return null;

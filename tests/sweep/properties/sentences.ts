@@ -39,23 +39,20 @@ property(
     }
     return null;
   },
-);
-
-property(
-  "a sentence has no hole, and no number without its value",
-  (worked) => {
-    for (const sentence of worked.sentences) {
-      const text = worked.textOf(sentence);
-      if (/undefined|NaN|Infinity|\[object|null/.test(text)) return text;
-      for (const piece of sentence.pieces) {
-        if (typeof piece === "string") continue;
-        if (!worked.results.get(piece.quantity)) return `${piece.quantity} is not there, in: ${text}`;
-      }
-    }
-    return null;
-  },
   { open: "the driest year's share is always in the color of trouble, also where it rounds to 100 %" },
 );
+
+property("a sentence has no hole, and no number without its value", (worked) => {
+  for (const sentence of worked.sentences) {
+    const text = worked.textOf(sentence);
+    if (/undefined|NaN|Infinity|\[object|null/.test(text)) return text;
+    for (const piece of sentence.pieces) {
+      if (typeof piece === "string") continue;
+      if (!worked.results.get(piece.quantity)) return `${piece.quantity} is not there, in: ${text}`;
+    }
+  }
+  return null;
+});
 
 type Out = { readonly id: string; readonly reason: string; readonly cause?: string };
 

@@ -1,0 +1,186 @@
+// What the rows and cautions of this card mean and where they come from; loaded when somebody asks.
+
+import type { KindWords } from "../../graph/words.ts";
+import { DEFINITION, PRACTICE } from "../sources.ts";
+
+const RUN = "your record, day by day";
+
+const FAO = "FAO Irrigation and Drainage Paper 56";
+
+export const words: KindWords = {
+  rows: {
+    length: "Of the part that is planted.",
+    width: "Of the part that is planted.",
+    contents: [
+      "Each crop, the day it is planted out, and its share of the bed. Where your garden is slower or faster than the tables, give the day of the last picking too.",
+      "your own entry",
+    ],
+    grown_in: "Pots have little soil and dry in a day or two.",
+    pot_count: "All of one size.",
+    pot_volume: "A tray of plugs counts as one pot.",
+    pot_spread: "Looked at from above, when grown. Rain is not counted: leaves shed most of it past the pot.",
+    soil: "Rub it wet between your fingers: gritty, silky or sticky.",
+    root_depth: [
+      "Tunnel beds that are watered often root no deeper than a foot.",
+      "Univ. of Delaware Weekly Crop Update: 10 to 12 in for most",
+    ],
+    plant_count: "Only where single plants are watered, not the whole bed.",
+    spot_area: "The wetted ground under one plant.",
+    wetted_share: "Strips or spots: the share of the ground that is wetted and rooted.",
+    mingled: [
+      "Tall and low ones mixed on the same ground: then the tall ones count for more.",
+      "FAO Irrigation and Drainage Paper 56, example 46",
+    ],
+    young_days: ["Fresh transplants have hardly any roots: a week of a little every day is usual.", PRACTICE],
+    cover: "Under cover no rain counts.",
+    cover_by: "A factor if you have one measured; else the light is the better guess.",
+    cover_factor: [
+      "A tunnel dries its beds about three quarters as fast as open ground. An open bed alone in dry ground dries 1.1 to 1.3 times as fast.",
+      "our default from published 0.60 to 0.90; 64 % by pans, Amiri et al. 2018",
+    ],
+    cover_light: [
+      "New film more, old film less.",
+      "69 % measured in a plastic solar greenhouse, Water 2022 14(15) 2410",
+    ],
+    cover_sides: "Sides up let some wind in.",
+    mulch: "Straw, leaves or film over the soil.",
+    ground_wetting: [
+      "Ground between young plants that is wetted often dries much faster. Film keeps it dry: then this changes nothing.",
+      "FAO Irrigation and Drainage Paper 56, Table 12 and Annex 7",
+    ],
+    wetted_every: "Rain and watering together.",
+    wetted_depth: "Depth over the ground that is wetted.",
+    air_corrects: [
+      "Corrects the tables by the wind and damp of your record, where it has them. Never under cover.",
+      "FAO Irrigation and Drainage Paper 56, Eq. 62",
+    ],
+    method: "How the water gets onto the soil.",
+    efficiency: [
+      "The rest runs off, blows away or sinks too deep.",
+      "FAO Irrigation Training Manual 4, read second-hand; assumed for hand watering",
+    ],
+    watered_by: "First what is tried first; the next gives what the one before could not.",
+    priority: "1 is watered first when water is short.",
+    rule: "By the soil is thrifty; by the calendar is simple.",
+    weekdays: "Days of the week on which you can be there.",
+    weekday_amount: "What the soil lacks by then, or the same amount every time.",
+    fixed_volume: "Each time, when a set amount is given.",
+    fixed_every: "When watered by the calendar.",
+    decides_on: "Looking again in the morning saves a watering when rain came in the night.",
+    let_go_from:
+      "From that day of the season the bed gets no more water once a dry spell is as long as you say below.",
+    let_go_dry_days: "Days on end under 1 mm.",
+    last_soaked: "For what it needs today.",
+    can_volume: "To say a watering in cans.",
+    usual_volume: [
+      "Put in what you give, to set it beside what is worked out. 20 gallons is often said for a small tunnel: common practice, no source.",
+      `${PRACTICE}, for a small tunnel`,
+    ],
+    soak_tried: "To say how deep that should have gone.",
+    needs_today: [
+      "From the coming week, run day by day from today's levels and soils without rain; without a day for today, from peak days and the record's seasons.",
+      RUN,
+    ],
+    lacks_today: [
+      "What its crops used since it was last soaked through, less the rain that counted, over what reaches the roots.",
+      `${RUN}; ${FAO}, chapter 8`,
+    ],
+    week_days: ["Days on which it will ask, if no rain comes.", RUN],
+    week_each: ["The mean of what it will ask for.", RUN],
+    area: ["Length times width.", DEFINITION],
+    drying_there: [
+      "The factor given; or Penman-Monteith with the light and wind under the cover over that of open sky, the season's days together.",
+      `${FAO}, Eq. 6`,
+    ],
+    growing: [
+      "From planting to the last picking, with the days of the four stages: young, spreading, full, ripening.",
+      `${FAO}, Table 11, stretched to your own days where you gave them`,
+    ],
+    taken_from: ["Crops that no table has are taken from one that is like them.", "by analogy, as said"],
+    peak_day_need: [
+      "Crop use less the rain that counts, over what reaches the roots: of each season the highest ten-day mean, of those the one that nine seasons in ten stay under.",
+      `${FAO}; the quantile is our definition`,
+    ],
+    season_need: [
+      "Crop use over the season less the rain that counted, over what reaches the roots; the mean of the record's seasons.",
+      FAO,
+    ],
+    potential_use: ["What the crops use in a season when they are never short.", FAO],
+    rain_counted: ["Rain on the bed that its roots had room for; none under cover.", `${FAO}, chapter 8`],
+    watering_volume: [
+      "What fills the roots' soil again when the easy half is gone, over what reaches the roots; of several crops, the one that has least.",
+      `${FAO}, chapter 8: readily available water`,
+    ],
+    watering_interval: ["A good watering over a peak day's need.", FAO],
+    cans_per_watering: ["A good watering over your can.", DEFINITION],
+    trips_per_watering: ["A good watering over what goes in one trip.", DEFINITION],
+    weight_per_trip: ["Water and cans together.", "definition: water is about 8.34 lb a US gallon"],
+    time_by_hand: ["Trips times a round.", DEFINITION],
+    time_by_pump: ["A good watering over the flow, with moving and setting up.", DEFINITION],
+    usual_lasts: ["What you usually give over a peak day's need.", `${PRACTICE}, beside the computed figure`],
+    usual_compared: [
+      "What you usually give, beside a good watering and a peak day's need.",
+      `${PRACTICE}, beside the computed figure`,
+    ],
+    first_soak: [
+      "From soil with nothing left for roots to full, as deep as roots go, over what reaches the roots.",
+      `${FAO}, Table 19 and Eq. 82`,
+    ],
+    soak_passes: [
+      "The depth to be given over what the ground holds before it runs off.",
+      `${PRACTICE}: about a quarter inch at once on loam, less on clay`,
+    ],
+    soak_pass_volume: ["The soak over its goes.", DEFINITION],
+    soak_wait: [
+      "A go's depth over the rate at which the soil takes water in.",
+      "USDA maximum precipitation rates, read second-hand; Colorado Division of Water Resources",
+    ],
+    soak_time: ["Goes times the wait.", DEFINITION],
+    soak_reaches: [
+      "What you gave, less what is lost, over what dry soil holds. Dig and look: cracks and hard layers change it.",
+      `${FAO}, Table 19`,
+    ],
+    met: ["What it was given in a usual season.", RUN],
+    share_met: [
+      "What the crops used over what they would have used, all seasons together.",
+      `${RUN}; ${FAO}, Eq. 84`,
+    ],
+    days_short: ["Days on which the soil was so dry that the crop held back.", `${RUN}; ${FAO}, Eq. 84`],
+    goes_short_by: ["What stood in the way of most of the water it did not get.", RUN],
+    likely_loss: [
+      "How much of the harvest thirst takes, by the published response of the crop that loses most; the mean of the record's seasons.",
+      `${FAO}, Eq. 90; responses of Table 24, from memory`,
+    ],
+    days_helped: [
+      "Days on which a later way in its list gave what an earlier one could not: by can, say, when the battery was flat.",
+      RUN,
+    ],
+    lacked_by: [
+      "Days of a usual season on which its first way could not give all it asked for, by what was lacking; another way may have helped.",
+      RUN,
+    ],
+  },
+  cautions: {
+    watered_by_nobody: ["Nothing waters this bed. Choose a pump or cans.", DEFINITION],
+    no_need: [
+      "This bed asks for no water: nothing grows in it between the first and the last day of the season. Check the days of planting, or the season.",
+      DEFINITION,
+    ],
+    roof_water_on_food: [
+      "Roof water goes on the soil, not on the leaves, and in the morning or well before picking. Wash what you eat raw.",
+      "Illinois Extension and Rutgers FS1218 on rain barrels and vegetables",
+    ],
+    soak_in_goes: [
+      "Soak a dry bed in {soak_passes} goes of {soak_pass_volume}, {soak_wait} apart: more at once runs off. Then dig and look how deep it went.",
+      `${PRACTICE}; intake after USDA, read second-hand`,
+    ],
+    drip_by_gravity: [
+      "Drip lines are made for 8 psi and more. From a raised tank they give a third to a half of that, and clog sooner: run one into a bucket and time it.",
+      "square-root law of a turbulent emitter, from memory; Texas Tech thesis on drip at low pressure",
+    ],
+    soaker_by_gravity: [
+      "What a soaker hose gives from a raised tank differs from hose to hose. Measure yours with a bucket.",
+      PRACTICE,
+    ],
+  },
+};

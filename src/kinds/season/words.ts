@@ -1,0 +1,102 @@
+// What the rows and cautions of this card mean and where they come from; loaded when somebody asks.
+
+import type { KindWords } from "../../graph/words.ts";
+import { DEFINITION } from "../sources.ts";
+
+const FAO = "FAO Irrigation and Drainage Paper 56";
+
+const RUN = "your record, day by day";
+
+const RELIABILITY = "Hashimoto, Stedinger and Loucks, Water Resources Research 18 (1982), second-hand";
+
+export const words: KindWords = {
+  rows: {
+    hold_days:
+      "A bed is watered only if what is left still covers so many days of the beds that come before it.",
+    left_out: [
+      "Parts whose numbers are missing or wrong, or that cannot work as drawn; the rest is worked out without them.",
+      DEFINITION,
+    ],
+    reachable: ["The reachable water of all tanks that serve beds, full.", DEFINITION],
+    peak_day_draw: ["What those beds need on a peak day, with the tanks' leaks and open water.", FAO],
+    days_of_autonomy: [
+      "The reachable water of all tanks that serve beds over what is taken on a peak day. Other draws, for animals or rinsing, are not in it.",
+      `definition; bed need after ${FAO}`,
+    ],
+    need: [
+      "Crop use less the rain that counted, over what reaches the roots; the mean of whole seasons.",
+      FAO,
+    ],
+    met: ["Water given to all beds; the mean of whole seasons.", RUN],
+    share_met: ["What all crops used over what they would have used, all seasons together.", RUN],
+    days_short: ["Days on which any bed was short; the mean of whole seasons.", RUN],
+    longest_short_run: ["The most days on end on which some bed was short, over the record.", RUN],
+    driest_year_share_met: ["The same share in the calendar year with the least rain.", RUN],
+    driest_year_days_short: ["Days short in the calendar year with the least rain.", RUN],
+    short_first: [
+      "The bed with the earliest short day of that season; of equals the one that is served first.",
+      RUN,
+    ],
+    short_first_day: ["The first day on which it is short.", RUN],
+    spill: ["Roof water that found no room, in a usual season.", RUN],
+    binding: [
+      "Of what a watering could lack (rain, storage, transfer, pump, energy, hands, held back), the one behind the most unmet water.",
+      `${RUN}; the order is our definition`,
+    ],
+    hands_time: [
+      "Moving and setting up, holding hoses, filling, walking and pouring; the mean of whole seasons.",
+      RUN,
+    ],
+    hands_trips: ["Rounds of draw and refill; the mean of whole seasons.", RUN],
+    hands_weight: ["Water and cans of all rounds; the mean of whole seasons.", RUN],
+    hands_distance: ["There and back of all rounds; the mean of whole seasons.", RUN],
+    tightest_refill: ["After the largest watering from the tank it fills.", DEFINITION],
+    tightest_interval: ["The shortest time between waterings at the peak.", DEFINITION],
+    tightest_share: ["Over 100 % it is late.", DEFINITION],
+    balance_error: [
+      "In less out less change in store, over all that went through: measured from the days, not assumed.",
+      RUN,
+    ],
+    energy_error: [
+      "Of all batteries: in less used less lost less change in charge, over all that went through: measured from the days.",
+      RUN,
+    ],
+    unmetered: [
+      "Hoses with neither a pump's card nor a meter reading: the season takes their power as never running out.",
+      DEFINITION,
+    ],
+    worst_date_lasts: [
+      "From full and with no more rain, from the day of the record from which they are used up soonest: what the beds would use, other draws, leaks and open water, day by day.",
+      RUN,
+    ],
+    worst_date: [
+      "The day of the record's seasons from which full tanks are used up soonest, were there no more rain.",
+      RUN,
+    ],
+    reliability_years: [
+      "Of the whole seasons of the record, those in which no bed was short on any day.",
+      RELIABILITY,
+    ],
+    reliability_days: ["Of all days of the whole seasons, those on which no bed was short.", RELIABILITY],
+    reliability_volume: [
+      "Water given to beds and other draws over that and what they went short of.",
+      RELIABILITY,
+    ],
+    no_failure_storage: [
+      "The smallest store that would have met every watering, draw, leak and open water of the record run through twice, all tanks taken as one, every litre of it within reach, and a day's rain at hand for that day's watering.",
+      "sequent peak method: Thomas and Burden 1963, as in Loucks and van Beek, Water Resource Systems, table 11.2 (read in course notes)",
+    ],
+    week_drying: "No rain is counted on: what comes is a gift.",
+    look_at_year: "Each bed then shows its days of that season.",
+  },
+  cautions: {
+    left_out: [
+      "Some parts are left out of the season because a number of theirs is missing. Each says so on its card.",
+      DEFINITION,
+    ],
+    power_unknown: [
+      "What {unmetered} of your pumps takes is not known, so these answers take their power as never running out. Put an ammeter in the lead, or give the pump a card.",
+      DEFINITION,
+    ],
+  },
+};

@@ -1,0 +1,126 @@
+// What the rows and cautions of this card mean and where they come from; loaded when somebody asks.
+
+import type { KindWords } from "../../graph/words.ts";
+import { COST_WORDS, DEFINITION } from "../sources.ts";
+
+const SIZES = "size guides of drum and tote sellers, read; some heights are assumptions";
+
+const floorPressureSource = "definition: weight over the ground it stands on";
+
+export const words: KindWords = {
+  rows: {
+    start_from: ["Fills in the usual sizes; measure yours, makers differ.", SIZES],
+    shape:
+      "Where it starts from your own figures. For anything odd give what it holds and how high the water stands.",
+    capacity:
+      "To the overflow. Leave it empty to work it out from the dimensions, or to take what its kind is sold as.",
+    count: "Several alike with their outlets joined fill and empty as one.",
+    water_height: "From the inside floor up to the overflow.",
+    diameter: "For a round tank that stands.",
+    length: "For a box, or a round tank that lies.",
+    width: "For a box.",
+    ground_height: "Above the worksheet's zero; below it is negative.",
+    stand_height: "From the ground up to the tank's floor.",
+    outlet_height: "Water under the outlet stays in. Nothing for an open tub that you dip from.",
+    cover: "An open one catches rain and dries out; it also drowns and breeds.",
+    overflows_to: "Another tank that takes what this one cannot.",
+    start_share: "How full it is on the first day of the record.",
+    leak: "What it loses by itself.",
+    level_today: "Dip a stick to the floor and read it.",
+    usable: ["All of them full, less what stands under the outlet.", DEFINITION],
+    reachable: [
+      "The water above the highest of its outlet, its pump's lowest water and, where it leaves only by lines, the point at which the lowest line stops.",
+      DEFINITION,
+    ],
+    dead_water: ["What stands under the outlet stays in.", DEFINITION],
+    stranded: [
+      "Above the outlet, but under the pump's lowest water or the level at which its lowest line stops.",
+      DEFINITION,
+    ],
+    days_of_autonomy: [
+      "Its reachable water over what its beds, its leak and its open water take on a peak day. Other draws, for animals or rinsing, are not in it.",
+      "definition; bed need after FAO Irrigation and Drainage Paper 56",
+    ],
+    peak_day_draw: [
+      "What its beds need on a peak day, directly or through lines, with its own leak and open water.",
+      "FAO Irrigation and Drainage Paper 56",
+    ],
+    largest_taken: ["The largest single watering of a bed that is watered straight from it.", DEFINITION],
+    refilled_in: [
+      "By the quickest of its lines, from the lowest you can draw it to, until the float shuts.",
+      DEFINITION,
+    ],
+    shortest_interval: ["The shortest time between waterings of those beds, at the peak.", DEFINITION],
+    full_weight: [
+      "All its water times the weight of water; the tank itself comes on top.",
+      "definition: water is about 8.34 lb a US gallon",
+    ],
+    plan_area: "The ground that one of them covers.",
+    leak_empties: ["All its water over what it loses by itself.", DEFINITION],
+    overflow_ends: ["Followed from tank to tank.", DEFINITION],
+    slenderness: ["How tall the water stands over the side of a square of its ground.", DEFINITION],
+    floor_pressure: ["The water's weight over the ground it stands on.", floorPressureSource],
+    mean_yearly_spill: [
+      "Roof water and overflow that found no room, over the whole calendar years.",
+      "your record, day by day",
+    ],
+    lowest_level: ["The lowest evening of the whole record.", "your record, day by day"],
+    water_today: ["From today's depth to its volume.", DEFINITION],
+    lasts_until: ["Today's water above the lowest drawable depth, over a peak day's draw.", DEFINITION],
+    ...COST_WORDS,
+  },
+  cautions: {
+    heavy_stand: [
+      "Full, the water alone weighs {full_weight}. A stand that gives way kills. Level, compacted ground, a stand built for the load and braced sideways; high or big ones need a licensed engineer and often a permit.",
+      "permit practice of San Mateo, Inglewood and Minnesota; common practice",
+    ],
+    level_ground: [
+      "Full, the water alone weighs {full_weight}. Set it on level, firm ground, away from slopes and walls.",
+      "Charlottesville FAQ 256",
+    ],
+    open_water: [
+      "Open water drowns children and animals, even a few inches of it: lid, mesh or fence. Mosquitoes need a week: screen it, or empty it within five days.",
+      "US CPSC document 5006; vector control districts",
+    ],
+    closed_tank: [
+      "Keep the lid locked and the openings under 1/16 in mesh. Never climb into a tank.",
+      "US CPSC; vector control districts; common practice",
+    ],
+    slender_tank: [
+      "Taller than twice its width: it can topple, and such tanks commonly need a permit even on the ground. Tie it back, or set two lower ones.",
+      "permit practice of San Mateo, Inglewood and Minnesota, read: on grade, to 5,000 gal and height to width 2 to 1",
+    ],
+    floor_load: [
+      "Presses with {floor_pressure} on what it stands on: fine for firm ground, but more than a deck, porch or shed floor is built for (about 40 lb on a square foot).",
+      "US residential live load of 40 lb/ft2, from memory",
+    ],
+    stand_feet: [
+      "Its floor presses with {floor_pressure} on the stand, and the stand's feet pass all of it on to far less ground: set each on a slab, level and dry, well clear of a bank or wall.",
+      "definition of pressure; NRCS CPS 558 on level stable bases, read",
+    ],
+    dead_water: [
+      "{dead_water} stand under the outlet and never come out by themselves. Lower the outlet, or dip or pump the rest.",
+      DEFINITION,
+    ],
+    stranded_water: [
+      "{stranded} above the outlet do not come out: the line stops when levels are equal or its hump stands dry, or the pump cannot pick them up. Raise this tank, or lower the line's end or hump.",
+      DEFINITION,
+    ],
+    unreachable_tank: [
+      "None of its water can be reached: its lines end higher than it can stand, or its pump cannot pick it up. Raise it, lower the end, or dip from it.",
+      DEFINITION,
+    ],
+    leak_drains_it: [
+      "The leak alone empties it in {leak_empties}. Mend it first: nothing else on this sheet helps as much.",
+      DEFINITION,
+    ],
+    dipped_over_the_brim: [
+      "Dipped at {level_today}, yet full its water stands at {water_height}: one of the two is wrong. Until then it counts as full today.",
+      DEFINITION,
+    ],
+    overflow_loop: [
+      "Its overflow comes round to itself, so that a full circle spills on the ground where nobody looks. Let one of them overflow away, by a hose as wide as its inlets, well clear of foundations.",
+      "NRCS CPS 558 and Charlottesville FAQ 256 on overflow, read",
+    ],
+  },
+};

@@ -1,0 +1,113 @@
+// Pages that journeys use one after the other. A page in a process that has the program compiled already opens in about
+// half the work of one in a fresh profile, so a page is wiped and lent again instead of being thrown away.
+
+import type { Browser, BrowserContext, Page } from "playwright-core";
+import { inject } from "vitest";
+
+export type PageWish = {
+  readonly viewport: { readonly width: number; readonly height: number };
+  readonly colorScheme: "light" | "dark";
+  /** Device pixels to each of the page's, along a side. */
+  readonly glass: number;
+};
+
+export type Opened = {
+  /** Closing it gives the page back. */
+  readonly context: BrowserContext;
+  readonly page: Page;
+  /** What the page complained of: errors and reports of the policy. */
+  readonly complaints: string[];
+};
+
+/** What leaves something behind that no wiping takes away: a page to which it was done is not lent again. */
+const LASTING_ON_PAGE = [
+  "addInitScript",
+  "emulateMedia",
+  "exposeBinding",
+  "exposeFunction",
+  "on",
+  "route",
+  "setExtraHTTPHeaders",
+  "setViewportSize",
+] as const;
+const LASTING_ON_CONTEXT = [
+  "addCookies",
+  "addInitScript",
+  "grantPermissions",
+  "newCDPSession",
+  "newPage",
+  "route",
+  "setGeolocation",
+  "setOffline",
+] as const;
+
+/** Milliseconds that a gesture may take on a machine with much else to do. */
+const PATIENCE = 60_000;
+
+const waiting = new Map<string, Opened[]>();
+
+/** Calls `told` before any of these methods runs. */
+function watch(thing: object, methods: readonly string[], told: () => void): void {
+  const open = thing as Record<string, (...given: unknown[]) => unknown>;
+  for (const name of methods) {
+    const usual = open[name];
+    if (!usual) throw new Error(`No method ${name} is there to be watched.`);
+    open[name] = (...given) => {
+      told();
+      return usual.apply(thing, given);
+    };
+  }
+}
+
+/** Leaves what is open, so that nothing writes any more, and takes away all that was kept. */
+async function wipe(page: Page, session: BrowserContext["newCDPSession"]): Promise<void> {
+  const { origin } = new URL(inject("url"));
+  await page.goto("about:blank");
+  const devtools = await session(page);
+  await devtools.send("Storage.clearDataForOrigin", { origin, storageTypes: "all" });
+  await devtools.detach();
+}
+
+async function fresh(browser: Browser, wish: PageWish): Promise<Opened> {
+  const { viewport, colorScheme, glass } = wish;
+  const context = await browser.newContext({ viewport, colorScheme, deviceScaleFactor: glass });
+  const page = await context.newPage();
+  page.setDefaultTimeout(PATIENCE);
+  const complaints: string[] = [];
+  page.on("pageerror", (error) => complaints.push(error.message));
+  page.on("console", (message) => {
+    if (message.type() === "error" || message.type() === "warning") complaints.push(message.text());
+  });
+  await page.addInitScript(() => {
+    document.addEventListener("securitypolicyviolation", (event) => {
+      console.error(`policy: ${event.violatedDirective} ${event.blockedURI}`);
+    });
+  });
+  return { context, page, complaints };
+}
+
+/** A page with nothing kept in it, on no address yet. */
+export async function lend(browser: Browser, wish: PageWish): Promise<Opened> {
+  const key = JSON.stringify(wish);
+  const known = waiting.get(key)?.pop();
+  if (known) {
+    known.complaints.length = 0;
+    return known;
+  }
+  const lent = await fresh(browser, wish);
+  const { context, page } = lent;
+  const close = context.close.bind(context);
+  const session = context.newCDPSession.bind(context);
+  let spent = false;
+  const spend = (): void => {
+    spent = true;
+  };
+  watch(page, LASTING_ON_PAGE, spend);
+  watch(context, LASTING_ON_CONTEXT, spend);
+  context.close = async () => {
+    if (spent || page.isClosed()) return close();
+    await wipe(page, session);
+    waiting.set(key, [...(waiting.get(key) ?? []), lent]);
+  };
+  return lent;
+}

@@ -137,9 +137,18 @@ function cardEdits({
   };
 }
 
+/** Whether a text is lines of columns and no object. */
+function looksLikeTable(text: string): boolean {
+  return (
+    !/^\s*[{[]/.test(text) && /^.*[,;\t|].*$/m.test(text.slice(0, 5000)) && /\d/.test(text.slice(0, 5000))
+  );
+}
+
 function sheetEdits({
   session,
   shared,
+  folds,
+  rain,
 }: Tools): Pick<Edits, "openSheet" | "start" | "openFile" | "saveFile"> {
   return {
     openSheet: (id) => void session.saver.flush().then(() => shared.open(id)),
@@ -155,6 +164,14 @@ function sheetEdits({
     openFile: (file) =>
       void file.text().then((text) => {
         const read = worksheetFromFileText(text, (record) => recordKey(record));
+        // A table where a worksheet was asked for may be rain: it is laid open on the weather's card, and taken there.
+        if (!read.ok && looksLikeTable(text)) {
+          reveal(folds, "weather.record");
+          rain.take(file);
+          return session.say(
+            `${file.name} is no worksheet. It may be rain: look at it on the weather's card.`,
+          );
+        }
         if (!read.ok)
           return session.say(
             `${file.name} is no worksheet: ${read.problems[0]?.message ?? "it cannot be read"}`,

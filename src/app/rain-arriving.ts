@@ -1,28 +1,40 @@
 // A record that is on its way in: joined and filled as asked, and what the page shows of it before it is taken.
 
 import { FILLED, fillGaps, type GapFilling } from "../rainfall/fill-gaps.ts";
+import { DRIER, factsOf, fewYearsFact } from "../rainfall/import-facts.ts";
 import type { Choices, ImportReport, ImportResult, Question } from "../rainfall/import-result.ts";
 import { joinRecords } from "../rainfall/join-records.ts";
 import type { GaugeResult } from "../rainfall/own-gauge.ts";
+import { rainFigures } from "../rainfall/rain-figures.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
-import type { RainAssumption, RainPreview } from "../ui/dialogs/rain-import.ts";
-import type { ShowOptions } from "../units/show.ts";
-import { gapsOf, stripOf } from "./rain-strip.ts";
-import { answeredOf, assumptionsOf, factsOf } from "./rain-words.ts";
+import { gapsOf } from "../rainfall/record-gaps.ts";
+import type { RainAssumption, RainOpen, RainPreview, RainTold } from "../ui/dialogs/rain-import.ts";
+import { isoDate } from "../units/calendar.ts";
+import { type ShowOptions, showQuantity } from "../units/show.ts";
+import { stripOf } from "./rain-strip.ts";
+import { answeredOf, assumptionsOf } from "./rain-words.ts";
 
 /** What is being brought in, before it is taken. */
 export type Arriving = {
   readonly record: DailyRecord | null;
   readonly facts: readonly string[];
   readonly assumptions: readonly RainAssumption[];
+  /** What stands in its way: no answer to it is likely. */
   readonly questions: readonly Question[];
+  /** All that it leaves open, answered or taken at its likeliest. */
+  readonly open: readonly Question[];
+  /** The answers in force. */
+  readonly answers: Choices;
   readonly table: ImportReport["preview"];
+  readonly taken: readonly boolean[];
 };
 
 export type Words = { readonly fill: string; readonly warm: string; readonly join: string };
 
 /** Nothing filled, nothing joined. */
 export const AS_IT_IS: Words = { fill: "missing", warm: "missing", join: "alone" };
+const MOST_GAPS = 30;
+const SHOWN_ROWS = 3;
 const NO_TABLE = { header: [], rows: [] } as const;
 
 function joined(record: DailyRecord, join: string, others: readonly DailyRecord[]) {
@@ -37,7 +49,7 @@ function joined(record: DailyRecord, join: string, others: readonly DailyRecord[
 }
 
 function fillingOf(fill: string, others: readonly DailyRecord[]): GapFilling {
-  if (fill === "zero" || fill === "month_mean") return { kind: fill };
+  if (fill === "zero" || fill === "month_mean" || fill === "made_up") return { kind: fill };
   const other = others.find((candidate) => candidate.key === fill);
   return other ? { kind: "record", other } : { kind: "missing" };
 }
@@ -64,6 +76,7 @@ function fillChoice(words: Words, others: readonly DailyRecord[]): RainAssumptio
       { value: "missing", label: "stay missing" },
       { value: "zero", label: "had no rain" },
       { value: "month_mean", label: "get their month's mean" },
+      { value: "made_up", label: "are made up after the record's own months" },
       ...others.map(({ key, title }) => ({ value: key, label: `come from ${title}` })),
     ],
   };
@@ -100,6 +113,8 @@ function joinChoice(words: Words, others: readonly DailyRecord[]): RainAssumptio
   };
 }
 
+const USED = /^(date|rain|year|month|day|day of the year|time of day)$/;
+
 /** What came out of a file, or null where it was refused. */
 export function fromFile(
   result: ImportResult,
@@ -107,12 +122,16 @@ export function fromFile(
   asked: readonly Question[],
 ): Arriving | null {
   if (result.state === "refused") return null;
+  const { report } = result;
   return {
     record: result.state === "ready" ? result.record : null,
-    facts: factsOf(result.report),
-    assumptions: assumptionsOf(result.report, choices, asked),
+    facts: factsOf(report),
+    assumptions: assumptionsOf(report, choices, asked),
     questions: result.state === "ask" ? result.questions : [],
-    table: result.report.preview,
+    open: report.open,
+    answers: choices,
+    table: report.preview,
+    taken: report.columns.map(({ use }) => USED.test(use)),
   };
 }
 
@@ -131,8 +150,43 @@ export function fromGauge(
       : [],
     assumptions: answeredOf(choices, asked),
     questions: isReady ? [] : result.questions,
+    open: [],
+    answers: choices,
     table: NO_TABLE,
+    taken: [],
   };
+}
+
+function toldOf(record: DailyRecord, options: ShowOptions): RainTold | null {
+  const figures = rainFigures(record);
+  const { meanYear, wetDays, wettestRain, wettestDay, isDoubtful } = figures;
+  if (meanYear === null) return null;
+  const shown = (metres: number): string => showQuantity(metres, "rain", options);
+  const few = fewYearsFact(figures.wholeYears);
+  return {
+    yearly: shown(meanYear),
+    lead: isDoubtful ? "A usual year: is that so?" : "A usual year comes to",
+    wet: `${Math.round(wetDays)} wet days a year; wettest day ${shown(wettestRain)}, ${isoDate(wettestDay)}`,
+    isDoubtful,
+    few,
+    drier: few ? DRIER.map(({ name, share }) => ({ name, yearly: shown(meanYear * share) })) : [],
+  };
+}
+
+function openOf({ open, questions, answers }: Arriving, options: ShowOptions): readonly RainOpen[] {
+  const said: Readonly<Record<string, unknown>> = answers;
+  return open
+    .filter(({ id }) => !questions.some((question) => question.id === id))
+    .map(({ id, text, options: all }) => ({
+      id,
+      text,
+      value: String(said[id] ?? ""),
+      options: all.map(({ value, label, yearly }) => ({
+        value,
+        label,
+        yearly: yearly == null ? "" : showQuantity(yearly, "rain", options),
+      })),
+    }));
 }
 
 /** What the page shows of it. */
@@ -142,18 +196,23 @@ export function previewOf(
   others: readonly DailyRecord[],
   options: ShowOptions,
 ): RainPreview {
-  const { record, facts, assumptions, table } = arriving;
-  const bare = { title: "", wrong: "", header: table.header, rows: table.rows, facts, assumptions };
-  if (!record) return { ...bare, years: [], gaps: [], filling: null, warming: null, joining: null };
+  const { record, facts, assumptions, table, taken } = arriving;
+  const open = openOf(arriving, options);
+  const { header } = table;
+  const rows = table.rows.slice(0, SHOWN_ROWS);
+  const bare = { title: "", wrong: "", header, rows, taken, open, facts, assumptions };
+  if (!record)
+    return { ...bare, told: null, years: [], gaps: [], filling: null, warming: null, joining: null };
   const outcome = settled(record, words, others);
   const { rain, highest, lowest } = joined(record, words.join, others).record;
   const isCold = highest?.some(Number.isNaN) || lowest?.some(Number.isNaN);
   return {
     ...bare,
     title: outcome.record.title,
+    told: toldOf(outcome.record, options),
     facts: [...facts, ...outcome.facts],
     years: stripOf(outcome.record, options),
-    gaps: gapsOf(outcome.record),
+    gaps: gapsOf(outcome.record).slice(0, MOST_GAPS),
     filling: rain.some(Number.isNaN) ? fillChoice(words, others) : null,
     warming: isCold ? warmChoice(words, others) : null,
     joining: joinChoice(words, others),

@@ -1,12 +1,10 @@
 // A record as a strip of years: which months are whole, which have gaps, and the gaps in words.
 
 import type { DailyRecord } from "../rainfall/record.ts";
-import { runsOf, yearTotals } from "../rainfall/statistics.ts";
+import { yearTotals } from "../rainfall/statistics.ts";
 import type { MonthState, StripYear } from "../ui/dialogs/rain-import.ts";
-import { dayNumber, isoDate } from "../units/calendar.ts";
+import { dayNumber } from "../units/calendar.ts";
 import { type ShowOptions, showQuantity } from "../units/show.ts";
-
-const MOST_GAPS = 30;
 
 function monthState(record: DailyRecord, year: number, month: number): MonthState {
   const from = dayNumber(year, month, 1) - record.firstDay;
@@ -35,15 +33,4 @@ export function stripOf(record: DailyRecord, options: ShowOptions): readonly Str
     missing: missingIn(record, year),
     rain: rain === null ? "not whole" : showQuantity(rain, "rain", options),
   }));
-}
-
-/** Runs of missing days in words, the longest first. */
-export function gapsOf(record: DailyRecord): readonly string[] {
-  const runs = [...runsOf(record.rain, record.firstDay, (value) => Number.isNaN(value))];
-  return runs
-    .sort((a, b) => b.days - a.days)
-    .slice(0, MOST_GAPS)
-    .map(({ first, last, days }) =>
-      days === 1 ? isoDate(first) : `${isoDate(first)} to ${isoDate(last)}, ${days} days`,
-    );
 }

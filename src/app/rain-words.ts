@@ -1,61 +1,11 @@
 // What an import found and did, in sentences, and what it took for granted, as choices.
 
 import type { Choices, ImportReport, Question } from "../rainfall/import-result.ts";
+import { UNIT_NAMES } from "../rainfall/rain-units.ts";
 import type { RainAssumption } from "../ui/dialogs/rain-import.ts";
-import { isoDate } from "../units/calendar.ts";
-
-const UNITS: Readonly<Record<string, string>> = {
-  mm: "millimetres",
-  in: "inches",
-  cm: "centimetres",
-  tenth_mm: "tenths of a millimetre",
-  hundredth_in: "hundredths of an inch",
-};
-
-const TOLD: Readonly<Record<string, string>> = {
-  header: "as its header says",
-  format: "as this kind of file always has it",
-  choice: "as you said",
-};
 
 const listed = (words: Readonly<Record<string, string>>) =>
   Object.entries(words).map(([value, label]) => ({ value, label }));
-
-const days = (count: number): string => `${count} ${count === 1 ? "day" : "days"}`;
-
-function handled(report: ImportReport): string[] {
-  const { duplicates, multiDay, withinDay } = report;
-  return [
-    report.traces > 0 ? `Traces, too little to measure: ${report.traces}, taken as no rain.` : "",
-    ...report.missingCodes.map(({ code, count }) => `${code} stands for a missing value, ${count} times.`),
-    ...report.flagged.map(({ flag, count, done }) => `Marked ${flag} by the source, ${count}: ${done}.`),
-    multiDay
-      ? `Amounts read over several days: ${multiDay.totals}, over ${days(multiDay.days)}: ${multiDay.done}.`
-      : "",
-    duplicates
-      ? `${days(duplicates.days)} stood twice, ${duplicates.differing} of them with different amounts: ${duplicates.done}.`
-      : "",
-    withinDay
-      ? `About ${withinDay.usualRows} rows a day on ${days(withinDay.days)}: ${withinDay.done}. Days with too few rows: ${withinDay.thinDays}.`
-      : "",
-    report.sorted ? "" : "The rows were out of order and have been sorted.",
-  ].filter((fact) => fact !== "");
-}
-
-/** What a report says, in sentences. */
-export function factsOf(report: ImportReport): readonly string[] {
-  const facts = [`${report.format.name}: ${days(report.days)} in ${report.rows} rows.`];
-  if (report.firstDay !== null && report.lastDay !== null)
-    facts.push(`From ${isoDate(report.firstDay)} to ${isoDate(report.lastDay)}.`);
-  if (report.unit.value && report.unit.told)
-    facts.push(`Rain in ${UNITS[report.unit.value]}, ${TOLD[report.unit.told]}.`);
-  facts.push(report.dayRule.text);
-  facts.push(`Columns: ${report.columns.map((column) => `${column.name} (${column.use})`).join(", ")}.`);
-  facts.push(report.missingDays > 0 ? `${days(report.missingDays)} missing.` : "No day is missing.");
-  const part = report.years.filter((year) => year.rain === null).map((year) => year.year);
-  if (part.length > 0) facts.push(`Not whole, and left out of yearly totals: ${part.join(", ")}.`);
-  return [...facts, ...handled(report), ...report.notes];
-}
 
 function columnChoices(report: ImportReport, choices: Choices): RainAssumption[] {
   const options = report.columns.map(({ name }) => ({ value: name, label: name }));
@@ -98,7 +48,12 @@ const DONE: Readonly<
   within_day: {
     text: "Rows within a day",
     usual: "sum",
-    words: { sum: "are added", running_total: "run up through the day" },
+    words: {
+      day: "are each a whole day",
+      sum: "are added",
+      running_total: "run up through the day",
+      counter: "are a counter's, over longer",
+    },
   },
   flagged: {
     text: "Values the source doubts",
@@ -114,7 +69,7 @@ function handlingChoices(report: ImportReport, choices: Choices): RainAssumption
     within_day: report.withinDay !== null,
     flagged: report.flagged.length > 0,
   };
-  const running = report.withinDay?.done.includes("running") ? { within_day: "running_total" } : {};
+  const running = report.withinDay ? { within_day: report.withinDay.reading } : {};
   return (Object.keys(DONE) as (keyof typeof DONE)[])
     .filter((id) => found[id])
     .map((id) => {
@@ -149,7 +104,7 @@ export function assumptionsOf(
   );
   const { unit, temperatureUnit, dayRule } = report;
   return [
-    { id: "unit", text: "Rain is in", value: unit.value ?? "", options: listed(UNITS) },
+    { id: "unit", text: "Rain is in", value: unit.value ?? "", options: listed(UNIT_NAMES) },
     {
       id: "date_order",
       text: "Dates such as 3/4",

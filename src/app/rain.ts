@@ -29,6 +29,10 @@ function sourceOf(text: string): Source {
 function createArrival(events: RainEvents) {
   const [state, setState] = createSignal<RainImport>({ state: "idle" });
   let choices: Choices = {};
+  /** The likeliest answer to each question that has one: chosen beforehand, and taken only with the record. */
+  let likely: Choices = {};
+  /** Whether the likeliest answers made a file that cannot be read: then nothing is chosen beforehand. */
+  let isPlain = false;
   let asked: readonly Question[] = [];
   let words = AS_IT_IS;
   let arriving: Arriving | null = null;
@@ -41,6 +45,14 @@ function createArrival(events: RainEvents) {
     const preview = { ...previewOf(arriving, words, others(), events.showOptions()), wrong };
     const { questions } = arriving;
     setState(questions.length > 0 ? { state: "asking", questions, preview } : { state: "shown", preview });
+  };
+  const answers = (): Choices => (isPlain ? choices : { ...likely, ...choices });
+  /** Takes the likeliest answers up; whether any is new. */
+  const presume = (questions: readonly Question[]): boolean => {
+    const open = questions.filter(({ id, likely: value }) => value !== null && !(id in answers()));
+    if (isPlain || open.length === 0) return false;
+    for (const { id, likely: value } of open) likely = withChoice(likely, id, value ?? "");
+    return true;
   };
   const refuse = (reason: string, line: number | null): void => {
     const text = line === null ? reason : `Line ${line}: ${reason}`;
@@ -55,9 +67,11 @@ function createArrival(events: RainEvents) {
     state,
     setState,
     refuse,
-    choices: () => choices,
+    choices: answers,
     clear: (): void => {
       choices = {};
+      likely = {};
+      isPlain = false;
       before = {};
       asked = [];
       words = AS_IT_IS;
@@ -71,19 +85,27 @@ function createArrival(events: RainEvents) {
       words = { ...words, ...more };
       show();
     },
-    accept: (result: ImportResult | GaugeResult): void => {
+    /** Shows what came, or says that it has to be read again with more answered. */
+    accept: (result: ImportResult | GaugeResult): "shown" | "again" => {
       if (result.state === "refused") {
+        if (!isPlain && Object.keys(likely).length > 0 && Object.keys(choices).length === 0) {
+          isPlain = true;
+          return "again";
+        }
         refuse(result.reason, result.line);
-        return;
+        return "shown";
       }
       const questions = result.state === "ask" ? result.questions : [];
       asked = [...asked, ...questions.filter((one) => !asked.some((other) => other.id === one.id))];
-      arriving = "report" in result ? fromFile(result, choices, asked) : fromGauge(result, choices, asked);
+      if ("report" in result && presume(questions)) return "again";
+      arriving = "report" in result ? fromFile(result, answers(), asked) : fromGauge(result, choices, asked);
       show();
+      return "shown";
     },
     /** A record that came in before, laid open again to fill or to join. */
     reopen: (record: DailyRecord): void => {
-      arriving = { record, facts: [], assumptions: [], questions: [], table: { header: [], rows: [] } };
+      const none = { facts: [], assumptions: [], questions: [], open: [], answers: {}, taken: [] };
+      arriving = { record, ...none, table: { header: [], rows: [] } };
       show();
     },
     keep: (): void => {
@@ -101,10 +123,13 @@ export function createRain(events: RainEvents) {
   const arrival = createArrival(events);
   let client: WorkerClient | null = null;
   let source: Source | null = null;
+  const accept = (result: ImportResult | GaugeResult): void => {
+    if (arrival.accept(result) === "again") read();
+  };
   const read = (): void => {
     if (!source) return;
     if ("text" in source) {
-      arrival.accept(readOwnGauge(source.text, arrival.choices()));
+      accept(readOwnGauge(source.text, arrival.choices()));
       return;
     }
     arrival.setState({ state: "reading", share: 0, name: source.file.name });
@@ -139,7 +164,7 @@ export function createRain(events: RainEvents) {
       const now = arrival.state();
       if (now.state === "reading") arrival.setState({ ...now, share });
     },
-    imported: arrival.accept,
+    imported: accept,
     failed: (reason: string): void => arrival.refuse(reason, null),
     forget: (): void => {
       client?.cancelImport();

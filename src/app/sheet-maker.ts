@@ -3,12 +3,13 @@
 import { createMemo, createSignal, onCleanup } from "solid-js";
 import { setGiven } from "../document/edits.ts";
 import { apart, titlesApart } from "../document/title-apart.ts";
-import { answers } from "../kinds/answers.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
+import { answers } from "../telling/answers.ts";
 import type { SavedSheet, Sheet } from "../ui/sheet.ts";
 import type { ShowOptions } from "../units/show.ts";
 import { createCautions } from "./cautions.ts";
 import { dayHere } from "./clock.ts";
+import { createDrier } from "./drier.ts";
 import { makeEdits } from "./edits.ts";
 import { createFolds } from "./folds.ts";
 import { stillToSay } from "./joining.ts";
@@ -95,6 +96,7 @@ export function createSheet(laid: Laid, shared: PageShared) {
     sheets,
     templates: TEMPLATES,
     rain: rain.state,
+    drier: createDrier(engine, shared.hub.askingApart, showOptions),
     opened,
     unfolded: folds.isOpen,
     edit: makeEdits({ session, typing, folds, shared, rain, setOpened, setRecord }),

@@ -1,13 +1,14 @@
 // The command line's words, checked.
 
 import { parseArgs } from "node:util";
+import { RAIN_HELP, RAIN_OPTIONS, type RainWanted, rainOf } from "./rain-arguments.ts";
+import { UsageError } from "./usage.ts";
 
 export const HELP = `npm run -s evaluate -- WORKSHEET.json [options]
 
 Works a worksheet out without a screen.
 
-  --rain RECORD.csv      use this daily rain record instead of the worksheet's weather
-  --rain-unit mm|in      unit of its rain, where the file does not say
+${RAIN_HELP}
   --set NAME=VALUE       set a given, or a measured value, e.g. --set blue_tank.capacity="500 gal"; may be repeated.
                          A choice is its word, a link an id, a list comma-separated, a date as stored, none unfits.
                          A bare number only for counts, shares and factors; gal is the US gallon, imp gal the imperial.
@@ -21,16 +22,9 @@ Works a worksheet out without a screen.
 Exit: 0 evaluated, 1 a file could not be read or is wrong, 2 wrong usage.
 `;
 
-/** Wrong use of the command line: exit 2. */
-export class UsageError extends Error {}
-
-/** A file that could not be read or is wrong: exit 1. */
-export class FileError extends Error {}
-
 export type Wanted = {
   readonly worksheet: string;
-  readonly rain: string | null;
-  readonly rainUnit: "mm" | "in" | null;
+  readonly rain: RainWanted | null;
   readonly sets: readonly { readonly name: string; readonly value: string }[];
   readonly json: boolean;
   readonly tried: Tried | null;
@@ -45,8 +39,7 @@ export type Tried = {
 };
 
 const OPTIONS = {
-  rain: { type: "string" },
-  "rain-unit": { type: "string" },
+  ...RAIN_OPTIONS,
   set: { type: "string", multiple: true },
   try: { type: "string" },
   answer: { type: "string", multiple: true },
@@ -96,14 +89,9 @@ export function readArguments(words: readonly string[]): Wanted | null {
   const [worksheet, ...more] = positionals;
   if (worksheet === undefined) throw new UsageError("Name a worksheet file.");
   if (more.length > 0) throw new UsageError(`One worksheet at a time; what is "${more[0]}"?`);
-  const unit = values["rain-unit"];
-  if (unit !== undefined && unit !== "mm" && unit !== "in")
-    throw new UsageError(`--rain-unit is mm or in, not "${unit}".`);
-  if (unit !== undefined && values.rain === undefined) throw new UsageError("--rain-unit goes with --rain.");
   return {
     worksheet,
-    rain: values.rain ?? null,
-    rainUnit: unit ?? null,
+    rain: rainOf(values),
     sets: (values.set ?? []).map((text) => setOf(text)),
     tried: triedOf(values),
     json: values.json ?? false,

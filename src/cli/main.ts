@@ -3,15 +3,16 @@
 import { readFileSync } from "node:fs";
 import type { Worksheet } from "../document/worksheet.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
-import { readRainCsv } from "../rainfall/import-csv.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { recordKey } from "../rainfall/record-key.ts";
 import { worksheetFromFileText } from "../storage/file.ts";
 import { workOut } from "../studies/work-out.ts";
-import { FileError, HELP, readArguments, UsageError, type Wanted } from "./arguments.ts";
+import { HELP, readArguments, type Wanted } from "./arguments.ts";
+import { openRain } from "./rain.ts";
 import { jsonReport, textReport } from "./report.ts";
 import { setValue } from "./set-value.ts";
 import { triedJson, triedReport, triedText } from "./try-report.ts";
+import { FileError, UsageError } from "./usage.ts";
 
 function readText(path: string): string {
   try {
@@ -35,29 +36,18 @@ function openWorksheet(path: string): Opened {
   return { worksheet: read.worksheet, records: read.records };
 }
 
-function openRain(path: string, unit: "mm" | "in" | null): DailyRecord {
-  const result = readRainCsv(readText(path), unit ? { unit } : {});
-  if (result.state === "ready") return result.record;
-  if (result.state === "refused")
-    throw new FileError(`${path}${result.line === null ? "" : `, line ${result.line}`}: ${result.reason}`);
-  const asks = result.questions.map((question) => question.text).join(" ");
-  throw new FileError(
-    `${path}: the file does not say enough. ${asks}${result.questions.some((question) => question.id === "unit") ? " Say --rain-unit mm or in." : ""}`,
-  );
-}
-
 function withRain(worksheet: Worksheet, record: DailyRecord): Worksheet {
   const weather = worksheet.cards.find((card) => card.id === "weather");
   if (!weather) throw new FileError("The worksheet has no weather card to put the rain on.");
   return setValue(worksheet, CARD_KINDS, "weather.record", record.key);
 }
 
-function run(wanted: Wanted): string {
+async function run(wanted: Wanted): Promise<string> {
   const opened = openWorksheet(wanted.worksheet);
   const records = [...opened.records];
   let worksheet = opened.worksheet;
   if (wanted.rain !== null) {
-    const record = openRain(wanted.rain, wanted.rainUnit);
+    const record = await openRain(wanted.rain);
     records.push(record);
     worksheet = withRain(worksheet, record);
   }
@@ -75,7 +65,7 @@ function run(wanted: Wanted): string {
 export async function main(words: readonly string[]): Promise<number> {
   try {
     const wanted = readArguments(words);
-    process.stdout.write(wanted ? run(wanted) : HELP);
+    process.stdout.write(wanted ? await run(wanted) : HELP);
     return 0;
   } catch (error) {
     if (!(error instanceof UsageError) && !(error instanceof FileError)) throw error;

@@ -10,7 +10,7 @@ import { MEASURES, type MeasureName } from "../units/measures.ts";
 import { readQuantity } from "../units/read.ts";
 import { unitFor } from "../units/show.ts";
 import { dimensionOf } from "../units/unit.ts";
-import { UsageError } from "./arguments.ts";
+import { UsageError } from "./usage.ts";
 
 /** The card and row of a name; wrong usage where there is none. */
 export function findRow(

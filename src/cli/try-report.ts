@@ -16,8 +16,9 @@ import {
 } from "../studies/try.ts";
 import { MEASURES } from "../units/measures.ts";
 import { fromSi, toSi } from "../units/unit.ts";
-import { type Tried, UsageError } from "./arguments.ts";
+import type { Tried } from "./arguments.ts";
 import { changeTo, findRow } from "./set-value.ts";
+import { UsageError } from "./usage.ts";
 
 type TriedReport = { readonly name: string; readonly unit: string; readonly points: readonly TriedPoint[] };
 

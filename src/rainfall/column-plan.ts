@@ -40,8 +40,14 @@ export function columnOf(cells: readonly string[], name: string | undefined): nu
   const counted = /^column (\d+)$/.exec(name);
   if (counted) return Number(counted[1]) - 1;
   const wanted = bareCell(name).toLowerCase();
-  const at = cells.findIndex((cell) => bareCell(cell).toLowerCase() === wanted);
-  return at < 0 ? null : at;
+  const lower = cells.map((cell) => bareCell(cell).toLowerCase());
+  const at = lower.indexOf(wanted);
+  if (at >= 0) return at;
+  // "Rain" finds "Rain (mm)", where no other column is called so.
+  const loose = lower.flatMap((cell, column) =>
+    cell.replace(/\s*\([^)]*\)$/, "") === wanted ? [column] : [],
+  );
+  return loose.length === 1 ? (loose[0] ?? null) : null;
 }
 
 /** Further columns of a table by their headers; wind, vapour and sun only where unit (and height) are told. */
@@ -99,17 +105,20 @@ const EXTRA_USES = {
 /** What each column of the table is used for, in words. */
 export function columnUses(
   cells: readonly string[],
-  plan: Pick<ColumnPlan, "date" | "time" | "rain" | "extras" | "station">,
+  plan: Pick<ColumnPlan, "date" | "time" | "rain" | "extras" | "station"> &
+    Partial<Pick<ColumnPlan, "unitColumn">>,
   special: Readonly<Record<number, string>> = {},
 ): { name: string; use: string }[] {
   const uses = new Map<number, string>(Object.entries(special).map(([at, use]) => [Number(at), use]));
   const { date } = plan;
-  if (date.kind === "cell") uses.set(date.column, "date");
+  if (date.kind === "cell" || date.kind === "serial") uses.set(date.column, "date");
+  if (date.kind === "day_of_year") uses.set(date.year, "year").set(date.day, "day of the year");
   if (date.kind === "parts") {
     uses.set(date.year, "year").set(date.month, "month").set(date.day, "day");
   }
   if (plan.time !== null) uses.set(plan.time, "time of day");
   if (plan.station !== null) uses.set(plan.station, "station");
+  if (plan.unitColumn != null) uses.set(plan.unitColumn, "unit");
   for (const extra of plan.extras) uses.set(extra.column, EXTRA_USES[extra.name]);
   uses.set(plan.rain, "rain");
   return cells.map((cell, at) => ({
@@ -131,11 +140,14 @@ export function basePlan(
     columns: [],
     dayRule: MIDNIGHT_RULE,
     notes: [],
-    runningTotal: false,
+    rows: null,
     tenthsIfWhole: false,
     time: null,
+    minutes: null,
     extras: [],
     station: null,
+    unitColumn: null,
+    isWide: required.id !== "table",
     minusOne: null,
     codes: [],
     judge: null,

@@ -1,20 +1,12 @@
 // A row-a-reading table to readings: which column holds what is settled before; here each row is read once, quickly.
+import { amountReader, hasDecimalComma } from "./amount-reader.ts";
+import { clockReader, type DateColumns, dateWords, dayReader } from "./date-columns.ts";
+import { namesDate, namesRain } from "./header-words.ts";
+import { Refusal } from "./import-result.ts";
 import type { FormatFacts, FormatReader, Head, Intake } from "./intake.ts";
-import { readNumber, TRACE, UNREADABLE } from "./read-cell.ts";
-import {
-  checkedDay,
-  type DateShape,
-  dateReader,
-  dateShape,
-  minuteAfterDate,
-  minuteOfClock,
-} from "./read-date.ts";
-import { type ExtraName, MARK_MINUS_ONE, MARK_TRACE } from "./readings.ts";
-
-export type DateColumns =
-  | { readonly kind: "cell"; readonly column: number }
-  | { readonly kind: "parts"; readonly year: number; readonly month: number; readonly day: number }
-  | { readonly kind: "counted"; readonly firstDay: number };
+import { readNumber, UNREADABLE } from "./read-cell.ts";
+import { NO_TIME } from "./read-time.ts";
+import type { ExtraName } from "./readings.ts";
 
 export type ExtraColumn = {
   readonly name: ExtraName;
@@ -23,28 +15,29 @@ export type ExtraColumn = {
   readonly factor: number | null;
 };
 
-export type ColumnPlan = Omit<FormatFacts, "packedDates" | "dottedDates" | "questions"> & {
+export type ColumnPlan = Omit<FormatFacts, "packedDates" | "dottedDates" | "shortYears" | "questions"> & {
   readonly questions?: FormatFacts["questions"];
   readonly date: DateColumns;
   readonly time: number | null;
+  /** Minutes past the hour of `time`, in a column of their own. */
+  readonly minutes: number | null;
   readonly rain: number;
   readonly extras: readonly ExtraColumn[];
   readonly station: number | null;
+  /** Where each row says its own unit. */
+  readonly unitColumn: number | null;
   /** What the format says -1 means; left open, the user is asked. */
   readonly minusOne: "trace" | "missing" | null;
   /** Numbers that stand for missing in this format beside the ones known everywhere. */
   readonly codes: readonly number[];
   /** Looks at flags: may turn the amount into another, a trace or a missing value. */
   readonly judge: ((row: readonly string[], amount: number) => number) | null;
+  /** Rows may hold more cells than the header: formats whose header is known to be short. */
+  readonly isWide: boolean;
   /** Whether the row is a reading at all. */
   readonly keep: ((row: readonly string[]) => boolean) | null;
 };
 
-/** Negative numbers that records use for a missing value. */
-const NEGATIVE_CODES = new Set([-9999, -999, -99, -99.9, -999.9, -99.99, -9999.9, -999.99, -8888, -6999]);
-/** Numbers too large for a day's rain that records use for a missing value. */
-const POSITIVE_CODES = new Set([999.9, 9999, 999.99, 9999.9, 99999, 99_999.9, 32_767]);
-const LEAST_POSITIVE_CODE = 99;
 /** Codes such as 9999 lie above every temperature, wind and sun that a day can have in the units of records. */
 const LARGEST_EXTRA = 9000;
 /** Below every temperature of a day, in tenths of a degree too. */
@@ -52,35 +45,6 @@ const LEAST_EXTRA = -900;
 
 function isBlank(row: readonly string[]): boolean {
   return row.every((cell) => cell.trim() === "");
-}
-
-/** Tells special numbers from amounts, and counts them. */
-export function amountChecker(
-  intake: Intake,
-  codes: ReadonlySet<number>,
-  minusOne: "trace" | "missing" | null,
-): (value: number, line: number) => number {
-  return (value, line) => {
-    if (value === TRACE) {
-      intake.readings.mark.set(intake.readings.count, MARK_TRACE);
-      return 0;
-    }
-    if (codes.has(value) || NEGATIVE_CODES.has(value) || POSITIVE_CODES.has(value)) {
-      intake.codes.add(String(value));
-      return Number.NaN;
-    }
-    if (value === -1) {
-      intake.minusOnes++;
-      if (minusOne === "missing") return Number.NaN;
-      intake.readings.mark.set(intake.readings.count, minusOne ? MARK_TRACE : MARK_MINUS_ONE);
-      return 0;
-    }
-    if (value < 0) {
-      intake.reject(`${value} is no amount of rain.`, line);
-      return UNREADABLE;
-    }
-    return value;
-  };
 }
 
 function stationFilter(plan: ColumnPlan, head: Head): ((row: readonly string[]) => boolean) | null {
@@ -102,77 +66,8 @@ function stationFilter(plan: ColumnPlan, head: Head): ((row: readonly string[]) 
   };
 }
 
-function timeReader(plan: ColumnPlan): ((row: readonly string[]) => number) | null {
-  const time = plan.time;
-  if (time !== null) return (row) => minuteOfClock(row[time] ?? "");
-  const date = plan.date;
-  if (date.kind !== "cell") return null;
-  return (row) => minuteAfterDate(row[date.column] ?? "");
-}
-
-type DayReader = {
-  readonly shape: DateShape | null;
-  readonly dotted: boolean;
-  readonly read: (row: readonly string[]) => number;
-};
-
-function dayReader(plan: ColumnPlan, head: Head): DayReader {
-  const date = plan.date;
-  if (date.kind === "parts") {
-    return {
-      shape: null,
-      dotted: false,
-      read: (row) => checkedDay(Number(row[date.year]), Number(row[date.month]), Number(row[date.day])),
-    };
-  }
-  if (date.kind === "counted") {
-    let next = date.firstDay;
-    return { shape: null, dotted: false, read: () => next++ };
-  }
-  let shape: DateShape | null = null;
-  let sample = "";
-  for (let at = plan.dataFrom; at < head.rows.length && !shape; at++) {
-    sample = head.rows[at]?.[date.column] ?? "";
-    shape = dateShape(sample);
-  }
-  const read = dateReader(shape ?? "iso");
-  const dotted = /^\s*\d{1,2}\.\s?\d{1,2}\./.test(sample);
-  return { shape, dotted, read: (row) => read(row[date.column] ?? "") };
-}
-
-function dateWords(plan: ColumnPlan, row: readonly string[]): string {
-  const date = plan.date;
-  if (date.kind === "parts") return [row[date.year], row[date.month], row[date.day]].join("-");
-  return date.kind === "cell" ? (row[date.column] ?? "").trim().slice(0, 40) : "";
-}
-
-function amountReader(plan: ColumnPlan, head: Head): (row: readonly string[], line: number) => number {
-  const { intake } = head;
-  const decimalComma = head.delimiter !== ",";
-  const codes = new Set([...plan.codes, ...(head.choices.missing_codes ?? [])]);
-  const check = amountChecker(intake, codes, plan.minusOne);
-  const smallCodes = [...codes].some((code) => code >= 0 && code < LEAST_POSITIVE_CODE);
-  const { rain, judge } = plan;
-
-  function special(row: readonly string[], value: number, line: number): number {
-    if (value === UNREADABLE) {
-      intake.reject(`"${(row[rain] ?? "").trim().slice(0, 40)}" is no amount of rain.`, line);
-      return UNREADABLE;
-    }
-    return Number.isNaN(value) ? value : check(value, line);
-  }
-
-  return (row, line) => {
-    const value = readNumber(row[rain], decimalComma);
-    const plain = value >= 0 && value < LEAST_POSITIVE_CODE && !smallCodes;
-    const amount = plain ? value : special(row, value, line);
-    if (!intake.withDecimals && amount % 1 > 0) intake.withDecimals = true;
-    return judge && amount !== UNREADABLE ? judge(row, amount) : amount;
-  };
-}
-
 function extrasReader(plan: ColumnPlan, head: Head): ((row: readonly string[], day: number) => void) | null {
-  const decimalComma = head.delimiter !== ",";
+  const decimalComma = hasDecimalComma(head);
   const extras = plan.extras.map(({ name, column, factor }) => ({
     log: head.intake.extra(name),
     column,
@@ -188,38 +83,82 @@ function extrasReader(plan: ColumnPlan, head: Head): ((row: readonly string[], d
   };
 }
 
+const isComment = (row: readonly string[]): boolean => row[0]?.startsWith("#") ?? false;
+
+/** Says of a row without a date what it is; a header that stands again is passed over. */
+function rowWithoutDate(plan: ColumnPlan, intake: Intake): (row: readonly string[], line: number) => void {
+  const header = plan.header.join();
+  return (row, line) => {
+    if (isBlank(row) || isComment(row) || row.join() === header) return;
+    if (row.some(namesRain) && row.some(namesDate))
+      throw new Refusal("Another header stands here: bring in each part as a file of its own.", line);
+    intake.reject(`"${dateWords(plan.date, row)}" is no date, or no day of the calendar.`, line);
+  };
+}
+
+/** Whether a row holds more cells than its header names. */
+function overflow(plan: ColumnPlan): (row: readonly string[]) => boolean {
+  const width = plan.isWide ? Number.POSITIVE_INFINITY : plan.header.length;
+  return (row) => row.length > width && row.slice(width).some((cell) => cell.trim() !== "");
+}
+
+/** The minute of a row, -1 without one; a time that nobody understands is kept in mind. */
+function minuteReader(
+  plan: ColumnPlan,
+  head: Head,
+  besideDate: ((row: readonly string[]) => number) | null,
+): ((row: readonly string[], line: number) => number) | null {
+  const { time, minutes, dataFrom, date } = plan;
+  const read = time === null ? besideDate : clockReader({ time, minutes }, head.rows, dataFrom);
+  if (!read) return null;
+  return (row, line) => {
+    const minute = read(row);
+    if (minute !== NO_TIME) return minute;
+    const words = (time === null ? dateWords(date, row) : (row[time] ?? "")).trim().slice(0, 40);
+    head.intake.unreadTime ??= { words, line };
+    return -1;
+  };
+}
+
+const TOO_WIDE = "This row has more cells than its header: a comma in a number, or a column without a name?";
+
 /** The reader of a table whose columns are known. */
 export function columnReader(plan: ColumnPlan, head: Head): FormatReader {
   const { intake } = head;
+  const { keep } = plan;
   const belongs = stationFilter(plan, head);
-  const minuteOf = timeReader(plan);
-  const { shape, dotted, read: dayOf } = dayReader(plan, head);
+  const dates = dayReader(plan.date, head.rows, plan.dataFrom);
+  const minuteOf = minuteReader(plan, head, dates.minute);
   const amountOf = amountReader(plan, head);
   const readExtras = extrasReader(plan, head);
-  const { keep } = plan;
+  const isTooWide = overflow(plan);
+  const undated = rowWithoutDate(plan, intake);
   const skips = (row: readonly string[]) =>
     (row.length === 1 && row[0] === "") || (keep && !keep(row)) || (belongs && !belongs(row));
 
   function read(row: readonly string[], line: number): void {
     if (skips(row)) return;
-    const day = dayOf(row);
+    const day = dates.read(row);
     if (Number.isNaN(day)) {
-      if (!isBlank(row) && !row[0]?.startsWith("#")) {
-        intake.reject(`"${dateWords(plan, row)}" is no date, or no day of the calendar.`, line);
-      }
+      undated(row, line);
+      return;
+    }
+    if (isTooWide(row)) {
+      intake.reject(TOO_WIDE, line);
       return;
     }
     const amount = amountOf(row, line);
     if (amount === UNREADABLE) return;
-    intake.add(day, amount, line, minuteOf ? minuteOf(row) : -1);
+    intake.add(day, amount, line, minuteOf ? minuteOf(row, line) : -1);
     if (readExtras) readExtras(row, day);
   }
 
   return {
     ...plan,
     questions: plan.questions ?? [],
-    packedDates: shape === "slash",
-    dottedDates: dotted,
+    packedDates: dates.shape === "slash",
+    dottedDates: dates.dotted,
+    shortYears: dates.shortYears,
     read,
     finish: () => intake.finish(),
   };

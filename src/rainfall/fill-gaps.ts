@@ -1,6 +1,8 @@
 // Missing days filled by the user's word and never otherwise; the record says what was filled, and how.
 import { calendarDate } from "../units/calendar.ts";
+import { fitNormals } from "./fit-normals.ts";
 import type { Run } from "./import-result.ts";
+import { recordFromNormals } from "./made-up.ts";
 import type { DailyRecord } from "./record.ts";
 import { makeRecord } from "./record-key.ts";
 
@@ -8,6 +10,8 @@ export type GapFilling =
   | { readonly kind: "missing" }
   | { readonly kind: "zero" }
   | { readonly kind: "month_mean" }
+  /** Made-up weather that is fitted to the record itself. */
+  | { readonly kind: "made_up" }
   | { readonly kind: "record"; readonly other: DailyRecord };
 
 export type FilledRecord = {
@@ -39,7 +43,18 @@ function monthMeans(values: Float64Array, firstDay: number): readonly number[] {
 
 type Filler = (column: Column, values: Float64Array, at: number) => number;
 
+/** Seed of the weather that fills gaps: any will do, and the same record is always filled alike. */
+const SEED = 1;
+
+/** Weather made up from what the record's own months tell, over its days. */
+function madeUpLike(record: DailyRecord): DailyRecord {
+  const firstYear = calendarDate(record.firstDay).year;
+  const years = calendarDate(record.firstDay + record.rain.length - 1).year - firstYear + 1;
+  return recordFromNormals({ ...fitNormals(record), firstYear, years, seed: SEED });
+}
+
 function fillerOf(record: DailyRecord, how: GapFilling): Filler {
+  if (how.kind === "made_up") return fillerOf(record, { kind: "record", other: madeUpLike(record) });
   if (how.kind === "zero") return (column) => (column === "rain" ? 0 : Number.NaN);
   if (how.kind === "record") {
     const { other } = how;
@@ -56,6 +71,7 @@ function fillerOf(record: DailyRecord, how: GapFilling): Filler {
 
 function wordsOf(how: GapFilling, isRain: boolean): string {
   if (how.kind === "zero") return "taken as days without rain";
+  if (how.kind === "made_up") return "made up after the record's own months";
   if (how.kind === "month_mean")
     return `given the mean of their month${isRain ? ", which is drizzle no month has" : ""}`;
   return how.kind === "record" ? `taken from "${how.other.title}"` : "left missing";
@@ -94,7 +110,8 @@ export function fillGaps(
   const isRain = which[0] === "rain";
   const days = filled === 1 ? "day" : "days";
   const note = `${filled} ${isRain ? `missing ${days}` : `${days} without warmth`} ${wordsOf(how, isRain)}`;
-  const madeUp = record.madeUp || (how.kind === "record" && how.other.madeUp && filled > 0);
+  const madeUp =
+    record.madeUp || (filled > 0 && (how.kind === "made_up" || (how.kind === "record" && how.other.madeUp)));
   const source = filled ? `${record.source}; ${note}` : record.source;
   const { title, firstDay, rain } = record;
   return { record: makeRecord({ title, firstDay, rain, ...columns, madeUp, source }), filled, left, note };

@@ -1,8 +1,9 @@
 // NOAA's daily files: one row an element and day, one row a day with attributes, and the fixed-width months.
 
 import { daysInMonth } from "../units/calendar.ts";
+import { amountChecker } from "./amount-reader.ts";
 import { basePlan, columnOf, columnUses, findHeader } from "./column-plan.ts";
-import { amountChecker, columnReader, type ExtraColumn } from "./column-reader.ts";
+import { columnReader, type ExtraColumn } from "./column-reader.ts";
 import type { FormatDetector, FormatFacts, Head } from "./intake.ts";
 import { readNumber, UNREADABLE } from "./read-cell.ts";
 import { checkedDay, dateReader } from "./read-date.ts";
@@ -92,7 +93,8 @@ function facts(id: string, name: string, columns: FormatFacts["columns"]): Forma
     notes: [],
     packedDates: false,
     dottedDates: false,
-    runningTotal: false,
+    shortYears: false,
+    rows: "day",
     tenthsIfWhole: false,
     questions: [],
   };
@@ -244,6 +246,7 @@ export const detectNoaaTable: FormatDetector = (head) => {
       ...core,
       columns: columnUses(cells, core, special),
       tenthsIfWhole: attributes !== null,
+      rows: "day",
       judge: (row, amount) => {
         const many = total === null ? Number.NaN : readNumber(row[total], false);
         if (Number.isNaN(amount) && many >= 0) {
@@ -279,6 +282,7 @@ export const detectGsod: FormatDetector = (head) => {
       station: columnOf(cells, "STATION"),
       unit: "in",
       unitTold: "format",
+      rows: "day",
       temperature: { value: "F", told: "format" },
       codes: [99.99],
       dayRule: { text: "Each reading is taken for the day it is dated, universal time.", shift: 0 },

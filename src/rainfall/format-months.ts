@@ -1,10 +1,11 @@
 // Files with a month on a line or a year on a sheet: their cells are days only by where they stand.
 import { daysInMonth } from "../units/calendar.ts";
-import { amountChecker } from "./column-reader.ts";
+import { amountChecker } from "./amount-reader.ts";
+import { MONTHS_ONLY } from "./find-dates.ts";
 import { Refusal } from "./import-result.ts";
 import { type FormatDetector, type FormatFacts, type Head, NO_TEMPERATURE } from "./intake.ts";
 import { readNumber, TRACE, UNREADABLE } from "./read-cell.ts";
-import { checkedDay, FIRST_YEAR, LAST_YEAR } from "./read-date.ts";
+import { checkedDay, FIRST_YEAR, LAST_YEAR, monthOfName } from "./read-date.ts";
 import { MARK_ACCUMULATED } from "./readings.ts";
 
 const MOST_DAYS = 31;
@@ -25,7 +26,8 @@ function facts(id: string, name: string, columns: FormatFacts["columns"]): Forma
     notes: [],
     packedDates: false,
     dottedDates: false,
-    runningTotal: false,
+    shortYears: false,
+    rows: "day",
     tenthsIfWhole: false,
     questions: [],
   };
@@ -177,6 +179,21 @@ export const detectYearGrid: FormatDetector = (head) => {
   };
 };
 
+/** A row a year with a column for each month: totals of months, where no cell of it could be a day's. */
+function isMonthMatrix(head: Head): number {
+  const at = head.rows.slice(0, 60).findIndex((row) => {
+    const months = row.filter((cell) => /^[a-z]{3,9}\.?$/i.test(cell.trim()) && monthOfName(cell.trim()) > 0);
+    return months.length >= 12;
+  });
+  if (at < 0) return -1;
+  const rows = head.rows.slice(at + 1).filter((row) => row.some((cell) => cell.trim() !== ""));
+  const years = rows.filter((row) => {
+    const year = Number(row[0]);
+    return row[0]?.trim() !== "" && year >= FIRST_YEAR && year <= LAST_YEAR;
+  });
+  return years.length > 0 && years.length * 2 > rows.length ? at : -1;
+}
+
 /** Files that hold only months: refused, since a tank lives by days. */
 export const detectMonthlyOnly: FormatDetector = (head) => {
   const limit = Math.min(head.rows.length, 60);
@@ -186,12 +203,11 @@ export const detectMonthlyOnly: FormatDetector = (head) => {
       .trim()
       .toLowerCase()
       .split(/[\s,;]+/);
-    if (words[0] === "yyyy" && words[1] === "mm" && words.includes("rain")) {
-      throw new Refusal(
-        "The file holds one total a month. Daily rain is needed; the months' means can be typed as normals instead.",
-        at + 1,
-      );
+    if (words[0] === "yyyy" && words[1] === "mm" && words[2] !== "dd" && words.includes("rain")) {
+      throw new Refusal(MONTHS_ONLY, at + 1);
     }
   }
+  const matrix = isMonthMatrix(head);
+  if (matrix >= 0) throw new Refusal(MONTHS_ONLY, matrix + 1);
   return null;
 };

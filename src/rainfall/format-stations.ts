@@ -70,6 +70,7 @@ export const detectBom: FormatDetector = (head) => {
     columns: columnUses(cells, core, special),
     unit: "mm",
     unitTold: "header",
+    rows: "day",
     dayRule: {
       text: "Read at 9 in the morning of the dated day, so mostly the rain of the day before.",
       shift: 0,
@@ -96,6 +97,7 @@ export const detectEcad: FormatDetector = (head) => {
       station: columnOf(cells, "STAID") ?? columnOf(cells, "SOUID"),
       unit: "tenth_mm",
       unitTold: "format",
+      rows: "day",
       judge: (row, amount) => {
         const mark = (row[quality] ?? "").trim();
         if (mark === "9") return Number.NaN;
@@ -125,6 +127,7 @@ export const detectKnmi: FormatDetector = (head) => {
       station: columnOf(cells, "STN"),
       unit: "tenth_mm",
       unitTold: "format",
+      rows: "day",
       temperature: { value: "tenth_C", told: "format" },
       minusOne: "trace",
       dayRule: byRain
@@ -157,6 +160,7 @@ export const detectDwd: FormatDetector = (head) => {
       station: columnOf(cells, "STATIONS_ID"),
       unit: "mm",
       unitTold: "format",
+      rows: "day",
       temperature: { value: "C", told: "format" },
     }),
     head,
@@ -180,6 +184,7 @@ export const detectMeteoFrance: FormatDetector = (head) => {
       station: columnOf(cells, "NUM_POSTE"),
       unit: "mm",
       unitTold: "format",
+      rows: "day",
       temperature: { value: "C", told: "format" },
       dayRule: { text: "From 6 in the morning of the dated day to 6 of the next, universal time.", shift: 0 },
     }),
@@ -211,6 +216,7 @@ export const detectCanada: FormatDetector = (head) => {
       station: columnOf(cells, "Climate ID"),
       unit: "mm",
       unitTold: "header",
+      rows: "day",
       temperature: toldTemperature(cells, extras),
       judge: (row, amount) => canadaFlag(head, (flag === null ? "" : (row[flag] ?? "")).trim(), amount),
     }),
@@ -244,6 +250,7 @@ export const detectMidas: FormatDetector = (head) => {
     station: columnOf(cells, "src_id"),
     unit: "mm",
     unitTold: "format",
+    rows: "day",
     dayRule: { text: "Read at 9 in the morning, universal time; booked on the day before.", shift: -1 },
     keep: (row) => {
       if (/^end data/i.test(row[0] ?? "")) return false;

@@ -2,18 +2,29 @@
 import { windAtTwoMetres } from "../physics/air.ts";
 import { DAY, HOUR, MEGAJOULE, MILE } from "../units/constants.ts";
 import type { RainUnit } from "./import-result.ts";
+import type { RowsTold } from "./within-day.ts";
 
 const RAIN =
-  /precip|rain|prcp|pluie|pluvio|niederschlag|neerslag|lluvia|pioggia|chuva|^rr$|^rrr?24$|^ppt$|^pcp$|^rsk$|^rd$|^rh$|nedb[oø]r/i;
+  /precip|rain|prcp|pluie|pluvio|niederschlag|neerslag|lluvia|pioggia|chuva|^rr$|^rrr?24$|^ppt$|^pcp$|^rsk$|^rd$|nedb[oø]r|regen|\bregn|nederb|opad|deszcz/i;
+/** What a column holds that is no amount of rain, whatever its unit. */
+const OTHER =
+  /evap|\bet ?[0op]?\b|\bpan\b|snow|pressure|\bbaro|\blevel|\bstage\b|rate\b|intensity|temp|wind|gust|humid|soil|moisture|solar|radiat|discharge|dew|visib|cloud|\belev|\blat\b|\blon|flag|attribute|quality|qual\b|code|prob|chance|battery|volt/i;
 const NOT_RAIN =
-  /flag|attribute|quality|qual\b|code|rate|intensity|snow|days?\b.*rain|rain days|period|hours?$|duration|prob|chance|type|indicator|source|max|month|year|week|event|storm/i;
+  /days?\b.*rain|rain days|period|hours?$|duration|type|indicator|source|max|month|year|annual|week|event|storm/i;
+/** Names that tell nothing but that something was measured. */
+const VAGUE =
+  /^(value|values|amount|amounts|obs|observed|observation|reading|readings|total|daily total|data|measurement|measured|sum|depth|gauge|gage|water)?$/;
+const UNIT_WORDS = /\b(mm|cm|in|ins|inch|inches|millimet(re|er)s?|tenths?|hundredths?|of|a|an|\d+)\b/g;
 const DATE =
   /^(date|day|datum|dato|fecha|data|timestamp|date ?time|datetime|date time.*|local date|obs? date|valid|yyyymmdd|aaaammjj|mess datum|time)$/i;
-const TIME = /^(time|hour|hhmm|clock|local time|obs time|hour of day)\b/i;
+const TIME = /^(time|hour|hours|hr|hrs|hh|hhmm|hh mm|clock|local time|obs time|hour of day|utc)\b/i;
+/** Units that are written with capitals within them. */
+const CAPITALS = /\b(kpa|hpa|mbar|kwh|mj)(?![a-z])/gi;
 
 /** A header cell as plain words: marks become blanks. */
 export function headerWords(cell: string): string {
   return cell
+    .replace(CAPITALS, (unit) => unit.toLowerCase())
     .replace(/([a-z])([A-Z])/g, "$1 $2")
     .replace(/[_\-()[\]{}/:;,#"']+/g, " ")
     .replace(/\s+/g, " ")
@@ -34,13 +45,54 @@ export function namesTime(cell: string): boolean {
 /** Whether a header names an amount of rain. */
 export function namesRain(cell: string): boolean {
   const words = headerWords(cell);
-  return RAIN.test(words) && !NOT_RAIN.test(words);
+  return RAIN.test(words) && !NOT_RAIN.test(words) && !OTHER.test(words);
+}
+
+/** Whether a header names something else than an amount of rain. */
+export function namesOther(cell: string): boolean {
+  const words = headerWords(cell);
+  return OTHER.test(words) || (!RAIN.test(words) && NOT_RAIN.test(words));
+}
+
+/** Whether a header tells nothing of what was measured, beside its unit. */
+export function isVague(cell: string): boolean {
+  return VAGUE.test(
+    headerWords(cell)
+      .replace(UNIT_WORDS, "")
+      .replace(/[^a-z ]/g, "")
+      .trim(),
+  );
+}
+
+/** Whether a header names the station that a row is of. */
+export function namesStation(cell: string): boolean {
+  return /^(station|stn|site|location|gauge|gage)( (id|name|no|number|code))?$|^(name|id|staid)$/.test(
+    headerWords(cell),
+  );
 }
 
 /** Whether a header names an amount that runs up through the day and starts again at midnight. */
 export function namesRunningTotal(cell: string): boolean {
   const words = headerWords(cell);
   return namesRain(cell) && /\b(daily|today|day)\b/.test(words);
+}
+
+const LONG_TOTAL = /\b(monthly|month|mtd|yearly|annual|year|ytd|to date)\b/;
+const OPEN_TOTAL =
+  /\b(cumulative|cumulated|accumulated|accumulation|accum|counter|running total|total count)\b/;
+
+/** Whether a header names a total over a month or a year: rain only as a counter. */
+export function namesCounter(cell: string): boolean {
+  const words = headerWords(cell);
+  return RAIN.test(words) && LONG_TOTAL.test(words) && !OTHER.test(words);
+}
+
+/** What a header says that a row of its rain is, or null. */
+export function rowsToldBy(cell: string): RowsTold {
+  if (namesCounter(cell)) return "counter";
+  if (namesRunningTotal(cell)) return "running_total";
+  if (namesHourlyRain(cell)) return "sum";
+  return OPEN_TOTAL.test(headerWords(cell)) ? "total" : null;
 }
 
 /** Whether a header names an amount of one hour. */

@@ -22,8 +22,10 @@ export type Assumptions = {
   readonly duplicates: "keep_last" | "keep_first" | "sum";
   /** What to do with an amount read over several days. */
   readonly multi_day: "spread" | "last_day";
-  /** Rows within one day: amounts to add, or a running total of the day whose highest counts. */
-  readonly within_day: "sum" | "running_total";
+  /** What a row is: its whole day, an amount to add, a total of the day that runs, or a counter over longer. */
+  readonly within_day: "day" | "sum" | "running_total" | "counter";
+  /** Days without a row: no rain, or no reading. */
+  readonly absent: "dry" | "missing";
   /** Days added to each rain reading's date; -1 books a morning reading on the day before. */
   readonly day_shift: number;
   /** Values that the source itself marks as doubtful. */
@@ -35,6 +37,13 @@ export type Assumptions = {
 
 export type Choices = Partial<Assumptions>;
 
+export type QuestionOption = {
+  readonly value: string;
+  readonly label: string;
+  /** The mean rain of a year that this answer would give [m]; null where it is no reading of the rain. */
+  readonly yearly?: number | null;
+};
+
 export type Question = {
   readonly id:
     | "unit"
@@ -43,11 +52,13 @@ export type Question = {
     | "station"
     | "first_day"
     | "minus_one"
+    | "within_day"
+    | "absent"
     | "year"
     | "between";
   readonly text: string;
   /** Empty where the answer is typed: a date or a year. */
-  readonly options: readonly { readonly value: string; readonly label: string }[];
+  readonly options: readonly QuestionOption[];
   /** The option that the file itself makes likeliest, never taken unasked. */
   readonly likely: string | null;
 };
@@ -67,7 +78,10 @@ export type ImportReport = {
   readonly gaps: readonly Run[];
   readonly missingDays: number;
   readonly duplicates: { readonly days: number; readonly differing: number; readonly done: string } | null;
-  readonly unit: { readonly value: RainUnit | null; readonly told: "header" | "format" | "choice" | null };
+  readonly unit: {
+    readonly value: RainUnit | null;
+    readonly told: "header" | "cells" | "format" | "choice" | null;
+  };
   readonly temperatureUnit: {
     readonly value: "C" | "F" | "tenth_C";
     readonly told: "header" | "format" | "choice" | "guess";
@@ -78,7 +92,10 @@ export type ImportReport = {
   readonly missingCodes: readonly { readonly code: string; readonly count: number }[];
   readonly flagged: readonly { readonly flag: string; readonly count: number; readonly done: string }[];
   readonly multiDay: { readonly totals: number; readonly days: number; readonly done: string } | null;
+  /** Days without a row in a file that only has wet ones, and what was done of them. */
+  readonly absent: { readonly days: number; readonly areDry: boolean } | null;
   readonly withinDay: {
+    readonly reading: Assumptions["within_day"];
     readonly usualRows: number;
     readonly days: number;
     readonly thinDays: number;
@@ -87,6 +104,24 @@ export type ImportReport = {
   /** Rain of each calendar year [m]; null where days are missing or the year is not whole. */
   readonly years: readonly { readonly year: number; readonly days: number; readonly rain: number | null }[];
   readonly notes: readonly string[];
+  /** All that the file leaves open, answered or not, each answer beside the yearly rain that it would give. */
+  readonly open: readonly Question[];
+  /** Null until the unit is known. */
+  readonly rain: RainFigures | null;
+};
+
+/** What betrays a mistake at a glance. */
+export type RainFigures = {
+  /** Mean rain of the whole calendar years [m]; of the days that have a reading, where there is no whole year. */
+  readonly meanYear: number | null;
+  readonly wholeYears: number;
+  /** Wet days in a year of 365.25 days, of the days that have a reading. */
+  readonly wetDays: number;
+  /** [m] */
+  readonly wettestRain: number;
+  readonly wettestDay: number;
+  /** The mean lies outside what a place where anything grows has. */
+  readonly isDoubtful: boolean;
 };
 
 export type ImportResult =

@@ -2,6 +2,7 @@
 import type { Choices, Question, RainUnit } from "./import-result.ts";
 import { Refusal } from "./import-result.ts";
 import { type ExtraName, Readings, SeriesLog, Tally } from "./readings.ts";
+import type { RowsTold } from "./within-day.ts";
 
 export type TemperatureTold = {
   readonly value: "C" | "F" | "tenth_C" | null;
@@ -24,8 +25,10 @@ export type FormatFacts = {
   readonly packedDates: boolean;
   /** Dates with dots are day first by custom, 3.4. being 3 April. */
   readonly dottedDates: boolean;
-  /** The header says that the amount runs up through the day. */
-  readonly runningTotal: boolean;
+  /** Years stand with two digits: the century is settled over the whole file. */
+  readonly shortYears: boolean;
+  /** What the format or its header says that a row is. */
+  readonly rows: RowsTold;
   /** An amount that only whole numbers tell to be tenths of a millimetre. */
   readonly tenthsIfWhole: boolean;
   readonly questions: readonly Question[];
@@ -44,6 +47,9 @@ export type Head = {
   readonly intake: Intake;
 };
 
+/** Rows under a table that are none of it; common practice, no source. */
+const LONGEST_FOOTER = 30;
+
 export type FormatDetector = (head: Head) => FormatReader | null;
 
 export class Intake {
@@ -55,7 +61,13 @@ export class Intake {
   readonly notes: string[] = [];
   minusOnes = 0;
   withDecimals = false;
-  private broken: { reason: string; line: number } | null = null;
+  /** Amounts a little under nought, taken as no rain. */
+  wavering = 0;
+  /** The unit that the cells themselves say. */
+  unit: RainUnit | null = null;
+  /** The first time of day that nobody understands. */
+  unreadTime: { readonly words: string; readonly line: number } | null = null;
+  private broken: { reason: string; line: number; rows: number } | null = null;
 
   extra(name: ExtraName): SeriesLog {
     const known = this.extras.get(name);
@@ -71,10 +83,22 @@ export class Intake {
     else this.flags.set(flag, { count: 1, done });
   }
 
-  /** A row that cannot be read is borne only at the very end of a file, where a broken download leaves one. */
+  /** The unit of a cell, the same throughout. */
+  cellUnit(unit: RainUnit | null, line: number): void {
+    if (unit === null || unit === this.unit) return;
+    if (this.unit !== null)
+      throw new Refusal(
+        "The unit changes here; bring in the rows of each unit as a file of their own, and join them.",
+        line,
+      );
+    this.unit = unit;
+  }
+
+  /** Rows that cannot be read are borne only at the very end: a broken download leaves one, a footer a few. */
   reject(reason: string, line: number): void {
-    if (this.broken) throw new Refusal(this.broken.reason, this.broken.line);
-    this.broken = { reason, line };
+    if (this.broken && this.broken.rows >= LONGEST_FOOTER)
+      throw new Refusal(this.broken.reason, this.broken.line);
+    this.broken = this.broken ? { ...this.broken, rows: this.broken.rows + 1 } : { reason, line, rows: 1 };
   }
 
   add(day: number, rain: number, line: number, minute: number): void {
@@ -85,7 +109,12 @@ export class Intake {
   finish(): void {
     if (!this.broken) return;
     if (this.readings.count === 0) throw new Refusal(this.broken.reason, this.broken.line);
-    this.notes.push(`Line ${this.broken.line}, the last, was left out: ${this.broken.reason}`);
+    const { line, rows, reason } = this.broken;
+    this.notes.push(
+      rows === 1
+        ? `Line ${line}, the last, was left out: ${reason}`
+        : `The last ${rows} rows, from line ${line} on, were left out: ${reason}`,
+    );
   }
 }
 

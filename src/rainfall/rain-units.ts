@@ -1,6 +1,7 @@
 // Units of rain and warmth as files write them, to SI; and what an amount makes likely where no unit is told.
 import { INCH, MILLIMETRE, ZERO_CELSIUS } from "../units/constants.ts";
 import type { Question, RainUnit } from "./import-result.ts";
+import { yearlyRate } from "./rain-figures.ts";
 
 /** Metres in one of each unit. */
 export const METRES_OF: Readonly<Record<RainUnit, number>> = {
@@ -15,7 +16,8 @@ export const METRES_OF: Readonly<Record<RainUnit, number>> = {
 const FAHRENHEIT_STEP = 5 / 9;
 const ZERO_FAHRENHEIT = 459.67;
 
-const UNIT_NAMES: Readonly<Record<RainUnit, string>> = {
+/** The units in words. */
+export const UNIT_NAMES: Readonly<Record<RainUnit, string>> = {
   mm: "millimetres",
   in: "inches",
   cm: "centimetres",
@@ -30,7 +32,7 @@ export function kelvinOf(value: number, unit: "C" | "F" | "tenth_C"): number {
 }
 
 /** The unit that amounts without one make likely: never taken unasked. */
-function likelyUnit(rain: Float64Array, withDecimals: boolean): RainUnit {
+export function likelyUnit(rain: Float64Array, withDecimals: boolean): RainUnit {
   const wet = rain.filter((value) => value > 0).sort();
   const median = wet[Math.floor(wet.length / 2)] ?? 0;
   const most = wet.at(-1) ?? 0;
@@ -39,28 +41,17 @@ function likelyUnit(rain: Float64Array, withDecimals: boolean): RainUnit {
   return hundredths && most < 20 ? "in" : "mm";
 }
 
-function yearlyText(meanYear: number, unit: RainUnit): string {
-  const metres = meanYear * METRES_OF[unit];
-  const inches = metres / INCH;
-  return `${Math.round(metres / MILLIMETRE)} mm (${inches < 10 ? inches.toFixed(1) : Math.round(inches)} in) a year`;
-}
-
 /** Asks for the unit, each answer beside the yearly rain that it would mean. */
 export function unitQuestion(rain: Float64Array, withDecimals: boolean): Question {
-  let [sum, days] = [0, 0];
-  for (const value of rain) {
-    if (Number.isNaN(value)) continue;
-    sum += value;
-    days++;
-  }
-  const meanYear = days ? (sum / days) * 365.25 : 0;
+  const rate = yearlyRate(rain);
   const units: RainUnit[] = ["mm", "in", "tenth_mm", "hundredth_in", "cm"];
   return {
     id: "unit",
     text: "In which unit is the rain? Neither the file nor its header tells.",
     options: units.map((unit) => ({
       value: unit,
-      label: `${UNIT_NAMES[unit]}: that would be ${yearlyText(meanYear, unit)}`,
+      label: UNIT_NAMES[unit],
+      yearly: rate === null ? null : rate * METRES_OF[unit],
     })),
     likely: likelyUnit(rain, withDecimals),
   };

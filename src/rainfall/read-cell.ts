@@ -27,6 +27,17 @@ const MISSING_WORDS = new Set([
 const TRACE_WORDS = new Set(["t", "tr", "tr.", "trace"]);
 const PLAIN_NUMBER = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d{1,3})?$/i;
 const COMMA_NUMBER = /^[+-]?\d*,\d+$/;
+/** Nothing with a mark of a trace, or less than some amount. */
+const MARKED_TRACE = /^(?:0*[.,]?0*\s*t|<\s*\d*[.,]?\d+)$/i;
+const THOUSANDS = /^[+-]?\d{1,3}(?:,\d{3})+(?:\.\d+)?$/;
+const DOTTED_THOUSANDS = /^[+-]?\d{1,3}(?:\.\d{3})+,\d+$/;
+
+/** Numbers whose thousands are set apart; "1,234" alone only where decimals stand after a point. */
+function readThousands(text: string, decimalComma: boolean): number {
+  if (THOUSANDS.test(text) && (text.includes(".") || !decimalComma)) return Number(text.replaceAll(",", ""));
+  if (decimalComma && DOTTED_THOUSANDS.test(text)) return Number(text.replaceAll(".", "").replace(",", "."));
+  return UNREADABLE;
+}
 
 function readSlowly(cell: string, decimalComma: boolean): number {
   const text = cell.trim();
@@ -34,7 +45,7 @@ function readSlowly(cell: string, decimalComma: boolean): number {
   if (decimalComma && COMMA_NUMBER.test(text)) return Number(text.replace(",", "."));
   const word = text.toLowerCase();
   if (MISSING_WORDS.has(word)) return Number.NaN;
-  return TRACE_WORDS.has(word) ? TRACE : UNREADABLE;
+  return TRACE_WORDS.has(word) || MARKED_TRACE.test(word) ? TRACE : readThousands(text, decimalComma);
 }
 
 /**

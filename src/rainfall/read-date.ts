@@ -1,5 +1,6 @@
 // Dates as records write them. A file keeps to one shape; the order of day and month is settled over the whole file.
 import { dayNumber, daysInMonth } from "../units/calendar.ts";
+import { minuteAfter } from "./read-time.ts";
 
 export type DateShape = "iso" | "compact" | "slash" | "words";
 
@@ -12,11 +13,16 @@ const PIVOT = 50;
 
 const MONTHS = ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];
 const ISO = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})(?!\d)/;
-const COMPACT = /^(\d{4})(\d{2})(\d{2})(?!\d)/;
+const COMPACT = /^(\d{4})(\d{2})(\d{2})(?=\D|$|(?:\d{2}){1,3}$)/;
 const SLASH = /^(\d{1,2})[-/. ](\d{1,2})[-/. ](\d{4}|\d{2})(?!\d)/;
 const DAY_FIRST_WORDS = /^(\d{1,2})[-/. ]*([a-z]{3,9})\.?,?[-/. ]+(\d{4}|\d{2})(?!\d)/i;
 const MONTH_FIRST_WORDS = /^([a-z]{3,9})\.?[-/. ]*(\d{1,2}),?[-/. ]+(\d{4}|\d{2})(?!\d)/i;
-const CLOCK = /^[T ,]+(\d{1,2}):(\d{2})(?::\d{2}(?:\.\d+)?)?\s*(am|pm|a\.m\.|p\.m\.)?/i;
+const PATTERNS: Readonly<Record<DateShape, readonly RegExp[]>> = {
+  iso: [ISO],
+  compact: [COMPACT],
+  slash: [SLASH],
+  words: [DAY_FIRST_WORDS, MONTH_FIRST_WORDS],
+};
 
 /** Number 1..12 of a month's English name or its first three letters, 0 if it is none. */
 export function monthOfName(name: string): number {
@@ -110,32 +116,15 @@ export function dateReader(shape: DateShape): (cell: string) => number {
   return READERS[shape];
 }
 
-function minutesOf(match: RegExpExecArray | null): number {
-  if (!match) return -1;
-  const half = (match[3] ?? "").toLowerCase();
-  const hour = half ? (Number(match[1]) % 12) + (half.startsWith("p") ? 12 : 0) : Number(match[1]);
-  const minutes = hour * 60 + Number(match[2]);
-  return minutes <= 1440 ? minutes : -1;
-}
-
-/** Minutes since midnight after the date in a cell, or -1 where no time stands there. */
-export function minuteAfterDate(cell: string): number {
-  if (cell.length <= 10) return -1;
-  if (cell.charCodeAt(13) === 58 && cell.charCodeAt(4) === 45 && cell.length === 16) {
-    const minutes = twoDigits(cell, 11) * 60 + twoDigits(cell, 14);
-    if (minutes >= 0 && minutes <= 1440) return minutes;
-  }
-  const at = cell.search(/[T ,]+\d{1,2}:\d{2}/);
-  return at < 0 ? -1 : minutesOf(CLOCK.exec(cell.slice(at)));
-}
-
-/** Minutes since midnight in a cell that holds a time alone: `14:30`, `2:30 pm`, `1430`, `14`. */
-export function minuteOfClock(cell: string): number {
+/** Minutes since midnight after the date in a cell; -1 where no time stands there, NO_TIME where it cannot be read. */
+export function minuteAfterDate(cell: string, shape: DateShape): number {
+  if (cell.length <= 10 && shape !== "slash") return -1;
+  if (shape === "iso" && cell.charCodeAt(4) === 45 && cell.charCodeAt(7) === 45)
+    return minuteAfter(cell.slice(10));
   const text = cell.trim();
-  const clock = minutesOf(CLOCK.exec(` ${text}`));
-  if (clock >= 0) return clock;
-  if (!/^\d{1,4}$/.test(text)) return -1;
-  const value = Number(text);
-  const minutes = text.length <= 2 ? value * 60 : Math.floor(value / 100) * 60 + (value % 100);
-  return minutes <= 1440 ? minutes : -1;
+  for (const pattern of PATTERNS[shape]) {
+    const match = pattern.exec(text);
+    if (match) return minuteAfter(text.slice(match[0].length));
+  }
+  return -1;
 }

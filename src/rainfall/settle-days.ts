@@ -1,12 +1,14 @@
-// Readings in order to one amount a day: hours summed, running totals ended, days that stand twice settled,
-// amounts over several days laid where they belong. All in the file's own unit.
-import type { Choices, ImportReport } from "./import-result.ts";
+// Readings in order to one amount a day: rows read as what they are, days that stand twice settled, amounts over several
+// days laid where they belong, days without a row as told. All in the file's own unit.
+import { amountsOf } from "./counter-amounts.ts";
+import { type Choices, type ImportReport, Refusal } from "./import-result.ts";
 import type { FormatReader, Intake } from "./intake.ts";
-import { MARK_ACCUMULATED, MARK_TRACE, type Readings } from "./readings.ts";
-import { readingOrder } from "./settle-dates.ts";
+import { layAmounts } from "./lay-amounts.ts";
+import { MARK_TRACE } from "./readings.ts";
+import { type Group, groupsOf, type Series, seriesOf } from "./row-series.ts";
+import { refuseWideSpacing } from "./row-spacing.ts";
+import { isMany, type Rows, type RowsFound, rowsOf } from "./within-day.ts";
 
-/** Longest stretch of unread days that an accumulated amount is believed to cover, common practice, no source. */
-const LONGEST_ACCUMULATION = 31;
 /** Sums of decimal fractions are rounded to this share of the file's unit, so that ten times 0.1 is 1. */
 const SUM_STEPS = 1e6;
 
@@ -18,22 +20,15 @@ export type SettledDays = {
   readonly duplicates: ImportReport["duplicates"];
   readonly withinDay: ImportReport["withinDay"];
   readonly multiDay: ImportReport["multiDay"];
+  readonly rows: RowsFound;
+  /** Days without a row, days with one, and whether no row says that nothing fell. */
+  readonly absent: {
+    readonly days: number;
+    readonly withRow: number;
+    readonly onlyWet: boolean;
+    readonly areDry: boolean;
+  };
 };
-
-type Group = { readonly day: number; readonly from: number; readonly to: number };
-
-function groupsOf(readings: Readings, order: Uint32Array | null): Group[] {
-  const groups: Group[] = [];
-  let from = 0;
-  for (let at = 1; at <= readings.count; at++) {
-    const day = readings.day[order ? (order[from] ?? 0) : from] ?? 0;
-    const next = at < readings.count ? readings.day[order ? (order[at] ?? 0) : at] : Number.NaN;
-    if (next === day) continue;
-    groups.push({ day, from, to: at });
-    from = at;
-  }
-  return groups;
-}
 
 function tidy(sum: number): number {
   return Math.round(sum * SUM_STEPS) / SUM_STEPS;
@@ -50,20 +45,21 @@ function settleMoment(values: readonly number[], rule: Choices["duplicates"]): n
 class DaySettler {
   duplicateDays = 0;
   differing = 0;
-  timedDays = 0;
-  readonly rowsOfDay: number[] = [];
-  private readonly readings: Readings;
-  private readonly order: Uint32Array | null;
+  private readonly series: Series;
   private readonly rule: Choices["duplicates"];
+  private readonly reading: Rows;
 
-  constructor(readings: Readings, order: Uint32Array | null, rule: Choices["duplicates"]) {
-    this.readings = readings;
-    this.order = order;
+  constructor(series: Series, reading: Rows, rule: Choices["duplicates"]) {
+    this.series = series;
     this.rule = rule;
+    this.reading = reading;
   }
 
-  at(position: number): number {
-    return this.order ? (this.order[position] ?? 0) : position;
+  /** Whether two rows are of one moment: of rows that are whole days all of a day are, of others without a time none. */
+  private isSame(a: number, b: number): boolean {
+    if (this.reading === "day") return true;
+    const minute = this.series.minute[a] ?? -1;
+    return minute >= 0 && minute === this.series.minute[b];
   }
 
   /** One value for each moment of the day, in order of time. */
@@ -72,12 +68,13 @@ class DaySettler {
     let from = group.from;
     let twice = false;
     while (from < group.to) {
-      const minute = this.readings.minute[this.at(from)];
+      const start = from;
       const values: number[] = [];
-      while (from < group.to && this.readings.minute[this.at(from)] === minute) {
-        values.push(this.readings.rain[this.at(from)] ?? Number.NaN);
+      while (from < group.to && this.isSame(start, from)) {
+        values.push(this.series.rain[from] ?? Number.NaN);
         from++;
       }
+      if (values.length === 0) values.push(this.series.rain[from++] ?? Number.NaN);
       if (values.length > 1) {
         twice = true;
         if (values.some((value) => !Object.is(value, values[0]))) this.differing++;
@@ -89,25 +86,11 @@ class DaySettler {
   }
 }
 
-/** Whether amounts only ever rise through each day: then they are a running total, not amounts to add. */
-function onlyRises(days: readonly (readonly number[])[]): boolean {
-  let telling = 0;
-  for (const values of days) {
-    for (let at = 1; at < values.length; at++) {
-      if ((values[at] ?? 0) < (values[at - 1] ?? 0)) return false;
-    }
-    if (values.filter((value) => value > 0).length >= 3) telling++;
-  }
-  return telling >= 2;
-}
-
-function dayAmount(values: readonly number[], running: boolean): number {
+function dayAmount(values: readonly number[], isCounted: boolean): number {
   if (values.length === 1) return values[0] ?? Number.NaN;
-  if (running) {
-    const present = values.filter((value) => !Number.isNaN(value));
-    return present.length ? Math.max(...present) : Number.NaN;
-  }
-  return tidy(values.reduce((sum, value) => sum + value, 0));
+  // Of a total a row that is missing loses nothing: the next one holds it.
+  const present = isCounted ? values.filter((value) => !Number.isNaN(value)) : values;
+  return present.length === 0 ? Number.NaN : tidy(present.reduce((sum, value) => sum + value, 0));
 }
 
 function usualCount(counts: readonly number[]): number {
@@ -122,111 +105,96 @@ const DONE_TWICE = {
   sum: "the readings are added",
 } as const;
 
-function withinDayReport(days: readonly (readonly number[])[], running: boolean): ImportReport["withinDay"] {
-  const counts = days.map((values) => values.length);
-  if (!counts.some((count) => count > 1)) return null;
+const DONE_ROWS: Readonly<Record<Rows, string>> = {
+  day: "each row is its whole day",
+  sum: "amounts within a day are added; a day with one of them missing is missing",
+  running_total: "a running total of the day: its rises are added",
+  counter: "a counter: what it grew by is the rain",
+};
+
+function withinDayReport(counts: readonly number[], { reading }: RowsFound): ImportReport["withinDay"] {
+  if (reading === "day" || (reading !== "counter" && !counts.some((count) => count > 1))) return null;
   const usualRows = usualCount(counts);
   return {
+    reading,
     usualRows,
     days: counts.filter((count) => count > 1).length,
     thinDays: counts.filter((count) => count < usualRows).length,
-    done: running
-      ? "a running total: the day's highest is its rain"
-      : "amounts within a day are added; a day with one of them missing is missing",
+    done: DONE_ROWS[reading],
   };
 }
 
-type Spread = { readonly index: number; readonly days: number };
-
-function accumulatedDays(rain: Float64Array, index: number): number {
-  let days = 1;
-  while (days < LONGEST_ACCUMULATION && index - days >= 0 && Number.isNaN(rain[index - days] ?? 0)) days++;
-  return days;
+/** First and last day, moved out to where amounts cover days before. */
+function rangeOf(series: Series): { readonly first: number; readonly last: number } {
+  let first = series.day[0] ?? 0;
+  for (const [at, span] of series.span) {
+    if (span > 1) first = Math.min(first, (series.day[at] ?? first) - Math.min(span, 366) + 1);
+  }
+  return { first, last: series.day[series.count - 1] ?? first };
 }
 
-/** Lays an amount evenly over the days it covers, those with a reading of their own left alone. */
-function layAmount(rain: Float64Array, { index, days }: Spread, rule: Choices["multi_day"]): number {
-  const amount = rain[index] ?? Number.NaN;
-  const free: number[] = [];
-  for (let at = Math.max(0, index - days + 1); at < index; at++)
-    if (Number.isNaN(rain[at] ?? 0)) free.push(at);
-  const share = rule === "last_day" ? 0 : amount / (free.length + 1);
-  for (const at of free) rain[at] = share;
-  rain[index] = rule === "last_day" ? amount : share;
-  return free.length + 1;
+function duplicateRule(rows: RowsFound, choices: Choices): NonNullable<Choices["duplicates"]> {
+  // Several tips of a gauge's bucket may fall in one moment: none of them is a second reading of another.
+  return choices.duplicates ?? (rows.isEventLog && rows.reading === "sum" ? "sum" : "keep_last");
 }
 
-function spreads(intake: Intake, first: number, rain: Float64Array): Spread[] {
-  const { readings } = intake;
-  const found: Spread[] = [];
-  for (const [at, span] of readings.span) {
-    if (at < readings.count && span > 1)
-      found.push({ index: (readings.day[at] ?? 0) - first, days: Math.min(span, 366) });
-  }
-  for (const [at, mark] of readings.mark) {
-    if (mark !== MARK_ACCUMULATED || at >= readings.count) continue;
-    const index = (readings.day[at] ?? 0) - first;
-    const days = accumulatedDays(rain, index);
-    if (days > 1) found.push({ index, days });
-  }
-  return found
-    .sort((a, b) => a.index - b.index)
-    .filter(({ index }) => !Number.isNaN(rain[index] ?? Number.NaN));
-}
+export type DayAmounts = Pick<
+  SettledDays,
+  "first" | "rain" | "duplicates" | "withinDay" | "multiDay" | "absent"
+>;
 
-/** The first day, moved back where the first amount covers days before it. */
-function firstCovered(readings: Readings, first: number): number {
-  let earliest = first;
-  for (const [at, span] of readings.span) {
-    if (at < readings.count && span > 1)
-      earliest = Math.min(earliest, (readings.day[at] ?? first) - Math.min(span, 366) + 1);
+/** One amount a day under a reading of the rows. */
+function dayAmounts(series: Series, rows: RowsFound, choices: Choices): DayAmounts {
+  const isCounted = rows.reading === "running_total" || rows.reading === "counter";
+  const amounts = isCounted ? amountsOf(series, rows.pattern) : series;
+  const rule = duplicateRule(rows, choices);
+  const settler = new DaySettler(amounts, rows.reading, rule);
+  const groups = groupsOf(amounts);
+  const { first, last } = rangeOf(amounts);
+  const rain = new Float64Array(last - first + 1).fill(Number.NaN);
+  const hasRow = new Uint8Array(rain.length);
+  for (const group of groups) {
+    rain[group.day - first] = dayAmount(settler.moments(group), isCounted);
+    hasRow[group.day - first] = 1;
   }
-  return earliest;
+  const multiDay = layAmounts(amounts, first, rain, choices.multi_day);
+  const areDry = choices.absent === "dry" || (!choices.absent && rows.isEventLog && rows.reading === "sum");
+  let days = 0;
+  rain.forEach((value, at) => {
+    if (hasRow[at] || !Number.isNaN(value)) return;
+    days++;
+    if (areDry) rain[at] = 0;
+  });
+  const { duplicateDays, differing } = settler;
+  return {
+    first,
+    rain,
+    duplicates: duplicateDays ? { days: duplicateDays, differing, done: DONE_TWICE[rule] } : null,
+    withinDay: withinDayReport(
+      groups.map(({ from, to }) => to - from),
+      rows,
+    ),
+    multiDay,
+    absent: { days, withRow: groups.length, areDry, onlyWet: !series.rain.some((value) => value === 0) },
+  };
 }
 
 /** One amount a day in the file's own unit, with what was done to get there. */
 export function settleDays(
   intake: Intake,
-  format: Pick<FormatReader, "runningTotal">,
+  format: Pick<FormatReader, "rows">,
   choices: Choices,
-  range: { readonly first: number; readonly last: number },
-): SettledDays {
-  const { readings } = intake;
-  const order = readingOrder(readings);
-  const settler = new DaySettler(readings, order, choices.duplicates ?? "keep_last");
-  const groups = groupsOf(readings, order);
-  const days = groups.map((group) => settler.moments(group));
-  const running = choices.within_day
-    ? choices.within_day === "running_total"
-    : format.runningTotal || onlyRises(days);
-  const first = firstCovered(readings, range.first);
-  const rain = new Float64Array(range.last - first + 1).fill(Number.NaN);
-  groups.forEach(({ day }, at) => {
-    rain[day - first] = dayAmount(days[at] ?? [], running);
-  });
-  const laid = spreads(intake, first, rain).map((spread) => layAmount(rain, spread, choices.multi_day));
-  return {
-    first,
-    rain,
-    sorted: order === null,
-    traces: [...readings.mark].filter(([at, mark]) => mark === MARK_TRACE && at < readings.count).length,
-    duplicates: settler.duplicateDays
-      ? {
-          days: settler.duplicateDays,
-          differing: settler.differing,
-          done: DONE_TWICE[choices.duplicates ?? "keep_last"],
-        }
-      : null,
-    withinDay: withinDayReport(days, running),
-    multiDay: laid.length
-      ? {
-          totals: laid.length,
-          days: laid.reduce((sum, count) => sum + count, 0),
-          done:
-            choices.multi_day === "last_day"
-              ? "kept on the last day, 0 on the days before"
-              : "spread evenly over their days",
-        }
-      : null,
+): { readonly days: SettledDays; readonly as: (reading: Rows) => DayAmounts } {
+  const series = seriesOf(intake.readings);
+  const { unreadTime } = intake;
+  if (unreadTime && isMany(groupsOf(series)))
+    throw new Refusal(`"${unreadTime.words}" is no time of day that is understood.`, unreadTime.line);
+  if (!choices.absent) refuseWideSpacing(series);
+  const rows = rowsOf(series, format.rows, choices.within_day);
+  const as = (reading: Rows): DayAmounts => {
+    const found = reading === rows.reading ? rows : rowsOf(series, format.rows, reading);
+    return dayAmounts(series, found, choices);
   };
+  const traces = [...series.mark.values()].filter((mark) => mark === MARK_TRACE).length;
+  return { days: { ...as(rows.reading), sorted: series.sorted, traces, rows }, as };
 }

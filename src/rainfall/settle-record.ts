@@ -1,45 +1,26 @@
 // The end of an import: questions still open, or a record with its report.
+
+import { dropGapCodes } from "./gap-codes.ts";
 import type { Choices, ImportReport, ImportResult, Question } from "./import-result.ts";
 import { Refusal } from "./import-result.ts";
 import type { FormatReader, Intake } from "./intake.ts";
+import { openQuestions, unanswered } from "./open-questions.ts";
+import { rainFigures } from "./rain-figures.ts";
 import { METRES_OF, unitQuestion } from "./rain-units.ts";
 import { makeRecord } from "./record-key.ts";
 import { dateOrder, dayRange, unpackDates } from "./settle-dates.ts";
 import { type SettledDays, settleDays } from "./settle-days.ts";
 import { extrasOf, temperatureOf } from "./settle-extras.ts";
+import { settleCentury } from "./short-years.ts";
 import { runsOf, yearTotals } from "./statistics.ts";
 
 /** More than fell on any day on record (1.825 m, Foc-Foc, Reunion, 1966; from memory) [m]. */
 const MOST_RAIN_IN_A_DAY = 1.9;
 /** Stands for a missing value in files in inches, where it cannot be an amount. */
 const INCH_CODE = 99.99;
-const MOST_STATIONS_SHOWN = 100;
-
 export type ImportNames = { readonly title: string; readonly source: string; readonly madeUp: boolean };
 
 export type Preview = ImportReport["preview"];
-
-function stationQuestion(intake: Intake, choices: Choices): Question | null {
-  const names = [...intake.stations.counts.keys()];
-  if (names.length < 2) return null;
-  if (choices.station !== undefined && names.includes(choices.station.trim())) return null;
-  return {
-    id: "station",
-    text: `The file holds ${names.length} stations. Which one?`,
-    options: names.slice(0, MOST_STATIONS_SHOWN).map((name) => ({ value: name, label: name })),
-    likely: null,
-  };
-}
-
-const MINUS_ONE_QUESTION: Question = {
-  id: "minus_one",
-  text: "What does -1 stand for in the rain column?",
-  options: [
-    { value: "trace", label: "a trace: some rain, too little to measure" },
-    { value: "missing", label: "a missing reading" },
-  ],
-  likely: "trace",
-};
 
 /** Marks the days whose reading was -1 as missing where the user says so. */
 function applyMinusOne(intake: Intake, choices: Choices): void {
@@ -49,11 +30,18 @@ function applyMinusOne(intake: Intake, choices: Choices): void {
 
 type Unit = ImportReport["unit"];
 
+function toldUnit(format: FormatReader, intake: Intake): Unit | null {
+  const { unit: said } = intake;
+  if (said && format.unit && said !== format.unit)
+    throw new Refusal("Its cells and its header say different units.", null);
+  if (format.unit) return { value: format.unit, told: format.unitTold };
+  if (said) return { value: said, told: "cells" };
+  return format.tenthsIfWhole && !intake.withDecimals ? { value: "tenth_mm", told: "format" } : null;
+}
+
 function unitOf(format: FormatReader, intake: Intake, choices: Choices): Unit {
   if (choices.unit) return { value: choices.unit, told: "choice" };
-  if (format.unit) return { value: format.unit, told: format.unitTold };
-  if (format.tenthsIfWhole && !intake.withDecimals) return { value: "tenth_mm", told: "format" };
-  return { value: null, told: null };
+  return toldUnit(format, intake) ?? { value: null, told: null };
 }
 
 function rainInMetres(days: SettledDays, intake: Intake, unit: NonNullable<Unit["value"]>): Float64Array {
@@ -75,13 +63,6 @@ function rainInMetres(days: SettledDays, intake: Intake, unit: NonNullable<Unit[
     );
   }
   return rain;
-}
-
-function openQuestions(format: FormatReader, intake: Intake, choices: Choices): Question[] {
-  const station = stationQuestion(intake, choices);
-  const minusOne =
-    intake.minusOnes > 0 && !choices.minus_one && [...intake.readings.mark.values()].includes(4);
-  return [...format.questions, ...(station ? [station] : []), ...(minusOne ? [MINUS_ONE_QUESTION] : [])];
 }
 
 function baseReport(
@@ -111,8 +92,11 @@ function baseReport(
     flagged: [...intake.flags].map(([flag, { count, done }]) => ({ flag, count, done })),
     multiDay: null,
     withinDay: null,
+    absent: null,
     years: [],
     notes: [...format.notes, ...intake.notes],
+    open: [],
+    rain: null,
   };
 }
 
@@ -135,12 +119,19 @@ function daysReport(
     traces: days.traces,
     multiDay: days.multiDay,
     withinDay: days.withinDay,
+    absent: days.absent.onlyWet && days.absent.days > 0 ? days.absent : null,
     years: rain ? yearTotals({ firstDay, rain }) : [],
+    rain: rain ? rainFigures({ firstDay, rain }) : null,
   };
 }
 
-function closingNotes(temperature: ImportReport["temperatureUnit"], crossed: number): string[] {
+function closingNotes(
+  intake: Intake,
+  temperature: ImportReport["temperatureUnit"],
+  crossed: number,
+): string[] {
   const notes: string[] = [];
+  if (intake.wavering) notes.push(`Amounts a little under nought, ${intake.wavering}, are taken as no rain.`);
   if (temperature?.told === "guess") {
     notes.push(
       `The temperatures are taken as ${temperature.value === "F" ? "Fahrenheit" : "Celsius"} by their size; no header tells.`,
@@ -163,26 +154,48 @@ export function settleRecord(
 ): ImportResult {
   format.finish();
   if (intake.readings.count === 0) throw new Refusal("No row holds both a date and an amount of rain.", null);
-  const questions = openQuestions(format, intake, choices);
   const unit = unitOf(format, intake, choices);
   const shift = choices.day_shift ?? format.dayRule.shift;
   const base = baseReport(format, intake, preview, unit, shift);
-  if (format.packedDates) {
-    const order = dateOrder(intake.readings, choices.date_order, format.dottedDates);
-    if (typeof order !== "string") {
-      const amounts = intake.readings.rain.subarray(0, intake.readings.count);
-      const also = unit.value ? [] : [unitQuestion(amounts, intake.withDecimals)];
-      return { state: "ask", questions: [...questions, order, ...also], report: base };
-    }
-    unpackDates(intake, order);
+  const order = settleOrder(format, intake, choices);
+  if (!order.isSettled) {
+    const open = [...format.questions, ...order.open, ...unitBeforeDays(intake, unit)];
+    return { state: "ask", questions: unanswered(open, choices), report: { ...base, open } };
   }
+  if (format.shortYears && !format.packedDates) settleCentury(intake, false);
   applyMinusOne(intake, choices);
-  const days = settleDays(intake, format, choices, dayRange(intake.readings));
+  dropGapCodes(intake);
+  dayRange(intake.readings);
+  const { days, as } = settleDays(intake, format, choices);
   const firstDay = days.first + shift;
-  if (!unit.value) questions.push(unitQuestion(days.rain, intake.withDecimals));
+  const isUnitOpen = unit.told === null || (unit.told === "choice" && toldUnit(format, intake) === null);
+  const open = [...order.open, ...openQuestions({ format, intake, days, as, unit: unit.value, isUnitOpen })];
+  const questions = unanswered(open, choices);
+  const report = { ...base, open };
   if (questions.length || !unit.value)
-    return { state: "ask", questions, report: daysReport(base, days, firstDay, null) };
-  return readyRecord({ format, intake, choices, base, days, firstDay, unit: unit.value, names });
+    return { state: "ask", questions, report: daysReport(report, days, firstDay, null) };
+  return readyRecord({ format, intake, choices, base: report, days, firstDay, unit: unit.value, names });
+}
+
+/** Settles the order of day and month where it is told or chosen, and gives the question that it is otherwise. */
+function settleOrder(
+  format: FormatReader,
+  intake: Intake,
+  choices: Choices,
+): { readonly open: readonly Question[]; readonly isSettled: boolean } {
+  if (!format.packedDates) return { open: [], isSettled: true };
+  if (format.shortYears) settleCentury(intake, true);
+  const { readings } = intake;
+  const order = dateOrder(readings, choices.date_order, format.dottedDates);
+  if (typeof order !== "string") return { open: [order], isSettled: false };
+  const other = choices.date_order ? dateOrder(readings, undefined, format.dottedDates) : order;
+  unpackDates(intake, order);
+  return { open: typeof other === "string" ? [] : [other], isSettled: true };
+}
+
+function unitBeforeDays(intake: Intake, unit: Unit): Question[] {
+  if (unit.value) return [];
+  return [unitQuestion(intake.readings.rain.subarray(0, intake.readings.count), intake.withDecimals)];
 }
 
 type Ready = {
@@ -209,7 +222,7 @@ function readyRecord({ format, intake, choices, base, days, firstDay, unit, name
       ...settled,
       temperatureUnit: temperature,
       missingCodes: [...intake.codes.counts].map(([code, count]) => ({ code, count })),
-      notes: [...settled.notes, ...closingNotes(temperature, crossed)],
+      notes: [...format.notes, ...intake.notes, ...closingNotes(intake, temperature, crossed)],
     },
   };
 }

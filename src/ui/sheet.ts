@@ -6,15 +6,15 @@ import type { ShownCaution } from "../graph/cautions.ts";
 import type { Explanation } from "../graph/explain.ts";
 import type { Movement } from "../graph/moved.ts";
 import type { LinkGiven, Problem, Result, Row } from "../graph/types.ts";
-import type { Sentence } from "../kinds/answers.ts";
 import type { Kind, Kinds } from "../kinds/kind.ts";
 import type { Wish } from "../kinds/lay-out.ts";
 import type { StoredSeries } from "../scene/stored-water.ts";
+import type { Sentence } from "../telling/asked.ts";
 import type { ReadOptions } from "../units/read.ts";
 import type { ShowOptions } from "../units/show.ts";
 import type { Sizes } from "./charts/sizes.ts";
 import type { Keeping } from "./dialogs/keeping.ts";
-import type { RainEdits, RainImport } from "./dialogs/rain-import.ts";
+import type { DrierYears, RainEdits, RainImport } from "./dialogs/rain-import.ts";
 
 export type SavedSheet = {
   readonly id: string;
@@ -72,6 +72,8 @@ export type Sheet = {
   readonly sheets: Accessor<readonly SavedSheet[]>;
   readonly templates: readonly Template[];
   readonly rain: Accessor<RainImport>;
+  /** The record in use with less rain, where it is of few years. */
+  readonly drier: Accessor<DrierYears>;
   readonly opened: Accessor<string | null>;
   /** Whether a card shows all of its rows, or is folded to its main answers. */
   readonly unfolded: (card: string) => boolean;

@@ -51,8 +51,11 @@ describe("traps of text", () => {
     expect(millimetres("\uFEFFdate,rain_mm\r\n2020-01-01,1.5\r\n2020-01-02,0\r\n")).toEqual([1.5, 0]);
   });
 
-  it("a decimal comma between semicolons or tabs, and none where commas part the columns", () => {
-    expect(millimetres('date,rain_mm\n2020-01-01,"0,3"\n2020-01-02,"1,5"\n')).toMatchObject({ line: 2 });
+  it("a decimal comma between semicolons or tabs, in quotes between commas, and none unquoted there", () => {
+    expect(millimetres('date,rain_mm\n2020-01-01,"0,3"\n2020-01-02,"1,5"\n')).toEqual([0.3, 1.5]);
+    expect(millimetres("date,rain_mm\n2020-01-01,0,3\n2020-01-02,1,5\n2020-01-03,0\n")).toMatchObject({
+      line: 2,
+    });
     expect(millimetres("date;rain_mm\n2020-01-01;0,3\n2020-01-02;1,5\n")).toEqual([0.3, 1.5]);
     expect(millimetres("date\train_mm\n2020-01-01\t0,3\n2020-01-02\t1,5\n")).toEqual([0.3, 1.5]);
   });

@@ -220,7 +220,9 @@ describe("traps", () => {
   });
 
   it("hours are added; a day with one missing is missing; a thin day is counted", () => {
-    const { record, report } = ready("hourly.csv");
+    // Every row says 0.1: equal rows are no proof of amounts, so it is asked.
+    expect(asked("hourly.csv")).toEqual(["within_day:sum"]);
+    const { record, report } = ready("hourly.csv", { within_day: "sum" });
     expect(millimetres(record.rain)).toEqual([25.4, null, 0]);
     expect(report.withinDay).toMatchObject({ usualRows: 24, thinDays: 1 });
   });

@@ -23,6 +23,13 @@ function or(value: number | string | null, reason: string): Outcome {
   return value === null ? { none: reason } : { value };
 }
 
+/** Of one season nothing that is whole can be promised of others. */
+function ofSeasons(share: number | null, seasons: number, reason: string): Outcome {
+  if (share === 1 && seasons < 2)
+    return { none: "nothing went short in this one season, which promises nothing of others" };
+  return or(share, reason);
+}
+
 /** Outcomes of these rows by quantity id. */
 export function storageOutputs(plan: SeasonInput, answer: SeasonAnswer): Outputs {
   const { totals, noFailure } = answer;
@@ -34,9 +41,12 @@ export function storageOutputs(plan: SeasonInput, answer: SeasonAnswer): Outputs
   return {
     "season.worst_date_lasts": or(totals.worstDateLasts, outlasts),
     "season.worst_date": or(totals.worstDate === null ? null : isoDate(totals.worstDate), outlasts),
-    "season.reliability_years": or(reliability.years, NO_CROP),
-    "season.reliability_days": or(reliability.days, NO_CROP),
-    "season.reliability_volume": or(reliability.volume, "nothing asks for water"),
+    "season.reliability_years": ofSeasons(reliability.years, totals.seasons, NO_CROP),
+    "season.reliability_days": ofSeasons(reliability.days, totals.seasons, NO_CROP),
+    "season.reliability_volume":
+      totals.shareMet === null
+        ? or(reliability.volume, "nothing asks for water")
+        : ofSeasons(reliability.volume, totals.seasons, "nothing asks for water"),
     "season.no_failure_storage": "volume" in noFailure ? { value: noFailure.volume } : noFailure,
   };
 }

@@ -40,6 +40,7 @@ export const weather: Kind = {
     output("last_day", "Last day", "years_of_record", "text", { minor: true }),
     output("days", "Days on record", "years_of_record", "count"),
     output("missing_days", "Days missing", "years_of_record", "count", { minor: true }),
+    output("whole_years", "Whole years", "years_of_record", "count", { minor: true }),
     output("mean_yearly_rain", "Rain in a usual year", "years_of_record", "rain"),
     output("driest_year", "Driest year", "years_of_record", "year"),
     output("driest_year_rain", "Rain in that year", "years_of_record", "rain"),

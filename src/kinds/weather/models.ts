@@ -42,6 +42,7 @@ const YEAR_ROWS = [
   "first_day",
   "last_day",
   "mean_yearly_rain",
+  "whole_years",
   "driest_year",
   "driest_year_rain",
   "longest_dry_run",
@@ -49,23 +50,28 @@ const YEAR_ROWS = [
   "missing_days",
 ] as const;
 
+const ONE_YEAR = { none: "one year is neither dry nor wet: there is none to set beside it" };
+
 function yearsOf(record: DailyRecord, scale: number): Outputs {
   const summary = recordSummary(record, scale);
   const dry = summary.longestDryRun;
-  return outcomes(
+  const isOne = summary.wholeYears.length === 1;
+  const years = outcomes(
     {
       days: summary.days,
       first_day: isoDate(record.firstDay),
       last_day: isoDate(record.firstDay + record.rain.length - 1),
+      whole_years: summary.wholeYears.length,
       mean_yearly_rain: summary.meanYearlyRain,
-      driest_year: summary.driestYear,
-      driest_year_rain: summary.driestYearRain,
+      driest_year: isOne ? null : summary.driestYear,
+      driest_year_rain: isOne ? null : summary.driestYearRain,
       longest_dry_run: dry ? dry.days : null,
       dry_run_from: dry ? isoDate(dry.first) : null,
       missing_days: summary.missingDays,
     },
     "the record has no whole calendar year",
   );
+  return isOne ? { ...years, driest_year: ONE_YEAR, driest_year_rain: ONE_YEAR } : years;
 }
 
 export const recordYears: Model = {

@@ -12,6 +12,10 @@ export const words: KindWords = {
     last_day: ["The last day of the record.", RECORD],
     days: ["Days from the first to the last.", RECORD],
     missing_days: ["Days of the record without a reading.", RECORD],
+    whole_years: [
+      "Calendar years of the record without a missing day: yearly rain is told from them.",
+      RECORD,
+    ],
     mean_yearly_rain: ["The mean over the record's whole calendar years.", RECORD],
     driest_year: ["The whole calendar year with the least rain.", RECORD],
     driest_year_rain: ["The rain of the driest whole calendar year.", RECORD],

@@ -3,6 +3,7 @@
 import { createSignal, For, Match, Show, Switch } from "solid-js";
 import { useSheet } from "../sheet.ts";
 import { PreviewView } from "./RainPreview.tsx";
+import { DrierSeasons, TakeBar } from "./RainReadings.tsx";
 import type { RainQuestion } from "./rain-import.ts";
 
 function Pick() {
@@ -127,12 +128,9 @@ export function RainPicker() {
         <Match when={as("shown")}>
           {(rain) => (
             <PreviewView preview={rain().preview}>
-              <p class="options">
-                <button type="button" class="button" onClick={() => sheet.edit.takeRain()}>
-                  Take it
-                </button>
+              <TakeBar told={rain().preview.told} onTake={() => sheet.edit.takeRain()}>
                 <Leave />
-              </p>
+              </TakeBar>
             </PreviewView>
           )}
         </Match>
@@ -154,7 +152,11 @@ export function RainPicker() {
           )}
         </Match>
       </Switch>
+      <DrierSeasons years={sheet.drier()} />
       <Pick />
+      <p class="help">
+        A national weather service, an airport or a neighbor's gauge has daily rain to bring in.
+      </p>
       <OwnGauge />
       <Show when={hasOwn()}>
         <p class="options">

@@ -2,6 +2,7 @@
 
 import { For, type JSX, Show } from "solid-js";
 import { useSheet } from "../sheet.ts";
+import { Drier, OpenReading } from "./RainReadings.tsx";
 import type { RainAssumption, RainPreview, StripYear } from "./rain-import.ts";
 
 function Choice(props: { readonly choice: RainAssumption; readonly onChoose: (value: string) => void }) {
@@ -50,14 +51,22 @@ function Head(props: { readonly preview: RainPreview }) {
         <table>
           <thead>
             <tr>
-              <For each={props.preview.header}>{(cell) => <th scope="col">{cell}</th>}</For>
+              <For each={props.preview.header}>
+                {(cell, at) => (
+                  <th scope="col" classList={{ taken: props.preview.taken[at()] }}>
+                    {cell}
+                  </th>
+                )}
+              </For>
             </tr>
           </thead>
           <tbody>
             <For each={props.preview.rows}>
               {(row) => (
                 <tr>
-                  <For each={row}>{(cell) => <td>{cell}</td>}</For>
+                  <For each={row}>
+                    {(cell, at) => <td classList={{ taken: props.preview.taken[at()] }}>{cell}</td>}
+                  </For>
                 </tr>
               )}
             </For>
@@ -179,8 +188,12 @@ export function PreviewView(props: { readonly preview: RainPreview; readonly chi
           </p>
         )}
       </Show>
-      {props.children}
       <Head preview={props.preview} />
+      <For each={props.preview.open}>
+        {(open) => <OpenReading open={open} onChoose={(value) => sheet.edit.answerRain(open.id, value)} />}
+      </For>
+      <Show when={props.preview.told}>{(told) => <Drier told={told()} />}</Show>
+      {props.children}
       <Years preview={props.preview} />
       <Show when={props.preview.filling}>
         {(choice) => <Choice choice={choice()} onChoose={sheet.edit.fillRain} />}

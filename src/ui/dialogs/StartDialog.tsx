@@ -150,13 +150,21 @@ export function StartDialog(props: { readonly register: (dialog: HTMLDialogEleme
       <Starters act={act} />
       <h3>From or to a file</h3>
       <p>
-        <label class="button">
+        <label
+          class="button"
+          onDragOver={(event) => event.preventDefault()}
+          onDrop={(event) => {
+            event.preventDefault();
+            const file = event.dataTransfer?.files[0];
+            if (file) act(() => sheet.edit.openFile(file))();
+          }}
+        >
           Open a file
           <input
             class="unseen"
             type="file"
             aria-label="Worksheet file"
-            accept=".json,application/json"
+            accept=".json,application/json,.csv,.txt,text/csv,text/plain"
             onChange={(event) => {
               const file = event.currentTarget.files?.[0];
               event.currentTarget.value = "";

@@ -27,12 +27,44 @@ export type StripYear = {
   readonly rain: string;
 };
 
+/** Something that the file leaves open: each answer stands beside the yearly rain that it would give. */
+export type RainOpen = {
+  readonly id: string;
+  readonly text: string;
+  /** The answer in force: said, or the likeliest. Empty where nothing is likely and nothing said. */
+  readonly value: string;
+  readonly options: readonly { readonly value: string; readonly label: string; readonly yearly: string }[];
+};
+
+/** What betrays a mistake, beside the button that takes the file. */
+export type RainTold = {
+  readonly yearly: string;
+  readonly lead: string;
+  readonly wet: string;
+  readonly isDoubtful: boolean;
+  /** What a record of few years cannot tell, and its drier versions; empty for a long one. */
+  readonly few: string;
+  readonly drier: readonly { readonly name: string; readonly yearly: string }[];
+};
+
+/** A record of few years with less rain: how its season would go, as shown. */
+export type DrierYears = readonly {
+  readonly name: string;
+  readonly rain: string;
+  readonly daysShort: string;
+  readonly shareMet: string;
+}[];
+
 export type RainPreview = {
   readonly title: string;
   /** Why the last answer was not taken, or empty. */
   readonly wrong: string;
   readonly header: readonly string[];
   readonly rows: readonly (readonly string[])[];
+  /** Which of the columns are taken. */
+  readonly taken: readonly boolean[];
+  readonly open: readonly RainOpen[];
+  readonly told: RainTold | null;
   readonly facts: readonly string[];
   readonly assumptions: readonly RainAssumption[];
   readonly years: readonly StripYear[];

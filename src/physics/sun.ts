@@ -73,6 +73,20 @@ export function extraterrestrialRadiation(latitude: number, dayOfYear: number): 
 }
 
 /**
+ * Time from sunrise to sunset.
+ * N = 24 h ws / pi
+ * @param latitude - latitude, north positive [rad]
+ * @param dayOfYear - day of the year, 1 on the first of January [-]
+ * @returns daylight [s]
+ * @throws DomainError when the latitude is beyond a pole or the day is not within 1 to 366
+ * @validity any place on earth
+ * @source FAO-56 Eq. 34
+ */
+export function daylightHours(latitude: number, dayOfYear: number): number {
+  return DAY * (sunsetHourAngle(latitude, dayOfYear) / Math.PI);
+}
+
+/**
  * Sunshine that reaches the ground on a cloudless day.
  * Rso = (0.75 + 2e-5 z) Ra
  * @param extraterrestrial - radiation at the top of the air [J/m2 of the day]

@@ -1,24 +1,8 @@
-// Length of the day and radiation from sunshine hours, which the published examples of Penman-Monteith start from.
+// Radiation from sunshine hours, which the published examples of Penman-Monteith start from.
 
 import { DomainError } from "../../src/physics/domain-error.ts";
-import { sunsetHourAngle } from "../../src/physics/sun.ts";
-import { DAY } from "../../src/units/constants.ts";
 
 const BOOK = "Allen, Pereira, Raes & Smith (1998), FAO Irrigation and Drainage Paper 56";
-
-/**
- * Time from sunrise to sunset.
- * N = 24 h ws / pi
- * @param latitude - latitude, north positive [rad]
- * @param dayOfYear - day of the year, 1 on the first of January [-]
- * @returns daylight [s]
- * @throws DomainError when the latitude is beyond a pole or the day is not within 1 to 366
- * @validity any place on earth
- * @source FAO-56 Eq. 34
- */
-export function daylightHours(latitude: number, dayOfYear: number): number {
-  return DAY * (sunsetHourAngle(latitude, dayOfYear) / Math.PI);
-}
 
 /**
  * Sunshine at the ground from the hours of bright sun.

@@ -9,9 +9,14 @@ import {
   penmanMonteith,
   penmanMonteithParts,
 } from "../../src/physics/reference-evapotranspiration.ts";
-import { clearSkyRadiation, extraterrestrialRadiation, sunsetHourAngle } from "../../src/physics/sun.ts";
+import {
+  clearSkyRadiation,
+  daylightHours,
+  extraterrestrialRadiation,
+  sunsetHourAngle,
+} from "../../src/physics/sun.ts";
 import { DAY } from "../../src/units/constants.ts";
-import { daylightHours, solarFromSunshine } from "../oracles/sun.ts";
+import { solarFromSunshine } from "../oracles/sun.ts";
 
 const latitude = fc.double({ min: -Math.PI / 2, max: Math.PI / 2, noNaN: true });
 const dayOfYear = fc.integer({ min: 1, max: 366 });

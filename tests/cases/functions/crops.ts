@@ -17,7 +17,7 @@ import * as wetting from "../../../src/physics/wetting-coefficient.ts";
 import { toSi } from "../../../src/units/unit.ts";
 import { vapourFromHumidity } from "../../oracles/air.ts";
 import { availableWater, heldWater, soilDay } from "../../oracles/soil-water.ts";
-import { daylightHours, solarFromSunshine } from "../../oracles/sun.ts";
+import { solarFromSunshine } from "../../oracles/sun.ts";
 import type { Adaptor } from "../worked-case.ts";
 
 type Numbers = Record<string, number>;
@@ -42,7 +42,7 @@ const weather: Record<string, Adaptor> = {
       sunset: sun.sunsetHourAngle(latitude, day),
       radiation,
       depth: reference.evaporationOfRadiation(radiation),
-      daylight: daylightHours(latitude, day),
+      daylight: sun.daylightHours(latitude, day),
     };
   },
   depth_of_radiation: ({ radiation }) => ({ depth: reference.evaporationOfRadiation(radiation) }),
@@ -89,7 +89,7 @@ const weather: Record<string, Adaptor> = {
   },
   penman_monteith: (given) => {
     const extraterrestrial = sun.extraterrestrialRadiation(given.latitude, given.day);
-    const daylight = daylightHours(given.latitude, given.day);
+    const daylight = sun.daylightHours(given.latitude, given.day);
     const { highest, lowest, most: highestHumidity, least: lowestHumidity } = given;
     const humid = highestHumidity !== undefined;
     const vapour = humid ? vapourFromHumidity({ highest, lowest, highestHumidity, lowestHumidity }) : null;
@@ -121,7 +121,7 @@ const weather: Record<string, Adaptor> = {
   },
   covered: (given) => {
     const { highest, lowest, most: highestHumidity, least: lowestHumidity, latitude, elevation } = given;
-    const daylight = daylightHours(latitude, given.day);
+    const daylight = sun.daylightHours(latitude, given.day);
     const outside = {
       highest,
       lowest,

@@ -27,6 +27,8 @@ export type Pump = PumpCurve & {
   readonly noFlowCurrent: number;
   /** Current at the rated voltage at open flow [A]. */
   readonly openFlowCurrent: number;
+  /** Current that only turns it against bearings and seal, at any speed; left out: none is told apart [A]. */
+  readonly frictionCurrent?: number;
 };
 
 /**

@@ -195,6 +195,52 @@ export function outletKFromBucket(lifting: Lifting, supply: Supply, flow: number
   return (2 * GRAVITY * Math.max(0, left)) / (flow / boreArea(line.bore)) ** 2;
 }
 
+/** No pump turns so much slower or faster than its figures say: past that a reading is a slip [-]. Judgement, no source. */
+const SHARES: readonly [number, number] = [1e-3, 1e3];
+
+/**
+ * A pump that turns at a share of the speed its figures are for: head at no flow with its square, open flow with it.
+ *
+ * @param pump curve and currents, units at the type's fields
+ * @param share of that speed at the same voltage, above 0 [-]
+ * @returns the pump, units at the type's fields
+ * @throws DomainError for a share that is not above 0
+ * @source affinity laws, as in pumpHead
+ */
+export function pumpAtShare(pump: Pump, share: number): Pump {
+  requirePositive("share of its speed", share, SOURCE);
+  return { ...pump, shutoffHead: pump.shutoffHead * share * share };
+}
+
+/**
+ * Share of the speed its figures are for at which a pump gives what a bucket showed: the root of pumpRun in pumpAtShare.
+ *
+ * @param lifting pump, hose as it was timed, and lift, units at the type's fields
+ * @param supply voltage of the source and resistance of the wire then, units at the type's fields
+ * @param flow volume of the bucket over the time to fill it, above 0 [m3/s]
+ * @returns share [-]
+ * @throws DomainError for a flow that runs by itself, or that would want a share outside 0.001..1000
+ * @validity one reading cannot tell a weak pump from a clogged hose
+ * @source affinity laws and the curve of the pump against lift and hose, solved for the speed
+ */
+export function speedShareFromFlow(lifting: Lifting, supply: Supply, flow: number): number {
+  requirePositive("flow into the bucket", flow, SOURCE);
+  requirePositive("source voltage", supply.voltage, SOURCE);
+  requireNotNegative("wire resistance", supply.resistance, SOURCE);
+  const made = lifting.lift + gravityHead(lifting.line, flow) + lifting.pump.fall * flow * flow;
+  if (!(made > 0))
+    throw new DomainError("head made at that flow", made, "above 0: it runs by itself", SOURCE);
+  const shortBy = (share: number) => {
+    const { voltage, current } = pumpDemand({ ...lifting, pump: pumpAtShare(lifting.pump, share) }, flow);
+    return voltage + current * supply.resistance - supply.voltage;
+  };
+  const [low, high] = SHARES;
+  if (shortBy(low) <= 0 || shortBy(high) >= 0) {
+    throw new DomainError("flow into the bucket", flow, "what such a pump can give", SOURCE);
+  }
+  return bracketedRoot(shortBy, low, high);
+}
+
 /**
  * Power that lifts water: ρ g Q H.
  *

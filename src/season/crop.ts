@@ -2,6 +2,7 @@
 
 import { stress } from "../physics/soil-water.ts";
 import type { Bed } from "./beds.ts";
+import { bookShortDay, refilled } from "./blame.ts";
 import { noteDay } from "./day-log.ts";
 import type { SeasonState } from "./state.ts";
 import { count } from "./tally.ts";
@@ -46,43 +47,11 @@ function grow(state: SeasonState, bed: Bed, day: number, total: number): void {
   ledger.waterIn += rained * bed.ground;
   // What did not reach the roots, and what was more than they had room for, is gone with the crop's use.
   ledger.waterOut += given - watered * bed.ground + use * bed.ground;
+  if (wet === 0) refilled(bed);
   if (state.dayInSeason[day] === 0) return;
   count(bed.potential, state.slots, potential * bed.ground);
   count(bed.use, state.slots, use * bed.ground);
   if (rained > 0) count(bed.rained, state.slots, rained * bed.ground);
   if (share < 1 && potential > 0 && !bed.byCalendar)
-    markShort(state, bed, day, (potential - use) * bed.perDepth);
-}
-
-/**
- * Books what a bed went without under the bound of its last shortfall.
- *
- * @param bed the bed [-]
- * @param season place of the day's season [-]
- * @param unmet water that it went without [m3]
- * @source definition
- */
-export function book(bed: Bed, season: number, unmet: number): void {
-  const byBound = bed.unmet[season] as Float64Array;
-  byBound[bed.bound] = (byBound[bed.bound] as number) + unmet;
-}
-
-/**
- * Books a day on which a bed is short.
- *
- * @param state the run [-]
- * @param bed the bed [-]
- * @param day of the record [day]
- * @source definition
- */
-export function bookShortDay(state: SeasonState, bed: Bed, day: number): void {
-  const { season } = state.slots;
-  state.shortDay[day] = 1;
-  count(bed.daysShort, state.slots, 1);
-  if ((bed.firstShort[season] as number) < 0) bed.firstShort[season] = day;
-}
-
-function markShort(state: SeasonState, bed: Bed, day: number, unmet: number): void {
-  bookShortDay(state, bed, day);
-  book(bed, state.slots.season, unmet);
+    bookShortDay(state, bed, day, (potential - use) * bed.perDepth);
 }

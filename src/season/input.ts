@@ -146,6 +146,8 @@ export type BatteryPart = {
   readonly wetCharge: readonly number[];
   /** Share of its charge that it loses by itself in a day. */
   readonly selfDischarge: number;
+  /** Energy that other loads take of the one in use each day, as far as it has it [J]; left out: none. */
+  readonly otherLoads?: number;
   /** No charge from a panel on days whose air is colder on the mean [K]; null: charged in any cold. */
   readonly leastChargingTemperature: number | null;
 };
@@ -259,8 +261,3 @@ export type SeasonInput = {
   readonly network: Network;
   readonly leftOut: readonly LeftOut[];
 };
-
-/** What bounded a watering, in the order in which they are tried (design order; the first wins a tie). */
-export const BOUNDS = ["rain", "storage", "transfer", "pump_time", "energy", "hands", "held_back"] as const;
-
-export type Bound = (typeof BOUNDS)[number];

@@ -159,6 +159,7 @@ const wiring: Record<string, Adaptor> = {
       runningCurrent: current,
       makerFuse: null,
       ampacity: ampacity(ampacityRows, wireOf(word).area, insulation),
+      stalledCurrent: null,
     };
     const choice = fuseChoice(duty, fuses.blade_sizes.values);
     return choice.state === "fits" ? { size: choice.size } : {};

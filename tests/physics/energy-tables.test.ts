@@ -50,6 +50,16 @@ describe.each(Object.entries(TABLES))("the table of %s", (name, table) => {
     expect(entries.length).toBeGreaterThan(5);
   });
 
+  test("says of every number that nobody published how doubtful it is, a low and a high", () => {
+    if (!["pumps", "panels", "batteries"].includes(name)) return;
+    const doubted = entries.filter(
+      ({ entry }) =>
+        "value" in entry && ["from memory", "assumption", "computed"].includes(String(entry["status"])),
+    );
+    expect(doubted.length).toBeGreaterThan(5);
+    expect(doubted.filter(({ entry }) => !entry["range"]).map(({ path }) => path)).toEqual([]);
+  });
+
   test("has units that are understood, and values inside their ranges", () => {
     for (const { path, entry } of entries) {
       const { value, unit, range } = entry as { value?: number; unit?: string; range?: [number, number] };

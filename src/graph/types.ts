@@ -5,11 +5,10 @@ import type { MeasureName } from "../units/measures.ts";
 import type { FigureRow } from "./figure.ts";
 import type { Measurable } from "./measurable.ts";
 import type { Problem } from "./problem.ts";
+import type { QuantityId } from "./quantity-id.ts";
 
 export type { Problem, ProblemCode } from "./problem.ts";
-
-/** `card_id.row_name`, e.g. `blue_tank.capacity`. */
-export type QuantityId = string;
+export type { QuantityId } from "./quantity-id.ts";
 
 /** A number in SI, a word, id, date or text, an array, or a long series. */
 export type Value =

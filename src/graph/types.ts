@@ -3,6 +3,7 @@
 import type { DailyRecord } from "../rainfall/record.ts";
 import type { MeasureName } from "../units/measures.ts";
 import type { FigureRow } from "./figure.ts";
+import type { Measurable } from "./measurable.ts";
 import type { Problem } from "./problem.ts";
 
 export type { Problem, ProblemCode } from "./problem.ts";
@@ -42,6 +43,8 @@ type Named = {
   readonly quiet?: true;
   /** A sentence that stands at the head of its card. */
   readonly lead?: true;
+  /** Givens of the same card under which this was measured: as they stand when it is typed they are written down. */
+  readonly keeps?: readonly string[];
 };
 
 /** Default of a number: typed; none (with the row's `absent` reason); worked out; or picked by a choice row's word. */
@@ -131,13 +134,6 @@ export type ListGiven = Named & {
 export type Given = NumberGiven | ChoiceGiven | LinkGiven | TextGiven | DateGiven | ListGiven;
 
 export type Condition = { readonly if: string; readonly reason: string };
-
-/** What a measured value of this row teaches, in words; a row without this cannot be measured. */
-type Measurable = {
-  readonly teaches: string;
-  /** The measurable row of the same card that holds the lesson by itself, once what was measured no longer stands so. */
-  readonly lesson?: string;
-};
 
 export type FormulaRow = Named & {
   readonly row: "formula";

@@ -1,7 +1,7 @@
 // A pump straight on a panel: its load line against the panel's curve, through the hours of a day.
 
-import { requireNotNegative, requirePositive } from "./domain-error.ts";
-import { openCircuitVoltage, type PanelCurve, type PanelLabel, panelCurrent } from "./panel-curve.ts";
+import { requireNotNegative } from "./domain-error.ts";
+import { openCircuitVoltage, type PanelCurve, panelCurrent } from "./panel-curve.ts";
 import { type Pump, pumpCurrent, pumpHead } from "./pump-curve.ts";
 import {
   flowByItself,
@@ -75,7 +75,7 @@ export function frictionOf({ frictionCurrent = 0, noFlowCurrent }: Pump): number
  * @throws DomainError for a negative flow, voltage or current
  * @source a steady torque of friction beside one with the square of the speed; its size from memory
  */
-export function currentAlone(pump: Pump, flow: number, voltage: number): number {
+function currentAlone(pump: Pump, flow: number, voltage: number): number {
   const speed = voltage / pump.ratedVoltage;
   return pumpCurrent(pump, flow, voltage) + frictionOf(pump) * (1 - speed * speed);
 }
@@ -161,18 +161,4 @@ export function directDay(
     volume: steps.reduce((sum, { run, length }) => sum + run.flow * length, 0),
     highestVoltage: steps.reduce((most, { run }) => Math.max(most, run.arrivingVoltage), 0),
   };
-}
-
-/**
- * Whether a panel's voltage suits a pump that hangs straight on it.
- *
- * @param label of the panel, units at the type's fields
- * @param pump curve and currents, units at the type's fields
- * @returns true up to 1.65 times the pump's rated voltage
- * @throws DomainError for a rated voltage that is not above 0
- * @source common practice, no source
- */
-export function suitsDirectDrive(label: PanelLabel, pump: Pump): boolean {
-  requirePositive("rated voltage", pump.ratedVoltage, SOURCE);
-  return label.bestVoltage <= MOST_VOLTAGE_RATIO * pump.ratedVoltage;
 }

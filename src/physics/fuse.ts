@@ -10,7 +10,7 @@ export const CONTINUOUS_MARGIN = 1.25;
 /** Most that a fuse may be over the wire's ampacity, under 50 V [-]: 33 CFR 183.455(c) (read in a copy). */
 export const REGULATION_EXCESS = 1.5;
 /** A stall blows a fuse in seconds only at some multiple of its size [-]: ISO 8820-3 opening times (from memory). */
-export const STALL_MULTIPLE = 2;
+const STALL_MULTIPLE = 2;
 
 /** Current that a panel's wire must bear over its shorted one [-]: NEC 690.8(A)(B), 1.25 for bright light by 1.25 for hours (read). */
 export const PANEL_WIRE_MARGIN = 1.56;

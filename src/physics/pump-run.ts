@@ -4,7 +4,7 @@ import { GRAVITY } from "../units/constants.ts";
 import { DomainError, requireNotNegative, requirePositive } from "./domain-error.ts";
 import { type GravityLine, gravityFlow, gravityHead } from "./gravity-line.ts";
 import { boreArea } from "./pipe-friction.ts";
-import { openFlow, type Pump, pumpCurrent, pumpHead } from "./pump-curve.ts";
+import { type Pump, pumpCurrent, pumpHead } from "./pump-curve.ts";
 import { bracketedRoot } from "./root.ts";
 
 const SOURCE = "pump curve against system curve";
@@ -239,32 +239,4 @@ export function speedShareFromFlow(lifting: Lifting, supply: Supply, flow: numbe
     throw new DomainError("flow into the bucket", flow, "what such a pump can give", SOURCE);
   }
   return bracketedRoot(shortBy, low, high);
-}
-
-/**
- * Power that lifts water: ρ g Q H.
- *
- * @param flow volume a time [m3/s]
- * @param head [m]
- * @param density of the water [kg/m3]
- * @returns power [W]
- * @throws DomainError for a negative flow or a density of 0
- * @source definition
- */
-export function hydraulicPower(flow: number, head: number, density: number): number {
-  requireNotNegative("flow", flow, SOURCE);
-  requirePositive("density", density, SOURCE);
-  return density * GRAVITY * flow * head;
-}
-
-/**
- * Share of the flow that a pump gives open, at its rated voltage and on the bench: what hose, lift and wire leave of it.
- *
- * @param run the point at which it runs, units at the type's fields
- * @param pump curve and currents, units at the type's fields
- * @returns share [-]
- * @source definition
- */
-export function shareOfOpenFlow(run: PumpRun, pump: Pump): number {
-  return run.flow / openFlow(pump);
 }

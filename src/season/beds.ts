@@ -34,6 +34,8 @@ export type Bed = {
   /** Bound of its last short watering since it was last refilled, its place in BOUNDS; and the tank that lacked water, or -1. */
   bound: number;
   dryTank: number;
+  /** Bound of its last short watering, whatever came after. */
+  shortBound: number;
   /** Of today's watering: what each allowance alone would have kept from it, and what each source gave first [m3]. */
   readonly lacks: Lacks;
   readonly servedBy: Float64Array;
@@ -116,6 +118,7 @@ export function readyBeds(parts: readonly BedPart[], given: BedGround, leftOut: 
       asked: 0,
       bound: ownBound(sources),
       dryTank: -1,
+      shortBound: ownBound(sources),
       lacks: noLacks(),
       servedBy: new Float64Array(sources.length),
       ...sums(given),

@@ -40,6 +40,7 @@ export function boundOf(
 /** Remembers what bound a bed's watering, until it is refilled. */
 export function rememberShort(bed: Bed, bound: number, tank: number): void {
   bed.bound = bound === UNBOUND ? ownBound(bed.sources) : bound;
+  bed.shortBound = bed.bound;
   bed.dryTank = bound === STORAGE || bound === LOSS || bound === RAIN ? tank : -1;
 }
 

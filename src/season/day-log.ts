@@ -94,7 +94,8 @@ export function noteDay(log: DayLog, bed: Bed, came: Came): void {
     asked: bed.asked,
     given,
     from: log.today.get(id) ?? [],
-    bound: short || stressed ? (BOUNDS[bed.bound] ?? null) : null,
+    // Rain may have refilled it since a short watering.
+    bound: short || stressed ? (BOUNDS[stressed ? bed.bound : bed.shortBound] ?? null) : null,
     allowances: short ? Array.from(bed.lacks, (lack) => bed.asked - lack) : null,
     stressed,
     letGo: bed.letGo?.[day] === 1,

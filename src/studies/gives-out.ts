@@ -81,7 +81,7 @@ export function reliefStep(book: Book, bounds: readonly Bound[]): Step {
 }
 
 /** The season's input and record of a worksheet that is asked; null where it cannot be run. */
-export function seasonOf(base: Base): { readonly input: SeasonInput; readonly record: DailyRecord } | null {
+function seasonOf(base: Base): { readonly input: SeasonInput; readonly record: DailyRecord } | null {
   const { results } = base.whole;
   const plan = results.get("season.plan");
   const record = base.known.records.get(wordIn(results.get("weather.record_in_use")));

@@ -94,7 +94,7 @@ describe("planted troubles are named", () => {
       "storage",
       { tanks: [smallTank], lines: [], deliveries: [delivery({ battery: "battery" })] },
     ],
-    ["a leak", "loss", { tanks: [leaking, goodTub] }],
+    ["a leak", "loss", { tanks: [leaking], lines: [], deliveries: [delivery({ battery: "battery" })] }],
     ["a tub too small", "tankful", { tanks: [bigTank(), tank(0.02, { id: "tub", startShare: 1 })] }],
     ["a valve too narrow", "refill", { lines: narrow }],
     ["a flat battery", "energy", { batteries: [battery({ usable: 3600, charged: "in_place" })] }],

@@ -45,6 +45,8 @@ export type TankPart = {
   readonly outlet: number;
   /** Open water surface that catches rain and loses water [m2]; 0 when covered. */
   readonly openArea: number;
+  /** False: nothing of its open water dries away; left out: it does. */
+  readonly dries?: boolean;
   readonly overflowsTo: string | null;
   readonly startShare: number;
   /** [m3/s] while there is water. */

@@ -3,8 +3,8 @@
 import { createMemo, createSignal, onCleanup } from "solid-js";
 import { setGiven } from "../document/edits.ts";
 import { apart, titlesApart } from "../document/title-apart.ts";
-import { answers } from "../kinds/answers.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
+import { answers } from "../telling/answers.ts";
 import type { SavedSheet, Sheet } from "../ui/sheet.ts";
 import type { ShowOptions } from "../units/show.ts";
 import { createCautions } from "./cautions.ts";

@@ -126,7 +126,7 @@ export function kneeWords(curve: SizeCurve, options: ShowOptions): string | null
   if (!first || !last) return null;
   const [low = 0, high = 0] = extent(points, ({ shareMet }) => shareMet);
   if (high - low < HARDLY)
-    return "Its size hardly matters here: from the smallest to the biggest the share met moves by less than 1 %. Something else gives out first.";
+    return "Its size hardly matters here: from the smallest to the biggest the share met moves by less than 1 %. It is something else that lacks.";
   const knee = points.find(({ multiple }) => multiple === curve.knee);
   if (!knee)
     return `Up to ${showQuantity(last.volume, "volume", options)} more tank still helps: no point was found past which it buys little.`;

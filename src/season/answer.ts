@@ -1,6 +1,7 @@
 // What one season run answers: plain data, series as typed arrays, everything by the part's id and in order of ids.
 
-import type { Bound, LeftOut } from "./input.ts";
+import type { Bound } from "../network/bounds.ts";
+import type { LeftOut } from "./input.ts";
 
 /** Why a season could not be run, and the first day at fault [days since 1970-01-01], where a day is. */
 export type SeasonFailure = { readonly failed: string; readonly at: number | null };
@@ -23,7 +24,7 @@ export type SeasonTotals = {
   readonly shareMet: number | null;
   /** Days a season with any bed short. */
   readonly daysShort: number | null;
-  /** Most short days on end, over the record. */
+  /** Most short days on end, over the record: of beds, or of draws where no bed is in the run. */
   readonly longestShortRun: number;
   /** Lost to the ground [m3] a season. */
   readonly spill: number;
@@ -31,9 +32,12 @@ export type SeasonTotals = {
   readonly balanceError: number;
   /** The same for the batteries' energy [-]. */
   readonly energyBalanceError: number;
-  /** The bound behind the most unmet water; null when nothing was unmet. */
+  /** The bound of the most short days, of all beds together, or of draws where no bed was short; null: no day was. */
   readonly binding: Bound | null;
-  /** Unmet water of the whole seasons by bound [m3]. */
+  /** Short days of the whole seasons by bound, each bed's counted for itself; and of draws. */
+  readonly shortDaysByBound: Readonly<Record<Bound, number>>;
+  readonly drawsShortByBound: Readonly<Record<Bound, number>>;
+  /** Unmet water of the whole seasons by bound, of beds and draws [m3]. */
   readonly unmetByBound: Readonly<Record<Bound, number>>;
   /** Calendar year with the least rain, and what the season that begins in it saw. */
   readonly driestYear: number | null;
@@ -175,8 +179,9 @@ export type BedSeason = {
   readonly daysShort: number;
   /** First short day; null: none [days since 1970-01-01]. */
   readonly firstShort: number | null;
-  /** Unmet water by bound [m3], and the bound with the most. */
+  /** Unmet water by bound [m3], short days by bound, and the bound of the most of them. */
   readonly unmetByBound: Readonly<Record<Bound, number>>;
+  readonly shortDaysByBound: Readonly<Record<Bound, number>>;
   readonly binding: Bound | null;
   /** By the bed's share of its use in the season: 1 - Ya / Ym = Ky (1 - ETa / ETc), FAO-56 Eq. 90. */
   readonly losses: readonly CropLoss[];
@@ -193,7 +198,7 @@ export type BedAnswer = {
   /** Soil rule: actual over potential crop use. Fixed rule: given over due. */
   readonly shareMet: number | null;
   readonly daysShort: number;
-  /** The bound behind most of its unmet water. */
+  /** The bound of most of its short days. */
   readonly binding: Bound | null;
   /** Whole seasons one by one, in order; what is above are their means. */
   readonly seasons: readonly BedSeason[];

@@ -19,7 +19,7 @@ import { bindingOf, byBound } from "./totals.ts";
 export function bedSeasons(bed: Bed, seasons: readonly Span[], firstDay: number): readonly BedSeason[] {
   return seasons.map((span, place) => {
     const at = (sums: Float64Array) => sums[place] as number;
-    const unmet = bed.unmet[place] as Float64Array;
+    const days = bed.shortBy[place] as Float64Array;
     const short = bed.firstShort[place] as number;
     const potential = at(bed.potential.seasons);
     const useShare = potential > 0 ? Math.min(1, at(bed.use.seasons) / potential) : null;
@@ -31,8 +31,9 @@ export function bedSeasons(bed: Bed, seasons: readonly Span[], firstDay: number)
       useShare,
       daysShort: at(bed.daysShort.seasons),
       firstShort: short < 0 ? null : firstDay + short,
-      unmetByBound: byBound(unmet),
-      binding: bindingOf(unmet),
+      unmetByBound: byBound(bed.unmet[place] as Float64Array),
+      shortDaysByBound: byBound(days),
+      binding: bindingOf(days),
       losses: bed.part.crops.map((crop) => lossOf(crop, useShare)),
     };
   });

@@ -1,8 +1,10 @@
 // The beds of a run, in the order in which they are watered, with what each holds back for those before it.
 
 import { type BedDays, bedDays, type CropTrait, wateredGround } from "./bed-days.ts";
+import { ownBound } from "./blame.ts";
+import { type Lacks, noLacks } from "./bounds.ts";
 import { type BedDemand, grownBed } from "./demand.ts";
-import { type BedPart, BOUNDS, type LeftOut } from "./input.ts";
+import type { BedPart, LeftOut } from "./input.ts";
 import { isByCalendar, letGoDays } from "./schedule.ts";
 import type { Sky } from "./sky.ts";
 import type { Source } from "./sources.ts";
@@ -26,10 +28,15 @@ export type Bed = {
   readonly byCalendar: boolean;
   /** 1 on each day on which it is let go; null: never. */
   readonly letGo: Uint8Array | null;
-  /** Water short in the root zone now [m]; asked for today and still wanting [m3]; first bound of the last shortfall. */
+  /** Water short in the root zone now [m]; asked for today [m3]. */
   depletion: number;
   asked: number;
+  /** Bound of its last short watering since it was last refilled, its place in BOUNDS; and the tank that lacked water, or -1. */
   bound: number;
+  dryTank: number;
+  /** Of today's watering: what each allowance alone would have kept from it, and what each source gave first [m3]. */
+  readonly lacks: Lacks;
+  readonly servedBy: Float64Array;
   readonly given: Float64Array;
   /** On each day: what the first waterer that could not give all lacked, its place in BOUNDS and one more; 0: nothing. */
   readonly lacked: Uint8Array;
@@ -49,6 +56,8 @@ export type Bed = {
   readonly daysHelped: Tally;
   /** Unmet water by season, the last for days outside, and within it by bound [m3]. */
   readonly unmet: readonly Float64Array[];
+  /** Short days in the same order [day]. */
+  readonly shortBy: readonly Float64Array[];
   /** Days of the whole seasons on which each bound was the first to lack. */
   readonly lackedDays: Float64Array;
 };
@@ -68,9 +77,6 @@ export type BedGround = {
 };
 
 export type KnownBeds = ReadonlyMap<string, Pick<Bed, "traits" | "demand" | "none">>;
-
-/** Bound of a bed that nobody waters. */
-export const HANDS = BOUNDS.indexOf("hands");
 
 /**
  * Beds ready to run, in the order of their priority, then of their ids.
@@ -108,7 +114,10 @@ export function readyBeds(parts: readonly BedPart[], given: BedGround, leftOut: 
       letGo: letGoDays(part, { ...given.sky, dayInSeason: given.dayInSeason }),
       depletion: 0,
       asked: 0,
-      bound: HANDS,
+      bound: ownBound(sources),
+      dryTank: -1,
+      lacks: noLacks(),
+      servedBy: new Float64Array(sources.length),
       ...sums(given),
     });
   }
@@ -131,8 +140,9 @@ function sums({ seasons, years, sky }: BedGround) {
     daysShort: tally(),
     firstShort: new Int32Array(seasons + 1).fill(-1),
     daysHelped: tally(),
-    lackedDays: new Float64Array(BOUNDS.length),
-    unmet: Array.from({ length: seasons + 1 }, () => new Float64Array(BOUNDS.length)),
+    lackedDays: noLacks(),
+    unmet: Array.from({ length: seasons + 1 }, noLacks),
+    shortBy: Array.from({ length: seasons + 1 }, noLacks),
   };
 }
 

@@ -1,36 +1,46 @@
-// What a watering lacked, by its place in BOUNDS: where several lack, the first counts.
+// What a short watering lacked: how much each allowance alone would have kept from it, the most of which binds.
 
-import { BOUNDS } from "./input.ts";
-import type { SeasonState } from "./state.ts";
+import { BOUNDS } from "../network/bounds.ts";
 
-const RAIN = BOUNDS.indexOf("rain");
-const STORAGE = BOUNDS.indexOf("storage");
-const TRANSFER = BOUNDS.indexOf("transfer");
-export const PUMP_TIME = BOUNDS.indexOf("pump_time");
-export const ENERGY = BOUNDS.indexOf("energy");
-export const BY_HAND = BOUNDS.indexOf("hands");
-export const HELD_BACK = BOUNDS.indexOf("held_back");
+const placeOf = (bound: (typeof BOUNDS)[number]): number => BOUNDS.indexOf(bound);
+
+export const STORAGE = placeOf("storage");
+export const LOSS = placeOf("loss");
+export const RAIN = placeOf("rain");
+export const TANKFUL = placeOf("tankful");
+export const REFILL = placeOf("refill");
+export const LINE = placeOf("line");
+export const PUMP_TIME = placeOf("pump_time");
+export const ENERGY = placeOf("energy");
+export const HANDS = placeOf("hands");
+export const HELD_BACK = placeOf("held_back");
+export const RULE = placeOf("rule");
 /** Nothing lacked: beyond the last bound. */
 export const UNBOUND: number = BOUNDS.length;
 
 /**
- * Why a tank holds too little.
+ * Place under which the water in reach is noted: one allowance, told as storage, loss or rain by where it went (gone.ts).
+ */
+export const WATER: number = placeOf("storage");
+
+/** Lacks that differ by less are equal [-]: a float that closes slowly or a last trickle in a line decides nothing. */
+const EQUAL = 0.01;
+
+/** What each allowance alone would have kept from a watering [m3], by its place in BOUNDS. */
+export type Lacks = Float64Array;
+
+export const noLacks = (): Lacks => new Float64Array(BOUNDS.length);
+
+/**
+ * The bound of a watering: the least allowance, which keeps most from it; of equal ones the first in the order of BOUNDS.
  *
- * @param state the run [-]
- * @param tank which of its tanks [-]
- * @param short what it lacks for what is wanted [m3]
- * @returns transfer where the tanks that feed it by lines still hold so much; storage where the tanks behind it spilled
- *   so much since the season began; else rain [-]
+ * @param lacks of the watering [m3]
+ * @returns its place, WATER for all three of them; UNBOUND where nothing lacked [-]
  * @source definition
  */
-export function whyEmpty(state: SeasonState, tank: number, short: number): number {
-  const { volume, dead } = state.tanks;
-  let waiting = 0;
-  for (const place of state.feeders[tank] ?? []) {
-    if (place !== tank) waiting += Math.max(0, (volume[place] as number) - (dead[place] as number));
-  }
-  if (waiting >= short) return TRANSFER;
-  let spilled = 0;
-  for (const place of state.spillers[tank] ?? []) spilled += state.spilledSince[place] as number;
-  return spilled >= short ? STORAGE : RAIN;
+export function bindingPlace(lacks: Lacks): number {
+  let most = 0;
+  for (let place = 0; place < lacks.length; place++) most = Math.max(most, lacks[place] as number);
+  if (most === 0) return UNBOUND;
+  return lacks.findIndex((lack) => lack > 0 && lack >= most * (1 - EQUAL));
 }

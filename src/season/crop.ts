@@ -59,5 +59,5 @@ function bookStart(state: SeasonState, bed: Bed, day: number, before: number): v
   const first = state.dayInSeason[day] === 1;
   if (first) bed.lackBefore = 0;
   if (!first && day > 0 && (bed.days.total[day - 1] as number) > 0) return;
-  count(bed.lacked0, state.slots, (before - bed.lackBefore) * bed.ground);
+  count(bed.owed, state.slots, (before - bed.lackBefore) * bed.ground);
 }

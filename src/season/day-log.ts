@@ -1,12 +1,12 @@
 // What happened to each bed day by day, noted only while someone wants to read it.
 
+import { BOUNDS, type Bound } from "../network/bounds.ts";
 import type { Bed } from "./beds.ts";
-import { gift } from "./give.ts";
-import { BOUNDS, type Bound } from "./input.ts";
+import type { Served } from "./serve.ts";
 import type { Source } from "./sources.ts";
 
 /** What one source gave on a day: water [m3], its running or carrying time [s], rounds with cans. */
-export type Gift = {
+export type Portion = {
   readonly id: string;
   readonly volume: number;
   readonly time: number;
@@ -20,9 +20,11 @@ export type BedDay = {
   /** [m3], and by which sources, in order. */
   readonly asked: number;
   readonly given: number;
-  readonly from: readonly Gift[];
+  readonly from: readonly Portion[];
   /** Why it got less than it asked for, or is thirsty; null: neither. */
   readonly bound: Bound | null;
+  /** What each allowance alone would have let through of a short watering, by its place in BOUNDS [m3]; else null. */
+  readonly allowances: readonly number[] | null;
   /** So dry that its crops held back. */
   readonly stressed: boolean;
   /** Let go in a dry spell. */
@@ -38,24 +40,25 @@ export type BedDay = {
   readonly total: number;
 };
 
-export type DayLog = { readonly days: Map<string, BedDay[]>; readonly today: Map<string, Gift[]> };
+export type DayLog = { readonly days: Map<string, BedDay[]>; readonly today: Map<string, Portion[]> };
 
 /** Nothing noted yet. */
 export const newLog = (): DayLog => ({ days: new Map(), today: new Map() });
 
 /**
- * Notes what a source has just given a bed.
+ * Notes what a source has just given a bed; a second tankful on the same day by itself.
  *
  * @param log the notes [-]
  * @param bed the bed [-]
  * @param rank place of the source in the bed's list [-]
+ * @param served what it gave [m3]
  * @source definition
  */
-export function noteGift(log: DayLog, bed: Bed, rank: number): void {
+export function noteServed(log: DayLog, bed: Bed, rank: number, { amount, time, trips }: Served): void {
   const { id } = bed.sources[rank] as Source;
-  const gifts = log.today.get(bed.part.id) ?? [];
-  gifts.push({ id, volume: gift.amount, time: gift.time, trips: gift.trips });
-  log.today.set(bed.part.id, gifts);
+  const portions = log.today.get(bed.part.id) ?? [];
+  portions.push({ id, volume: amount, time, trips });
+  log.today.set(bed.part.id, portions);
 }
 
 /** What came of a bed's day: rain taken and used [m], share of its full use [-]. */
@@ -92,6 +95,7 @@ export function noteDay(log: DayLog, bed: Bed, came: Came): void {
     given,
     from: log.today.get(id) ?? [],
     bound: short || stressed ? (BOUNDS[bed.bound] ?? null) : null,
+    allowances: short ? Array.from(bed.lacks, (lack) => bed.asked - lack) : null,
     stressed,
     letGo: bed.letGo?.[day] === 1,
     rain: came.rained,

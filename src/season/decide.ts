@@ -2,7 +2,7 @@
 
 import { DAY } from "../units/constants.ts";
 import type { Bed } from "./beds.ts";
-import { HELD_BACK } from "./bounds.ts";
+import { RULE } from "./bounds.ts";
 import { dueOn } from "./draws.ts";
 import { mayAsk } from "./schedule.ts";
 import type { Source } from "./sources.ts";
@@ -24,7 +24,6 @@ export function decide(state: SeasonState, day: number): void {
   state.batteries.drawn.fill(0);
   state.tanks.drawn.fill(0);
   const dayInSeason = state.dayInSeason[day] as number;
-  if (dayInSeason === 1) state.spilledSince.fill(0);
   for (let i = 0; i < state.beds.length; i++) {
     const bed = state.beds[i] as Bed;
     shedHarvest(state, bed, day);
@@ -53,7 +52,9 @@ function shedHarvest(state: SeasonState, bed: Bed, day: number): void {
 export function askOf(bed: Bed, day: number, dayInSeason: number, date: number): number {
   if (bed.days.total[day] === 0) return 0;
   if (bed.letGo?.[day] === 1) {
-    bed.bound = HELD_BACK;
+    // Its own rule lets it go: no water is held back for another bed.
+    bed.bound = RULE;
+    bed.dryTank = -1;
     return 0;
   }
   const { rule } = bed.part;

@@ -259,8 +259,3 @@ export type SeasonInput = {
   readonly network: Network;
   readonly leftOut: readonly LeftOut[];
 };
-
-/** What bounded a watering, in the order in which they are tried (design order; the first wins a tie). */
-export const BOUNDS = ["rain", "storage", "transfer", "pump_time", "energy", "hands", "held_back"] as const;
-
-export type Bound = (typeof BOUNDS)[number];

@@ -1,6 +1,7 @@
 // What a tank loses by itself: open water to the air, and what seeps out.
 
 import { OPEN_WATER_COEFFICIENT } from "../physics/open-water.ts";
+import { noteGone } from "./gone.ts";
 import type { SeasonState } from "./state.ts";
 
 /** Open water under 2 m deep against reference evapotranspiration [-]: FAO-56 Table 12. */
@@ -24,6 +25,7 @@ export function loseAll(state: SeasonState, day: number): void {
     volume[place] = held - dried - leaked;
     state.evaporated[place] = (state.evaporated[place] as number) + dried;
     state.leaked[place] = (state.leaked[place] as number) + leaked;
+    noteGone(state.gone.lost, place, day, dried + leaked);
     state.ledger.waterOut += dried + leaked;
   }
 }

@@ -38,14 +38,7 @@ export function drawdownOf(source: Source, held: number, volume: number): Drawdo
   return sum;
 }
 
-/** The last drawdown that was read, for callers that do not take drawdownOf's answer yet. */
-export const drawdown: Drawdown = { time: 0, energy: 0 };
-
-/** Leaves drawdownOf's answer in `drawdown`. */
-export function readDrawdown(source: Source, held: number, volume: number): void {
-  Object.assign(drawdown, drawdownOf(source, held, volume));
-}
-
+/** A piece of a drawdown: the water under it and its own [m3]. */
 type Piece = { readonly bottom: number; readonly depth: number };
 
 /** Adds what a piece of the drawdown takes, between the row's points `place` and the next; level beyond them. */

@@ -3,12 +3,14 @@
 import { DomainError } from "../physics/domain-error.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { isoDate } from "../units/calendar.ts";
+import { DAY } from "../units/constants.ts";
 import { closeDay, openAccount } from "./account.ts";
 import type { SeasonAnswer, SeasonFailure } from "./answer.ts";
 import { firstGap } from "./arriving-rain.ts";
 import { chargeAll } from "./charge.ts";
 import { growAll } from "./crop.ts";
 import { dailyEto } from "./daily-eto.ts";
+import { untilDark } from "./dark.ts";
 import { decide } from "./decide.ts";
 import { runGravity, STEPPING, type Stepping } from "./gravity.ts";
 import type { SeasonInput } from "./input.ts";
@@ -19,7 +21,7 @@ import { bookSpill, storeAfter, storeBefore } from "./store.ts";
 import { summaryOf } from "./summary.ts";
 import { count } from "./tally.ts";
 import { settleOverflow } from "./tanks.ts";
-import { waterAll } from "./watering.ts";
+import { closeWaterings, wantsSecond, waterAgain, waterAll } from "./watering.ts";
 
 /**
  * Runs a season's input over a record.
@@ -94,7 +96,8 @@ export function runDays(
     storeBefore(state, day);
     waterAll(state, day);
     storeAfter(state, day);
-    if (hasLines) gravity(state, day, stepping);
+    if (hasLines) runLines(state, day, stepping);
+    closeWaterings(state, day);
     growAll(state, day);
     loseAll(state, day);
     chargeAll(state, day);
@@ -102,10 +105,30 @@ export function runDays(
   }
 }
 
-function gravity(state: SeasonState, day: number, stepping: Stepping): void {
-  const { pipes, tanks, ledger } = state;
-  ledger.waterOut += runGravity(pipes, tanks, undefined, stepping);
+/** The lines until the next watering; where a bed wants a second tankful, it gets it before dark from what has come by then. */
+function runLines(state: SeasonState, day: number, stepping: Stepping): void {
+  const dark = wantsSecond(state, day) ? untilDark(state.input, state.record.firstDay + day) : 0;
+  if (dark > 0) {
+    gravity(state, dark, stepping);
+    waterAgain(state, day, dark);
+  }
+  const ran = dark > 0 ? Float64Array.from(state.pipes.doneAt) : null;
+  if (ran) state.pipes.doneAt.fill(0);
+  gravity(state, DAY - dark, stepping);
+  for (let i = 0; ran && i < ran.length; i++) {
+    const later = state.pipes.doneAt[i] as number;
+    state.pipes.doneAt[i] = later > 0 ? dark + later : (ran[i] as number);
+  }
+  bookLines(state, day);
+}
+
+function gravity({ pipes, tanks, ledger }: SeasonState, time: number, stepping: Stepping): void {
+  ledger.waterOut += runGravity(pipes, tanks, time, stepping);
   settleOverflow(tanks, null);
+}
+
+function bookLines(state: SeasonState, day: number): void {
+  const { pipes } = state;
   for (let i = 0; i < pipes.moved.length; i++) {
     const moved = pipes.moved[i] as number;
     if (moved === 0) continue;
@@ -119,7 +142,7 @@ function gravity(state: SeasonState, day: number, stepping: Stepping): void {
 
 /** Books the day's spill and what is in store. */
 function evening(state: SeasonState, day: number): void {
-  bookSpill(state);
+  bookSpill(state, day);
   const { volume } = state.tanks;
   let sum = 0;
   for (let place = 0; place < volume.length; place++) {

@@ -6,9 +6,11 @@ import { WET_DAY } from "../physics/sky-radiation.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { type Batteries, readyBatteries } from "./batteries.ts";
 import { type Bed, type KnownBeds, readyBeds } from "./beds.ts";
+import { noLacks } from "./bounds.ts";
 import type { DayLog } from "./day-log.ts";
 import { type DueDraw, readyDraws } from "./draws.ts";
-import { BOUNDS, type LeftOut, type SeasonInput } from "./input.ts";
+import { type Gone, nothingGone } from "./gone.ts";
+import type { LeftOut, SeasonInput } from "./input.ts";
 import { keeper } from "./kept.ts";
 import { type Ledger, newLedger } from "./ledger.ts";
 import { type Pipes, readyPipes } from "./pipes.ts";
@@ -24,6 +26,7 @@ import {
   wholeSeasons,
   wholeYears,
 } from "./spans.ts";
+import { type Supply, supplyOf } from "./supply.ts";
 import { newTally, type Slots, type Tally } from "./tally.ts";
 import { readyTanks, type Tanks } from "./tanks.ts";
 
@@ -60,8 +63,11 @@ export type SeasonState = {
     readonly volume: Float64Array;
     readonly stored: boolean;
   }[];
-  /** Spilled by each tank since the season began [m3]; and negative room asked for before rain under `use_first`. */
-  readonly spilledSince: Float64Array;
+  /** The water behind each tank, through lines. */
+  readonly supply: readonly Supply[];
+  /** What spilled and was lost in the year before. */
+  readonly gone: Gone;
+  /** Negative room asked for before rain under `use_first` [m3]. */
   readonly leeway: Float64Array;
   /** One person's time left today [s], and that of each pump. */
   readonly hands: { left: number };
@@ -74,8 +80,11 @@ export type SeasonState = {
   readonly stored: readonly Float64Array[];
   readonly storedTotal: Float64Array;
   readonly shortDay: Uint8Array;
-  /** Unmet water of draws in the whole seasons by bound [m3]. */
+  /** 1 on each day on which a draw was short. */
+  readonly drawShort: Uint8Array;
+  /** Unmet water of draws in the whole seasons by bound [m3], and their short days. */
   readonly drawsUnmet: Float64Array;
+  readonly drawsShort: Float64Array;
   readonly evaporated: Float64Array;
   readonly leaked: Float64Array;
   readonly ledger: Ledger;
@@ -183,7 +192,8 @@ function scratch(input: SeasonInput, tanks: Tanks, pipes: Pipes, spans: Spans, l
   return {
     slots: { season: 0, year: 0 },
     log: null,
-    spilledSince: perTank(),
+    gone: nothingGone(tanks.parts.length),
+    supply: supplyOf(input, tanks),
     leeway: perTank(),
     hands: { left: 0 },
     pumpLeft: new Float64Array(pumpsOf(input).length),
@@ -194,7 +204,9 @@ function scratch(input: SeasonInput, tanks: Tanks, pipes: Pipes, spans: Spans, l
     stored: tanks.parts.map(() => new Float64Array(length)),
     storedTotal: new Float64Array(length),
     shortDay: new Uint8Array(length),
-    drawsUnmet: new Float64Array(BOUNDS.length),
+    drawShort: new Uint8Array(length),
+    drawsUnmet: noLacks(),
+    drawsShort: noLacks(),
     evaporated: perTank(),
     leaked: perTank(),
     ledger: newLedger(),

@@ -1,6 +1,7 @@
 // Roof water and overflow find room, or not: by the storage rule, upstream tanks first.
 
 import { readLeeway } from "./decide.ts";
+import { noteGone } from "./gone.ts";
 import type { SeasonState } from "./state.ts";
 import { count } from "./tally.ts";
 import { settleOverflow, type Tanks } from "./tanks.ts";
@@ -65,16 +66,17 @@ function rainOnOpenTanks(state: SeasonState, rain: number): void {
  * Books what each tank lost to the ground and passed on today.
  *
  * @param state the run [-]
+ * @param day of the record [day]
  * @source definition
  */
-export function bookSpill(state: SeasonState): void {
+export function bookSpill(state: SeasonState, day: number): void {
   const { spilled, passedOn }: Tanks = state.tanks;
   for (let place = 0; place < spilled.length; place++) {
     const lost = spilled[place] as number;
+    noteGone(state.gone.spilled, place, day, lost);
     if (lost > 0) {
       spilled[place] = 0;
       state.ledger.waterOut += lost;
-      state.spilledSince[place] = (state.spilledSince[place] as number) + lost;
       const tally = state.spill[place];
       if (tally) count(tally, state.slots, lost);
     }

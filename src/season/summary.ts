@@ -23,7 +23,7 @@ import { type Span, sumOver } from "./spans.ts";
 import type { SeasonState } from "./state.ts";
 import { meanOf, sumOfAll, sumOfWhole } from "./tally.ts";
 import { levelOf } from "./tanks.ts";
-import { bindingOf, totalsOf, unmetOfBed } from "./totals.ts";
+import { bindingOf, sumOfSeasons, totalsOf } from "./totals.ts";
 
 /**
  * The answer of a finished run.
@@ -173,7 +173,7 @@ function bedAnswer(bed: Bed, { seasons, record }: SeasonState): BedAnswer {
     met: meanOf(bed.met.seasons) ?? 0,
     shareMet: sum > 0 ? sumOfWhole(got.seasons) / sum : null,
     daysShort: meanOf(bed.daysShort.seasons) ?? 0,
-    binding: bindingOf(unmetOfBed(bed)),
+    binding: bindingOf(sumOfSeasons(bed.shortBy)),
     seasons: bedSeasons(bed, seasons, record.firstDay),
     given: bed.given,
     daysHelped: meanOf(bed.daysHelped.seasons) ?? 0,

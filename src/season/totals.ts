@@ -1,27 +1,27 @@
 // What the season says of the whole: all beds and tanks together.
 
+import { BOUNDS, type Bound } from "../network/bounds.ts";
 import type { SeasonTotals } from "./answer.ts";
 import { type Autonomy, lasting } from "./autonomy.ts";
-import type { Bed } from "./beds.ts";
+import { noLacks } from "./bounds.ts";
 import { handsOf } from "./hands.ts";
-import { BOUNDS, type Bound } from "./input.ts";
 import { driestOf } from "./roof-catch.ts";
 import type { Span } from "./spans.ts";
 import type { SeasonState } from "./state.ts";
 import { meanOf, sumOfWhole, type Tally } from "./tally.ts";
 
 /**
- * The bound with the most unmet water, the first of equals.
+ * The bound with the most, the first of equals.
  *
- * @param unmet by bound [m3]
- * @returns the bound, or null where nothing was unmet [-]
+ * @param sums by bound: short days, or unmet water [any]
+ * @returns the bound, or null where there is nothing [-]
  * @source definition
  */
-export function bindingOf(unmet: Float64Array): Bound | null {
+export function bindingOf(sums: Float64Array): Bound | null {
   let most = 0;
   let binding: Bound | null = null;
   for (const [place, bound] of BOUNDS.entries()) {
-    const amount = unmet[place] as number;
+    const amount = sums[place] as number;
     if (amount > most) {
       most = amount;
       binding = bound;
@@ -45,7 +45,9 @@ export function totalsOf(
   errors: { readonly water: number; readonly energy: number },
 ): SeasonTotals {
   const { beds, seasons } = state;
-  const unmet = unmetOf(state);
+  const unmet = sumOfBeds(state, "unmet");
+  addTo(unmet, state.drawsUnmet);
+  const short = sumOfBeds(state, "shortBy");
   const driest = driestOf(state.record.rain, state.years);
   const season = seasons.findIndex(({ year }) => year === driest?.year);
   const potential = beds.reduce((sum, bed) => sum + sumOfWhole(bed.potential.seasons), 0);
@@ -59,11 +61,13 @@ export function totalsOf(
     met: meanSum(beds.map(({ met }) => met)),
     shareMet: potential > 0 ? use / potential : null,
     daysShort: beds.length > 0 ? meanShort(state.shortDay, seasons) : null,
-    longestShortRun: longestRun(state.shortDay),
+    longestShortRun: longestRun(beds.length > 0 ? state.shortDay : state.drawShort),
     spill: meanSum(state.spill),
     balanceError: errors.water,
     energyBalanceError: errors.energy,
-    binding: bindingOf(unmet),
+    binding: bindingOf(short) ?? bindingOf(state.drawsShort),
+    shortDaysByBound: byBound(short),
+    drawsShortByBound: byBound(state.drawsShort),
     unmetByBound: byBound(unmet),
     driestYear: driest?.year ?? null,
     driestYearShareMet: shareIn(state, season),
@@ -76,46 +80,38 @@ export function totalsOf(
 }
 
 /**
- * Unmet water under the names of its bounds.
+ * Sums under the names of their bounds.
  *
- * @param unmet by bound [m3]
- * @returns the same, by name [m3]
+ * @param sums by bound [any]
+ * @returns the same, by name [any]
  * @source definition
  */
-export function byBound(unmet: Float64Array): Record<Bound, number> {
-  const of = (bound: Bound) => unmet[BOUNDS.indexOf(bound)] as number;
-  return {
-    rain: of("rain"),
-    storage: of("storage"),
-    transfer: of("transfer"),
-    pump_time: of("pump_time"),
-    energy: of("energy"),
-    hands: of("hands"),
-    held_back: of("held_back"),
-  };
-}
-
-function unmetOf(state: SeasonState): Float64Array {
-  const beds = state.beds.map(unmetOfBed);
-  return state.drawsUnmet.map((amount, bound) =>
-    beds.reduce((sum, unmet) => sum + (unmet[bound] as number), amount),
-  );
-}
+export const byBound = (sums: Float64Array): Record<Bound, number> =>
+  Object.fromEntries(BOUNDS.map((bound, place) => [bound, sums[place] as number])) as Record<Bound, number>;
 
 /**
- * What a bed went without in the whole seasons.
+ * A bed's sums of the whole seasons.
  *
- * @param bed the bed [-]
- * @returns unmet water by bound [m3]
+ * @param seasons by season, the last for days outside, and within it by bound [any]
+ * @returns by bound [any]
  * @source definition
  */
-export function unmetOfBed(bed: Bed): Float64Array {
-  const sum = new Float64Array(BOUNDS.length);
-  for (const unmet of bed.unmet.slice(0, -1))
-    unmet.forEach((amount, bound) => {
-      sum[bound] = (sum[bound] as number) + amount;
-    });
+export function sumOfSeasons(seasons: readonly Float64Array[]): Float64Array {
+  const sum = noLacks();
+  for (const season of seasons.slice(0, -1)) addTo(sum, season);
   return sum;
+}
+
+/** Of all beds together. */
+function sumOfBeds(state: SeasonState, of: "unmet" | "shortBy"): Float64Array {
+  const sum = noLacks();
+  for (const bed of state.beds) addTo(sum, sumOfSeasons(bed[of]));
+  return sum;
+}
+
+function addTo(sum: Float64Array, more: Float64Array): void {
+  for (let place = 0; place < sum.length; place++)
+    sum[place] = (sum[place] as number) + (more[place] as number);
 }
 
 function meanSum(tallies: readonly Tally[]): number {

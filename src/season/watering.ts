@@ -1,11 +1,13 @@
-// The watering: draws first, then beds in order, each from its sources in order.
+// The watering: draws first, then beds in order, each from its sources in order; and a second tankful before dark.
 
-import { type Bed, HANDS } from "./beds.ts";
-import { UNBOUND, whyEmpty } from "./bounds.ts";
-import { book, bookShortDay } from "./crop.ts";
-import { noteGift } from "./day-log.ts";
-import { type DueDraw, dueOn } from "./draws.ts";
-import { gift, give } from "./give.ts";
+import { DAY } from "../units/constants.ts";
+import type { Bed } from "./beds.ts";
+import { bookShortDay, boundOf, refilled, rememberShort } from "./blame.ts";
+import { REFILL, TANKFUL, UNBOUND, WATER } from "./bounds.ts";
+import { noteServed } from "./day-log.ts";
+import { serveDraw } from "./draws.ts";
+import { serve } from "./serve.ts";
+import type { Source } from "./sources.ts";
 import type { SeasonState } from "./state.ts";
 import { count } from "./tally.ts";
 
@@ -20,78 +22,142 @@ const ROUNDING = 1e-9;
  * @source definition
  */
 export function waterAll(state: SeasonState, day: number): void {
-  for (let i = 0; i < state.draws.length; i++) serveDraw(state, state.draws[i] as DueDraw, day);
+  for (const draw of state.draws) serveDraw(state, draw, day);
   for (let i = 0; i < state.beds.length; i++) {
     const bed = state.beds[i] as Bed;
     if (bed.asked > 0) waterBed(state, bed, day);
   }
 }
 
-function serveDraw(state: SeasonState, draw: DueDraw, day: number): void {
-  const due = dueOn(draw, day);
-  if (due === 0) return;
-  const { tanks, slots } = state;
-  const held = tanks.volume[draw.tank] as number;
-  const given = Math.min(due, Math.max(0, held - (tanks.dead[draw.tank] as number)));
-  tanks.volume[draw.tank] = held - given;
-  tanks.drawn[draw.tank] = (tanks.drawn[draw.tank] as number) + given;
-  state.ledger.waterOut += given;
-  count(draw.due, slots, due);
-  count(draw.given, slots, given);
-  const short = due - given;
-  if (short <= due * ROUNDING) {
-    draw.daysMet.count++;
-    return;
-  }
-  count(draw.daysShort, slots, 1);
-  if (slots.season < state.seasons.length) {
-    const bound = whyEmpty(state, draw.tank, short);
-    state.drawsUnmet[bound] = (state.drawsUnmet[bound] as number) + short;
-  }
-}
+const isShort = (bed: Bed, given: number): boolean => bed.asked - given > bed.asked * ROUNDING;
 
 function waterBed(state: SeasonState, bed: Bed, day: number): void {
+  bed.lacks.fill(0);
+  bed.dryTank = -1;
   let want = bed.asked;
-  let bound = UNBOUND;
   for (let rank = 0; rank < bed.sources.length && want > bed.asked * ROUNDING; rank++) {
-    give(state, bed, rank, want, day);
-    want -= gift.amount;
-    bound = Math.min(bound, gift.bound);
-    noteLack(bed, rank, day);
-    if (state.log && gift.amount > 0) noteGift(state.log, bed, rank);
+    const before = bed.lacks[WATER] as number;
+    const served = serve(state, bed, { rank, want, day, before: 0 }, bed.lacks);
+    want -= served.amount;
+    const { tank } = bed.sources[rank] as Source;
+    if ((bed.lacks[WATER] as number) > before) bed.dryTank = tank;
+    if (bed.lacked[day] === 0) bed.lacked[day] = noted(boundOf(state, bed.lacks, dryOf(bed, day)));
+    bed.servedBy[rank] = served.amount;
+    if (served.amount > 0) bed.lastBy[day] = rank + 1;
+    if (state.log && served.amount > 0) noteServed(state.log, bed, rank, served);
   }
-  const given = bed.asked - Math.max(0, want);
-  bed.given[day] = given;
-  count(bed.met, state.slots, given);
-  const isShort = want > bed.asked * ROUNDING;
-  // What it lacks after a full watering is for want of another one.
-  bed.bound = isShort && bound < UNBOUND ? bound : HANDS;
-  closeLacks(state, bed, day, isShort);
-  if (bed.byCalendar) settleFixed(state, bed, isShort ? want : 0, day);
+  bed.given[day] = bed.asked - Math.max(0, want);
 }
 
-/** Notes what a waterer lacked, and that it gave. */
-function noteLack(bed: Bed, rank: number, day: number): void {
-  if (bed.lacked[day] === 0 && gift.bound < UNBOUND) bed.lacked[day] = gift.bound + 1;
-  if (gift.amount > 0) bed.lastBy[day] = rank + 1;
+/** A bound as it is kept by the day: its place and one more; 0: nothing. */
+const noted = (bound: number): number => (bound === UNBOUND ? 0 : bound + 1);
+
+/** The tank that a bed's water lacked in, and the most that it can go without on a day [m3]. */
+const dryOf = (bed: Bed, day: number) => ({
+  tank: bed.dryTank,
+  most: (bed.days.potential[day] as number) * bed.perDepth,
+});
+
+/**
+ * Whether a bed wants more than the tankful that it got, of a tank that lines fill.
+ *
+ * @param state the run, watered [-]
+ * @param day of the record [day]
+ * @returns true where a second tankful would help [-]
+ * @source definition
+ */
+export function wantsSecond(state: SeasonState, day: number): boolean {
+  for (let i = 0; i < state.beds.length; i++) {
+    const bed = state.beds[i] as Bed;
+    if (bed.asked === 0 || !isShort(bed, bed.given[day] as number)) continue;
+    if ((bed.lacks[TANKFUL] as number) > 0 || (bed.lacks[REFILL] as number) > 0) return true;
+  }
+  return false;
+}
+
+/**
+ * Serves a second tankful to every bed whose first was too little, from tanks that are full again.
+ *
+ * @param state the run, its lines having run since the watering [-]
+ * @param day of the record [day]
+ * @param dark time from the watering for which its lines have run [s]
+ * @source definition
+ */
+export function waterAgain(state: SeasonState, day: number, dark: number): void {
+  for (let i = 0; i < state.beds.length; i++) {
+    const bed = state.beds[i] as Bed;
+    if (bed.asked === 0 || !isShort(bed, bed.given[day] as number)) continue;
+    const lacks = bed.lacks;
+    if (lacks[TANKFUL] === 0 && lacks[REFILL] === 0) continue;
+    secondTankful(state, bed, day, dark);
+  }
+}
+
+/** When the lines into a tank were done, after the watering [s]; Infinity where none fills it. */
+function refilledAt({ pipes }: SeasonState, tank: number): number {
+  let last = -1;
+  for (let i = 0; i < pipes.to.length; i++)
+    if (pipes.to[i] === tank) last = Math.max(last, pipes.doneAt[i] as number);
+  return last < 0 ? Infinity : last;
+}
+
+function secondTankful(state: SeasonState, bed: Bed, day: number, dark: number): void {
+  let want = bed.asked - (bed.given[day] as number);
+  let isCleared = false;
+  for (let rank = 0; rank < bed.sources.length && want > bed.asked * ROUNDING; rank++) {
+    const source = bed.sources[rank] as Source;
+    const since = refilledAt(state, source.tank);
+    if (since >= dark) continue;
+    if (!isCleared) bed.lacks.fill(0);
+    isCleared = true;
+    // A pump goes on where its tank is full again, with what is left of the day.
+    if (source.pump >= 0)
+      state.pumpLeft[source.pump] = Math.min(state.pumpLeft[source.pump] as number, DAY - since);
+    const request = { rank, want, day, before: bed.servedBy[rank] as number };
+    const served = serve(state, bed, request, bed.lacks);
+    want -= served.amount;
+    if (served.amount > 0) bed.lastBy[day] = Math.max(bed.lastBy[day] as number, rank + 1);
+    if (state.log && served.amount > 0) noteServed(state.log, bed, rank, served);
+  }
+  bed.given[day] = bed.asked - Math.max(0, want);
+}
+
+/**
+ * Closes the day's waterings: what was given, and what a short one lacked.
+ *
+ * @param state the run, after the last watering of the day [-]
+ * @param day of the record [day]
+ * @source definition
+ */
+export function closeWaterings(state: SeasonState, day: number): void {
+  for (let i = 0; i < state.beds.length; i++) {
+    const bed = state.beds[i] as Bed;
+    if (bed.asked > 0) closeBed(state, bed, day);
+  }
+}
+
+function closeBed(state: SeasonState, bed: Bed, day: number): void {
+  const given = bed.given[day] as number;
+  const short = isShort(bed, given);
+  count(bed.met, state.slots, given);
+  if (short) rememberShort(bed, boundOf(state, bed.lacks, dryOf(bed, day)), bed.dryTank);
+  else refilled(bed);
+  closeNotes(state, bed, day, short);
+  if (!bed.byCalendar) return;
+  // A fixed watering is short by what was due and not given.
+  count(bed.due, state.slots, bed.asked);
+  if (short) bookShortDay(state, bed, day, bed.asked - given);
 }
 
 /** Writes down what the day's watering lacked, and whether another way helped. */
-function closeLacks(state: SeasonState, bed: Bed, day: number, isShort: boolean): void {
-  if (isShort) {
+function closeNotes(state: SeasonState, bed: Bed, day: number, short: boolean): void {
+  const by = bed.lastBy[day] as number;
+  if (short) {
     bed.unfilled[day] = 1;
-    if (bed.lacked[day] === 0) bed.lacked[day] = bed.bound + 1;
-  }
-  if ((bed.lastBy[day] as number) > 1) count(bed.daysHelped, state.slots, 1);
+    if (bed.lacked[day] === 0) bed.lacked[day] = noted(bed.bound);
+  } else if (by <= 1) bed.lacked[day] = 0;
+  if (by > 1) count(bed.daysHelped, state.slots, 1);
   const lacked = (bed.lacked[day] as number) - 1;
   if (lacked < 0 || state.slots.season >= state.seasons.length) return;
   bed.lackedDays[lacked] = (bed.lackedDays[lacked] as number) + 1;
-}
-
-/** A fixed watering is short by what was due and not given. */
-function settleFixed(state: SeasonState, bed: Bed, short: number, day: number): void {
-  count(bed.due, state.slots, bed.asked);
-  if (short === 0) return;
-  bookShortDay(state, bed, day);
-  book(bed, state.slots.season, short);
 }

@@ -1,5 +1,6 @@
 // The week from today on: what each bed lacks, on which days it asks and for how much, by what means, and what it will get.
 
+import type { Bound } from "../network/bounds.ts";
 import { DomainError } from "../physics/domain-error.ts";
 import { volumeAt } from "../physics/vessel.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
@@ -7,9 +8,9 @@ import { weekday } from "../units/calendar.ts";
 import type { SeasonFailure } from "./answer.ts";
 import type { Bed } from "./beds.ts";
 import { comingDays, type Drying } from "./coming-days.ts";
-import { type BedDay, type Gift, newLog } from "./day-log.ts";
+import { type BedDay, newLog, type Portion } from "./day-log.ts";
 import { STEPPING } from "./gravity.ts";
-import type { Bound, SeasonInput, TankPart } from "./input.ts";
+import type { SeasonInput, TankPart } from "./input.ts";
 import { type Wanted, wantedWaterings } from "./planned-waterings.ts";
 import { prepareSeason, runDays } from "./run.ts";
 import { eveningOf } from "./soil-step.ts";
@@ -39,7 +40,7 @@ export type PlannedWatering = {
   /** Asked for, and what of it can be given from that day until the next watering [m3]. */
   readonly asked: number;
   readonly given: number;
-  readonly from: readonly Gift[];
+  readonly from: readonly Portion[];
   readonly bound: Bound | null;
 };
 

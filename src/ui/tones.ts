@@ -1,7 +1,7 @@
 // Which colour a result has: water, power or growth by what it measures. Colour never speaks alone: the unit says it too.
 
 import type { Row } from "../graph/types.ts";
-import type { Tone } from "../kinds/answers.ts";
+import type { Tone } from "../telling/asked.ts";
 
 const TONES: Readonly<Record<string, Tone>> = {
   volume: "water",

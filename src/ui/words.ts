@@ -1,21 +1,7 @@
-// Small words of the screen: lists and days.
+// Days in words.
 
 import { calendarDate, parseIsoDate, weekday } from "../units/calendar.ts";
 import { SHORT_MONTHS, WEEKDAYS } from "../units/calendar-names.ts";
-
-/** "one, two and three". */
-export function listed(items: readonly string[]): string {
-  return items.length < 2
-    ? (items[0] ?? "")
-    : `${items.slice(0, -1).join(", ")} and ${items[items.length - 1]}`;
-}
-
-/** "one, two or three". */
-export function perhapsListed(items: readonly string[]): string {
-  return items.length < 2
-    ? (items[0] ?? "")
-    : `${items.slice(0, -1).join(", ")} or ${items[items.length - 1]}`;
-}
 
 /** "Tuesday, Jul 14" where people write it so, else "Tuesday, 14 Jul". @param date a day number or `YYYY-MM-DD` */
 export function dateWords(date: number | string, locale: string): string {

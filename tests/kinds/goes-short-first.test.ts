@@ -1,7 +1,7 @@
 // The season card names the bed that goes short first, by its title; the sentence on top says it too.
 
 import { expect, test } from "vitest";
-import { answers } from "../../src/kinds/answers.ts";
+import { answers } from "../../src/telling/answers.ts";
 import { sheetOf, workedOut } from "./made-up-sheets.ts";
 
 function placeWith(gallons: number) {

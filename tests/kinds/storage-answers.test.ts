@@ -1,10 +1,10 @@
 // What a tank's and the season's cards say of stored water, from cards to numbers.
 
 import { describe, expect, test } from "vitest";
-import { answers } from "../../src/kinds/answers.ts";
 import { recordFromNormals } from "../../src/rainfall/made-up.ts";
 import type { SeasonInput } from "../../src/season/input.ts";
 import { runSeason } from "../../src/season/run.ts";
+import { answers } from "../../src/telling/answers.ts";
 import { parseIsoDate } from "../../src/units/calendar.ts";
 import { DAY } from "../../src/units/constants.ts";
 import { toSi } from "../../src/units/unit.ts";

@@ -5,11 +5,11 @@ import { addCard, removeCard } from "../../src/document/card-edits.ts";
 import { readWorksheetText } from "../../src/document/check.ts";
 import { setGiven } from "../../src/document/edits.ts";
 import type { Worksheet } from "../../src/document/worksheet.ts";
-import { answers } from "../../src/kinds/answers.ts";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
 import { readRainCsv } from "../../src/rainfall/import-csv.ts";
 import { makeRecord } from "../../src/rainfall/record-key.ts";
 import { workOut } from "../../src/studies/work-out.ts";
+import { answers } from "../../src/telling/answers.ts";
 import { DAY } from "../../src/units/constants.ts";
 import { toSi } from "../../src/units/unit.ts";
 

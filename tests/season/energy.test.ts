@@ -2,15 +2,10 @@
 
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { BOUNDS, type Bound } from "../../src/network/bounds.ts";
 import { WET_DAY } from "../../src/physics/sky-radiation.ts";
 import type { SeasonAnswer } from "../../src/season/answer.ts";
-import {
-  type BatteryPart,
-  BOUNDS,
-  type Bound,
-  type SeasonInput,
-  type SunOnPump,
-} from "../../src/season/input.ts";
+import type { BatteryPart, SeasonInput, SunOnPump } from "../../src/season/input.ts";
 import { drawdownOf, drawnWithin } from "../../src/season/run-pump.ts";
 import type { Source } from "../../src/season/sources.ts";
 import { elapsedAt, fullTimeBy } from "../../src/season/sun-run.ts";

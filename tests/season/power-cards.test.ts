@@ -4,11 +4,12 @@ import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { readWorksheetText } from "../../src/document/check.ts";
 import type { Worksheet } from "../../src/document/worksheet.ts";
-import { dayNote } from "../../src/kinds/bed/day-words.ts";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
 import type { DayNotes } from "../../src/kinds/season/outputs.ts";
-import { BOUNDS, type SeasonInput } from "../../src/season/input.ts";
+import { BOUNDS } from "../../src/network/bounds.ts";
+import type { SeasonInput } from "../../src/season/input.ts";
 import { workOut } from "../../src/studies/work-out.ts";
+import { dayNote } from "../../src/telling/bed-day.ts";
 import { toSi } from "../../src/units/unit.ts";
 import {
   cautionIds,
@@ -159,9 +160,7 @@ describe("a hose", () => {
     const energy = BOUNDS.indexOf("energy") + 1;
     const helped = notes.lacked.findIndex((bound, day) => bound === energy && notes.unfilled[day] === 0);
     const bed = { title: "Plot", notes, ways: ["Hose", "Cans"] };
-    expect(dayNote(bed, helped, String)).toBe(
-      "Plot: the battery was drawn down, or the sun too weak; Cans helped out.",
-    );
+    expect(dayNote(bed, helped, String)).toBe("Plot: the battery was drawn down; Cans helped out.");
     const idle = notes.given.indexOf(0);
     expect(dayNote(bed, idle, String)).toBeNull();
   });

@@ -123,7 +123,7 @@ describe("a bed with water enough", () => {
   });
 });
 
-describe("what gives out", () => {
+describe("what is lacked most often", () => {
   const binding = (more: Partial<SeasonInput>, record = dry()) => ran(watered(more), record).totals.binding;
 
   test("is hands, pump time or the battery when one of them is too little", () => {
@@ -146,7 +146,7 @@ describe("what gives out", () => {
     expect(run.totals.energyBalanceError).toBeLessThan(1e-9);
   });
 
-  test("is rain when the tank was never filled, storage when it spilled before, transfer when the next tank still holds water", () => {
+  test("is rain when the tank was never filled, storage when it spilled before, a refill when the next tank still holds water", () => {
     expect(binding({ tanks: [tank(1)] })).toBe("rain");
     const early = Float64Array.from({ length: 365 }, (_, day) => (day > 121 && day < 130 ? 0.03 : 0));
     expect(
@@ -161,7 +161,7 @@ describe("what gives out", () => {
         lines: [line({ opening: 1e-9 })],
         carries: [carry({ from: "tub" })],
       }),
-    ).toBe("transfer");
+    ).toBe("refill");
   });
 
   test("what one source cannot give is tried from the next", () => {

@@ -4,10 +4,11 @@ import type { Worksheet } from "../../src/document/worksheet.ts";
 import { evaluate, type Results } from "../../src/graph/evaluate.ts";
 import { shownValue } from "../../src/graph/shown.ts";
 import type { Result, Value } from "../../src/graph/types.ts";
-import { answers, type Sentence } from "../../src/kinds/answers.ts";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
 import type { DailyRecord } from "../../src/rainfall/record.ts";
 import { supplyRecord, type Whole, workOut } from "../../src/studies/work-out.ts";
+import { answers } from "../../src/telling/answers.ts";
+import type { Sentence } from "../../src/telling/asked.ts";
 import type { Place } from "./place.ts";
 
 export const OPTIONS = { units: "us", locale: "en-US", currency: "$" } as const;

@@ -2,10 +2,12 @@
 
 import { numberOrNull } from "../../graph/readers.ts";
 import type { Model, ModelInput, Outcome, Outputs, Result } from "../../graph/types.ts";
+import type { Driver } from "../../network/bounds.ts";
 import { cansFor as cansFull } from "../../physics/carrying.ts";
+import { whyShort } from "../../telling/words/bounds.ts";
+import { listed } from "../../telling/words/lists.ts";
 import { parseIsoDate } from "../../units/calendar.ts";
 import { WEEKDAYS } from "../../units/calendar-names.ts";
-import { boundWords } from "../bound-words.ts";
 import type { WeekOfBed } from "../season/week.ts";
 
 const reasonOf = (result: Result | undefined): string => {
@@ -22,10 +24,10 @@ function dayWords(watering: Watering, today: number): string {
 }
 
 /** Whether it will get what it asks for next. */
-function prospect({ asked, given, bound }: Watering): string {
+function prospect({ asked, given, bound }: Watering, driver: Driver): string {
   if (bound === null && given >= asked) return "and will get it";
-  if (given > 0) return `but gets only {gets_next}: ${boundWords(bound)}`;
-  return `but gets nothing: ${boundWords(bound)}`;
+  if (given > 0) return `but gets only {gets_next}: ${whyShort(bound, driver)}`;
+  return `but gets nothing: ${whyShort(bound, driver)}`;
 }
 
 function ofWeek(week: WeekOfBed): string {
@@ -40,7 +42,7 @@ function ofWeek(week: WeekOfBed): string {
   const when = dayWords(next, today);
   const lacks = when === "today" ? "" : "It lacks {lacks_today} now. ";
   const wants = when === "today" ? "Today it wants {wants_next}" : `It wants {wants_next} ${when}`;
-  return `${lacks}${wants}, ${prospect(next)}.${since}`;
+  return `${lacks}${wants}, ${prospect(next, week.driver)}.${since}`;
 }
 
 /** Of peak days and usual seasons, where no day is given for today. */
@@ -73,7 +75,7 @@ const amount = (value: number | null | undefined, reason: string): Outcome =>
 function weekdaysOf(week: WeekOfBed): string {
   const days = week.waterings.map(({ weekday }) => WEEKDAYS[weekday - 1] ?? "");
   if (days.length === DAYS_A_WEEK) return "every day";
-  return days.length < 2 ? (days[0] ?? "") : `${days.slice(0, -1).join(", ")} and ${days[days.length - 1]}`;
+  return listed(days);
 }
 
 const DAYS_A_WEEK = 7;

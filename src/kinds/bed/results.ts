@@ -1,12 +1,10 @@
 // What a bed's card says: how much, how often, by what means, whether it will get it, and what the season was like.
 
 import type { Row } from "../../graph/types.ts";
-import { BOUND_WORDS } from "../bound-words.ts";
+import { REASON_OPTIONS } from "../../telling/words/bounds.ts";
 import { formula, hidden, output } from "../rows.ts";
 import { BED_NOW_ROWS } from "./now-rows.ts";
 import { BED_SEASON_ROWS } from "./season-outputs.ts";
-
-const BINDING_OPTIONS = Object.entries(BOUND_WORDS).map(([word, label]) => ({ word, label }));
 
 const HIDDEN: readonly Row[] = [
   hidden("planted_area", "Planted", "ground", "area"),
@@ -77,7 +75,7 @@ const SEASON: readonly Row[] = [
   output("share_met", "Share of its thirst met", "season.run", "share"),
   output("days_short", "Days short, a season", "season.run", "count"),
   output("goes_short_by", "It goes short because", "season.run", "text", {
-    options: BINDING_OPTIONS,
+    options: REASON_OPTIONS,
     minor: true,
     quiet: true,
   }),

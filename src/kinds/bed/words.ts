@@ -146,7 +146,7 @@ export const words: KindWords = {
       `${RUN}; ${FAO}, Eq. 84`,
     ],
     days_short: ["Days on which the soil was so dry that the crop held back.", `${RUN}; ${FAO}, Eq. 84`],
-    goes_short_by: ["What stood in the way of most of the water it did not get.", RUN],
+    goes_short_by: ["What it lacked on most of its short days.", RUN],
     likely_loss: [
       "How much of the harvest thirst takes, by the published response of the crop that loses most; the mean of the record's seasons.",
       `${FAO}, Eq. 90; responses of Table 24, from memory`,

@@ -1,6 +1,7 @@
 // A bed's seasons one by one, as its table shows them; and the harvest likely lost in a usual one.
 
 import type { Outcome } from "../../graph/types.ts";
+import type { Driver } from "../../network/bounds.ts";
 import type { BedAnswer, BedSeason } from "../../season/answer.ts";
 import { cropLabel } from "./crops.ts";
 
@@ -15,6 +16,7 @@ export type BedYear = {
   /** The crop that loses most, in words, where the bed has several. */
   readonly crop: string;
   readonly binding: string | null;
+  readonly driver: Driver;
 };
 
 function worst({ losses }: BedSeason): { readonly loss: number | null; readonly crop: string } {
@@ -25,14 +27,17 @@ function worst({ losses }: BedSeason): { readonly loss: number | null; readonly 
   return { ...found, crop: losses.length > 1 && (found.loss ?? 0) > 0 ? found.crop : "" };
 }
 
-function yearOf(season: BedSeason): BedYear {
+function yearOf(season: BedSeason, driver: Driver): BedYear {
   const { year, need, given, rain, daysShort, binding } = season;
-  return { year, need, given, rain, daysShort, binding, ...worst(season) };
+  return { year, need, given, rain, daysShort, binding, driver, ...worst(season) };
 }
 
 /** Rows of a bed that tell of its seasons one by one, by quantity id. */
-export function bedYears({ id, seasons, binding, none }: BedAnswer): Readonly<Record<string, Outcome>> {
-  const years = seasons.map(yearOf);
+export function bedYears(
+  { id, seasons, binding, none }: BedAnswer,
+  driver: Driver,
+): Readonly<Record<string, Outcome>> {
+  const years = seasons.map((season) => yearOf(season, driver));
   const losses = years.flatMap(({ loss }) => (loss === null ? [] : [loss]));
   const mean = losses.reduce((sum, loss) => sum + loss, 0) / Math.max(1, losses.length);
   return {

@@ -1,6 +1,7 @@
 // From the season's answer to the rows of the cards, by quantity id.
 
 import type { Outcome, Outputs } from "../../graph/types.ts";
+import { BOUNDS, type Driver } from "../../network/bounds.ts";
 import type {
   BatteryAnswer,
   BedAnswer,
@@ -8,10 +9,11 @@ import type {
   SeasonFailure,
   SeasonTotals,
 } from "../../season/answer.ts";
-import { BOUNDS, type SeasonInput } from "../../season/input.ts";
+import type { SeasonInput } from "../../season/input.ts";
+import { boundName } from "../../telling/words/bounds.ts";
 import { isoDate } from "../../units/calendar.ts";
 import { bedYears } from "../bed/years.ts";
-import { BINDING_OPTIONS } from "./rows.ts";
+import { driverOf } from "./drivers.ts";
 import { STORAGE_ROWS, storageOutputs } from "./storage-answers.ts";
 
 /** Rows that the run answers of batteries and beds. */
@@ -50,6 +52,7 @@ const SEASON_ROWS = [
   "short_first_day",
   "spill",
   "binding",
+  "binding_driver",
   "balance_error",
   "energy_error",
   "stored_total",
@@ -64,7 +67,9 @@ const SEASON_ROWS = [
 ];
 
 /** What each day's watering of a bed gave and lacked, by day of the record. */
-export type DayNotes = Pick<BedAnswer, "given" | "lacked" | "lastBy" | "unfilled">;
+export type DayNotes = Pick<BedAnswer, "given" | "lacked" | "lastBy" | "unfilled"> & {
+  readonly driver: Driver;
+};
 
 const or = (value: number | string | null, reason: string): Outcome =>
   value === null ? { none: reason } : { value };
@@ -77,16 +82,34 @@ function unbound(answer: SeasonAnswer, beds: number): string {
   return answer.leftOut.length > 0 ? "nothing that could be worked out went short" : "nothing went short";
 }
 
+/** Why nothing is said of the driest year, of which it is said only where the record has no year that it has none. */
+function noDriest({ driestYear }: SeasonTotals, beds: number): string {
+  if (driestYear === null) return NO_YEAR;
+  if (beds === 0) return "no bed is in the run";
+  return `no crop stands within a whole season that begins in the driest year, ${driestYear}`;
+}
+
 /** Which bed goes short first in the driest year, and when. */
-function ofShortFirst({ driestYearDaysShort, driestYearShortFirst: first }: SeasonTotals): Outputs {
-  const reason = driestYearDaysShort === null ? NO_YEAR : "no bed went short in the driest year";
+function ofShortFirst(totals: SeasonTotals, beds: number): Outputs {
+  const { driestYearDaysShort, driestYearShortFirst: first } = totals;
+  const reason =
+    driestYearDaysShort === null ? noDriest(totals, beds) : "no bed went short in the driest year";
   return {
     "season.short_first_bed": or(first?.id ?? null, reason),
     "season.short_first_day": or(first ? isoDate(first.date) : null, reason),
   };
 }
 
-function ofSeason(answer: SeasonAnswer, beds: number): Outputs {
+/** What drives the pumps of the beds that were short of power. */
+function shortOfPower(plan: SeasonInput, { beds }: SeasonAnswer): Driver {
+  const short = beds.filter(({ seasons }) => seasons.some((season) => season.shortDaysByBound.energy > 0));
+  return driverOf(
+    plan,
+    short.map(({ id }) => id),
+  );
+}
+
+function ofSeason(plan: SeasonInput, answer: SeasonAnswer): Outputs {
   const { totals } = answer;
   return {
     "season.need": { value: totals.need },
@@ -94,11 +117,12 @@ function ofSeason(answer: SeasonAnswer, beds: number): Outputs {
     "season.share_met": or(totals.shareMet, "no crop stands within the season"),
     "season.days_short": or(totals.daysShort, "no crop stands within the season"),
     "season.longest_short_run": { value: totals.longestShortRun },
-    "season.driest_year_share_met": or(totals.driestYearShareMet, NO_YEAR),
-    "season.driest_year_days_short": or(totals.driestYearDaysShort, NO_YEAR),
-    ...ofShortFirst(totals),
+    "season.driest_year_share_met": or(totals.driestYearShareMet, noDriest(totals, plan.beds.length)),
+    "season.driest_year_days_short": or(totals.driestYearDaysShort, noDriest(totals, plan.beds.length)),
+    ...ofShortFirst(totals, plan.beds.length),
     "season.spill": { value: totals.spill },
-    "season.binding": or(totals.binding, unbound(answer, beds)),
+    "season.binding": or(totals.binding, unbound(answer, plan.beds.length)),
+    "season.binding_driver": { value: shortOfPower(plan, answer) },
     "season.balance_error": { value: totals.balanceError },
     "season.energy_error": or(
       answer.batteries.length > 0 ? totals.energyBalanceError : null,
@@ -131,33 +155,31 @@ const dayWords = (days: number): string => {
   return `${rounded} ${rounded === "1" || days < 1 ? "day" : "days"}`;
 };
 
-/** "power: the battery, or the sun on a panel alone, 12 days": the longest first. */
-function lackedWords({ lackedDays }: BedAnswer): string | null {
+/** "charge in the battery: 12 days": the longest first. */
+function lackedWords({ lackedDays }: BedAnswer, driver: Driver): string | null {
   const said = BOUNDS.map((bound, place) => ({ bound, days: lackedDays[place] ?? 0 }))
     .filter(({ days }) => days > 0)
     .sort((a, b) => b.days - a.days)
-    .map(({ bound, days }) => {
-      const label = BINDING_OPTIONS.find(({ word }) => word === bound)?.label ?? bound;
-      return `${label}: ${dayWords(days)}`;
-    });
+    .map(({ bound, days }) => `${boundName(bound, driver)}: ${dayWords(days)}`);
   return said.length > 0 ? said.join("; ") : null;
 }
 
-function ofWaterings(bed: BedAnswer): Outputs {
+function ofWaterings(bed: BedAnswer, driver: Driver): Outputs {
   const notes: DayNotes = {
     given: bed.given,
     lacked: bed.lacked,
     lastBy: bed.lastBy,
     unfilled: bed.unfilled,
+    driver,
   };
   return {
     [`${bed.id}.days_helped`]: { value: bed.daysHelped },
-    [`${bed.id}.lacked_by`]: or(lackedWords(bed), "no watering lacked anything"),
+    [`${bed.id}.lacked_by`]: or(lackedWords(bed, driver), "no watering lacked anything"),
     [`${bed.id}.day_notes`]: { value: notes },
   };
 }
 
-function ofParts(answer: SeasonAnswer): Outputs {
+function ofParts(plan: SeasonInput, answer: SeasonAnswer): Outputs {
   const rows: Record<string, Outcome> = {};
   for (const tank of answer.tanks) {
     rows[`${tank.id}.mean_yearly_spill`] = or(tank.meanYearlySpill, NO_YEAR);
@@ -179,8 +201,9 @@ function ofParts(answer: SeasonAnswer): Outputs {
     rows[`${bed.id}.met`] = { value: bed.met };
     rows[`${bed.id}.share_met`] = or(bed.shareMet, bed.none ?? "no crop stands within the season");
     rows[`${bed.id}.days_short`] = { value: bed.daysShort };
-    Object.assign(rows, ofWaterings(bed));
-    Object.assign(rows, bedYears(bed));
+    const driver = driverOf(plan, [bed.id]);
+    Object.assign(rows, ofWaterings(bed, driver));
+    Object.assign(rows, bedYears(bed, driver));
   }
   return rows;
 }
@@ -211,9 +234,9 @@ function ofFailure(plan: SeasonInput, failure: SeasonFailure): Outputs {
 export function seasonOutputs(plan: SeasonInput, answer: SeasonAnswer | SeasonFailure): Outputs {
   if ("failed" in answer) return ofFailure(plan, answer);
   const rows = {
-    ...ofSeason(answer, plan.beds.length),
+    ...ofSeason(plan, answer),
     ...storageOutputs(plan, answer),
-    ...ofParts(answer),
+    ...ofParts(plan, answer),
   };
   return { ...rows, ...ofLeftOut(plan, rows) };
 }

@@ -1,20 +1,10 @@
 // What the season card shows: its one given number, the answers of the run, and what other rows read.
 
 import type { Row } from "../../graph/types.ts";
+import { BOUND_OPTIONS } from "../../telling/words/bounds.ts";
 import { formula, given, hidden, output } from "../rows.ts";
 import { STORAGE_ROWS } from "./storage-answers.ts";
 import { WEEK_ROWS } from "./week.ts";
-
-/** What a watering may lack, in the words of the page. */
-export const BINDING_OPTIONS: readonly { readonly word: string; readonly label: string }[] = [
-  { word: "rain", label: "rain" },
-  { word: "storage", label: "storage" },
-  { word: "transfer", label: "the gravity line" },
-  { word: "pump_time", label: "the pump's time" },
-  { word: "energy", label: "power: the battery, or the sun on a panel alone" },
-  { word: "hands", label: "your time" },
-  { word: "held_back", label: "held back for other beds" },
-];
 
 /** Rows of the season card, in the order in which they are shown. */
 export const SEASON_ROWS: readonly Row[] = [
@@ -40,7 +30,8 @@ export const SEASON_ROWS: readonly Row[] = [
   output("short_first", "Goes short first, driest year", "short_first", "text"),
   output("short_first_day", "From", "run", "text", { minor: true }),
   output("spill", "Spills, a season", "run", "volume"),
-  output("binding", "Gives out first", "run", "text", { options: BINDING_OPTIONS }),
+  output("binding", "Lacked most often", "run", "text", { options: BOUND_OPTIONS }),
+  hidden("binding_driver", "Driven by", "run", "text"),
   output("hands_time", "Your time, a season", "run", "duration", { minor: true }),
   output("hands_trips", "Trips with cans, a season", "run", "count", { minor: true }),
   output("hands_weight", "Lifted in cans, a season", "run", "mass", { minor: true }),

@@ -2,11 +2,13 @@
 
 import { numberOf, recordOf, wordOrNull } from "../../graph/readers.ts";
 import type { CardView, Model, ModelInput, Outcome, Outputs, Row } from "../../graph/types.ts";
+import type { Driver } from "../../network/bounds.ts";
 import { type SeasonCalendar, seasonCalendar } from "../../season/bed-calendar.ts";
 import type { LeftOut, SeasonInput } from "../../season/input.ts";
 import { type BedWeek, type WeekAnswer, type WeekGiven, weekPlan } from "../../season/week-plan.ts";
 import { isoDate, parseIsoDate } from "../../units/calendar.ts";
 import { choice, given, hidden } from "../rows.ts";
+import { driverOf } from "./drivers.ts";
 
 const DAYS = 7;
 
@@ -54,7 +56,7 @@ export const today: Model = {
 };
 
 /** A bed's coming week, as its card and the printed plan read it. */
-export type WeekOfBed = Omit<BedWeek, "days"> & { readonly today: string };
+export type WeekOfBed = Omit<BedWeek, "days"> & { readonly today: string; readonly driver: Driver };
 
 /** The week as a whole. */
 export type WeekSpan = {
@@ -77,7 +79,7 @@ function failedRows(leftOut: readonly LeftOut[], row: string): Record<string, Ou
 function weekOutputs(plan: SeasonInput, answer: WeekAnswer): Outputs {
   const rows: Record<string, Outcome> = failedRows(plan.leftOut, "week");
   for (const { days: _days, ...bed } of answer.beds) {
-    const week: WeekOfBed = { ...bed, today: isoDate(answer.first) };
+    const week: WeekOfBed = { ...bed, today: isoDate(answer.first), driver: driverOf(plan, [bed.id]) };
     rows[`${bed.id}.week`] = { value: week };
   }
   const span: WeekSpan = {
@@ -121,13 +123,18 @@ export type CalendarDay = {
   readonly bound: string | null;
 };
 
-export type CalendarOfBed = { readonly year: number; readonly days: readonly CalendarDay[] };
+export type CalendarOfBed = {
+  readonly year: number;
+  readonly driver: Driver;
+  readonly days: readonly CalendarDay[];
+};
 
 function calendarOutputs(plan: SeasonInput, calendar: SeasonCalendar): Outputs {
   const rows: Record<string, Outcome> = failedRows(plan.leftOut, "calendar");
   for (const { id, days } of calendar.beds) {
     const shown: CalendarOfBed = {
       year: calendar.year,
+      driver: driverOf(plan, [id]),
       days: days.map((day) => ({
         date: isoDate(day.date),
         asked: day.asked,

@@ -30,7 +30,10 @@ export const words: KindWords = {
     met: ["Water given to all beds; the mean of whole seasons.", RUN],
     share_met: ["What all crops used over what they would have used, all seasons together.", RUN],
     days_short: ["Days on which any bed was short; the mean of whole seasons.", RUN],
-    longest_short_run: ["The most days on end on which some bed was short, over the record.", RUN],
+    longest_short_run: [
+      "The most days on end on which some bed was short, over the record; where there is no bed, some other draw.",
+      RUN,
+    ],
     driest_year_share_met: ["The same share in the calendar year with the least rain.", RUN],
     driest_year_days_short: ["Days short in the calendar year with the least rain.", RUN],
     short_first: [
@@ -40,8 +43,8 @@ export const words: KindWords = {
     short_first_day: ["The first day on which it is short.", RUN],
     spill: ["Roof water that found no room, in a usual season.", RUN],
     binding: [
-      "Of what a watering could lack (rain, storage, transfer, pump, energy, hands, held back), the one behind the most unmet water.",
-      `${RUN}; the order is our definition`,
+      "On each short day a bed lacks what let least through at its last short watering: storage, what leaks and dries away, rain, a tankful, its refill, a line that runs, the pump's time, power, your time, what is held back, or the bed's own rule. This is the one of the most short days, each bed's counted for itself.",
+      `${RUN}; the order of equal ones is our definition`,
     ],
     hands_time: [
       "Moving and setting up, holding hoses, filling, walking and pouring; the mean of whole seasons.",
@@ -90,10 +93,7 @@ export const words: KindWords = {
     look_at_year: "Each bed then shows its days of that season.",
   },
   cautions: {
-    left_out: [
-      "Some parts are left out of the season because a number of theirs is missing. Each says so on its card.",
-      DEFINITION,
-    ],
+    left_out: ["Some parts are left out of the season. Each says why on its card.", DEFINITION],
     power_unknown: [
       "What {unmetered} of your pumps takes is not known, so these answers take their power as never running out. Put an ammeter in the lead, or give the pump a card.",
       DEFINITION,

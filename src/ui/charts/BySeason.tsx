@@ -4,10 +4,10 @@ import { createMemo, For, Show } from "solid-js";
 import type { Card } from "../../document/worksheet.ts";
 import { shownIn } from "../../graph/readers.ts";
 import type { BedYear } from "../../kinds/bed/years.ts";
-import { boundWords } from "../../kinds/bound-words.ts";
 import type { CalendarDay, CalendarOfBed } from "../../kinds/season/week.ts";
 import { monthSheet, type SheetCell } from "../../scene/year-curve.ts";
-import type { MeasureName } from "../../units/measures.ts";
+import { dayFacts, type Show as ShowNumber, seasonFacts, wateringFacts } from "../../telling/bed-day.ts";
+import { whyShortThen } from "../../telling/words/bounds.ts";
 import { showQuantity } from "../../units/show.ts";
 import { useGiven } from "../rows/given-of.ts";
 import { useSheet } from "../sheet.ts";
@@ -18,21 +18,9 @@ const LABEL = 62;
 const ROW = 14;
 const COLUMNS = 31;
 
-function useShow() {
+function useShow(): ShowNumber {
   const sheet = useSheet();
-  return (si: number, measure: MeasureName) =>
-    showQuantity(si, measure, { ...sheet.showOptions(), figures: FIGURES });
-}
-
-/** What a day was like, in words. */
-function dayWords(day: SheetCell, show: (si: number, measure: MeasureName) => string): string {
-  const facts = [
-    day.given > 0 ? `given ${show(day.given, "volume")}` : "",
-    day.rain > 0 ? `rain ${show(day.rain, "rain")}` : "",
-    day.stressed ? "thirsty" : "",
-    day.letGo ? "let go" : "",
-  ].filter((fact) => fact !== "");
-  return `${day.date}: ${facts.join(", ") || (day.grows ? "nothing" : "nothing grows")}`;
+  return (si, measure) => showQuantity(si, measure, { ...sheet.showOptions(), figures: FIGURES });
 }
 
 function Cell(props: { readonly cell: SheetCell; readonly y: number }) {
@@ -41,7 +29,7 @@ function Cell(props: { readonly cell: SheetCell; readonly y: number }) {
   const tall = () => Math.max(2, (CELL - 1) * props.cell.share);
   return (
     <g>
-      <title>{dayWords(props.cell, show)}</title>
+      <title>{dayFacts(props.cell, show)}</title>
       <rect
         class="day"
         classList={{ bare: !props.cell.grows }}
@@ -93,9 +81,7 @@ function Sheet(props: { readonly days: readonly CalendarDay[]; readonly words: s
 function Days(props: { readonly calendar: CalendarOfBed }) {
   const show = useShow();
   const waterings = () => props.calendar.days.filter(({ asked, given }) => asked > 0 || given > 0);
-  const thirsty = () => props.calendar.days.filter(({ stressed }) => stressed).length;
-  const words = () =>
-    `The season of ${props.calendar.year}: watered on ${waterings().filter(({ given }) => given > 0).length} days, thirsty on ${thirsty()}.`;
+  const words = () => seasonFacts(props.calendar.year, props.calendar.days);
   return (
     <div class="calendar">
       <p>{words()}</p>
@@ -117,17 +103,7 @@ function Days(props: { readonly calendar: CalendarOfBed }) {
       <details>
         <summary>The waterings as a list</summary>
         <ul class="waterings">
-          <For each={waterings()}>
-            {(day) => (
-              <li>
-                {day.date}: {show(day.given, "volume")}
-                <Show when={day.bound && day.given < day.asked}>
-                  {" "}
-                  of {show(day.asked, "volume")}: {boundWords(day.bound)}
-                </Show>
-              </li>
-            )}
-          </For>
+          <For each={waterings()}>{(day) => <li>{wateringFacts(day, props.calendar.driver, show)}</li>}</For>
         </ul>
       </details>
     </div>
@@ -166,7 +142,9 @@ function Table(props: { readonly years: readonly BedYear[] }) {
               </th>
               <td>{show(year.need, "volume")}</td>
               <td>{show(year.given, "volume")}</td>
-              <td title={year.binding ? boundWords(year.binding) : ""}>{show(year.daysShort, "count")}</td>
+              <td title={year.binding ? whyShortThen(year.binding, year.driver) : ""}>
+                {show(year.daysShort, "count")}
+              </td>
               <td>{loss(year)}</td>
             </tr>
           )}

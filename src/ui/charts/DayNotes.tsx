@@ -2,8 +2,8 @@
 
 import { createMemo, For, Show } from "solid-js";
 import { valueIn } from "../../graph/readers.ts";
-import { dayNote } from "../../kinds/bed/day-words.ts";
 import type { DayNotes as Notes } from "../../kinds/season/outputs.ts";
+import { dayNote } from "../../telling/bed-day.ts";
 import { showQuantity } from "../../units/show.ts";
 import { type Sheet, useSheet } from "../sheet.ts";
 import type { DayPlayer } from "./day-player.ts";
@@ -25,8 +25,8 @@ function sentences(sheet: Sheet, day: number): readonly string[] {
     const ways = readyOf(sheet, `${card.id}.watered_by`);
     if (!notes) return [];
     const bed = { title: card.title, notes, ways: Array.isArray(ways) ? ways.map(titleOf) : [] };
-    const text = dayNote(bed, day, (volume) =>
-      showQuantity(volume, "volume", { ...sheet.showOptions(), figures: SAID_FIGURES }),
+    const text = dayNote(bed, day, (si, measure) =>
+      showQuantity(si, measure, { ...sheet.showOptions(), figures: SAID_FIGURES }),
     );
     return text ? [text] : [];
   });

@@ -1,7 +1,7 @@
 // The answers: one long sentence in large type, then the shorter ones.
 
 import { For, Show } from "solid-js";
-import type { Piece, Sentence } from "../../kinds/answers.ts";
+import type { Piece, Sentence } from "../../telling/asked.ts";
 import { InlineQuantity, Moved } from "../rows/Quantity.tsx";
 import { useSheet } from "../sheet.ts";
 

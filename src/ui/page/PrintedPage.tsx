@@ -1,6 +1,7 @@
 // What only paper shows: the shopping list with its total, what to set and do by hand, and the cautions.
 
 import { createMemo, For, Index, Show } from "solid-js";
+import { printedFoot, printedWatering } from "../../telling/printed.ts";
 import { type Sheet, useSheet } from "../sheet.ts";
 import { type Printing, settings, shopping, waterings } from "./printed.ts";
 import { type SaidOnce, saidOnce } from "./printed-cautions.ts";
@@ -76,16 +77,7 @@ function Waterings() {
               {(bed) => (
                 <tr>
                   <th scope="row">{bed().title}</th>
-                  <td>
-                    {bed().volume} every {bed().every}, by {bed().by || "nobody yet"}
-                    <Show when={bed().days}>
-                      {(days) => (
-                        <>
-                          ; in the week from {sheet.shown("site.today")} on {days()}
-                        </>
-                      )}
-                    </Show>
-                  </td>
+                  <td>{printedWatering({ ...bed(), from: sheet.shown("site.today") })}</td>
                 </tr>
               )}
             </Index>
@@ -125,17 +117,17 @@ function AllCautions() {
 
 export function PrintedPage() {
   const sheet = useSheet();
+  const foot = () => {
+    const { datum, made_by, made_on } = sheet.worksheet();
+    return printedFoot({ datum, madeBy: made_by, madeOn: made_on });
+  };
   return (
     <div class="printed width">
       <Shopping />
       <Waterings />
       <Settings />
       <AllCautions />
-      <p class="last">
-        Figures are estimates for planning: local codes and licensed people decide on wiring, stands, drinking
-        water and backflow. Heights are above {sheet.worksheet().datum || "a zero of your choice"}. Made by{" "}
-        {sheet.worksheet().made_by || "nobody named"} on {sheet.worksheet().made_on}.
-      </p>
+      <p class="last">{foot()}</p>
     </div>
   );
 }

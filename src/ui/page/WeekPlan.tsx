@@ -3,47 +3,30 @@
 import { createMemo, createSignal, For, Show } from "solid-js";
 import { Portal } from "solid-js/web";
 import type { Card } from "../../document/worksheet.ts";
-import { boundWords } from "../../kinds/bound-words.ts";
 import type { WeekOfBed, WeekSpan } from "../../kinds/season/week.ts";
-import type { MeasureName } from "../../units/measures.ts";
+import type { Show as ShowNumber } from "../../telling/bed-day.ts";
+import {
+  ASSUMED_SOAK,
+  asksNothing,
+  assumedTanks,
+  boxWords,
+  headline,
+  outlookWords,
+} from "../../telling/week.ts";
 import { showQuantity } from "../../units/show.ts";
 import { useGiven } from "../rows/given-of.ts";
 import { useSheet } from "../sheet.ts";
-import { dateWords, listed, perhapsListed } from "../words.ts";
+import { dateWords } from "../words.ts";
 
-type Watering = WeekOfBed["waterings"][number];
-type Way = WeekOfBed["ways"][number];
-
-function useShow() {
+function useShow(): ShowNumber {
   const sheet = useSheet();
   // As a gardener would say it aloud.
-  return (si: number, measure: MeasureName) =>
-    showQuantity(si, measure, { ...sheet.showOptions(), figures: 2 });
+  return (si, measure) => showQuantity(si, measure, { ...sheet.showOptions(), figures: 2 });
 }
 
-/** "9 cans in 5 trips, 12 min" or "4 min with the pump". */
-function useWayWords() {
+function useTitles() {
   const sheet = useSheet();
-  const show = useShow();
-  return (way: Way): string => {
-    const title = sheet.worksheet().cards.find(({ id }) => id === way.id)?.title ?? way.id;
-    if (way.time === null) return `${title} cannot give so much`;
-    const time = show(way.time, "duration");
-    return way.trips > 0
-      ? `${show(way.cans, "count")} cans in ${show(way.trips, "count")} trips, ${time}`
-      : `${time} with ${title}`;
-  };
-}
-
-function Outlook(props: { readonly week: WeekOfBed }) {
-  const show = useShow();
-  const words = () => {
-    const { outlook, asked, given, bound } = props.week;
-    if (outlook === "all") return "There is enough for all of it.";
-    if (outlook === "none") return `There will be nothing for it: ${boundWords(bound)}.`;
-    return `There will be ${show(given, "volume")} of ${show(asked, "volume")}: ${boundWords(bound)}.`;
-  };
-  return <p classList={{ short: props.week.outlook !== "all" }}>{words()}</p>;
+  return (id: string) => sheet.worksheet().cards.find((card) => card.id === id)?.title ?? id;
 }
 
 function useDays() {
@@ -51,53 +34,38 @@ function useDays() {
   return (date: number | string) => dateWords(date, sheet.showOptions().locale);
 }
 
-function Boxes(props: { readonly waterings: readonly Watering[] }) {
-  const show = useShow();
-  const day = useDays();
-  return (
-    <ul class="boxes">
-      <For each={props.waterings}>
-        {(watering) => (
-          <li>
-            <i aria-hidden="true" /> {day(watering.date)}: {show(watering.asked, "volume")}
-            <Show when={watering.given < watering.asked && watering.bound}>
-              , but only {show(watering.given, "volume")}
-            </Show>
-          </li>
-        )}
-      </For>
-    </ul>
-  );
-}
-
 function BedPlan(props: { readonly card: Card; readonly week: WeekOfBed }) {
   const sheet = useSheet();
   const show = useShow();
-  const wayWords = useWayWords();
-  const weekdays = () => sheet.shown(`${props.card.id}.week_days`);
-  const each = () => (props.week.each === null ? "" : show(props.week.each, "volume"));
-  const ways = () => {
-    const own = props.week.ways.map(wayWords);
-    const byCan = props.week.ways.some(({ trips }) => trips > 0);
-    return byCan ? own : [...own, `${sheet.shown(`${props.card.id}.week_cans`)} cans`];
-  };
+  const titleOf = useTitles();
+  const day = useDays();
+  const words = () =>
+    headline(
+      {
+        week: props.week,
+        titleOf,
+        weekdays: sheet.shown(`${props.card.id}.week_days`),
+        cans: sheet.shown(`${props.card.id}.week_cans`),
+      },
+      show,
+    );
   return (
     <li>
       <h3>{props.card.title}</h3>
-      <Show
-        when={props.week.waterings.length > 0}
-        fallback={<p>Lacks {show(props.week.lacks, "volume")}; asks for nothing this week.</p>}
-      >
-        <p class="headline">
-          {weekdays()}, {each()}
-          {props.week.waterings.length > 1 ? " each" : ""}: {perhapsListed(ways())}
-        </p>
-        <Boxes waterings={props.week.waterings} />
-        <Outlook week={props.week} />
+      <Show when={props.week.waterings.length > 0} fallback={<p>{asksNothing(props.week, show)}</p>}>
+        <p class="headline">{words()}</p>
+        <ul class="boxes">
+          <For each={props.week.waterings}>
+            {(watering) => (
+              <li>
+                <i aria-hidden="true" /> {boxWords(watering, day, show)}
+              </li>
+            )}
+          </For>
+        </ul>
+        <p classList={{ short: props.week.outlook !== "all" }}>{outlookWords(props.week, show)}</p>
         <Show when={props.week.assumed}>
-          <p class="aside">
-            No day of its last soak is given, so it is taken to want water on the first day.
-          </p>
+          <p class="aside">{ASSUMED_SOAK}</p>
         </Show>
       </Show>
     </li>
@@ -142,9 +110,8 @@ function Body() {
     const result = sheet.result("season.week_span");
     return result?.state === "ready" ? (result.value as WeekSpan) : null;
   };
-  const assumed = () =>
-    span()?.assumedTanks.map((id) => sheet.worksheet().cards.find((card) => card.id === id)?.title ?? id) ??
-    [];
+  const titleOf = useTitles();
+  const assumed = () => span()?.assumedTanks.map(titleOf) ?? [];
   return (
     <>
       <h2>Watering, {sheet.worksheet().title}</h2>
@@ -174,10 +141,7 @@ function Body() {
               </For>
             </ul>
             <Show when={assumed().length > 0}>
-              <p class="aside">
-                {listed(assumed())} {assumed().length === 1 ? "was" : "were"} not dipped: taken as full as on
-                the record's first day. Dip and enter the depth for a plan you can lean on.
-              </p>
+              <p class="aside">{assumedTanks(assumed())}</p>
             </Show>
             <p class="aside">Roof water goes on the soil, not on the leaves. Wash what you eat raw.</p>
           </>

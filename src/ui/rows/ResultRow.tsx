@@ -3,7 +3,7 @@
 import { Match, Show, Switch } from "solid-js";
 import type { Card } from "../../document/worksheet.ts";
 import type { Row } from "../../graph/types.ts";
-import type { Tone } from "../../kinds/answers.ts";
+import type { Tone } from "../../telling/asked.ts";
 import { useSheet } from "../sheet.ts";
 import { toneOf } from "../tones.ts";
 import { Cautions } from "./Cautions.tsx";

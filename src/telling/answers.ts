@@ -1,48 +1,21 @@
 // The answers at the top of the page, as sentences with the numbers in them, each leading to its card.
 
-import { numberIn, shownIn, wordIn } from "../graph/readers.ts";
-import type { Result } from "../graph/types.ts";
 import { tankOf } from "../network/beds.ts";
-import { idsOf, type Network, networkHeld } from "../network/network.ts";
+import { idsOf } from "../network/network.ts";
 import { driverOf } from "../network/power.ts";
 import { feedsTank } from "../network/water.ts";
+import {
+  type Asked,
+  networkOfSheet,
+  number,
+  type Piece,
+  reasonOf,
+  type Sentence,
+  value,
+  word,
+} from "./asked.ts";
 import { inDriestYear, inOneYear } from "./few-years.ts";
-
-export type Tone = "water" | "power" | "growth" | "trouble";
-
-export type Piece = string | { readonly quantity: string; readonly tone: Tone };
-
-export type Sentence = {
-  readonly id: string;
-  readonly lead: boolean;
-  readonly pieces: readonly Piece[];
-  /** Quantity whose movement is shown beside the sentence. */
-  readonly watch: string;
-};
-
-/** What a sentence may ask of the worksheet. */
-export type Asked = {
-  readonly result: (id: string) => Result | undefined;
-  readonly cards: readonly { readonly id: string; readonly kind: string; readonly title: string }[];
-};
-
-const number = (asked: Asked, id: string): number | null => numberIn(asked.result(id));
-
-const networkOfSheet = (asked: Asked): Network => networkHeld(shownIn(asked.result("season.network")));
-
-const word = (asked: Asked, id: string): string => wordIn(asked.result(id));
-
-/** A number in a sentence; where there is none, the sentence gives the reason instead. */
-function value(quantity: string, tone: Tone): Piece {
-  return { quantity, tone };
-}
-
-function reasonOf(result: Result | undefined): string | null {
-  if (!result) return "one of the worksheet's four fixed cards is missing";
-  if (result.state === "none") return result.reason;
-  if (result.state === "failed") return "a number it needs is wrong, as said below";
-  return null;
-}
+import { isOneYear, lackedMostOften, leftOut, otherUses, powerUnknown, without } from "./lacking.ts";
 
 function storage(asked: Asked): Sentence {
   const id = "season.days_of_autonomy";
@@ -66,59 +39,19 @@ function besides(asked: Asked): string {
   return draws.length === 1 ? `, not counting ${draws[0]?.title}` : ", not counting other draws";
 }
 
-const leftOut = (asked: Asked): number => number(asked, "season.left_out") ?? 0;
-
-/** Said of all the answers together, since none of them knows of what is left out. */
-function without(asked: Asked): Sentence | null {
-  const parts = leftOut(asked);
-  if (parts === 0) return null;
-  const pieces: Piece[] = [
-    value("season.left_out", "trouble"),
-    parts === 1
-      ? " part is left out, because a number of it is missing or wrong: these answers are without it."
-      : " parts are left out, because a number of theirs is missing or wrong: these answers are without them.",
-  ];
-  return { id: "without", lead: false, watch: "season.left_out", pieces };
-}
-
-/** Power that nobody knows must not look like power that never runs out. */
-function powerUnknown(asked: Asked): Sentence | null {
-  const pumps = number(asked, "season.unmetered") ?? 0;
-  if (pumps === 0) return null;
-  const pieces: Piece[] = [
-    value("season.unmetered", "trouble"),
-    pumps === 1
-      ? " pump's power is not known: these answers take it as never running out."
-      : " pumps' power is not known: these answers take it as never running out.",
-  ];
-  return { id: "power_unknown", lead: false, watch: "season.unmetered", pieces };
-}
-
-/** Whether the record holds one whole year: it has a usual one, and none that is driest. */
-const isOneYear = (asked: Asked): boolean => number(asked, "weather.whole_years") === 1;
-
+/** What the driest year says of the beds, or the only one. */
 function driest(asked: Asked): readonly Piece[] {
   const parts = leftOut(asked);
-  if (isOneYear(asked)) return inOneYear(number(asked, "season.days_short"), parts);
+  const short = number(asked, "season.days_short");
+  if (isOneYear(asked)) return inOneYear({ short, share: number(asked, "season.share_met"), leftOut: parts });
   if (reasonOf(asked.result("season.driest_year_days_short"))) return [];
   return inDriestYear({
     years: number(asked, "weather.whole_years"),
     short: number(asked, "season.driest_year_days_short"),
-    usual: number(asked, "season.days_short") ?? 0,
+    share: number(asked, "season.driest_year_share_met"),
+    usual: short ?? 0,
     leftOut: parts,
   });
-}
-
-/** Which bed runs out first in the driest year, where one does. */
-function shortFirst(asked: Asked): readonly Piece[] {
-  if (word(asked, "season.short_first") === "") return [];
-  return [
-    isOneYear(asked) ? " In this one year " : " In the driest year ",
-    value("season.short_first", "growth"),
-    " was short first, from ",
-    value("season.short_first_day", "trouble"),
-    ".",
-  ];
 }
 
 function longest(asked: Asked, kind: string, row: string): string | null {
@@ -227,36 +160,6 @@ function keepingUp(asked: Asked): Sentence | null {
   };
 }
 
-const BINDING: Readonly<Record<string, string>> = {
-  rain: "Rain gives out first: the roofs bring too little.",
-  storage: "Storage gives out first: water spilled earlier that a bigger tank would have kept.",
-  transfer:
-    "The small tank gives out first: it ran dry while the one above it still had water. A bigger small tank, or a faster line, helps.",
-  pump_time: "The pump gives out first: it cannot give so much in the time.",
-  energy: "Power gives out first: the battery is flat, or the sun too weak on a panel alone.",
-  hands: "Your time gives out first.",
-  held_back: "What some beds lack is held back for the beds that come before them.",
-};
-
-function givesOut(asked: Asked): Sentence | null {
-  const id = "season.binding";
-  const why = reasonOf(asked.result(id));
-  if (why) return { id: "binding", lead: false, watch: id, pieces: [`What gives out first: ${why}.`] };
-  const bound = word(asked, id);
-  if (!bound) return null;
-  return {
-    id: "binding",
-    lead: false,
-    watch: "season.days_short",
-    pieces: [
-      `${BINDING[bound] ?? bound} Beds are short on `,
-      value("season.days_short", "trouble"),
-      " days of a usual season.",
-      ...shortFirst(asked),
-    ],
-  };
-}
-
 /** The sentences of a worksheet; the first leads. */
 export function answers(asked: Asked): readonly Sentence[] {
   if (asked.cards.every((card) => ["site", "weather", "season", "cost", "own"].includes(card.kind))) {
@@ -287,7 +190,8 @@ export function answers(asked: Asked): readonly Sentence[] {
     watering(asked),
     byHand(asked),
     keepingUp(asked),
-    givesOut(asked),
+    otherUses(asked),
+    lackedMostOften(asked),
   ];
   return all.filter((sentence) => sentence !== null);
 }

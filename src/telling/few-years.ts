@@ -15,7 +15,13 @@ function driestYearWords(wholeYears: number | null): string {
     : ` In the driest of only ${wholeYears} years, `;
 }
 
-type Told = string | { readonly quantity: string; readonly tone: "trouble" | "water" };
+type Tone = "trouble" | "water" | "growth";
+type Told = string | { readonly quantity: string; readonly tone: Tone };
+
+/** From here on a share reads as 100 %, which is no trouble. */
+const WHOLE = 0.995;
+
+const toneOf = (share: number | null): Tone => ((share ?? 0) >= WHOLE ? "growth" : "trouble");
 
 const noBed = (leftOut: number): string =>
   leftOut > 0 ? "none of the beds that could be worked out" : "no bed";
@@ -24,6 +30,7 @@ const noBed = (leftOut: number): string =>
 export function inDriestYear(of: {
   readonly years: number | null;
   readonly short: number | null;
+  readonly share: number | null;
   readonly usual: number;
   readonly leftOut: number;
 }): readonly Told[] {
@@ -37,7 +44,7 @@ export function inDriestYear(of: {
     ", beds went short on ",
     { quantity: "season.driest_year_days_short", tone: "trouble" },
     " days and got ",
-    { quantity: "season.driest_year_share_met", tone: "trouble" },
+    { quantity: "season.driest_year_share_met", tone: toneOf(of.share) },
     " of what they would have used.",
   ];
 }
@@ -45,18 +52,22 @@ export function inDriestYear(of: {
 /**
  * What a record of one whole year says of the beds: itself, and never as the driest.
  *
- * @param short days on which beds went short, null where that cannot be told
- * @param leftOut parts that are left out
+ * @param of days on which beds went short, null where that cannot be told, their share, and how many parts are left out
  */
-export function inOneYear(short: number | null, leftOut: number): readonly Told[] {
+export function inOneYear(of: {
+  readonly short: number | null;
+  readonly share: number | null;
+  readonly leftOut: number;
+}): readonly Told[] {
+  const { short } = of;
   if (short === null) return [];
-  const which = noBed(leftOut);
+  const which = noBed(of.leftOut);
   if (short === 0) return [` In this one year ${which} went short; drier ones will come.`];
   return [
     " In this one year beds went short on ",
     { quantity: "season.days_short", tone: "trouble" },
     " days and got ",
-    { quantity: "season.share_met", tone: "trouble" },
+    { quantity: "season.share_met", tone: toneOf(of.share) },
     " of what they would have used; drier ones will come.",
   ];
 }

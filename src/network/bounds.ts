@@ -1,0 +1,21 @@
+// What may keep water from getting through the network to a bed, in the one order in which equal ones are told.
+
+/** The least of what they let through binds a watering; of equal ones the first here. */
+export const BOUNDS = [
+  "storage",
+  "loss",
+  "rain",
+  "tankful",
+  "refill",
+  "line",
+  "pump_time",
+  "energy",
+  "hands",
+  "held_back",
+  "rule",
+] as const;
+
+export type Bound = (typeof BOUNDS)[number];
+
+/** What drives the pumps behind a bed: a battery, the sun on a panel alone, or some of both. */
+export type Driver = "battery" | "sun" | "either";

@@ -1,0 +1,91 @@
+// What answers for a short day of a bed, and for the water it went without: its last short watering's bound.
+
+import type { Bed } from "./beds.ts";
+import { bindingPlace, HANDS, type Lacks, LOSS, RAIN, RULE, STORAGE, UNBOUND, WATER } from "./bounds.ts";
+import { answeredBy, mostOf, toldOf } from "./gone.ts";
+import type { SeasonState } from "./state.ts";
+import { count } from "./tally.ts";
+
+/** Bound of a bed that got all it asked for: its rule; one that nobody waters lacks hands. */
+export const ownBound = (sources: readonly unknown[]): number => (sources.length > 0 ? RULE : HANDS);
+
+/** Forgets a bed's last short watering: it has been refilled since. */
+export function refilled(bed: Bed): void {
+  bed.bound = ownBound(bed.sources);
+  bed.dryTank = -1;
+}
+
+/** What fills a tank in any way. */
+const behind = (state: SeasonState, tank: number): readonly number[] => state.spillers[tank] ?? [];
+
+/**
+ * The bound of lacks, by its place in BOUNDS: water in reach is told by where it went.
+ *
+ * @param state the run [-]
+ * @param lacks of a watering or draw [m3]
+ * @param dry the tank whose water it lacked, and how much of it a day's shortfall can be at most [m3]
+ * @returns its place; UNBOUND where nothing lacked [-]
+ * @source definition
+ */
+export function boundOf(
+  state: SeasonState,
+  lacks: Lacks,
+  dry: { readonly tank: number; readonly most: number },
+): number {
+  const place = bindingPlace(lacks);
+  if (place !== WATER || dry.tank < 0) return place;
+  return mostOf(toldOf(state.gone, behind(state, dry.tank), Math.min(dry.most, lacks[WATER] as number)));
+}
+
+/** Remembers what bound a bed's watering, until it is refilled. */
+export function rememberShort(bed: Bed, bound: number, tank: number): void {
+  bed.bound = bound === UNBOUND ? ownBound(bed.sources) : bound;
+  bed.dryTank = bound === STORAGE || bound === LOSS || bound === RAIN ? tank : -1;
+}
+
+/**
+ * Books a day on which a bed is short, with what it went without, under the bound of its last short watering.
+ *
+ * @param state the run [-]
+ * @param bed the bed [-]
+ * @param day of the record [day]
+ * @param unmet water that it went without [m3]
+ * @source definition
+ */
+export function bookShortDay(state: SeasonState, bed: Bed, day: number, unmet: number): void {
+  const { season } = state.slots;
+  state.shortDay[day] = 1;
+  count(bed.daysShort, state.slots, 1);
+  if ((bed.firstShort[season] as number) < 0) bed.firstShort[season] = day;
+  const litres = bed.unmet[season] as Float64Array;
+  if (bed.dryTank >= 0) bed.bound = bookWater(state, litres, { tank: bed.dryTank, unmet, day });
+  else add(litres, bed.bound, unmet);
+  add(bed.shortBy[season] as Float64Array, bed.bound, 1);
+}
+
+/**
+ * Books water that a tank did not hold under storage, loss and rain.
+ *
+ * @param state the run [-]
+ * @param litres gets it, by place in BOUNDS [m3]; null: the day is in no whole season
+ * @param short the tank, what was lacking [m3] and the day of the record
+ * @returns the place of the largest part [-]
+ * @source answeredBy
+ */
+export function bookWater(
+  state: SeasonState,
+  litres: Float64Array | null,
+  { tank, unmet, day }: { readonly tank: number; readonly unmet: number; readonly day: number },
+): number {
+  const told = answeredBy(state.gone, behind(state, tank), unmet, day);
+  if (litres) {
+    add(litres, STORAGE, told.storage);
+    add(litres, LOSS, told.loss);
+    add(litres, RAIN, told.rain);
+  }
+  return mostOf(told);
+}
+
+function add(sums: Float64Array, place: number, amount: number): void {
+  sums[place] = (sums[place] as number) + amount;
+}

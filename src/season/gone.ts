@@ -1,0 +1,112 @@
+// Water that went another way in the year before: spilled, or lost to leaks and the air. It tells why a tank is empty,
+// and each litre of it answers for one litre of shortfall, once.
+
+import { LOSS, RAIN, STORAGE } from "./bounds.ts";
+
+/** Days that count as the year before. */
+const YEAR = 365;
+
+/** Litres by tank and day of a year that have not answered yet [m3]. */
+type Book = {
+  readonly days: readonly Float64Array[];
+  readonly sum: Float64Array;
+  /** First day that may still hold anything, by tank. */
+  readonly oldest: Int32Array;
+};
+
+export type Gone = { readonly spilled: Book; readonly lost: Book };
+
+const newBook = (tanks: number): Book => ({
+  days: Array.from({ length: tanks }, () => new Float64Array(YEAR)),
+  sum: new Float64Array(tanks),
+  oldest: new Int32Array(tanks),
+});
+
+export const nothingGone = (tanks: number): Gone => ({ spilled: newBook(tanks), lost: newBook(tanks) });
+
+/**
+ * Writes a day's amount down, every day; that of a year ago drops out.
+ *
+ * @param book of what spilled to the ground, or of what leaked or dried away [-]
+ * @param tank place of the tank [-]
+ * @param day of the record [day]
+ * @param amount of the day [m3]
+ * @source definition
+ */
+export function noteGone({ days, sum }: Book, tank: number, day: number, amount: number): void {
+  const slots = days[tank] as Float64Array;
+  const slot = day % YEAR;
+  const before = slots[slot] as number;
+  if (before === 0 && amount === 0) return;
+  slots[slot] = amount;
+  sum[tank] = Math.max(0, (sum[tank] as number) - before + amount);
+}
+
+/** How a shortfall of water is told [m3]. */
+export type Told = { readonly storage: number; readonly loss: number; readonly rain: number };
+
+/**
+ * How a shortfall would be told, with nothing answering for it yet.
+ *
+ * @param gone the books [-]
+ * @param tanks those whose water would have come, in any way [-]
+ * @param short the shortfall [m3]
+ * @returns its parts [m3]
+ * @source definition: storage as far as those tanks spilled in the year before, loss as far as they lost, else rain
+ */
+export function toldOf(gone: Gone, tanks: readonly number[], short: number): Told {
+  const storage = Math.min(short, leftIn(gone.spilled, tanks));
+  const loss = Math.min(short - storage, leftIn(gone.lost, tanks));
+  return { storage, loss, rain: short - storage - loss };
+}
+
+/**
+ * The same, and the litres have answered.
+ *
+ * @param gone the books [-]
+ * @param tanks those whose water would have come, in any way [-]
+ * @param short the shortfall [m3]
+ * @param day of the record [day]
+ * @returns its parts [m3]
+ * @source toldOf
+ */
+export function answeredBy(gone: Gone, tanks: readonly number[], short: number, day: number): Told {
+  const told = toldOf(gone, tanks, short);
+  if (told.storage > 0) take(gone.spilled, tanks, told.storage, day);
+  if (told.loss > 0) take(gone.lost, tanks, told.loss, day);
+  return told;
+}
+
+/** The largest part, by its place in BOUNDS; of equal ones the first. */
+export function mostOf({ storage, loss, rain }: Told): number {
+  if (storage > 0 && storage >= loss && storage >= rain) return STORAGE;
+  return loss > 0 && loss >= rain ? LOSS : RAIN;
+}
+
+function leftIn({ sum }: Book, tanks: readonly number[]): number {
+  let left = 0;
+  for (let i = 0; i < tanks.length; i++) left += sum[tanks[i] as number] as number;
+  return left;
+}
+
+/** Takes an amount from the oldest litres of the first tank, then of the next. */
+function take(book: Book, tanks: readonly number[], amount: number, today: number): void {
+  let left = amount;
+  for (let i = 0; i < tanks.length && left > 0; i++) left -= takeFrom(book, tanks[i] as number, left, today);
+}
+
+function takeFrom({ days, sum, oldest }: Book, tank: number, amount: number, today: number): number {
+  const slots = days[tank] as Float64Array;
+  let taken = 0;
+  let day = Math.max(oldest[tank] as number, today - YEAR + 1, 0);
+  for (; day <= today && taken < amount; day++) {
+    const held = slots[day % YEAR] as number;
+    const part = Math.min(held, amount - taken);
+    slots[day % YEAR] = held - part;
+    taken += part;
+    if (held > part) break;
+  }
+  oldest[tank] = day;
+  sum[tank] = Math.max(0, (sum[tank] as number) - taken);
+  return taken;
+}

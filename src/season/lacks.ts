@@ -1,0 +1,114 @@
+// What each allowance alone would have kept from a watering: the water in reach, a tankful, its refill, the line, the
+// pump's time, power and hands. Only short waterings ask.
+
+import { ENERGY, HANDS, type Lacks, LINE, PUMP_TIME, REFILL, TANKFUL, WATER } from "./bounds.ts";
+import { drawdownOf, drawnWithin } from "./run-pump.ts";
+import type { Source } from "./sources.ts";
+import type { SeasonState } from "./state.ts";
+import type { Supply } from "./supply.ts";
+
+/** How long a pump may run for want of time, sun and hands [s], below 0: not at all; and the charge behind it [J]. */
+export type Means = {
+  readonly time: number;
+  readonly sun: number;
+  readonly hands: number;
+  readonly charge: number;
+};
+
+/** Shortfall that is rounding rather than want [-]. */
+const ROUNDING = 1e-9;
+
+/** What just does must not fail by rounding. */
+export const isWithin = (time: number, running: number): boolean => time * (1 - ROUNDING) <= running;
+
+function add(lacks: Lacks, place: number, lack: number): void {
+  if (lack > 0) lacks[place] = (lacks[place] as number) + lack;
+}
+
+/** What is drawn from: a tank, and the water in it that cannot be taken [m3]. */
+export type Drawn = { readonly tank: number; readonly under: number };
+
+/**
+ * What the water in reach, a tankful, its refill and a line that cannot run alone would have kept from a watering.
+ *
+ * @param state the run [-]
+ * @param drawn where it is taken from [m3]
+ * @param asked wanted, and drawn before on the same day [m3]
+ * @param lacks gets them [m3]
+ * @source definition
+ */
+export function addWaterLacks(
+  state: SeasonState,
+  { tank, under }: Drawn,
+  { want, before }: { readonly want: number; readonly before: number },
+  lacks: Lacks,
+): void {
+  const { volume } = state.tanks;
+  const { behind, fed, full, stuck } = state.supply[tank] as Supply;
+  const held = Math.max(0, (volume[tank] as number) - under);
+  let [waiting, coming] = [0, 0];
+  for (let i = 0; i < behind.length; i++) {
+    const { tank: other, under: below, runs } = behind[i] as Supply["behind"][number];
+    const over = Math.max(0, (volume[other] as number) - below);
+    waiting += over;
+    if (runs) coming += over;
+  }
+  add(lacks, WATER, want - held - waiting);
+  if (stuck) add(lacks, LINE, want - held - coming);
+  if (!fed) return;
+  // With a second tankful on the same day the two of them are the allowance.
+  const tankful = Math.max(full - under, held);
+  add(
+    lacks,
+    TANKFUL,
+    before > 0 ? want + before - Math.max(2 * (full - under), before + held) : want - tankful,
+  );
+  if (coming > 0) add(lacks, REFILL, want - held);
+}
+
+/** What the rounds for which there is time would have kept from a watering, however much water there is. */
+export function addRoundLacks(left: number, source: Source, want: number, lacks: Lacks): void {
+  if (source.roundTime <= 0) return;
+  const rounds = Math.floor(left / source.roundTime + ROUNDING);
+  if (rounds * source.roundVolume < want * (1 - ROUNDING))
+    add(lacks, HANDS, want - rounds * source.roundVolume);
+}
+
+/**
+ * What the pump's time, its power and hands alone would have kept from a watering, had the water been there.
+ *
+ * @param state the run [-]
+ * @param source a pump [-]
+ * @param asked wanted and in its tank [m3], and its means
+ * @param lacks gets them [m3]
+ * @validity what its tank never holds at once is taken to come as fast as a tankful on the mean
+ * @source definition
+ */
+export function addPumpLacks(
+  state: SeasonState,
+  source: Source,
+  { want, held, means }: { readonly want: number; readonly held: number; readonly means: Means },
+  lacks: Lacks,
+): void {
+  const level = Math.max(held, Math.min(state.tanks.capacity[source.tank] as number, source.under + want));
+  const volume = Math.min(want, level - source.under);
+  if (!(volume > 0)) return;
+  const kept = (time: number, charge: number): number =>
+    want - allowed(source, { level, volume, want }, time, charge);
+  add(lacks, PUMP_TIME, means.time < Infinity ? kept(means.time, Infinity) : 0);
+  if (means.sun < Infinity) add(lacks, ENERGY, kept(means.sun, Infinity));
+  if (means.charge < Infinity) add(lacks, ENERGY, kept(Infinity, means.charge));
+  if (means.hands < Infinity) add(lacks, HANDS, means.hands < 0 ? want : kept(means.hands, Infinity));
+}
+
+type Wanted = { readonly level: number; readonly volume: number; readonly want: number };
+
+/** What a running time and a charge let through of what is wanted [m3]. */
+function allowed(source: Source, { level, volume, want }: Wanted, running: number, charge: number): number {
+  const { time, energy } = drawdownOf(source, level, volume);
+  const more = want / volume;
+  if (isWithin(time * more, running) && energy * more <= charge) return want;
+  if (time <= running && energy <= charge)
+    return volume * Math.min(time > 0 ? running / time : Infinity, energy > 0 ? charge / energy : Infinity);
+  return drawnWithin(source, level, volume, { time: Math.max(0, running), energy: charge });
+}

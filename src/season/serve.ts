@@ -1,0 +1,173 @@
+// One source serves one bed as far as water, pump, charge, hands and the beds before it allow.
+
+import { DAY } from "../units/constants.ts";
+import type { Bed } from "./beds.ts";
+import { HELD_BACK, type Lacks } from "./bounds.ts";
+import { addPumpLacks, addRoundLacks, addWaterLacks, isWithin, type Means } from "./lacks.ts";
+import { drawdownOf, drawnWithin } from "./run-pump.ts";
+import type { Source } from "./sources.ts";
+import type { SeasonState } from "./state.ts";
+import { elapsedAt, fullTimeBy } from "./sun-run.ts";
+import { count } from "./tally.ts";
+
+/** What a source gave: water [m3], its running or carrying time [s], rounds with cans. */
+export type Served = { readonly amount: number; readonly time: number; readonly trips: number };
+
+/** What is asked of a source: still wanted, and given by it before today [m3]. */
+export type Request = {
+  readonly rank: number;
+  readonly day: number;
+  readonly want: number;
+  readonly before: number;
+};
+
+const NOTHING: Served = { amount: 0, time: 0, trips: 0 };
+/** A month without sun. */
+const NO_SUN: readonly number[] = [0];
+/** Shortfall that is rounding rather than want [-]. */
+const ROUNDING = 1e-9;
+
+/**
+ * Serves a bed from one of its sources.
+ *
+ * @param state the run [-]
+ * @param bed the bed [-]
+ * @param request place of the source in the bed's list, the day of the record, and what is wanted [m3]
+ * @param lacks gets what each allowance alone would have kept from it, where it is short [m3]
+ * @returns what the bed got, units at the type's fields
+ * @source definition
+ */
+export function serve(state: SeasonState, bed: Bed, request: Request, lacks: Lacks): Served {
+  const { rank, want, day } = request;
+  const source = bed.sources[rank] as Source;
+  const held = state.tanks.volume[source.tank] as number;
+  const free = Math.max(0, leftForThis(state, bed, rank, day));
+  const most = Math.min(want, free, Math.max(0, held - source.under));
+  const means = source.roundVolume > 0 ? null : meansOf(state, source, day);
+  const amount = means ? byPump(state, source, { held, most, means }) : byRounds(state, source, most);
+  if (amount < want * (1 - ROUNDING)) {
+    addWaterLacks(state, source, request, lacks);
+    if (means) addPumpLacks(state, source, { want, held, means }, lacks);
+    else addRoundLacks(state.hands.left, source, want, lacks);
+    if (free < want) lacks[HELD_BACK] = (lacks[HELD_BACK] as number) + want - free;
+  }
+  return amount > 0 ? take(state, source, { held, amount, day }) : NOTHING;
+}
+
+/** As much of an amount as the rounds carry for which there is time [m3]. */
+function byRounds(state: SeasonState, source: Source, most: number): number {
+  if (source.roundTime <= 0) return most;
+  // A round that just fits must not fail by rounding.
+  const rounds = Math.floor(state.hands.left / source.roundTime + ROUNDING);
+  const carried = rounds * source.roundVolume;
+  return carried < most * (1 - ROUNDING) ? carried : most;
+}
+
+/** Full running by the hour, from the hour of watering on, of a pump that today's sun drives; null where it has a battery. */
+function sunOn(state: SeasonState, source: Source, day: number): readonly number[] | null {
+  if (!source.sun) return null;
+  const months = state.wet[day] === 1 ? source.sun.wet : source.sun.dry;
+  return months[state.months[day] as number] ?? NO_SUN;
+}
+
+/** When a pump is set up for its next watering, after the hour of watering [s]. */
+const readyAt = (state: SeasonState, source: Source): number =>
+  DAY - (state.pumpLeft[source.pump] as number) + source.setUp;
+
+/** Full running that comes together within a time from now [s]. */
+function runningWithin(hours: readonly number[] | null, from: number, time: number): number {
+  return hours ? fullTimeBy(hours, from + Math.max(0, time)) - fullTimeBy(hours, from) : time;
+}
+
+/** How long a pump may run for want of time, sun and hands, and the charge behind it. */
+function meansOf(state: SeasonState, source: Source, day: number): Means {
+  const sun = sunOn(state, source, day);
+  const from = readyAt(state, source);
+  const spare = state.hands.left - source.setUp;
+  const held = source.attended && spare < Infinity;
+  return {
+    // Under the sun night ends the day sooner.
+    time: sun ? Infinity : (state.pumpLeft[source.pump] as number) - source.setUp,
+    sun: sun ? runningWithin(sun, from, DAY) : Infinity,
+    charge: source.battery < 0 ? Infinity : (state.batteries.charge[source.battery] as number),
+    hands: spare < 0 ? -1 : held ? runningWithin(sun, from, spare) : Infinity,
+  };
+}
+
+type Pumping = { readonly held: number; readonly most: number; readonly means: Means };
+
+/** As much of an amount as the pump's means allow [m3]. */
+function byPump(state: SeasonState, source: Source, { held, most, means }: Pumping): number {
+  if (most <= 0 || means.hands < 0) return 0;
+  const { time, energy } = drawdownOf(source, held, most);
+  if (energy > means.charge) state.batteries.short[source.battery] = 1;
+  const running = Math.min(means.time, means.sun, means.hands);
+  if (isWithin(time, running) && energy <= means.charge) return most;
+  return drawnWithin(source, held, most, { time: running, energy: means.charge });
+}
+
+/** What may be taken so that the rest still covers the held days of the beds before this one [m3]. */
+function leftForThis(state: SeasonState, bed: Bed, rank: number, day: number): number {
+  let reserve = 0;
+  for (const other of bed.before[rank] ?? []) {
+    if (other.letGo?.[day] === 1) continue;
+    if ((other.days.potential[day] as number) > 0) reserve += other.demand?.peakDayNeed ?? 0;
+  }
+  reserve *= state.input.holdDays;
+  if (reserve === 0) return Infinity;
+  const { volume, dead } = state.tanks;
+  let left = 0;
+  for (const place of state.feeders[(bed.sources[rank] as Source).tank] ?? []) {
+    left += Math.max(0, (volume[place] as number) - (dead[place] as number));
+  }
+  return left - reserve;
+}
+
+type Taking = { readonly held: number; readonly amount: number; readonly day: number };
+
+/** Takes water out of the tank and time and charge out of the budgets. */
+function take(state: SeasonState, source: Source, { held, amount, day }: Taking): Served {
+  const { tanks, slots } = state;
+  tanks.volume[source.tank] = held - amount;
+  tanks.drawn[source.tank] = (tanks.drawn[source.tank] as number) + amount;
+  count(source.volume, slots, amount);
+  return source.roundVolume > 0 ? carry(state, source, amount) : pump(state, source, { held, amount, day });
+}
+
+function carry(state: SeasonState, source: Source, amount: number): Served {
+  const { slots, hands } = state;
+  const trips = Math.ceil(amount / source.roundVolume - ROUNDING);
+  const time = trips * source.roundTime;
+  hands.left -= time;
+  count(source.trips, slots, trips);
+  count(source.time, slots, time);
+  count(source.hands, slots, time);
+  return { amount, time, trips };
+}
+
+function pump(state: SeasonState, source: Source, { held, amount, day }: Taking): Served {
+  const { slots } = state;
+  const { time: running, energy } = drawdownOf(source, held, amount);
+  const sun = sunOn(state, source, day);
+  const from = readyAt(state, source);
+  const time = sun ? elapsedAt(sun, fullTimeBy(sun, from) + running) - from : running;
+  state.pumpLeft[source.pump] = (state.pumpLeft[source.pump] as number) - time - source.setUp;
+  const byHand = source.setUp + (source.attended ? time : 0);
+  state.hands.left -= byHand;
+  count(source.hands, slots, byHand);
+  count(source.time, slots, time);
+  discharge(state, source, energy);
+  return { amount, time, trips: 0 };
+}
+
+function discharge(state: SeasonState, source: Source, energy: number): void {
+  if (source.battery < 0) return;
+  const { batteries, ledger, slots } = state;
+  // The bisection that fits a charge may end a hair above it, or leave a hair in it.
+  const charge = batteries.charge[source.battery] as number;
+  const used = energy > charge * (1 - ROUNDING) ? charge : energy;
+  batteries.charge[source.battery] = charge - used;
+  batteries.drawn[source.battery] = (batteries.drawn[source.battery] as number) + used;
+  count(source.energy, slots, used);
+  ledger.energyOut += used;
+}

@@ -1,0 +1,114 @@
+// The water behind a tank: which tanks give on to it through lines, down to where, and whether those lines can run.
+
+import { volumeAt } from "../physics/vessel.ts";
+import type { LinePart, SeasonInput, TankPart } from "./input.ts";
+import type { Tanks } from "./tanks.ts";
+
+/** A tank whose water would come through lines, what of it lies too low [m3], and whether the lines can run. */
+export type Behind = { readonly tank: number; readonly under: number; readonly runs: boolean };
+
+export type Supply = {
+  readonly behind: readonly Behind[];
+  /** Whether a line that can run ends in it; and whether one that cannot does, here or further up. */
+  readonly fed: boolean;
+  readonly stuck: boolean;
+  /** Water in it when it is as full as what fills it makes it [m3]. */
+  readonly full: number;
+};
+
+/** A line of the network, those left out of the season among them, and whether it can run. */
+type Feed = {
+  readonly from: string;
+  readonly to: string | null;
+  readonly line: LinePart | null;
+  readonly runs: boolean;
+};
+
+/**
+ * What lies behind each tank.
+ *
+ * @param input its network and lines, units at the type's fields
+ * @param tanks the tanks [-]
+ * @returns by tank, volumes [m3]
+ * @source definition
+ */
+export function supplyOf(input: SeasonInput, tanks: Tanks): readonly Supply[] {
+  const lines = new Map(input.lines.map((line) => [line.id, line]));
+  const feeds = input.network.edges
+    .filter(({ kind }) => kind === "feeds")
+    .map(({ by, from, to, stopped }): Feed => {
+      const line = lines.get(by) ?? null;
+      return { from, to, line, runs: stopped === null && line !== null && canRun(line, tanks) };
+    });
+  return tanks.parts.map((part, place) => {
+    const behind = behindOf(part.id, feeds, tanks);
+    const ending = feeds.filter(({ to }) => to === part.id);
+    return {
+      behind: behind.filter(({ tank }) => tank !== place),
+      fed: ending.some(({ runs }) => runs),
+      stuck: behind.some(({ runs }) => !runs),
+      full: fullOf(part, ending, input),
+    };
+  });
+}
+
+/** A line runs unless something stops it, or it starts or ends above all the water that its tank can hold. */
+function canRun(line: LinePart, tanks: Tanks): boolean {
+  if (line.blocked !== null) return false;
+  const place = tanks.placeOf.get(line.from);
+  if (place === undefined) return true;
+  const { floor, vessel } = tanks.parts[place] as TankPart;
+  return floor + vessel.height > Math.max(line.startHeight, line.endHeight);
+}
+
+/** A way down to the tank: the node it starts from, the height it has to come over since the last tank [m], and whether it runs. */
+type Way = { readonly node: string; readonly over: number; readonly runs: boolean };
+
+/** Everything upstream of a tank; one that is reached both ways counts as reached by lines that run. */
+function behindOf(id: string, feeds: readonly Feed[], tanks: Tanks): readonly Behind[] {
+  const running = upstream(id, feeds, tanks, true);
+  const known = new Set(running.map(({ tank }) => tank));
+  return [...running, ...upstream(id, feeds, tanks, false).filter(({ tank }) => !known.has(tank))];
+}
+
+/** The same through lines that run alone, or through all. */
+function upstream(id: string, feeds: readonly Feed[], tanks: Tanks, onlyRunning: boolean): readonly Behind[] {
+  const seen = new Set([id]);
+  const ways: Way[] = [{ node: id, over: -Infinity, runs: true }];
+  for (const way of ways) {
+    for (const feed of feeds) {
+      const next = feed.to === way.node && !seen.has(feed.from) ? wayUp(way, feed, tanks) : null;
+      if (!next || (onlyRunning && !next.runs)) continue;
+      seen.add(next.node);
+      ways.push(next);
+    }
+  }
+  return ways.slice(1).flatMap(({ node, over, runs }) => {
+    const place = tanks.placeOf.get(node);
+    return place === undefined ? [] : [{ tank: place, under: underOf(tanks, place, over), runs }];
+  });
+}
+
+/** One line further up; behind a tank the heights begin anew. */
+function wayUp(way: Way, { from, line, runs }: Feed, tanks: Tanks): Way {
+  const before = tanks.placeOf.has(way.node) ? -Infinity : way.over;
+  const start = line?.startHeight ?? -Infinity;
+  const over = Math.max(before, start, line && runs ? line.endHeight : -Infinity);
+  return { node: from, over, runs: way.runs && runs };
+}
+
+/** Water of a tank under its outlet, or too low for the way that it would have to take [m3]. */
+function underOf(tanks: Tanks, place: number, over: number): number {
+  const { vessel, floor, outlet } = tanks.parts[place] as TankPart;
+  return volumeAt(vessel, Math.min(Math.max(0, outlet, over - floor), vessel.height));
+}
+
+/** A tank that lines alone fill is full where the last float shuts; any other at its brim. */
+function fullOf({ id, vessel }: TankPart, ending: readonly Feed[], input: SeasonInput): number {
+  const otherwise =
+    input.roofs.some(({ drainsTo }) => drainsTo === id) ||
+    input.tanks.some(({ overflowsTo }) => overflowsTo === id);
+  if (otherwise || ending.length === 0) return vessel.volume;
+  const level = ending.reduce((most, { line }) => Math.max(most, line?.shutLevel ?? vessel.height), 0);
+  return volumeAt(vessel, Math.min(level, vessel.height));
+}

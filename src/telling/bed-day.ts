@@ -1,0 +1,75 @@
+// What a day's watering of a bed lacked, and what a day of its calendar was like, in words.
+
+import { BOUNDS, type Driver } from "../network/bounds.ts";
+import type { BedAnswer } from "../season/answer.ts";
+import type { MeasureName } from "../units/measures.ts";
+import { whyShortThen } from "./words/bounds.ts";
+
+/** A number as one would say it. */
+export type Show = (si: number, measure: MeasureName) => string;
+
+export type NotedBed = {
+  readonly title: string;
+  readonly notes: Pick<BedAnswer, "given" | "lacked" | "lastBy" | "unfilled"> & { readonly driver: Driver };
+  /** Titles of what waters it, in order. */
+  readonly ways: readonly string[];
+};
+
+/**
+ * What a bed's watering lacked on a day.
+ *
+ * @param bed its title, notes and ways
+ * @param day of the record, counted from 0
+ * @returns a sentence; null where nothing was lacking
+ */
+export function dayNote({ title, notes, ways }: NotedBed, day: number, show: Show): string | null {
+  const bound = BOUNDS[(notes.lacked[day] ?? 0) - 1];
+  if (!bound) return null;
+  const why = whyShortThen(bound, notes.driver);
+  const last = notes.lastBy[day] ?? 0;
+  const helper = last > 1 ? ways[last - 1] : undefined;
+  if (notes.unfilled[day] !== 1) return helper ? `${title}: ${why}; ${helper} helped out.` : null;
+  if (last === 0) return `${title} got nothing: ${why}.`;
+  const by = helper ? `, with ${helper}` : "";
+  return `${title} got only ${show(notes.given[day] ?? 0, "volume")}${by}: ${why}.`;
+}
+
+/** A day of a bed's calendar. */
+export type ToldDay = {
+  readonly date: string;
+  readonly asked: number;
+  readonly given: number;
+  readonly rain: number;
+  readonly stressed: boolean;
+  readonly letGo: boolean;
+  readonly grows: boolean;
+};
+
+/** What a day was like: "2021-07-03: given 12 gal, thirsty". */
+export function dayFacts(day: ToldDay, show: Show): string {
+  const facts = [
+    day.given > 0 ? `given ${show(day.given, "volume")}` : "",
+    day.rain > 0 ? `rain ${show(day.rain, "rain")}` : "",
+    day.stressed ? "thirsty" : "",
+    day.letGo ? "let go" : "",
+  ].filter((fact) => fact !== "");
+  return `${day.date}: ${facts.join(", ") || (day.grows ? "nothing" : "nothing grows")}`;
+}
+
+/** How a watering of the calendar went: "2021-07-03: 12 gal of 20 gal: your time ran out". */
+export function wateringFacts(
+  day: ToldDay & { readonly bound: string | null },
+  driver: Driver,
+  show: Show,
+): string {
+  const given = `${day.date}: ${show(day.given, "volume")}`;
+  if (day.bound === null || day.given >= day.asked) return given;
+  return `${given} of ${show(day.asked, "volume")}: ${whyShortThen(day.bound, driver)}`;
+}
+
+/** What a season of a bed was like, day by day. */
+export function seasonFacts(year: number, days: readonly ToldDay[]): string {
+  const watered = days.filter(({ given }) => given > 0).length;
+  const thirsty = days.filter(({ stressed }) => stressed).length;
+  return `The season of ${year}: watered on ${watered} days, thirsty on ${thirsty}.`;
+}

@@ -1,0 +1,105 @@
+// What is lacking: parts that are left out, power that nobody knows, and what the beds lack most often.
+
+import { valueIn } from "../graph/readers.ts";
+import type { Driver } from "../network/bounds.ts";
+import { type Asked, number, type Piece, reasonOf, type Sentence, value, word } from "./asked.ts";
+import { lackedMost } from "./words/bounds.ts";
+import { listed } from "./words/lists.ts";
+
+export const leftOut = (asked: Asked): number => number(asked, "season.left_out") ?? 0;
+
+type LeftOut = { readonly id: string; readonly reason: string };
+
+function leftOutParts(asked: Asked): readonly LeftOut[] {
+  const list = valueIn(asked.result("season.left_out_list"));
+  return Array.isArray(list) ? (list as readonly LeftOut[]) : [];
+}
+
+/** "Barrel: its capacity is not given; Hose and Bed: Barrel is left out". */
+function leftOutWords(asked: Asked): string {
+  const byReason = new Map<string, string[]>();
+  for (const { id, reason } of leftOutParts(asked)) {
+    const title = asked.cards.find((card) => card.id === id)?.title ?? id;
+    const why = reason.replace(/\.$/, "");
+    byReason.set(why, [...(byReason.get(why) ?? []), title]);
+  }
+  return [...byReason].map(([why, titles]) => `${listed(titles)} (${why})`).join("; ");
+}
+
+/** Said of all the answers together, since none of them knows of what is left out. */
+export function without(asked: Asked): Sentence | null {
+  const parts = leftOut(asked);
+  if (parts === 0) return null;
+  const many =
+    parts === 1 ? " part is left out of these answers: " : " parts are left out of these answers: ";
+  const pieces: Piece[] = [value("season.left_out", "trouble"), `${many}${leftOutWords(asked)}.`];
+  return { id: "without", lead: false, watch: "season.left_out", pieces };
+}
+
+/** Power that nobody knows must not look like power that never runs out. */
+export function powerUnknown(asked: Asked): Sentence | null {
+  const pumps = number(asked, "season.unmetered") ?? 0;
+  if (pumps === 0) return null;
+  const pieces: Piece[] = [
+    value("season.unmetered", "trouble"),
+    pumps === 1
+      ? " pump's power is not known: these answers take it as never running out."
+      : " pumps' power is not known: these answers take it as never running out.",
+  ];
+  return { id: "power_unknown", lead: false, watch: "season.unmetered", pieces };
+}
+
+/** Whether the record holds one whole year: it has a usual one, and none that is driest. */
+export const isOneYear = (asked: Asked): boolean => number(asked, "weather.whole_years") === 1;
+
+/** Which bed runs out first in the driest year, where one does. */
+function shortFirst(asked: Asked): readonly Piece[] {
+  if (word(asked, "season.short_first") === "") return [];
+  return [
+    isOneYear(asked) ? " In this one year " : " In the driest year ",
+    value("season.short_first", "growth"),
+    " was short first, from ",
+    value("season.short_first_day", "trouble"),
+    ".",
+  ];
+}
+
+export function lackedMostOften(asked: Asked): Sentence | null {
+  const id = "season.binding";
+  const why = reasonOf(asked.result(id));
+  if (why) return { id: "binding", lead: false, watch: id, pieces: [`What is lacked most often: ${why}.`] };
+  const bound = word(asked, id);
+  if (!bound) return null;
+  const said = lackedMost(bound, (word(asked, "season.binding_driver") || "either") as Driver);
+  const beds = number(asked, "season.days_short") ?? 0;
+  if (beds === 0) return { id: "binding", lead: false, watch: "season.longest_short_run", pieces: [said] };
+  return {
+    id: "binding",
+    lead: false,
+    watch: "season.days_short",
+    pieces: [
+      `${said} Beds are short on `,
+      value("season.days_short", "trouble"),
+      " days of a usual season.",
+      ...shortFirst(asked),
+    ],
+  };
+}
+
+/** Where no bed is watered, how long animals and other uses went short. */
+export function otherUses(asked: Asked): Sentence | null {
+  const draws = asked.cards.some(({ kind }) => kind === "draw");
+  if (!draws || asked.cards.some(({ kind }) => kind === "bed")) return null;
+  const watch = "season.longest_short_run";
+  const days = number(asked, watch);
+  if (days === null) return null;
+  const pieces: Piece[] =
+    days === 0
+      ? ["What is drawn from the tanks never ran short on your record."]
+      : [
+          "What is drawn from the tanks ran short for ",
+          value(watch, "trouble"),
+          days === 1 ? " day at the longest." : " days on end at the longest.",
+        ];
+  return { id: "other_uses", lead: false, watch, pieces };
+}

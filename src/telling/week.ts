@@ -1,0 +1,67 @@
+// The coming week in words: what each bed gets, by what means, and what stands in the way.
+
+import type { Driver } from "../network/bounds.ts";
+import type { BedWeek } from "../season/week-plan.ts";
+import type { Show } from "./bed-day.ts";
+import { whyShort } from "./words/bounds.ts";
+import { listed, perhapsListed } from "./words/lists.ts";
+
+/** A bed's week, and what drives its pumps. */
+export type ToldWeek = Omit<BedWeek, "days"> & { readonly driver: Driver };
+
+type Way = BedWeek["ways"][number];
+type Watering = BedWeek["waterings"][number];
+
+/** Whether there is enough for all of it. */
+export function outlookWords({ outlook, asked, given, bound, driver }: ToldWeek, show: Show): string {
+  if (outlook === "all") return "There is enough for all of it.";
+  const why = whyShort(bound, driver);
+  if (outlook === "none") return `There will be nothing for it: ${why}.`;
+  return `There will be ${show(given, "volume")} of ${show(asked, "volume")}: ${why}.`;
+}
+
+/** "9 cans in 5 trips, 12 min" or "4 min with the pump". */
+function wayWords(way: Way, title: string, show: Show): string {
+  if (way.time === null) return `${title} cannot give so much`;
+  const time = show(way.time, "duration");
+  return way.trips > 0
+    ? `${show(way.cans, "count")} cans in ${show(way.trips, "count")} trips, ${time}`
+    : `${time} with ${title}`;
+}
+
+type Headline = {
+  readonly week: ToldWeek;
+  readonly titleOf: (id: string) => string;
+  /** On which days, and how many cans each watering is. */
+  readonly weekdays: string;
+  readonly cans: string;
+};
+
+/** "Tuesday and Friday, 12 gal each: 4 min with the pump or 6 cans". */
+export function headline({ week, titleOf, weekdays, cans }: Headline, show: Show): string {
+  const own = week.ways.map((way) => wayWords(way, titleOf(way.id), show));
+  const byCan = week.ways.some(({ trips }) => trips > 0);
+  const ways = perhapsListed(byCan ? own : [...own, `${cans} cans`]);
+  const each = week.each === null ? "" : show(week.each, "volume");
+  return `${weekdays}, ${each}${week.waterings.length > 1 ? " each" : ""}: ${ways}`;
+}
+
+/** "Tuesday, Jul 14: 12 gal, but only 3 gal". */
+export function boxWords(
+  { date, asked, given, bound }: Watering,
+  day: (date: number) => string,
+  show: Show,
+): string {
+  const wanted = `${day(date)}: ${show(asked, "volume")}`;
+  return given < asked && bound !== null ? `${wanted}, but only ${show(given, "volume")}` : wanted;
+}
+
+export const asksNothing = ({ lacks }: ToldWeek, show: Show): string =>
+  `Lacks ${show(lacks, "volume")}; asks for nothing this week.`;
+
+export const ASSUMED_SOAK =
+  "No day of its last soak is given, so it is taken to want water on the first day.";
+
+/** Which tanks' levels nobody gave. */
+export const assumedTanks = (titles: readonly string[]): string =>
+  `${listed(titles)} ${titles.length === 1 ? "was" : "were"} not dipped: taken as full as on the record's first day. Dip and enter the depth for a plan you can lean on.`;

@@ -1,0 +1,132 @@
+// The one table of what a watering can lack, with its words wherever the page says it.
+
+import { BOUNDS, type Bound, type Driver } from "../../network/bounds.ts";
+
+type Words = {
+  /** In a list, and as the word of a choice. */
+  readonly name: string;
+  /** As an answer, after "What is lacked most often is". */
+  readonly answer: string;
+  /** Why a bed does not get its water, in the coming week and on paper. */
+  readonly reason: string;
+  /** Why it did not, on a day that is past. */
+  readonly day: string;
+};
+
+type Said = keyof Words;
+
+const WORDS: Readonly<Record<Exclude<Bound, "energy">, Words>> = {
+  storage: {
+    name: "storage",
+    answer: "storage: water spilled in the year before that a bigger tank would have kept",
+    reason: "the tanks run out; water spilled earlier that a bigger one would have kept",
+    day: "the tank had run out, after water spilled that a bigger one would have kept",
+  },
+  loss: {
+    name: "what leaks and dries away",
+    answer: "the water that tanks lose: leaks and open water took it",
+    reason: "the tanks run out; leaks and open water took what is missing",
+    day: "the tank had run out, after leaks and open water took what was missing",
+  },
+  rain: {
+    name: "rain",
+    answer: "rain: the roofs bring too little",
+    reason: "the tanks run out, for want of rain",
+    day: "the tank had run out, for want of rain",
+  },
+  tankful: {
+    name: "a bigger small tank",
+    answer: "a bigger small tank: even full it holds less than a watering",
+    reason: "the small tank holds less than a watering, even full",
+    day: "the small tank held less than the watering, even full",
+  },
+  refill: {
+    name: "a faster refill",
+    answer: "a faster refill: the small tank is not full again while water waits above it",
+    reason: "the small tank is not full again in time",
+    day: "the small tank was not full again",
+  },
+  line: {
+    name: "a line that runs",
+    answer: "a line that runs: water waits above one that cannot",
+    reason: "the line that should bring the water cannot run",
+    day: "the line that should bring the water cannot run",
+  },
+  pump_time: {
+    name: "the pump's time",
+    answer: "pump time: it cannot give so much in a day",
+    reason: "the pump cannot give so much in the time",
+    day: "the pump's time ran out",
+  },
+  hands: {
+    name: "your time",
+    answer: "time to water by hand: nobody has so much of it",
+    reason: "your time is used up",
+    day: "your time ran out",
+  },
+  held_back: {
+    name: "held back for other beds",
+    answer: "water that is not held back: it is kept for beds that come first",
+    reason: "the water is held back for beds that come first",
+    day: "water was held back for beds that come first",
+  },
+  rule: {
+    name: "the bed's own rule",
+    answer: "watering itself: no watering fell short, but their days or amounts do not suffice",
+    reason: "its days or amounts do not suffice",
+    day: "its days or amounts did not suffice",
+  },
+};
+
+/** Power is said by what drives the pump, so that no battery is blamed where there is none. */
+const ENERGY: Readonly<Record<Driver, Words>> = {
+  battery: {
+    name: "charge in the battery",
+    answer: "charge: the battery is empty",
+    reason: "the battery is empty",
+    day: "the battery was drawn down",
+  },
+  sun: {
+    name: "sun on the panel",
+    answer: "sun on the panel: it is too weak to run the pump for so long",
+    reason: "the sun is too weak on the panel that drives the pump",
+    day: "the sun was too weak on the panel that drives the pump",
+  },
+  either: {
+    name: "power: charge, or sun on a panel alone",
+    answer: "power: a battery is empty, or the sun too weak on a panel alone",
+    reason: "the battery is empty, or the sun too weak on a panel alone",
+    day: "the battery was drawn down, or the sun too weak on a panel alone",
+  },
+};
+
+const isBound = (word: string): word is Bound => (BOUNDS as readonly string[]).includes(word);
+
+function saidOf(bound: string, as: Said, driver: Driver): string {
+  if (!isBound(bound)) return bound;
+  return bound === "energy" ? ENERGY[driver][as] : WORDS[bound][as];
+}
+
+/** "What is lacked most often is rain: the roofs bring too little." */
+export const lackedMost = (bound: string, driver: Driver): string =>
+  `What is lacked most often is ${saidOf(bound, "answer", driver)}.`;
+
+/** What it is called in a list. */
+export const boundName = (bound: string, driver: Driver): string => saidOf(bound, "name", driver);
+
+/** Why a bed does not get its water; null where nothing is known to stand in the way. */
+export const whyShort = (bound: string | null, driver: Driver): string =>
+  bound === null ? "there is too little" : saidOf(bound, "reason", driver);
+
+/** Why it did not get it on a day. */
+export const whyShortThen = (bound: string, driver: Driver): string => saidOf(bound, "day", driver);
+
+/** Every bound as the reason why a bed goes short, where what drives its pump is told elsewhere. */
+export const REASON_OPTIONS: readonly { readonly word: Bound; readonly label: string }[] = BOUNDS.map(
+  (word) => ({ word, label: word === "energy" ? "the pump runs out of power" : WORDS[word].reason }),
+);
+
+/** Every bound as the word of a choice, in order. */
+export const BOUND_OPTIONS: readonly { readonly word: Bound; readonly label: string }[] = BOUNDS.map(
+  (word) => ({ word, label: word === "energy" ? "power" : WORDS[word].name }),
+);

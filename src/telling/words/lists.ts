@@ -1,0 +1,13 @@
+// Lists of things in words.
+
+/** "one, two and three". */
+export const listed = (items: readonly string[]): string => joined(items, "and");
+
+/** "one, two or three". */
+export const perhapsListed = (items: readonly string[]): string => joined(items, "or");
+
+function joined(items: readonly string[], word: string): string {
+  return items.length < 2
+    ? (items[0] ?? "")
+    : `${items.slice(0, -1).join(", ")} ${word} ${items[items.length - 1]}`;
+}

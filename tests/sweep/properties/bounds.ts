@@ -1,0 +1,87 @@
+// What holds of the blame: a short watering is told by what let least through, and power by what drives the pump.
+
+import { BOUNDS } from "../../../src/network/bounds.ts";
+import { seasonCalendar } from "../../../src/season/bed-calendar.ts";
+import type { BedDay } from "../../../src/season/day-log.ts";
+import type { SeasonInput } from "../../../src/season/input.ts";
+import { property } from "../harness.ts";
+import type { Worked } from "../worked.ts";
+
+const WATER = ["storage", "loss", "rain"];
+
+/** The allowance under a bound's name: the three of water in reach are one. */
+const placeOf = (bound: string): number => (WATER.includes(bound) ? 0 : BOUNDS.indexOf(bound as "rule"));
+
+/** What is wrong with a logged day: another allowance was less by more than a hundredth of the shortfall. */
+function wrongWith({ asked, given, bound, allowances }: BedDay, sources: number): string | null {
+  if (!allowances || bound === null || (sources === 0 && bound === "hands")) return null;
+  const least = Math.min(...allowances);
+  const blamed = allowances[placeOf(bound)] ?? asked;
+  if (blamed - least > 0.0101 * (asked - least))
+    return `${bound} let ${blamed} through, ${least} was the least`;
+  if (sources === 1 && given - least > 1e-6 * asked) return `${given} was given, ${least} was allowed`;
+  return null;
+}
+
+property(
+  "what is blamed for a short watering let least of it through",
+  (worked) => {
+    const plan = worked.value("season.plan") as SeasonInput | null;
+    const record = worked.records.find(({ key }) => key === worked.word("weather.record_in_use"));
+    const years = (worked.value(`${worked.cardsOf("bed")[0]}.by_year`) ?? []) as readonly {
+      readonly year: number;
+    }[];
+    const year = years.at(-1)?.year;
+    if (!plan || !record || year === undefined) return null;
+    const calendar = seasonCalendar(plan, record, year);
+    if ("failed" in calendar) return null;
+    for (const { id, days } of calendar.beds) {
+      const sources = plan.beds.find((bed) => bed.id === id)?.wateredBy.length ?? 0;
+      for (const day of days) {
+        const wrong = wrongWith(day, sources);
+        if (wrong !== null) return `${id} on day ${day.date}: ${wrong}`;
+      }
+    }
+    return null;
+  },
+  { every: 3 },
+);
+
+const texts = (worked: Worked): readonly string[] => [
+  ...worked.sentences.map(worked.textOf),
+  ...worked.cardsOf("bed").map((id) => worked.word(`${id}.needs_today`)),
+];
+
+property("no word of a battery where there is none", (worked) => {
+  if (worked.cardsOf("battery").length > 0) return null;
+  return (
+    texts(worked).find((text) =>
+      /battery|charge/i.test(text.replaceAll(/Left out[^.]*|left out[^.]*/g, "")),
+    ) ?? null
+  );
+});
+
+property("nobody is told of a bed that is never short while it was", (worked) => {
+  for (const id of worked.cardsOf("bed")) {
+    const short = worked.number(`${id}.days_short`) ?? 0;
+    const text = worked.word(`${id}.needs_today`);
+    if (/never short/.test(text) && short > 0) return `${id} was short on ${short} days: ${text}`;
+  }
+  const short = worked.number("season.driest_year_days_short") ?? 0;
+  const none = worked.sentences
+    .map(worked.textOf)
+    .find((text) => /\bno bed( that[^,]*)? went short/.test(text));
+  return none !== undefined && short > 0 ? none : null;
+});
+
+property("the names of all parts that are left out stand in the sentence that counts them", (worked) => {
+  const sentence = worked.sentences.find(({ id }) => id === "without");
+  const listed = (worked.value("season.left_out_list") ?? []) as readonly { readonly id: string }[];
+  if (listed.length === 0) return sentence ? worked.textOf(sentence) : null;
+  const text = sentence ? worked.textOf(sentence) : "";
+  const title = (id: string) => worked.worksheet.cards.find((card) => card.id === id)?.title ?? id;
+  const missing = listed.find(({ id }) => !text.includes(title(id)));
+  return missing && worked.sentences.every(({ id }) => id !== "empty")
+    ? `${missing.id} is not named: ${text}`
+    : null;
+});

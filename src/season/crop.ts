@@ -1,9 +1,9 @@
 // The day in the beds' ground: water comes first, then the crop takes what it can.
 
-import { bookShortDay, refilled } from "./blame.ts";
 import type { Bed } from "./beds.ts";
+import { bookShortDay, refilled } from "./blame.ts";
 import { noteDay } from "./day-log.ts";
-import { came, passDay, SHORT } from "./soil-step.ts";
+import { came, isThirsty, passDay } from "./soil-step.ts";
 import type { SeasonState } from "./state.ts";
 import { count } from "./tally.ts";
 
@@ -25,14 +25,12 @@ export function growAll(state: SeasonState, day: number): void {
     ledger.waterIn += came.rained * bed.ground;
     // What did not reach the roots, and what was more than the ground had room for, is gone with the crop's use.
     ledger.waterOut += given - (came.kept - came.use - came.dried) * bed.ground;
+    if (state.dayInSeason[day] === 1) bed.lackBefore = 0;
     if ((bed.days.total[day] as number) > 0) bookDay(state, bed, day, before);
     bed.evening[day] = soil.depletion;
     if (state.log) noteDay(state.log, bed, { date: state.record.firstDay + day, day, ...came });
   }
 }
-
-/** Whether its crops used less than they could by more than rounding. */
-export const isThirsty = (potential: number, use: number): boolean => use < potential * (1 - SHORT);
 
 function bookDay(state: SeasonState, bed: Bed, day: number, before: number): void {
   const { slots } = state;
@@ -40,7 +38,6 @@ function bookDay(state: SeasonState, bed: Bed, day: number, before: number): voi
   const short = isThirsty(potential, came.use);
   if (bed.soil.depletion <= came.use) refilled(bed);
   if (state.dayInSeason[day] === 0) {
-    bed.lackBefore = 0;
     if (potential > 0) count(bed.outside, slots, 1);
     return;
   }
@@ -56,8 +53,7 @@ function bookDay(state: SeasonState, bed: Bed, day: number, before: number): voi
 
 /** What the ground lacked when something began to stand on it in the season, beyond what the crop before it left short. */
 function bookStart(state: SeasonState, bed: Bed, day: number, before: number): void {
-  const first = state.dayInSeason[day] === 1;
-  if (first) bed.lackBefore = 0;
-  if (!first && day > 0 && (bed.days.total[day - 1] as number) > 0) return;
+  const goesOn = day > 0 && state.dayInSeason[day] !== 1 && (bed.days.total[day - 1] as number) > 0;
+  if (goesOn) return;
   count(bed.owed, state.slots, (before - bed.lackBefore) * bed.ground);
 }

@@ -12,7 +12,7 @@ import type { BedPart } from "./input.ts";
 import { contentKey, keeper } from "./kept.ts";
 import { peakDay, peakSpan } from "./peak-day.ts";
 import { type Sky, skyOf } from "./sky.ts";
-import { came, fullSoil, moveRoots, passDay, soakOf } from "./soil-step.ts";
+import { fullSoil, moveRoots, passDay, soakOf } from "./soil-step.ts";
 import { dayOfSeason, type SeasonDates, type Span, sumOver, wholeSeasons } from "./spans.ts";
 
 export type BedDemand = {
@@ -173,27 +173,28 @@ function rainThatServed(days: BedDays, dayInSeason: Int32Array): Float64Array {
 }
 
 /**
- * A bed that gets what it lacks whenever it asks, and on the day of planting, and is never refused.
+ * A bed that gets what it wants, and all that its ground lacks on the day of planting, and is never refused.
  *
  * @param bed the bed, units at the type's fields
  * @param days its crops and ground [m]
- * @param asks whether it asks on a day on which its root zone lacks so much; null: it is not the season [m]
+ * @param wants what it wants on a day on which its root zone lacks so much; null: nobody waters it that day [m]
  * @returns water given to the ground on each day [m]
  * @source FAO-56 ch. 8, water early in the day as in example 38
  */
 export function neverRefused(
   bed: Pick<BedPart, "decidesOn">,
   days: BedDays,
-  asks: (day: number, lack: number) => boolean | null,
+  wants: (day: number, lack: number) => number | null,
 ): Float64Array {
   const byMorning = bed.decidesOn === "morning" ? 1 : 0;
   const watered = new Float64Array(days.total.length);
   const soil = fullSoil();
   for (let day = 0; day < watered.length; day++) {
     moveRoots(days, day, soil);
-    const lack = Math.max(0, soil.depletion - (days.rain[day] as number) * byMorning);
-    const wants = (days.total[day] as number) > 0 ? asks(day, lack) : null;
-    const given = days.planted[day] === 1 && wants !== null ? soakOf(days, day, soil) : wants ? lack : 0;
+    const fell = (days.rain[day] as number) * byMorning;
+    const wanted = (days.total[day] as number) > 0 ? wants(day, Math.max(0, soil.depletion - fell)) : null;
+    const soak = days.planted[day] === 1 ? Math.max(0, soakOf(days, day, soil) - fell) : 0;
+    const given = wanted === null ? 0 : Math.max(wanted, soak);
     passDay(days, day, soil, given);
     watered[day] = given;
   }

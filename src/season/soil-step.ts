@@ -19,8 +19,16 @@ export const fullSoil = (): Soil => ({ depletion: 0, rest: 0, layer: 0, zone: 0 
  */
 export const came = { kept: 0, rained: 0, use: 0, dried: 0, share: 1 };
 
-/** Shortfall that is rounding rather than thirst [-]: a crop that used no more than this less than it could was not short. */
-export const SHORT = 1e-3;
+/** Shortfall that is rounding rather than thirst [-]: our definition. */
+const SHORT = 1e-3;
+
+/**
+ * Whether crops used less than they could by more than a thousandth.
+ *
+ * @param potential what they could [m]
+ * @param use what they did [m]
+ */
+export const isThirsty = (potential: number, use: number): boolean => use < potential * (1 - SHORT);
 
 /** Where rounding leaves nothing [m]. */
 const positive = (depth: number): number => Math.max(0, depth);

@@ -97,9 +97,9 @@ describe("a hose", () => {
     expect(late.at(-1)).toBeLessThan(july.dry.at(-1) as number);
     const night = at(22);
     expect(inputOf(night).deliveries[0]?.sun?.dry[6]).toEqual([0]);
-    expect(numberAt(night, "season.met")).toBe(0);
+    expect(numberAt(night, "season.got")).toBe(0);
     expect(night.results.get("season.binding")).toMatchObject({ value: "energy" });
-    expect(numberAt(noon, "season.met")).toBeGreaterThan(0);
+    expect(numberAt(noon, "season.got")).toBeGreaterThan(0);
   });
 
   test("with a bucket and no meter has no end of power, and that is said", () => {
@@ -212,7 +212,7 @@ describe("a battery", () => {
 describe("more power", () => {
   // By the calendar, so that the demand is the same whatever was given before.
   const plot: Givens = { ...BED, rule: "fixed", fixed_volume: [40, "gal"], fixed_every: [2, "day"] };
-  const met = (more: Cards) => numberAt(workedOut(rigOf({ plot: ["bed", plot], ...more })), "season.met");
+  const met = (more: Cards) => numberAt(workedOut(rigOf({ plot: ["bed", plot], ...more })), "season.got");
 
   test("of panel or battery never gives the beds less", () => {
     const cell = (ampHours: number): Cards => ({

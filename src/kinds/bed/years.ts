@@ -9,7 +9,7 @@ import { cropLabel } from "./crops.ts";
 export type BedYear = {
   readonly year: number;
   readonly need: number;
-  readonly given: number;
+  readonly got: number;
   readonly rain: number;
   readonly daysShort: number;
   readonly loss: number | null;
@@ -28,9 +28,29 @@ function worst({ losses }: BedSeason): { readonly loss: number | null; readonly 
 }
 
 function yearOf(season: BedSeason, driver: Driver): BedYear {
-  const { year, need, given, rain, daysShort, binding } = season;
-  return { year, need, given, rain, daysShort, binding, driver, ...worst(season) };
+  const { year, need, got, rain, daysShort, binding } = season;
+  return { year, need, got, rain, daysShort, binding, driver, ...worst(season) };
 }
+
+/** Rows of a bed that tell of its water in a usual season, by quantity id. */
+export function bedWater(bed: BedAnswer): Readonly<Record<string, Outcome>> {
+  const { id, none } = bed;
+  const rows: Record<string, Outcome> = {
+    potential_use: { value: bed.potential },
+    lacked_at_planting: { value: bed.owed },
+    rain_counted: { value: bed.rained },
+    season_need: { value: bed.need },
+    season_got: { value: bed.got },
+    season_past_roots: { value: bed.pastRoots },
+    outside_days: { value: bed.outsideDays },
+    share_met: bed.shareMet === null ? { none: none ?? NO_CROP } : { value: bed.shareMet },
+    days_short: { value: bed.daysShort },
+    rule_kept: bed.ruleKept === null ? { none: "no set amount is due on set days" } : { value: bed.ruleKept },
+  };
+  return Object.fromEntries(Object.entries(rows).map(([name, outcome]) => [`${id}.${name}`, outcome]));
+}
+
+const NO_CROP = "no crop stands within the season";
 
 /** Rows of a bed that tell of its seasons one by one, by quantity id. */
 export function bedYears(

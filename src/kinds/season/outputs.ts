@@ -12,14 +12,21 @@ import type {
 import type { SeasonInput } from "../../season/input.ts";
 import { boundName } from "../../telling/words/bounds.ts";
 import { isoDate } from "../../units/calendar.ts";
-import { bedYears } from "../bed/years.ts";
+import { bedWater, bedYears } from "../bed/years.ts";
 import { driverOf } from "./drivers.ts";
 import { STORAGE_ROWS, storageOutputs } from "./storage-answers.ts";
 
 /** Rows that the run answers of batteries and beds. */
 const BATTERY_ROWS = ["days_flat", "lowest_charge", "season_charge", "season_use", "season_loss"] as const;
 const BED_ROWS = [
-  "met",
+  "season_need",
+  "potential_use",
+  "lacked_at_planting",
+  "rain_counted",
+  "season_got",
+  "season_past_roots",
+  "outside_days",
+  "rule_kept",
   "share_met",
   "days_short",
   "by_year",
@@ -42,12 +49,18 @@ const PART_ROWS = {
 
 const SEASON_ROWS = [
   "need",
-  "met",
+  "got",
+  "past_roots",
   "share_met",
   "days_short",
   "longest_short_run",
   "driest_year_share_met",
   "driest_year_days_short",
+  "seasons",
+  "seasons_short",
+  "worst_season",
+  "worst_season_share_met",
+  "worst_season_days_short",
   "short_first_bed",
   "short_first_day",
   "spill",
@@ -109,16 +122,30 @@ function shortOfPower(plan: SeasonInput, { beds }: SeasonAnswer): Driver {
   );
 }
 
+/** How many seasons went short, and the one that was worst for the beds. */
+function ofWorst({ seasons, seasonsShort, worstSeason, shareMet }: SeasonTotals): Outputs {
+  const reason = "no crop stands within the season";
+  return {
+    "season.seasons": { value: seasons },
+    "season.seasons_short": or(shareMet === null ? null : seasonsShort, reason),
+    "season.worst_season": or(worstSeason?.year ?? null, reason),
+    "season.worst_season_share_met": or(worstSeason?.shareMet ?? null, reason),
+    "season.worst_season_days_short": or(worstSeason?.daysShort ?? null, reason),
+  };
+}
+
 function ofSeason(plan: SeasonInput, answer: SeasonAnswer): Outputs {
   const { totals } = answer;
   return {
     "season.need": { value: totals.need },
-    "season.met": { value: totals.met },
+    "season.got": { value: totals.got },
+    "season.past_roots": { value: totals.pastRoots },
     "season.share_met": or(totals.shareMet, "no crop stands within the season"),
     "season.days_short": or(totals.daysShort, "no crop stands within the season"),
     "season.longest_short_run": { value: totals.longestShortRun },
     "season.driest_year_share_met": or(totals.driestYearShareMet, noDriest(totals, plan.beds.length)),
     "season.driest_year_days_short": or(totals.driestYearDaysShort, noDriest(totals, plan.beds.length)),
+    ...ofWorst(totals),
     ...ofShortFirst(totals, plan.beds.length),
     "season.spill": { value: totals.spill },
     "season.binding": or(totals.binding, unbound(answer, plan.beds.length)),
@@ -198,9 +225,7 @@ function ofParts(plan: SeasonInput, answer: SeasonAnswer): Outputs {
   }
   for (const battery of answer.batteries) Object.assign(rows, ofBattery(battery));
   for (const bed of answer.beds) {
-    rows[`${bed.id}.met`] = { value: bed.met };
-    rows[`${bed.id}.share_met`] = or(bed.shareMet, bed.none ?? "no crop stands within the season");
-    rows[`${bed.id}.days_short`] = { value: bed.daysShort };
+    Object.assign(rows, bedWater(bed));
     const driver = driverOf(plan, [bed.id]);
     Object.assign(rows, ofWaterings(bed, driver));
     Object.assign(rows, bedYears(bed, driver));

@@ -91,5 +91,7 @@ export function resolveAnywhere(plan: Plan, name: string): Resolved {
     return node ? found(name, node) : { wrong: `The card ${head} has nothing called ${rest}.` };
   }
   const single = kindNamed(plan.kinds, head);
-  return single?.single ? ofSingleCard(plan, single, single.once?.[rest] ?? rest, name) : { wrong: `There is no card ${head}.` };
+  return single?.single
+    ? ofSingleCard(plan, single, single.once?.[rest] ?? rest, name)
+    : { wrong: `There is no card ${head}.` };
 }

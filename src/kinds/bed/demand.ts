@@ -11,6 +11,7 @@ import { throughYear } from "./year.ts";
 const NEEDS = [
   "peak_day_need",
   "easy_depth",
+  "easy_volume",
   "watering_volume",
   "watering_interval",
   "through_year",
@@ -27,6 +28,7 @@ function demandOf(input: ModelInput): Outputs {
   return outcomes({
     peak_day_need: demand.peakDayNeed,
     easy_depth: demand.easyDepth,
+    easy_volume: demand.easyVolume,
     watering_volume: demand.wateringVolume,
     watering_interval: demand.wateringInterval,
     through_year: throughYear(part, { firstDay: record.firstDay, eto }, demand),

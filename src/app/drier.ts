@@ -7,7 +7,7 @@ import { DRIER, isFew } from "../rainfall/import-facts.ts";
 import type { Answers } from "../studies/ask.ts";
 import type { DrierYears } from "../ui/dialogs/rain-import.ts";
 import { type ShowOptions, showQuantity } from "../units/show.ts";
-import type { AskingPool } from "../worker/asking-pool.ts";
+import type { Asker } from "../worker/asking-pool.ts";
 import type { Engine } from "./engine.ts";
 
 /** A number being typed goes on changing; the drier years wait until it rests [ms]. */
@@ -30,7 +30,7 @@ function shownYear(name: string, answers: Answers, options: ShowOptions): DrierY
 }
 
 /** Drier versions of the record in use, empty while it is none of few years. */
-export function createDrier(engine: Engine, pool: AskingPool, options: () => ShowOptions) {
+export function createDrier(engine: Engine, asker: Asker, options: () => ShowOptions) {
   const [answers, setAnswers] = createSignal<ReadonlyMap<number, Answers>>(new Map());
   // The same result object stands for the same plan and record, so that other edits do not begin anything.
   const plan = createMemo(() => engine.view().results.get("season.plan"));
@@ -49,7 +49,7 @@ export function createDrier(engine: Engine, pool: AskingPool, options: () => Sho
     const now = numberIn(results.get("weather.rain_scale")) ?? 1;
     const found = new Map<number, Answers>();
     const runs = DRIER.map(({ share }) => scaled(now * share));
-    pool.ask(
+    asker.ask(
       { worksheet, records: [own], runs, wanted: WANTED },
       {
         onAnswers: (at, answered) => found.set(at, answered),
@@ -68,7 +68,7 @@ export function createDrier(engine: Engine, pool: AskingPool, options: () => Sho
   );
   onCleanup(() => {
     clearTimeout(timer);
-    pool.callOff();
+    asker.callOff();
   });
   return createMemo<DrierYears>(() =>
     DRIER.flatMap(({ name }, at) => {

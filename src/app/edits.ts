@@ -7,6 +7,7 @@ import { editLabel } from "../document/history.ts";
 import { recordNames } from "../document/record-names.ts";
 import { swapped } from "../document/swap.ts";
 import type { Entry, Worksheet } from "../document/worksheet.ts";
+import { keepConditions } from "../graph/keep-conditions.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import { recordKey } from "../rainfall/record-key.ts";
 import { worksheetFromFileText, worksheetToFileText } from "../storage/file.ts";
@@ -90,14 +91,17 @@ function cardEdits({
   return {
     given: (card, row, entry, merge = false) => {
       const stored = row.row === "given" && row.stored === "card" ? { stored: "card" as const } : {};
-      const change = (worksheet: Worksheet) =>
-        setNumber(worksheet, card.id, { name: row.name, ...stored }, entry);
+      const change = (worksheet: Worksheet) => {
+        const set = setNumber(worksheet, card.id, { name: row.name, ...stored }, entry);
+        return keepConditions(set, CARD_KINDS, card.id, row, entry !== null);
+      };
       session.edit(editLabel(row.label, card.title), change, merge ? `${card.id}.${row.name}` : undefined);
     },
     measured: (card, row, entry) =>
-      session.edit(editLabel(`Measured ${row.label}`, card.title), (worksheet) =>
-        setMeasured(worksheet, card.id, row.name, entry),
-      ),
+      session.edit(editLabel(`Measured ${row.label}`, card.title), (worksheet) => {
+        const set = setMeasured(worksheet, card.id, row.name, entry);
+        return keepConditions(set, CARD_KINDS, card.id, row, entry !== null);
+      }),
     keepLesson: (card, row, lesson, entry) =>
       session.edit(editLabel(`Keep ${lesson.label}`, card.title), (worksheet) =>
         setMeasured(setMeasured(worksheet, card.id, lesson.name, entry), card.id, row.name, null),

@@ -9,16 +9,15 @@ import type { SavedSheet, Sheet } from "../ui/sheet.ts";
 import type { ShowOptions } from "../units/show.ts";
 import { createCautions } from "./cautions.ts";
 import { dayHere } from "./clock.ts";
-import { createDrier } from "./drier.ts";
 import { makeEdits } from "./edits.ts";
 import { createFolds } from "./folds.ts";
 import { stillToSay } from "./joining.ts";
 import { createKeeping } from "./keeping.ts";
 import type { Laid, PageShared } from "./page-shared.ts";
+import { createQuestions } from "./questions.ts";
 import { createRain } from "./rain.ts";
 import { makeReader } from "./reader.ts";
 import { createSession } from "./session.ts";
-import { createSizes } from "./sizes.ts";
 import { TEMPLATES } from "./templates.ts";
 import { listenToTyping } from "./typing.ts";
 
@@ -96,12 +95,11 @@ export function createSheet(laid: Laid, shared: PageShared) {
     sheets,
     templates: TEMPLATES,
     rain: rain.state,
-    drier: createDrier(engine, shared.hub.askingApart, showOptions),
     opened,
     unfolded: folds.isOpen,
     edit: makeEdits({ session, typing, folds, shared, rain, setOpened, setRecord }),
     keep: createKeeping({ session, shared, reader, original: laid.received ?? null, refreshSheets }),
-    sizes: createSizes(engine, shared.hub.asking),
+    ...createQuestions(engine, shared.hub.asking, showOptions),
   };
   return { sheet, session, typing };
 }

@@ -8,7 +8,7 @@ import type { Answers } from "../studies/ask.ts";
 import { kneeOf } from "../studies/knee.ts";
 import { coarseThenFine } from "../studies/try.ts";
 import type { SizeStudy, Sizes } from "../ui/charts/sizes.ts";
-import type { AskingPool } from "../worker/asking-pool.ts";
+import type { Asker } from "../worker/asking-pool.ts";
 import type { Engine } from "./engine.ts";
 
 /** A number being typed or dragged goes on changing; the sizes wait until it rests [ms]. */
@@ -41,7 +41,7 @@ function resized(engine: Engine, card: string, volume: number): readonly Change[
 }
 
 /** Sizes of one tank at a time. */
-export function createSizes(engine: Engine, pool: AskingPool): Sizes {
+export function createSizes(engine: Engine, asker: Asker): Sizes {
   const [study, setStudy] = createSignal<SizeStudy | null>(null);
   const [card, setCard] = createSignal<string | null>(null);
   // The same result object stands for the same plan and record, so that other edits do not begin anything.
@@ -79,7 +79,7 @@ export function createSizes(engine: Engine, pool: AskingPool): Sizes {
       say(id, { curve, done: points.length, state: isOld ? "old" : "working" });
     };
     const runs = order.map((multiple) => resized(engine, id, each * multiple));
-    pool.ask(
+    asker.ask(
       { worksheet, records: [held], runs, wanted: WANTED },
       {
         onAnswers: (at, answers) => {
@@ -101,7 +101,7 @@ export function createSizes(engine: Engine, pool: AskingPool): Sizes {
   };
   const stop = (): void => {
     clearTimeout(timer);
-    pool.callOff();
+    asker.callOff();
   };
   createEffect(
     on(

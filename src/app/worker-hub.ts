@@ -7,8 +7,6 @@ export type WorkerHub = {
   readonly client: WorkerClient;
   /** Workers of their own that are asked about whole worksheets: the warm one stays free for the next season. */
   readonly asking: AskingPool;
-  /** One more for what is asked unbidden, so that it calls off no question of the reader's. */
-  readonly askingApart: AskingPool;
   /** From now on these hear what the worker says. */
   readonly listen: (events: ClientEvents) => void;
 };
@@ -37,11 +35,9 @@ export function makeWorkerHub(): WorkerHub {
   const makeAsked = () =>
     new Worker(new URL("../worker/asking-entry.ts", import.meta.url), { type: "module" });
   const asking = askingPool(makeAsked, spareCores());
-  const askingApart = askingPool(makeAsked, 1);
   return {
     client,
     asking,
-    askingApart,
     listen: (next) => {
       events = next;
     },

@@ -16,6 +16,7 @@ ${RAIN_HELP}
                          A choice is NAME=word,word; a date NAME=MM-DD..MM-DD. Needs --answer
   --answer NAME          which answer to show beside each value; may be repeated
   --steps N              how many values are tried (default 17)
+  --gives-out            what gives out first: the season once more for each limit set free
   --json                 one JSON object on standard output, numbers in coherent SI
   --help                 this text
 
@@ -28,6 +29,7 @@ export type Wanted = {
   readonly sets: readonly { readonly name: string; readonly value: string }[];
   readonly json: boolean;
   readonly tried: Tried | null;
+  readonly givesOut: boolean;
 };
 
 /** `--try`, with its answers and how many values. */
@@ -44,6 +46,7 @@ const OPTIONS = {
   try: { type: "string" },
   answer: { type: "string", multiple: true },
   steps: { type: "string" },
+  "gives-out": { type: "boolean" },
   json: { type: "boolean" },
   help: { type: "boolean" },
 } as const;
@@ -94,6 +97,7 @@ export function readArguments(words: readonly string[]): Wanted | null {
     rain: rainOf(values),
     sets: (values.set ?? []).map((text) => setOf(text)),
     tried: triedOf(values),
+    givesOut: values["gives-out"] ?? false,
     json: values.json ?? false,
   };
 }

@@ -8,6 +8,7 @@ import { recordKey } from "../rainfall/record-key.ts";
 import { worksheetFromFileText } from "../storage/file.ts";
 import { workOut } from "../studies/work-out.ts";
 import { HELP, readArguments, type Wanted } from "./arguments.ts";
+import { givesOutReport } from "./gives-out-report.ts";
 import { openRain } from "./rain.ts";
 import { jsonReport, textReport } from "./report.ts";
 import { setValue } from "./set-value.ts";
@@ -54,10 +55,16 @@ async function run(wanted: Wanted): Promise<string> {
   for (const { name, value } of wanted.sets) worksheet = setValue(worksheet, CARD_KINDS, name, value);
   const whole = workOut(worksheet, CARD_KINDS, records);
   const tried = wanted.tried && triedReport(worksheet, CARD_KINDS, records, wanted.tried);
+  const out = wanted.givesOut ? givesOutReport(worksheet, CARD_KINDS, records, whole) : null;
   if (wanted.json) {
-    const report = { ...jsonReport(whole, CARD_KINDS), ...(tried ? { tried: triedJson(tried) } : {}) };
+    const report = {
+      ...jsonReport(whole, CARD_KINDS),
+      ...(tried ? { tried: triedJson(tried) } : {}),
+      ...out,
+    };
     return `${JSON.stringify(report, null, 2)}\n`;
   }
+  if (out) return `${out.gives_out_said}\n`;
   return tried ? triedText(tried) : textReport(whole, CARD_KINDS);
 }
 

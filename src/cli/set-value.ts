@@ -2,6 +2,7 @@
 
 import { type Change, withChanges } from "../document/changes.ts";
 import type { Card, Entry, Worksheet } from "../document/worksheet.ts";
+import { keepConditions } from "../graph/keep-conditions.ts";
 import type { CardKinds, Given, ListGiven, NumberGiven, Row } from "../graph/types.ts";
 import { parseIsoDate, parseMonthDay } from "../units/calendar.ts";
 import { isPlain } from "../units/dimension.ts";
@@ -154,5 +155,7 @@ export function changeTo(worksheet: Worksheet, kinds: CardKinds, name: string, t
 
 /** The worksheet with one quantity set. */
 export function setValue(worksheet: Worksheet, kinds: CardKinds, name: string, text: string): Worksheet {
-  return withChanges(worksheet, [changeTo(worksheet, kinds, name, text)]);
+  const { card, row } = findRow(worksheet, kinds, name);
+  const change = changeTo(worksheet, kinds, name, text);
+  return keepConditions(withChanges(worksheet, [change]), kinds, card.id, row, change.entry !== null);
 }

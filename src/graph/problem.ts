@@ -1,6 +1,6 @@
 // What is wrong with a worksheet, as a value that carries its place.
 
-import type { QuantityId } from "./types.ts";
+import type { QuantityId } from "./quantity-id.ts";
 
 export type ProblemCode =
   | "missing"

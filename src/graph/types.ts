@@ -3,12 +3,12 @@
 import type { DailyRecord } from "../rainfall/record.ts";
 import type { MeasureName } from "../units/measures.ts";
 import type { FigureRow } from "./figure.ts";
+import type { Measurable } from "./measurable.ts";
 import type { Problem } from "./problem.ts";
+import type { QuantityId } from "./quantity-id.ts";
 
 export type { Problem, ProblemCode } from "./problem.ts";
-
-/** `card_id.row_name`, e.g. `blue_tank.capacity`. */
-export type QuantityId = string;
+export type { QuantityId } from "./quantity-id.ts";
 
 /** A number in SI, a word, id, date or text, an array, or a long series. */
 export type Value =
@@ -42,6 +42,8 @@ type Named = {
   readonly quiet?: true;
   /** A sentence that stands at the head of its card. */
   readonly lead?: true;
+  /** Givens of the same card under which this was measured: as they stand when it is typed they are written down. */
+  readonly keeps?: readonly string[];
 };
 
 /** Default of a number: typed; none (with the row's `absent` reason); worked out; or picked by a choice row's word. */
@@ -131,13 +133,6 @@ export type ListGiven = Named & {
 export type Given = NumberGiven | ChoiceGiven | LinkGiven | TextGiven | DateGiven | ListGiven;
 
 export type Condition = { readonly if: string; readonly reason: string };
-
-/** What a measured value of this row teaches, in words; a row without this cannot be measured. */
-type Measurable = {
-  readonly teaches: string;
-  /** The measurable row of the same card that holds the lesson by itself, once what was measured no longer stands so. */
-  readonly lesson?: string;
-};
 
 export type FormulaRow = Named & {
   readonly row: "formula";

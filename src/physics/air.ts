@@ -77,61 +77,6 @@ export function meanSaturationVapourPressure(highest: number, lowest: number): n
 }
 
 /**
- * Vapour pressure of the air from its two extremes of relative humidity.
- * ea = (e(Tmin) RHmax + e(Tmax) RHmin) / 2
- * @param given.highest - highest air temperature [K]
- * @param given.lowest - lowest air temperature [K]
- * @param given.highestHumidity - highest relative humidity, 0 to 1 [-]
- * @param given.lowestHumidity - lowest relative humidity, 0 to 1 [-]
- * @returns vapour pressure [Pa]
- * @throws DomainError when a humidity is outside 0 to 1
- * @validity daily values
- * @source FAO-56 Eq. 17
- */
-export function vapourFromHumidity(given: {
-  readonly highest: number;
-  readonly lowest: number;
-  readonly highestHumidity: number;
-  readonly lowestHumidity: number;
-}): number {
-  requireShare("highest humidity", given.highestHumidity);
-  requireShare("lowest humidity", given.lowestHumidity);
-  const moist = saturationVapourPressure(given.lowest) * given.highestHumidity;
-  return (moist + saturationVapourPressure(given.highest) * given.lowestHumidity) / 2;
-}
-
-/**
- * Vapour pressure of the air from the highest relative humidity alone.
- * ea = e(Tmin) RHmax
- * @param lowest - lowest air temperature [K]
- * @param highestHumidity - highest relative humidity, 0 to 1 [-]
- * @returns vapour pressure [Pa]
- * @throws DomainError when the humidity is outside 0 to 1
- * @validity where the lowest humidity is not known or is doubtful
- * @source FAO-56 Eq. 18
- */
-export function vapourFromHighestHumidity(lowest: number, highestHumidity: number): number {
-  requireShare("highest humidity", highestHumidity);
-  return saturationVapourPressure(lowest) * highestHumidity;
-}
-
-/**
- * Vapour pressure of the air from the mean relative humidity.
- * ea = RHmean (e(Tmax) + e(Tmin)) / 2
- * @param highest - highest air temperature [K]
- * @param lowest - lowest air temperature [K]
- * @param meanHumidity - mean relative humidity, 0 to 1 [-]
- * @returns vapour pressure [Pa]
- * @throws DomainError when the humidity is outside 0 to 1
- * @validity the least exact of the three routes from humidity
- * @source FAO-56 Eq. 19
- */
-export function vapourFromMeanHumidity(highest: number, lowest: number, meanHumidity: number): number {
-  requireShare("mean humidity", meanHumidity);
-  return meanHumidity * meanSaturationVapourPressure(highest, lowest);
-}
-
-/**
  * Vapour pressure of the air where no humidity was measured: the dew point is taken to be the lowest temperature.
  * ea = e(Tmin - below)
  * @param lowest - lowest air temperature [K]
@@ -146,31 +91,6 @@ export function vapourFromLowest(lowest: number, below: number): number {
     throw new DomainError("dew point allowance", below, "0 to 10 K", `${BOOK}, Eq. 48`);
   }
   return saturationVapourPressure(lowest - below);
-}
-
-/**
- * Vapour pressure of the air from a dry and a wet thermometer.
- * ea = e(Twet) - a P (Tdry - Twet)
- * @param given.dry - reading of the dry thermometer [K]
- * @param given.wet - reading of the wet thermometer [K]
- * @param given.pressure - air pressure [Pa]
- * @param given.coefficient - 0.000662 ventilated, 0.0008 naturally, 0.0012 indoors [1/K]
- * @returns vapour pressure [Pa]
- * @throws DomainError when the wet reading is above the dry one
- * @validity psychrometers
- * @source FAO-56 Eq. 15 and 16
- */
-export function vapourFromWetBulb(given: {
-  readonly dry: number;
-  readonly wet: number;
-  readonly pressure: number;
-  readonly coefficient: number;
-}): number {
-  if (!(given.wet <= given.dry)) {
-    throw new DomainError("wet thermometer", given.wet, "at most the dry thermometer", `${BOOK}, Eq. 15`);
-  }
-  const dried = given.coefficient * given.pressure * (given.dry - given.wet);
-  return saturationVapourPressure(given.wet) - dried;
 }
 
 /**
@@ -213,8 +133,4 @@ function celsiusOf(temperature: number): number {
     throw new DomainError("air temperature", temperature, "-60 to 70 degrees Celsius", `${BOOK}, Eq. 11`);
   }
   return celsius;
-}
-
-function requireShare(quantity: string, value: number): void {
-  if (!(value >= 0 && value <= 1)) throw new DomainError(quantity, value, "0 to 1", `${BOOK}, Eq. 17 to 19`);
 }

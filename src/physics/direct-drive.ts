@@ -1,9 +1,17 @@
 // A pump straight on a panel: its load line against the panel's curve, through the hours of a day.
 
-import { requireNotNegative, requirePositive } from "./domain-error.ts";
-import { openCircuitVoltage, type PanelCurve, type PanelLabel, panelCurrent } from "./panel-curve.ts";
+import { requireNotNegative } from "./domain-error.ts";
+import { openCircuitVoltage, type PanelCurve, panelCurrent } from "./panel-curve.ts";
 import { type Pump, pumpCurrent, pumpHead } from "./pump-curve.ts";
-import { flowByItself, type Lifting, type PumpRun, pumpDemand, pumpRun, runAtFlow } from "./pump-run.ts";
+import {
+  flowByItself,
+  type Lifting,
+  type PumpDemand,
+  type PumpRun,
+  pumpDemand,
+  pumpRun,
+  runAtFlow,
+} from "./pump-run.ts";
 import { bracketedRoot } from "./root.ts";
 import type { SunStep } from "./tilted-sun.ts";
 
@@ -24,16 +32,16 @@ const FULL = 0.95;
  * @param curve of the panel in its light, units at the type's fields
  * @returns flow, head, arriving voltage and current, units at the type's fields
  * @throws DomainError for a negative resistance
- * @validity a pump without a current booster that starts as soon as it can lift; a stiff motor starts later
+ * @validity a pump without a current booster that turns as soon as the panel overcomes its friction
  * @source panelCurve and pumpDemand, solved together
  */
 export function directRun(lifting: Lifting, wireResistance: number, curve: PanelCurve): PumpRun {
   requireNotNegative("wire resistance", wireResistance, SOURCE);
   const { pump, line, lift } = lifting;
   const open = openCircuitVoltage(curve);
-  if (!(open > 0)) return standingStill(lifting);
+  if (!(open > 0 && curve.short > frictionOf(pump))) return standingStill(lifting);
   const tooMuch = (flow: number) => {
-    const { voltage, current } = pumpDemand(lifting, flow);
+    const { voltage, current } = demandAlone(lifting, flow);
     const atPanel = voltage + current * wireResistance;
     // While the water runs faster by itself, the panel has all its current to spare.
     return current - panelCurrent(curve, Math.max(0, atPanel)) + Math.min(0, atPanel);
@@ -41,10 +49,45 @@ export function directRun(lifting: Lifting, wireResistance: number, curve: Panel
   if (line.opening === 0 || tooMuch(0) >= 0) return turningOnly(pump, wireResistance, curve, open);
   const speed = open / pump.ratedVoltage;
   const most = Math.sqrt((pump.shutoffHead * speed * speed - lift) / pump.fall) * (1 + 1e-9);
-  return runAtFlow(lifting, bracketedRoot(tooMuch, 0, most));
+  const flow = bracketedRoot(tooMuch, 0, most);
+  return { ...runAtFlow(lifting, flow), current: demandAlone(lifting, flow).current };
 }
 
-/** A pump in the dark: water runs through it only downhill. */
+/**
+ * Current that only turns a pump; never more than it draws against a shut outlet.
+ *
+ * @param pump curve and currents, units at the type's fields
+ * @returns current [A]
+ * @source definition
+ */
+export function frictionOf({ frictionCurrent = 0, noFlowCurrent }: Pump): number {
+  return Math.min(frictionCurrent, noFlowCurrent);
+}
+
+/**
+ * Current that a pump draws of its own panel: friction at any speed, the rest with the square of the speed, so that at
+ * the rated voltage it is that of pumpCurrent: I + If (1 - v²).
+ *
+ * @param pump curve and currents, units at the type's fields
+ * @param flow volume a time, 0 or more [m3/s]
+ * @param voltage at the motor, 0 or more [V]
+ * @returns current [A]
+ * @throws DomainError for a negative flow, voltage or current
+ * @source a steady torque of friction beside one with the square of the speed; its size from memory
+ */
+function currentAlone(pump: Pump, flow: number, voltage: number): number {
+  const speed = voltage / pump.ratedVoltage;
+  return pumpCurrent(pump, flow, voltage) + frictionOf(pump) * (1 - speed * speed);
+}
+
+/** Voltage and current for a flow on a panel; while the water drives the rotor it draws nothing. */
+function demandAlone(lifting: Lifting, flow: number): PumpDemand {
+  const { voltage, current } = pumpDemand(lifting, flow);
+  if (voltage < 0) return { voltage, current };
+  return { voltage, current: currentAlone(lifting.pump, flow, voltage) };
+}
+
+/** A pump in the dark, or in too little light to turn it: water runs through it only downhill. */
 function standingStill(lifting: Lifting): PumpRun {
   const flow = flowByItself(lifting);
   return { flow, head: pumpHead(lifting.pump, flow, 0), arrivingVoltage: 0, current: 0 };
@@ -52,7 +95,7 @@ function standingStill(lifting: Lifting): PumpRun {
 
 /** A pump that turns on a panel and moves no water. */
 function turningOnly(pump: Pump, wireResistance: number, curve: PanelCurve, open: number): PumpRun {
-  const drawn = (voltage: number) => pumpCurrent(pump, 0, voltage);
+  const drawn = (voltage: number) => currentAlone(pump, 0, voltage);
   const arrivingVoltage = bracketedRoot(
     (voltage) => drawn(voltage) - panelCurrent(curve, voltage + wireResistance * drawn(voltage)),
     0,
@@ -118,18 +161,4 @@ export function directDay(
     volume: steps.reduce((sum, { run, length }) => sum + run.flow * length, 0),
     highestVoltage: steps.reduce((most, { run }) => Math.max(most, run.arrivingVoltage), 0),
   };
-}
-
-/**
- * Whether a panel's voltage suits a pump that hangs straight on it.
- *
- * @param label of the panel, units at the type's fields
- * @param pump curve and currents, units at the type's fields
- * @returns true up to 1.65 times the pump's rated voltage
- * @throws DomainError for a rated voltage that is not above 0
- * @source common practice, no source
- */
-export function suitsDirectDrive(label: PanelLabel, pump: Pump): boolean {
-  requirePositive("rated voltage", pump.ratedVoltage, SOURCE);
-  return label.bestVoltage <= MOST_VOLTAGE_RATIO * pump.ratedVoltage;
 }

@@ -10,7 +10,10 @@ export const CONTINUOUS_MARGIN = 1.25;
 /** Most that a fuse may be over the wire's ampacity, under 50 V [-]: 33 CFR 183.455(c) (read in a copy). */
 export const REGULATION_EXCESS = 1.5;
 /** A stall blows a fuse in seconds only at some multiple of its size [-]: ISO 8820-3 opening times (from memory). */
-export const STALL_MULTIPLE = 2;
+const STALL_MULTIPLE = 2;
+
+/** Current that a panel's wire must bear over its shorted one [-]: NEC 690.8(A)(B), 1.25 for bright light by 1.25 for hours (read). */
+export const PANEL_WIRE_MARGIN = 1.56;
 
 /** What decides the size of a fuse. */
 export type FuseDuty = {
@@ -20,6 +23,8 @@ export type FuseDuty = {
   readonly makerFuse: number | null;
   /** Current that the thinnest wire behind the fuse may carry [A]. */
   readonly ampacity: number;
+  /** Current with the rotor held fast, through that wire; null when not known [A]. */
+  readonly stalledCurrent: number | null;
 };
 
 /** A fuse to fit, or why there is none. */
@@ -29,11 +34,11 @@ export type FuseChoice =
       /** Size of the fuse [A]. */
       readonly size: number;
     }
-  | { readonly state: "wire_too_thin" | "maker_below_running" | "no_such_size" };
+  | { readonly state: "wire_too_thin" | "maker_below_running" | "no_such_size" | "stall_too_small" };
 
 /**
  * Fuse for a pump: the maker's figure, else the next size from 1.25 times the running current up; never over what the
- * thinnest wire may carry.
+ * thinnest wire may carry, nor one that a stuck pump would not blow.
  *
  * @param duty currents, maker's fuse and ampacity, units at the type's fields
  * @param sizes that are sold [A]
@@ -49,9 +54,15 @@ export function fuseChoice(duty: FuseDuty, sizes: readonly number[]): FuseChoice
   }
   const suited = suitedSizes(duty, sizes);
   if (suited.length === 0) return { state: "no_such_size" };
-  const size = suited.find((one) => one <= duty.ampacity);
-  return size === undefined ? { state: "wire_too_thin" } : { state: "fits", size };
+  const borne = suited.filter((one) => one <= duty.ampacity);
+  if (borne.length === 0) return { state: "wire_too_thin" };
+  const size = borne.find((one) => blowsWhenStuck(duty, one));
+  return size === undefined ? { state: "stall_too_small" } : { state: "fits", size };
 }
+
+/** Whether the current of a stuck pump blows a fuse of that size in seconds; of one that is not known nothing is said. */
+const blowsWhenStuck = ({ stalledCurrent }: FuseDuty, size: number): boolean =>
+  stalledCurrent === null || stalledCurrent >= STALL_MULTIPLE * size;
 
 /** Sizes that run and protect the pump, the best first: nearest under the maker's figure, else nearest over the margin. */
 function suitedSizes(duty: FuseDuty, sizes: readonly number[]): readonly number[] {
@@ -78,8 +89,6 @@ export type FuseFault =
 export type FittedFuse = FuseDuty & {
   /** Size that is fitted; null when there is none [A]. */
   readonly fuse: number | null;
-  /** Current with the rotor held fast, through that wire; null when not known [A]. */
-  readonly stalledCurrent: number | null;
 };
 
 /**
@@ -100,9 +109,7 @@ export function fuseFaults(fitted: FittedFuse): readonly FuseFault[] {
   if (fuse > REGULATION_EXCESS * fitted.ampacity) faults.push("over_regulation");
   if (fuse > fitted.ampacity) faults.push("over_ampacity");
   if (fitted.makerFuse !== null && fuse > fitted.makerFuse) faults.push("over_maker");
-  if (fitted.stalledCurrent !== null && fitted.stalledCurrent < STALL_MULTIPLE * fuse) {
-    faults.push("stall_does_not_blow");
-  }
+  if (!blowsWhenStuck(fitted, fuse)) faults.push("stall_does_not_blow");
   if (fuse <= fitted.runningCurrent) faults.push("under_running_current");
   else if (fitted.makerFuse === null && fuse < CONTINUOUS_MARGIN * fitted.runningCurrent * (1 - 1e-12)) {
     faults.push("little_margin");

@@ -9,14 +9,6 @@ const TORRICELLI = "Torricelli's law";
 /** Discharge coefficient of a sharp-edged hole [-]: Encyclopaedia Britannica, 11th ed., Hydraulics (read in a copy). */
 export const SHARP_EDGE = 0.62;
 
-/** A hole and the head over it. */
-export type OrificeHead = {
-  /** Discharge coefficient times area [m2]. */
-  readonly opening: number;
-  /** Head over the hole's centre, or between the levels on both sides [m]. */
-  readonly head: number;
-};
-
 /** A hole and the flow through it. */
 export type OrificeFlow = {
   /** Discharge coefficient times area [m2]. */
@@ -39,20 +31,6 @@ export function openingOf(bore: number, coefficient: number): number {
   requirePositive("discharge coefficient", coefficient, TORRICELLI);
   requireWithin("discharge coefficient", coefficient, [0, 1], TORRICELLI);
   return coefficient * boreArea(bore);
-}
-
-/**
- * Flow through a hole: Cd A √(2 g h); none without head.
- *
- * @param hole the hole and its head, units at the type's fields
- * @returns flow [m3/s]
- * @throws DomainError for a negative opening or head
- * @source Torricelli; Encyclopaedia Britannica, 11th ed., vol. 14, Hydraulics (read in a copy)
- */
-export function orificeFlow(hole: OrificeHead): number {
-  requireNotNegative("opening", hole.opening, TORRICELLI);
-  requireNotNegative("head", hole.head, TORRICELLI);
-  return hole.opening * Math.sqrt(2 * GRAVITY * hole.head);
 }
 
 /**

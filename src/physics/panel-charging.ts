@@ -1,7 +1,7 @@
 // What of a panel's light reaches a battery, by the controller between them.
 
 import { cellTemperature } from "./cell-temperature.ts";
-import { requireNotNegative, requirePositive, requireWithin } from "./domain-error.ts";
+import { requirePositive, requireWithin } from "./domain-error.ts";
 import { bestPoint, type PanelCurve, type PanelLabel, panelCurrent, panelCurve } from "./panel-curve.ts";
 import type { SunStep } from "./tilted-sun.ts";
 
@@ -83,35 +83,4 @@ export function curveInAir(
   const cell = cellTemperature({ irradiance, air, noct: panel.noct });
   const light = { irradiance: irradiance * (1 - panel.losses), cellTemperature: cell };
   return panelCurve(panel.label, light, panel.bank);
-}
-
-/**
- * All losses in a chain: 1 - Π (1 - Li).
- *
- * @param losses each as a share, 0..1 [-]
- * @returns share lost [-]
- * @throws DomainError for a share outside 0..1
- * @source definition
- */
-export function lossChain(losses: readonly number[]): number {
-  for (const loss of losses) requireWithin("loss", loss, [0, 1], SOURCE);
-  return 1 - losses.reduce((left, loss) => left * (1 - loss), 1);
-}
-
-/**
- * Time of days' charge until a battery is full again.
- *
- * @param missing energy to put back, out of the battery again [J]
- * @param dailyEnergy that reaches the battery each day [J]
- * @param roundTrip share of what goes in that comes out, above 0 to 1 [-]
- * @returns days; Infinity without any charge [-]
- * @throws DomainError for a negative energy or a share outside 0..1
- * @source definition of the round trip
- */
-export function daysToRecharge(missing: number, dailyEnergy: number, roundTrip: number): number {
-  requireNotNegative("missing energy", missing, SOURCE);
-  requireNotNegative("daily energy", dailyEnergy, SOURCE);
-  requirePositive("round-trip efficiency", roundTrip, SOURCE);
-  requireWithin("round-trip efficiency", roundTrip, [0, 1], SOURCE);
-  return missing === 0 ? 0 : missing / (dailyEnergy * roundTrip);
 }

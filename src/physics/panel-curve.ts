@@ -3,15 +3,12 @@
 import { ZERO_CELSIUS } from "../units/constants.ts";
 import { DomainError, requireNotNegative, requirePositive, requireWithin } from "./domain-error.ts";
 import { bracketedRoot } from "./root.ts";
-import type { PanelPoint } from "./single-diode.ts";
 
 const SOURCE = "curve through the three points of a label";
 /** Light in which panels are rated [W/m2]. */
 export const RATED_IRRADIANCE = 1000;
 /** Temperature of the cells at which panels are rated [K], 25 °C. */
 export const RATED_CELL_TEMPERATURE = ZERO_CELSIUS + 25;
-/** Usual change of power with heat [1/K]: -0.35 to -0.5 % a kelvin (from memory). */
-export const POWER_COEFFICIENT = -0.004;
 
 /** What a panel's label says. */
 export type PanelLabel = {
@@ -33,6 +30,14 @@ export type PanelLight = {
   readonly irradiance: number;
   /** [K] */
   readonly cellTemperature: number;
+};
+
+/** A point of a curve. */
+export type PanelPoint = {
+  /** [V] */
+  readonly voltage: number;
+  /** [A] */
+  readonly current: number;
 };
 
 /** A panel's curve in one light: I = short - dark (exp(V / width) - 1). */
@@ -135,23 +140,6 @@ export function bestPoint(curve: PanelCurve): PanelPoint {
 }
 
 /**
- * Power of a panel by its rating alone: P0 G/1000 (1 + γ (Tc - 25 °C)).
- *
- * @param ratedPower [W]
- * @param light irradiance and temperature of the cells, units at the type's fields
- * @param powerCoefficient change of power with heat, below 0 [1/K]
- * @returns power [W]
- * @throws DomainError for a negative power or irradiance
- * @source common power model of panels (from memory)
- */
-export function ratedPanelPower(ratedPower: number, light: PanelLight, powerCoefficient: number): number {
-  requireNotNegative("rated power", ratedPower, SOURCE);
-  requireNotNegative("irradiance", light.irradiance, SOURCE);
-  const heat = 1 + powerCoefficient * (light.cellTemperature - RATED_CELL_TEMPERATURE);
-  return ratedPower * (light.irradiance / RATED_IRRADIANCE) * heat;
-}
-
-/**
  * Health of a second-hand panel from its short-circuit current in known light: I / (Isc G/1000).
  *
  * @param measuredCurrent short-circuit current [A]
@@ -167,35 +155,4 @@ export function panelHealth(measuredCurrent: number, labelCurrent: number, irrad
   requirePositive("short-circuit current on the label", labelCurrent, SOURCE);
   requirePositive("irradiance", irradiance, SOURCE);
   return measuredCurrent / ((labelCurrent * irradiance) / RATED_IRRADIANCE);
-}
-
-/**
- * Share of the ideal rectangle that a panel's best point fills: Vmp Imp / (Voc Isc).
- *
- * @param label the four numbers, units at the type's fields
- * @returns fill factor [-]
- * @throws DomainError when an open voltage or a short-circuit current is not above 0
- * @source definition (read at pveducation.org)
- */
-export function fillFactor(label: Omit<PanelLabel, "powerCoefficient">): number {
-  requirePositive("open voltage", label.openVoltage, SOURCE);
-  requirePositive("short-circuit current", label.shortCurrent, SOURCE);
-  return (label.bestVoltage * label.bestCurrent) / (label.openVoltage * label.shortCurrent);
-}
-
-/**
- * Fill factor of a cell without resistances: (v - ln(v + 0.72)) / (v + 1).
- *
- * @param openVoltage of one cell [V]
- * @param thermalVoltage diode factor times kT/q of one cell [V]
- * @returns fill factor [-]
- * @throws DomainError for a ratio of the two under 10
- * @validity v, the ratio of the two, above 10
- * @source Green (1982), as at pveducation.org (read)
- */
-export function idealFillFactor(openVoltage: number, thermalVoltage: number): number {
-  requirePositive("thermal voltage", thermalVoltage, SOURCE);
-  const ratio = openVoltage / thermalVoltage;
-  requireWithin("open voltage over thermal voltage", ratio, [10, 1000], "Green (1982)");
-  return (ratio - Math.log(ratio + 0.72)) / (ratio + 1);
 }

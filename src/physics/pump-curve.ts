@@ -27,6 +27,8 @@ export type Pump = PumpCurve & {
   readonly noFlowCurrent: number;
   /** Current at the rated voltage at open flow [A]. */
   readonly openFlowCurrent: number;
+  /** Current that only turns it against bearings and seal, at any speed; left out: none is told apart [A]. */
+  readonly frictionCurrent?: number;
 };
 
 /**
@@ -154,34 +156,6 @@ export function pumpCurrent(pump: Pump, flow: number, voltage: number): number {
   const share = flow >= open ? 1 : flow / open;
   const speed = voltage / pump.ratedVoltage;
   return speed * speed * (pump.noFlowCurrent + (pump.openFlowCurrent - pump.noFlowCurrent) * share);
-}
-
-/** What a pump does at one speed. */
-export type PumpDuty = {
-  /** Volume a time [m3/s]. */
-  readonly flow: number;
-  /** Head made [m]. */
-  readonly head: number;
-  /** Power at the shaft [W]. */
-  readonly power: number;
-};
-
-/**
- * The like duty of a pump at another speed: flow with the speed, head with its square, power with its cube.
- *
- * @param duty at the first speed, units at the type's fields
- * @param speedRatio new speed over the first, above 0 [-]
- * @returns duty at the new speed, units at the type's fields
- * @throws DomainError for a ratio that is not above 0
- * @source affinity laws, as in Crane TP-410 example 7.33 (read second-hand)
- */
-export function dutyAtSpeed(duty: PumpDuty, speedRatio: number): PumpDuty {
-  requirePositive("ratio of speeds", speedRatio, AFFINITY);
-  return {
-    flow: duty.flow * speedRatio,
-    head: duty.head * speedRatio ** 2,
-    power: duty.power * speedRatio ** 3,
-  };
 }
 
 function sum(values: readonly number[]): number {

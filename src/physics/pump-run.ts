@@ -4,7 +4,7 @@ import { GRAVITY } from "../units/constants.ts";
 import { DomainError, requireNotNegative, requirePositive } from "./domain-error.ts";
 import { type GravityLine, gravityFlow, gravityHead } from "./gravity-line.ts";
 import { boreArea } from "./pipe-friction.ts";
-import { openFlow, type Pump, pumpCurrent, pumpHead } from "./pump-curve.ts";
+import { type Pump, pumpCurrent, pumpHead } from "./pump-curve.ts";
 import { bracketedRoot } from "./root.ts";
 
 const SOURCE = "pump curve against system curve";
@@ -195,30 +195,48 @@ export function outletKFromBucket(lifting: Lifting, supply: Supply, flow: number
   return (2 * GRAVITY * Math.max(0, left)) / (flow / boreArea(line.bore)) ** 2;
 }
 
+/** No pump turns so much slower or faster than its figures say: past that a reading is a slip [-]. Judgement, no source. */
+const SHARES: readonly [number, number] = [1e-3, 1e3];
+
 /**
- * Power that lifts water: ρ g Q H.
+ * A pump that turns at a share of the speed its figures are for: head at no flow with its square, open flow with it.
  *
- * @param flow volume a time [m3/s]
- * @param head [m]
- * @param density of the water [kg/m3]
- * @returns power [W]
- * @throws DomainError for a negative flow or a density of 0
- * @source definition
+ * @param pump curve and currents, units at the type's fields
+ * @param share of that speed at the same voltage, above 0 [-]
+ * @returns the pump, units at the type's fields
+ * @throws DomainError for a share that is not above 0
+ * @source affinity laws, as in pumpHead
  */
-export function hydraulicPower(flow: number, head: number, density: number): number {
-  requireNotNegative("flow", flow, SOURCE);
-  requirePositive("density", density, SOURCE);
-  return density * GRAVITY * flow * head;
+export function pumpAtShare(pump: Pump, share: number): Pump {
+  requirePositive("share of its speed", share, SOURCE);
+  return { ...pump, shutoffHead: pump.shutoffHead * share * share };
 }
 
 /**
- * Share of the flow that a pump gives open, at its rated voltage and on the bench: what hose, lift and wire leave of it.
+ * Share of the speed its figures are for at which a pump gives what a bucket showed: the root of pumpRun in pumpAtShare.
  *
- * @param run the point at which it runs, units at the type's fields
- * @param pump curve and currents, units at the type's fields
+ * @param lifting pump, hose as it was timed, and lift, units at the type's fields
+ * @param supply voltage of the source and resistance of the wire then, units at the type's fields
+ * @param flow volume of the bucket over the time to fill it, above 0 [m3/s]
  * @returns share [-]
- * @source definition
+ * @throws DomainError for a flow that runs by itself, or that would want a share outside 0.001..1000
+ * @validity one reading cannot tell a weak pump from a clogged hose
+ * @source affinity laws and the curve of the pump against lift and hose, solved for the speed
  */
-export function shareOfOpenFlow(run: PumpRun, pump: Pump): number {
-  return run.flow / openFlow(pump);
+export function speedShareFromFlow(lifting: Lifting, supply: Supply, flow: number): number {
+  requirePositive("flow into the bucket", flow, SOURCE);
+  requirePositive("source voltage", supply.voltage, SOURCE);
+  requireNotNegative("wire resistance", supply.resistance, SOURCE);
+  const made = lifting.lift + gravityHead(lifting.line, flow) + lifting.pump.fall * flow * flow;
+  if (!(made > 0))
+    throw new DomainError("head made at that flow", made, "above 0: it runs by itself", SOURCE);
+  const shortBy = (share: number) => {
+    const { voltage, current } = pumpDemand({ ...lifting, pump: pumpAtShare(lifting.pump, share) }, flow);
+    return voltage + current * supply.resistance - supply.voltage;
+  };
+  const [low, high] = SHARES;
+  if (shortBy(low) <= 0 || shortBy(high) >= 0) {
+    throw new DomainError("flow into the bucket", flow, "what such a pump can give", SOURCE);
+  }
+  return bracketedRoot(shortBy, low, high);
 }

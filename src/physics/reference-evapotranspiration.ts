@@ -210,27 +210,6 @@ export function netLongwaveRadiation(given: {
   return 4.903e-9 * MEGAJOULE * warmth * moisture * (1.35 * clearness - 0.35);
 }
 
-/**
- * Heat that goes into the ground over a month.
- * G = 0.14 (T month - T month before); with the month after instead: 0.07 (T after - T before)
- * @param given.before - mean air temperature of the month before [K]
- * @param given.now - mean air temperature of the month; null when the month after is given [K]
- * @param given.after - mean air temperature of the month after; null when only this month is known [K]
- * @returns ground heat of a day in that month [J/m2]
- * @throws DomainError when neither this month nor the next is given
- * @validity monthly means
- * @source FAO-56 Eq. 43 and 44
- */
-export function monthlyGroundHeat(given: {
-  readonly before: number;
-  readonly now: number | null;
-  readonly after: number | null;
-}): number {
-  if (given.after !== null) return 0.07 * MEGAJOULE * (given.after - given.before);
-  if (given.now !== null) return 0.14 * MEGAJOULE * (given.now - given.before);
-  throw new DomainError("month's temperature", Number.NaN, "this month or the next", `${BOOK}, Eq. 43`);
-}
-
 function sunAtGround(given: PenmanMonteithGiven): { readonly solar: number; readonly clearSky: number } {
   const extraterrestrial = extraterrestrialRadiation(given.latitude, given.dayOfYear);
   const clearSky = clearSkyRadiation(extraterrestrial, given.elevation);

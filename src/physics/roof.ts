@@ -5,7 +5,7 @@ import { requireNotNegative, requirePositive, requireWithin } from "./domain-err
 const SOURCE = "water balance of a roof";
 
 /** Rain of a day under which a rain event has ended [m]: common practice, no source. */
-export const EVENT_ENDS_BELOW = 0.001;
+const EVENT_ENDS_BELOW = 0.001;
 
 /** A roof and what of its rain is lost. */
 export type Roof = {
@@ -53,89 +53,11 @@ export function dayRunoff(roof: Roof, rain: number, flushLeft: number): RoofDay 
   };
 }
 
-/**
- * Water that a roof gives on each day of a record.
- *
- * @param roof area and losses, units at the type's fields
- * @param rain of each day [m]
- * @returns volume of each day [m3]
- * @throws DomainError as dayRunoff
- * @source dayRunoff, day after day, with the diverter empty at the start
- */
-export function dailyRunoff(roof: Roof, rain: ArrayLike<number>): Float64Array {
-  let flushLeft = roof.firstFlush;
-  return Float64Array.from(rain, (depth) => {
-    const day = dayRunoff(roof, depth, flushLeft);
-    flushLeft = day.flushLeft;
-    return day.volume;
-  });
-}
-
 function requireRoof(roof: Roof): void {
   requireNotNegative("footprint", roof.footprint, SOURCE);
   requireWithin("runoff coefficient", roof.runoffCoefficient, [0, 1], SOURCE);
   requireNotNegative("wetting loss", roof.wettingLoss, SOURCE);
   requireNotNegative("first flush", roof.firstFlush, SOURCE);
-}
-
-/**
- * Water that a depth of rain gives without further losses: area times coefficient times depth.
- *
- * @param footprint plan area [m2]
- * @param coefficient share that runs off, 0..1 [-]
- * @param rain depth [m]
- * @returns volume [m3]
- * @throws DomainError for a negative number or a coefficient outside 0..1
- * @source definition
- */
-export function catchVolume(footprint: number, coefficient: number, rain: number): number {
-  requireNotNegative("footprint", footprint, SOURCE);
-  requireWithin("runoff coefficient", coefficient, [0, 1], SOURCE);
-  requireNotNegative("rain", rain, SOURCE);
-  return footprint * coefficient * rain;
-}
-
-/** A roof, a year's rain and a year's fixed loss. */
-export type RoofYear = {
-  /** Plan area [m2]. */
-  readonly footprint: number;
-  /** Rain of the year [m]. */
-  readonly rain: number;
-  /** Share of the rain after the loss that is caught, 0..1 [-]. */
-  readonly coefficient: number;
-  /** Depth that wets and dries in the year, before the coefficient [m]. */
-  readonly yearlyLoss: number;
-};
-
-/**
- * Water that a roof gives in a year with a fixed loss taken off first: A (rain - B) x area, never below nothing.
- *
- * @param year roof, rain and losses, units at the type's fields
- * @returns volume [m3]
- * @throws DomainError for a negative number or a coefficient outside 0..1
- * @source enHealth (Australia), Guidance on use of rainwater tanks, App. B, 2011, after Martin 1980 (read)
- */
-export function yearlyCatchAfterLoss({ footprint, rain, coefficient, yearlyLoss }: RoofYear): number {
-  requireNotNegative("yearly loss", yearlyLoss, SOURCE);
-  requireNotNegative("rain", rain, SOURCE);
-  return catchVolume(footprint, coefficient, Math.max(0, rain - yearlyLoss));
-}
-
-/**
- * Plan area of a rectangular roof that stands over its walls on all sides: (length + 2 o)(width + 2 o).
- *
- * @param length of the walls [m]
- * @param width of the walls [m]
- * @param overhang of the roof over the walls, seen from above [m]
- * @returns area [m2]
- * @throws DomainError for a length or width of 0 or a negative overhang
- * @source geometry
- */
-export function planArea(length: number, width: number, overhang: number): number {
-  requirePositive("length", length, SOURCE);
-  requirePositive("width", width, SOURCE);
-  requireNotNegative("overhang", overhang, SOURCE);
-  return (length + 2 * overhang) * (width + 2 * overhang);
 }
 
 /** One rain after which the tank was dipped. */

@@ -60,21 +60,6 @@ export function betweenAboveAir(latitude: number, day: number, hours: readonly [
 }
 
 /**
- * Share of an hour's sunshine that comes from the whole sky, by its clearness.
- *
- * @param clearness of the hour: sunshine over that above the air, 0 or more [-]
- * @returns diffuse share [-]
- * @throws DomainError for a negative clearness
- * @source Erbs et al. (1982), Duffie and Beckman eq. 2.10.1 (coefficients read in python-hvac)
- */
-export function diffuseShareOfHour(clearness: number): number {
-  requireNotNegative("clearness", clearness, BOOK);
-  if (clearness <= 0.22) return 1 - 0.09 * clearness;
-  if (clearness > 0.8) return 0.165;
-  return polynomial([0.9511, -0.1604, 4.388, -16.638, 12.336], clearness);
-}
-
-/**
  * Share of a day's sunshine that comes from the whole sky, by its clearness.
  *
  * @param clearness of the day, 0 or more [-]
@@ -158,23 +143,6 @@ export function drySunWetSun(
   requireWithin("sunshine of a wet day", ratio, [1e-3, 1], BOOK);
   const dry = mean / (1 - (1 - ratio) * wetShare);
   return { dry, wet: ratio * dry };
-}
-
-/**
- * Sunshine of a day over that of a dry day, by its rain.
- *
- * @param rain of the day [m]
- * @returns ratio: 1 below 0.25 mm, then 0.75 up to 2.5 mm, 0.60 up to 10 mm, 0.50 above [-]
- * @throws DomainError for negative rain
- * @validity north of 40°; a humid subtropical summer darkens less, 0.80
- * @source judgement from daily files of five stations, whose source was not kept (from memory)
- */
-export function rainySunRatio(rain: number): number {
-  requireNotNegative("rain of the day", rain, "daily files of five stations");
-  const millimetres = rain / MILLIMETRE;
-  if (millimetres < 0.25) return 1;
-  if (millimetres < 2.5) return 0.75;
-  return millimetres < 10 ? 0.6 : 0.5;
 }
 
 function polynomial(coefficients: readonly number[], at: number): number {

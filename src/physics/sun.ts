@@ -112,24 +112,6 @@ export function clearSkyRadiation(extraterrestrial: number, elevation: number): 
 }
 
 /**
- * Sunshine at the ground from the hours of bright sun.
- * Rs = (0.25 + 0.50 n / N) Ra
- * @param extraterrestrial - radiation at the top of the air [J/m2 of the day]
- * @param sunshine - bright sunshine n [s]
- * @param daylight - daylight N [s]
- * @returns radiation of the day [J/m2]
- * @throws DomainError when sunshine is negative or longer than the daylight
- * @validity with the Angstrom coefficients FAO-56 recommends where none are calibrated
- * @source FAO-56 Eq. 35
- */
-export function solarFromSunshine(extraterrestrial: number, sunshine: number, daylight: number): number {
-  if (!(sunshine >= 0 && sunshine <= daylight && daylight > 0)) {
-    throw new DomainError("sunshine", sunshine, "0 to the daylight", `${BOOK}, Eq. 35`);
-  }
-  return (0.25 + (0.5 * sunshine) / daylight) * extraterrestrial;
-}
-
-/**
  * Sunshine at the ground estimated from the day's range of temperature, never more than a clear sky gives.
  * Rs = min(kRs sqrt(Tmax - Tmin) Ra, Rso)
  * @param given.range - highest less lowest air temperature [K]

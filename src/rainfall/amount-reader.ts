@@ -1,9 +1,21 @@
 // The amount in a row: which numbers are codes, traces or too little, in which unit its cell says to be.
-import type { ColumnPlan } from "./column-reader.ts";
 import { rainUnitOf } from "./header-words.ts";
 import type { Head, Intake } from "./intake.ts";
 import { readNumber, TRACE, UNREADABLE } from "./read-cell.ts";
 import { MARK_MINUS_ONE, MARK_TRACE } from "./readings.ts";
+
+/** Where the amount of a row stands, and what its format says of it. */
+export type AmountPlan = {
+  readonly rain: number;
+  /** Where each row says its own unit. */
+  readonly unitColumn: number | null;
+  /** What the format says -1 means; left open, the user is asked. */
+  readonly minusOne: "trace" | "missing" | null;
+  /** Numbers that stand for missing in this format beside the ones known everywhere. */
+  readonly codes: readonly number[];
+  /** Looks at flags: may turn the amount into another, a trace or a missing value. */
+  readonly judge: ((row: readonly string[], amount: number) => number) | null;
+};
 
 /** Negative numbers that records use for a missing value. */
 const NEGATIVE_CODES = new Set([-9999, -999, -99, -99.9, -999.9, -99.99, -9999.9, -999.99, -8888, -6999]);
@@ -64,7 +76,7 @@ export function amountChecker(
 }
 
 /** The amount of each row, in the file's own unit. */
-export function amountReader(plan: ColumnPlan, head: Head): (row: readonly string[], line: number) => number {
+export function amountReader(plan: AmountPlan, head: Head): (row: readonly string[], line: number) => number {
   const { intake } = head;
   const decimalComma = hasDecimalComma(head);
   const codes = new Set([...plan.codes, ...(head.choices.missing_codes ?? [])]);

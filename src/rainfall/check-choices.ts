@@ -2,8 +2,7 @@
 
 import * as z from "zod/mini";
 import { parseIsoDate } from "../units/calendar.ts";
-import { type Choices, Refusal } from "./import-result.ts";
-import type { GaugeChoices } from "./own-gauge.ts";
+import { type Choices, type GaugeChoices, Refusal } from "./import-result.ts";
 
 // The checker would otherwise probe for compiling code at run time, which the page's policy forbids and reports.
 z.config({ jitless: true });

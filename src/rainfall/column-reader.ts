@@ -1,5 +1,5 @@
 // A row-a-reading table to readings: which column holds what is settled before; here each row is read once, quickly.
-import { amountReader, hasDecimalComma } from "./amount-reader.ts";
+import { type AmountPlan, amountReader, hasDecimalComma } from "./amount-reader.ts";
 import { clockReader, type DateColumns, dateWords, dayReader } from "./date-columns.ts";
 import { namesDate, namesRain } from "./header-words.ts";
 import { Refusal } from "./import-result.ts";
@@ -15,28 +15,20 @@ export type ExtraColumn = {
   readonly factor: number | null;
 };
 
-export type ColumnPlan = Omit<FormatFacts, "packedDates" | "dottedDates" | "shortYears" | "questions"> & {
-  readonly questions?: FormatFacts["questions"];
-  readonly date: DateColumns;
-  readonly time: number | null;
-  /** Minutes past the hour of `time`, in a column of their own. */
-  readonly minutes: number | null;
-  readonly rain: number;
-  readonly extras: readonly ExtraColumn[];
-  readonly station: number | null;
-  /** Where each row says its own unit. */
-  readonly unitColumn: number | null;
-  /** What the format says -1 means; left open, the user is asked. */
-  readonly minusOne: "trace" | "missing" | null;
-  /** Numbers that stand for missing in this format beside the ones known everywhere. */
-  readonly codes: readonly number[];
-  /** Looks at flags: may turn the amount into another, a trace or a missing value. */
-  readonly judge: ((row: readonly string[], amount: number) => number) | null;
-  /** Rows may hold more cells than the header: formats whose header is known to be short. */
-  readonly isWide: boolean;
-  /** Whether the row is a reading at all. */
-  readonly keep: ((row: readonly string[]) => boolean) | null;
-};
+export type ColumnPlan = Omit<FormatFacts, "packedDates" | "dottedDates" | "shortYears" | "questions"> &
+  AmountPlan & {
+    readonly questions?: FormatFacts["questions"];
+    readonly date: DateColumns;
+    readonly time: number | null;
+    /** Minutes past the hour of `time`, in a column of their own. */
+    readonly minutes: number | null;
+    readonly extras: readonly ExtraColumn[];
+    readonly station: number | null;
+    /** Rows may hold more cells than the header: formats whose header is known to be short. */
+    readonly isWide: boolean;
+    /** Whether the row is a reading at all. */
+    readonly keep: ((row: readonly string[]) => boolean) | null;
+  };
 
 /** Codes such as 9999 lie above every temperature, wind and sun that a day can have in the units of records. */
 const LARGEST_EXTRA = 9000;

@@ -1,8 +1,7 @@
 // What a header says: which column is the day, the rain, the warmth, and in which unit.
 import { windAtTwoMetres } from "../physics/air.ts";
 import { DAY, HOUR, MEGAJOULE, MILE } from "../units/constants.ts";
-import type { RainUnit } from "./import-result.ts";
-import type { RowsTold } from "./within-day.ts";
+import type { RainUnit, RowsTold } from "./import-result.ts";
 
 const RAIN =
   /precip|rain|prcp|pluie|pluvio|niederschlag|neerslag|lluvia|pioggia|chuva|^rr$|^rrr?24$|^ppt$|^pcp$|^rsk$|^rd$|nedb[oø]r|regen|\bregn|nederb|opad|deszcz/i;

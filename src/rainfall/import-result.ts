@@ -138,3 +138,18 @@ export class Refusal extends Error {
     this.line = line;
   }
 }
+
+/** What a format or a header says of its rows; `total` is a total of which the span is not told. */
+export type RowsTold = Assumptions["within_day"] | "total" | null;
+
+/** What may be said of readings of one's own gauge. */
+export type GaugeChoices = {
+  /** Unit of amounts that carry none. */
+  readonly unit?: RainUnit;
+  /** Year of dates that carry none; a month before the one above it begins the next year. */
+  readonly year?: number;
+  readonly date_order?: "dmy" | "mdy";
+  /** Days without a line: no rain, or not read. */
+  readonly between?: "zero" | "missing";
+  readonly title?: string;
+};

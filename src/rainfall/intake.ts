@@ -1,8 +1,7 @@
 // What passes between the readers of formats and the settling of days: the open file's readings and facts.
-import type { Choices, Question, RainUnit } from "./import-result.ts";
+import type { Choices, Question, RainUnit, RowsTold } from "./import-result.ts";
 import { Refusal } from "./import-result.ts";
 import { type ExtraName, Readings, SeriesLog, Tally } from "./readings.ts";
-import type { RowsTold } from "./within-day.ts";
 
 export type TemperatureTold = {
   readonly value: "C" | "F" | "tenth_C" | null;

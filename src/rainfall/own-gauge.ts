@@ -1,23 +1,12 @@
 // Readings of one's own gauge, typed or pasted, a line each: "12 Mar 0.4 in", "2024-03-12 10 mm", "3/14 trace".
 import { calendarDate } from "../units/calendar.ts";
 import { checkedGaugeChoices } from "./check-choices.ts";
-import { type Question, type RainUnit, Refusal } from "./import-result.ts";
+import { type GaugeChoices, type Question, type RainUnit, Refusal } from "./import-result.ts";
 import { METRES_OF } from "./rain-units.ts";
 import { readNumber, TRACE, UNREADABLE } from "./read-cell.ts";
 import { checkedDay, dateReader, dateShape, monthOfName, unpackDate } from "./read-date.ts";
 import type { DailyRecord } from "./record.ts";
 import { makeRecord } from "./record-key.ts";
-
-export type GaugeChoices = {
-  /** Unit of amounts that carry none. */
-  readonly unit?: RainUnit;
-  /** Year of dates that carry none; a month before the one above it begins the next year. */
-  readonly year?: number;
-  readonly date_order?: "dmy" | "mdy";
-  /** Days without a line: no rain, or not read. */
-  readonly between?: "zero" | "missing";
-  readonly title?: string;
-};
 
 export type GaugeResult =
   | {

@@ -1,13 +1,10 @@
 // What the rows of a file are: a day's own amounts, amounts within a day to add, a total that runs, or a counter.
 // Told by the header, proven by the amounts themselves, or asked.
-import { type Choices, type Question, Refusal } from "./import-result.ts";
+import { type Choices, type Question, Refusal, type RowsTold } from "./import-result.ts";
 import { type Group, groupsOf, type Series } from "./row-series.ts";
 import { fallsAnywhere, type Pattern, patternOf, type Steps, stepsOf } from "./running-pattern.ts";
 
 export type Rows = NonNullable<Choices["within_day"]>;
-
-/** What a format or a header says of its rows; `total` is a total of which the span is not told. */
-export type RowsTold = "day" | "sum" | "running_total" | "counter" | "total" | null;
 
 export type RowsFound = {
   readonly reading: Rows;

@@ -1,8 +1,7 @@
 // The beds of a run, in the order in which they are watered, with what each holds back for those before it.
 
 import { type BedDays, bedDays, wateredGround } from "./bed-days.ts";
-import { ownBound } from "./blame.ts";
-import { type Lacks, noLacks } from "./bounds.ts";
+import { type Lacks, noLacks, ownBound } from "./bounds.ts";
 import type { CropTrait } from "./crop-days.ts";
 import { type BedDemand, grownBed } from "./demand.ts";
 import type { BedPart, LeftOut } from "./input.ts";
@@ -37,6 +36,8 @@ export type Bed = {
   /** Bound of its last short watering since it was last refilled, its place in BOUNDS; and the tank that lacked water, or -1. */
   bound: number;
   dryTank: number;
+  /** Bound of its last short watering, whatever came after. */
+  shortBound: number;
   /** Of today's watering: what each allowance alone would have kept from it, and what each source gave first [m3]. */
   readonly lacks: Lacks;
   readonly servedBy: Float64Array;
@@ -125,6 +126,7 @@ export function readyBeds(parts: readonly BedPart[], given: BedGround, leftOut: 
       asked: 0,
       bound: ownBound(sources),
       dryTank: -1,
+      shortBound: ownBound(sources),
       lacks: noLacks(),
       servedBy: new Float64Array(sources.length),
       ...sums(given),

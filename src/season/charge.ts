@@ -21,7 +21,7 @@ export function chargeAll(state: SeasonState, day: number): void {
       const tally = batteries.daysShort[i];
       if (tally) count(tally, state.slots, 1);
     }
-    const leaked = leak(charge, i, part) + leak(spare, i, part);
+    const leaked = leak(charge, i, part, part.otherLoads ?? 0) + leak(spare, i, part, 0);
     const stored = put(part.charged === "swapped" ? spare : charge, i, part, offered(state, part, day));
     const entered = stored > 0 ? stored / part.efficiency : 0;
     const lost = leaked + (entered - stored);
@@ -32,9 +32,10 @@ export function chargeAll(state: SeasonState, day: number): void {
   }
 }
 
-/** Takes out what a battery loses by itself in a day; returns it [J]. */
-function leak(held: Float64Array, i: number, part: BatteryPart): number {
-  const lost = (held[i] as number) * part.selfDischarge;
+/** Takes out what a battery loses by itself in a day and what other loads take of it; returns it [J]. */
+function leak(held: Float64Array, i: number, part: BatteryPart, others: number): number {
+  const before = held[i] as number;
+  const lost = Math.min(before, before * part.selfDischarge + others);
   held[i] = (held[i] as number) - lost;
   return lost;
 }

@@ -2,9 +2,8 @@
 
 import { BOUNDS, type Bound } from "../network/bounds.ts";
 import type { Bed } from "./beds.ts";
-import type { Served } from "./serve.ts";
 import { isThirsty } from "./soil-step.ts";
-import type { Source } from "./sources.ts";
+import type { Served, Source } from "./sources.ts";
 
 /** What one source gave on a day: water [m3], its running or carrying time [s], rounds with cans. */
 export type Portion = {
@@ -100,7 +99,8 @@ export function noteDay(log: DayLog, bed: Bed, came: Came): void {
     asked: bed.asked,
     given,
     from: log.today.get(id) ?? [],
-    bound: short || stressed ? (BOUNDS[bed.bound] ?? null) : null,
+    // Rain may have refilled it since a short watering.
+    bound: short || stressed ? (BOUNDS[stressed ? bed.bound : bed.shortBound] ?? null) : null,
     allowances: short ? Array.from(bed.lacks, (lack) => bed.asked - lack) : null,
     stressed,
     letGo: bed.letGo?.[day] === 1,

@@ -45,6 +45,8 @@ export type TankPart = {
   readonly outlet: number;
   /** Open water surface that catches rain and loses water [m2]; 0 when covered. */
   readonly openArea: number;
+  /** False: nothing of its open water dries away; left out: it does. */
+  readonly dries?: boolean;
   readonly overflowsTo: string | null;
   readonly startShare: number;
   /** [m3/s] while there is water. */
@@ -146,6 +148,8 @@ export type BatteryPart = {
   readonly wetCharge: readonly number[];
   /** Share of its charge that it loses by itself in a day. */
   readonly selfDischarge: number;
+  /** Energy that other loads take of the one in use each day, as far as it has it [J]; left out: none. */
+  readonly otherLoads?: number;
   /** No charge from a panel on days whose air is colder on the mean [K]; null: charged in any cold. */
   readonly leastChargingTemperature: number | null;
 };

@@ -15,12 +15,12 @@ export const OPEN_WATER = OPEN_WATER_COEFFICIENT;
  * @source FAO-56 Table 12: 1.05 ETo
  */
 export function loseAll(state: SeasonState, day: number): void {
-  const { volume, openArea, leak } = state.tanks;
+  const { volume, dryingArea, leak } = state.tanks;
   const depth = OPEN_WATER * (state.eto[day] as number);
   for (let place = 0; place < volume.length; place++) {
-    if (openArea[place] === 0 && leak[place] === 0) continue;
+    if (dryingArea[place] === 0 && leak[place] === 0) continue;
     const held = volume[place] as number;
-    const dried = Math.min(held, depth * (openArea[place] as number));
+    const dried = Math.min(held, depth * (dryingArea[place] as number));
     const leaked = Math.min(held - dried, leak[place] as number);
     volume[place] = held - dried - leaked;
     state.evaporated[place] = (state.evaporated[place] as number) + dried;

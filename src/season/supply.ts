@@ -92,8 +92,8 @@ function upstream(id: string, feeds: readonly Feed[], tanks: Tanks, onlyRunning:
 /** One line further up; behind a tank the heights begin anew. */
 function wayUp(way: Way, { from, line, runs }: Feed, tanks: Tanks): Way {
   const before = tanks.placeOf.has(way.node) ? -Infinity : way.over;
-  const start = line?.startHeight ?? -Infinity;
-  const over = Math.max(before, start, line && runs ? line.endHeight : -Infinity);
+  // A line that cannot run is asked what it would bring if it did: all that its tank can give.
+  const over = line && runs ? Math.max(before, line.startHeight, line.endHeight) : before;
   return { node: from, over, runs: way.runs && runs };
 }
 

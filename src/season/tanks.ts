@@ -11,6 +11,8 @@ export type Tanks = {
   /** Water under the outlet [m3]. */
   readonly dead: Float64Array;
   readonly openArea: Float64Array;
+  /** Of it, what water dries away from [m2]. */
+  readonly dryingArea: Float64Array;
   /** [m3] a day. */
   readonly leak: Float64Array;
   /** Place of the tank it overflows to; -1: the ground. */
@@ -45,6 +47,7 @@ export function readyTanks(parts: readonly TankPart[], leftOut: LeftOut[]): Tank
     capacity: numbers(({ vessel }) => vessel.volume),
     dead: numbers(({ vessel, outlet }) => volumeAt(vessel, Math.min(Math.max(0, outlet), vessel.height))),
     openArea: numbers(({ openArea }) => openArea),
+    dryingArea: numbers(({ openArea, dries }) => (dries === false ? 0 : openArea)),
     leak: numbers(({ leak }) => leak * DAY),
     overflowsTo,
     overflowOrder: overflowOrder(parts, overflowsTo, leftOut),

@@ -57,6 +57,8 @@ export type Sheet = {
   readonly cautionsAt: (id: string) => readonly ShownCaution[];
   readonly problems: Accessor<readonly Problem[]>;
   readonly answers: Accessor<readonly Sentence[]>;
+  /** What gives out first, as a sentence; null while it is not known. */
+  readonly givesOut: Accessor<string | null>;
   readonly working: Accessor<boolean>;
   readonly stored: Accessor<StoredSeries | null>;
   readonly held: Accessor<boolean>;

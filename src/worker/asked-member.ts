@@ -65,8 +65,8 @@ export function askedMember(makeWorker: () => AskedWorker): AskedMember {
     run: (question, at, onEnd) => {
       lay(standing, question);
       standing.run = { id: ++last, onEnd };
-      const changes = question.runs[at] ?? [];
-      standing.worker.postMessage({ say: "ask", id: last, changes, wanted: question.wanted });
+      const run = question.runs[at] ?? [];
+      standing.worker.postMessage({ say: "ask", id: last, run, wanted: question.wanted });
     },
   };
 }

@@ -1,8 +1,9 @@
 // A worker that is asked about one worksheet after another: it keeps what it has worked out of each under its full inputs.
 
 import { CARD_KINDS } from "../kinds/index.ts";
-import { ask, type Base, baseOf, rebased } from "../studies/ask.ts";
-import type { FromAsked, ToAsked } from "./asking-messages.ts";
+import { type Answers, ask, type Base, baseOf, rebased } from "../studies/ask.ts";
+import { runFreed } from "../studies/gives-out.ts";
+import type { FromAsked, Run, ToAsked } from "./asking-messages.ts";
 
 let base: Base | null = null;
 
@@ -14,6 +15,16 @@ function newBase({ worksheet, records }: Extract<ToAsked, { say: "base" }>): Bas
   return rebased(base, worksheet);
 }
 
+/** Short days with bounds free, as answers under names that no quantity has. */
+function freedAnswers(of: Base, run: Exclude<Run, readonly unknown[]>): Answers {
+  const short = runFreed(of, run);
+  if ("failed" in short) throw new Error(short.failed);
+  const ready = (value: number) => ({ state: "ready" as const, value, origin: "computed" as const });
+  return { "freed.days": ready(short.days), "freed.seasons": ready(short.seasons) };
+}
+
+const isFreeing = (run: Run): run is Exclude<Run, readonly unknown[]> => "bounds" in run;
+
 addEventListener("message", ({ data }: { readonly data: ToAsked }) => {
   if (data.say === "base") {
     base = newBase(data);
@@ -22,7 +33,8 @@ addEventListener("message", ({ data }: { readonly data: ToAsked }) => {
   const { id } = data;
   try {
     if (!base) throw new Error("No worksheet was laid before this worker.");
-    say({ say: "answers", id, answers: ask(base, data.changes, data.wanted) });
+    const { run, wanted } = data;
+    say({ say: "answers", id, answers: isFreeing(run) ? freedAnswers(base, run) : ask(base, run, wanted) });
   } catch (error) {
     say({ say: "failed", id, reason: error instanceof Error ? error.message : String(error) });
   }

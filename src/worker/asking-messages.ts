@@ -3,14 +3,18 @@
 import type { Change } from "../document/changes.ts";
 import type { Worksheet } from "../document/worksheet.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
+import type { Freeing } from "../season/relief.ts";
 import type { Answers } from "../studies/ask.ts";
+
+/** What is different in one run: changes to the worksheet, or bounds set free in its season. */
+export type Run = readonly Change[] | Freeing;
 
 /** A question: the same worksheet under several lists of changes. */
 export type Question = {
   readonly worksheet: Worksheet;
   readonly records: readonly DailyRecord[];
   /** One list of changes a run, in the order in which they are best run. */
-  readonly runs: readonly (readonly Change[])[];
+  readonly runs: readonly Run[];
   readonly wanted: readonly string[];
 };
 
@@ -20,7 +24,7 @@ export type ToAsked =
   | {
       readonly say: "ask";
       readonly id: number;
-      readonly changes: readonly Change[];
+      readonly run: Run;
       readonly wanted: readonly string[];
     };
 

@@ -14,11 +14,14 @@ export type QuestionEvents = {
   readonly onEnd: (failure: string | null) => void;
 };
 
-export type AskingPool = {
+/** Somebody who asks one question at a time. */
+export type Asker = {
   /** Asks a question, the one before called off. */
   readonly ask: (question: Question, events: QuestionEvents) => void;
   readonly callOff: () => void;
 };
+
+export type AskingPool = { readonly asker: () => Asker };
 
 /** Workers that a run may cost before it is given up. */
 const MOST_DEATHS = 3;
@@ -68,6 +71,7 @@ function asking(question: Question, events: QuestionEvents, shelf: ReturnType<ty
     else open.unshift(at);
   };
   return {
+    question,
     begin: (): void => {
       for (let at = 0; at < question.runs.length; at++) {
         const known = shelf.find(question, at);
@@ -89,11 +93,16 @@ function asking(question: Question, events: QuestionEvents, shelf: ReturnType<ty
   };
 }
 
-/** So many workers, made when they are first needed. */
+type Asking = ReturnType<typeof asking>;
+
+/**
+ * So many workers, made when they are first needed, shared by whoever asks. Each asker has one question at a time, its
+ * next calls it off; of several askers the one who asked last is served first.
+ */
 export function askingPool(makeWorker: () => AskedWorker, size: number): AskingPool {
   const members: AskedMember[] = [];
   const shelf = answerShelf();
-  let current: ReturnType<typeof asking> | null = null;
+  let open: readonly Asking[] = [];
 
   const idle = (): AskedMember | null => {
     const free = members.find((member) => member.isIdle());
@@ -102,31 +111,40 @@ export function askingPool(makeWorker: () => AskedWorker, size: number): AskingP
     members.push(fresh);
     return fresh;
   };
-  const feed = (question: Question, asked: ReturnType<typeof asking>): void => {
-    while (asked === current && asked.isOpen()) {
-      const member = idle();
-      const at = member ? asked.next() : undefined;
-      if (!member || at === undefined) return;
-      member.run(question, at, (end) => {
+  const feed = (): void => {
+    for (;;) {
+      const asked = open.find((one) => one.isOpen());
+      const member = asked ? idle() : null;
+      const at = member ? asked?.next() : undefined;
+      if (!asked || !member || at === undefined) return;
+      member.run(asked.question, at, (end) => {
         asked.ended(at, end);
-        resume();
+        feed();
       });
     }
   };
-  let resume = (): void => undefined;
+  const dismiss = (asked: Asking | null): void => {
+    asked?.callOff();
+    open = open.filter((one) => one !== asked);
+  };
   return {
-    callOff: () => {
-      current?.callOff();
-      current = null;
-    },
-    ask: (question, events) => {
-      current?.callOff();
-      const asked = asking(question, events, shelf);
-      current = asked;
-      // Whichever worker comes free next serves the newest question.
-      resume = () => feed(question, asked);
-      asked.begin();
-      resume();
+    asker: () => {
+      let current: Asking | null = null;
+      const callOff = (): void => {
+        dismiss(current);
+        current = null;
+      };
+      return {
+        callOff,
+        ask: (question, events) => {
+          callOff();
+          const asked = asking(question, events, shelf);
+          current = asked;
+          open = [asked, ...open];
+          asked.begin();
+          feed();
+        },
+      };
     },
   };
 }

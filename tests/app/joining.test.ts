@@ -88,6 +88,19 @@ describe("a place laid out by counting", () => {
     );
   });
 
+  test("no bucket is made up: what nobody timed is by the pump's label", () => {
+    const wish: Wish = { roofs: 1, tanks: 1, small: 0, openBeds: 1, tunnels: 0, wateredBy: "pump" };
+    const sheet = laidOut(CARD_KINDS, emptyWorksheet(), wish);
+    const given = sheet.cards
+      .filter(({ kind }) => kind === "delivery")
+      .map(({ givens, measured }) => [...Object.keys(givens), ...Object.keys(measured)]);
+    expect(given).toHaveLength(1);
+    expect(given.flat().filter((name) => name.startsWith("bucket"))).toEqual([]);
+    const { results } = workOut(sheet, CARD_KINDS);
+    expect(results.get("pump.believed_by")).toMatchObject({ value: "label" });
+    expect(results.get("pump_and_hose.flow")).toMatchObject({ state: "ready" });
+  });
+
   test("the order in which numbers are asked for: that of the page: place, roof, tanks, hose, pump, power, bed; what is said is asked no more", () => {
     const wish: Wish = { roofs: 1, tanks: 1, small: 1, openBeds: 0, tunnels: 1, wateredBy: "pump" };
     const sheet = laidOut(CARD_KINDS, emptyWorksheet(), wish);
@@ -104,7 +117,6 @@ describe("a place laid out by counting", () => {
       "hose_down.length",
       "pump_and_hose.bucket_volume",
       "pump_and_hose.bucket_time",
-      "pump_and_hose.current",
       "battery.rated_capacity",
       "tunnel_bed.length",
       "tunnel_bed.width",

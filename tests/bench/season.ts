@@ -4,11 +4,11 @@ import { execFileSync, spawnSync } from "node:child_process";
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { tankYield } from "../../src/physics/storage-yield.ts";
 import type { DailyRecord } from "../../src/rainfall/record.ts";
 import type { SeasonInput } from "../../src/season/input.ts";
 import { prepareSeason, runDays } from "../../src/season/run.ts";
 import { summaryOf } from "../../src/season/summary.ts";
+import { tankYield } from "../oracles/storage-yield.ts";
 import {
   bed,
   crop,

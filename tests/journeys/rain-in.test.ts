@@ -1,5 +1,6 @@
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { WITHIN_A_DAY } from "../rainfall/shapes/within-a-day.ts";
 import { launch, open, PHONE, row, settled, shownValueOf, type, unfold } from "./browser.ts";
 
 let browser: Browser;
@@ -51,6 +52,60 @@ describe("rain comes in as the reader says", () => {
     expect(await shownValueOf(page, "weather.mean_yearly_rain")).toBe(
       `${((wet * 40) / 2).toLocaleString("en-US", { maximumSignificantDigits: 4 })} mm`,
     );
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test("readings stand side by side with their yearly rain, the likeliest chosen: one touch takes the true one", async () => {
+    const { page, context, complaints } = await open(browser);
+    await page.getByLabel("Units").selectOption("metric");
+    for (const name of [
+      "a row a tip, to the second",
+      "hourly rows that are a 24th of the day",
+      "a counter over the year, a row a day",
+    ]) {
+      const shape = WITHIN_A_DAY.find((each) => each.name === name);
+      if (!shape) throw new Error(name);
+      await page.getByLabel("Rain record file").setInputFiles(asFile(shape.text, "log.csv"));
+      const readings = page.locator(".preview .reading label");
+      await readings.nth(1).waitFor();
+      for (const text of await readings.allInnerTexts()) expect(text).toMatch(/\d\s*mm a year/);
+      await page.getByRole("button", { name: "Take it" }).click();
+      await settled(page);
+      await page.locator("#weather .minor > summary").waitFor();
+      await expect.poll(() => page.locator(".import summary").first().innerText()).toContain("came in");
+    }
+    // The last of them has whole years, 2016 to 2019: their mean by adding up.
+    const shape = WITHIN_A_DAY.find(({ name }) => name === "a counter over the year, a row a day");
+    const shown = Number((await shownValueOf(page, "weather.mean_yearly_rain")).replace(/[^\d.]/g, ""));
+    expect(Math.abs(shown / (shape?.yearly ?? 0) - 1)).toBeLessThan(0.01);
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test("a year of local rain comes in, and its drier versions stand beside it", async () => {
+    const { page, context, complaints } = await open(browser);
+    const shape = WITHIN_A_DAY.find(({ name }) => name === "a total of the day that its header tells");
+    await page.getByLabel("Rain record file").setInputFiles(asFile(shape?.text ?? "", "local.csv"));
+    await page.locator(".preview .drier").waitFor();
+    expect(await page.locator(".preview .drier").innerText()).toContain("One year cannot tell");
+    await page.getByRole("button", { name: "Take it" }).click();
+    await settled(page);
+    const drier = page.getByLabel("The same record with less rain");
+    await drier.waitFor();
+    expect(await drier.innerText()).toMatch(/quarter less rain.*days short[\s\S]*half less rain.*days short/);
+    expect(await page.locator("main").innerText()).not.toContain("driest year on record");
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test("a mean that few places have is questioned; a rain file given for a worksheet is offered as rain", async () => {
+    const { page, context, complaints } = await open(browser);
+    const rows = twoYears().replaceAll(",4\n", ",0.4\n");
+    await page.getByLabel("Worksheet file").setInputFiles(asFile(rows, "dry.csv"));
+    await page.locator(".preview").getByText("dry.csv").waitFor();
+    await page.getByRole("button", { name: "Take it anyway" }).waitFor();
+    expect(await page.locator(".preview .take").innerText()).toContain("Few places have that");
     expect(complaints).toEqual([]);
     await context.close();
   });

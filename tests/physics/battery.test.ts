@@ -1,56 +1,22 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
-  type Battery,
-  batteryFor,
-  chargeAfterRest,
   coldMultiplier,
   dischargedCharge,
   dischargeTime,
   healthFromTest,
-  peukertExponent,
-  timeWithoutSun,
-  usableCharge,
-  usableEnergy,
 } from "../../src/physics/battery.ts";
 import { DomainError } from "../../src/physics/domain-error.ts";
-import { DAY, HOUR } from "../../src/units/constants.ts";
+import { HOUR } from "../../src/units/constants.ts";
 import { toSi } from "../../src/units/unit.ts";
+import { peukertExponent } from "../oracles/battery.ts";
 
 const real = (min: number, max: number) => fc.double({ min, max, noNaN: true });
-const battery: Battery = {
-  ratedCapacity: toSi(100, "Ah"),
-  nominalVoltage: 12.8,
-  health: 0.9,
-  depthOfDischarge: 0.8,
-  coldMultiplier: 1,
-};
 const anyDischarge = fc.record({
   capacity: real(toSi(5, "Ah"), toSi(200, "Ah")),
   ratingTime: fc.constantFrom(5 * HOUR, 20 * HOUR),
   current: real(0.1, 60),
   exponent: real(1, 1.4),
-});
-
-describe("usable energy", () => {
-  test("is capacity, health, depth and voltage together, less in the cold", () => {
-    expect(usableEnergy(battery)).toBeCloseTo(toSi(100 * 0.9 * 0.8 * 12.8, "Wh"), 3);
-    expect(usableCharge({ ...battery, coldMultiplier: 1.3 })).toBeCloseTo(usableCharge(battery) / 1.3, 6);
-  });
-
-  test("sized for so many days lasts just so many", () => {
-    const energy = batteryFor({ daily: 3e5, days: 3, depthOfDischarge: 0.5, coldMultiplier: 1.19 });
-    const sized = { ...battery, ratedCapacity: energy / 12, nominalVoltage: 12, health: 1 };
-    const usable = usableEnergy({ ...sized, depthOfDischarge: 0.5, coldMultiplier: 1.19 });
-    expect(timeWithoutSun(usable, 3e5)).toBeCloseTo(3 * DAY, 3);
-    expect(timeWithoutSun(usable, 0)).toBe(Infinity);
-  });
-
-  test("is refused for shares that cannot be", () => {
-    expect(() => usableCharge({ ...battery, depthOfDischarge: 1.1 })).toThrow(DomainError);
-    expect(() => usableCharge({ ...battery, health: -0.1 })).toThrow(DomainError);
-    expect(() => usableCharge({ ...battery, coldMultiplier: 0.9 })).toThrow(DomainError);
-  });
 });
 
 describe("discharge", () => {
@@ -112,10 +78,4 @@ describe("cold", () => {
   test("is refused below what was tabulated", () => {
     expect(() => coldMultiplier(toSi(-10, "degC"))).toThrow(DomainError);
   });
-});
-
-test("rest takes the stated share each month, in any number of parts", () => {
-  expect(chargeAfterRest(100, 0.05, 30 * DAY)).toBeCloseTo(95, 10);
-  expect(chargeAfterRest(chargeAfterRest(100, 0.05, 10 * DAY), 0.05, 20 * DAY)).toBeCloseTo(95, 10);
-  expect(() => chargeAfterRest(100, 1.5, DAY)).toThrow(DomainError);
 });

@@ -3,17 +3,13 @@ import { describe, expect, test } from "vitest";
 import {
   type AmpacityRow,
   ampacity,
-  areaForDrop,
-  bundleShare,
   circuitResistance,
-  copperResistance,
   copperTemperatureRatio,
-  gaugeArea,
-  gaugeDiameter,
   thinnestForDrop,
 } from "../../src/physics/copper-wire.ts";
 import { DomainError } from "../../src/physics/domain-error.ts";
 import { toSi } from "../../src/units/unit.ts";
+import { areaForDrop, copperResistance, gaugeArea, gaugeDiameter } from "../oracles/copper-wire.ts";
 
 const warm = toSi(50, "degC");
 const wires = [18, 16, 14, 12, 10, 8].map((gauge) => ({
@@ -118,11 +114,5 @@ describe("ampacity", () => {
   test("is refused for a wire or an insulation below the table", () => {
     expect(() => ampacity(rows, 0.9, null)).toThrow(DomainError);
     expect(() => ampacity(rows, 1, 320)).toThrow(DomainError);
-  });
-
-  test("never rises as more conductors share a bundle", () => {
-    const shares = Array.from({ length: 24 }, (_, index) => bundleShare(index + 1));
-    expect([...shares].sort((one, other) => other - one)).toEqual(shares);
-    expect(() => bundleShare(25)).toThrow(DomainError);
   });
 });

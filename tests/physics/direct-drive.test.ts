@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { directDay, directRun, suitsDirectDrive } from "../../src/physics/direct-drive.ts";
+import { directDay, directRun } from "../../src/physics/direct-drive.ts";
 import { DomainError } from "../../src/physics/domain-error.ts";
 import { gravityHead } from "../../src/physics/gravity-line.ts";
 import { curveInAir } from "../../src/physics/panel-charging.ts";
@@ -145,9 +145,6 @@ describe("a day straight on a panel", () => {
     const roof = (light: number) => panelCurve(sixty, { irradiance: light, cellTemperature: air });
     const high = directDay(lifting, 0.1, dayOf(28), roof);
     expect(high.highestVoltage).toBeGreaterThan(1.4 * 12);
-    expect(suitsDirectDrive(sixty, pump)).toBe(false);
-    expect(suitsDirectDrive(label, pump)).toBe(true);
-    expect(suitsDirectDrive(sixty, { ...pump, ratedVoltage: 24 })).toBe(true);
   });
 
   test("has no full flow for a pump that cannot lift at its rated voltage", () => {

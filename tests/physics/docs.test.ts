@@ -2,7 +2,7 @@
 
 import { describe, expect, test } from "vitest";
 
-const files = import.meta.glob<string>("../../src/physics/*.ts", {
+const files = import.meta.glob<string>(["../../src/physics/*.ts", "../oracles/*.ts"], {
   eager: true,
   query: "?raw",
   import: "default",

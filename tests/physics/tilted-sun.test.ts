@@ -6,11 +6,9 @@ import {
   dailyAboveAir,
   diffuseHourShare,
   diffuseShareOfDay,
-  diffuseShareOfHour,
   diffuseShareOfMonth,
   drySunWetSun,
   hourShare,
-  rainySunRatio,
 } from "../../src/physics/sky-radiation.ts";
 import { cooperDeclination, incidenceCosine, setHourAngle } from "../../src/physics/sun-angles.ts";
 import {
@@ -23,6 +21,7 @@ import {
 } from "../../src/physics/tilted-sun.ts";
 import { MEGAJOULE } from "../../src/units/constants.ts";
 import { toSi } from "../../src/units/unit.ts";
+import { diffuseShareOfHour } from "../oracles/sky-radiation.ts";
 
 const real = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const degrees = (value: number) => toSi(value, "deg");
@@ -192,11 +191,5 @@ describe("wet and dry days", () => {
       }),
       { verbose: 1 },
     );
-  });
-
-  test("are darker the more it rains", () => {
-    const ratios = [0, 0.2, 1, 5, 20, 60].map((rain) => rainySunRatio(toSi(rain, "mm")));
-    expect(ratios).toEqual([1, 1, 0.75, 0.6, 0.5, 0.5]);
-    expect(() => rainySunRatio(-1)).toThrow(DomainError);
   });
 });

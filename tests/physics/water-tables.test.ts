@@ -5,8 +5,8 @@ import bores from "../../shared/pipe-bores.json";
 import roofs from "../../shared/roofs.json";
 import tanks from "../../shared/tanks.json";
 import { downspoutCapacity } from "../../src/physics/downspout.ts";
-import { hazenWilliams } from "../../src/physics/pipe-friction.ts";
 import { toSi } from "../../src/units/unit.ts";
+import { hazenWilliams } from "../oracles/pipe-friction.ts";
 
 const TABLES = { downspouts, fittings, bores, roofs, tanks };
 const STATUSES = ["read", "read second-hand", "computed", "from memory", "assumption"];

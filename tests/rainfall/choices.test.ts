@@ -2,8 +2,8 @@ import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { readRainCsv } from "../../src/rainfall/import-csv.ts";
-import type { Choices } from "../../src/rainfall/import-result.ts";
-import { type GaugeChoices, readOwnGauge } from "../../src/rainfall/own-gauge.ts";
+import type { Choices, GaugeChoices } from "../../src/rainfall/import-result.ts";
+import { readOwnGauge } from "../../src/rainfall/own-gauge.ts";
 
 const TEXT = "date,rain_mm\n2020-02-28,1\n2020-02-29,2\n";
 const outcome = (choices: unknown) => readRainCsv(TEXT, choices as Choices);

@@ -1,7 +1,7 @@
 // One roof, one tank, one daily draw on the Seattle record, against rain-and-storage reference 3g (computed, two programs).
 
 import { describe, expect, test } from "vitest";
-import { tankYield } from "../../src/physics/storage-yield.ts";
+import { tankYield } from "../oracles/storage-yield.ts";
 import { draw, inputOf, LITRE, line, MM, ran, recordOf, roof, seattle, tank } from "./made.ts";
 
 const ROWS = [

@@ -2,12 +2,12 @@
 
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { tankYield } from "../../src/physics/storage-yield.ts";
 import { arrivingRain } from "../../src/season/arriving-rain.ts";
 import type { SeasonInput } from "../../src/season/input.ts";
 import { dailyCatch } from "../../src/season/roof-catch.ts";
 import { runSeason } from "../../src/season/run.ts";
 import { kneeOf } from "../../src/studies/knee.ts";
+import { tankYield } from "../oracles/storage-yield.ts";
 import { draw, inputOf, LITRE, roof, seattle, tank } from "../season/made.ts";
 
 /** From a quarter to four times in equal ratios. */

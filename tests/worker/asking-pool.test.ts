@@ -80,7 +80,7 @@ const asks = (fake: Fake | undefined) => fake?.posted.filter(({ say }) => say ==
 
 test("two workers share a question's runs, each laid the sheet and its record once, and it ends when all are in", () => {
   const { made, make } = fakes();
-  const pool = askingPool(make, 2);
+  const pool = askingPool(make, 2).asker();
   const { heard, events } = listener();
   pool.ask(question(1, 2, 3), events);
   expect(made).toHaveLength(2);
@@ -94,13 +94,13 @@ test("two workers share a question's runs, each laid the sheet and its record on
 
 test("workers are made only when there is a run for them", () => {
   const { made, make } = fakes();
-  askingPool(make, 4).ask(question(1), listener().events);
+  askingPool(make, 4).asker().ask(question(1), listener().events);
   expect(made).toHaveLength(1);
 });
 
 test("the next question calls the one before off: nothing more is heard of it, its waiting runs are never begun", () => {
   const { made, make } = fakes();
-  const pool = askingPool(make, 1);
+  const pool = askingPool(make, 1).asker();
   const [first, second] = [listener(), listener()];
   pool.ask(question(1, 2, 3), first.events);
   pool.ask(question(7), second.events);
@@ -113,7 +113,7 @@ test("the next question calls the one before off: nothing more is heard of it, i
 
 test("G9: an answer is kept under its full input, even one that came after its question was called off", () => {
   const { made, make } = fakes();
-  const pool = askingPool(make, 1);
+  const pool = askingPool(make, 1).asker();
   pool.ask(question(1, 2), listener().events);
   pool.callOff();
   made[0]?.answer(answers(1));
@@ -128,7 +128,7 @@ test("G9: an answer is kept under its full input, even one that came after its q
 
 test("a worker that dies is replaced and its run asked again, with the sheet laid anew", () => {
   const { made, make } = fakes();
-  const pool = askingPool(make, 1);
+  const pool = askingPool(make, 1).asker();
   const { heard, events } = listener();
   pool.ask(question(1), events);
   made[0]?.die();
@@ -142,7 +142,7 @@ test("a worker that dies is replaced and its run asked again, with the sheet lai
 
 test("a run that kills three workers ends the question with a reason, and the next question is answered", () => {
   const { made, make } = fakes();
-  const pool = askingPool(make, 1);
+  const pool = askingPool(make, 1).asker();
   const { heard, events } = listener();
   pool.ask(question(1, 2), events);
   for (const at of [0, 1, 2]) made[at]?.die();
@@ -156,13 +156,26 @@ test("a run that kills three workers ends the question with a reason, and the ne
 test("what a worker says it could not work out ends the question with its reason", () => {
   const { made, make } = fakes();
   const { heard, events } = listener();
-  askingPool(make, 1).ask(question(1, 2), events);
+  askingPool(make, 1).asker().ask(question(1, 2), events);
   made[0]?.refuse("The rain record is not here.");
   expect(heard).toEqual(["The rain record is not here."]);
 });
 
 test("a question without runs ends at once", () => {
   const { heard, events } = listener();
-  askingPool(fakes().make, 1).ask(question(), events);
+  askingPool(fakes().make, 1).asker().ask(question(), events);
   expect(heard).toEqual(["end"]);
+});
+
+test("of two askers the one who asked last is served first, and neither calls the other off", () => {
+  const { made, make } = fakes();
+  const pool = askingPool(make, 1);
+  const [slow, quick] = [listener(), listener()];
+  pool.asker().ask(question(1, 2), slow.events);
+  pool.asker().ask(question(7), quick.events);
+  made[0]?.answer(answers(1));
+  made[0]?.answer(answers(7));
+  expect(quick.heard).toEqual([0, "end"]);
+  made[0]?.answer(answers(2));
+  expect(slow.heard).toEqual([0, 1, "end"]);
 });

@@ -51,6 +51,24 @@ export const BATTERY_CAUTIONS: readonly Caution[] = [
     weight: "trouble",
   },
   {
+    id: "nothing_charges",
+    if: "uncharged > 0",
+    beside: "charged",
+    weight: "trouble",
+  },
+  {
+    id: "charged_too_fast",
+    if: "charging_current > most_charging_current",
+    beside: "charging_current",
+    weight: "harm",
+  },
+  {
+    id: "health_doubtful",
+    if: "health_in_use > 115 %",
+    beside: "health_in_use",
+    weight: "note",
+  },
+  {
     id: "not_a_week",
     if: "uncharged > 0 and days_without_sun < 7 day",
     beside: "days_without_sun",

@@ -7,10 +7,11 @@ import { column } from "../tabled.ts";
 import { BATTERY_CAUTIONS } from "./cautions.ts";
 import { laidBatteries } from "./laid.ts";
 import { LOAD_ROWS } from "./loads.ts";
-import { charging, lasting, loading, testingBattery, weakening } from "./models.ts";
+import { charging, chilling, lasting, loading, testingBattery, volting, weakening } from "./models.ts";
 import { batterySeason } from "./season.ts";
 import { BATTERY_SEASON_ROWS } from "./season-outputs.ts";
 import { BATTERY_SPANS } from "./spans.ts";
+import { VOLT_ROWS } from "./volts.ts";
 
 const CHEMISTRIES = {
   lifepo4: "lithium iron phosphate",
@@ -22,7 +23,7 @@ const CHEMISTRIES = {
 const TABLE = batteries.chemistries;
 
 /** What it holds over what the test lamp draws of it in the twenty hours that its label is for. */
-const AT_TEST = "rated_capacity * health_in_use * nominal_voltage / (test_load * 20 h)";
+const AT_TEST = "rated_capacity * health_in_use * test_cold * nominal_voltage / (test_load * 20 h)";
 
 export const battery: Kind = {
   kind: "battery",
@@ -92,15 +93,25 @@ export const battery: Kind = {
       { min: 1, max: 1.6, minor: true },
     ),
     given("test_load", "Test lamp", "power", [21, "W"], { min: 0.1 }),
+    given(
+      "tested_temperature",
+      "Its warmth at the test",
+      "temperature",
+      { formula: "temperature" },
+      { min: 263.15, max: 323.15, minor: true },
+    ),
+    hidden("test_cold", "Left in the cold of the test", "chilling", "share"),
     output("test_time", "It would burn, from full", "lasting", "duration", {
       measurable: { teaches: "the battery's health" },
+      keeps: ["tested_temperature"],
       relations: [`20 h * min(1, ${AT_TEST})^peukert * max(1, ${AT_TEST})`],
     }),
     output("health_in_use", "Left of its label", "testing", "share", {
       relations: [
-        "min(1, test_time / 20 h)^(1 / peukert) * max(1, test_time / 20 h) * test_load * 20 h / (nominal_voltage * rated_capacity)",
+        "min(1, test_time / 20 h)^(1 / peukert) * max(1, test_time / 20 h) * test_load * 20 h / (nominal_voltage * rated_capacity * test_cold)",
       ],
     }),
+    ...VOLT_ROWS,
     output("cold_share", "Left of that in the cold", "weakening", "share", { minor: true }),
     output("haste_share", "Left of that at the pump's pace", "weakening", "share", {
       minor: true,
@@ -132,12 +143,23 @@ export const battery: Kind = {
     formula("waterings_per_charge", "Waterings a charge", "count", "floor(usable_energy / round_energy)", {
       none: [{ if: "round_energy <= 0 Wh", reason: "no pump with a known current waters a bed on it" }],
     }),
-    formula("days_without_sun", "Peak days without a charge", "span", "usable_energy / peak_energy * 1 day", {
-      none: [{ if: "peak_energy <= 0 Wh", reason: "no pump with a known current waters a bed on it" }],
-    }),
+    formula(
+      "days_without_sun",
+      "Peak days without a charge",
+      "span",
+      "usable_energy / (peak_energy + other_energy) * 1 day",
+      {
+        none: [
+          {
+            if: "peak_energy + other_energy <= 0 Wh",
+            reason: "no pump with a known current waters a bed on it",
+          },
+        ],
+      },
+    ),
     ...BATTERY_SEASON_ROWS,
     ...COSTS,
   ],
-  models: [testingBattery, lasting, loading, weakening, charging],
+  models: [chilling, testingBattery, lasting, loading, weakening, volting, charging],
   cautions: BATTERY_CAUTIONS,
 };

@@ -1,9 +1,12 @@
 // What the pumps on a battery ask of it, whether through a card of their own or straight from a hose.
 
 import type { Row } from "../../graph/types.ts";
-import { formula, gather, output } from "../rows.ts";
+import { formula, gather, given, output } from "../rows.ts";
 
 export const LOAD_ROWS: readonly Row[] = [
+  given("other_power", "Other loads on it", "power", [0, "W"], { minor: true, max: 1000 }),
+  given("other_time", "They run a day for", "duration", [24, "h"], { minor: true, max: 86_400 }),
+  formula("other_energy", "They take a day", "energy", "other_power * other_time", { minor: true }),
   gather(
     "largest_by_hose",
     "Largest load, hoses straight on it",

@@ -11,6 +11,7 @@ import {
   healthFromTest,
   RATING_TIME,
 } from "../../physics/battery.ts";
+import { faultCurrent } from "../../physics/fuse.ts";
 import { ZERO_CELSIUS } from "../../units/constants.ts";
 import { type ChargeMonths, monthsOfSeason } from "../panel/models.ts";
 import { si } from "../tabled.ts";
@@ -39,10 +40,37 @@ const TOO_GOOD =
 
 const TEST = ["rated_capacity", "nominal_voltage", "peukert", "test_load"];
 
+/** What cold leaves of a lead battery [-]; lithium keeps all. */
+const leftInCold = (input: ModelInput, temperature: number): number =>
+  chemistryOf(input).weak_in_cold ? 1 / coldMultiplier(temperature) : 1;
+
+export const chilling: Model = {
+  name: "chilling",
+  takes: ["chemistry", "tested_temperature"],
+  outputs: ["test_cold"],
+  run: (input) => outcomes({ test_cold: leftInCold(input, numberOf(input, "tested_temperature")) }),
+};
+
+/** Its voltage while it charges, its dead short, and the current that it bears while charging. */
+export const volting: Model = {
+  name: "volting",
+  takes: ["chemistry", "nominal_voltage", "inner_resistance", "rated_capacity"],
+  outputs: ["charging_voltage", "short_current", "most_charging_current"],
+  run: (input) => {
+    const { charging_ratio, short_ratio, most_charging_rate } = chemistryOf(input);
+    const nominal = numberOf(input, "nominal_voltage");
+    return outcomes({
+      charging_voltage: nominal * si(charging_ratio),
+      short_current: faultCurrent(nominal * si(short_ratio), numberOf(input, "inner_resistance")),
+      most_charging_current: numberOf(input, "rated_capacity") * si(most_charging_rate),
+    });
+  },
+};
+
 /** Health from the hours that a known load ran. */
 export const testingBattery: Model = {
   name: "testing",
-  takes: [...TEST, "health", "measured.test_time"],
+  takes: [...TEST, "test_cold", "health", "measured.test_time"],
   optional: ["measured.test_time"],
   outputs: ["health_in_use"],
   run: (input) => {
@@ -50,7 +78,9 @@ export const testingBattery: Model = {
     const health =
       seen === null
         ? numberOf(input, "health")
-        : healthFromTest(seen, dischargeAt(input, numberOf(input, "test_load")));
+        : // A cold one gave less then; the cold of its work is taken off by itself.
+          healthFromTest(seen, dischargeAt(input, numberOf(input, "test_load"))) /
+          numberOf(input, "test_cold");
     if (health > MOST_HEALTH) return all(["health_in_use"], { failed: TOO_GOOD });
     return outcomes({ health_in_use: health });
   },
@@ -58,11 +88,11 @@ export const testingBattery: Model = {
 
 export const lasting: Model = {
   name: "lasting",
-  takes: [...TEST, "health_in_use"],
+  takes: [...TEST, "test_cold", "health_in_use"],
   outputs: ["test_time"],
   run: (input) => {
     const label = dischargeAt(input, numberOf(input, "test_load"));
-    const held = label.capacity * numberOf(input, "health_in_use");
+    const held = label.capacity * numberOf(input, "health_in_use") * numberOf(input, "test_cold");
     return outcomes({ test_time: held > 0 ? dischargeTime({ ...label, capacity: held }) : 0 });
   },
 };
@@ -95,12 +125,12 @@ export const weakening: Model = {
   optional: ["largest_load"],
   outputs: ["cold_share", "haste_share"],
   run: (input) => {
-    const cold = chemistryOf(input).weak_in_cold ? coldMultiplier(numberOf(input, "temperature")) : 1;
+    const cold = leftInCold(input, numberOf(input, "temperature"));
     const load = numberOrNull(input, "largest_load") ?? 0;
     const label = dischargeAt(input, load);
     const held = label.capacity * numberOf(input, "health_in_use");
     const haste = load > 0 && held > 0 ? dischargedCharge({ ...label, capacity: held }) / held : 1;
-    return outcomes({ cold_share: 1 / cold, haste_share: Math.min(1, haste) });
+    return outcomes({ cold_share: cold, haste_share: Math.min(1, haste) });
   },
 };
 

@@ -18,5 +18,5 @@ export const BATTERY_SEASON_ROWS: readonly Row[] = [
   output("lowest_charge", "Lowest it fell", "season.run", "share"),
   output("season_charge", "Put into it in a season", "season.run", "energy", { minor: true }),
   output("season_use", "Taken by pumps in a season", "season.run", "energy", { minor: true }),
-  output("season_loss", "Lost in it in a season", "season.run", "energy", { minor: true }),
+  output("season_loss", "Lost in it and by other loads in a season", "season.run", "energy", { minor: true }),
 ];

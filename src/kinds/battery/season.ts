@@ -49,6 +49,7 @@ function partOf(id: string, results: CardResults, input: ModelInput): BatteryPar
     wetCharge: months.wet,
     // What a full one loses comes out of the share that may be drawn.
     selfDischarge: Math.min(1, readyNumber(results, "self_discharge") / MONTH / wholeToUsable),
+    otherLoads: readyNumber(results, "other_energy"),
     leastChargingTemperature: (valueIn(results["coldest_charge"]) as { readonly air: number | null }).air,
   };
 }
@@ -64,6 +65,7 @@ export const batterySeason: SeasonShare = {
     "charge_by_month",
     "coldest_charge",
     "self_discharge",
+    "other_energy",
     "depth_of_discharge",
   ],
   takes: takes("batteries", partOf),

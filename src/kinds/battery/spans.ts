@@ -39,4 +39,16 @@ export const BATTERY_SPANS: Spans = {
     [1, "%"],
     [20, "%"],
   ],
+  inner_resistance: [
+    [2, "mohm"],
+    [30, "mohm"],
+  ],
+  other_power: [
+    [0, "W"],
+    [20, "W"],
+  ],
+  other_time: [
+    [0, "h"],
+    [24, "h"],
+  ],
 };

@@ -23,6 +23,7 @@ export const words: KindWords = {
     temperature: "Lead holds less in the cold: two thirds at freezing.",
     peukert: ["Peukert's exponent: 1 gives as much fast as slowly; old lead has 1.2 and more.", MEMORY],
     test_load: "A load that you know, to test it with: a car's brake lamp takes 21 W.",
+    tested_temperature: "Lead tested cold gives less then and there; that must not count twice.",
     test_time: [
       "From fully charged until the voltage falls to its lowest (10.5 V for a 12 V lead one). Time it once, and charge at once.",
       "Peukert 1897; health as time over rated time, US Bureau of Reclamation, Storage Battery Maintenance (1997)",
@@ -46,7 +47,10 @@ export const words: KindWords = {
     ],
     pumping_time: ["What you can use over what the pump takes.", DEFINITION],
     waterings_per_charge: ["What you can use over one watering of all its beds.", DEFINITION],
-    days_without_sun: ["What you can use over what a peak day takes.", DEFINITION],
+    days_without_sun: ["What you can use over what a peak day and its other loads take.", DEFINITION],
+    other_power: "A lamp, a fence, and what its controller draws for itself: 0.1 to 0.5 W, from memory.",
+    other_time: "A controller never rests.",
+    other_energy: ["Their power times the hours they run.", DEFINITION],
     largest_load: ["The pump that takes the most.", DEFINITION],
     round_energy: ["What one watering of every bed takes.", DEFINITION],
     peak_energy: ["What a peak day's watering takes.", DEFINITION],
@@ -58,7 +62,21 @@ export const words: KindWords = {
     lowest_charge: ["After a watering, of what you can use: the lowest of the record.", RUN],
     season_charge: ["By its panel or from the house, before its own losses; the mean of whole seasons.", RUN],
     season_use: ["The pumps' and their wires' together; the mean of whole seasons.", RUN],
-    season_loss: ["Turned into heat while charging, and lost by itself; the mean of whole seasons.", RUN],
+    season_loss: [
+      "Turned into heat while charging, lost by itself, and taken by its other loads; the mean of whole seasons.",
+      RUN,
+    ],
+    inner_resistance: [
+      "Of a whole one of the usual size, full and warm; its data sheet has it. A worn one has more.",
+      MEMORY,
+    ],
+    charging_voltage: [
+      "Its voltage times what its kind wants over it: a panel's current times this is the energy that goes in.",
+      MEMORY,
+    ],
+    short_current: ["Its voltage when full over what it resists inside.", "Ohm's law: I = V / R"],
+    most_charging_current: ["Its printed amp-hours times what its kind bears for each of them.", MEMORY],
+    charging_current: ["In full sun.", DEFINITION],
     ...COST_WORDS,
   },
   cautions: {
@@ -83,7 +101,7 @@ export const words: KindWords = {
       "US Consumer Product Safety Commission, 8 January 2021, on loose lithium cells, read in a copy",
     ],
     battery_short: [
-      "A short across its posts melts tools and burns. Take off rings, cover the posts, fix it so that it cannot tip, fuse it at the post, and lift with your legs.",
+      "A short across its posts drives some {short_current}: it melts tools and burns. Take off rings, cover the posts, fix it so that it cannot tip, fuse it at the post, and lift with your legs.",
       `33 CFR 183.420 (boats), read in a copy; lifting: ${PRACTICE}; ${LICENSED}`,
     ],
     cold_charge: [
@@ -93,6 +111,18 @@ export const words: KindWords = {
     flat_before_one_watering: [
       "It is flat before one watering of all its beds is done: {usable_energy} against {round_energy}.",
       DEFINITION,
+    ],
+    nothing_charges: [
+      "Nothing charges it: once flat it stays flat, and lead left flat is ruined within weeks. Name what charges it, or join a panel to it.",
+      `${PRACTICE}; recharge within 72 h, upsbatteryshop.co.uk, read`,
+    ],
+    charged_too_fast: [
+      "In full sun its panels push {charging_current} into it; one of this size bears {most_charging_current}. It gets hot and gasses: a smaller panel, a bigger battery, or a controller that can be set lower.",
+      `a tenth to a third of the amp-hours for lead, half for lithium, from memory; ${LICENSED}`,
+    ],
+    health_doubtful: [
+      "{health_in_use} of its label: few hold so much. Look at the lamp's watts, the hours and the amp-hours printed again.",
+      PRACTICE,
     ],
     not_a_week: [
       "Nothing charges it, and it carries only {days_without_sun} of peak days: without a charge for a week the beds go dry.",

@@ -71,13 +71,25 @@ export const DELIVERY_CAUTIONS: readonly Caution[] = [
     weight: "note",
   },
   {
+    id: "over_all_power",
+    if: "lifting_power > power",
+    beside: "efficiency",
+    weight: "trouble",
+  },
+  {
     id: "strainer_clogs",
     beside: "filters_k",
     weight: "note",
   },
   {
-    id: "bucket_beats_pump",
-    if: "bucket_over > 0.01",
+    id: "laid_to_pump",
+    where: { row: "blames", word: "pump_by_one" },
+    beside: "flow",
+    weight: "note",
+  },
+  {
+    id: "laid_to_wand",
+    where: { row: "blames", word: "wand_by_one" },
     beside: "flow",
     weight: "note",
   },

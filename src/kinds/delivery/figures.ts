@@ -187,9 +187,9 @@ export const comparing: Model = {
     const rig = rigOf(input);
     return outcomes(
       {
-        hose_wins: rig && !rig.panel && rig.gain === 1 ? hoseWins(input, rig) : 0,
-        what_if: rig && !rig.panel && rig.gain === 1 ? comparison(input, rig) : null,
-        curves: rig && rig.gain === 1 ? meeting(input, rig) : null,
+        hose_wins: rig && !rig.panel ? hoseWins(input, rig) : 0,
+        what_if: rig && !rig.panel ? comparison(input, rig) : null,
+        curves: rig ? meeting(input, rig) : null,
       },
       "its pump's figures do not explain what comes out",
     );

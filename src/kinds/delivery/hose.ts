@@ -3,6 +3,61 @@
 import type { Row } from "../../graph/types.ts";
 import { gather, given } from "../rows.ts";
 
+/** What a bucket was timed under. */
+export const TEST_CONDITIONS = [
+  "tested_length",
+  "tested_bore",
+  "tested_lift",
+  "tested_voltage",
+  "tested_resistance",
+] as const;
+
+const AT_TEST = { minor: true, when: { row: "has_test", is: ["1"] } } as const;
+
+const BUCKET_ROWS: readonly Row[] = [
+  given("bucket_volume", "A bucket of", "volume", null, { absent: "no bucket timed yet", min: 0.000_1 }),
+  given("bucket_time", "Fills in, as you water", "duration", null, {
+    absent: "no bucket timed yet",
+    min: 1,
+    keeps: TEST_CONDITIONS,
+  }),
+  given("open_time", "Fills in, wand taken off", "duration", null, {
+    absent: "open end not timed",
+    min: 1,
+    minor: true,
+    keeps: TEST_CONDITIONS,
+  }),
+  given("tested_length", "Timed through", "length", { formula: "hose_length" }, { ...AT_TEST, max: 1000 }),
+  given(
+    "tested_bore",
+    "Of a bore of",
+    "bore",
+    { formula: "hose_bore" },
+    { ...AT_TEST, min: 0.002, max: 0.5 },
+  ),
+  given(
+    "tested_lift",
+    "Timed with a lift of",
+    "head",
+    { formula: "lift" },
+    { ...AT_TEST, min: -1000, max: 1000 },
+  ),
+  given(
+    "tested_voltage",
+    "Timed at",
+    "voltage",
+    { formula: "pump.supply_voltage" },
+    { ...AT_TEST, min: 0.1, max: 100 },
+  ),
+  given(
+    "tested_resistance",
+    "Wire then, both ways",
+    "resistance",
+    { formula: "pump.wire_resistance" },
+    AT_TEST,
+  ),
+];
+
 export const HOSE_ROWS: readonly Row[] = [
   given("hose_length", "Hose", "length", [50, "ft"], { max: 1000 }),
   given("hose_bore", "Inside bore", "bore", [0.625, "in"], { min: 0.002, max: 0.5 }),
@@ -24,4 +79,5 @@ export const HOSE_ROWS: readonly Row[] = [
     { minor: true },
   ),
   given("tank_share", "With the tank filled to", "share", [50, "%"], { max: 1, minor: true }),
+  ...BUCKET_ROWS,
 ];

@@ -2,6 +2,7 @@
 
 import type { Kind } from "../kind.ts";
 import { COSTS, formula, gather, given, link, output } from "../rows.ts";
+import { blaming } from "./blame.ts";
 import { DELIVERY_CAUTIONS } from "./cautions.ts";
 import { comparing } from "./figures.ts";
 import { HOSE_ROWS } from "./hose.ts";
@@ -10,6 +11,7 @@ import { POINT_ROWS } from "./rows.ts";
 import { running, tabling } from "./run.ts";
 import { deliverySeason } from "./season.ts";
 import { DELIVERY_SPANS } from "./spans.ts";
+import { standing, testing } from "./test.ts";
 import { leaving, timing } from "./time.ts";
 
 /** Only a delivery without a pump's card says these itself. */
@@ -25,8 +27,8 @@ export const delivery: Kind = {
   uses: ["carries_dirt", "waters_beds"],
   joins: { from: "newest", pump: "newest", powered_by: "newest" },
   firstNumbers: [
-    { row: "bucket_volume", unlessGiven: "pump" },
-    { row: "bucket_time", unlessGiven: "pump" },
+    { row: "bucket_volume" },
+    { row: "bucket_time" },
     { row: "current", unlessReady: "current" },
   ],
   local: ["outlet_height"],
@@ -48,8 +50,6 @@ export const delivery: Kind = {
       when: BY_BUCKET,
     },
     ...HOSE_ROWS,
-    given("bucket_volume", "A bucket of", "volume", null, { absent: "no bucket timed yet", min: 0.000_1 }),
-    given("bucket_time", "Fills in", "duration", null, { absent: "no bucket timed yet", min: 1 }),
     given("lowest_water", "Leaves behind", "depth", [1, "in"], { when: BY_BUCKET }),
     given(
       "outlet_height",
@@ -143,7 +143,7 @@ export const delivery: Kind = {
     output("season_time", "Runs in a season", "season.run", "duration", { minor: true }),
     ...COSTS,
   ],
-  models: [running, tabling, timing, leaving, comparing],
+  models: [standing, testing, running, blaming, tabling, timing, leaving, comparing],
   figures: [
     { row: "what_if", title: "What would give more" },
     { row: "curves", title: "Why no more comes" },

@@ -2,10 +2,13 @@
 
 import type { Row } from "../../graph/types.ts";
 import { formula, hidden, output, STANDARD_GRAVITY } from "../rows.ts";
+import { BLAMES } from "./blame.ts";
+import { TEST_CONDITIONS } from "./hose.ts";
 
 export const POINT_ROWS: readonly Row[] = [
   output("flow", "Comes out of the hose", "running", "flow", {
-    measurable: { teaches: "the flow itself" },
+    measurable: { teaches: "the pump; through a wand or rose, the wand" },
+    keeps: TEST_CONDITIONS,
     relations: [
       "open_flow_here * sqrt(1 - head / (pump.shutoff_in_use * (arriving_voltage / pump.rated_voltage)^2))",
       "bucket_volume / bucket_time",
@@ -13,7 +16,7 @@ export const POINT_ROWS: readonly Row[] = [
   }),
   formula("share_of_label", "Of the pump's label", "share", "flow / pump.open_flow"),
   formula("head", "Head the pump makes", "head", "lift + hose_head + wand_head", { minor: true }),
-  output("lift", "Of that, lift", "running", "head", { minor: true }),
+  output("lift", "Of that, lift", "standing", "head", { minor: true }),
   formula("velocity", "Speed in the hose", "velocity", "flow / circle_area(hose_bore)", { minor: true }),
   formula(
     "friction",
@@ -47,26 +50,41 @@ export const POINT_ROWS: readonly Row[] = [
   output("current", "Draws", "running", "current", {
     measurable: { teaches: "the current itself" },
     relations: [
-      "(arriving_voltage / pump.rated_voltage)^2 * (pump.no_flow_current + (pump.rated_current - pump.no_flow_current) * min(1, flow / open_flow_here))",
+      "(arriving_voltage / pump.rated_voltage)^2 * (pump.no_flow_current + (pump.rated_current - pump.no_flow_current) * min(1, flow / open_flow_here)) + friction_here * (1 - (arriving_voltage / pump.rated_voltage)^2)",
     ],
   }),
   output("arriving_voltage", "Voltage that arrives", "running", "voltage", {
     minor: true,
     relations: ["source_voltage - current * pump.wire_resistance"],
   }),
+  hidden("friction_here", "Of that, to turn at all", "running", "current"),
   hidden("source_voltage", "Voltage at its source", "running", "voltage"),
   formula("power", "Takes", "power", "current * arriving_voltage"),
   formula("drawn_power", "Out of the battery", "power", "current * source_voltage", { minor: true }),
+  formula("efficiency", "Of that lifts water", "share", "lifting_power / power", {
+    minor: true,
+    none: [
+      { if: "power <= 0 W", reason: "it takes no power" },
+      { if: "lifting_power > power", reason: "more than all its power would lift water: a figure is off" },
+    ],
+  }),
   formula(
-    "efficiency",
-    "Of that lifts water",
-    "share",
-    `site.water_density * ${STANDARD_GRAVITY} * flow * head / power`,
-    { minor: true, none: [{ if: "power <= 0 W", reason: "it takes no power" }] },
+    "lifting_power",
+    "Lifts water with",
+    "power",
+    `site.water_density * ${STANDARD_GRAVITY} * flow * head`,
+    {
+      hidden: true,
+    },
   ),
   formula("spare_head", "Lift to spare", "head", "pump.head_at_no_flow - lift", { minor: true }),
   output("head_k_in_use", "Wand or rose, as it is", "running", "factor", { minor: true }),
-  hidden("bucket_over", "Bucket over the pump's most", "running", "factor"),
+  output("blames", "What differs is laid to", "blaming", "text", {
+    quiet: true,
+    options: Object.entries(BLAMES).map(([word, label]) => ({ word, label })),
+  }),
+  hidden("has_test", "A bucket was timed", "testing", "count"),
+  hidden("bucket_test", "The bucket as it was timed", "testing", "series"),
   hidden("dead_depth", "Dead water", "leaving", "depth"),
   hidden("has_pump", "Has a pump's card", "running", "count"),
   hidden("lifting", "Pump, hose and lift", "running", "series"),

@@ -3,7 +3,7 @@
 import { all, outcomes } from "../../graph/outcomes.ts";
 import { numberOf, numberOrNull } from "../../graph/readers.ts";
 import type { Model, ModelInput, Outputs } from "../../graph/types.ts";
-import { directRun } from "../../physics/direct-drive.ts";
+import { directRun, frictionOf } from "../../physics/direct-drive.ts";
 import { orificeK } from "../../physics/orifice.ts";
 import { openFlow } from "../../physics/pump-curve.ts";
 import { greatestLift, type PumpRun } from "../../physics/pump-run.ts";
@@ -11,7 +11,8 @@ import type { Vessel } from "../../physics/vessel.ts";
 import type { SunOnPump } from "../../season/input.ts";
 import { whyNone } from "../line/hose.ts";
 import { curveIn, sunOnPump } from "../panel/light.ts";
-import { bucketFlow, HOSE_MAY_LACK, HOSE_TAKES, type Rig, rigOf, runUnder } from "./rig.ts";
+import { HOSE_MAY_LACK, HOSE_TAKES, type Rig, rigOf, runUnder } from "./rig.ts";
+import { bucketFlow } from "./test.ts";
 
 const POINT = [
   "flow",
@@ -19,11 +20,10 @@ const POINT = [
   "current",
   "source_voltage",
   "head_k_in_use",
-  "bucket_over",
-  "lift",
   "rose_k",
   "holes_in_use",
   "open_flow_here",
+  "friction_here",
   "lifting",
   "has_pump",
 ] as const;
@@ -35,11 +35,28 @@ function pointOf(rig: Rig): PumpRun {
   return directRun(rig, wireResistance, curveIn(rig.panel, watering, air));
 }
 
-/** Where nothing comes out, why. */
+const LATER = "In the season it runs later that day, as soon as the sun drives it";
+const NEVER = "In the season nothing comes through it on any day, for after that hour no sun drives it";
+
+/** Where nothing comes out, why; on a panel alone also what the season then does. */
 function whyDry(rig: Rig): string {
   if (greatestLift(rig.pump, rig.supply) <= rig.lift) return "its hose ends higher than this pump lifts";
-  return rig.panel ? "the sun is too low at the hour of watering: water nearer to noon" : "nothing comes out";
+  if (!rig.panel) return "nothing comes out";
+  const { panel } = rig;
+  const latest = Math.max(0, ...panel.dryHours.flat());
+  const comesLater = directRun(rig, panel.wireResistance, curveIn(panel, latest, panel.air)).flow > 0;
+  return `the sun is too low at the hour of watering: water nearer to noon. ${comesLater ? LATER : NEVER}`;
 }
+
+/** Beside a measured flow stands what the figures say without it: by the pump it taught, it would only echo itself. */
+function plainFlow(input: ModelInput, run: PumpRun): number {
+  if (numberOrNull(input, "measured.flow") === null) return run.flow;
+  const figured = rigOf(input, "pump.curve_figured");
+  return figured ? pointOf(figured).flow : run.flow;
+}
+
+const TOO_MUCH =
+  "so much current would lose all its volts in the wire: look at the reading and the wire again";
 
 /** Flow, current and voltages; a meter's reading stands for the current in what the wire loses. */
 function pointOutputs(input: ModelInput, rig: Rig): Outputs {
@@ -52,10 +69,10 @@ function pointOutputs(input: ModelInput, rig: Rig): Outputs {
   const arriving = seen === null ? run.arrivingVoltage : source - seen * wire;
   const names = ["flow", "current", "arriving_voltage", "open_flow_here"];
   if (!(run.flow > 0)) return { ...all(names, { none: whyDry(rig) }), source_voltage: { value: source } };
-  const isByCurve =
-    rig.gain === 1 && seen === null && numberOrNull(input, "measured.flow") === null && arriving > 0;
+  const isByCurve = seen === null && numberOrNull(input, "measured.flow") === null && arriving > 0;
   return {
-    ...outcomes({ flow: run.flow, current: run.current, arriving_voltage: arriving, source_voltage: source }),
+    ...outcomes({ flow: plainFlow(input, run), current: run.current, source_voltage: source }),
+    arriving_voltage: arriving < 0 ? { failed: TOO_MUCH } : { value: arriving },
     ...outcomes(
       { open_flow_here: isByCurve ? openFlow(rig.pump, arriving) : null },
       "what was measured stands instead of its curve",
@@ -68,9 +85,8 @@ function withPump(input: ModelInput, rig: Rig): Outputs {
   return {
     ...pointOutputs(input, rig),
     ...outcomes({
+      friction_here: rig.panel ? frictionOf(rig.pump) : 0,
       head_k_in_use: rig.headK,
-      bucket_over: rig.gain - 1,
-      lift: rig.lift,
       rose_k: opening === null ? 0 : orificeK(bore, opening),
       lifting: { pump: rig.pump, line: rig.line, lift: rig.lift },
       has_pump: 1,
@@ -83,14 +99,14 @@ function withPump(input: ModelInput, rig: Rig): Outputs {
 }
 
 function byBucket(input: ModelInput): Outputs {
-  const flow = bucketFlow(input);
+  const flow = bucketFlow(input) ?? bucketFlow(input, "open_time");
   const voltage = numberOrNull(input, "powered_by.nominal_voltage");
   const unsolved = { none: whyNone(input, "pump.curve_in_use") };
   const source =
     voltage === null ? { none: whyNone(input, "powered_by.nominal_voltage") } : { value: voltage };
   return {
     ...all(
-      ["head_k_in_use", "bucket_over", "lift", "rose_k", "holes_in_use", "open_flow_here", "lifting"],
+      ["head_k_in_use", "rose_k", "holes_in_use", "open_flow_here", "friction_here", "lifting"],
       unsolved,
     ),
     flow: flow === null ? { none: "no bucket timed yet" } : { value: flow },
@@ -106,7 +122,14 @@ function unfed(): Outputs {
   return { ...all(POINT, { none: "its pump runs on no battery and no panel" }), has_pump: { value: 1 } };
 }
 
-const RUNNING_ON = ["powered_by.nominal_voltage", "measured.flow", "measured.current"];
+const BUCKET = ["bucket_volume", "bucket_time", "open_time"];
+const RUNNING_ON = [
+  "pump.curve_figured",
+  "powered_by.nominal_voltage",
+  "measured.flow",
+  "measured.current",
+  ...BUCKET,
+];
 
 /** Curve, hose, lift, wire and source together; without a pump's card what a bucket showed. */
 export const running: Model = {
@@ -132,7 +155,7 @@ export type PumpRows = {
   readonly sun: SunOnPump | null;
 };
 
-/** Its rows by depth; what was measured scales all of them. */
+/** Its rows by depth; a meter's reading scales the power at all of them. */
 function rowsOf(input: ModelInput, rig: Rig): PumpRows {
   const vessel = input.values["from.vessel"] as Vessel;
   const above = numberOf(input, "outlet_height") - numberOf(input, "from.floor_height");
@@ -141,12 +164,10 @@ function rowsOf(input: ModelInput, rig: Rig): PumpRows {
   const now = runUnder(rig, rig.lift);
   const share = (name: string, computed: number) =>
     computed > 0 ? (numberOrNull(input, name) ?? computed) / computed : 1;
-  const [byFlow, byCurrent] = rig.panel
-    ? [1, 1]
-    : [share("measured.flow", now.flow), share("measured.current", now.current)];
+  const byCurrent = rig.panel ? 1 : share("measured.current", now.current);
   return {
     depths,
-    flows: runs.map(({ flow }) => flow * byFlow),
+    flows: runs.map(({ flow }) => flow),
     powers: runs.map(({ current }) => (rig.panel ? 0 : current * byCurrent * rig.supply.voltage)),
     sun: rig.panel ? sunOnPump(rig.panel, rig, now.flow) : null,
   };
@@ -155,8 +176,8 @@ function rowsOf(input: ModelInput, rig: Rig): PumpRows {
 /** The table that the season looks up. */
 export const tabling: Model = {
   name: "tabling",
-  takes: [...HOSE_TAKES, "measured.flow", "measured.current"],
-  optional: [...HOSE_MAY_LACK, "measured.flow", "measured.current"],
+  takes: [...HOSE_TAKES, "measured.current"],
+  optional: [...HOSE_MAY_LACK, "measured.current"],
   outputs: ["by_depth"],
   run: (input) => {
     const rig = rigOf(input);

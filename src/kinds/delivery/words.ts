@@ -3,6 +3,8 @@
 import type { KindWords } from "../../graph/words.ts";
 import { COST_WORDS, DEFINITION, PRACTICE } from "../sources.ts";
 
+const THEN = "Written down when the bucket is typed in, so that a later change does not touch what was seen.";
+
 const SOLVED = "pump curve against lift and hose (Darcy-Weisbach with Churchill 1977), with the wire's drop";
 
 const AFFINITY =
@@ -10,6 +12,14 @@ const AFFINITY =
 
 export const words: KindWords = {
   rows: {
+    bucket_volume: "Held where the water leaves.",
+    bucket_time: "Through the wand or rose, where one is on. Time it twice; the second is the honest one.",
+    open_time: "At the open end of the same hose. With both times pump and wand are told apart.",
+    tested_length: THEN,
+    tested_bore: THEN,
+    tested_lift: THEN,
+    tested_voltage: THEN,
+    tested_resistance: THEN,
     hose_length: "From the pump to its end.",
     hose_bore: "A 5/8 in garden hose is 5/8 in inside.",
     roughness: ["Smooth plastic and hose.", "from memory"],
@@ -23,8 +33,6 @@ export const words: KindWords = {
     from: "The tank it draws from.",
     pump: "The pump at its end. Without one, a bucket and a clock must do.",
     powered_by: "The battery it is clipped to, where no pump's card says so.",
-    bucket_volume: "At the end of the hose, held where you water.",
-    bucket_time: "Time it twice; the second is the honest one.",
     lowest_water: ["Depth of water the pump cannot pick up.", PRACTICE],
     outlet_height:
       "Height of the hose's end above the worksheet's zero, where it lies when the pump is off. Left empty: above the tank.",
@@ -89,11 +97,15 @@ export const words: KindWords = {
     power: ["Its current times the voltage that arrives.", DEFINITION],
     drawn_power: ["Its current times the battery's voltage: the pump's and the wire's together.", DEFINITION],
     efficiency: [
-      "Weight of the water a second times the head, over the power. Small ones reach a fifth at best.",
+      "Weight of the water a second times the head it is lifted by, over the power. Small ones reach a fifth at best.",
       DEFINITION,
     ],
     spare_head: ["What the pump lifts at most, as fed, less the lift.", "curve of the pump at no flow"],
     head_k_in_use: ["By the bucket, where one was timed.", SOLVED],
+    blames: [
+      "What the bucket showed against what the figures say, within 7 %: at the open end the pump's doing, through the wand what is left.",
+      PRACTICE,
+    ],
     ...COST_WORDS,
   },
   cautions: {
@@ -141,12 +153,20 @@ export const words: KindWords = {
       "{efficiency} of its power would lift water, more than any small pump manages: they reach 10 to 25 %. Its greatest lift or its current is doubtful. Time a bucket.",
       "E. Maurer, Santa Clara University, 2016, read: near 20 % at best",
     ],
+    over_all_power: [
+      "More than all its power would lift water: no pump can. Look at the bucket, the meter, the lift and the size of the hose again.",
+      "conservation of energy",
+    ],
     strainer_clogs: [
       "Leaves and slime on its grille kill small pumps: a strainer that can be cleaned, looked at each time. A filter's card on this hose reckons it in.",
       "ISO 8849:2021 in excerpts asks for a cleanable strainer, read",
     ],
-    bucket_beats_pump: [
-      "The bucket shows more than the pump's figures allow. The bucket is believed: the pump is better than its figures, or the hose wider or shorter.",
+    laid_to_pump: [
+      "One bucket cannot tell a weak pump from a hose that is clogged or longer than said: what differs is laid to the pump. With a wand on, time the open end too.",
+      "curve of the pump against hose and lift",
+    ],
+    laid_to_wand: [
+      "One bucket through the wand cannot tell a clogged wand from a weak pump: what differs is laid to the wand. Take it off and time the open end too.",
       "curve of the pump against hose and lift",
     ],
     tank_gives_out: [

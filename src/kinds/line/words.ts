@@ -3,7 +3,7 @@
 import type { KindWords } from "../../graph/words.ts";
 import { COST_WORDS, DEFINITION, MEMORY } from "../sources.ts";
 
-const SANKS = "Sanks, Pumping Station Design, read second-hand";
+const SANKS = "Sanks, Pumping Station Design, as quoted in trade discussion; read second-hand";
 
 const PRIMING =
   "To prime it: shut both ends, fill both legs from the top until no bubble comes, close the top, then open the lower end first.";

@@ -31,9 +31,9 @@ export const PANEL_CAUTIONS: readonly Caution[] = [
   },
   {
     id: "over_rated_voltage",
-    if: "overvoltage > 1.15 and volts_over_pump <= 1",
+    if: "overvoltage > 1.1 and volts_over_pump <= 1",
     beside: "highest_voltage",
-    weight: "note",
+    weight: "harm",
   },
   {
     id: "little_margin",
@@ -50,5 +50,23 @@ export const PANEL_CAUTIONS: readonly Caution[] = [
     id: "cracked_panel",
     beside: "health",
     weight: "harm",
+  },
+  {
+    id: "faces_away",
+    if: "faces_away > 0",
+    beside: "azimuth",
+    weight: "trouble",
+  },
+  {
+    id: "rating_disagrees",
+    if: "rating_of_points > 1.1 * rated_power or rating_of_points < 0.9 * rated_power",
+    beside: "rated_power",
+    weight: "trouble",
+  },
+  {
+    id: "health_doubtful",
+    if: "tested_health > 105 %",
+    beside: "tested_health",
+    weight: "note",
   },
 ];

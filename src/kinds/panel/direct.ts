@@ -16,6 +16,9 @@ import { PLACE, seasonOf, standingOf } from "./models.ts";
 /** Share of a clear day's sunshine under a closed cover of cloud [-]: from memory. */
 const OVERCAST = 0.2;
 
+/** Stretches of the day for its hours: some five minutes each. */
+const FINE = 193;
+
 const DIRECT = [
   "direct_hours",
   "direct_full_hours",
@@ -76,7 +79,10 @@ function directOf(input: ModelInput, lifting: Lifting): Outputs {
   const full = pumpRun(lifting, { voltage: lifting.pump.ratedVoltage, resistance: 0 }).flow;
   const share = (light: number, warmth = air) =>
     full > 0 ? directRun(lifting, supply.wireResistance, curveIn(supply, light, warmth)).flow / full : 0;
-  const [day, dullDay] = [dayOn(standing, month, bright), dayOn(standing, month, bright * OVERCAST)];
+  const [day, dullDay] = [
+    dayOn(standing, month, bright, FINE),
+    dayOn(standing, month, bright * OVERCAST, FINE),
+  ];
   const clear: Hour = (time) => share(lightAt(day, time));
   const dull: Hour = (time) => share(lightAt(dullDay, time));
   const whole = directDay(lifting, supply.wireResistance, day, (light) => curveIn(supply, light, air));

@@ -1,68 +1,14 @@
 // A solar panel: its label and its stand, what it puts into a battery, and whether it drives a pump by itself.
 
-import panels from "../../../shared/panels.json";
 import type { Row } from "../../graph/types.ts";
 import type { Kind } from "../kind.ts";
-import { COSTS, choice, date, formula, gather, given, hidden, link, output } from "../rows.ts";
-import { column, options, typed } from "../tabled.ts";
+import { COSTS, formula, gather, hidden, output } from "../rows.ts";
 import { PANEL_CAUTIONS } from "./cautions.ts";
 import { driving } from "./direct.ts";
-import { chargingModel, supplying, testingPanel } from "./models.ts";
+import { GIVENS } from "./givens.ts";
+import { chargingModel, facing, supplying, testingPanel, tracking } from "./models.ts";
 import { panelSeason } from "./season.ts";
 import { PANEL_SPANS } from "./spans.ts";
-
-const KINDS = panels.panels;
-
-const GIVENS: readonly Row[] = [
-  choice("cells", "Kind", options(KINDS), "cells_36"),
-  given(
-    "rated_power",
-    "Rated",
-    "power",
-    { by: "cells", pick: column(KINDS, (kind) => kind.rated_power) },
-    { min: 0.1 },
-  ),
-  given(
-    "voc",
-    "Voltage, no load",
-    "voltage",
-    { by: "cells", pick: column(KINDS, (kind) => kind.voc) },
-    { min: 1, max: 600, minor: true },
-  ),
-  given(
-    "vmp",
-    "Voltage at its best",
-    "voltage",
-    { by: "cells", pick: column(KINDS, (kind) => kind.vmp) },
-    { min: 1, max: 600, minor: true },
-  ),
-  given(
-    "imp",
-    "Current at its best",
-    "current",
-    { formula: "rated_power / vmp" },
-    { min: 0.01, minor: true },
-  ),
-  given("isc", "Current, shorted", "current", { formula: "imp * 1.08" }, { min: 0.01, minor: true }),
-  given("health", "Left of that", "share", [90, "%"], { min: 0.01, max: 1.2 }),
-  given("noon_current", "Shorted at a clear noon", "current", null, {
-    absent: "not tested",
-    min: 0.001,
-    minor: true,
-  }),
-  date("noon_day", "On the day", "month_day", null, "not tested"),
-  given("count", "How many", "count", [1, "1"], { min: 1, max: 100 }),
-  given("tilt", "Tilt from level", "angle", [35, "deg"], { max: 1.5708 }),
-  given("azimuth", "Faces", "angle", [180, "deg"], { max: 6.2832 }),
-  given("losses", "Lost to dirt and shade", "share", typed(panels.losses), { max: 0.99 }),
-  choice(
-    "controller",
-    "Between it and the battery",
-    { none: "nothing", pwm: "a plain controller (PWM)", mppt: "a tracking one (MPPT)" },
-    "pwm",
-  ),
-  link("charges", "Charges", "stores_power", "charges no battery"),
-];
 
 /** Only where a pump hangs on it alone. */
 const ALONE = { when: { row: "drives", is: ["1"] } } as const;
@@ -72,6 +18,17 @@ const share = (name: string, label: string): Row => output(name, label, "driving
 const RESULTS: readonly Row[] = [
   output("tested_health", "Health by that noon", "testing", "share", { minor: true }),
   hidden("health_in_use", "Reckoned with", "testing", "share"),
+  formula("rating_of_points", "Watts by its points", "power", "vmp * imp", { hidden: true }),
+  formula(
+    "charge_current",
+    "Pushes into it at most",
+    "current",
+    "count * health_in_use * (isc + tracks * (rated_power / charges.charging_voltage - isc))",
+    { minor: true, quiet: true },
+  ),
+  hidden("tracks", "Tracks", "tracking", "count"),
+  hidden("faces_away", "Turns its back", "facing", "count"),
+  formula("whole_short", "All of it, shorted", "current", "isc * count", { hidden: true }),
   gather(
     "wire_resistance",
     "Wire of its pump",
@@ -139,6 +96,6 @@ export const panel: Kind = {
     { row: "by_month", title: "What it puts in, month by month" },
     { row: "direct_day", title: "The panel alone, hour by hour" },
   ],
-  models: [testingPanel, supplying, chargingModel, driving],
+  models: [testingPanel, facing, tracking, supplying, chargingModel, driving],
   cautions: PANEL_CAUTIONS,
 };

@@ -4,7 +4,8 @@ import { directRun } from "../../physics/direct-drive.ts";
 import { type ChargingPanel, curveInAir } from "../../physics/panel-charging.ts";
 import type { PanelCurve } from "../../physics/panel-curve.ts";
 import type { Lifting } from "../../physics/pump-run.ts";
-import { dayOnTilted, type SunStep } from "../../physics/tilted-sun.ts";
+import { dailyAboveAir } from "../../physics/sky-radiation.ts";
+import { dayOnTilted, monthOnTilted, type SunStep } from "../../physics/tilted-sun.ts";
 import type { SunOnPump } from "../../season/input.ts";
 import { DAY, HOUR } from "../../units/constants.ts";
 import type { MonthlySky } from "../weather/monthly-sky.ts";
@@ -23,10 +24,29 @@ export type Standing = {
 };
 
 /** One day on the panel, or none where the sun does not rise. */
-export function dayOn(standing: Standing, month: number, global: number): readonly SunStep[] {
+export function dayOn(standing: Standing, month: number, global: number, steps = STEPS): readonly SunStep[] {
   const { latitude, tilt, azimuth, albedo } = standing;
   const day = MEAN_DAYS[month] as number;
-  return dayOnTilted({ latitude, day, global, plane: { tilt, azimuth }, albedo }, STEPS, "day");
+  return dayOnTilted({ latitude, day, global, plane: { tilt, azimuth }, albedo }, steps, "day");
+}
+
+/** Clearness of months for which the share of the sky's light is known: Erbs et al. 1982 [-]. */
+const [DULLEST, CLEAREST] = [0.3, 0.8];
+
+/**
+ * The mean day of a month on the panel, clear and dull ones mixed: its hours add up to the month's mean by the monthly
+ * method; where its clearness is outside that method's range, as one day.
+ */
+export function meanDayOn(standing: Standing, month: number, global: number): readonly SunStep[] {
+  const { latitude, tilt, azimuth, albedo } = standing;
+  const of = { latitude, day: MEAN_DAYS[month] as number, global, plane: { tilt, azimuth }, albedo };
+  const above = dailyAboveAir(latitude, of.day);
+  if (!(global >= DULLEST * above && global <= CLEAREST * above)) return dayOnTilted(of, STEPS, "day");
+  const hours = dayOnTilted(of, STEPS, "month");
+  const sum = hours.reduce((whole, { irradiance, length }) => whole + irradiance * length, 0);
+  if (!(sum > 0)) return hours;
+  const share = monthOnTilted(of) / sum;
+  return hours.map((step) => ({ ...step, irradiance: step.irradiance * share }));
 }
 
 /** Light on the panel at an hour by the sun, straight between the middles of the stretches; dark outside them [W/m2]. */

@@ -12,7 +12,7 @@ import { dayInYear, dayOfYear, parseMonthDay } from "../../units/calendar.ts";
 import { MONTH_NAMES } from "../../units/calendar-names.ts";
 import { si } from "../tabled.ts";
 import type { MonthlySky } from "../weather/monthly-sky.ts";
-import { dayOn, lightsAt, type PanelSupply, type Standing } from "./light.ts";
+import { dayOn, lightsAt, meanDayOn, type PanelSupply, type Standing } from "./light.ts";
 
 const ALBEDO = panels.albedo.value;
 /** Any year that is no leap year, to count a month and day in. */
@@ -35,6 +35,11 @@ export function monthsOfSeason(start: string, end: string): readonly number[] {
 export const seasonOf = (input: ModelInput) =>
   monthsOfSeason(wordOf(input, "site.season_start"), wordOf(input, "site.season_end"));
 
+/** A clear noon's light is known to a tenth or so, with cloud edges and snow more: past this of its label it is a slip [-]. */
+const MOST_HEALTH = 1.25;
+const TOO_GOOD =
+  "By that noon it would give over one and a quarter of its label: check the current, the day, and the figures on its back.";
+
 /** A second-hand panel's health: its short-circuit current at a clear noon over the label's in that light. */
 export const testingPanel: Model = {
   name: "testing",
@@ -44,6 +49,8 @@ export const testingPanel: Model = {
     "isc",
     "count",
     "health",
+    "dirt",
+    "noon_clean",
     "tilt",
     "azimuth",
     "site.latitude",
@@ -70,8 +77,31 @@ export const testingPanel: Model = {
       return all(["health_in_use", "tested_health"], {
         failed: "The sun does not reach it at noon on that day.",
       });
-    const health = panelHealth(current, numberOf(input, "isc") * numberOf(input, "count"), light);
+    // Dirt that lay on it then is among its losses already: once is enough.
+    const clear = wordOf(input, "noon_clean") === "yes" ? 1 : 1 - numberOf(input, "dirt");
+    const label = numberOf(input, "isc") * numberOf(input, "count") * clear;
+    const health = panelHealth(current, label, light);
+    if (health > MOST_HEALTH) return all(["health_in_use", "tested_health"], { failed: TOO_GOOD });
     return outcomes({ health_in_use: health, tested_health: health });
+  },
+};
+
+/** Towards the noon sun outside the tropics: south of a northern place, north of a southern one. */
+const TROPIC = 23.45;
+/** Flatter than this it hardly matters where it faces. */
+const FLAT = 10;
+
+/** Whether it turns its back on the noon sun, and what it pushes into a battery at most. */
+export const facing: Model = {
+  name: "facing",
+  takes: ["tilt", "azimuth", "site.latitude"],
+  outputs: ["faces_away"],
+  run: (input) => {
+    const { latitude, tilt, azimuth } = standingOf(input);
+    const degrees = (angle: number) => si({ value: angle, unit: "deg" });
+    const isSlanted = tilt > degrees(FLAT) && Math.abs(latitude) > degrees(TROPIC);
+    // Azimuth counts from north: its cosine is above 0 on the north side.
+    return outcomes({ faces_away: isSlanted && Math.cos(azimuth) * Math.sign(latitude) > 0.01 ? 1 : 0 });
   },
 };
 
@@ -114,6 +144,14 @@ function supplyOf(input: ModelInput): PanelSupply {
   };
 }
 
+/** Whether its controller lets it work at its own best voltage. */
+export const tracking: Model = {
+  name: "tracking",
+  takes: ["controller"],
+  outputs: ["tracks"],
+  run: (input) => outcomes({ tracks: wordOf(input, "controller") === "mppt" ? 1 : 0 }),
+};
+
 /** All that a pump on it alone needs to know. */
 export const supplying: Model = {
   name: "supplying",
@@ -144,6 +182,26 @@ function yearFigure(months: ChargeMonths, mean: readonly number[], worst: string
   };
 }
 
+/** The mean of a month's dry and wet days. */
+const mixedOf = (dry: number, wet: number, wetShare: number): number => dry + (wet - dry) * wetShare;
+
+/** Dry and wet days in the proportion of two such days, with the month's own mean. */
+function keptMean(
+  dry: readonly number[],
+  wet: readonly number[],
+  mean: readonly number[],
+  wetShare: readonly number[],
+): ChargeMonths {
+  const share = mean.map((whole, month) => {
+    const mixed = mixedOf(dry[month] ?? 0, wet[month] ?? 0, wetShare[month] ?? 0);
+    return mixed > 0 ? whole / mixed : 0;
+  });
+  return {
+    dry: dry.map((day, month) => day * (share[month] ?? 0)),
+    wet: wet.map((day, month) => day * (share[month] ?? 0)),
+  };
+}
+
 function chargesOf(input: ModelInput): Outputs {
   const sky = input.values["weather.sky"] as MonthlySky;
   const standing = standingOf(input);
@@ -152,16 +210,15 @@ function chargesOf(input: ModelInput): Outputs {
   const charging = {
     ...panel,
     controller,
-    batteryVoltage: numberOrNull(input, "charges.nominal_voltage") ?? si({ value: 12, unit: "V" }),
+    batteryVoltage: numberOrNull(input, "charges.charging_voltage") ?? si({ value: 13.6, unit: "V" }),
   };
-  const over = (globals: readonly number[]) =>
+  const over = (globals: readonly number[], dayOf: typeof dayOn) =>
     globals.map((global, month) =>
-      dailyCharge(charging, dayOn(standing, month, global), sky.air[month] as number),
+      dailyCharge(charging, dayOf(standing, month, global), sky.air[month] as number),
     );
-  const months: ChargeMonths = { dry: over(sky.dry), wet: over(sky.wet) };
-  const mean = months.dry.map(
-    (dry, month) => dry + ((months.wet[month] ?? 0) - dry) * (sky.wetShare[month] ?? 0),
-  );
+  const mixed = sky.dry.map((dry, month) => mixedOf(dry, sky.wet[month] ?? 0, sky.wetShare[month] ?? 0));
+  const mean = over(mixed, meanDayOn);
+  const months = keptMean(over(sky.dry, dayOn), over(sky.wet, dayOn), mean, sky.wetShare);
   const season = seasonOf(input);
   const worst = season.reduce(
     (least, month) => ((mean[month] ?? 0) < (mean[least] ?? 0) ? month : least),
@@ -176,7 +233,7 @@ function chargesOf(input: ModelInput): Outputs {
       worst_month: worstMonth,
     }),
     by_month:
-      numberOrNull(input, "charges.nominal_voltage") === null
+      numberOrNull(input, "charges.charging_voltage") === null
         ? { none: "it charges no battery" }
         : { value: yearFigure(months, mean, worstMonth) },
   };
@@ -184,8 +241,8 @@ function chargesOf(input: ModelInput): Outputs {
 
 export const chargingModel: Model = {
   name: "charging",
-  takes: ["supply", "controller", ...PLACE, "charges.nominal_voltage"],
-  optional: ["charges.nominal_voltage"],
+  takes: ["supply", "controller", ...PLACE, "charges.charging_voltage"],
+  optional: ["charges.charging_voltage"],
   outputs: ["charge_months", "monthly_energy", "daily_energy", "worst_month", "by_month"],
   run: chargesOf,
 };

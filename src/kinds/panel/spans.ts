@@ -27,4 +27,8 @@ export const PANEL_SPANS: Spans = {
     [0, "1"],
     [0.5, "1"],
   ],
+  dirt: [
+    [0, "%"],
+    [30, "%"],
+  ],
 };

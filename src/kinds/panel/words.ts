@@ -19,16 +19,22 @@ export const words: KindWords = {
     isc: ["Isc on its back; usually some 8 % over Imp.", MEMORY],
     health: ["A second-hand one has lost some. A clear noon tells.", "guessed until tested"],
     noon_current: "All of them together, where they stand, through a meter that bears it: a moment only.",
+    noon_clean: "Dirt counts among its losses; it must not count in its health as well.",
     noon_day: "Of that test.",
     count: "Side by side, plus to plus.",
     tilt: "0 lies flat, 90 hangs on a wall.",
     azimuth: "By compass from north: 90 east, 180 south, 270 west.",
-    losses: ["Dirt, shade, wire and mismatch.", PRACTICE],
+    dirt: ["What dust and leaves on the glass take before it is wiped.", MEMORY],
+    losses: ["Dirt, shade, wire and mismatch; its heat is reckoned by itself.", PRACTICE],
     controller: "A plain one holds the panel down at the battery's voltage.",
     charges: "The battery behind it.",
     tested_health: [
       "Its shorted current over the label's in a clear noon's light.",
       "FAO-56 Eq. 37 for the clear sky; current in proportion to light",
+    ],
+    charge_current: [
+      "In full sun: its shorted current by a plain controller; by a tracking one its watts over the battery's voltage while it charges.",
+      DEFINITION,
     ],
     daily_energy: [
       "Of the season's worst month, into a battery of 12 V or the one that it charges, before that battery's own losses.",
@@ -77,20 +83,32 @@ export const words: KindWords = {
       `${PRACTICE}; local codes and licensed practice decide`,
     ],
     over_rated_voltage: [
-      "At noon {highest_voltage} arrive, {overvoltage} times what this pump is stated at: more comes than its full flow, and it wears sooner. A smaller panel, or a small battery between, holds it down.",
-      `ISO 8849:2021 in excerpts: pumps are tested up to their design voltage, 13.6 V for 12 V; 1.15 times: ${PRACTICE}`,
+      "At noon {highest_voltage} arrive, {overvoltage} times what this pump is stated at: it runs hot and wears sooner. A small battery with a controller between holds it down, and the panel may stay as big as the mornings want.",
+      `ISO 8849:2021 in excerpts: pumps are tested up to their design voltage, 13.6 V for 12 V; a tenth over: ${PRACTICE}`,
     ],
     little_margin: [
-      "Its watts are only {watts_over_pump} times the pump's: alone it hardly starts it but at noon. Trade advice is 1.3 to 1.5 times, twice is better.",
+      "Its watts are only {watts_over_pump} times the pump's: alone it hardly starts it but at noon. For water in the mornings and under cloud it wants twice and more, and then something that holds the volts down at noon.",
       panels.sources["direct drive"],
     ],
     dc_arc: [
-      "A panel is live in any light and has no switch of its own, and direct current does not let go: a plug pulled in the sun draws an arc. Cover the panel first. Switch and fuse must be rated for direct current: one switch for 10 A at 240 V alternating bears 4 A at 24 V direct. The fuse is 1.56 times the shorted current.",
+      "A panel is live in any light and has no switch of its own, and direct current does not let go: a plug pulled in the sun draws an arc. Cover the panel first. Switch and fuse must be rated for direct current: one switch for 10 A at 240 V alternating bears 4 A at 24 V direct. The wire must bear 1.56 times the shorted current; the panel's own current blows no fuse.",
       "galport.com on one switch; NEC 690.8 for 1.56, read second-hand; local codes and licensed practice decide",
     ],
     cracked_panel: [
       "A panel with broken glass or a torn back must not be used: its frame or glass can shock, wet above all. Cover it before you touch it, and never work on it in the rain.",
       "installation manual of a panel's maker, page 3, read; local codes and licensed practice decide",
+    ],
+    faces_away: [
+      "It turns its back on the noon sun of this latitude: {azimuth} is the wrong side. Look at the compass again, or turn it.",
+      "the sun's path: south at noon in the north, north at noon in the south, outside the tropics",
+    ],
+    rating_disagrees: [
+      "Its best voltage times its best current are {rating_of_points}, not the {rated_power} it is rated: one of the three is misread. Volts and amperes are believed.",
+      DEFINITION,
+    ],
+    health_doubtful: [
+      "{tested_health} of its label by that noon: more than a panel has. The light was brighter than a clear noon's, or a figure is off.",
+      PRACTICE,
     ],
   },
 };

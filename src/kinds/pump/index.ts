@@ -5,7 +5,9 @@ import type { Row } from "../../graph/types.ts";
 import type { Kind } from "../kind.ts";
 import { COSTS, choice, gather, given, hidden, link, output } from "../rows.ts";
 import { column, options, typed } from "../tabled.ts";
-import { PUMP_MODELS } from "./models.ts";
+import { PUMP_CAUTIONS } from "./cautions.ts";
+import { laidPumps } from "./laid.ts";
+import { PUMP_MODELS, WORDS } from "./models.ts";
 import { pumpSeason } from "./season.ts";
 import { PUMP_SPANS } from "./spans.ts";
 
@@ -64,6 +66,10 @@ const LABEL: readonly Row[] = [
     { formula: `rated_current * ${pumps.no_flow_share.value}` },
     { min: 0.001, minor: true },
   ),
+  given("no_load_current", "Turns at all from", "current", typed(pumps.no_load_current), {
+    max: 20,
+    minor: true,
+  }),
   given(
     "stall_current",
     "Draws, rotor stuck",
@@ -87,11 +93,27 @@ const fromDeliveries = (
 ): Row => gather(name, label, measure, { kind: "delivery", by: "pump", take, how }, { hidden: true });
 
 const RESULTS: readonly Row[] = [
+  series("curve_figured", "Its curve by its figures", "believing"),
   series("curve_in_use", "Its curve as reckoned with", "believing"),
+  gather(
+    "tests",
+    "Buckets timed at its hoses",
+    "series",
+    { kind: "delivery", by: "pump", take: "bucket_test", how: "list" },
+    { hidden: true },
+  ),
+  output("tested_share", "Turns, by your bucket, at", "believing", "share", { quiet: true }),
+  hidden("tests_apart", "Its buckets apart", "believing", "factor"),
+  output("believed_by", "Goes by", "believing", "text", {
+    minor: true,
+    options: Object.entries(WORDS).map(([word, label]) => ({ word, label })),
+  }),
   output("open_in_use", "Reckoned with, open flow", "believing", "flow", { minor: true }),
   output("shutoff_in_use", "Reckoned with, greatest lift", "believing", "head", { minor: true }),
   output("supply_voltage", "Its source gives", "source", "voltage", { minor: true }),
   series("panel", "Its panel", "source"),
+  hidden("panel_short", "Its panel, shorted", "source", "current"),
+  hidden("source_short", "Its battery, shorted", "source", "current"),
   hidden("source_kind", "Kind of its battery", "source", "text"),
   gather(
     "wire_resistance",
@@ -141,36 +163,8 @@ export const pump: Kind = {
   joins: { powered_by: "newest" },
   glance: ["flow_at_no_head", "running_current"],
   spans: PUMP_SPANS,
+  laid: laidPumps,
   rows: [...LABEL, ...RESULTS],
   models: PUMP_MODELS,
-  cautions: [
-    {
-      id: "label_not_believed",
-      where: { row: "figures", word: "label" },
-      beside: "open_flow",
-      weight: "note",
-    },
-    {
-      id: "one_place",
-      if: "places > 1",
-      beside: "places",
-      weight: "note",
-    },
-    {
-      id: "no_wire",
-      if: "wire_resistance <= 0 ohm",
-      beside: "powered_by",
-      weight: "trouble",
-    },
-    {
-      id: "mains_kept_away",
-      beside: "powered_by",
-      weight: "harm",
-    },
-    {
-      id: "dry_running",
-      beside: "lowest_water",
-      weight: "note",
-    },
-  ],
+  cautions: PUMP_CAUTIONS,
 };

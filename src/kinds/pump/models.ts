@@ -1,7 +1,7 @@
 // A pump's curve as it is believed, the circuit that feeds it, and the two ends of its curve.
 
 import { outcomes } from "../../graph/outcomes.ts";
-import { numberOf, numberOrNull, wordOrNull } from "../../graph/readers.ts";
+import { numberOf, numberOrNull, wordOf, wordOrNull } from "../../graph/readers.ts";
 import type { Model, ModelInput, Outputs } from "../../graph/types.ts";
 import {
   believedCurve,
@@ -12,11 +12,17 @@ import {
   type PumpCurve,
 } from "../../physics/pump-curve.ts";
 import { greatestLift } from "../../physics/pump-run.ts";
+import { type BucketTest, shareByTests, taughtPump } from "./lesson.ts";
+
+const hasPoints = (input: ModelInput): boolean => {
+  const points = input.values["curve"];
+  return Array.isArray(points) && points.length > 0;
+};
 
 function curveOf(input: ModelInput): PumpCurve {
   const rated = numberOf(input, "rated_voltage");
-  const points = input.values["curve"];
-  if (Array.isArray(points) && points.length > 0) {
+  if (hasPoints(input)) {
+    const points = input.values["curve"];
     const listed = (points as readonly (readonly [number, number])[]).map(([flow, head]) => ({ flow, head }));
     return curveFromPoints(listed, rated);
   }
@@ -24,30 +30,65 @@ function curveOf(input: ModelInput): PumpCurve {
   return believedCurve(label, numberOf(input, "believed_share"));
 }
 
+/** Whose word is taken for its curve. */
+export const WORDS = {
+  label: "its label, in part",
+  tested: "its figures, as tested",
+  sheet: "its data sheet",
+  bucket: "your bucket",
+};
+
+function wordOfIt(input: ModelInput, tests: readonly BucketTest[]): keyof typeof WORDS {
+  if (tests.length > 0) return "bucket";
+  if (hasPoints(input)) return "sheet";
+  return wordOf(input, "figures") === "tested" ? "tested" : "label";
+}
+
 const believing: Model = {
   name: "believing",
   takes: [
     "rated_voltage",
     "curve",
+    "figures",
     "open_flow",
     "shutoff_head",
     "believed_share",
     "rated_current",
     "no_flow_current",
+    "no_load_current",
+    "tests",
   ],
   optional: ["curve"],
-  outputs: ["curve_in_use", "shutoff_in_use", "open_in_use"],
+  outputs: [
+    "curve_figured",
+    "curve_in_use",
+    "shutoff_in_use",
+    "open_in_use",
+    "tested_share",
+    "tests_apart",
+    "believed_by",
+  ],
   run: (input) => {
-    const pump: Pump = {
+    const figured: Pump = {
       ...curveOf(input),
       noFlowCurrent: numberOf(input, "no_flow_current"),
       openFlowCurrent: numberOf(input, "rated_current"),
+      frictionCurrent: numberOf(input, "no_load_current"),
     };
-    return outcomes({
-      curve_in_use: pump,
-      shutoff_in_use: pump.shutoffHead,
-      open_in_use: openFlow(pump, pump.ratedVoltage),
-    });
+    const tests = input.values["tests"] as readonly BucketTest[];
+    const taught = shareByTests(figured, tests);
+    const pump = taughtPump(figured, taught?.share ?? null);
+    return {
+      ...outcomes({
+        curve_figured: figured,
+        curve_in_use: pump,
+        shutoff_in_use: pump.shutoffHead,
+        open_in_use: openFlow(pump, pump.ratedVoltage),
+        tests_apart: taught?.apart ?? 1,
+        believed_by: wordOfIt(input, tests),
+      }),
+      ...outcomes({ tested_share: taught?.share ?? null }, "no bucket timed yet that tells of the pump"),
+    };
   },
 };
 
@@ -58,21 +99,28 @@ function feeding(input: ModelInput): Outputs {
       {
         supply_voltage: numberOrNull(input, "powered_by.nominal_voltage"),
         source_kind: wordOrNull(input, "powered_by.chemistry"),
+        source_short: numberOrNull(input, "powered_by.short_current"),
       },
       panel === null ? "it runs on no battery" : "it runs on a panel, whose voltage follows the sun",
     ),
-    ...outcomes({ panel }, "it runs on no panel"),
+    ...outcomes({ panel, panel_short: numberOrNull(input, "powered_by.whole_short") }, "it runs on no panel"),
   };
 }
 
-const FED = ["powered_by.nominal_voltage", "powered_by.supply", "powered_by.chemistry"];
+const FED = [
+  "powered_by.nominal_voltage",
+  "powered_by.supply",
+  "powered_by.chemistry",
+  "powered_by.short_current",
+  "powered_by.whole_short",
+];
 
 /** What stands at the other end of its wire. */
 const source: Model = {
   name: "source",
   takes: FED,
   optional: FED,
-  outputs: ["supply_voltage", "panel", "source_kind"],
+  outputs: ["supply_voltage", "panel", "panel_short", "source_kind", "source_short"],
   run: feeding,
 };
 

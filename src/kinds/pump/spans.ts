@@ -27,4 +27,8 @@ export const PUMP_SPANS: Spans = {
     [0, "cm"],
     [10, "cm"],
   ],
+  no_load_current: [
+    [0, "A"],
+    [1, "A"],
+  ],
 };

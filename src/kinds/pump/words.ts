@@ -6,6 +6,8 @@ import { COST_WORDS, DEFINITION, MEMORY, PRACTICE } from "../sources.ts";
 
 const BOATUS = pumps.sources["BoatUS 14"];
 
+const AFFINITY = "affinity laws (from memory), solved for the speed at which its curve meets hose and lift";
+
 const FIT = "H = H0 - a Q², from its ratings or by least squares over its points";
 
 export const words: KindWords = {
@@ -28,16 +30,25 @@ export const words: KindWords = {
     ],
     rated_current: ["Current at open flow and the stated voltage.", MEMORY],
     no_flow_current: ["Current while it turns against a shut outlet; not that of a stuck rotor.", PRACTICE],
+    no_load_current: [
+      "Against bearings and seal alone. A panel without a battery must give it before anything moves.",
+      MEMORY,
+    ],
     stall_current: ["What a fuse must blow at. Three to six times the running current.", PRACTICE],
     maker_fuse: "It stands on the label or in the leaflet.",
     lowest_water: ["Depth of water that it cannot pick up.", pumps.sources.msraves],
     powered_by: "The battery it is clipped to, or a panel alone.",
+    tested_share: [
+      "Of the speed that its figures are for: with it the open flow goes, and the greatest lift with its square. The mean of its buckets.",
+      AFFINITY,
+    ],
+    believed_by: ["What its curve rests on.", DEFINITION],
     open_in_use: [
-      "Q0: the stated flow times the believed share of it; by its data sheet, where the fitted curve meets no head.",
+      "Q0: the stated flow times the believed share of it, or as its data sheet or your bucket has it.",
       FIT,
     ],
     shutoff_in_use: [
-      "H0: as stated, at the stated voltage; by its data sheet, where the fitted curve meets no flow.",
+      "H0, at the stated voltage: as stated, or as its data sheet or your bucket has it.",
       FIT,
     ],
     supply_voltage: ["The battery's voltage.", DEFINITION],
@@ -59,9 +70,29 @@ export const words: KindWords = {
       "Only {believed_share} of the label's flow is reckoned with until you test it: the label is without hose or lift, at {rated_voltage}.",
       BOATUS,
     ],
+    bucket_beats_pump: [
+      "The bucket shows more than the pump's figures allow: {tested_share} of their speed. The bucket is believed: the pump is better than its figures, or the hose wider or shorter.",
+      "curve of the pump against hose and lift",
+    ],
+    bucket_doubtful: [
+      "By the bucket it turns at {tested_share} of what its figures say: look at bucket, clock and volts again, and at the size above.",
+      PRACTICE,
+    ],
+    buckets_disagree: [
+      "Its buckets at different hoses disagree by more than a tenth: their mean is taken. One hose is not as it is said to be.",
+      PRACTICE,
+    ],
     one_place: [
       "It can stand in one tank at a time: its hours of the day are shared between {places} hoses.",
       DEFINITION,
+    ],
+    too_many_volts: [
+      "Its battery gives {supply_voltage}, more than a tenth over the {rated_voltage} it is made for: it draws far more, overheats and burns out. Take a battery of its own voltage, or a converter between.",
+      `ISO 8849:2021 in excerpts: pumps are tested up to their design voltage, 13.6 V for 12 V; a tenth over: ${PRACTICE}`,
+    ],
+    draws_over_label: [
+      "It draws {running_current} where its label says {rated_current} wide open: it rubs or is clogged, or one of both figures is another pump's.",
+      PRACTICE,
     ],
     no_wire: [
       "No wire's card feeds it: what the wire loses is left out, and no fuse is held against the rules. Add its wire.",

@@ -10,7 +10,19 @@ const rule = (id: string, weight: Caution["weight"] = "harm"): Caution => ({
 });
 
 export const WIRE_CAUTIONS: readonly Caution[] = [
-  rule("no_fuse"),
+  {
+    ...rule("no_fuse"),
+    if: "no_fuse > 0 and on_battery > 0",
+  },
+  rule("panel_over_wire"),
+  rule("over_carry"),
+  {
+    id: "too_thin_alone",
+    if: "too_thin_alone > 0",
+    where: { row: "laid", word: "single" },
+    beside: "gauge",
+    weight: "harm",
+  },
   rule("over_maker"),
   rule("over_ampacity"),
   rule("over_regulation"),
@@ -18,9 +30,10 @@ export const WIRE_CAUTIONS: readonly Caution[] = [
   rule("under_running_current", "trouble"),
   rule("little_margin", "trouble"),
   rule("cannot_break"),
+  rule("lead_too_strong", "trouble"),
   {
     id: "fuse_too_far",
-    if: "fuse_from_battery > fuse_reach",
+    if: "fuse_from_battery > fuse_reach and on_battery > 0",
     beside: "fuse",
     weight: "harm",
   },
@@ -44,6 +57,7 @@ export const WIRE_CAUTIONS: readonly Caution[] = [
   },
   {
     id: "fuse_at_battery",
+    if: "on_battery > 0",
     beside: "fuse_size",
     weight: "harm",
   },

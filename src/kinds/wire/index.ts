@@ -6,7 +6,14 @@ import type { Kind } from "../kind.ts";
 import { COSTS, choice, formula, given, hidden, link, output } from "../rows.ts";
 import { typed } from "../tabled.ts";
 import { WIRE_CAUTIONS } from "./cautions.ts";
-import { FAULT_ROWS, FUSE_OPTIONS, GAUGE_OPTIONS, INSULATION_OPTIONS, WIRE_MODELS } from "./models.ts";
+import {
+  FAULT_ROWS,
+  FUSE_OPTIONS,
+  GAUGE_OPTIONS,
+  INSULATION_OPTIONS,
+  POST_OPTIONS,
+  WIRE_MODELS,
+} from "./models.ts";
 import { WIRE_SPANS } from "./spans.ts";
 
 const flag = (name: string): Row => hidden(name, name.replaceAll("_", " "), "fusing", "count");
@@ -25,6 +32,10 @@ const ROWS: readonly Row[] = [
   choice("fuse_kind", "Kind of fuse", FUSE_OPTIONS, "blade", { minor: true }),
   given("fuse_from_battery", "Fuse sits from the battery", "depth", null, {
     absent: "not measured",
+    minor: true,
+  }),
+  choice("post_fuse", "Fuse on the battery's post", POST_OPTIONS, "none", { minor: true }),
+  choice("laid", "Both wires run", { pair: "together in one sheath", single: "each by itself" }, "pair", {
     minor: true,
   }),
   choice(
@@ -48,7 +59,14 @@ const ROWS: readonly Row[] = [
     "listed_resistance * (1 + 0.00393 * (wire_temperature - 20 degC) / 1 delta K) / (1 + 0.00393 * (listed_at - 20 degC) / 1 delta K)",
     { minor: true },
   ),
-  formula("drop", "Voltage lost in it", "voltage", "resistance * feeds.running_current"),
+  formula("drop", "Voltage lost in it", "voltage", "resistance * feeds.running_current", {
+    none: [
+      {
+        if: "resistance * feeds.running_current > feeds.supply_voltage",
+        reason: "more than the battery has: no such current can flow in this wire",
+      },
+    ],
+  }),
   formula("drop_share", "Of the battery's voltage", "share", "drop / feeds.supply_voltage"),
   output("thinnest_gauge", "Thinnest that would do", "thinnest", "text", { minor: true }),
   output("ampacity", "May carry", "copper", "current"),
@@ -58,6 +76,7 @@ const ROWS: readonly Row[] = [
       { word: "right", label: "right" },
       { word: "blows_early", label: "safe, but blows too early" },
       { word: "unsafe", label: "UNSAFE" },
+      { word: "idle", label: "cannot blow: a panel alone" },
     ],
   }),
   formula(
@@ -71,6 +90,10 @@ const ROWS: readonly Row[] = [
   output("breaks", "The fuse can break", "breaking", "current", { minor: true }),
   output("fuse_reach", "It may sit from the post by", "breaking", "depth", { minor: true }),
   hidden("cannot_break", "Cannot break", "breaking", "count"),
+  hidden("too_strong", "Too strong a short", "breaking", "count"),
+  hidden("lead_too_strong", "A lead short", "breaking", "count"),
+  hidden("too_thin_alone", "Too thin to run singly", "copper", "count"),
+  hidden("on_battery", "Its pump runs on a battery", "fusing", "count"),
   ...FAULT_ROWS.map(flag),
   ...COSTS,
 ];

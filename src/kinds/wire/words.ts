@@ -5,9 +5,9 @@ import { COST_WORDS, DEFINITION, PRACTICE } from "../sources.ts";
 
 const CFR_FUSE = "33 CFR 183.455 (boats), read in a copy; licensed practice decides";
 
-const BREAKING = "notes on fuse ratings, read second-hand; blade: from memory";
-
 const CFR_WIRE = "33 CFR 183.425 Table 5 (boats), read in a copy";
+
+const BREAKING = "notes on fuse ratings, read second-hand; blade: from memory";
 
 const RESISTANCE =
   "NEC chapter 9 table 8 for AWG, IEC 60228 for mm², both read in copies; copper 0.00393 a kelvin";
@@ -22,6 +22,8 @@ export const words: KindWords = {
     fuse: "What is really in the holder; none where there is none.",
     fuse_kind: "A blade fuse is the flat plug-in one of a car.",
     fuse_from_battery: "Along the wire, from its post.",
+    post_fuse: "One more, that breaks the battery's own short.",
+    laid: "Lamp cord and cable are one sheath.",
     sheathed: "A second skin over the wire's own.",
     wanted_drop: ["Of the battery's voltage.", PRACTICE],
     listed_resistance: ["Twice the length times the table's figure for this size, stranded.", RESISTANCE],
@@ -35,7 +37,7 @@ export const words: KindWords = {
       CFR_WIRE,
     ],
     fuse_size: [
-      "The nearest size under the maker's figure, else the next from 1.25 times what it draws wide open; never over what the wire may carry.",
+      "The nearest size under the maker's figure, else the next from 1.25 times the most that it draws, by its label or here; never over what the wire may carry, nor one that a stuck pump would not blow.",
       `${CFR_FUSE}; NEC 210.20(A) for 1.25, read second-hand`,
     ],
     fuse_state: ["Held against the rules below.", CFR_FUSE],
@@ -43,18 +45,27 @@ export const words: KindWords = {
       "The battery's voltage over the stuck pump's resistance and the wire's.",
       "Ohm's law: a held rotor is a plain resistance",
     ],
-    short_current: [
-      "14 V over 3.75 mΩ: four lithium cells with their links.",
-      "I = V / R; resistances of one such battery measured on a forum, read",
-    ],
-    breaks: ["Of its kind, at 12 V.", BREAKING],
+    short_current: ["As the battery's card has it.", DEFINITION],
+    breaks: ["Of its kind at 12 V, or of the one on the post.", BREAKING],
     fuse_reach: ["7 in along the wire, or 40 in where the whole length up to it is sheathed.", CFR_FUSE],
     ...COST_WORDS,
   },
   cautions: {
     no_fuse: [
-      "No fuse: a chafed wire on a battery glows and sets fire. Fit {fuse_size} within a hand's width of the battery's post.",
+      "No fuse: a chafed wire on a battery glows and sets fire. Within a hand's width of the battery's post: {fuse_size}.",
       CFR_FUSE,
+    ],
+    panel_over_wire: [
+      "Unsafe: in bright sun the panel can drive 1.56 times its shorted current, and this wire may carry only {ampacity}. No fuse here can blow by it: take a thicker wire.",
+      "NEC 690.8(A)(B), read",
+    ],
+    over_carry: [
+      "Unsafe: the pump draws more than this wire may carry, {ampacity}. It glows before any fuse that lets the pump run.",
+      CFR_WIRE,
+    ],
+    too_thin_alone: [
+      "Thinner than 16 AWG may run only together with others in one sheath: alone it breaks where it chafes. The rule is for boats.",
+      "33 CFR 183.425(d)(e) (boats), read; ISO 10133 asks for 1 mm², read in an extract",
     ],
     over_maker: [
       "Unsafe: the fuse is more than the pump's maker allows. A stuck pump melts before it blows.",
@@ -69,7 +80,7 @@ export const words: KindWords = {
       CFR_FUSE,
     ],
     stall_does_not_blow: [
-      "Unsafe: with its rotor stuck the pump draws only {stalled_current} through this wire, under twice the fuse. The fuse stays whole while the pump cooks. Fit {fuse_size}.",
+      "Unsafe: with its rotor stuck the pump draws only {stalled_current} through this wire, under twice the fuse. The fuse stays whole while the pump cooks. Fuse to fit: {fuse_size}.",
       "ISO 8820-3 opening times, from memory: seconds need some twice the size",
     ],
     under_running_current: [
@@ -82,6 +93,10 @@ export const words: KindWords = {
     ],
     cannot_break: [
       "A short of this lithium battery is {short_current}; this kind of fuse breaks {breaks}, and may weld or burst instead. Fit an MRBF or class T fuse at the post, and the pump's own fuse behind it. The battery's own protection board does not count.",
+      BREAKING,
+    ],
+    lead_too_strong: [
+      "A dead short of this lead battery drives some {short_current}; this kind of fuse is made to break {breaks}. The sure way is an MRBF fuse on the post, with this one behind it.",
       BREAKING,
     ],
     fuse_too_far: [

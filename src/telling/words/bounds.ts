@@ -5,6 +5,8 @@ import { BOUNDS, type Bound, type Driver } from "../../network/bounds.ts";
 type Words = {
   /** In a list, and as the word of a choice. */
   readonly name: string;
+  /** As that which gives out. */
+  readonly thing: string;
   /** As an answer, after "What is lacked most often is". */
   readonly answer: string;
   /** Why a bed does not get its water, in the coming week and on paper. */
@@ -18,60 +20,70 @@ type Said = keyof Words;
 const WORDS: Readonly<Record<Exclude<Bound, "energy">, Words>> = {
   storage: {
     name: "storage",
+    thing: "storage",
     answer: "storage: water spilled in the year before that a bigger tank would have kept",
     reason: "the tanks run out; water spilled earlier that a bigger one would have kept",
     day: "the tank had run out, after water spilled that a bigger one would have kept",
   },
   loss: {
     name: "what leaks and dries away",
+    thing: "what leaks and dries away",
     answer: "the water that tanks lose: leaks and open water took it",
     reason: "the tanks run out; leaks and open water took what is missing",
     day: "the tank had run out, after leaks and open water took what was missing",
   },
   rain: {
     name: "rain",
+    thing: "rain",
     answer: "rain: the roofs bring too little",
     reason: "the tanks run out, for want of rain",
     day: "the tank had run out, for want of rain",
   },
   tankful: {
     name: "a bigger small tank",
+    thing: "the small tank's size",
     answer: "a bigger small tank: even full it holds less than a watering",
     reason: "the small tank holds less than a watering, even full",
     day: "the small tank held less than the watering, even full",
   },
   refill: {
     name: "a faster refill",
+    thing: "the small tank's refill",
     answer: "a faster refill: the small tank is not full again while water waits above it",
     reason: "the small tank is not full again in time",
     day: "the small tank was not full again",
   },
   line: {
     name: "a line that runs",
+    thing: "the line that cannot run",
     answer: "a line that runs: water waits above one that cannot",
     reason: "the line that should bring the water cannot run",
     day: "the line that should bring the water cannot run",
   },
   pump_time: {
     name: "the pump's time",
+    thing: "the pump's time",
     answer: "pump time: it cannot give so much in a day",
     reason: "the pump cannot give so much in the time",
     day: "the pump's time ran out",
   },
   hands: {
     name: "your time",
+    thing: "your time",
     answer: "time to water by hand: nobody has so much of it",
     reason: "your time is used up",
     day: "your time ran out",
   },
   held_back: {
     name: "held back for other beds",
+    thing: "holding back",
     answer: "water that is not held back: it is kept for beds that come first",
     reason: "the water is held back for beds that come first",
     day: "water was held back for beds that come first",
   },
   rule: {
     name: "the bed's own rule",
+    thing: "the watering rule",
     answer: "watering itself: no watering fell short, but their days or amounts do not suffice",
     reason: "its days or amounts do not suffice",
     day: "its days or amounts did not suffice",
@@ -82,18 +94,21 @@ const WORDS: Readonly<Record<Exclude<Bound, "energy">, Words>> = {
 const ENERGY: Readonly<Record<Driver, Words>> = {
   battery: {
     name: "charge in the battery",
+    thing: "the battery's charge",
     answer: "charge: the battery is empty",
     reason: "the battery is empty",
     day: "the battery was drawn down",
   },
   sun: {
     name: "sun on the panel",
+    thing: "the sun on the panel",
     answer: "sun on the panel: it is too weak to run the pump for so long",
     reason: "the sun is too weak on the panel that drives the pump",
     day: "the sun was too weak on the panel that drives the pump",
   },
   either: {
     name: "power: charge, or sun on a panel alone",
+    thing: "power",
     answer: "power: a battery is empty, or the sun too weak on a panel alone",
     reason: "the battery is empty, or the sun too weak on a panel alone",
     day: "the battery was drawn down, or the sun too weak on a panel alone",
@@ -110,6 +125,9 @@ function saidOf(bound: string, as: Said, driver: Driver): string {
 /** "What is lacked most often is rain: the roofs bring too little." */
 export const lackedMost = (bound: string, driver: Driver): string =>
   `What is lacked most often is ${saidOf(bound, "answer", driver)}.`;
+
+/** What gives out, as the subject of a sentence. */
+export const boundThing = (bound: string, driver: Driver): string => saidOf(bound, "thing", driver);
 
 /** What it is called in a list. */
 export const boundName = (bound: string, driver: Driver): string => saidOf(bound, "name", driver);

@@ -257,6 +257,7 @@ export function Drawing() {
           <DayBar player={player} dipped={dipped()} />
           <DayNotes player={player} />
         </Show>
+        <Show when={sheet.givesOut()}>{(said) => <p class="gives-out width">{said()}</p>}</Show>
         <p class="key-line width">
           Heights are to scale, distances are not.
           <Show when={model.layout().grades.length > 0}> Dashed: how high the water could stand.</Show> Drag a

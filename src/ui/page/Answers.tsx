@@ -56,6 +56,7 @@ export function Answers() {
             </li>
           )}
         </For>
+        <Show when={sheet.givesOut()}>{(said) => <li class="gives-out">{said()}</li>}</Show>
       </ul>
     </section>
   );

@@ -205,18 +205,22 @@ export function Page() {
         To the cards
       </a>
       <Header />
-      <main>
-        <KeepingBar />
-        <Answers />
-        <Problems />
-        <Show when={isBare(sheet.kinds, sheet.worksheet().cards)}>
-          <LayOut />
-        </Show>
-        <Drawing />
-        <StoredWater />
-        <div id="cards">
-          <For each={groupsOf(sheet.kinds)}>{(group) => <GroupView group={group} />}</For>
-          <Unknown />
+      <main class="bench">
+        <div class="view">
+          <KeepingBar />
+          <Answers />
+          <Problems />
+          <Drawing />
+          <StoredWater />
+        </div>
+        <div class="parts">
+          <Show when={isBare(sheet.kinds, sheet.worksheet().cards)}>
+            <LayOut />
+          </Show>
+          <div id="cards">
+            <For each={groupsOf(sheet.kinds)}>{(group) => <GroupView group={group} />}</For>
+            <Unknown />
+          </div>
         </div>
         <PrintedPage />
       </main>

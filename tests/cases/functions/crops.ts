@@ -4,19 +4,20 @@ import climates from "../../../shared/climates.json" with { type: "json" };
 import crops from "../../../shared/crops.json" with { type: "json" };
 import soils from "../../../shared/soils.json" with { type: "json" };
 import * as air from "../../../src/physics/air.ts";
-import * as carrying from "../../../src/physics/carrying.ts";
+import { cansFor, tripsFor } from "../../../src/physics/carrying.ts";
 import { coveredPenmanMonteith } from "../../../src/physics/covered-evapotranspiration.ts";
 import * as crop from "../../../src/physics/crop-coefficient.ts";
 import * as dual from "../../../src/physics/dual-coefficient.ts";
-import * as rain from "../../../src/physics/effective-rain.ts";
-import * as giving from "../../../src/physics/infiltration.ts";
+import { firstSoakVolume } from "../../../src/physics/infiltration.ts";
 import * as mulch from "../../../src/physics/mulch.ts";
-import * as open from "../../../src/physics/open-water.ts";
 import * as reference from "../../../src/physics/reference-evapotranspiration.ts";
 import * as soil from "../../../src/physics/soil-water.ts";
 import * as sun from "../../../src/physics/sun.ts";
 import * as wetting from "../../../src/physics/wetting-coefficient.ts";
 import { toSi } from "../../../src/units/unit.ts";
+import { vapourFromHumidity } from "../../oracles/air.ts";
+import { availableWater, heldWater, soilDay } from "../../oracles/soil-water.ts";
+import { solarFromSunshine } from "../../oracles/sun.ts";
 import type { Adaptor } from "../worked-case.ts";
 
 type Numbers = Record<string, number>;
@@ -56,15 +57,12 @@ const weather: Record<string, Adaptor> = {
     of_mean: air.saturationVapourPressure((highest + lowest) / 2),
     slope: air.vapourPressureSlope((highest + lowest) / 2),
   }),
-  wet_bulb: ({ dry, wet, elevation, coefficient }) => ({
+  wet_bulb: ({ wet, elevation }) => ({
     pressure: air.airPressure(elevation),
     of_wet: air.saturationVapourPressure(wet),
-    vapour: air.vapourFromWetBulb({ dry, wet, pressure: air.airPressure(elevation), coefficient }),
   }),
   vapour_of_humidity: ({ highest, lowest, most, least }) => ({
-    from_both: air.vapourFromHumidity({ highest, lowest, highestHumidity: most, lowestHumidity: least }),
-    from_highest: air.vapourFromHighestHumidity(lowest, most),
-    from_mean: air.vapourFromMeanHumidity(highest, lowest, (most + least) / 2),
+    from_both: vapourFromHumidity({ highest, lowest, highestHumidity: most, lowestHumidity: least }),
   }),
   net_radiation: (given) => {
     const longwave = reference.netLongwaveRadiation({
@@ -77,10 +75,6 @@ const weather: Record<string, Adaptor> = {
     const shortwave = reference.netShortwaveRadiation(given.solar);
     const net = shortwave - longwave;
     return { longwave, shortwave, net, depth: reference.evaporationOfRadiation(net) };
-  },
-  ground_heat: ({ before, now, after }) => {
-    const heat = reference.monthlyGroundHeat({ before, now: now ?? null, after: after ?? null });
-    return { heat, depth: reference.evaporationOfRadiation(heat) };
   },
   wind_at_two_metres: ({ speed, height }) => ({ wind: air.windAtTwoMetres(speed, height) }),
   sun_of_temperature: ({ latitude, day, highest, lowest, elevation, adjustment }) => {
@@ -98,13 +92,13 @@ const weather: Record<string, Adaptor> = {
     const daylight = sun.daylightHours(given.latitude, given.day);
     const { highest, lowest, most: highestHumidity, least: lowestHumidity } = given;
     const humid = highestHumidity !== undefined;
-    const vapour = humid ? air.vapourFromHumidity({ highest, lowest, highestHumidity, lowestHumidity }) : null;
+    const vapour = humid ? vapourFromHumidity({ highest, lowest, highestHumidity, lowestHumidity }) : null;
     const parts = reference.penmanMonteithParts({
       highest,
       lowest,
       vapour: given.vapour ?? vapour,
       wind: given.wind_height ? air.windAtTwoMetres(given.wind, given.wind_height) : (given.wind ?? null),
-      sun: given.sunshine ? sun.solarFromSunshine(extraterrestrial, given.sunshine, daylight) : null,
+      sun: given.sunshine ? solarFromSunshine(extraterrestrial, given.sunshine, daylight) : null,
       elevation: given.elevation,
       latitude: given.latitude,
       dayOfYear: given.day,
@@ -134,9 +128,9 @@ const weather: Record<string, Adaptor> = {
       latitude,
       elevation,
       dayOfYear: given.day,
-      vapour: air.vapourFromHumidity({ highest, lowest, highestHumidity, lowestHumidity }),
+      vapour: vapourFromHumidity({ highest, lowest, highestHumidity, lowestHumidity }),
       wind: air.windAtTwoMetres(given.wind, given.wind_height),
-      sun: sun.solarFromSunshine(sun.extraterrestrialRadiation(latitude, given.day), given.sunshine, daylight),
+      sun: solarFromSunshine(sun.extraterrestrialRadiation(latitude, given.day), given.sunshine, daylight),
     };
     const share = (warmer: number) =>
       coveredPenmanMonteith(outside, { lightShare: given.light, wind: given.wind_under, warmer }) /
@@ -237,18 +231,18 @@ const coefficients: Record<string, Adaptor> = {
 
 const soilWater: Record<string, Adaptor> = {
   available_water: ({ field_capacity, wilting_point, root_depth, depletion }) => {
-    const held = soil.heldWater(field_capacity, wilting_point);
-    return soil.availableWater({ held, rootDepth: root_depth, depletion });
+    const held = heldWater(field_capacity, wilting_point);
+    return availableWater({ held, rootDepth: root_depth, depletion });
   },
   dry_down: ({ field_capacity, wilting_point, root_depth, depletion, start, reference: eto, coefficient, days }) => {
-    const held = soil.heldWater(field_capacity, wilting_point);
-    const { total, readily } = soil.availableWater({ held, rootDepth: root_depth, depletion });
+    const held = heldWater(field_capacity, wilting_point);
+    const { total, readily } = availableWater({ held, rootDepth: root_depth, depletion });
     const out: Numbers = { total, readily };
     let missing: number = start;
     for (let day = 1; day <= days; day += 1) {
       const ks = soil.stress(missing, total, readily);
       const cropUse = ks * coefficient * eto;
-      missing = soil.soilDay({ depletion: missing, total, rain: 0, irrigation: 0, cropUse }, "early").depletion;
+      missing = soilDay({ depletion: missing, total, rain: 0, irrigation: 0, cropUse }, "early").depletion;
       Object.assign(out, { [`stress_${day}`]: ks, [`crop_use_${day}`]: cropUse, [`depletion_${day}`]: missing });
     }
     return out;
@@ -257,9 +251,9 @@ const soilWater: Record<string, Adaptor> = {
     const out: Numbers = {};
     let missing: number = start;
     for (const [index, cropUse] of (crop_use as number[]).entries()) {
-      const { total, readily } = soil.availableWater({ held, rootDepth: roots[index], depletion });
+      const { total, readily } = availableWater({ held, rootDepth: roots[index], depletion });
       const given = { depletion: missing, total, rain: wet[index], irrigation: irrigation[index], cropUse };
-      const day = soil.soilDay(given, order);
+      const day = soilDay(given, order);
       missing = day.depletion;
       Object.assign(out, {
         [`readily_${index + 1}`]: readily,
@@ -270,15 +264,7 @@ const soilWater: Record<string, Adaptor> = {
     return out;
   },
   depletion_fraction: ({ table, crop_use }) => ({ fraction: soil.depletionFraction(table, crop_use) }),
-  use_share_of_harvest: ({ response, harvest }) => ({ share: soil.useShareOfHarvest(response, harvest) }),
   yield_loss: ({ response, share }) => ({ loss: soil.yieldLoss(response, share) }),
-};
-
-const monthlyRain: Record<string, Adaptor> = {
-  soil_storage_factor: ({ storage }) => ({ factor: rain.soilStorageFactor(storage) }),
-  effective_rain_scs: ({ rain: wet, crop_use, storage }) => ({ rain: rain.effectiveRainScs(wet, crop_use, storage) }),
-  effective_rain_usda: ({ rain: wet }) => ({ rain: rain.effectiveRainUsda(wet) }),
-  effective_rain_dependable: ({ rain: wet }) => ({ rain: rain.effectiveRainDependable(wet) }),
 };
 
 const tables: Record<string, Adaptor> = {
@@ -320,19 +306,8 @@ const tables: Record<string, Adaptor> = {
 };
 
 const handsAndHoses: Record<string, Adaptor> = {
-  watering_volume: ({ depth, area, width, length, efficiency }) => ({
-    volume: giving.wateringVolume(depth, area ?? width * length, efficiency ?? 1),
-  }),
-  tape_time: ({ depth, width, flow, per }) => ({ time: giving.tapeRunTime(depth, width, flow / per) }),
-  tape_time_of_volume: ({ volume, tape, flow, per }) => ({
-    time: giving.tapeRunTime(volume / tape, 1, flow / per),
-  }),
-  emitter_flow: ({ flow, rated, head, exponent }) => ({
-    flow: giving.emitterFlow({ ratedFlow: flow, ratedHead: rated, head, exponent }),
-  }),
-  application_rate: ({ flow, area }) => ({ rate: giving.applicationRate(flow, area) }),
   first_soak: (given) => ({
-    volume: giving.firstSoakVolume({
+    volume: firstSoakVolume({
       area: given.area,
       wettedShare: 1,
       held: given.held,
@@ -341,34 +316,14 @@ const handsAndHoses: Record<string, Adaptor> = {
       efficiency: given.efficiency,
     }),
   }),
-  pond_months: ({ yearly }) => numbered("month", open.pondEvaporationByMonth(yearly)),
-  open_tank: ({ reference: eto, area, days }) => ({ volume: open.openWaterLoss(eto, area) * days }),
   pan: ({ ground, fetch, loss }) => {
     const grounds: Record<string, Record<string, Record<string, Listed>>> = climates.pan_coefficients;
     const row = grounds[ground]?.[fetch] ?? {};
-    return Object.fromEntries(
-      Object.entries(row).map(([humidity, listed]) => [humidity, open.panEvapotranspiration(ends(listed)[0], loss)]),
-    );
+    return Object.fromEntries(Object.entries(row).map(([humidity, listed]) => [humidity, ends(listed)[0] * loss]));
   },
-  can_weight: ({ can, empty, cans, density }) => ({
-    mass: carrying.weightPerTrip({ canVolume: can, canWeight: empty, cansAtOnce: cans, density }),
-  }),
   cans: ({ volume, can, at_once }) => ({
-    cans: carrying.cansFor(volume, can),
-    trips: carrying.tripsFor(volume, can, at_once ?? 1),
-  }),
-  round_time: ({ distance, pace }) => ({
-    time: carrying.roundTime({ distance, pace, fillTime: 0, pourTime: 0, cansAtOnce: 1 }),
-  }),
-  lifting: ({ reach, height, travel, twist, frequency, grip, load }) => {
-    const lift = { reach, height, travel, twist: twist ?? 0, gripFactor: grip };
-    const frequencyFactor = carrying.liftFrequencyFactor(frequency);
-    const limit = carrying.recommendedWeightLimit({ ...lift, frequencyFactor });
-    return { limit, index: carrying.liftingIndex(load, limit) };
-  },
-  lift_frequency: ({ frequency }) => ({ factor: carrying.liftFrequencyFactor(frequency) }),
-  carrying_power: ({ body, load, pace, grade, terrain }) => ({
-    power: carrying.carryingPower({ body, load, pace, grade: grade ?? 0, terrain }),
+    cans: cansFor(volume, can),
+    trips: tripsFor(volume, can, at_once ?? 1),
   }),
 };
 
@@ -376,7 +331,6 @@ export const functions: Record<string, Adaptor> = {
   ...weather,
   ...coefficients,
   ...soilWater,
-  ...monthlyRain,
   ...tables,
   ...handsAndHoses,
 };

@@ -3,58 +3,25 @@
 import ampacities from "../../../shared/ampacities.json";
 import fuses from "../../../shared/fuses.json";
 import gauges from "../../../shared/wire-gauges.json";
-import {
-  batteryFor,
-  coldMultiplier,
-  dischargedCharge,
-  dischargeTime,
-  healthFromTest,
-  peukertExponent,
-  testTimeAt27,
-} from "../../../src/physics/battery.ts";
-import { cellTemperature, cellTemperatureInWind, faimanTemperature } from "../../../src/physics/cell-temperature.ts";
-import {
-  type AmpacityRow,
-  ampacity,
-  areaForDrop,
-  bundleShare,
-  circuitResistance,
-  copperResistance,
-  copperTemperatureRatio,
-  gaugeArea,
-  gaugeDiameter,
-  thinnestForDrop,
-} from "../../../src/physics/copper-wire.ts";
+import { coldMultiplier, dischargedCharge, dischargeTime, healthFromTest } from "../../../src/physics/battery.ts";
+import { peukertExponent } from "../../oracles/battery.ts";
+import { cellTemperature } from "../../../src/physics/cell-temperature.ts";
+import { type AmpacityRow, ampacity, circuitResistance, copperTemperatureRatio, thinnestForDrop } from "../../../src/physics/copper-wire.ts";
+import { areaForDrop, copperResistance, gaugeArea, gaugeDiameter } from "../../oracles/copper-wire.ts";
 import { faultCurrent, fuseChoice, fuseDistanceLimit } from "../../../src/physics/fuse.ts";
 import type { GravityLine } from "../../../src/physics/gravity-line.ts";
-import { chargingPower, lossChain } from "../../../src/physics/panel-charging.ts";
-import { fillFactor, idealFillFactor, panelCurve, ratedPanelPower } from "../../../src/physics/panel-curve.ts";
+import { chargingPower } from "../../../src/physics/panel-charging.ts";
+import { panelCurve } from "../../../src/physics/panel-curve.ts";
+import { fillFactor, ratedPanelPower } from "../../oracles/panel-curve.ts";
 import { boreArea } from "../../../src/physics/pipe-friction.ts";
-import { curveFromPoints, curveFromRatings, dutyAtSpeed, type Pump, pumpHead } from "../../../src/physics/pump-curve.ts";
-import { hydraulicPower, pumpRun } from "../../../src/physics/pump-run.ts";
-import { singleDiodePoints } from "../../../src/physics/single-diode.ts";
-import {
-  betweenAboveAir,
-  dailyAboveAir,
-  diffuseShareOfDay,
-  diffuseShareOfHour,
-  diffuseShareOfMonth,
-  diffuseHourShare,
-  drySunWetSun,
-  hourShare,
-} from "../../../src/physics/sky-radiation.ts";
-import {
-  cooperDeclination,
-  equationOfTime,
-  hourAngle,
-  incidenceCosine,
-  setHourAngle,
-  solarLessClock,
-  spencerDeclination,
-  sunAzimuth,
-  sunTimes,
-  zenithAngle,
-} from "../../../src/physics/sun-angles.ts";
+import { curveFromPoints, curveFromRatings, type Pump, pumpHead } from "../../../src/physics/pump-curve.ts";
+import { dutyAtSpeed } from "../../oracles/pump-curve.ts";
+import { pumpRun } from "../../../src/physics/pump-run.ts";
+import { singleDiodePoints } from "../../oracles/single-diode.ts";
+import { betweenAboveAir, dailyAboveAir, diffuseShareOfDay, diffuseShareOfMonth, diffuseHourShare, drySunWetSun, hourShare } from "../../../src/physics/sky-radiation.ts";
+import { diffuseShareOfHour } from "../../oracles/sky-radiation.ts";
+import { cooperDeclination, hourAngle, incidenceCosine, setHourAngle } from "../../../src/physics/sun-angles.ts";
+import { equationOfTime, solarLessClock, spencerDeclination, sunAzimuth, sunTimes, zenithAngle } from "../../oracles/sun-angles.ts";
 import { beamRatio, dailyBeamRatio, monthOnTilted, onTilted } from "../../../src/physics/tilted-sun.ts";
 import { DAY, GRAVITY } from "../../../src/units/constants.ts";
 import { toSi } from "../../../src/units/unit.ts";
@@ -151,14 +118,12 @@ const wiring: Record<string, Adaptor> = {
     return { gauge: Number.parseInt(wire?.word ?? "", 10) };
   },
   ampacity: ({ word, insulation }) => ({ current: ampacity(ampacityRows, wireOf(word).area, insulation) }),
-  bundledCurrent: ({ word, insulation, carrying }) => ({
-    current: bundleShare(carrying) * ampacity(ampacityRows, wireOf(word).area, insulation),
-  }),
   fuseChoice: ({ current, word, insulation }) => {
     const duty = {
       runningCurrent: current,
       makerFuse: null,
       ampacity: ampacity(ampacityRows, wireOf(word).area, insulation),
+      stalledCurrent: null,
     };
     const choice = fuseChoice(duty, fuses.blade_sizes.values);
     return choice.state === "fits" ? { size: choice.size } : {};
@@ -178,12 +143,7 @@ const batteries: Record<string, Adaptor> = {
   healthFromTest: ({ time, capacity, rating_time, current, exponent }) => ({
     health: healthFromTest(time, { capacity, ratingTime: rating_time, current, exponent }),
   }),
-  testTimeAt27: ({ time, temperature }) => ({ time: testTimeAt27(time, temperature) }),
   coldMultiplier: ({ temperature }) => ({ multiplier: coldMultiplier(temperature) }),
-  batteryFor: ({ daily, days, depth, multiplier, voltage }) => {
-    const energy = batteryFor({ daily, days, depthOfDischarge: depth, coldMultiplier: multiplier });
-    return { energy, charge: energy / voltage };
-  },
 };
 
 const pumping: Record<string, Adaptor> = {
@@ -201,19 +161,11 @@ const pumping: Record<string, Adaptor> = {
     return { shutoff_head: curve.shutoffHead, fall: curve.fall, head_at_middle: pumpHead(curve, flows[1], 12) };
   },
   dutyAtSpeed: ({ flow, head, power, ratio }) => ({ ...dutyAtSpeed({ flow, head, power }, ratio) }),
-  liftingPower: ({ flow, head, efficiency = 1, density = 1000, drawn }) => {
-    const power = hydraulicPower(flow, head, density);
-    return { power: power / efficiency, efficiency: power / drawn };
-  },
-  liftingEnergy: ({ volume, head, efficiency = 1, density = 1000 }) => ({
-    energy: hydraulicPower(volume, head, density) / efficiency,
-  }),
 };
 
 const curveFlow = (pump: Pump) => Math.sqrt(pump.shutoffHead / pump.fall);
 
 const panels: Record<string, Adaptor> = {
-  lossChain: ({ losses }) => ({ lost: lossChain(losses) }),
   ratedPanelPower: (given) => ({
     power: ratedPanelPower(given["rated_power"], lightOf(given), given["coefficient"]),
   }),
@@ -222,10 +174,6 @@ const panels: Record<string, Adaptor> = {
     const light = { irradiance: given["irradiance"], cellTemperature: cell };
     return { cell, power: ratedPanelPower(given["rated_power"] ?? 0, light, given["coefficient"] ?? 0) };
   },
-  cellTemperatureInWind: ({ station_wind, efficiency, taken_up, ...given }) => ({
-    cell: cellTemperatureInWind(airOf(given), { stationWind: station_wind, efficiency, transmittanceAbsorptance: taken_up }),
-  }),
-  faimanTemperature: ({ irradiance, air, wind }) => ({ cell: faimanTemperature(irradiance, air, wind) }),
   chargingPower: ({ voc, vmp, isc, imp, controller, battery_voltage }) => {
     const label = { openVoltage: voc, bestVoltage: vmp, shortCurrent: isc, bestCurrent: imp, powerCoefficient: -0.004 };
     const curve = panelCurve(label, { irradiance: 1000, cellTemperature: 298.15 });
@@ -235,7 +183,6 @@ const panels: Record<string, Adaptor> = {
   fillFactor: ({ voc, vmp, isc, imp }) => ({
     fill: fillFactor({ openVoltage: voc, bestVoltage: vmp, shortCurrent: isc, bestCurrent: imp }),
   }),
-  idealFillFactor: ({ voc, thermal_voltage }) => ({ fill: idealFillFactor(voc, thermal_voltage) }),
   singleDiode: (given) => {
     const points = singleDiodePoints({
       lightCurrent: given["light_current"],

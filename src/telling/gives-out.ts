@@ -1,0 +1,49 @@
+// What gives out first, in one sentence with whole days in it.
+
+import type { Driver } from "../network/bounds.ts";
+import type { GivesOut, Relief, ShortDays } from "../season/relief.ts";
+import { boundThing } from "./words/bounds.ts";
+import { listed } from "./words/lists.ts";
+
+const RAIN: Readonly<Record<number, string>> = {
+  0.75: "with three quarters of the rain",
+  0.5: "with half of the rain",
+};
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+const days = (count: number): string => (count === 1 ? "1 short day" : `${count} short days`);
+
+function ofAll(saved: number, { days: all, seasons }: ShortDays): string {
+  const span = seasons === 1 ? "in this one season" : `in ${seasons} seasons`;
+  return saved === all
+    ? `${all === 1 ? "the only" : "all"} ${days(all)} ${span}`
+    : `${saved} of ${days(all)} ${span}`;
+}
+
+function single(first: readonly Relief[], short: ShortDays, driver: Driver): string {
+  const things = first.map(({ bounds }) => boundThing(bounds[0] ?? "", driver));
+  const cost = ofAll(first[0]?.saved ?? 0, short);
+  return things.length === 1
+    ? `${things[0]} gives out first: it costs ${cost}.`
+    : `${listed(things)} give out first alike: each costs ${cost}.`;
+}
+
+function pairs(first: readonly Relief[], short: ShortDays, driver: Driver): string {
+  const said = first.map(({ bounds }) => listed(bounds.map((bound) => boundThing(bound, driver))));
+  const cost = ofAll(first[0]?.saved ?? 0, short);
+  return `${said.join(", or ")} give out together: only both mended take away ${cost}.`;
+}
+
+/** "Storage gives out first: it costs 12 of 14 short days in 4 seasons." */
+export function givesOutSaid(answer: GivesOut, driver: Driver): string {
+  if (answer.state === "never") return "Nothing gives out: no day is short, not even with half of the rain.";
+  const { rain, short } = answer;
+  const said =
+    answer.state === "first"
+      ? single(answer.first, short, driver)
+      : answer.state === "pair"
+        ? pairs(answer.first, short, driver)
+        : `several things give out at once: no one and no two of them cost a tenth of ${days(short.days)}.`;
+  return rain === 1 ? capital(said) : `No day is short; ${RAIN[rain] ?? "with less rain"}, ${said}`;
+}

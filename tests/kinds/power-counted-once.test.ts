@@ -1,0 +1,264 @@
+// Power counted once, refused where it cannot be, and the cautions that were missing.
+
+import { describe, expect, test } from "vitest";
+import { meanDayOn } from "../../src/kinds/panel/light.ts";
+import { toSi } from "../../src/units/unit.ts";
+import { cautionIds, type Givens, numberAt, sheetOf, workedOut } from "./made-up-sheets.ts";
+import { light, rig, TUB } from "./power-rig.ts";
+
+type Cards = Parameters<typeof sheetOf>[0];
+const panelOnly = (panel: Givens, more: Cards = {}) => workedOut(sheetOf({ sun: ["panel", panel], ...more }));
+const charging = (panel: Givens, battery: Givens = {}) =>
+  workedOut(
+    rig({
+      battery: { charged: "in_place", nominal_voltage: [12, "V"], ...battery },
+      more: { sun: ["panel", { charges: "cell", ...panel }] },
+    }),
+  );
+
+describe("the month on a tilted panel", () => {
+  // Duffie and Beckman example 2.19.1 (read): Madison, 43° N, tilt 60° south; the months of bare ground, albedo 0.2.
+  test.each([
+    ["April", 3, 16.05, 14.7],
+    ["May", 4, 21.36, 16.6],
+    ["June", 5, 23.04, 16.5],
+    ["July", 6, 22.58, 16.8],
+    ["August", 7, 20.33, 17.5],
+    ["September", 8, 14.59, 15.6],
+    ["October", 9, 10.48, 15.2],
+    ["November", 10, 6.37, 11.4],
+  ])("%s: the hours of its mean day add up to the book's month", (_, month, level, tilted) => {
+    const standing = {
+      latitude: toSi(43, "deg"),
+      tilt: toSi(60, "deg"),
+      azimuth: Math.PI,
+      albedo: 0.2,
+    };
+    const hours = meanDayOn(standing, month, level * 1e6);
+    const sum = hours.reduce((whole, { irradiance, length }) => whole + irradiance * length, 0);
+    // The book prints one decimal.
+    expect(Math.abs(sum / 1e6 - tilted)).toBeLessThanOrEqual(0.05 + 1e-9);
+  });
+
+  test("a polar night, and a month duller or clearer than the method knows, still have an answer", () => {
+    const far = { latitude: toSi(75, "deg"), tilt: 1, azimuth: Math.PI, albedo: 0.2 };
+    expect(meanDayOn(far, 11, 0)).toEqual([]);
+    const dull = meanDayOn({ ...far, latitude: 0.7 }, 5, 4e6);
+    expect(dull.length).toBeGreaterThan(0);
+  });
+
+  test("dry and wet days together keep that mean, month by month", () => {
+    const whole = charging({});
+    const read = (id: string) => {
+      const result = whole.results.get(id);
+      return result?.state === "ready" ? (result.value as never) : null;
+    };
+    const months = read("sun.charge_months") as unknown as { dry: number[]; wet: number[] };
+    const mean = read("sun.monthly_energy") as unknown as number[];
+    const sky = read("weather.sky") as unknown as { wetShare: number[] };
+    for (const [month, value] of mean.entries()) {
+      const share = sky.wetShare[month] ?? 0;
+      const mixed = (months.dry[month] ?? 0) * (1 - share) + (months.wet[month] ?? 0) * share;
+      expect(mixed / value).toBeCloseTo(1, 9);
+    }
+  });
+});
+
+/** A pump of 2 A at 13.6 V straight on a panel. */
+const alone = (panel: Givens, pump: Givens = {}) =>
+  workedOut(
+    sheetOf({
+      tub: ["tank", TUB],
+      bilge: ["pump", { powered_by: "sun", ...pump }],
+      hose: ["delivery", { from: "tub", pump: "bilge", outlet_height: [5, "ft"] }],
+      sun: ["panel", { health: [100, "%"], ...panel }],
+    }),
+  );
+const WATTS = 13.6 * 2;
+
+describe("a panel alone starts against friction", () => {
+  test("of 0.3 A, given: under cloud twice the watts give next to nothing, three times under a half", () => {
+    const at = (times: number, pump: Givens = {}) =>
+      numberAt(alone({ rated_power: [times * WATTS, "W"] }, pump), "sun.share_overcast");
+    const none: Givens = { no_load_current: [0, "A"] };
+    expect(at(2)).toBeLessThan(0.15);
+    expect(at(2)).toBeLessThan(at(2, none));
+    expect(at(3)).toBeGreaterThan(at(2));
+    expect(at(3)).toBeLessThan(0.5);
+  });
+
+  test("hours come in small steps: a twentieth more panel never gives half an hour more", () => {
+    const hours = [2, 2.1, 2.2].map(
+      (times) => numberAt(alone({ rated_power: [times * WATTS, "W"] }), "sun.direct_hours") / 3600,
+    );
+    for (const [step, value] of hours.slice(1).entries()) {
+      expect(value).toBeGreaterThanOrEqual(hours[step] ?? 0);
+      expect(value - (hours[step] ?? 0)).toBeLessThan(0.4);
+    }
+  });
+
+  test("what is advised for its size never asks for a smaller and a bigger one at once", () => {
+    for (const times of [1, 1.5, 2, 3]) {
+      const said = cautionIds(alone({ rated_power: [times * WATTS, "W"] }));
+      expect(said.includes("sun: little_margin") && said.includes("sun: over_rated_voltage")).toBe(false);
+    }
+  });
+
+  test("at an hour without sun the hose says what the season then does: later that day, or never", () => {
+    const at = (hour: number) => {
+      const sheet = sheetOf({
+        tub: ["tank", TUB],
+        bilge: ["pump", { powered_by: "sun" }],
+        hose: ["delivery", { from: "tub", pump: "bilge", outlet_height: [5, "ft"] }],
+        sun: ["panel", { rated_power: [80, "W"] }],
+      });
+      const cards = sheet.cards.map((card) =>
+        card.id === "site"
+          ? { ...card, givens: { ...card.givens, water_at: { value: hour, unit: "h" } } }
+          : card,
+      );
+      return JSON.stringify(workedOut({ ...sheet, cards }).results.get("hose.flow"));
+    };
+    expect(at(4)).toContain("later that day");
+    expect(at(23)).toContain("on any day");
+  });
+});
+
+describe("counted once", () => {
+  const cold: Givens = { tested_temperature: [4.4, "degC"], peukert: [1, "1"], test_load: [60, "W"] };
+  const battery: Givens = {
+    chemistry: "flooded",
+    rated_capacity: [100, "Ah"],
+    nominal_voltage: [12, "V"],
+    peukert: [1, "1"],
+    test_load: [60, "W"],
+    temperature: [26.7, "degC"],
+  };
+  const tested = { test_time: [10, "h"] } as const;
+
+  test("a lamp test in the cold: 10 h of 60 W at 4.4 °C are 0.5 times 1.30 of 100 Ah", () => {
+    // Simplified IEEE method (read): 1.30 at 4.4 °C.
+    const warm = light(rig({ battery, tested }))("cell.health_in_use");
+    expect(warm).toBeCloseTo(0.5, 9);
+    expect(light(rig({ battery: { ...battery, ...cold }, tested }))("cell.health_in_use")).toBeCloseTo(
+      0.65,
+      9,
+    );
+  });
+
+  test("a plain controller's charge: what comes back is 0.85 of the amp-hours at the battery's voltage", () => {
+    // pveducation in quotation (read): charge 85 %, energy 75 % (range 70 to 85): 0.75 x 13.6 V over 12 V is 0.85.
+    const at = light(rig({ battery: { chemistry: "flooded", nominal_voltage: [12, "V"] } }));
+    const back = (at("cell.charging_voltage") * at("cell.round_trip_efficiency")) / 12;
+    expect(back).toBeCloseTo(0.85, 3);
+    const lithium = light(rig({ battery: { chemistry: "lifepo4", nominal_voltage: [12.8, "V"] } }));
+    const all = (lithium("cell.charging_voltage") * lithium("cell.round_trip_efficiency")) / 12.8;
+    expect(all).toBeLessThanOrEqual(1);
+    expect(all).toBeGreaterThan(0.99);
+  });
+
+  test("dirt in its noon test: tested dirty it is as healthy as tested clean with so much more current", () => {
+    const health = (amperes: number, clean: string) =>
+      numberAt(
+        panelOnly({ noon_current: [amperes, "A"], noon_day: "06-21", noon_clean: clean, dirt: [5, "%"] }),
+        "sun.tested_health",
+      );
+    expect(health(4.75, "no")).toBeCloseTo(health(5, "yes"), 9);
+  });
+});
+
+describe("refused or doubted", () => {
+  test("a panel of 261 % health", () => {
+    const seen = (amperes: number) =>
+      panelOnly({ noon_current: [amperes, "A"], noon_day: "06-21", isc: [6, "A"] });
+    expect(seen(15).results.get("sun.tested_health")).toMatchObject({ state: "failed" });
+    expect(cautionIds(seen(6.7))).toContain("sun: health_doubtful");
+  });
+
+  test("a hose that lifts more than its power could", () => {
+    const whole = workedOut(rig({ measured: { current: [0.05, "A"] } }));
+    expect(whole.results.get("hose.efficiency")).toMatchObject({ state: "none" });
+    expect(cautionIds(whole)).toContain("hose: over_all_power");
+  });
+
+  test("usual pumps are not doubted by their own card, tested or not", () => {
+    for (const size of ["gph_500", "gph_800", "gph_1100", "gph_2000"])
+      for (const figures of ["label", "tested"]) {
+        const hose: Givens = { hose_length: [20, "ft"], hose_bore: [1, "in"] };
+        const whole = workedOut(rig({ pump: { size, figures }, hose }));
+        expect(cautionIds(whole)).not.toContain("hose: too_good");
+        if (figures === "label") expect(numberAt(whole, "hose.efficiency")).toBeLessThan(0.205);
+      }
+  });
+
+  test("a battery a volt and a half over what the pump is made for can hurt; one a little over is let be", () => {
+    const at = (volts: number) =>
+      cautionIds(workedOut(rig({ battery: { nominal_voltage: [volts, "V"] } }))).includes(
+        "bilge: too_many_volts",
+      );
+    expect([at(14.9), at(15.1), at(24)]).toEqual([false, true, true]);
+  });
+
+  test("a meter that reads far over the label", () => {
+    expect(cautionIds(workedOut(rig({ measured: { current: [2.6, "A"] } })))).toContain(
+      "bilge: draws_over_label",
+    );
+    expect(cautionIds(workedOut(rig({})))).not.toContain("bilge: draws_over_label");
+  });
+});
+
+describe("cautions that were missing", () => {
+  test("a small battery on a big panel is charged too fast", () => {
+    const said = (amperes: number) =>
+      cautionIds(
+        charging({ rated_power: [100, "W"] }, { chemistry: "ups", rated_capacity: [amperes, "Ah"] }),
+      );
+    expect(said(7)).toContain("cell: charged_too_fast");
+    expect(said(100)).not.toContain("cell: charged_too_fast");
+  });
+
+  test("a battery that nothing charges, however long it lasts", () => {
+    const big: Givens = { charged: "none", rated_capacity: [400, "Ah"] };
+    expect(cautionIds(workedOut(rig({ battery: big })))).toContain("cell: nothing_charges");
+    expect(cautionIds(workedOut(rig({})))).not.toContain("cell: nothing_charges");
+  });
+
+  test("a panel that turns its back on the noon sun, in the north and in the south", () => {
+    const away = (latitude: number, azimuth: number, tilt = 35) => {
+      const sheet = sheetOf({ sun: ["panel", { azimuth: [azimuth, "deg"], tilt: [tilt, "deg"] }] });
+      const cards = sheet.cards.map((card) =>
+        card.id === "site"
+          ? { ...card, givens: { ...card.givens, latitude: { value: latitude, unit: "deg" } } }
+          : card,
+      );
+      return cautionIds(workedOut({ ...sheet, cards })).includes("sun: faces_away");
+    };
+    expect([away(45, 0), away(45, 180), away(45, 100)]).toEqual([true, false, false]);
+    expect([away(-35, 180), away(-35, 0), away(10, 0), away(45, 0, 5)]).toEqual([true, false, false, false]);
+  });
+
+  test("a rating and points that disagree", () => {
+    expect(
+      cautionIds(panelOnly({ rated_power: [100, "W"], vmp: [18, "V"], imp: [3, "A"], isc: [3.3, "A"] })),
+    ).toContain("sun: rating_disagrees");
+    expect(cautionIds(panelOnly({}))).not.toContain("sun: rating_disagrees");
+  });
+
+  test("a lead battery's short is told, on it and at a fuse that is not made to break it", () => {
+    // 12.8 V over some 4 mΩ, from memory: 3,200 A.
+    const whole = workedOut(rig({ battery: { nominal_voltage: [12, "V"] }, wire: { fuse: [3, "A"] } }));
+    expect(numberAt(whole, "cell.short_current") / 3200).toBeCloseTo(1, 3);
+    expect(cautionIds(whole)).toContain("lead: lead_too_strong");
+    const post = workedOut(rig({ wire: { fuse: [3, "A"], post_fuse: "mrbf" } }));
+    expect(cautionIds(post)).not.toContain("lead: lead_too_strong");
+  });
+
+  test("other loads: a lamp and a controller's own draw shorten what it carries and are accounted for", () => {
+    const with_it = (watts: number) => charging({}, { other_power: [watts, "W"], other_time: [24, "h"] });
+    const [bare, lit] = [with_it(0), with_it(1)];
+    expect(numberAt(lit, "cell.other_energy")).toBeCloseTo(toSi(24, "Wh"), 6);
+    expect(numberAt(lit, "cell.days_without_sun")).toBeLessThan(numberAt(bare, "cell.days_without_sun"));
+    expect(numberAt(lit, "cell.season_loss")).toBeGreaterThan(numberAt(bare, "cell.season_loss"));
+    expect(Math.abs(numberAt(lit, "season.energy_error"))).toBeLessThan(1e-9);
+  });
+});

@@ -3,7 +3,6 @@
 import { describe, expect, test } from "vitest";
 import { type Givens, numberAt, sheetOf, type Whole, workedOut } from "./made-up-sheets.ts";
 
-
 function place(tubGround: number, line: Givens, measured: Givens): Whole {
   return workedOut(
     sheetOf({

@@ -6,7 +6,15 @@ import type { Model, ModelInput, Outputs, Value } from "../../graph/types.ts";
 import { levelAt } from "../../physics/vessel.ts";
 import { vesselOrNull, whyNone } from "./hose.ts";
 
-const ENDS = ["start_height", "end_height", "source_water", "full_source", "plain_head", "lift", "ways"] as const;
+const ENDS = [
+  "start_height",
+  "end_height",
+  "source_water",
+  "full_source",
+  "plain_head",
+  "lift",
+  "ways",
+] as const;
 
 /** Heights at the line's start: of the opening, of the water at the reference share and when full. */
 function startOf(input: ModelInput) {
@@ -104,7 +112,8 @@ export const stopping: Model = {
   optional: ["to.lowest_end"],
   outputs: ["last_flow_height"],
   run: (input) => {
-    const end = numberOrNull(input, "to.lowest_end") ?? numberOf(input, "end_height") + numberOf(input, "lift");
+    const end =
+      numberOrNull(input, "to.lowest_end") ?? numberOf(input, "end_height") + numberOf(input, "lift");
     return outcomes({ last_flow_height: Math.max(numberOf(input, "runs_from"), end) });
   },
 };

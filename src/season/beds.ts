@@ -1,8 +1,7 @@
 // The beds of a run, in the order in which they are watered, with what each holds back for those before it.
 
 import { type BedDays, bedDays, type CropTrait, wateredGround } from "./bed-days.ts";
-import { ownBound } from "./blame.ts";
-import { type Lacks, noLacks } from "./bounds.ts";
+import { type Lacks, noLacks, ownBound } from "./bounds.ts";
 import { type BedDemand, grownBed } from "./demand.ts";
 import type { BedPart, LeftOut } from "./input.ts";
 import { isByCalendar, letGoDays } from "./schedule.ts";

@@ -1,13 +1,10 @@
 // What answers for a short day of a bed, and for the water it went without: its last short watering's bound.
 
 import type { Bed } from "./beds.ts";
-import { bindingPlace, HANDS, type Lacks, LOSS, RAIN, RULE, STORAGE, UNBOUND, WATER } from "./bounds.ts";
+import { bindingPlace, type Lacks, LOSS, ownBound, RAIN, STORAGE, UNBOUND, WATER } from "./bounds.ts";
 import { answeredBy, mostOf, toldOf } from "./gone.ts";
 import type { SeasonState } from "./state.ts";
 import { count } from "./tally.ts";
-
-/** Bound of a bed that got all it asked for: its rule; one that nobody waters lacks hands. */
-export const ownBound = (sources: readonly unknown[]): number => (sources.length > 0 ? RULE : HANDS);
 
 /** Forgets a bed's last short watering: it has been refilled since. */
 export function refilled(bed: Bed): void {

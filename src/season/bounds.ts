@@ -44,3 +44,6 @@ export function bindingPlace(lacks: Lacks): number {
   if (most === 0) return UNBOUND;
   return lacks.findIndex((lack) => lack > 0 && lack >= most * (1 - EQUAL));
 }
+
+/** Bound of a bed that got all it asked for: its rule; one that nobody waters lacks hands. */
+export const ownBound = (sources: readonly unknown[]): number => (sources.length > 0 ? RULE : HANDS);

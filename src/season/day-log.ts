@@ -2,8 +2,7 @@
 
 import { BOUNDS, type Bound } from "../network/bounds.ts";
 import type { Bed } from "./beds.ts";
-import type { Served } from "./serve.ts";
-import type { Source } from "./sources.ts";
+import type { Served, Source } from "./sources.ts";
 
 /** What one source gave on a day: water [m3], its running or carrying time [s], rounds with cans. */
 export type Portion = {

@@ -5,13 +5,10 @@ import type { Bed } from "./beds.ts";
 import { HELD_BACK, type Lacks } from "./bounds.ts";
 import { addPumpLacks, addRoundLacks, addWaterLacks, isWithin, type Means } from "./lacks.ts";
 import { drawdownOf, drawnWithin } from "./run-pump.ts";
-import type { Source } from "./sources.ts";
+import type { Served, Source } from "./sources.ts";
 import type { SeasonState } from "./state.ts";
 import { elapsedAt, fullTimeBy } from "./sun-run.ts";
 import { count } from "./tally.ts";
-
-/** What a source gave: water [m3], its running or carrying time [s], rounds with cans. */
-export type Served = { readonly amount: number; readonly time: number; readonly trips: number };
 
 /** What is asked of a source: still wanted, and given by it before today [m3]. */
 export type Request = {

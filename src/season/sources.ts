@@ -47,6 +47,9 @@ export function pumpsOf(input: SeasonInput): readonly string[] {
   return [...new Set(input.deliveries.map(({ id, pump }) => pump ?? id))].sort();
 }
 
+/** What a source gave: water [m3], its running or carrying time [s], rounds with cans. */
+export type Served = { readonly amount: number; readonly time: number; readonly trips: number };
+
 /**
  * A pump and its hose, ready to run.
  *

@@ -92,9 +92,7 @@ export function readyPipes(
     joined: Uint8Array.from(parts, (_, i) =>
       (from[i] as number) >= firstTee || (to[i] as number) >= firstTee ? 1 : 0,
     ),
-    floor: Float64Array.from(tanks.parts, ({ floor }) => floor),
-    outletHeight: Float64Array.from(tanks.parts, ({ floor, outlet }) => floor + outlet),
-    teeHeight: Float64Array.from(tees, ({ height }) => height),
+    ...heightsOf(tanks, tees),
     surface: perNode(),
     area: perNode(),
     head: perLine(),
@@ -108,6 +106,13 @@ export function readyPipes(
     taken: perNode(),
   };
 }
+
+/** Heights of each node that never change. */
+const heightsOf = (tanks: Tanks, tees: readonly TeePart[]) => ({
+  floor: Float64Array.from(tanks.parts, ({ floor }) => floor),
+  outletHeight: Float64Array.from(tanks.parts, ({ floor, outlet }) => floor + outlet),
+  teeHeight: Float64Array.from(tees, ({ height }) => height),
+});
 
 const TABLES = keeper<LineTable>(128);
 /** Tables depend on their lines alone, and belong to no record. */

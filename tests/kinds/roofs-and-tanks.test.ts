@@ -272,7 +272,7 @@ describe("how a tank presses and stands", () => {
     }
     // Sold sizes are of another kind than outside dimensions.
     expect(cautionIds(tank({ start_from: "tote_275" }))).not.toContain(flag);
-    const text = (KIND_WORDS["tank"]?.cautions ?? {})["sizes_disagree"]?.[0];
+    const text = KIND_WORDS["tank"]?.cautions?.["sizes_disagree"]?.[0];
     expect(text).toContain("{capacity}");
     expect(text).toContain("{shape_volume}");
   });

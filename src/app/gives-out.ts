@@ -12,6 +12,8 @@ import type { Engine } from "./engine.ts";
 
 /** A number being turned goes on changing; this many runs wait until it rests [ms]. */
 const REST = 900;
+/** A page that was just opened has more urgent work [ms]. */
+const FIRST_REST = 2500;
 
 /** The sentence, or null while it is not known. */
 export function createGivesOut(engine: Engine, asker: Asker) {
@@ -20,6 +22,7 @@ export function createGivesOut(engine: Engine, asker: Asker) {
   const record = createMemo(() => engine.view().results.get("weather.record_in_use"));
   const short = createMemo(() => numberIn(engine.view().results.get("season.days_short")));
   let timer: ReturnType<typeof setTimeout> | undefined;
+  let rest = FIRST_REST;
 
   const begin = (): void => {
     const held = engine.records.get(wordIn(record()));
@@ -55,7 +58,9 @@ export function createGivesOut(engine: Engine, asker: Asker) {
       clearTimeout(timer);
       asker.callOff();
       setAnswer(null);
-      if (short() !== null) timer = setTimeout(begin, REST);
+      if (short() === null) return;
+      timer = setTimeout(begin, rest);
+      rest = REST;
     }),
   );
   onCleanup(() => {

@@ -1,6 +1,9 @@
 // A real browser for the journeys, and the few gestures they share.
 
-import { type Browser, chromium, type Page } from "playwright-core";
+import { mkdtempSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { type Browser, chromium, type Download, type Page } from "playwright-core";
 import { inject } from "vitest";
 import { lend, type Opened, type PageWish } from "./pages.ts";
 
@@ -79,4 +82,11 @@ export async function shownValueOf(page: Page, id: string): Promise<string> {
       ?.replace(/[▲▼].*$/, "")
       .trim() ?? ""
   );
+}
+
+/** A saved file on this side of the line to the shared browser, which keeps its own where it runs. */
+export async function savedFile(saved: Download): Promise<string> {
+  const path = join(mkdtempSync(join(tmpdir(), "eavesdrip-saved-")), saved.suggestedFilename());
+  await saved.saveAs(path);
+  return path;
 }

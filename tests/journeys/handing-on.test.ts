@@ -2,7 +2,18 @@ import { readFileSync } from "node:fs";
 import jsQR from "jsqr";
 import type { Browser, Download, Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
-import { enter, launch, open, PHONE, row, settled, shownValueOf, type, unfold } from "./browser.ts";
+import {
+  enter,
+  launch,
+  open,
+  PHONE,
+  row,
+  savedFile,
+  settled,
+  shownValueOf,
+  type,
+  unfold,
+} from "./browser.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -261,7 +272,7 @@ describe("a worksheet goes to a neighbour", () => {
     ]);
     const second = await open(browser);
     await second.page.getByRole("button", { name: "Worksheets" }).click();
-    await second.page.getByLabel("Worksheet file").setInputFiles(await saved.path());
+    await second.page.getByLabel("Worksheet file").setInputFiles(await savedFile(saved));
     await second.page.locator(".told").first().waitFor();
     await settled(second.page);
     await second.page.getByLabel("Units").selectOption("us");
@@ -287,7 +298,7 @@ describe("a worksheet goes to a neighbour", () => {
         page.waitForEvent("download"),
         page.getByRole("button", { name: button }).click(),
       ]);
-      return readFileSync(await saved.path(), "utf8");
+      return readFileSync(await savedFile(saved), "utf8");
     };
     const quantities = await take("Every quantity (CSV)");
     expect(quantities).toContain(",'=1+1,");
@@ -306,7 +317,7 @@ describe("a worksheet goes to a neighbour", () => {
     expect(shown).toBeGreaterThan(5);
     await expect.poll(() => saved.length).toBe(shown);
     for (const one of saved)
-      expect(readFileSync(await one.path(), "utf8")).toMatch(
+      expect(readFileSync(await savedFile(one), "utf8")).toMatch(
         /^<svg[^>]*xmlns="http:\/\/www.w3.org\/2000\/svg"/,
       );
     expect(complaints).toEqual([]);

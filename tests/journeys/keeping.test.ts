@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { type Browser, chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { findBrowser, LAUNCH_ARGUMENTS } from "../browser.mjs";
-import { enter, launch, open, row, settled, shownValueOf, type } from "./browser.ts";
+import { enter, launch, open, row, savedFile, settled, shownValueOf, type } from "./browser.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -228,7 +228,7 @@ describe("a save that is no good", () => {
       page.waitForEvent("download"),
       page.getByRole("button", { name: "Save number 1 as a file" }).click(),
     ]);
-    expect(readFileSync(await saved.path(), "utf8")).toContain("moth");
+    expect(readFileSync(await savedFile(saved), "utf8")).toContain("moth");
     await context.close();
   });
 
@@ -270,7 +270,7 @@ describe("a save that is no good", () => {
       page.waitForEvent("download"),
       told.getByRole("button", { name: "Save as a file" }).click(),
     ]);
-    expect(readFileSync(await saved.path(), "utf8")).toContain('"value": 280');
+    expect(readFileSync(await savedFile(saved), "utf8")).toContain('"value": 280');
     await context.close();
   });
 

@@ -121,8 +121,7 @@ describe("a rig that must not be plain", () => {
     const whole = workedOut(sheetFor(odd));
     for (const [id, words] of Object.entries(odd.none ?? {})) {
       const result = whole.results.get(id);
-      expect(result, id).toMatchObject({ state: "none" });
-      expect(JSON.stringify(result), id).toContain(words);
+      expect(result, id).toMatchObject({ state: "none", reason: expect.stringContaining(words) });
     }
     for (const [id, value] of Object.entries(odd.ready ?? {})) {
       const result = whole.results.get(id);

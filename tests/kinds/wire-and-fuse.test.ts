@@ -111,7 +111,10 @@ describe("a fuse", () => {
     expect(light(rig({ pump: four }))("lead.fuse_size")).toBe(3);
     expect(light(rig({ pump: { ...four, stall_current: [12, "A"] } }))("lead.fuse_size")).toBe(4);
     const thin = workedOut(rig({ pump: { rated_current: [12, "A"] }, wire: { gauge: "18 AWG" } }));
-    expect(JSON.stringify(thin.results.get("lead.fuse_size"))).toContain("thicker wire first");
+    expect(thin.results.get("lead.fuse_size")).toMatchObject({
+      state: "none",
+      reason: "every fuse that would run it is more than this wire may carry: a thicker wire first",
+    });
   });
 
   const fitted = (fuse: number | null, more: Givens = {}, pump: Givens = {}) =>

@@ -72,6 +72,8 @@ export type LinePart = {
   /** Heights of both ends above the datum [m]. */
   readonly startHeight: number;
   readonly endHeight: number;
+  /** By how much less drop there is between its tanks than the heights say, as measuring it told; left out: 0 [m]. */
+  readonly lift?: number;
   readonly checkValve: boolean;
   /** A hump, dry stretch or the like stops it: nothing flows, with the reason. */
   readonly blocked: string | null;

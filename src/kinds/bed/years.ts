@@ -32,38 +32,18 @@ function yearOf(season: BedSeason, driver: Driver): BedYear {
   return { year, need, got, rain, daysShort, binding, driver, ...worst(season) };
 }
 
-/** Rows of a bed that tell of its water in a usual season, by quantity id. */
-export function bedWater(bed: BedAnswer): Readonly<Record<string, Outcome>> {
-  const { id, none } = bed;
-  const rows: Record<string, Outcome> = {
-    potential_use: { value: bed.potential },
-    lacked_at_planting: { value: bed.owed },
-    rain_counted: { value: bed.rained },
-    season_need: { value: bed.need },
-    season_got: { value: bed.got },
-    season_past_roots: { value: bed.pastRoots },
-    outside_days: { value: bed.outsideDays },
-    share_met: bed.shareMet === null ? { none: none ?? NO_CROP } : { value: bed.shareMet },
-    days_short: { value: bed.daysShort },
-    rule_kept: bed.ruleKept === null ? { none: "no set amount is due on set days" } : { value: bed.ruleKept },
-  };
-  return Object.fromEntries(Object.entries(rows).map(([name, outcome]) => [`${id}.${name}`, outcome]));
-}
-
-const NO_CROP = "no crop stands within the season";
-
-/** Rows of a bed that tell of its seasons one by one, by quantity id. */
+/** Rows of a bed that tell of its seasons one by one, by name. */
 export function bedYears(
-  { id, seasons, binding, none }: BedAnswer,
+  { seasons, binding, none }: BedAnswer,
   driver: Driver,
 ): Readonly<Record<string, Outcome>> {
   const years = seasons.map((season) => yearOf(season, driver));
   const losses = years.flatMap(({ loss }) => (loss === null ? [] : [loss]));
   const mean = losses.reduce((sum, loss) => sum + loss, 0) / Math.max(1, losses.length);
   return {
-    [`${id}.by_year`]: years.length > 0 ? { value: years } : { none: "the record has no whole season" },
-    [`${id}.likely_loss`]:
+    by_year: years.length > 0 ? { value: years } : { none: "the record has no whole season" },
+    likely_loss:
       losses.length > 0 ? { value: mean } : { none: none ?? "no yield response is published for its crops" },
-    [`${id}.goes_short_by`]: binding === null ? { none: "it never went short" } : { value: binding },
+    goes_short_by: binding === null ? { none: "it never went short" } : { value: binding },
   };
 }

@@ -13,12 +13,14 @@ export function all(names: readonly string[], outcome: Outcome): Outputs {
   return Object.fromEntries(names.map((name) => [name, outcome]));
 }
 
+/** A plain value, or none with its reason where there is none. */
+export const valueOr = (value: Value, reason: string): Outcome =>
+  value === null ? { none: reason } : { value };
+
 /** Plain values as outcomes; null becomes `none` with the reason given for it. */
 export function outcomes(
   values: Readonly<Record<string, Value>>,
   reason = "there is nothing to work it out from",
 ): Outputs {
-  return Object.fromEntries(
-    Object.entries(values).map(([name, value]) => [name, value === null ? { none: reason } : { value }]),
-  );
+  return Object.fromEntries(Object.entries(values).map(([name, value]) => [name, valueOr(value, reason)]));
 }

@@ -1,9 +1,11 @@
-// What a card kind is to the network and the season: how it hangs together with others, and what the run takes of it.
+// What a card kind is to the network and the season: how it hangs together with others, what the run takes of it,
+// and what the run's answer gives back to its rows.
 // Each kind says it once, in `season.ts` of its room; `kinds/season` gathers.
 
 import type { CardResults, Missing } from "../graph/readers.ts";
-import type { ModelInput } from "../graph/types.ts";
+import type { ModelInput, Outputs } from "../graph/types.ts";
 import type { EdgeKind, Role } from "../network/network.ts";
+import type { SeasonAnswer } from "../season/answer.ts";
 import type { SeasonInput } from "../season/input.ts";
 
 /** An end of a tie: the card itself, or the first of these link rows that leads to a card. */
@@ -50,6 +52,8 @@ export type SeasonShare = {
   readonly may?: readonly string[];
   /** Left out: it is no part of its own, others are made with what it says. */
   readonly takes?: Taken;
+  /** What the run's answer gives its cards' rows that are "of" `season.run`, by quantity id. */
+  readonly gives?: (answer: SeasonAnswer, plan: SeasonInput) => Outputs;
 };
 
 /** What a kind takes from its cards: parts of one list of the season's input. */
@@ -57,6 +61,21 @@ export const takes = <Field extends PartField>(
   field: Field,
   make: (id: string, results: CardResults, input: ModelInput) => SeasonInput[Field][number] | Missing,
 ): Taken => ({ field, make });
+
+/** What a kind gives back to its cards: from the answers of one list to the rows of each, by their names. */
+export const gives =
+  <Field extends PartField & keyof SeasonAnswer>(
+    field: Field,
+    rowsOf: (part: SeasonAnswer[Field][number], plan: SeasonInput) => Outputs,
+  ): NonNullable<SeasonShare["gives"]> =>
+  (answer, plan) => {
+    const parts: readonly SeasonAnswer[Field][number][] = answer[field];
+    return Object.fromEntries(
+      parts.flatMap((part) =>
+        Object.entries(rowsOf(part, plan)).map(([name, outcome]) => [`${part.id}.${name}`, outcome]),
+      ),
+    );
+  };
 
 /** The link or other word of a card, or null where it has none. */
 export const idOrNull = (word: string): string | null => word || null;

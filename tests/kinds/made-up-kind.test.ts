@@ -1,16 +1,19 @@
 // A kind that nobody has heard of, registered in one constant: everything that lists kinds has it.
 
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { addJoined, laidOut, stillToSay } from "../../src/app/joining.ts";
 import { emptyWorksheet } from "../../src/document/blank.ts";
 import { setGiven, setPrice } from "../../src/document/edits.ts";
 import type { Worksheet } from "../../src/document/worksheet.ts";
 import { cautionsOf } from "../../src/graph/cautions.ts";
 import { explain } from "../../src/graph/explain.ts";
+import { outcomes } from "../../src/graph/outcomes.ts";
+import { readyNumber, readyWord } from "../../src/graph/readers.ts";
 import { labelOf, shownValue } from "../../src/graph/shown.ts";
 import { CARD_KINDS, kindsWith } from "../../src/kinds/index.ts";
 import { groupsOf, type Kind, offered } from "../../src/kinds/kind.ts";
-import { COSTS, given } from "../../src/kinds/rows.ts";
+import { COSTS, formula, given, link, output } from "../../src/kinds/rows.ts";
+import { gives, takes } from "../../src/kinds/season-share.ts";
 import { KIND_WORDS } from "../../src/kinds/words.ts";
 import { waterOf } from "../../src/scene/day-water.ts";
 import { layoutPlace } from "../../src/scene/layout.ts";
@@ -18,6 +21,7 @@ import { readPlace, type SceneInput } from "../../src/scene/read-place.ts";
 import { spoken } from "../../src/scene/spoken.ts";
 import { workOut } from "../../src/studies/work-out.ts";
 import { settings, shopping } from "../../src/ui/page/printed.ts";
+import { DAY } from "../../src/units/constants.ts";
 
 const gauge: Kind = {
   kind: "gauge",
@@ -133,4 +137,95 @@ test("it is summed in the cost, 60 + 12 = 72, and printed", () => {
   const wide = worked(setGiven(place(), "rain_gauge", "mouth", { value: 8, unit: "in" }));
   const set = settings(wide.asked).find(({ id }) => id === "rain_gauge");
   expect(set?.settings.replaceAll("\u00a0", " ")).toBe("Its mouth, across 8 in");
+});
+
+const trough: Kind = {
+  kind: "trough",
+  label: "Trough",
+  purpose: "Sheep drink from it, and the sun too.",
+  group: "Ways for the water",
+  icon: { ink: "M4 10h16l-2 8H6z", color: "water" },
+  joins: { from: "newest" },
+  rows: [
+    link("from", "Filled from", "holds_water", "filled from no tank"),
+    given("heads", "Sheep", "count", [6, "1"], { help: "That drink here.", source: "your own entry" }),
+    given("each", "Drinks a day, each", "volume", [1.5, "gal"], {
+      help: "In summer.",
+      source: "your own entry",
+    }),
+    formula("a_day", "A day", "volume", "heads * each", { help: "All of them.", source: "definition" }),
+    output("drunk", "Drunk in a season", "season.run", "volume", {
+      help: "From the run.",
+      source: "the run",
+    }),
+    output("dry_days", "Days too little, a season", "season.run", "count", {
+      help: "From the run.",
+      source: "the run",
+    }),
+  ],
+  models: [],
+  cautions: [],
+  season: {
+    role: "draw",
+    ties: [{ kind: "draws", from: ["from"], to: "itself" }],
+    must: ["from", "a_day"],
+    takes: takes("draws", (id, results) => ({
+      id,
+      from: readyWord(results, "from"),
+      volume: readyNumber(results, "a_day"),
+      every: DAY,
+    })),
+    gives: gives("draws", ({ seasonVolume, daysShort }) =>
+      outcomes({ drunk: seasonVolume, dry_days: daysShort }),
+    ),
+  },
+};
+
+describe("a kind that takes water in the season, in one constant", () => {
+  const WITH = kindsWith(trough);
+  const laid = laidOut(WITH, emptyWorksheet(), {
+    roofs: 1,
+    tanks: 1,
+    small: 0,
+    openBeds: 0,
+    tunnels: 0,
+    wateredBy: "cans",
+  });
+  const sheet = addJoined(WITH, laid, "trough", "Trough");
+  const number = (of: Worksheet, id: string) => {
+    const result = workOut(of, WITH).results.get(id);
+    return result?.state === "ready" ? Number(result.value) : Number.NaN;
+  };
+
+  test("draws from its tank: 3 gal a day are all that it drinks where the tank lasts, and the tank falls by it", () => {
+    const room = setGiven(sheet, "tank", "count", { value: 60, unit: "1" });
+    const rainy = setGiven(room, "trough", "heads", { value: 2, unit: "1" });
+    const gallon = 231 * 0.0254 ** 3;
+    const days = number(rainy, "trough.drunk") / (3 * gallon);
+    expect(days).toBeCloseTo(Math.round(days), 6);
+    expect(days).toBeGreaterThan(100);
+    expect(number(rainy, "trough.dry_days")).toBe(0);
+    const thirsty = setGiven(rainy, "trough", "heads", { value: 4, unit: "1" });
+    expect(number(thirsty, "trough.drunk") / number(rainy, "trough.drunk")).toBeCloseTo(2, 9);
+    expect(number(thirsty, "tank.lowest_level")).toBeLessThan(number(rainy, "tank.lowest_level"));
+  });
+
+  test("is short where one tote has to last the summer", () => {
+    expect(number(sheet, "trough.dry_days")).toBeGreaterThan(0);
+  });
+
+  test("left out of the season, says so on the rows that the run would have answered", () => {
+    const results = workOut(setGiven(sheet, "trough", "from", null), WITH).results;
+    for (const row of ["drunk", "dry_days"]) {
+      const result = results.get(`trough.${row}`);
+      expect(result?.state === "failed" && result.problem.text).toMatch(/^Left out of the season: /);
+    }
+  });
+
+  test("says what the run gives back, as every room does that has a row for it, and no other", () => {
+    for (const kind of Object.values(WITH)) {
+      const rows = kind.rows.filter((row) => row.row === "output" && row.of === "season.run");
+      expect(Boolean(kind.season?.gives), kind.kind).toBe(rows.length > 0);
+    }
+  });
 });

@@ -1,5 +1,6 @@
 // A battery's share in the season.
 
+import { outcomes } from "../../graph/outcomes.ts";
 import {
   type CardResults,
   isReady,
@@ -14,7 +15,7 @@ import { chargersOf } from "../../network/power.ts";
 import type { BatteryPart, ChargeWay } from "../../season/input.ts";
 import { networkIn } from "../network-in.ts";
 import type { ChargeMonths } from "../panel/models.ts";
-import { type SeasonShare, takes } from "../season-share.ts";
+import { gives, type SeasonShare, takes } from "../season-share.ts";
 
 /** Rates of self-discharge are stated for so many days. */
 const MONTH = 30;
@@ -69,4 +70,13 @@ export const batterySeason: SeasonShare = {
     "depth_of_discharge",
   ],
   takes: takes("batteries", partOf),
+  gives: gives("batteries", (battery) =>
+    outcomes({
+      days_flat: battery.daysEmpty,
+      lowest_charge: battery.lowestShare,
+      season_charge: battery.seasonEntered,
+      season_use: battery.seasonUsed,
+      season_loss: battery.seasonLost,
+    }),
+  ),
 };

@@ -1,7 +1,7 @@
 // A bed's share in the season.
 
-import type { SeasonShare } from "../season-share.ts";
-import { takes } from "../season-share.ts";
+import { gives, type SeasonShare, takes } from "../season-share.ts";
+import { bedGets } from "./gets.ts";
 import { BED_ROWS } from "./rows.ts";
 import { bedPart } from "./season-part.ts";
 
@@ -11,4 +11,5 @@ export const bedSeason: SeasonShare = {
   // What of them must be ready, its part itself says.
   may: BED_ROWS,
   takes: takes("beds", bedPart),
+  gives: gives("beds", bedGets),
 };

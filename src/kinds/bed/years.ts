@@ -9,7 +9,7 @@ import { cropLabel } from "./crops.ts";
 export type BedYear = {
   readonly year: number;
   readonly need: number;
-  readonly given: number;
+  readonly got: number;
   readonly rain: number;
   readonly daysShort: number;
   readonly loss: number | null;
@@ -28,22 +28,22 @@ function worst({ losses }: BedSeason): { readonly loss: number | null; readonly 
 }
 
 function yearOf(season: BedSeason, driver: Driver): BedYear {
-  const { year, need, given, rain, daysShort, binding } = season;
-  return { year, need, given, rain, daysShort, binding, driver, ...worst(season) };
+  const { year, need, got, rain, daysShort, binding } = season;
+  return { year, need, got, rain, daysShort, binding, driver, ...worst(season) };
 }
 
-/** Rows of a bed that tell of its seasons one by one, by quantity id. */
+/** Rows of a bed that tell of its seasons one by one, by name. */
 export function bedYears(
-  { id, seasons, binding, none }: BedAnswer,
+  { seasons, binding, none }: BedAnswer,
   driver: Driver,
 ): Readonly<Record<string, Outcome>> {
   const years = seasons.map((season) => yearOf(season, driver));
   const losses = years.flatMap(({ loss }) => (loss === null ? [] : [loss]));
   const mean = losses.reduce((sum, loss) => sum + loss, 0) / Math.max(1, losses.length);
   return {
-    [`${id}.by_year`]: years.length > 0 ? { value: years } : { none: "the record has no whole season" },
-    [`${id}.likely_loss`]:
+    by_year: years.length > 0 ? { value: years } : { none: "the record has no whole season" },
+    likely_loss:
       losses.length > 0 ? { value: mean } : { none: none ?? "no yield response is published for its crops" },
-    [`${id}.goes_short_by`]: binding === null ? { none: "it never went short" } : { value: binding },
+    goes_short_by: binding === null ? { none: "it never went short" } : { value: binding },
   };
 }

@@ -1,7 +1,8 @@
 // Cans and their share in the season.
 
+import { outcomes } from "../../graph/outcomes.ts";
 import { readyNumber, readyWord } from "../../graph/readers.ts";
-import { type SeasonShare, takes } from "../season-share.ts";
+import { gives, type SeasonShare, takes } from "../season-share.ts";
 
 export const carrySeason: SeasonShare = {
   role: "waterer",
@@ -16,4 +17,7 @@ export const carrySeason: SeasonShare = {
     distance: readyNumber(results, "distance"),
     canMass: readyNumber(results, "can_weight"),
   })),
+  gives: gives("carries", ({ seasonVolume, seasonTime, seasonTrips }) =>
+    outcomes({ season_volume: seasonVolume, season_time: seasonTime, season_trips: seasonTrips }),
+  ),
 };

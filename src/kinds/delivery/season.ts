@@ -1,5 +1,6 @@
 // A pump's hose and its share in the season.
 
+import { outcomes } from "../../graph/outcomes.ts";
 import {
   type CardResults,
   isReady,
@@ -13,7 +14,7 @@ import type { ModelInput } from "../../graph/types.ts";
 import { driverOf } from "../../network/power.ts";
 import type { DeliveryPart, SunOnPump } from "../../season/input.ts";
 import { networkIn } from "../network-in.ts";
-import { type SeasonShare, takes } from "../season-share.ts";
+import { gives, type SeasonShare, takes } from "../season-share.ts";
 
 type Table = {
   readonly depths: readonly number[];
@@ -75,4 +76,7 @@ export const deliverySeason: SeasonShare = {
   must: ["from", "dead_depth", "set_up"],
   may: ["pump", "flow", "drawn_power", "by_depth"],
   takes: takes("deliveries", partOf),
+  gives: gives("deliveries", ({ seasonVolume, seasonTime }) =>
+    outcomes({ season_volume: seasonVolume, season_time: seasonTime }),
+  ),
 };

@@ -1,7 +1,8 @@
 // What else is drawn, and its share in the season.
 
+import { valueOr } from "../../graph/outcomes.ts";
 import { readyNumber, readyWord } from "../../graph/readers.ts";
-import { type SeasonShare, takes } from "../season-share.ts";
+import { gives, type SeasonShare, takes } from "../season-share.ts";
 
 export const drawSeason: SeasonShare = {
   role: "draw",
@@ -12,5 +13,10 @@ export const drawSeason: SeasonShare = {
     from: readyWord(results, "from"),
     volume: readyNumber(results, "volume"),
     every: readyNumber(results, "every"),
+  })),
+  gives: gives("draws", ({ seasonVolume, shareMet, daysShort }) => ({
+    season_volume: { value: seasonVolume },
+    share_met: valueOr(shareMet, "nothing was due in the season"),
+    days_short: { value: daysShort },
   })),
 };

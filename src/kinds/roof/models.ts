@@ -7,6 +7,7 @@ import type { DailyRecord } from "../../rainfall/record.ts";
 import { roofCatch } from "../../season/roof-catch.ts";
 import { dayOfSeason, wholeYears } from "../../season/spans.ts";
 import { toSi } from "../../units/unit.ts";
+import { NO_YEAR } from "../none-said.ts";
 
 const FREEZING = toSi(0, "degC");
 
@@ -55,10 +56,7 @@ export const yearly: Model = {
       recordOf(input),
       numberOf(input, "weather.rain_scale"),
     );
-    return outcomes(
-      { mean_yearly_catch: caught.meanYearly, driest_year_catch: caught.driestYear },
-      "the record has no whole calendar year",
-    );
+    return outcomes({ mean_yearly_catch: caught.meanYearly, driest_year_catch: caught.driestYear }, NO_YEAR);
   },
 };
 
@@ -68,7 +66,7 @@ function frostDays(input: ModelInput, record: DailyRecord): Outputs {
   const { lowest, firstDay } = record;
   if (!lowest) return all(FROSTS, { none: "the record has no temperatures" });
   const years = wholeYears(firstDay, lowest.length);
-  if (years.length === 0) return all(FROSTS, { none: "the record has no whole calendar year" });
+  if (years.length === 0) return all(FROSTS, { none: NO_YEAR });
   const dates = {
     start: wordOrNull(input, "catch_from") ?? "01-01",
     end: wordOrNull(input, "catch_until") ?? "12-31",

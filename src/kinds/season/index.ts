@@ -15,7 +15,7 @@ import { reach } from "../tank/reach.ts";
 import { feeds, joints } from "../tee/joints.ts";
 import { planRows, type Shares, seasonInput } from "./input.ts";
 import { linking } from "./network.ts";
-import { seasonOutputs } from "./outputs.ts";
+import { type Answered, seasonOutputs } from "./outputs.ts";
 import { SEASON_ROWS } from "./rows.ts";
 import { SEASON_SPANS } from "./spans.ts";
 import { calendar, today, week } from "./week.ts";
@@ -53,7 +53,7 @@ const planning = (shares: Shares): Model => ({
   },
 });
 
-const run: Model = {
+const running = (kinds: readonly Answered[]): Model => ({
   name: "run",
   takes: ["plan"],
   record: "weather.record_in_use",
@@ -62,9 +62,9 @@ const run: Model = {
   run: (input) => {
     const plan = input.values["plan"] as SeasonInput;
     if (!input.record) throw new Error("The rain record is not here.");
-    return seasonOutputs(plan, runSeason(plan, input.record));
+    return seasonOutputs(plan, runSeason(plan, input.record), kinds);
   },
-};
+});
 
 /** What the run left out, the plan's parts among them; where there was no run, what the plan left out. */
 function leftOutOf(input: ModelInput): Outputs {
@@ -76,10 +76,17 @@ function leftOutOf(input: ModelInput): Outputs {
 const sharesOf = (kinds: readonly Kind[]): Shares =>
   Object.fromEntries(kinds.flatMap(({ kind, season: share }) => (share ? [[kind, share]] : [])));
 
-const modelsOf = (shares: Shares): readonly Model[] => [
+/** Kinds that take part in the season, with their rows that the run answers. */
+const answeredOf = (kinds: readonly Kind[]): readonly Answered[] =>
+  kinds.flatMap(({ season: share, rows }) => {
+    const answered = rows.filter((row) => row.row === "output" && row.of === "season.run");
+    return share ? [{ share, rows: answered.map(({ name }) => name) }] : [];
+  });
+
+const modelsOf = (shares: Shares, kinds: readonly Answered[]): readonly Model[] => [
   linking(shares),
   planning(shares),
-  run,
+  running(kinds),
   today,
   week,
   calendar,
@@ -120,9 +127,10 @@ export const season: Kind = {
   glance: ["days_of_autonomy", "share_met"],
   single: true,
   spans: SEASON_SPANS,
+  once: { met: "got" },
   rows: SEASON_ROWS,
   models: [],
-  among: (others) => ({ models: modelsOf(sharesOf(others)) }),
+  among: (others) => ({ models: modelsOf(sharesOf(others), answeredOf(others)) }),
   cautions: [
     {
       id: "left_out",

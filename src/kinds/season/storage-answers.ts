@@ -1,10 +1,12 @@
 // What the season says of storage: how long full tanks last at worst, how reliable they are, how much would never fail.
 
+import { valueOr } from "../../graph/outcomes.ts";
 import type { Outcome, Outputs, Row } from "../../graph/types.ts";
 import type { SeasonAnswer } from "../../season/answer.ts";
 import type { SeasonInput } from "../../season/input.ts";
 import { reliabilityOf } from "../../season/reliability-of-season.ts";
 import { isoDate } from "../../units/calendar.ts";
+import { NO_CROP } from "../none-said.ts";
 import { output } from "../rows.ts";
 
 /** Rows of the season card, in the order in which they are shown. */
@@ -17,17 +19,11 @@ export const STORAGE_ROWS: readonly Row[] = [
   output("no_failure_storage", "Storage that never fails", "run", "volume"),
 ];
 
-const NO_CROP = "no crop stands within the season";
-
-function or(value: number | string | null, reason: string): Outcome {
-  return value === null ? { none: reason } : { value };
-}
-
 /** Of one season nothing that is whole can be promised of others. */
 function ofSeasons(share: number | null, seasons: number, reason: string): Outcome {
   if (share === 1 && seasons < 2)
     return { none: "nothing went short in this one season, which promises nothing of others" };
-  return or(share, reason);
+  return valueOr(share, reason);
 }
 
 /** Outcomes of these rows by quantity id. */
@@ -39,13 +35,13 @@ export function storageOutputs(plan: SeasonInput, answer: SeasonAnswer): Outputs
       ? "no tank serves a bed that needs water"
       : "full tanks outlast every season of the record";
   return {
-    "season.worst_date_lasts": or(totals.worstDateLasts, outlasts),
-    "season.worst_date": or(totals.worstDate === null ? null : isoDate(totals.worstDate), outlasts),
+    "season.worst_date_lasts": valueOr(totals.worstDateLasts, outlasts),
+    "season.worst_date": valueOr(totals.worstDate === null ? null : isoDate(totals.worstDate), outlasts),
     "season.reliability_years": ofSeasons(reliability.years, totals.seasons, NO_CROP),
     "season.reliability_days": ofSeasons(reliability.days, totals.seasons, NO_CROP),
     "season.reliability_volume":
       totals.shareMet === null
-        ? or(reliability.volume, "nothing asks for water")
+        ? valueOr(reliability.volume, "nothing asks for water")
         : ofSeasons(reliability.volume, totals.seasons, "nothing asks for water"),
     "season.no_failure_storage": "volume" in noFailure ? { value: noFailure.volume } : noFailure,
   };

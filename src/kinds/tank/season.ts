@@ -1,8 +1,10 @@
 // A tank's share in the season.
 
+import { valueOr } from "../../graph/outcomes.ts";
 import { readyNumber, readyWord, valueIn } from "../../graph/readers.ts";
 import type { Vessel } from "../../physics/vessel.ts";
-import { idOrNull, type SeasonShare, takes } from "../season-share.ts";
+import { NO_YEAR } from "../none-said.ts";
+import { gives, idOrNull, type SeasonShare, takes } from "../season-share.ts";
 
 export const tankSeason: SeasonShare = {
   role: "tank",
@@ -18,5 +20,10 @@ export const tankSeason: SeasonShare = {
     overflowsTo: idOrNull(readyWord(results, "overflows_to")),
     startShare: readyNumber(results, "start_share"),
     leak: readyNumber(results, "leak"),
+  })),
+  gives: gives("tanks", ({ meanYearlySpill, lowestLevel, stored }) => ({
+    mean_yearly_spill: valueOr(meanYearlySpill, NO_YEAR),
+    lowest_level: { value: lowestLevel },
+    stored: { value: stored },
   })),
 };

@@ -10,6 +10,7 @@ import { dailyEto } from "../../season/daily-eto.ts";
 import type { EtoChoice } from "../../season/input.ts";
 import { meanYearlyEto, peakDayEto } from "../../season/weather-years.ts";
 import { isoDate } from "../../units/calendar.ts";
+import { NO_YEAR } from "../none-said.ts";
 
 /** Normals of no real place: a mild, rather dry summer. Marked as made up wherever they are used. */
 export const USUAL_RAIN = [70, 55, 60, 50, 55, 50, 35, 35, 50, 70, 80, 80];
@@ -69,7 +70,7 @@ function yearsOf(record: DailyRecord, scale: number): Outputs {
       dry_run_from: dry ? isoDate(dry.first) : null,
       missing_days: summary.missingDays,
     },
-    "the record has no whole calendar year",
+    NO_YEAR,
   );
   return isOne ? { ...years, driest_year: ONE_YEAR, driest_year_rain: ONE_YEAR } : years;
 }

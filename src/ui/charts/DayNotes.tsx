@@ -2,7 +2,7 @@
 
 import { createMemo, For, Show } from "solid-js";
 import { valueIn } from "../../graph/readers.ts";
-import type { DayNotes as Notes } from "../../kinds/season/outputs.ts";
+import type { DayNotes as Notes } from "../../kinds/bed/gets.ts";
 import { dayNote } from "../../telling/bed-day.ts";
 import { showQuantity } from "../../units/show.ts";
 import { type Sheet, useSheet } from "../sheet.ts";

@@ -1,0 +1,4 @@
+// Why there is no number, where several rooms say so.
+
+export const NO_YEAR = "the record has no whole calendar year";
+export const NO_CROP = "no crop stands within the season";

@@ -9,7 +9,7 @@ import { isoDate } from "../units/calendar.ts";
 import { FileError } from "./usage.ts";
 
 /** The table's text: every number in full, so that sums come out to the last bit. */
-export function seriesText(input: SeasonInput, record: DailyRecord): string {
+function seriesText(input: SeasonInput, record: DailyRecord): string {
   const series = daySeries(input, record);
   if ("failed" in series) throw new FileError(`The days could not be worked out: ${series.failed}`);
   const { columns, firstDay } = series;

@@ -76,13 +76,15 @@ function drivingHead(pipes: Pipes, line: LinePart, i: number): number {
   const from = pipes.from[i] as number;
   const to = pipes.to[i] as number;
   const start = surface[from] as number;
-  const end = to < 0 ? line.endHeight : (surface[to] as number);
+  const lift = pipes.lift[i] as number;
+  const mouth = line.endHeight + lift;
+  const end = to < 0 ? mouth : (surface[to] as number) + lift;
   const endIsTee = to >= firstTee;
   const startIsTee = from >= firstTee;
-  const against = endIsTee ? end : Math.max(end, line.endHeight);
+  const against = endIsTee ? end : Math.max(end, mouth);
   if (start > against) return startIsTee || start > startOf(pipes, line, i) + FILM ? start - against : 0;
   if (line.checkValve || line.opening !== null || to < 0) return 0;
-  if (!endIsTee && end <= line.endHeight + FILM) return 0;
+  if (!endIsTee && end <= mouth + FILM) return 0;
   const up = startIsTee ? start : Math.max(start, line.startHeight);
   return end > up ? up - end : 0;
 }

@@ -13,6 +13,8 @@ export type Pipes = {
   readonly from: Int32Array;
   readonly to: Int32Array;
   readonly tables: readonly LineTable[];
+  /** How much higher the water at each line's end counts than it stands, as a measured drop told [m]. */
+  readonly lift: Float64Array;
   /** Water in the tank at its start, or its end, that it can never take [m3]. */
   readonly under: Float64Array;
   readonly underBack: Float64Array;
@@ -73,12 +75,13 @@ export function readyPipes(
   const firstTee = tanks.parts.length;
   const perLine = () => new Float64Array(count);
   const perNode = () => new Float64Array(nodes);
-  const most = highest(tanks) - lowest(tanks, parts);
+  const most = highest(tanks) - lowest(tanks, parts) + largestLift(parts);
   return {
     parts,
     from,
     to,
     tables: parts.map((line) => tableOf(line, Math.max(1, most))),
+    lift: Float64Array.from(parts, liftOf),
     under: Float64Array.from(parts, (line, i) => underOf(tanks, from[i] as number, line.startHeight, true)),
     underBack: Float64Array.from(parts, (line, i) => underOf(tanks, to[i] as number, line.endHeight, false)),
     firstTee,
@@ -89,9 +92,7 @@ export function readyPipes(
     joined: Uint8Array.from(parts, (_, i) =>
       (from[i] as number) >= firstTee || (to[i] as number) >= firstTee ? 1 : 0,
     ),
-    floor: Float64Array.from(tanks.parts, ({ floor }) => floor),
-    outletHeight: Float64Array.from(tanks.parts, ({ floor, outlet }) => floor + outlet),
-    teeHeight: Float64Array.from(tees, ({ height }) => height),
+    ...heightsOf(tanks, tees),
     surface: perNode(),
     area: perNode(),
     head: perLine(),
@@ -105,6 +106,13 @@ export function readyPipes(
     taken: perNode(),
   };
 }
+
+/** Heights of each node that never change. */
+const heightsOf = (tanks: Tanks, tees: readonly TeePart[]) => ({
+  floor: Float64Array.from(tanks.parts, ({ floor }) => floor),
+  outletHeight: Float64Array.from(tanks.parts, ({ floor, outlet }) => floor + outlet),
+  teeHeight: Float64Array.from(tees, ({ height }) => height),
+});
 
 const TABLES = keeper<LineTable>(128);
 /** Tables depend on their lines alone, and belong to no record. */
@@ -134,6 +142,11 @@ function underOf(tanks: Tanks, place: number, height: number, outlet: boolean): 
   const depth = Math.max(0, height - part.floor, outlet ? part.outlet : 0);
   return volumeAt(part.vessel, Math.min(depth, part.vessel.height));
 }
+
+const liftOf = ({ lift }: LinePart): number => lift ?? 0;
+
+const largestLift = (lines: readonly LinePart[]): number =>
+  lines.reduce((most, line) => Math.max(most, Math.abs(liftOf(line))), 0);
 
 function highest(tanks: Tanks): number {
   return tanks.parts.reduce((most, { floor, vessel }) => Math.max(most, floor + vessel.height), -Infinity);

@@ -21,6 +21,8 @@ export type ReachAsked = {
     readonly id: string;
     readonly startHeight: number;
     readonly endHeight: number;
+    /** By how much less drop there is than the heights say; left out: 0. */
+    readonly lift?: number;
   }[];
   /** Depth under which each pump's hose draws nothing [m]. */
   readonly pumps: readonly { readonly id: string; readonly lowestWater: number }[];
@@ -67,7 +69,7 @@ function lowestOf(asked: ReachAsked, tank: ReachTank, seen: ReadonlySet<string>)
 function stopOf(asked: ReachAsked, edge: Edge, seen: ReadonlySet<string>): number {
   const line = asked.lines.find(({ id }) => id === edge.by);
   if (!line) return Infinity;
-  return Math.max(line.startHeight, beyond(asked, edge, line.endHeight, seen));
+  return Math.max(line.startHeight, beyond(asked, edge, line.endHeight, seen) + (line.lift ?? 0));
 }
 
 /** Height under which water no longer runs out at the far end of a line, or behind the joint there [m]. */

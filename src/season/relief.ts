@@ -94,6 +94,7 @@ function linesRunning(input: SeasonInput): SeasonInput {
       opening: line.opening === 0 ? WIDE_OPENING : line.opening,
       startHeight: start,
       endHeight: end,
+      lift: 0,
     };
   });
   const under = (part: TankPart): TankPart => {

@@ -58,7 +58,7 @@ function canRun(line: LinePart, tanks: Tanks): boolean {
   const place = tanks.placeOf.get(line.from);
   if (place === undefined) return true;
   const { floor, vessel } = tanks.parts[place] as TankPart;
-  return floor + vessel.height > Math.max(line.startHeight, line.endHeight);
+  return floor + vessel.height > Math.max(line.startHeight, line.endHeight + (line.lift ?? 0));
 }
 
 /** A way down to the tank: the node it starts from, the height it has to come over since the last tank [m], and whether it runs. */
@@ -93,7 +93,7 @@ function upstream(id: string, feeds: readonly Feed[], tanks: Tanks, onlyRunning:
 function wayUp(way: Way, { from, line, runs }: Feed, tanks: Tanks): Way {
   const before = tanks.placeOf.has(way.node) ? -Infinity : way.over;
   // A line that cannot run is asked what it would bring if it did: all that its tank can give.
-  const over = line && runs ? Math.max(before, line.startHeight, line.endHeight) : before;
+  const over = line && runs ? Math.max(before, line.startHeight, line.endHeight + (line.lift ?? 0)) : before;
   return { node: from, over, runs: way.runs && runs };
 }
 

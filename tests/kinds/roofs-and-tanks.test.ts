@@ -3,6 +3,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
+import { KIND_WORDS } from "../../src/kinds/words.ts";
 import { readRainCsv } from "../../src/rainfall/import-csv.ts";
 import { workOut } from "../../src/studies/work-out.ts";
 import { fromSi, toSi } from "../../src/units/unit.ts";
@@ -150,12 +151,12 @@ describe("a tank that starts from a common one", () => {
   const tank = (givens: Givens) => workedOut(sheetOf({ barrel: ["tank", givens] }));
 
   // Size guides (read): 182 lb/ft2 with 135 lb of tote on 48 by 40 in; ours is the water's part of it.
-  test("a 275-gallon tote holds 275 gal and its water with 135 lb of tote presses with 182 lb/ft²", () => {
+  test("a 275-gallon tote holds 275 gal; with 135 lb of tote that is 182 lb on each square foot of its pallet", () => {
     const whole = tank({ start_from: "tote_275" });
     expect(shown(whole, "barrel.capacity", "gal")).toBeCloseTo(275, 9);
     expect(shown(whole, "barrel.water_height", "in")).toBeCloseTo(43, 9);
     const ground = (48 * 40) / 144;
-    const withTote = shown(whole, "barrel.floor_pressure", "lb/ft2") + 135 / ground;
+    const withTote = (shown(whole, "barrel.full_weight", "lb") + 135) / ground;
     // 1 lb/ft2 for their rounded weight of a gallon.
     expect(Math.abs(withTote - 182.1)).toBeLessThan(1);
   });
@@ -163,7 +164,7 @@ describe("a tank that starts from a common one", () => {
   test("a drum is round, holds 55 gal and not its brim; what is given wins", () => {
     const drum = tank({ start_from: "drum_55" });
     expect(shown(drum, "barrel.capacity", "gal")).toBeCloseTo(55, 9);
-    expect(numberAt(drum, "barrel.plan_area")).toBeCloseTo((Math.PI * toSi(22.5, "in") ** 2) / 4, 12);
+    expect(numberAt(drum, "barrel.plan_area")).toBeCloseTo(toSi(55, "gal") / toSi(33.5, "in"), 12);
     // betterthisworld.com inside dimensions (read), computed: 57.66 gal.
     expect(shown(tank({}), "barrel.capacity", "gal")).toBeCloseTo(57.66, 2);
     expect(
@@ -223,5 +224,56 @@ describe("a tank that starts from a common one", () => {
     expect(dipped(34)).toContain("barrel: dipped_over_the_brim");
     expect(dipped(33.5)).not.toContain("barrel: dipped_over_the_brim");
     expect(cautionIds(tank({}))).not.toContain("barrel: dipped_over_the_brim");
+  });
+});
+
+describe("how a tank presses and stands", () => {
+  const tank = (givens: Givens, measured: Givens = {}) =>
+    workedOut(sheetOf({ barrel: ["tank", givens, measured] }));
+
+  // Hydrostatics, worked out independently of this code: 62.43 lb/ft3 of water is 249.7 lb/ft2 under 4 ft of it.
+  test.each<readonly [string, Givens, Givens]>([
+    ["its dimensions", { water_height: [4, "ft"], diameter: [3, "ft"] }, {}],
+    ["a capacity", { water_height: [4, "ft"], capacity: [200, "gal"] }, {}],
+    ["a measured capacity", { water_height: [4, "ft"], diameter: [3, "ft"] }, { capacity: [190, "gal"] }],
+    ["a lying one's dimensions", { shape: "lying_cylinder", water_height: [4, "ft"], length: [6, "ft"] }, {}],
+  ])(
+    "its floor is pressed by the height of its water alone, and its ground is volume over height: by %s",
+    (_, givens, measured) => {
+      const whole = tank(givens, measured);
+      expect(shown(whole, "barrel.floor_pressure", "lb/ft2")).toBeCloseTo(249.7, 0);
+      expect(numberAt(whole, "barrel.plan_area")).toBeCloseTo(
+        numberAt(whole, "barrel.capacity") / toSi(4, "ft"),
+        12,
+      );
+    },
+  );
+
+  test.each<readonly [string, Givens, number]>([
+    ["a round one's diameter", { diameter: [24, "in"] }, 48],
+    ["a box's shorter side", { shape: "box", length: [8, "ft"], width: [24, "in"] }, 48],
+    ["a round one of a capacity, its diameter not known", { diameter: null, capacity: [100, "gal"] }, 49],
+  ])("may topple from twice its true width on: by %s", (_, givens, inches) => {
+    const ofHeight = (height: number) => cautionIds(tank({ ...givens, water_height: [height, "in"] }));
+    expect(ofHeight(inches - 1)).not.toContain("barrel: slender_tank");
+    expect(ofHeight(inches + 1)).toContain("barrel: slender_tank");
+  });
+
+  test("a capacity, given or measured, more than a tenth off its dimensions is flagged with both", () => {
+    const sizes: Givens = { water_height: [33.5, "in"], diameter: [22.5, "in"] };
+    const flag = "barrel: sizes_disagree";
+    for (const gallons of [55, 63]) {
+      expect(cautionIds(tank({ ...sizes, capacity: [gallons, "gal"] }))).not.toContain(flag);
+      expect(cautionIds(tank(sizes, { capacity: [gallons, "gal"] }))).not.toContain(flag);
+    }
+    for (const gallons of [52, 64]) {
+      expect(cautionIds(tank({ ...sizes, capacity: [gallons, "gal"] }))).toContain(flag);
+      expect(cautionIds(tank(sizes, { capacity: [gallons, "gal"] }))).toContain(flag);
+    }
+    // Sold sizes are of another kind than outside dimensions.
+    expect(cautionIds(tank({ start_from: "tote_275" }))).not.toContain(flag);
+    const text = KIND_WORDS["tank"]?.cautions?.["sizes_disagree"]?.[0];
+    expect(text).toContain("{capacity}");
+    expect(text).toContain("{shape_volume}");
   });
 });

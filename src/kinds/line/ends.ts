@@ -6,7 +6,15 @@ import type { Model, ModelInput, Outputs, Value } from "../../graph/types.ts";
 import { levelAt } from "../../physics/vessel.ts";
 import { vesselOrNull, whyNone } from "./hose.ts";
 
-const ENDS = ["start_height", "end_height", "source_water", "full_source", "plain_head", "ways"] as const;
+const ENDS = [
+  "start_height",
+  "end_height",
+  "source_water",
+  "full_source",
+  "plain_head",
+  "lift",
+  "ways",
+] as const;
 
 /** Heights at the line's start: of the opening, of the water at the reference share and when full. */
 function startOf(input: ModelInput) {
@@ -30,6 +38,13 @@ function endOf(input: ModelInput) {
   return { end: floor + depth, brim: floor + vessel.height };
 }
 
+/** How much less drop a measured one leaves between two tanks than their heights say; everything at the end counts as
+ * that much higher. At a joint the drop hangs on every line that meets there: then 0. */
+function liftOf(input: ModelInput, computed: number | null): number {
+  const measured = numberOrNull(input, "measured.head");
+  return measured === null || computed === null ? 0 : computed - measured;
+}
+
 function waysOf(input: ModelInput, start: number, brim: number | null): string {
   const stopped = numberOrNull(input, "valve_bore") !== null || wordOf(input, "check_valve") === "yes";
   return !stopped && brim !== null && brim > start ? "both_ways" : "one_way";
@@ -40,14 +55,16 @@ function endsOf(input: ModelInput): Outputs {
   const { end, brim } = endOf(input);
   if (start === null) return all(ENDS, { none: whyNone(input, "from.floor_height") });
   if (end === null) return all(ENDS, { none: whyNone(input, "to.floor_height") });
-  const toTank = brim !== null;
+  const plain = water !== null && brim !== null ? water - end : null;
+  const lift = liftOf(input, plain);
   const values: Record<string, Value> = { start_height: start, end_height: end, source_water: water };
   return outcomes(
     {
       ...values,
       full_source: full,
-      plain_head: water !== null && toTank ? water - end : null,
-      ways: waysOf(input, start, brim),
+      plain_head: plain,
+      lift,
+      ways: waysOf(input, start, brim === null ? null : brim + lift),
     },
     "it ends at a joint",
   );
@@ -69,6 +86,7 @@ export const ends: Model = {
     "shut_level",
     "valve_bore",
     "check_valve",
+    "measured.head",
   ],
   optional: [
     "from.floor_height",
@@ -81,6 +99,7 @@ export const ends: Model = {
     "to.height",
     "shut_level",
     "valve_bore",
+    "measured.head",
   ],
   outputs: ENDS,
   run: endsOf,
@@ -89,11 +108,12 @@ export const ends: Model = {
 /** Down to where the upper tank's water still runs out through the line. */
 export const stopping: Model = {
   name: "stopping",
-  takes: ["runs_from", "end_height", "to.lowest_end"],
+  takes: ["runs_from", "end_height", "lift", "to.lowest_end"],
   optional: ["to.lowest_end"],
   outputs: ["last_flow_height"],
   run: (input) => {
-    const end = numberOrNull(input, "to.lowest_end") ?? numberOf(input, "end_height");
+    const end =
+      numberOrNull(input, "to.lowest_end") ?? numberOf(input, "end_height") + numberOf(input, "lift");
     return outcomes({ last_flow_height: Math.max(numberOf(input, "runs_from"), end) });
   },
 };

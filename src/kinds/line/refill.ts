@@ -30,8 +30,7 @@ const ENDS = [
   "valve_bore",
   "end_height",
   "runs_from",
-  "plain_head",
-  "measured.head",
+  "lift",
 ];
 /** Missing where an end is no tank, or nothing was measured. */
 const MAY_MISS = [
@@ -44,15 +43,7 @@ const MAY_MISS = [
   "to.lowest_drawable",
   "shut_level",
   "valve_bore",
-  "plain_head",
-  "measured.head",
 ];
-
-/** How far the measured drop differs from the one of the cards' heights; the lower end is moved by it. */
-function headShift(input: ModelInput): number {
-  const [head, computed] = [numberOrNull(input, "measured.head"), numberOrNull(input, "plain_head")];
-  return head === null || computed === null ? 0 : computed - head;
-}
 
 type Source = Pick<Refill, "source"> & { readonly before?: Refill["line"]; readonly startHeight: number };
 
@@ -93,12 +84,12 @@ function refillOf(input: ModelInput, opening: number | null, from: number | null
     ...source,
     target: {
       vessel: target,
-      floor: numberOf(input, "to.floor_height") + headShift(input),
+      floor: numberOf(input, "to.floor_height") + numberOf(input, "lift"),
       from: from ?? numberOf(input, "to.lowest_drawable"),
       shut: numberOf(input, "shut_level"),
     },
     band: numberOrNull(input, "valve_bore") === null ? 0 : numberOf(input, "valve_band"),
-    endHeight: numberOf(input, "end_height") + headShift(input),
+    endHeight: numberOf(input, "end_height") + numberOf(input, "lift"),
   };
 }
 
@@ -229,7 +220,7 @@ export const finishing: Model = {
 /** Whether nothing but the hose's open end stops the water: what is said of an open end and its lower tank. */
 export const openEnd: Model = {
   name: "open_end",
-  takes: ["ways", "end_height", "from.floor_height", "to.vessel", "valve_bore"],
+  takes: ["ways", "end_height", "lift", "from.floor_height", "to.vessel", "valve_bore"],
   optional: ["from.floor_height", "to.vessel", "valve_bore"],
   outputs: ["falls_below"],
   run: (input) => {
@@ -238,6 +229,6 @@ export const openEnd: Model = {
     const shut = numberOrNull(input, "valve_bore") !== null || wordOf(input, "ways") === "both_ways";
     if (shut || floor === null)
       return { falls_below: { none: "a float or the level in the lower tank stops it" } };
-    return outcomes({ falls_below: floor - numberOf(input, "end_height") });
+    return outcomes({ falls_below: floor - numberOf(input, "end_height") - numberOf(input, "lift") });
   },
 };

@@ -24,6 +24,7 @@ const HIDDEN: readonly Row[] = [
   height("end_height", "Ends at", "ends"),
   height("source_water", "Upper tank's water", "ends"),
   height("full_source", "Upper tank's brim", "ends"),
+  hidden("lift", "Less drop than by the heights", "ends", "head"),
   hidden("plain_head", "Drop between tanks", "ends", "head"),
   height("runs_from", "Runs from", "laying"),
   height("source_height", "Water above it at", "heights"),

@@ -91,6 +91,9 @@ export const laying: Model = {
 const OF_HOSE = ["length", "bore", "roughness", "all_k", "valve_band", "check_valve"];
 const PASSING = ["must_stand_over", "blocked"];
 
+/** Height at which it ends, by a measured drop where there is one [m]. */
+const countedEnd = (input: ModelInput): number => numberOf(input, "end_height") + numberOf(input, "lift");
+
 /** Height that water must stand over for any ever to come out at the far end, whichever the reason [m]. */
 function mustStandOver(input: ModelInput): number {
   const hump = numberOrNull(input, "hump_height");
@@ -98,7 +101,7 @@ function mustStandOver(input: ModelInput): number {
   const mayEndHigher = wordOf(input, "ways") === "both_ways" || numberOrNull(input, "to.height") !== null;
   return Math.max(
     numberOf(input, "runs_from"),
-    mayEndHigher ? -Infinity : numberOf(input, "end_height"),
+    mayEndHigher ? -Infinity : countedEnd(input),
     hump === null ? -Infinity : hump - numberOf(input, "siphon_limit"),
   );
 }
@@ -112,7 +115,7 @@ function whyBlocked(input: ModelInput, over: number): string | null {
   const unprimed = numberOf(input, "runs_from") > numberOf(input, "start_height");
   if (unprimed && hump !== null && hump >= full)
     return "its hump stands above the upper tank's brim, and it is not primed";
-  return over === numberOf(input, "end_height")
+  return over === countedEnd(input)
     ? "its far end is as high as the upper tank's brim"
     : "it starts as high as the upper tank's brim";
 }
@@ -125,6 +128,7 @@ export const passing: Model = {
     "runs_from",
     "start_height",
     "end_height",
+    "lift",
     "full_source",
     "siphon_limit",
     "ways",

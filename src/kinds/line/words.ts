@@ -55,7 +55,10 @@ export const words: KindWords = {
     air_at: ["Along the hose from its start.", SANKS],
     filters_k: ["The loss of every filter in it, as clogged as it gets.", DEFINITION],
     all_k: ["All losses but the hose's own and the valve's, on the speed in the hose.", DEFINITION],
-    head: ["The height of the upper water above the end of the line.", DEFINITION],
+    head: [
+      "The height of the upper water above the end of the line. Measured between two tanks, with the upper one as full as given here, it stands for the heights in flow, refill and season alike; at a joint the season goes by the heights.",
+      DEFINITION,
+    ],
     opening: [
       "What the valve lets through: its hole times its coefficient, or what your refill or bucket taught.",
       ORIFICE,

@@ -46,6 +46,12 @@ export const TANK_CAUTIONS: readonly Caution[] = [
     weight: "harm",
   },
   {
+    id: "sizes_disagree",
+    if: "max(capacity, shape_volume) > 1.1 * min(capacity, shape_volume)",
+    beside: "capacity",
+    weight: "trouble",
+  },
+  {
     id: "dead_water",
     if: "dead_water * 4 > capacity * count",
     beside: "dead_water",

@@ -5,7 +5,7 @@ import { COSTS } from "../rows.ts";
 import { TANK_CAUTIONS } from "./cautions.ts";
 import { TANK_GIVENS } from "./givens.ts";
 import { laidTanks } from "./laid.ts";
-import { contents, dimensions, dip } from "./models.ts";
+import { contents, dimensions, dip, standing } from "./models.ts";
 import { TANK_RESULTS } from "./results.ts";
 import { tankSeason } from "./season.ts";
 import { TANK_SPANS } from "./spans.ts";
@@ -28,6 +28,6 @@ export const tank: Kind = {
   vessel: "vessel",
   spans: TANK_SPANS,
   rows: [...TANK_GIVENS, ...TANK_RESULTS, ...COSTS],
-  models: [dimensions, contents, dip],
+  models: [dimensions, contents, standing, dip],
   cautions: TANK_CAUTIONS,
 };

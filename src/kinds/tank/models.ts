@@ -14,50 +14,70 @@ export const SHAPES = {
   other: "other: give what it holds",
 };
 
-/** Plan area of one vessel and its volume from the dimensions; null where the shape's dimensions are not all there. */
-function fromDimensions(input: ModelInput): { readonly volume: number | null; readonly base: number | null } {
-  const [height, diameter, length, width] = ["water_height", "diameter", "length", "width"].map((name) =>
-    numberOrNull(input, name),
-  );
-  const listed = LISTED.get(wordOf(input, "start_from"));
-  const shape = listed?.shape ?? wordOf(input, "shape");
-  if (shape === "box" && length && width && height)
-    return { volume: length * width * height, base: length * width };
-  if (shape === "upright_cylinder" && diameter && height) {
-    const base = (Math.PI * diameter ** 2) / 4;
-    return { volume: base * height, base };
-  }
-  if (shape === "lying_cylinder" && length && height)
-    return { volume: ((Math.PI * height ** 2) / 4) * length, base: length * height };
-  return { volume: null, base: null };
+const DIMENSIONS = ["water_height", "diameter", "length", "width"];
+
+/** What it starts from decides its shape. */
+const shapeOf = (input: ModelInput): string =>
+  LISTED.get(wordOf(input, "start_from"))?.shape ?? wordOf(input, "shape");
+
+/** Volume of one vessel from its dimensions [m3]; null where the shape's dimensions are not all there. */
+function fromDimensions(input: ModelInput): number | null {
+  const [height, diameter, length, width] = DIMENSIONS.map((name) => numberOrNull(input, name));
+  const shape = shapeOf(input);
+  if (shape === "box" && length && width && height) return length * width * height;
+  if (shape === "upright_cylinder" && diameter && height) return ((Math.PI * diameter ** 2) / 4) * height;
+  if (shape === "lying_cylinder" && length && height) return ((Math.PI * height ** 2) / 4) * length;
+  return null;
 }
+
+/** The sides on which it stands that its dimensions tell, by shape [m]. */
+function sidesOf(input: ModelInput): readonly (number | null)[] {
+  const [height, diameter, length, width] = DIMENSIONS.map((name) => numberOrNull(input, name) || null);
+  const shape = shapeOf(input);
+  if (shape === "upright_cylinder") return [diameter ?? null];
+  if (shape === "lying_cylinder") return [height ?? null, length ?? null];
+  return shape === "box" ? [length ?? null, width ?? null] : [];
+}
+
+/** Across the ground that it covers: a circle for a round tank that stands, else a square [m]. */
+function acrossOf(input: ModelInput): number | null {
+  const area = numberOrNull(input, "plan_area");
+  if (area === null || area <= 0) return null;
+  return shapeOf(input) === "upright_cylinder" ? Math.sqrt((4 * area) / Math.PI) : Math.sqrt(area);
+}
+
+/** How wide it stands where it is narrowest: that way it topples. */
+export const standing: Model = {
+  name: "standing",
+  takes: ["start_from", "shape", ...DIMENSIONS, "plan_area"],
+  optional: ["diameter", "length", "width", "plan_area"],
+  outputs: ["narrowest"],
+  run: (input) => {
+    const known = [...sidesOf(input), acrossOf(input)].filter((side) => side !== null);
+    return outcomes({ narrowest: known.length > 0 ? Math.min(...known) : null }, "give a dimension of it");
+  },
+};
 
 export const dimensions: Model = {
   name: "dimensions",
-  takes: ["start_from", "shape", "water_height", "diameter", "length", "width"],
+  takes: ["start_from", "shape", ...DIMENSIONS],
   optional: ["diameter", "length", "width"],
-  outputs: ["dimension_volume", "plan_area_from_shape"],
+  outputs: ["dimension_volume", "shape_volume"],
   run: (input) => {
-    const { volume, base } = fromDimensions(input);
+    const volume = fromDimensions(input);
     const listed = LISTED.get(wordOf(input, "start_from"));
     // A tote is no plain box: its corners are round and its top is not filled, so that what it is sold as stands.
     const sold = listed ? toSi(listed.capacity.value, listed.capacity.unit) : volume;
     return outcomes(
-      { dimension_volume: sold, plan_area_from_shape: base },
+      { dimension_volume: sold, shape_volume: listed ? null : volume },
       "give what it holds, or all its dimensions",
     );
   },
 };
 
-/** What it starts from decides its shape; lying is for a tank of one's own figures. */
-function isLying(input: ModelInput): boolean {
-  const shape = LISTED.get(wordOf(input, "start_from"))?.shape ?? wordOf(input, "shape");
-  return shape === "lying_cylinder";
-}
-
 function vesselOf(input: ModelInput): Vessel {
   return {
-    form: isLying(input) ? "lying" : "upright",
+    form: shapeOf(input) === "lying_cylinder" ? "lying" : "upright",
     height: numberOf(input, "water_height"),
     volume: numberOf(input, "capacity") * numberOf(input, "count"),
   };

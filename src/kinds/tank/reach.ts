@@ -8,7 +8,7 @@ import { type Reach, type ReachAsked, reachOf } from "../../season/reachable.ts"
 import { networkIn } from "../network-in.ts";
 
 const TANK_ROWS = ["vessel", "floor_height", "outlet_height"];
-const LINE_ROWS = ["runs_from", "end_height"];
+const LINE_ROWS = ["runs_from", "end_height", "lift"];
 const ROWS = ["reachable", "stranded", "lowest_drawable"];
 
 const tankOf = ({ id, results }: CardView): ReachAsked["tanks"][number] => ({
@@ -29,6 +29,7 @@ function askedOf(input: ModelInput): ReachAsked {
         id,
         startHeight: readyNumber(results, "runs_from"),
         endHeight: readyNumber(results, "end_height"),
+        lift: readyNumber(results, "lift"),
       })),
     pumps: delivery.map(({ id, results }) => ({ id, lowestWater: numberIn(results["dead_depth"]) ?? 0 })),
   };

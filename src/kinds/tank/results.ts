@@ -6,7 +6,8 @@ import { OVERFLOW_ENDS } from "./overflows.ts";
 
 export const TANK_RESULTS: readonly Row[] = [
   hidden("dimension_volume", "From its dimensions", "dimensions", "volume"),
-  hidden("plan_area_from_shape", "Ground under it", "dimensions", "area"),
+  hidden("shape_volume", "By its own dimensions", "dimensions", "volume"),
+  hidden("narrowest", "Narrowest side", "standing", "length"),
   hidden("vessel", "Shape", "contents", "series"),
   hidden("open_surface", "Open water", "contents", "area"),
   formula("floor_height", "Floor above zero", "height", "ground_height + stand_height", { hidden: true }),
@@ -34,7 +35,7 @@ export const TANK_RESULTS: readonly Row[] = [
     "plan_area",
     "Stands on",
     "area",
-    { formula: "plan_area_from_shape" },
+    { formula: "capacity / water_height" },
     { absent: "no ground area given", minor: true },
   ),
   formula("leak_empties", "The leak alone empties it in", "span", "capacity * count / leak", {
@@ -45,12 +46,12 @@ export const TANK_RESULTS: readonly Row[] = [
     options: OVERFLOW_ENDS,
     minor: true,
   }),
-  formula("slenderness", "Height over width", "factor", "water_height / sqrt(plan_area)", { minor: true }),
+  formula("slenderness", "Height over width", "factor", "water_height / narrowest", { minor: true }),
   formula(
     "floor_pressure",
     "Presses on the ground",
     "ground_pressure",
-    `capacity * site.water_density * ${STANDARD_GRAVITY} / plan_area`,
+    `site.water_density * ${STANDARD_GRAVITY} * water_height`,
     { minor: true },
   ),
   output("mean_yearly_spill", "Spills in a usual year", "season.run", "yearly_volume"),

@@ -5,7 +5,7 @@ import { COST_WORDS, DEFINITION } from "../sources.ts";
 
 const SIZES = "size guides of drum and tote sellers, read; some heights are assumptions";
 
-const floorPressureSource = "definition: weight over the ground it stands on";
+const floorPressureSource = "hydrostatics: density times gravity times the height of water";
 
 export const words: KindWords = {
   rows: {
@@ -55,11 +55,12 @@ export const words: KindWords = {
       "All its water times the weight of water; the tank itself comes on top.",
       "definition: water is about 8.34 lb a US gallon",
     ],
-    plan_area: "The ground that one of them covers.",
+    plan_area:
+      "What one of them holds over how high its water stands, unless you measure the ground that it covers.",
     leak_empties: ["All its water over what it loses by itself.", DEFINITION],
     overflow_ends: ["Followed from tank to tank.", DEFINITION],
-    slenderness: ["How tall the water stands over the side of a square of its ground.", DEFINITION],
-    floor_pressure: ["The water's weight over the ground it stands on.", floorPressureSource],
+    slenderness: ["How high the water stands over the narrowest side that it stands on.", DEFINITION],
+    floor_pressure: ["What the water presses on the floor with, by its height alone.", floorPressureSource],
     mean_yearly_spill: [
       "Roof water and overflow that found no room, over the whole calendar years.",
       "your record, day by day",
@@ -97,6 +98,10 @@ export const words: KindWords = {
     stand_feet: [
       "Its floor presses with {floor_pressure} on the stand, and the stand's feet pass all of it on to far less ground: set each on a slab, level and dry, well clear of a bank or wall.",
       "definition of pressure; NRCS CPS 558 on level stable bases, read",
+    ],
+    sizes_disagree: [
+      "It is said to hold {capacity}, but by its shape, its height of water and its other dimensions it holds {shape_volume}. Measure again: one of them is wrong, or still the usual one.",
+      DEFINITION,
     ],
     dead_water: [
       "{dead_water} stand under the outlet and never come out by themselves. Lower the outlet, or dip or pump the rest.",

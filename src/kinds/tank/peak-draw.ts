@@ -1,8 +1,9 @@
 // What is taken of each tank and of all on a peak day, and how long today's water lasts: the season's own reckoning, fed
 // from the cards.
 
-import { causeOf, numberIn, numberOrNull, wordOrNull } from "../../graph/readers.ts";
+import { causeOf, numberIn, numberOrNull, valueIn, wordOrNull } from "../../graph/readers.ts";
 import type { CardView, Model, ModelInput, Outcome, Outputs } from "../../graph/types.ts";
+import type { Vessel } from "../../physics/vessel.ts";
 import { autonomyOf, type TankAutonomy, type WholeAutonomy } from "../../season/autonomy.ts";
 import { isoDate, parseIsoDate } from "../../units/calendar.ts";
 import { networkIn } from "../network-in.ts";
@@ -47,8 +48,7 @@ function lastsUntil(input: ModelInput, tank: CardView, draw: number, reachable: 
   const water = numberIn(tank.results["water_today"]);
   if (today === null) return { none: "no day given for today" };
   if (water === null) return { none: "not dipped" };
-  const vessel = tank.results["vessel"];
-  const full = vessel?.state === "ready" ? (vessel.value as { readonly volume: number }).volume : 0;
+  const full = (valueIn(tank.results["vessel"]) as Vessel | null)?.volume ?? 0;
   const left = Math.max(0, water - (full - reachable));
   return { value: isoDate(today + Math.floor(left / draw)) };
 }

@@ -53,11 +53,8 @@ export const newLog = (): DayLog => ({ days: new Map(), today: new Map() });
 /**
  * Notes what a source has just given a bed; a second tankful on the same day by itself.
  *
- * @param log the notes [-]
- * @param bed the bed [-]
  * @param rank place of the source in the bed's list [-]
  * @param served what it gave [m3]
- * @source definition
  */
 export function noteServed(log: DayLog, bed: Bed, rank: number, { amount, time, trips }: Served): void {
   const { id } = bed.sources[rank] as Source;
@@ -88,10 +85,7 @@ function boundOfDay(bed: Bed, short: boolean, stressed: boolean): number {
 /**
  * Notes a bed's day in the evening.
  *
- * @param log the notes [-]
- * @param bed the bed [-]
  * @param came what came of the day [m]
- * @source definition
  */
 export function noteDay(log: DayLog, bed: Bed, came: Came): void {
   const { day } = came;

@@ -86,9 +86,6 @@ const LOOK_BACK = 366;
 /**
  * The plan of the coming days, were there no rain.
  *
- * @param input units at the type's fields
- * @param record the daily record [-]
- * @param given how things stand today, units at the type's fields
  * @returns each bed's days, or why there are none [-]
  * @validity beds get nothing between their soak and today; no rain comes from today on
  * @source definition: the same day as in runSeason, from today's levels, charges and soils on

@@ -23,6 +23,7 @@ export function decide(state: SeasonState, day: number): void {
   state.batteries.short.fill(0);
   state.batteries.drawn.fill(0);
   state.tanks.drawn.fill(0);
+  state.tanks.rained.fill(0);
   const dayInSeason = state.dayInSeason[day] as number;
   for (let i = 0; i < state.beds.length; i++) {
     const bed = state.beds[i] as Bed;

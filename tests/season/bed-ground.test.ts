@@ -9,13 +9,16 @@ import { bed, carry, crop, inputOf, MM, ran, recordOf, tank } from "./made.ts";
 
 const YEAR = dayNumber(2021, 1, 1);
 const at = (date: string) => dayNumber(2021, Number(date.slice(0, 2)), Number(date.slice(3))) - YEAR;
-const sky = (eto: number, rain = new Float64Array(365)) => ({
+const sky = (eto: number, rain: Float64Array = new Float64Array(365)) => ({
   firstDay: YEAR,
   arriving: rain,
   eto: new Float64Array(365).fill(eto),
 });
 const SEASON = { start: "05-01", end: "10-31" };
-const answerOf = (part: Partial<BedPart>, { size = 100, rain = new Float64Array(365) } = {}) =>
+const answerOf = (
+  part: Partial<BedPart>,
+  { size = 100, rain = new Float64Array(365) }: { size?: number; rain?: Float64Array } = {},
+) =>
   ran(
     inputOf({ ...SEASON, tanks: [tank(size, { startShare: 1 })], carries: [carry()], beds: [bed(part)] }),
     recordOf(rain, YEAR),

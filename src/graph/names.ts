@@ -86,9 +86,12 @@ export function resolveAnywhere(plan: Plan, name: string): Resolved {
   }
   const card = plan.byId.get(head);
   if (card) {
-    const node = rowNamed(card.kind, rest) ? nodeAt(plan, head, rest) : null;
+    const row = card.kind.once?.[rest] ?? rest;
+    const node = rowNamed(card.kind, row) ? nodeAt(plan, head, row) : null;
     return node ? found(name, node) : { wrong: `The card ${head} has nothing called ${rest}.` };
   }
   const single = kindNamed(plan.kinds, head);
-  return single?.single ? ofSingleCard(plan, single, rest, name) : { wrong: `There is no card ${head}.` };
+  return single?.single
+    ? ofSingleCard(plan, single, single.once?.[rest] ?? rest, name)
+    : { wrong: `There is no card ${head}.` };
 }

@@ -282,6 +282,8 @@ export type CardKind = {
     readonly days: string;
     readonly week: string;
   };
+  /** What rows of it were called once, and are called now: older worksheets' own lines are read by it. */
+  readonly once?: Readonly<Record<string, string>>;
   readonly rows: readonly Row[];
   readonly models: readonly Model[];
   readonly cautions: readonly Caution[];

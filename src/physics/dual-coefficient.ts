@@ -163,3 +163,61 @@ export function topSoilDay(given: TopSoilDay): TopSoilResult {
     cropUse: (given.basal + coefficient) * given.reference,
   };
 }
+
+/**
+ * Crop coefficient where only a share of the ground is wetted, or where plants stand alone.
+ * Kc = Kcb x canopy + (Kc - Kcb) x wetted share: the plants' own thirst stays, what the ground between them loses goes with it
+ * @param given.coefficient - crop coefficient of the wholly wetted bed Kc [-]
+ * @param given.basal - basal coefficient Kcb, what the plants take themselves; counted as Kc at the most [-]
+ * @param given.wetted - share of the ground that is wetted, 0 to 1 [-]
+ * @param given.canopy - share of the ground that full-grown canopies cover, 0 to 1 [-]
+ * @returns crop coefficient over all the ground [-]
+ * @throws DomainError when a coefficient is negative or a share outside 0 to 1
+ * @validity ground that is wetted by watering; rain wets the rest too, which this leaves out
+ * @source FAO-56 Eq. 75 and examples 33 and 34: evaporation is in proportion to the exposed and wetted share
+ */
+export function partlyWettedCoefficient(given: {
+  readonly coefficient: number;
+  readonly basal: number;
+  readonly wetted: number;
+  readonly canopy: number;
+}): number {
+  const { coefficient, wetted, canopy } = given;
+  requireNotNegative("crop coefficient", coefficient, `${BOOK}, Eq. 75`);
+  requireNotNegative("basal coefficient", given.basal, `${BOOK}, Eq. 75`);
+  requireWithin("wetted share", wetted, [0, 1], `${BOOK}, Eq. 75`);
+  requireWithin("covered share", canopy, [0, 1], `${BOOK}, Eq. 75`);
+  const basal = Math.min(given.basal, coefficient);
+  return wetted === 1 && canopy === 1 ? coefficient : basal * canopy + (coefficient - basal) * wetted;
+}
+
+/**
+ * What bare ground loses to the air on a day, water having come before.
+ * E = Kr Ke max ETo, at most what is left; Kr = 1 up to REW, then (TEW - De) / (TEW - REW)
+ * @param depletion - water missing from the layer that dries, after the day's water De [m]
+ * @param soil - what that layer can lose in all (TEW) and at full rate (REW) [m]
+ * @param reference - reference evapotranspiration of the day [m]
+ * @param most - evaporation from wet ground over the reference; 1.15 if left out [-]
+ * @returns evaporation of the day [m]
+ * @throws DomainError when a depth is negative or REW not below TEW
+ * @validity bare ground; daily steps
+ * @source FAO-56 Eq. 71, 73, 74 with Eq. 79's limit; 1.15 of wet bare ground after Annex 7
+ */
+export function bareGroundLoss(
+  depletion: number,
+  soil: { readonly total: number; readonly readily: number },
+  reference: number,
+  most = WET_BARE_GROUND,
+): number {
+  requireNotNegative("depletion", depletion, `${BOOK}, Eq. 74`);
+  requireNotNegative("reference evapotranspiration", reference, `${BOOK}, Eq. 71`);
+  const { total, readily } = soil;
+  if (!(readily >= 0 && readily < total)) {
+    throw new DomainError("readily evaporable water", readily, "0 to below the total", `${BOOK}, Eq. 74`);
+  }
+  const share = depletion <= readily ? 1 : Math.max(0, (total - depletion) / (total - readily));
+  return Math.min(Math.max(0, total - depletion), share * most * reference);
+}
+
+/** Evaporation from wet bare ground over reference evapotranspiration [-]: FAO-56 Annex 7. */
+const WET_BARE_GROUND = 1.15;

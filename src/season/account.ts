@@ -2,13 +2,13 @@
 
 import type { SeasonState } from "./state.ts";
 
-/** Water in tanks less what is short in root zones now [m3]. */
+/** Water in tanks less what is short in the beds' ground now [m3]. */
 function waterStored(state: SeasonState): number {
   let sum = 0;
   for (const volume of state.tanks.volume) sum += volume;
   for (let i = 0; i < state.beds.length; i++) {
     const bed = state.beds[i] as SeasonState["beds"][number];
-    sum -= bed.depletion * bed.ground;
+    sum -= (bed.soil.depletion + bed.soil.rest) * bed.ground;
   }
   return sum;
 }

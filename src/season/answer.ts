@@ -16,10 +16,10 @@ export type SeasonTotals = {
   readonly worstDate: number | null;
   /** How long they last from that day on [s]. */
   readonly worstDateLasts: number | null;
-  /** [m3] a season. */
+  /** Of all beds [m3] a season: what they need, what of it they got, and what was poured past their roots. */
   readonly need: number;
-  /** Given to beds [m3] a season. */
-  readonly met: number;
+  readonly got: number;
+  readonly pastRoots: number;
   /** Summed actual over summed potential crop use [-]. */
   readonly shareMet: number | null;
   /** Days a season with any bed short. */
@@ -47,10 +47,16 @@ export type SeasonTotals = {
   readonly driestYearShortFirst: { readonly id: string; readonly date: number } | null;
   /** One person's watering. */
   readonly hands: HandsAnswer;
-  /** Whole seasons and whole calendar years of the record. */
+  /** The season that was worst for the beds: least of their thirst met, most short days of equals, then the first. */
+  readonly worstSeason: WorstSeason | null;
+  /** Seasons with a short day; whole seasons and whole calendar years of the record. */
+  readonly seasonsShort: number;
   readonly seasons: number;
   readonly years: number;
 };
+
+/** The season that begins in a year: summed actual over summed potential crop use [-], and days with any bed short. */
+export type WorstSeason = { readonly year: number; readonly shareMet: number; readonly daysShort: number };
 
 /** What watering asks of one person, means of whole seasons. */
 export type HandsAnswer = {
@@ -169,8 +175,9 @@ export type CropLoss = { readonly crop: string; readonly loss: number | null };
 /** A bed in the season that begins in a year. */
 export type BedSeason = {
   readonly year: number;
-  /** Crop use less rain that counted, over the efficiency, and what was given [m3]. */
+  /** [m3]: as in the bed's means. */
   readonly need: number;
+  readonly got: number;
   readonly given: number;
   /** Rain that its roots had room for [m3]. */
   readonly rain: number;
@@ -191,12 +198,23 @@ export type BedAnswer = {
   readonly id: string;
   /** Why the crop's need is not known, else null: no crop in the season and the like. */
   readonly none: string | null;
-  /** [m3] a season: crop use less rain that counted, over the efficiency. */
+  /**
+   * [m3] a season: crop use and what the ground lacked at planting, less the rain that the ground kept, over the efficiency;
+   * of the water given what the ground kept, over the efficiency; and what was poured beyond it.
+   */
   readonly need: number;
-  /** Given [m3] a season. */
-  readonly met: number;
-  /** Soil rule: actual over potential crop use. Fixed rule: given over due. */
+  readonly got: number;
+  readonly pastRoots: number;
+  /** Of the need [m3] a season, at the roots: potential crop use, what the ground lacked at planting, and rain that it kept. */
+  readonly potential: number;
+  readonly owed: number;
+  readonly rained: number;
+  /** Days a year on which crops stand outside the season. */
+  readonly outsideDays: number;
+  /** Actual over potential crop use, whatever the rule. */
   readonly shareMet: number | null;
+  /** Of a set amount on set days: given over due; null by any other rule. */
+  readonly ruleKept: number | null;
   readonly daysShort: number;
   /** The bound of most of its short days. */
   readonly binding: Bound | null;

@@ -126,7 +126,7 @@ function needOf(beds: readonly Bed[]): number {
 
 function soilOf(beds: readonly Bed[]): number | null {
   const need = needOf(beds);
-  const held = beds.reduce((sum, { demand }) => sum + (demand?.wateringVolume ?? 0), 0);
+  const held = beds.reduce((sum, { demand }) => sum + (demand?.easyVolume ?? 0), 0);
   return need > 0 ? (held / need) * DAY : null;
 }
 

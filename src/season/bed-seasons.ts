@@ -2,9 +2,10 @@
 
 import { yieldLoss } from "../physics/soil-water.ts";
 import type { BedSeason, CropLoss } from "./answer.ts";
+import { needs } from "./bed-need.ts";
 import type { Bed } from "./beds.ts";
 import type { CropPart } from "./input.ts";
-import { type Span, sumOver } from "./spans.ts";
+import type { Span } from "./spans.ts";
 import { bindingOf, byBound } from "./totals.ts";
 
 /**
@@ -17,6 +18,7 @@ import { bindingOf, byBound } from "./totals.ts";
  * @source definition; loss of harvest, FAO-56 Eq. 90, by the whole bed's share of its use in the season
  */
 export function bedSeasons(bed: Bed, seasons: readonly Span[], firstDay: number): readonly BedSeason[] {
+  const need = needs(bed);
   return seasons.map((span, place) => {
     const at = (sums: Float64Array) => sums[place] as number;
     const days = bed.shortBy[place] as Float64Array;
@@ -25,7 +27,8 @@ export function bedSeasons(bed: Bed, seasons: readonly Span[], firstDay: number)
     const useShare = potential > 0 ? Math.min(1, at(bed.use.seasons) / potential) : null;
     return {
       year: span.year,
-      need: bed.demand ? Math.max(0, sumOver(bed.demand.daily, span)) : 0,
+      need: need[place] as number,
+      got: at(bed.got.seasons),
       given: at(bed.met.seasons),
       rain: at(bed.rained.seasons),
       useShare,

@@ -1,18 +1,20 @@
 // The beds of a run, in the order in which they are watered, with what each holds back for those before it.
 
-import { type BedDays, bedDays, type CropTrait, wateredGround } from "./bed-days.ts";
+import { type BedDays, bedDays, wateredGround } from "./bed-days.ts";
 import { type Lacks, noLacks, ownBound } from "./bounds.ts";
+import type { CropTrait } from "./crop-days.ts";
 import { type BedDemand, grownBed } from "./demand.ts";
 import type { BedPart, LeftOut } from "./input.ts";
 import { isByCalendar, letGoDays } from "./schedule.ts";
 import type { Sky } from "./sky.ts";
+import { fullSoil, type Soil } from "./soil-step.ts";
 import type { Source } from "./sources.ts";
 import type { SeasonDates } from "./spans.ts";
 import { newTally, type Tally } from "./tally.ts";
 
 export type Bed = {
   readonly part: BedPart;
-  /** Watered ground [m2], and water to give for a depth there [m3/m]. */
+  /** Its ground [m2], and water to give for a depth there [m3/m]. */
   readonly ground: number;
   readonly perDepth: number;
   readonly traits: readonly CropTrait[];
@@ -27,8 +29,9 @@ export type Bed = {
   readonly byCalendar: boolean;
   /** 1 on each day on which it is let go; null: never. */
   readonly letGo: Uint8Array | null;
-  /** Water short in the root zone now [m]; asked for today [m3]. */
-  depletion: number;
+  /** What its ground lacks now [m]; and lacked when its crops last stood in this season; asked for today [m3]. */
+  readonly soil: Soil;
+  lackBefore: number;
   asked: number;
   /** Bound of its last short watering since it was last refilled, its place in BOUNDS; and the tank that lacked water, or -1. */
   bound: number;
@@ -47,7 +50,12 @@ export type Bed = {
   readonly evening: Float64Array;
   readonly potential: Tally;
   readonly use: Tally;
+  /** What the ground lacked at planting, or when the season began, beyond what the crop before had left short [m3]. */
+  readonly owed: Tally;
   readonly rained: Tally;
+  /** Of the water given what the ground kept, over the efficiency [m3]; days on which crops stand outside the season. */
+  readonly got: Tally;
+  readonly outside: Tally;
   readonly due: Tally;
   readonly met: Tally;
   readonly daysShort: Tally;
@@ -113,7 +121,8 @@ export function readyBeds(parts: readonly BedPart[], given: BedGround, leftOut: 
       before: sources.map((source) => earlier(beds, part, source, given.feeders)),
       byCalendar: isByCalendar(part.rule),
       letGo: letGoDays(part, { ...given.sky, dayInSeason: given.dayInSeason }),
-      depletion: 0,
+      soil: fullSoil(),
+      lackBefore: 0,
       asked: 0,
       bound: ownBound(sources),
       dryTank: -1,
@@ -136,7 +145,10 @@ function sums({ seasons, years, sky }: BedGround) {
     evening: new Float64Array(sky.eto.length),
     potential: tally(),
     use: tally(),
+    owed: tally(),
     rained: tally(),
+    got: tally(),
+    outside: tally(),
     due: tally(),
     met: tally(),
     daysShort: tally(),

@@ -1,57 +1,59 @@
-// The day in the root zones: water comes first, then the crop takes what it can.
+// The day in the beds' ground: water comes first, then the crop takes what it can.
 
-import { stress } from "../physics/soil-water.ts";
 import type { Bed } from "./beds.ts";
 import { bookShortDay, refilled } from "./blame.ts";
 import { noteDay } from "./day-log.ts";
+import { came, isThirsty, passDay } from "./soil-step.ts";
 import type { SeasonState } from "./state.ts";
 import { count } from "./tally.ts";
-
-/** What the last bed's day was: rain taken, used [m], share of its full use [-]. One record, as days are many. */
-const grown = { rained: 0, use: 0, share: 1 };
 
 /**
  * Wets, drains and dries every bed.
  *
  * @param state the run, watered and rained on [-]
  * @param day of the record [day]
- * @source FAO-56 Eq. 81, 84, 85, 86, water early in the day as in example 38
+ * @source passDay
  */
 export function growAll(state: SeasonState, day: number): void {
   for (let i = 0; i < state.beds.length; i++) {
     const bed = state.beds[i] as Bed;
-    const total = bed.days.total[day] as number;
-    grown.rained = 0;
-    grown.use = 0;
-    grown.share = 1;
-    if (total > 0) grow(state, bed, day, total);
-    bed.evening[day] = bed.depletion;
-    if (state.log) noteDay(state.log, bed, { date: state.record.firstDay + day, day, ...grown });
+    const { soil } = bed;
+    const before = soil.depletion + soil.rest;
+    const given = bed.given[day] as number;
+    passDay(bed.days, day, soil, given / bed.perDepth);
+    const { ledger } = state;
+    ledger.waterIn += came.rained * bed.ground;
+    // What did not reach the roots, and what was more than the ground had room for, is gone with the crop's use.
+    ledger.waterOut += given - (came.kept - came.use - came.dried) * bed.ground;
+    if (state.dayInSeason[day] === 1) bed.lackBefore = 0;
+    if ((bed.days.total[day] as number) > 0) bookDay(state, bed, day, before);
+    bed.evening[day] = soil.depletion;
+    if (state.log) noteDay(state.log, bed, { date: state.record.firstDay + day, day, ...came });
   }
 }
 
-function grow(state: SeasonState, bed: Bed, day: number, total: number): void {
-  const { ledger } = state;
-  const given = bed.given[day] as number;
-  const watered = Math.min(bed.depletion, given / bed.perDepth);
-  const dry = bed.depletion - watered;
-  const rained = Math.min(dry, bed.days.rain[day] as number);
-  const wet = dry - rained;
+function bookDay(state: SeasonState, bed: Bed, day: number, before: number): void {
+  const { slots } = state;
   const potential = bed.days.potential[day] as number;
-  const share = stress(wet, total, Math.min(total, bed.days.readily[day] as number));
-  const use = Math.min(total - wet, potential * share);
-  bed.depletion = wet + use;
-  grown.rained = rained;
-  grown.use = use;
-  grown.share = share;
-  ledger.waterIn += rained * bed.ground;
-  // What did not reach the roots, and what was more than they had room for, is gone with the crop's use.
-  ledger.waterOut += given - watered * bed.ground + use * bed.ground;
-  if (wet === 0) refilled(bed);
-  if (state.dayInSeason[day] === 0) return;
-  count(bed.potential, state.slots, potential * bed.ground);
-  count(bed.use, state.slots, use * bed.ground);
-  if (rained > 0) count(bed.rained, state.slots, rained * bed.ground);
-  if (share < 1 && potential > 0 && !bed.byCalendar)
-    bookShortDay(state, bed, day, (potential - use) * bed.perDepth);
+  const short = isThirsty(potential, came.use);
+  if (bed.soil.depletion <= came.use) refilled(bed);
+  if (state.dayInSeason[day] === 0) {
+    if (potential > 0) count(bed.outside, slots, 1);
+    return;
+  }
+  bookStart(state, bed, day, before);
+  count(bed.potential, slots, potential * bed.ground);
+  // Thirst of less than a thousandth is rounding: a bed that is never short uses all it could.
+  count(bed.use, slots, (short ? came.use : potential) * bed.ground);
+  if (came.kept > 0) count(bed.got, slots, came.kept * bed.perDepth);
+  if (came.rained > 0) count(bed.rained, slots, came.rained * bed.ground);
+  bed.lackBefore = bed.soil.depletion + bed.soil.rest;
+  if (short) bookShortDay(state, bed, day, (potential - came.use) * bed.perDepth);
+}
+
+/** What the ground lacked when something began to stand on it in the season, beyond what the crop before it left short. */
+function bookStart(state: SeasonState, bed: Bed, day: number, before: number): void {
+  const goesOn = day > 0 && state.dayInSeason[day] !== 1 && (bed.days.total[day - 1] as number) > 0;
+  if (goesOn) return;
+  count(bed.owed, state.slots, (before - bed.lackBefore) * bed.ground);
 }

@@ -2,6 +2,7 @@
 
 import { BOUNDS, type Bound } from "../network/bounds.ts";
 import type { Bed } from "./beds.ts";
+import { isThirsty } from "./soil-step.ts";
 import type { Served, Source } from "./sources.ts";
 
 /** What one source gave on a day: water [m3], its running or carrying time [s], rounds with cans. */
@@ -28,12 +29,16 @@ export type BedDay = {
   readonly stressed: boolean;
   /** Let go in a dry spell. */
   readonly letGo: boolean;
-  /** Rain that its roots had room for. */
+  /** Of the water given, and of the rain, what its ground had room for. */
+  readonly kept: number;
   readonly rain: number;
+  /** By its crops, and by bare ground. */
   readonly use: number;
+  readonly dried: number;
   readonly potential: number;
-  /** Water short in the evening; what of it crops do not feel; at which the bed asks; and all the root zone holds. */
+  /** Water short in the evening in the root zone and in the rest of its ground; what of it crops do not feel; at which the bed asks; and all the root zone holds. */
   readonly depletion: number;
+  readonly rest: number;
   readonly readily: number;
   readonly trigger: number;
   readonly total: number;
@@ -60,13 +65,14 @@ export function noteServed(log: DayLog, bed: Bed, rank: number, { amount, time, 
   log.today.set(bed.part.id, portions);
 }
 
-/** What came of a bed's day: rain taken and used [m], share of its full use [-]. */
+/** What came of a bed's day: water and rain that its ground kept, what was used, and lost while bare [m]. */
 type Came = {
   readonly date: number;
   readonly day: number;
+  readonly kept: number;
   readonly rained: number;
   readonly use: number;
-  readonly share: number;
+  readonly dried: number;
 };
 
 /** Shortfall that is rounding rather than want [-]. */
@@ -85,7 +91,7 @@ export function noteDay(log: DayLog, bed: Bed, came: Came): void {
   const { id } = bed.part;
   const given = bed.given[day] as number;
   const potential = bed.days.potential[day] as number;
-  const stressed = came.share < 1 && potential > 0;
+  const stressed = isThirsty(potential, came.use);
   const short = bed.asked - given > bed.asked * ROUNDING;
   const rows = log.days.get(id) ?? [];
   rows.push({
@@ -98,10 +104,13 @@ export function noteDay(log: DayLog, bed: Bed, came: Came): void {
     allowances: short ? Array.from(bed.lacks, (lack) => bed.asked - lack) : null,
     stressed,
     letGo: bed.letGo?.[day] === 1,
+    kept: came.kept,
     rain: came.rained,
     use: came.use,
+    dried: came.dried,
     potential,
-    depletion: bed.depletion,
+    depletion: bed.soil.depletion,
+    rest: bed.soil.rest,
     readily: bed.days.readily[day] as number,
     trigger: bed.days.trigger[day] as number,
     total: bed.days.total[day] as number,

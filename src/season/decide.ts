@@ -5,6 +5,7 @@ import type { Bed } from "./beds.ts";
 import { RULE } from "./bounds.ts";
 import { dueOn } from "./draws.ts";
 import { mayAsk } from "./schedule.ts";
+import { moveRoots, soakOf } from "./soil-step.ts";
 import type { Source } from "./sources.ts";
 import type { SeasonState } from "./state.ts";
 
@@ -23,24 +24,17 @@ export function decide(state: SeasonState, day: number): void {
   state.batteries.short.fill(0);
   state.batteries.drawn.fill(0);
   state.tanks.drawn.fill(0);
+  state.tanks.rained.fill(0);
   const dayInSeason = state.dayInSeason[day] as number;
   for (let i = 0; i < state.beds.length; i++) {
     const bed = state.beds[i] as Bed;
-    shedHarvest(state, bed, day);
+    moveRoots(bed.days, day, bed.soil);
     bed.asked = dayInSeason > 0 ? askOf(bed, day, dayInSeason, state.record.firstDay + day) : 0;
   }
 }
 
-/** Root zones that are gone take their want of water with them. */
-function shedHarvest(state: SeasonState, bed: Bed, day: number): void {
-  const total = bed.days.total[day] as number;
-  if (bed.depletion <= total) return;
-  state.ledger.waterIn += (bed.depletion - total) * bed.ground;
-  bed.depletion = total;
-}
-
 /**
- * What a bed asks for, by its soil as it is now.
+ * What a bed asks for, by its soil as it is now; on the day of planting, by whatever rule, all that its ground lacks.
  *
  * @param bed the bed [-]
  * @param day of the record [day]
@@ -57,18 +51,23 @@ export function askOf(bed: Bed, day: number, dayInSeason: number, date: number):
     bed.dryTank = -1;
     return 0;
   }
+  const soak = bed.days.planted[day] === 1 ? wantedOf(bed, day, soakOf(bed.days, day, bed.soil)) : 0;
+  return Math.max(soak * bed.perDepth, ruleAsks(bed, day, dayInSeason, date));
+}
+
+function ruleAsks(bed: Bed, day: number, dayInSeason: number, date: number): number {
   const { rule } = bed.part;
   if (!mayAsk(rule, date, dayInSeason)) return 0;
   if (rule.kind === "fixed") return rule.volume;
-  if (rule.kind === "weekdays") return rule.volume ?? lackOf(bed, day) * bed.perDepth;
-  const lack = lackOf(bed, day);
+  const lack = wantedOf(bed, day, bed.soil.depletion);
+  if (rule.kind === "weekdays") return rule.volume ?? lack * bed.perDepth;
   return lack >= (bed.days.trigger[day] as number) ? lack * bed.perDepth : 0;
 }
 
 /** Water short when the watering is decided [m]: by last evening's soil, or with what fell by this morning in it. */
-function lackOf(bed: Bed, day: number): number {
-  if (bed.part.decidesOn === "evening") return bed.depletion;
-  return Math.max(0, bed.depletion - (bed.days.rain[day] as number));
+function wantedOf(bed: Bed, day: number, lack: number): number {
+  if (bed.part.decidesOn === "evening") return lack;
+  return Math.max(0, lack - (bed.days.rain[day] as number));
 }
 
 /**

@@ -1,33 +1,33 @@
-// What a bed needs over the record: what its crops use when never short, less the rain that stands in for it.
+// What a bed needs on peak days: what its crops use when never short, less the rain that stands in for it. What a season
+// needs is told by its run.
 
 import { DomainError } from "../physics/domain-error.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { isoDate } from "../units/calendar.ts";
 import { DAY } from "../units/constants.ts";
 import { firstGap } from "./arriving-rain.ts";
-import { type BedDays, bedDays, type CropTrait, cropTraits, wateredGround } from "./bed-days.ts";
+import { type BedDays, bedDays, wateredGround } from "./bed-days.ts";
+import { type CropTrait, cropTraits } from "./crop-days.ts";
 import type { BedPart } from "./input.ts";
 import { contentKey, keeper } from "./kept.ts";
-import { peakDay } from "./peak-day.ts";
+import { peakDay, peakSpan } from "./peak-day.ts";
 import { type Sky, skyOf } from "./sky.ts";
-import { eveningOf } from "./soil-step.ts";
+import { fullSoil, moveRoots, passDay, soakOf } from "./soil-step.ts";
 import { dayOfSeason, type SeasonDates, type Span, sumOver, wholeSeasons } from "./spans.ts";
 
 export type BedDemand = {
   /** Need of a peak day, net of rain that counts, over the efficiency [m3]. */
   readonly peakDayNeed: number;
-  /** Crop use in the season less rain that counted, over the efficiency; mean of whole seasons [m3]. */
-  readonly seasonNeed: number;
   /** Potential crop use in the season; mean of whole seasons [m3]. */
   readonly potential: number;
-  /** Depth of water within easy reach of full-grown roots, of the crop that has least [m]. */
+  /** Depth of water within easy reach on the peak days, of the crop that has least [m]. */
   readonly easyDepth: number;
-  /** That over the watered ground and the efficiency [m3]. */
+  /** That over the efficiency [m3]. */
+  readonly easyVolume: number;
+  /** A good watering: what so many peak days need as it lasts, at most the easy water [m3]. */
   readonly wateringVolume: number;
-  /** How long that lasts on peak days; null where a peak day needs nothing [s]. */
+  /** How long that lasts on peak days, in whole days and at least one; null where a peak day needs nothing [s]. */
   readonly wateringInterval: number | null;
-  /** From soil with nothing left for roots to full, roots full grown, over the efficiency [m3]. */
-  readonly firstSoak: number;
   /** Days a season on which its crops use water. */
   readonly daysWithNeed: number;
   /** Crop use less rain that counted, over the efficiency, on each day [m3]; below 0 where rain is kept for later. */
@@ -37,7 +37,7 @@ export type BedDemand = {
 };
 
 /**
- * What a bed needs.
+ * What a bed needs, before anybody knows what it gets.
  *
  * @param bed the bed, units at the type's fields
  * @param dates first and last day of the season, `MM-DD` [-]
@@ -119,17 +119,15 @@ function demandOf(
   const perDepth = wateredGround(bed) / bed.efficiency;
   const daily = days.potential.map((use, day) => (use - (counted[day] as number)) * perDepth);
   const peakDayNeed = Math.max(0, peakDay(daily, seasons));
-  const easyDepth = highest(days.trigger, seasons);
-  const wateringVolume = easyDepth * perDepth;
+  const peaks = seasons.map((span) => peakSpan(daily, span));
+  const peakDays = peaks.reduce((sum, { first, last }) => sum + last - first + 1, 0);
+  const easyDepth = peaks.reduce((sum, span) => sum + sumOver(days.easy, span), 0) / peakDays;
   return {
     peakDayNeed,
-    // Never less than nothing but by rounding.
-    seasonNeed: seasons.reduce((sum, span) => sum + Math.max(0, sumOver(daily, span)), 0) / seasons.length,
     potential: potential * wateredGround(bed),
     easyDepth,
-    wateringVolume,
-    wateringInterval: peakDayNeed > 0 ? (wateringVolume / peakDayNeed) * DAY : null,
-    firstSoak: highest(days.total, seasons) * perDepth,
+    easyVolume: easyDepth * perDepth,
+    ...goodWatering(easyDepth * perDepth, peakDayNeed),
     daysWithNeed: meanOver(
       days.potential.map((use) => (use > 0 ? 1 : 0)),
       seasons,
@@ -137,6 +135,17 @@ function demandOf(
     daily,
     use: days.potential,
   };
+}
+
+/** How many whole peak days the easy water covers, at least one, and what they need. */
+function goodWatering(
+  easyVolume: number,
+  peakDayNeed: number,
+): Pick<BedDemand, "wateringVolume" | "wateringInterval"> {
+  if (peakDayNeed === 0) return { wateringVolume: easyVolume, wateringInterval: null };
+  // Days that just fit must not be lost by rounding.
+  const days = Math.max(1, Math.floor((easyVolume / peakDayNeed) * (1 + 1e-9)));
+  return { wateringVolume: Math.min(easyVolume, days * peakDayNeed), wateringInterval: days * DAY };
 }
 
 /**
@@ -164,40 +173,34 @@ function rainThatServed(days: BedDays, dayInSeason: Int32Array): Float64Array {
 }
 
 /**
- * A bed that gets what it lacks whenever it asks, and is never refused.
+ * A bed that gets what it wants, and all that its ground lacks on the day of planting, and is never refused.
  *
  * @param bed the bed, units at the type's fields
- * @param days its crops and root zone [m]
- * @param asks whether it asks on a day on which its root zone lacks so much [m]
- * @returns water given to the roots on each day [m]
+ * @param days its crops and ground [m]
+ * @param wants what it wants on a day on which its root zone lacks so much; null: nobody waters it that day [m]
+ * @returns water given to the ground on each day [m]
  * @source FAO-56 ch. 8, water early in the day as in example 38
  */
 export function neverRefused(
-  bed: BedPart,
+  bed: Pick<BedPart, "decidesOn">,
   days: BedDays,
-  asks: (day: number, lack: number) => boolean,
+  wants: (day: number, lack: number) => number | null,
 ): Float64Array {
   const byMorning = bed.decidesOn === "morning" ? 1 : 0;
   const watered = new Float64Array(days.total.length);
-  let depletion = 0;
+  const soil = fullSoil();
   for (let day = 0; day < watered.length; day++) {
-    const holds = days.total[day] as number;
-    depletion = Math.min(depletion, holds);
-    const lack = Math.max(0, depletion - (days.rain[day] as number) * byMorning);
-    if (holds > 0 && asks(day, lack)) watered[day] = lack;
-    depletion = eveningOf(days, day, depletion, watered[day] as number);
+    moveRoots(days, day, soil);
+    const fell = (days.rain[day] as number) * byMorning;
+    const wanted = (days.total[day] as number) > 0 ? wants(day, Math.max(0, soil.depletion - fell)) : null;
+    const soak = days.planted[day] === 1 ? Math.max(0, soakOf(days, day, soil) - fell) : 0;
+    const given = wanted === null ? 0 : Math.max(wanted, soak);
+    passDay(days, day, soil, given);
+    watered[day] = given;
   }
   return watered;
 }
 
 function meanOver(series: Float64Array, seasons: readonly Span[]): number {
   return seasons.reduce((sum, span) => sum + sumOver(series, span), 0) / seasons.length;
-}
-
-function highest(series: Float64Array, seasons: readonly Span[]): number {
-  let most = 0;
-  for (const { first, last } of seasons) {
-    for (let day = first; day <= last; day++) most = Math.max(most, series[day] as number);
-  }
-  return most;
 }

@@ -164,6 +164,10 @@ export type CropPart = {
   readonly kcInitial: number;
   readonly kcMiddle: number;
   readonly kcEnd: number;
+  /** Of these, what the plants take themselves: basal coefficients. */
+  readonly kcbInitial: number;
+  readonly kcbMiddle: number;
+  readonly kcbEnd: number;
   /** Days of the four stages: initial, development, middle, late. */
   readonly stages: readonly [number, number, number, number];
   /** Share of the available water that can be used without stress. */
@@ -202,9 +206,15 @@ export type BedPart = {
   readonly area: number;
   /** Share of the area that is watered and rooted, 0..1 (spots, strips). */
   readonly wettedShare: number;
+  /** Share of the area that full-grown canopies cover, 0..1: below 1 where plants stand alone. */
+  readonly canopyShare: number;
   readonly crops: readonly CropPart[];
   /** Water held between field capacity and wilting point, per depth [m/m]. */
   readonly availableWater: number;
+  /** Layer that dries while the ground is bare: what it can lose in all, and at full rate [m]. */
+  readonly evaporable: { readonly total: number; readonly readily: number };
+  /** Share of bare ground's drying that a mulch leaves, 1 without. */
+  readonly bareLeft: number;
   /** Deepest the roots may go [m]. */
   readonly rootLimit: number;
   /** Covered: no rain reaches it and evapotranspiration is times `coverFactor`. */

@@ -56,22 +56,14 @@ function waterings(state: SeasonState, bed: Bed): Float64Array {
   const { dayInSeason, length, record } = state;
   const { rule } = bed.part;
   if (bed.sources.length === 0) return new Float64Array(length);
-  const isItsDay = (day: number): boolean =>
-    bed.letGo?.[day] !== 1 && mayAsk(rule, record.firstDay + day, dayInSeason[day] as number);
-  if (isByCalendar(rule)) {
-    const volume = rule.kind === "soil" ? 0 : (rule.volume ?? 0);
-    return Float64Array.from({ length }, (_, day) =>
-      (dayInSeason[day] as number) > 0 && (bed.days.total[day] as number) > 0 && isItsDay(day) ? volume : 0,
-    );
-  }
-  const isShort = (day: number, lack: number): boolean =>
-    rule.kind === "weekdays" ? lack > 0 : lack >= (bed.days.trigger[day] as number);
-  const watered = neverRefused(
-    bed.part,
-    bed.days,
-    (day, lack) => (dayInSeason[day] as number) > 0 && isItsDay(day) && isShort(day, lack),
-  );
-  return watered.map((depth) => depth * bed.perDepth);
+  const wants = (day: number, lack: number): number | null => {
+    const place = dayInSeason[day] as number;
+    if (place === 0 || bed.letGo?.[day] === 1) return null;
+    if (!mayAsk(rule, record.firstDay + day, place)) return 0;
+    if (isByCalendar(rule)) return (rule.kind === "soil" ? 0 : (rule.volume ?? 0)) / bed.perDepth;
+    return rule.kind === "weekdays" || lack >= (bed.days.trigger[day] as number) ? lack : 0;
+  };
+  return neverRefused(bed.part, bed.days, wants).map((depth) => depth * bed.perDepth);
 }
 
 function addTo(sum: Float64Array, series: Float64Array, factor: number): void {

@@ -22,18 +22,25 @@ export function quantile(values: ArrayLike<number>, share: number): number {
   return lower + (upper - lower) * (place - Math.floor(place));
 }
 
-/** Highest mean over ten days on end within a span, or over the whole of a shorter one. */
-function highestMean(series: Float64Array, span: Span): number {
+type Peak = { readonly mean: number; readonly span: Span };
+
+/** Highest mean over ten days on end within a span, or over the whole of a shorter one, and which days those are. */
+function highestMean(series: Float64Array, span: Span): Peak {
   const width = Math.min(PEAK_DAYS, span.last - span.first + 1);
   let sum = 0;
-  let highest = Number.NEGATIVE_INFINITY;
+  let [highest, last] = [Number.NEGATIVE_INFINITY, span.last];
   for (let day = span.first; day <= span.last; day++) {
     sum += series[day] as number;
     if (day - span.first >= width) sum -= series[day - width] as number;
-    if (day - span.first >= width - 1) highest = Math.max(highest, sum);
+    if (day - span.first < width - 1 || sum <= highest) continue;
+    highest = sum;
+    last = day;
   }
-  return highest / width;
+  return { mean: highest / width, span: { year: span.year, first: last - width + 1, last } };
 }
+
+/** The ten days of a season, or all of a shorter one, on which a series is highest on the mean. */
+export const peakSpan = (series: Float64Array, season: Span): Span => highestMean(series, season).span;
 
 /**
  * A peak day of a daily series.
@@ -45,7 +52,7 @@ function highestMean(series: Float64Array, span: Span): number {
  */
 export function peakDay(series: Float64Array, seasons: readonly Span[]): number {
   return quantile(
-    seasons.map((span) => highestMean(series, span)),
+    seasons.map((span) => highestMean(series, span).mean),
     PEAK_QUANTILE,
   );
 }

@@ -2,7 +2,7 @@
 
 import type { Bed } from "./beds.ts";
 import { askOf } from "./decide.ts";
-import { eveningOf } from "./soil-step.ts";
+import { moveRoots, passDay } from "./soil-step.ts";
 import type { SeasonState } from "./state.ts";
 
 /** A day of the record, and what the bed asks for on it [m3]. */
@@ -18,15 +18,15 @@ export type Wanted = { readonly day: number; readonly volume: number };
  * @source definition: each decided as in the run
  */
 export function wantedWaterings(state: SeasonState, bed: Bed, from: number): readonly Wanted[] {
-  const start = bed.depletion;
+  const start = { ...bed.soil };
   const wanted: Wanted[] = [];
   for (let day = from; day < state.length; day++) {
-    bed.depletion = Math.min(bed.depletion, bed.days.total[day] as number);
+    moveRoots(bed.days, day, bed.soil);
     const place = state.dayInSeason[day] as number;
     const volume = place > 0 ? askOf(bed, day, place, state.record.firstDay + day) : 0;
     if (volume > 0) wanted.push({ day, volume });
-    bed.depletion = eveningOf(bed.days, day, bed.depletion, volume / bed.perDepth);
+    passDay(bed.days, day, bed.soil, volume / bed.perDepth);
   }
-  bed.depletion = start;
+  Object.assign(bed.soil, start);
   return wanted;
 }

@@ -35,15 +35,15 @@ export function reliabilityOf(answer: SeasonAnswer, dates: SeasonDates): SeasonR
 }
 
 /**
- * Share by volume: given over given and unmet. Unmet is what crops could not use, over the efficiency, and what draws and
- * fixed waterings did not get; what a bed asks for again the next day is not counted twice.
+ * Share by volume: got over got and unmet. Unmet is what crops could not use, over the efficiency, and what draws did not
+ * get; what a bed asks for again the next day is not counted twice.
  *
  * @param answer of a season run [-]
  * @returns share, or null where nothing was asked for [-]
  * @source as reliabilityOf
  */
 function givenShare({ totals, draws }: SeasonAnswer): number | null {
-  const aSeason = draws.reduce((sum, { seasonVolume }) => sum + seasonVolume, totals.met);
+  const aSeason = draws.reduce((sum, { seasonVolume }) => sum + seasonVolume, totals.got);
   const given = aSeason * totals.seasons;
   const unmet = Object.values(totals.unmetByBound).reduce((sum, volume) => sum + volume, 0);
   return given + unmet > 0 ? given / (given + unmet) : null;

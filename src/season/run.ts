@@ -135,6 +135,8 @@ function bookLines(state: SeasonState, day: number): void {
     const [tally, ran] = [state.lineMoved[i], state.lineRan[i]];
     if (tally) count(tally, state.slots, moved);
     if (ran) ran[day] = pipes.doneAt[i] as number;
+    const days = state.lineMovedOn[i];
+    if (days) days[day] = moved;
     pipes.moved[i] = 0;
     pipes.doneAt[i] = 0;
   }
@@ -142,6 +144,7 @@ function bookLines(state: SeasonState, day: number): void {
 
 /** Books the day's spill and what is in store. */
 function evening(state: SeasonState, day: number): void {
+  state.watch?.(day);
   bookSpill(state, day);
   const { volume } = state.tanks;
   let sum = 0;

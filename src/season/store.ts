@@ -58,6 +58,7 @@ function rainOnOpenTanks(state: SeasonState, rain: number): void {
     const room = Math.max(0, (capacity[place] as number) - (volume[place] as number));
     const caught = Math.min(room, rain * (openArea[place] as number));
     volume[place] = (volume[place] as number) + caught;
+    state.tanks.rained[place] = caught;
     state.ledger.waterIn += caught;
   }
 }

@@ -13,6 +13,7 @@ import type {
 } from "./answer.ts";
 import { type Autonomy, lasting, runAutonomy } from "./autonomy.ts";
 import type { ChargeBook } from "./batteries.ts";
+import { needs } from "./bed-need.ts";
 import { bedSeasons } from "./bed-seasons.ts";
 import type { Bed } from "./beds.ts";
 import type { TankPart } from "./input.ts";
@@ -21,7 +22,7 @@ import { quantile } from "./peak-day.ts";
 import type { Source } from "./sources.ts";
 import { type Span, sumOver } from "./spans.ts";
 import type { SeasonState } from "./state.ts";
-import { meanOf, sumOfAll, sumOfWhole } from "./tally.ts";
+import { meanOf, sumOfAll, sumOfWhole, type Tally } from "./tally.ts";
 import { levelOf } from "./tanks.ts";
 import { bindingOf, sumOfSeasons, totalsOf } from "./totals.ts";
 
@@ -163,15 +164,31 @@ function batteryAnswer(state: SeasonState, id: string, place: number): BatteryAn
   };
 }
 
+/** One sum over another, of the whole seasons; null where there is nothing to share. */
+function shareOf(part: Tally, whole: Tally): number | null {
+  const sum = sumOfWhole(whole.seasons);
+  return sum > 0 ? sumOfWhole(part.seasons) / sum : null;
+}
+
+/** Days a year on which its crops stand outside the season; without a whole year in the record, days a season. */
+function outsideDays({ outside }: Bed, seasons: number): number {
+  return meanOf(outside.years) ?? sumOfAll(outside) / Math.max(1, seasons);
+}
+
 function bedAnswer(bed: Bed, { seasons, record }: SeasonState): BedAnswer {
-  const [got, wanted] = bed.byCalendar ? [bed.met, bed.due] : [bed.use, bed.potential];
-  const sum = sumOfWhole(wanted.seasons);
+  const mean = (tally: Tally) => meanOf(tally.seasons) ?? 0;
   return {
     id: bed.part.id,
     none: bed.none,
-    need: bed.demand?.seasonNeed ?? 0,
-    met: meanOf(bed.met.seasons) ?? 0,
-    shareMet: sum > 0 ? sumOfWhole(got.seasons) / sum : null,
+    need: meanOf(needs(bed)) ?? 0,
+    got: mean(bed.got),
+    pastRoots: Math.max(0, mean(bed.met) - mean(bed.got)),
+    potential: mean(bed.potential),
+    owed: mean(bed.owed),
+    rained: mean(bed.rained),
+    outsideDays: outsideDays(bed, seasons.length),
+    shareMet: shareOf(bed.use, bed.potential),
+    ruleKept: bed.byCalendar ? shareOf(bed.met, bed.due) : null,
     daysShort: meanOf(bed.daysShort.seasons) ?? 0,
     binding: bindingOf(sumOfSeasons(bed.shortBy)),
     seasons: bedSeasons(bed, seasons, record.firstDay),

@@ -21,8 +21,11 @@ export type Tanks = {
   readonly overflowOrder: Int32Array;
   /** Water in each now [m3]. */
   readonly volume: Float64Array;
-  /** Drawn straight from it today, and overflow on its way to it [m3]. */
+  /** Drawn straight from it today [m3]. */
   readonly drawn: Float64Array;
+  /** Rained on its open water today [m3]. */
+  readonly rained: Float64Array;
+  /** Overflow on its way to it [m3]. */
   readonly arriving: Float64Array;
   /** Lost to the ground today, and passed on to the next tank today [m3]. */
   readonly spilled: Float64Array;
@@ -53,6 +56,7 @@ export function readyTanks(parts: readonly TankPart[], leftOut: LeftOut[]): Tank
     overflowOrder: overflowOrder(parts, overflowsTo, leftOut),
     volume: numbers(({ vessel, startShare }) => vessel.volume * startShare),
     drawn: new Float64Array(parts.length),
+    rained: new Float64Array(parts.length),
     arriving: new Float64Array(parts.length),
     spilled: new Float64Array(parts.length),
     passedOn: new Float64Array(parts.length),

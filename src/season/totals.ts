@@ -1,8 +1,9 @@
 // What the season says of the whole: all beds and tanks together.
 
 import { BOUNDS, type Bound } from "../network/bounds.ts";
-import type { SeasonTotals } from "./answer.ts";
+import type { SeasonTotals, WorstSeason } from "./answer.ts";
 import { type Autonomy, lasting } from "./autonomy.ts";
+import { needs } from "./bed-need.ts";
 import { noLacks } from "./bounds.ts";
 import { handsOf } from "./hands.ts";
 import { driestOf } from "./roof-catch.ts";
@@ -57,8 +58,9 @@ export function totalsOf(
     soilAutonomy: autonomy.soil,
     worstDate: autonomy.worst?.date ?? null,
     worstDateLasts: autonomy.worst?.lasts ?? null,
-    need: beds.reduce((sum, { demand }) => sum + (demand?.seasonNeed ?? 0), 0),
-    met: meanSum(beds.map(({ met }) => met)),
+    need: beds.reduce((sum, bed) => sum + (meanOf(needs(bed)) ?? 0), 0),
+    got: meanSum(beds.map(({ got }) => got)),
+    pastRoots: meanSum(beds.map(({ met }) => met)) - meanSum(beds.map(({ got }) => got)),
     shareMet: potential > 0 ? use / potential : null,
     daysShort: beds.length > 0 ? meanShort(state.shortDay, seasons) : null,
     longestShortRun: longestRun(beds.length > 0 ? state.shortDay : state.drawShort),
@@ -74,6 +76,8 @@ export function totalsOf(
     driestYearDaysShort: season < 0 || beds.length === 0 ? null : shortIn(state.shortDay, seasons[season]),
     driestYearShortFirst: shortFirst(state, season),
     hands: handsOf(state),
+    worstSeason: worstOf(state),
+    seasonsShort: seasons.filter((span) => shortIn(state.shortDay, span) > 0).length,
     seasons: seasons.length,
     years: state.years.length,
   };
@@ -124,6 +128,21 @@ function shareIn(state: SeasonState, season: number): number | null {
     state.beds.reduce((total, bed) => total + (bed[of].seasons[season] as number), 0);
   const potential = sum("potential");
   return potential > 0 ? sum("use") / potential : null;
+}
+
+/** The season that was worst for the beds. */
+function worstOf(state: SeasonState): WorstSeason | null {
+  const { beds, seasons, shortDay } = state;
+  let worst: WorstSeason | null = null;
+  for (const [place, span] of seasons.entries()) {
+    const shareMet = shareIn(state, place);
+    if (shareMet === null || beds.length === 0) continue;
+    const daysShort = shortIn(shortDay, span);
+    const isWorse =
+      !worst || shareMet < worst.shareMet || (shareMet === worst.shareMet && daysShort > worst.daysShort);
+    if (isWorse) worst = { year: span.year, shareMet, daysShort };
+  }
+  return worst;
 }
 
 /** Beds stand in the order of their priority, so that of equals the one meant to be served first is told. */

@@ -2,7 +2,7 @@
 
 import { DAY } from "../units/constants.ts";
 import type { Bed } from "./beds.ts";
-import { bookShortDay, boundOf, refilled, rememberShort } from "./blame.ts";
+import { boundOf, refilled, rememberShort } from "./blame.ts";
 import { REFILL, TANKFUL, UNBOUND, WATER } from "./bounds.ts";
 import { noteServed } from "./day-log.ts";
 import { serve } from "./serve.ts";
@@ -143,10 +143,7 @@ function closeBed(state: SeasonState, bed: Bed, day: number): void {
   if (short) rememberShort(bed, boundOf(state, bed.lacks, dryOf(bed, day)), bed.dryTank);
   else refilled(bed);
   closeNotes(state, bed, day, short);
-  if (!bed.byCalendar) return;
-  // A fixed watering is short by what was due and not given.
-  count(bed.due, state.slots, bed.asked);
-  if (short) bookShortDay(state, bed, day, bed.asked - given);
+  if (bed.byCalendar) count(bed.due, state.slots, bed.asked);
 }
 
 /** Writes down what the day's watering lacked, and whether another way helped. */

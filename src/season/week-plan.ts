@@ -13,7 +13,7 @@ import { STEPPING } from "./gravity.ts";
 import type { SeasonInput, TankPart } from "./input.ts";
 import { type Wanted, wantedWaterings } from "./planned-waterings.ts";
 import { prepareSeason, runDays } from "./run.ts";
-import { eveningOf } from "./soil-step.ts";
+import { came, fullSoil, isThirsty, moveRoots, passDay, type Soil } from "./soil-step.ts";
 import { readyState, type SeasonState } from "./state.ts";
 import { type Way, waysOf } from "./ways.ts";
 
@@ -158,36 +158,38 @@ type Start = {
 
 /** Sets a bed's soil as it is this morning, dried since its soak. */
 function startOf(state: SeasonState, bed: Bed, given: WeekGiven, first: number): Start {
-  const { days } = bed;
+  const { days, soil } = bed;
   const soak = soakOf(given, bed.part.id);
   const from = given.today - first;
-  bed.depletion =
-    soak === null
-      ? Math.max(days.trigger[from] as number, days.potential[from] as number)
-      : driedFrom(days, soak - first, from, 0);
-  bed.depletion = Math.min(bed.depletion, days.total[from] as number);
+  const total = days.total[from] as number;
+  Object.assign(soil, fullSoil());
+  if (soak === null) {
+    const asks = Math.max(days.trigger[from] as number, days.potential[from] as number);
+    Object.assign(soil, { depletion: Math.min(asks, total), zone: total });
+  } else {
+    for (let day = soak - first; day < from; day++) dryDay(days, day, soil);
+    moveRoots(days, from, soil);
+  }
   return {
-    depletion: bed.depletion,
+    depletion: soil.depletion,
     assumed: soak === null,
     thirsty: thirstyFrom(bed, from),
     wanted: wantedWaterings(state, bed, from),
   };
 }
 
-/** Water short on the morning of a day, nobody having watered since another morning [m]. */
-function driedFrom(days: Bed["days"], since: number, until: number, before: number): number {
-  let depletion = before;
-  for (let day = since; day < until; day++) depletion = eveningOf(days, day, depletion, 0);
-  return depletion;
+/** A day on which nobody waters. */
+function dryDay(days: Bed["days"], day: number, soil: Soil): void {
+  moveRoots(days, day, soil);
+  passDay(days, day, soil, 0);
 }
 
 /** First day on which its crops hold back, were it not watered; null where none comes. */
-function thirstyFrom(bed: Bed, from: number): number | null {
-  const { days, depletion } = bed;
+function thirstyFrom({ days, soil }: Bed, from: number): number | null {
+  const dried = { ...soil };
   for (let day = from; day < days.total.length; day++) {
-    const grows = (days.total[day] as number) > 0;
-    const dried = Math.min(driedFrom(days, from, day, depletion), days.total[day] as number);
-    if (grows && dried > (days.readily[day] as number)) return day;
+    dryDay(days, day, dried);
+    if (isThirsty(days.potential[day] as number, came.use)) return day;
   }
   return null;
 }

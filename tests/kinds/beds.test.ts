@@ -213,9 +213,9 @@ describe("when it is watered", () => {
   });
 
   test("a bed let go in a dry spell gets less than one that is not", () => {
-    const kept = numberAt(bedOf({}), "bed.met");
+    const kept = numberAt(bedOf({}), "bed.season_got");
     const gone = bedOf({ let_go_from: "07-01", let_go_dry_days: [5, "1"] });
-    expect(numberAt(gone, "bed.met")).toBeLessThan(kept);
+    expect(numberAt(gone, "bed.season_got")).toBeLessThan(kept);
     expect(numberAt(gone, "bed.share_met")).toBeLessThan(1);
   });
 });

@@ -33,7 +33,8 @@ describe.each(readdirSync(FOLDER).filter((name) => name.endsWith(".json")))("tem
 
   test("every computed quantity has its working in words and its source", () => {
     for (const [id, shown] of Object.entries(report.quantities)) {
-      if (shown.origin !== "given") expect(shown.how, id).not.toBe("");
+      // A usual value that would be worked out, where there is none, says why instead.
+      if (shown.origin !== "given") expect(shown.how || shown.problem, id).not.toBe("");
       expect(shown.source, id).not.toBe("");
     }
   });
@@ -73,10 +74,13 @@ describe("common practice, no source, in the demo's kind of place", () => {
     expect(number(results, "wand.flow")).toBeGreaterThan(5 * number(results, "hose_down.flow"));
   });
 
-  test("around 20 gallons is a good soak for a small tunnel, eight to ten two-gallon cans", () => {
+  test("around 20 gallons is a good soak for a small tunnel: between a good watering and all its ground holds", () => {
+    // Crops that drink fast leave a smaller share of their water in easy reach (FAO-56 Table 22 footnote 2), so at the peak a
+    // good watering is less than what is often said; and 20 gallons are well within what dry ground there takes up.
     const gallons = number(results, "tunnel_bed.watering_volume") / gallon;
-    expect(gallons).toBeGreaterThan(16);
+    expect(gallons).toBeGreaterThan(14);
     expect(gallons).toBeLessThanOrEqual(20.5);
+    expect(number(results, "tunnel_bed.first_soak") / gallon).toBeGreaterThan(20.5);
     const cans = number(results, "tunnel_bed.cans_per_watering");
     expect(cans).toBeGreaterThanOrEqual(8);
     expect(cans).toBeLessThanOrEqual(10);

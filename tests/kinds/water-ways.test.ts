@@ -119,7 +119,7 @@ describe("a refill", () => {
       });
     const quick = workedOut(sheet({}));
     const slow = workedOut(sheet({ refill_time: [2000, "h"] }));
-    expect(numberAt(slow, "bed_one.met")).toBeLessThan(numberAt(quick, "bed_one.met"));
+    expect(numberAt(slow, "bed_one.season_got")).toBeLessThan(numberAt(quick, "bed_one.season_got"));
   });
 });
 

@@ -2,9 +2,11 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { DomainError } from "../../src/physics/domain-error.ts";
 import {
+  bareGroundLoss,
   coveredShare,
   evaporableWater,
   exposedShare,
+  partlyWettedCoefficient,
   topSoilDay,
 } from "../../src/physics/dual-coefficient.ts";
 import {
@@ -100,5 +102,40 @@ describe("wettingCoefficient", () => {
     expect(coefficientBetween(0.005, 0.5, 0.8)).toBe(0.5);
     expect(coefficientBetween(0.025, 0.5, 0.8)).toBeCloseTo(0.65, 12);
     expect(coefficientBetween(0.06, 0.5, 0.8)).toBe(0.8);
+  });
+});
+
+describe("bareGroundLoss", () => {
+  test("dries bare loam day by day as FAO-56 example 31 does: ETo 4.5 mm, TEW 20, REW 9, Ke max 1.05", () => {
+    // FAO-56 example 31, p. 146: depletion at the end of each of ten days without rain [mm], the first day's water all there.
+    const book = [4.73, 9.45, 13.98, 16.57, 18.04, 18.88, 19.36, 19.64, 19.79, 19.88];
+    let depletion = 0;
+    const ends = book.map(() => {
+      depletion += bareGroundLoss(depletion, { total: 0.02, readily: 0.009 }, 0.0045, 1.05);
+      return depletion * 1000;
+    });
+    for (const [place, end] of ends.entries()) expect(end).toBeCloseTo(book[place] as number, 1);
+  });
+
+  test("never takes more than is left, and nothing from a layer that is dry", () => {
+    expect(bareGroundLoss(0.02, { total: 0.02, readily: 0.009 }, 0.005)).toBe(0);
+    expect(bareGroundLoss(0, { total: 0.002, readily: 0.001 }, 0.005)).toBe(0.002);
+    expect(() => bareGroundLoss(-0.001, { total: 0.02, readily: 0.009 }, 0.005)).toThrow(DomainError);
+    expect(() => bareGroundLoss(0, { total: 0.02, readily: 0.02 }, 0.005)).toThrow(DomainError);
+  });
+});
+
+describe("partlyWettedCoefficient", () => {
+  const tomato = { coefficient: 1.15, basal: 1.1 };
+
+  test("leaves the plants their thirst and the ground between them its wetted share", () => {
+    expect(partlyWettedCoefficient({ ...tomato, wetted: 0.3, canopy: 1 })).toBeCloseTo(1.1 + 0.05 * 0.3, 12);
+    expect(partlyWettedCoefficient({ ...tomato, wetted: 0.3, canopy: 0.5 })).toBeCloseTo(0.55 + 0.015, 12);
+    expect(partlyWettedCoefficient({ ...tomato, wetted: 1, canopy: 1 })).toBe(1.15);
+  });
+
+  test("counts a basal coefficient above the whole one, as under a film, as equal to it", () => {
+    expect(partlyWettedCoefficient({ coefficient: 0.7, basal: 1.1, wetted: 0.2, canopy: 1 })).toBe(0.7);
+    expect(() => partlyWettedCoefficient({ ...tomato, wetted: 1.1, canopy: 1 })).toThrow(DomainError);
   });
 });

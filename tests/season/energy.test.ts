@@ -368,7 +368,9 @@ describe("a pump that hangs on a panel alone", () => {
     const answer = ran(onPanel(sunOf(0.1, 0.1, 2), 200), dry());
     expect(answer.beds[0]?.given[10]).toBeCloseTo(144 * LITRE, 9);
     expect(lackOn(answer, 10)).toBe("energy");
-    expect(answer.totals.binding).toBe("energy");
+    // 14 mm a day is still more than its crops drink: it is never short, whatever its rule wants.
+    expect(answer.beds[0]?.ruleKept).toBeLessThan(1);
+    expect(answer.totals.binding).toBeNull();
   });
 
   test("gives nothing at night, and little on a wet day", () => {

@@ -81,19 +81,20 @@ describe("what a bed lacks today", () => {
     const week = weekOf();
     expect(week.assumed).toBe(true);
     expect(week.waterings[0]?.date).toBe(TODAY);
-    expect(week.lacksShare).toBeCloseTo(1, 12);
+    // A day's use before the easy water is gone.
+    expect(week.lacksShare).toBeCloseTo((ASKS_AT - 4 * MM) / ASKS_AT, 12);
   });
 });
 
 describe("the week's waterings", () => {
-  test("come when the easy water is gone: soaked on Monday, asked for every fifth day after", () => {
-    // 19.8 mm at 4 mm a day: short of it by five mornings after the soak.
+  test("come in time, a day before the easy water is gone: soaked on Monday, asked for every fourth day after", () => {
+    // 19.8 mm at 4 mm a day: four mornings after the soak one more day would be all of it.
     const monday = dayNumber(2021, 6, 14);
     expect(weekday(monday)).toBe(1);
     const week = weekOf({}, { today: monday, days: 14, lastSoaked: { bed: monday } });
-    expect(week.waterings.map(({ date }) => date - monday)).toEqual([5, 10]);
-    expect(week.waterings.map((watering) => watering.weekday)).toEqual([6, 4]);
-    expect(week.each).toBeCloseTo((5 * 4 * MM * 10) / 0.8, 12);
+    expect(week.waterings.map(({ date }) => date - monday)).toEqual([4, 8, 12]);
+    expect(week.waterings.map((watering) => watering.weekday)).toEqual([5, 2, 6]);
+    expect(week.each).toBeCloseTo((4 * 4 * MM * 10) / 0.8, 12);
     expect(week.outlook).toBe("all");
     expect(week.bound).toBeNull();
     expect(week.use).toBeCloseTo((14 * 4 * MM * 10) / 0.8, 12);

@@ -94,7 +94,12 @@ function bareCurve(row: CropRow, trained: boolean, stages: CropCurve["stages"]) 
   const middle = (trained ? row.kc.middle_trellised?.value : undefined) ?? row.kc.middle.value;
   const curve = { kcInitial: row.kc.initial.value, kcMiddle: middle, kcEnd: row.kc.end.value, stages };
   const raised = middle - row.kc.middle.value;
-  return { curve, basal: { middle: row.kcb.middle.value + raised, end: row.kcb.end.value } };
+  const basal = {
+    initial: row.kcb.initial.value,
+    middle: row.kcb.middle.value + raised,
+    end: row.kcb.end.value,
+  };
+  return { curve, basal };
 }
 
 function underMulch(
@@ -146,11 +151,8 @@ export function cropPart(content: Planted, mulchWord: string, roots: Roots): Cro
   if (!mulch) return { reason: `no table has a mulch called ${mulchWord}` };
   const stages = stagesOf(content, row);
   if ("reason" in stages) return stages;
-  const { kcInitial, kcMiddle, kcEnd } = underMulch(
-    content.crop,
-    mulch,
-    bareCurve(row, content.trained === true, stages),
-  );
+  const bare = bareCurve(row, content.trained === true, stages);
+  const { kcInitial, kcMiddle, kcEnd } = underMulch(content.crop, mulch, bare);
   return {
     crop: content.crop,
     planted: content.planted,
@@ -158,6 +160,9 @@ export function cropPart(content: Planted, mulchWord: string, roots: Roots): Cro
     kcInitial,
     kcMiddle,
     kcEnd,
+    kcbInitial: bare.basal.initial,
+    kcbMiddle: bare.basal.middle,
+    kcbEnd: bare.basal.end,
     stages,
     depletion: row.depletion.value,
     rootStart: roots.start,

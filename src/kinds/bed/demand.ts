@@ -10,12 +10,10 @@ import { throughYear } from "./year.ts";
 
 const NEEDS = [
   "peak_day_need",
-  "season_need",
   "easy_depth",
+  "easy_volume",
   "watering_volume",
   "watering_interval",
-  "potential_use",
-  "rain_counted",
   "through_year",
 ] as const;
 
@@ -29,12 +27,10 @@ function demandOf(input: ModelInput): Outputs {
   if ("none" in demand) return all(NEEDS, demand);
   return outcomes({
     peak_day_need: demand.peakDayNeed,
-    season_need: demand.seasonNeed,
     easy_depth: demand.easyDepth,
+    easy_volume: demand.easyVolume,
     watering_volume: demand.wateringVolume,
     watering_interval: demand.wateringInterval,
-    potential_use: demand.potential,
-    rain_counted: Math.max(0, demand.potential - demand.seasonNeed * part.efficiency),
     through_year: throughYear(part, { firstDay: record.firstDay, eto }, demand),
   });
 }

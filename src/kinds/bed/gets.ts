@@ -44,13 +44,25 @@ function ofWaterings(bed: BedAnswer, driver: Driver): Outputs {
   };
 }
 
+/** Its water in a usual season. */
+const bedWater = (bed: BedAnswer): Outputs => ({
+  season_need: { value: bed.need },
+  potential_use: { value: bed.potential },
+  lacked_at_planting: { value: bed.owed },
+  rain_counted: { value: bed.rained },
+  season_got: { value: bed.got },
+  season_past_roots: { value: bed.pastRoots },
+  outside_days: { value: bed.outsideDays },
+  share_met: valueOr(bed.shareMet, bed.none ?? NO_CROP),
+  days_short: { value: bed.daysShort },
+  rule_kept: valueOr(bed.ruleKept, "no set amount is due on set days"),
+});
+
 /** Rows of a bed that the run answers, by name. */
 export function bedGets(bed: BedAnswer, plan: SeasonInput): Outputs {
   const driver = driverOf(plan, [bed.id]);
   return {
-    met: { value: bed.met },
-    share_met: valueOr(bed.shareMet, bed.none ?? NO_CROP),
-    days_short: { value: bed.daysShort },
+    ...bedWater(bed),
     ...ofWaterings(bed, driver),
     ...bedYears(bed, driver),
   };

@@ -52,6 +52,11 @@ const GROUND: readonly Row[] = [
     minor: true,
     when: { row: "plant_count" },
   }),
+  given("plant_spread", "Ground each shades", "area", null, {
+    absent: "their leaves close over the whole bed",
+    minor: true,
+    when: { row: "plant_count" },
+  }),
   given("wetted_share", "Share of the bed that is watered", "share", [100, "%"], {
     min: 0.01,
     max: 1,

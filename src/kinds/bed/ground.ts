@@ -20,6 +20,14 @@ function shareOf(input: ModelInput, area: number): number {
   return Math.min(1, (plants * spot) / area);
 }
 
+/** Canopies of plants that are watered one by one, full grown, over the bed; the whole bed where that is not said. */
+function canopyOf(input: ModelInput, area: number): number {
+  if (inPots(input)) return 1;
+  const [plants, spread] = [numberOrNull(input, "plant_count"), numberOrNull(input, "plant_spread")];
+  if (plants === null || spread === null || area === 0) return 1;
+  return Math.min(1, (plants * spread) / area);
+}
+
 /**
  * Ground and root room. In pots the plants drink for the ground their leaves shade, from the little soil they have: the
  * same as roots in a bed of that ground, as deep as the pots' soil spread over it.
@@ -32,19 +40,25 @@ export const ground: Model = {
     "wetted_share",
     "plant_count",
     "spot_area",
+    "plant_spread",
     "root_depth",
     "pot_count",
     "pot_volume",
     "pot_spread",
   ],
-  optional: ["plant_count", "spot_area"],
-  outputs: ["planted_area", "watered_share", "root_room"],
+  optional: ["plant_count", "spot_area", "plant_spread"],
+  outputs: ["planted_area", "watered_share", "canopy_share", "root_room"],
   run: (input) => {
     const pots = inPots(input);
     const spread = numberOf(input, "pot_spread");
     const area = pots ? numberOf(input, "pot_count") * spread : numberOf(input, "area");
     const room = pots ? numberOf(input, "pot_volume") / spread : numberOf(input, "root_depth");
-    return outcomes({ planted_area: area, watered_share: shareOf(input, area), root_room: room });
+    return outcomes({
+      planted_area: area,
+      watered_share: shareOf(input, area),
+      canopy_share: canopyOf(input, area),
+      root_room: room,
+    });
   },
 };
 

@@ -67,6 +67,7 @@ export const bed: Kind = {
   glance: [],
   views: { year: "through_year", seasons: "by_year", days: "calendar", week: "week" },
   spans: BED_SPANS,
+  once: { met: "season_got" },
   rows: [...BED_GIVENS, ...BED_RESULTS],
   models: [ground, drying, cropsSaid, demand, now, compare, soak],
   cautions: CAUTIONS,

@@ -8,6 +8,7 @@ import { whyShort } from "../../telling/words/bounds.ts";
 import { listed } from "../../telling/words/lists.ts";
 import { parseIsoDate } from "../../units/calendar.ts";
 import { WEEKDAYS } from "../../units/calendar-names.ts";
+import { DAY } from "../../units/constants.ts";
 import type { WeekOfBed } from "../season/week.ts";
 
 const reasonOf = (result: Result | undefined): string => {
@@ -45,11 +46,20 @@ function ofWeek(week: WeekOfBed): string {
   return `${lacks}${wants}, ${prospect(next, week.driver)}.${since}`;
 }
 
+/** How much how often, at the peak; a bed that holds less than a day's need is told so. */
+function givingOf(input: ModelInput): string {
+  const interval = numberOrNull(input, "watering_interval");
+  const [volume, need] = ["watering_volume", "peak_day_need"].map((name) => numberOrNull(input, name) ?? 0);
+  if (interval === null) return "";
+  if (interval > DAY) return ": {watering_volume} every {watering_interval}";
+  const isShort = (volume ?? 0) < (need ?? 0) * (1 - 1e-9);
+  return `: {watering_volume} every day${isShort ? ", and it is not enough: its soil holds no more" : ""}`;
+}
+
 /** Of peak days and usual seasons, where no day is given for today. */
 function ofSeason(input: ModelInput): string {
   const need = "On peak days it needs {peak_day_need}";
-  const interval = numberOrNull(input, "watering_interval");
-  const give = interval === null ? "" : ": {watering_volume} every {watering_interval}";
+  const give = givingOf(input);
   const share = numberOrNull(input, "share_met");
   if (share === null) return `${need}${give}. Whether it gets it: ${reasonOf(input.results["share_met"])}`;
   const short = numberOrNull(input, "days_short") ?? 0;

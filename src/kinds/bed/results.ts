@@ -9,6 +9,7 @@ import { BED_SEASON_ROWS } from "./season-outputs.ts";
 const HIDDEN: readonly Row[] = [
   hidden("planted_area", "Planted", "ground", "area"),
   hidden("watered_share", "Share watered", "ground", "share"),
+  hidden("canopy_share", "Share that leaves cover", "ground", "share"),
   hidden("root_room", "Room for roots", "ground", "depth"),
 ];
 
@@ -21,20 +22,25 @@ const NEED: readonly Row[] = [
   output("growing", "Stands", "crops_said", "text", { minor: true }),
   output("taken_from", "Not in the tables", "crops_said", "text", { minor: true, quiet: true }),
   output("peak_day_need", "Needs on a peak day", "demand", "volume"),
-  output("season_need", "Needs in a usual season", "demand", "volume", {
-    relations: ["(potential_use - rain_counted) / efficiency"],
+  output("season_need", "Needs in a usual season", "season.run", "volume", {
+    relations: ["(potential_use + lacked_at_planting - rain_counted) / efficiency"],
   }),
-  output("potential_use", "Would use with water enough", "demand", "volume", { minor: true }),
-  output("rain_counted", "Rain that counts, a season", "demand", "volume"),
+  output("potential_use", "Would use with water enough", "season.run", "volume", { minor: true }),
+  output("lacked_at_planting", "Its ground lacked at planting", "season.run", "volume", { minor: true }),
+  output("rain_counted", "Rain that counts, a season", "season.run", "volume"),
 ];
 
 const GIVING: readonly Row[] = [
-  hidden("easy_depth", "Easy half, as a depth", "demand", "depth"),
+  hidden("easy_depth", "Within easy reach, as a depth", "demand", "depth"),
+  output("easy_volume", "Within easy reach of its roots", "demand", "volume", {
+    minor: true,
+    relations: ["easy_depth * planted_area / efficiency"],
+  }),
   output("watering_volume", "A good watering", "demand", "volume", {
-    relations: ["easy_depth * planted_area * watered_share / efficiency"],
+    relations: ["min(easy_volume, watering_interval / 1 day * peak_day_need)"],
   }),
   output("watering_interval", "Then lasts, at the peak", "demand", "span", {
-    relations: ["watering_volume / peak_day_need * 1 day"],
+    relations: ["max(1, floor(easy_volume / peak_day_need)) * 1 day"],
   }),
   formula("cans_per_watering", "A watering in cans", "count", "ceil(watering_volume / can_volume)"),
   output("trips_per_watering", "By hand: trips", "season.hands", "count", { quiet: true }),
@@ -71,9 +77,12 @@ const SOAK: readonly Row[] = [
 ];
 
 const SEASON: readonly Row[] = [
-  output("met", "Gets in a season", "season.run", "volume"),
+  output("season_got", "Got in a season", "season.run", "volume"),
+  output("season_past_roots", "Poured past the roots, a season", "season.run", "volume", { minor: true }),
   output("share_met", "Share of its thirst met", "season.run", "share"),
   output("days_short", "Days short, a season", "season.run", "count"),
+  output("outside_days", "Stands outside the season, unwatered", "season.run", "count", { minor: true }),
+  output("rule_kept", "Its rule was kept", "season.run", "share", { minor: true, quiet: true }),
   output("goes_short_by", "It goes short because", "season.run", "text", {
     options: REASON_OPTIONS,
     minor: true,

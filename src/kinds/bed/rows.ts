@@ -4,6 +4,7 @@
 export const BED_ROWS = [
   "planted_area",
   "watered_share",
+  "canopy_share",
   "root_room",
   "grown_in",
   "contents",

@@ -11,7 +11,7 @@ import {
 import type { BedPart, BedRule, CropPart, GroundWetting, LetGo } from "../../season/input.ts";
 import { cropPart, dryingLeft, type Planted, ROOT_START } from "./crops.ts";
 import { BED_ROWS } from "./rows.ts";
-import { isCoarse, soilRow } from "./soak.ts";
+import { evaporableOf, isCoarse, soilRow } from "./soak.ts";
 
 type Results = CardResults;
 
@@ -85,7 +85,10 @@ export function bedPart(id: string, results: Results): BedPart | Missing {
     area: readyNumber(results, "planted_area"),
     wettedShare: readyNumber(results, "watered_share"),
     crops,
+    canopyShare: readyNumber(results, "canopy_share"),
     availableWater: soil.held.value,
+    evaporable: evaporableOf(soil),
+    bareLeft: dryingLeft(readyWord(results, "mulch")) ?? 0,
     rootLimit: readyNumber(results, "root_room"),
     covered,
     coverFactor: readyNumber(results, "drying_there"),

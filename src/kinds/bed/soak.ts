@@ -4,7 +4,9 @@ import soilTable from "../../../shared/soils.json";
 import { outcomes } from "../../graph/outcomes.ts";
 import { numberOf, numberOrNull, wordOf } from "../../graph/readers.ts";
 import type { Model, ModelInput, Outputs } from "../../graph/types.ts";
+import { evaporableWater } from "../../physics/dual-coefficient.ts";
 import { firstSoakVolume, soakPasses, wettedDepth } from "../../physics/infiltration.ts";
+import type { TopSoil } from "../../physics/wetting-coefficient.ts";
 import { toSi } from "../../units/unit.ts";
 
 type Listed = { readonly value: number; readonly unit?: string };
@@ -16,12 +18,23 @@ type SoilRow = {
   readonly intake_rate_covered?: Listed;
   readonly most_at_once: Listed;
   readonly field_capacity: Listed;
+  readonly wilting_point: Listed;
+  readonly readily_evaporable: Listed;
 };
 
 const SOILS: Readonly<Record<string, SoilRow>> = soilTable.soils;
 
 /** A soil of the tables; null where no table has the word. */
 export const soilRow = (word: string): SoilRow | null => SOILS[word] ?? null;
+
+/** How deep bare ground dries [m]: FAO-56 gives 0.10 to 0.15. */
+const DRIES_TO = 0.1;
+
+/** What the layer that dries can lose in all, and at full rate [m]. */
+export const evaporableOf = (soil: SoilRow): TopSoil => ({
+  total: evaporableWater(soil.field_capacity.value, soil.wilting_point.value, DRIES_TO),
+  readily: si(soil.readily_evaporable),
+});
 
 /** Sand and loamy sand wet and dry as coarse soils do. */
 export const isCoarse = (word: string): boolean => word === "sand" || word === "loamy_sand";

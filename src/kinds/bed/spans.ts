@@ -23,6 +23,10 @@ export const BED_SPANS: Spans = {
     [0.25, "ft2"],
     [10, "ft2"],
   ],
+  plant_spread: [
+    [0.25, "ft2"],
+    [10, "ft2"],
+  ],
   root_depth: [
     [6, "in"],
     [36, "in"],

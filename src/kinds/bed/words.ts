@@ -26,6 +26,10 @@ export const words: KindWords = {
     ],
     plant_count: "Only where single plants are watered, not the whole bed.",
     spot_area: "The wetted ground under one plant.",
+    plant_spread: [
+      "Ground that one plant's leaves cover when full grown. Only so much of the bed drinks; all of it where this is not said.",
+      `${FAO}, examples 33 and 34`,
+    ],
     wetted_share: "Strips or spots: the share of the ground that is wetted and rooted.",
     mingled: [
       "Tall and low ones mixed on the same ground: then the tall ones count for more.",
@@ -102,16 +106,30 @@ export const words: KindWords = {
       `${FAO}; the quantile is our definition`,
     ],
     season_need: [
-      "Crop use over the season less the rain that counted, over what reaches the roots; the mean of the record's seasons.",
+      "What its crops would use in the season, and what the ground lacked at planting, less the rain that the ground kept in this very run, over what reaches the roots; the mean of the record's seasons. Drier soil keeps more rain, so it moves a little with what the bed gets.",
       FAO,
     ],
+    lacked_at_planting: [
+      "What the ground lacked, as deep as roots may go, when something was planted or the season began; what the crop before it in that season had left short is not counted twice.",
+      `${FAO}, Eq. 73 and 74 for the bare ground before`,
+    ],
     potential_use: ["What the crops use in a season when they are never short.", FAO],
-    rain_counted: ["Rain on the bed that its roots had room for; none under cover.", `${FAO}, chapter 8`],
+    rain_counted: [
+      "Rain on the bed that its ground had room for while something stood there; none under cover.",
+      `${FAO}, chapter 8`,
+    ],
+    easy_volume: [
+      "What roots find on the peak days before they hold back, over what reaches them: less of it the faster they drink; of several crops, the one that has least.",
+      `${FAO}, chapter 8 and Table 22, footnote 2`,
+    ],
     watering_volume: [
-      "What fills the roots' soil again when the easy half is gone, over what reaches the roots; of several crops, the one that has least.",
+      "What the bed needs in as many peak days as it lasts, at most what is within easy reach.",
       `${FAO}, chapter 8: readily available water`,
     ],
-    watering_interval: ["A good watering over a peak day's need.", FAO],
+    watering_interval: [
+      "What is within easy reach over a peak day's need, in whole days and at least one.",
+      FAO,
+    ],
     cans_per_watering: ["A good watering over your can.", DEFINITION],
     trips_per_watering: ["A good watering over what goes in one trip.", DEFINITION],
     weight_per_trip: ["Water and cans together.", "definition: water is about 8.34 lb a US gallon"],
@@ -140,12 +158,27 @@ export const words: KindWords = {
       "What you gave, less what is lost, over what dry soil holds. Dig and look: cracks and hard layers change it.",
       `${FAO}, Table 19`,
     ],
-    met: ["What it was given in a usual season.", RUN],
+    season_got: [
+      "Of what was poured, what the ground kept within reach of the roots, with what is lost on the way; never more than it needs. The mean of the record's seasons.",
+      RUN,
+    ],
+    season_past_roots: [
+      "Poured, and more than the ground had room for; the mean of the record's seasons.",
+      RUN,
+    ],
     share_met: [
       "What the crops used over what they would have used, all seasons together.",
       `${RUN}; ${FAO}, Eq. 84`,
     ],
-    days_short: ["Days on which the soil was so dry that the crop held back.", `${RUN}; ${FAO}, Eq. 84`],
+    days_short: [
+      "Days of the season on which its crops used less than they could, by more than a thousandth, whatever the reason.",
+      `${RUN}; ${FAO}, Eq. 84`,
+    ],
+    outside_days: [
+      "Days a year on which something stands here before the season begins or after it ends. Nobody waters then, and these days are in no share and no blame. Set the season's days to take them in.",
+      RUN,
+    ],
+    rule_kept: ["Of the set amounts that were due, what was given.", RUN],
     goes_short_by: ["What it lacked on most of its short days.", RUN],
     likely_loss: [
       "How much of the harvest thirst takes, by the published response of the crop that loses most; the mean of the record's seasons.",

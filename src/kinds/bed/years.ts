@@ -9,7 +9,7 @@ import { cropLabel } from "./crops.ts";
 export type BedYear = {
   readonly year: number;
   readonly need: number;
-  readonly given: number;
+  readonly got: number;
   readonly rain: number;
   readonly daysShort: number;
   readonly loss: number | null;
@@ -28,8 +28,8 @@ function worst({ losses }: BedSeason): { readonly loss: number | null; readonly 
 }
 
 function yearOf(season: BedSeason, driver: Driver): BedYear {
-  const { year, need, given, rain, daysShort, binding } = season;
-  return { year, need, given, rain, daysShort, binding, driver, ...worst(season) };
+  const { year, need, got, rain, daysShort, binding } = season;
+  return { year, need, got, rain, daysShort, binding, driver, ...worst(season) };
 }
 
 /** Rows of a bed that tell of its seasons one by one, by name. */

@@ -46,8 +46,8 @@ export const cost: Kind = {
     text("currency", "Money", "$"),
     output("total", "All parts together", "summing", "money", { adds: ["price"] }),
     output("yearly", "By the year", "summing", "money", { adds: ["price", "life"] }),
-    formula("per_volume", "By the water given", "money_per_volume", "yearly / season.met", {
-      none: [{ if: "season.met <= 0 gal", reason: "no bed is given any water in a usual season" }],
+    formula("per_volume", "By the water given", "money_per_volume", "yearly / season.got", {
+      none: [{ if: "season.got <= 0 gal", reason: "no bed is given any water in a usual season" }],
     }),
   ],
   models: [],

@@ -127,6 +127,7 @@ export const season: Kind = {
   glance: ["days_of_autonomy", "share_met"],
   single: true,
   spans: SEASON_SPANS,
+  once: { met: "got" },
   rows: SEASON_ROWS,
   models: [],
   among: (others) => ({ models: modelsOf(sharesOf(others), answeredOf(others)) }),

@@ -45,16 +45,29 @@ function shortOfPower(plan: SeasonInput, { beds }: SeasonAnswer): Driver {
   );
 }
 
+/** How many seasons went short, and the one that was worst for the beds. */
+function ofWorst({ seasons, seasonsShort, worstSeason, shareMet }: SeasonTotals): Outputs {
+  return {
+    "season.seasons": { value: seasons },
+    "season.seasons_short": valueOr(shareMet === null ? null : seasonsShort, NO_CROP),
+    "season.worst_season": valueOr(worstSeason?.year ?? null, NO_CROP),
+    "season.worst_season_share_met": valueOr(worstSeason?.shareMet ?? null, NO_CROP),
+    "season.worst_season_days_short": valueOr(worstSeason?.daysShort ?? null, NO_CROP),
+  };
+}
+
 function ofSeason(plan: SeasonInput, answer: SeasonAnswer): Outputs {
   const { totals } = answer;
   return {
     "season.need": { value: totals.need },
-    "season.met": { value: totals.met },
+    "season.got": { value: totals.got },
+    "season.past_roots": { value: totals.pastRoots },
     "season.share_met": valueOr(totals.shareMet, NO_CROP),
     "season.days_short": valueOr(totals.daysShort, NO_CROP),
     "season.longest_short_run": { value: totals.longestShortRun },
     "season.driest_year_share_met": valueOr(totals.driestYearShareMet, noDriest(totals, plan.beds.length)),
     "season.driest_year_days_short": valueOr(totals.driestYearDaysShort, noDriest(totals, plan.beds.length)),
+    ...ofWorst(totals),
     ...ofShortFirst(totals, plan.beds.length),
     "season.spill": { value: totals.spill },
     "season.binding": valueOr(totals.binding, unbound(answer, plan.beds.length)),

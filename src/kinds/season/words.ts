@@ -24,10 +24,22 @@ export const words: KindWords = {
       `definition; bed need after ${FAO}`,
     ],
     need: [
-      "Crop use less the rain that counted, over what reaches the roots; the mean of whole seasons.",
+      "What all crops would use, and what the ground lacked at planting, less the rain that the ground kept, over what reaches the roots; the mean of whole seasons.",
       FAO,
     ],
-    met: ["Water given to all beds; the mean of whole seasons.", RUN],
+    got: [
+      "Of the water poured on all beds what the ground kept within reach of roots, with what is lost on the way; the mean of whole seasons.",
+      RUN,
+    ],
+    past_roots: ["Poured on beds, and more than their ground had room for; the mean of whole seasons.", RUN],
+    seasons: ["Whole seasons in the record.", RUN],
+    seasons_short: ["Whole seasons in which some bed was short on some day.", RUN],
+    worst_season: [
+      "The season in which the beds' crops used least of what they could; of equals the one with most short days, then the first. Named by the year in which it begins.",
+      RUN,
+    ],
+    worst_season_share_met: ["What all crops used over what they would have used in that season.", RUN],
+    worst_season_days_short: ["Days of that season on which any bed was short.", RUN],
     share_met: ["What all crops used over what they would have used, all seasons together.", RUN],
     days_short: ["Days on which any bed was short; the mean of whole seasons.", RUN],
     longest_short_run: [
@@ -82,7 +94,7 @@ export const words: KindWords = {
     ],
     reliability_days: ["Of all days of the whole seasons, those on which no bed was short.", RELIABILITY],
     reliability_volume: [
-      "Water given to beds and other draws over that and what they went short of.",
+      "Water that beds and other draws got over that and what they went short of.",
       RELIABILITY,
     ],
     no_failure_storage: [

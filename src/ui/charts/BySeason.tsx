@@ -122,7 +122,7 @@ function Table(props: { readonly years: readonly BedYear[] }) {
           <th scope="col">Season</th>
           <th scope="col">Needed</th>
           <th scope="col">Got</th>
-          <th scope="col">Thirsty days</th>
+          <th scope="col">Short days</th>
           <th scope="col">Harvest likely lost</th>
         </tr>
       </thead>
@@ -141,7 +141,7 @@ function Table(props: { readonly years: readonly BedYear[] }) {
                 </button>
               </th>
               <td>{show(year.need, "volume")}</td>
-              <td>{show(year.given, "volume")}</td>
+              <td>{show(year.got, "volume")}</td>
               <td title={year.binding ? whyShortThen(year.binding, year.driver) : ""}>
                 {show(year.daysShort, "count")}
               </td>

@@ -10,7 +10,6 @@ type Pair = { readonly worst: string; readonly usual: string; readonly better: "
 const PAIRS: readonly Pair[] = [
   { worst: "season.worst_date_lasts", usual: "season.days_of_autonomy", better: "more" },
   { worst: "season.worst_season_share_met", usual: "season.share_met", better: "more" },
-  { worst: "season.worst_season_days_short", usual: "season.days_short", better: "less" },
   { worst: "weather.driest_year_rain", usual: "weather.mean_yearly_rain", better: "more" },
 ];
 

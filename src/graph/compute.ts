@@ -3,13 +3,30 @@
 import { entryAt } from "./card-plans.ts";
 import { computeModel, computeOutput } from "./compute-model.ts";
 import { givenResult, measuredResult, pickedResult } from "./entries.ts";
-import type { FormulaWork, GatherPart, GraphNode, Work } from "./nodes.ts";
+import type { EntryWork, FormulaWork, GatherPart, GraphNode, Work } from "./nodes.ts";
 import { blockedBy, notFiniteAt, type Pass, resultAt } from "./pass.ts";
 import { failed, none } from "./problems.ts";
 import { measureOf } from "./rows.ts";
-import type { Given, Result, Row } from "./types.ts";
+import type { Result, Row } from "./types.ts";
 
-function entryResult(pass: Pass, node: GraphNode, row: Given, place: "givens" | "card"): Result {
+/** Whether a row is not shown as the givens before it stand, and those before them. */
+function isHidden(pass: Pass, { behind, row }: EntryWork): boolean {
+  if (!behind || !row.when) return false;
+  const result = resultAt(pass, behind.position);
+  if (result.state === "failed" || result.state === "pending") return false;
+  const holds = result.state === "ready" && (row.when.is?.includes(String(result.value)) ?? true);
+  return !holds || (behind.work.kind === "entry" && isHidden(pass, behind.work));
+}
+
+/** A bad value in a row that is not shown harms nobody: its usual value stands in for it. */
+function entryResult(pass: Pass, node: GraphNode, work: EntryWork): Result {
+  const typed = typedResult(pass, node, work);
+  if (typed.state !== "failed" || !isHidden(pass, work)) return typed;
+  const usual = givenResult(work.row, undefined, node.id.replace("~computed", ""), pass.show);
+  return usual.state === "failed" ? typed : usual;
+}
+
+function typedResult(pass: Pass, node: GraphNode, { row, place }: EntryWork): Result {
   const card = pass.cards[node.cardAt];
   const kept = row.name === "life" ? card?.life : card?.price;
   const entry = place === "card" ? kept : entryAt(card?.givens, row.name);
@@ -95,7 +112,7 @@ export function compute(pass: Pass, node: GraphNode): Result {
     case "fixed":
       return work.result;
     case "entry":
-      return entryResult(pass, node, work.row, work.place);
+      return entryResult(pass, node, work);
     case "measured":
       return measured(pass, node, work.row);
     case "pick":

@@ -11,13 +11,21 @@ import {
   rowNamed,
   targetOf,
 } from "./card-plans.ts";
-import { isGiven } from "./entries.ts";
+import { hasWorkedDefault, isGiven } from "./entries.ts";
 import { formulaWork, isWrong, stepOf, userWork, type Wrong } from "./formula-work.ts";
 import { resolveName } from "./names.ts";
-import { type GraphNode, type Source, type Step, type SurveyedCard, twinId, type Work } from "./nodes.ts";
+import {
+  type EntryWork,
+  type GraphNode,
+  type Source,
+  type Step,
+  type SurveyedCard,
+  twinId,
+  type Work,
+} from "./nodes.ts";
 import { failed, none } from "./problems.ts";
 import { isMeasurable } from "./rows.ts";
-import type { GatherRow, LinkGiven, Model, NumberGiven, OutputRow, Result, Row } from "./types.ts";
+import type { GatherRow, Given, LinkGiven, Model, NumberGiven, OutputRow, Result, Row } from "./types.ts";
 
 const fixed = (result: Result): Work => ({ kind: "fixed", result });
 
@@ -69,12 +77,24 @@ function linkResult(plan: Plan, owner: CardPlan, row: LinkGiven, id: string): Re
   return { state: "ready", value: row.many ? ids : (ids[0] ?? null), origin: "given" };
 }
 
+/** Only a given can stand before another: anything worked out may be worked out from it. */
+function entryWork(plan: Plan, owner: CardPlan, row: Given, place: EntryWork["place"] = "givens"): EntryWork {
+  const before = row.when && rowNamed(owner.kind, row.when.row);
+  const isTyped = before !== undefined && TYPED.has(before.row) && !hasWorked(before);
+  const behind = isTyped ? plan.nodes.get(`${owner.card.id}.${before.name}`) : undefined;
+  return { kind: "entry", row, place, behind: behind ?? null };
+}
+
+const TYPED: ReadonlySet<Row["row"]> = new Set(["given", "choice", "date", "text", "list"]);
+
+const hasWorked = (row: Row): boolean => row.row === "given" && hasWorkedDefault(row);
+
 function numberWork(plan: Plan, owner: CardPlan, row: NumberGiven, id: string): Work {
   const place = row.stored === "card" ? "card" : "givens";
-  if (isGiven(row, storedEntry(owner, row))) return { kind: "entry", row, place };
+  if (isGiven(row, storedEntry(owner, row))) return entryWork(plan, owner, row, place);
   const usual = row.default;
   if (usual && "formula" in usual) return formulaWork(plan, owner, id, usual.formula, []);
-  if (!usual || !("by" in usual)) return { kind: "entry", row, place };
+  if (!usual || !("by" in usual)) return entryWork(plan, owner, row, place);
   const choice = plan.nodes.get(`${owner.card.id}.${usual.by}`);
   return choice
     ? { kind: "pick", row, choice }
@@ -155,7 +175,7 @@ function workOf(plan: Plan, owner: CardPlan, row: Row, id: string): Work {
     case "gather":
       return gatherWork(plan, owner, row, id);
     default:
-      return { kind: "entry", row, place: "givens" };
+      return entryWork(plan, owner, row);
   }
 }
 

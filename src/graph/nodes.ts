@@ -67,9 +67,17 @@ export type ModelWork = {
 
 export type GatherPart = { readonly card: string; readonly cardAt: number; readonly node: GraphNode | null };
 
+/** What was typed; `behind` is the given of the same card that decides whether it is shown at all. */
+export type EntryWork = {
+  readonly kind: "entry";
+  readonly row: Given;
+  readonly place: "givens" | "card";
+  readonly behind: GraphNode | null;
+};
+
 export type Work =
   | { readonly kind: "fixed"; readonly result: Result }
-  | { readonly kind: "entry"; readonly row: Given; readonly place: "givens" | "card" }
+  | EntryWork
   | { readonly kind: "measured"; readonly row: Row }
   | { readonly kind: "pick"; readonly row: NumberGiven; readonly choice: GraphNode }
   | FormulaWork
@@ -146,6 +154,12 @@ export function twinId(id: QuantityId): QuantityId {
   return `${id}~computed`;
 }
 
+function singleRead(work: Work): GraphNode | null {
+  if (work.kind === "pick") return work.choice;
+  if (work.kind === "entry") return work.behind;
+  return work.kind === "output" ? work.model : null;
+}
+
 /** What the graph reads of a node's work, each node once. */
 export function readsOf(work: Work): readonly GraphNode[] {
   const reads = new Set<GraphNode>();
@@ -153,8 +167,8 @@ export function readsOf(work: Work): readonly GraphNode[] {
     if (source?.link) reads.add(source.link);
     if (source?.node) reads.add(source.node);
   };
-  if (work.kind === "pick") reads.add(work.choice);
-  if (work.kind === "output") reads.add(work.model);
+  const single = singleRead(work);
+  if (single) reads.add(single);
   if (work.kind === "gather") for (const part of work.parts) if (part.node) reads.add(part.node);
   if (work.kind === "formula") {
     for (const step of [...work.conditions.map((condition) => condition.step), work.step])

@@ -109,7 +109,7 @@ function demandOf(
   const seasons = wholeSeasons(dates, sky.firstDay, sky.eto.length);
   if (seasons.length === 0) return { none: "the record has no whole season" };
   const potential = meanOver(days.potential, seasons);
-  if (potential === 0) return { none: "nothing grows in it within the season" };
+  if (potential === 0) return { none: whyNothing(bed, days, seasons) };
   const counted = rainThatServed(days, dayOfSeason(dates, sky.firstDay, sky.eto.length));
   const perDepth = wateredGround(bed) / bed.efficiency;
   const daily = days.potential.map((use, day) => (use - (counted[day] as number)) * perDepth);
@@ -130,6 +130,14 @@ function demandOf(
     daily,
     use: days.potential,
   };
+}
+
+/** Why its crops use nothing: none stands there in the season, or nothing dries. */
+function whyNothing(bed: BedPart, days: BedDays, seasons: readonly Span[]): string {
+  if (meanOver(days.total, seasons) === 0) return "nothing grows in it within the season";
+  return bed.coverFactor === 0
+    ? "its drying is set to nothing"
+    : "the drying of the record in use comes to nothing";
 }
 
 /** How many whole peak days the easy water covers, at least one, and what they need. */

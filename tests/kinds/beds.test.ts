@@ -180,7 +180,7 @@ describe("the first soak", () => {
 
 describe("common practice beside the figure", () => {
   test("says how what is usually given compares with a good watering and how long it lasts at the peak", () => {
-    const whole = bedOf({});
+    const whole = bedOf({ usual_volume: [20, "gal"] });
     const text = said(whole, "bed.usual_compared");
     expect(text).toMatch(/^20 gal is .*; on peak days it lasts [\d.]+ (?:days?|h)/);
     expect(numberAt(whole, "bed.usual_lasts")).toBeCloseTo(

@@ -3,7 +3,7 @@
 import { all, failedBy, outcomes } from "../../graph/outcomes.ts";
 import { numberOf, recordOf, seriesOf, wordOf } from "../../graph/readers.ts";
 import type { Model, ModelInput, Outputs } from "../../graph/types.ts";
-import { bedDemand } from "../../season/demand.ts";
+import { type BedDemand, bedDemand } from "../../season/demand.ts";
 import { BED_ROWS } from "./rows.ts";
 import { bedPart } from "./season-part.ts";
 import { throughYear } from "./year.ts";
@@ -15,6 +15,7 @@ const NEEDS = [
   "watering_volume",
   "watering_interval",
   "through_year",
+  "no_need_why",
 ] as const;
 
 function demandOf(input: ModelInput): Outputs {
@@ -24,16 +25,22 @@ function demandOf(input: ModelInput): Outputs {
   const [record, eto] = [recordOf(input), seriesOf(input, "weather.daily_eto")];
   const scale = numberOf(input, "weather.rain_scale");
   const demand = bedDemand(part, season, record, eto, scale);
-  if ("none" in demand) return all(NEEDS, demand);
-  return outcomes({
+  if ("none" in demand) return { ...all(NEEDS, demand), no_need_why: { value: demand.none } };
+  return {
+    ...needsOf(demand),
+    through_year: { value: throughYear(part, { firstDay: record.firstDay, eto }, demand) },
+    no_need_why: { none: "it needs water" },
+  };
+}
+
+const needsOf = (demand: BedDemand): Outputs =>
+  outcomes({
     peak_day_need: demand.peakDayNeed,
     easy_depth: demand.easyDepth,
     easy_volume: demand.easyVolume,
     watering_volume: demand.wateringVolume,
     watering_interval: demand.wateringInterval,
-    through_year: throughYear(part, { firstDay: record.firstDay, eto }, demand),
   });
-}
 
 /** Need of the bed, by its crops, soil and cover. */
 export const demand: Model = {

@@ -43,11 +43,13 @@ const GROUND: readonly Row[] = [
   choice("soil", "Soil", labelled(soils.soils), "loam"),
   given("root_depth", "Roots go down to", "depth", [12, "in"], { min: 0.05, max: 3, ...IN_GROUND }),
   given("plant_count", "Plants watered one by one", "count", null, {
+    min: 1,
     absent: "the whole bed is watered",
     minor: true,
     ...IN_GROUND,
   }),
   given("spot_area", "Wet spot of each", "area", null, {
+    min: 0.000_1,
     absent: "the whole bed is watered",
     minor: true,
     when: { row: "plant_count" },
@@ -153,7 +155,11 @@ const WATERING: readonly Row[] = [
   }),
   date("last_soaked", "Last soaked through", "day", null, "not said"),
   given("can_volume", "Your can holds", "volume", [2, "gal"], { minor: true, min: 0.000_1 }),
-  given("usual_volume", "Usually given at once", "volume", [20, "gal"], { minor: true, min: 0.000_1 }),
+  given("usual_volume", "Usually given at once", "volume", null, {
+    absent: "not said",
+    minor: true,
+    min: 0.000_1,
+  }),
   given("soak_tried", "You soaked it dry with", "volume", null, {
     absent: "no soak tried yet",
     minor: true,

@@ -45,20 +45,26 @@ export const ground: Model = {
     "pot_count",
     "pot_volume",
     "pot_spread",
+    "soil",
   ],
   optional: ["plant_count", "spot_area", "plant_spread"],
-  outputs: ["planted_area", "watered_share", "canopy_share", "root_room"],
+  outputs: ["planted_area", "watered_share", "canopy_share", "root_room", "soil_in_pots"],
   run: (input) => {
     const pots = inPots(input);
     const spread = numberOf(input, "pot_spread");
     const area = pots ? numberOf(input, "pot_count") * spread : numberOf(input, "area");
     const room = pots ? numberOf(input, "pot_volume") / spread : numberOf(input, "root_depth");
-    return outcomes({
-      planted_area: area,
-      watered_share: shareOf(input, area),
-      canopy_share: canopyOf(input, area),
-      root_room: room,
-    });
+    return {
+      ...outcomes({
+        planted_area: area,
+        watered_share: shareOf(input, area),
+        canopy_share: canopyOf(input, area),
+        root_room: room,
+      }),
+      soil_in_pots: pots
+        ? { value: wordOf(input, "soil") === "potting_mix" ? "potting_mix" : "field" }
+        : { none: "it grows in the ground" },
+    };
   },
 };
 

@@ -9,7 +9,7 @@ import { networkIn } from "../network-in.ts";
 const CARRY_ROWS = ["can_volume", "cans_at_once", "round_time", "weight_per_trip"];
 
 const ROWS: Readonly<Record<string, readonly string[]>> = {
-  bed: ["watering_volume"],
+  bed: ["watering_volume", "can_volume"],
   carry: CARRY_ROWS,
   delivery: ["flow", "set_up"],
 };
@@ -33,6 +33,14 @@ function byHand(bed: CardView, carry: CardView | undefined): Outputs {
   };
 }
 
+/** The can that carries its water; the bed's own word only where no card has it. */
+function canOf(bed: CardView, carry: CardView | undefined): Outputs {
+  const size = numberIn(carry?.results["can_volume"]) ?? numberIn(bed.results["can_volume"]);
+  return {
+    [`${bed.id}.can_holds`]: size === null ? { none: "what a can holds is not known" } : { value: size },
+  };
+}
+
 function byPump(bed: CardView, delivery: CardView | undefined): Outputs {
   const row = `${bed.id}.time_by_pump`;
   if (!delivery) return { [row]: { none: "not watered by a pump" } };
@@ -50,7 +58,8 @@ function byHandAndPump(input: ModelInput): Outputs {
     const ids = waterersOf(network, bed.id);
     const first = (kind: string) =>
       ids.flatMap((id) => input.cards[kind]?.filter((card) => card.id === id) ?? [])[0];
-    Object.assign(outputs, byHand(bed, first("carry")), byPump(bed, first("delivery")));
+    const carry = first("carry");
+    Object.assign(outputs, canOf(bed, carry), byHand(bed, carry), byPump(bed, first("delivery")));
   }
   return outputs;
 }

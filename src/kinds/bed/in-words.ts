@@ -5,6 +5,7 @@ import type { Model, ModelInput, Outputs } from "../../graph/types.ts";
 import { calendarDate, dayInYear } from "../../units/calendar.ts";
 import { SHORT_MONTHS } from "../../units/calendar-names.ts";
 import { cropAnalogy, cropLabel, cropPart, type Planted } from "./crops.ts";
+import { crowding } from "./crowding.ts";
 
 const SOME_YEAR = 2001;
 
@@ -37,15 +38,23 @@ function analogies(contents: readonly Planted[]): readonly string[] {
   });
 }
 
-/** How long each crop stands, and what is taken from another. */
+/** The most of the bed that is taken at once, and since when. */
+function crowdOf(contents: readonly Planted[]): Outputs {
+  const crowd = crowding(contents);
+  if (!crowd) return { most_share: { value: 0 }, crowded_from: { none: "nothing grows in it" } };
+  return { most_share: { value: crowd.share }, crowded_from: { value: dayText(crowd.day) } };
+}
+
+/** How long each crop stands, what is taken from another, and whether they have room beside each other. */
 export const cropsSaid: Model = {
   name: "crops_said",
   takes: ["contents"],
-  outputs: ["growing", "taken_from"],
+  outputs: ["growing", "taken_from", "most_share", "crowded_from"],
   run: (input) => {
     const contents = contentsOf(input);
     const taken = analogies(contents);
     return {
+      ...crowdOf(contents),
       growing:
         contents.length > 0 ? { value: contents.map(standing).join("; ") } : { none: "nothing grows in it" },
       taken_from:

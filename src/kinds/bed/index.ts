@@ -21,6 +21,18 @@ const CAUTIONS: readonly Caution[] = [
     weight: "trouble",
   },
   {
+    id: "crowded",
+    if: "most_share > 100.5 %",
+    beside: "contents",
+    weight: "trouble",
+  },
+  {
+    id: "field_soil_in_pots",
+    where: { row: "soil_in_pots", word: "field" },
+    beside: "soil",
+    weight: "trouble",
+  },
+  {
     id: "no_need",
     where: { row: "peak_day_need", state: "none" },
     beside: "contents",

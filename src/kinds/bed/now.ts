@@ -106,7 +106,7 @@ function nowOf(input: ModelInput): Outputs {
     gets_next: amount(next?.given, asksNothing),
     week_days: week && next ? { value: weekdaysOf(week) } : { none: asksNothing },
     week_each: amount(week?.each, asksNothing),
-    week_cans: amount(cansFor(week, numberOrNull(input, "can_volume")), asksNothing),
+    week_cans: amount(cansFor(week, numberOrNull(input, "can_holds")), asksNothing),
   };
 }
 
@@ -121,7 +121,7 @@ export const now: Model = {
     "watering_interval",
     "share_met",
     "days_short",
-    "can_volume",
+    "can_holds",
   ],
   tolerant: true,
   outputs: ["needs_today", "lacks_today", "wants_next", "gets_next", "week_days", "week_each", "week_cans"],

@@ -11,6 +11,11 @@ const HIDDEN: readonly Row[] = [
   hidden("watered_share", "Share watered", "ground", "share"),
   hidden("canopy_share", "Share that leaves cover", "ground", "share"),
   hidden("root_room", "Room for roots", "ground", "depth"),
+  hidden("no_need_why", "Why it needs nothing", "demand", "text"),
+  hidden("soil_in_pots", "Soil of its pots", "ground", "text"),
+  hidden("most_share", "Shares that stand at once", "crops_said", "share"),
+  hidden("crowded_from", "From", "crops_said", "text"),
+  hidden("can_holds", "A can holds", "season.hands", "volume"),
 ];
 
 const NEED: readonly Row[] = [
@@ -42,7 +47,7 @@ const GIVING: readonly Row[] = [
   output("watering_interval", "Then lasts, at the peak", "demand", "span", {
     relations: ["max(1, floor(easy_volume / peak_day_need)) * 1 day"],
   }),
-  formula("cans_per_watering", "A watering in cans", "count", "ceil(watering_volume / can_volume)"),
+  formula("cans_per_watering", "A watering in cans", "count", "ceil(watering_volume / can_holds)"),
   output("trips_per_watering", "By hand: trips", "season.hands", "count", { quiet: true }),
   output("weight_per_trip", "Weight a trip", "season.hands", "mass", { quiet: true }),
   output("time_by_hand", "By hand it takes", "season.hands", "duration", { quiet: true }),

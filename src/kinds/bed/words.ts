@@ -75,7 +75,7 @@ export const words: KindWords = {
       "From that day of the season the bed gets no more water once a dry spell is as long as you say below.",
     let_go_dry_days: "Days on end under 1 mm.",
     last_soaked: "For what it needs today.",
-    can_volume: "To say a watering in cans.",
+    can_volume: "To say a watering in cans, where no cans of this worksheet water it: else theirs count.",
     usual_volume: [
       "Put in what you give, to set it beside what is worked out. 20 gallons is often said for a small tunnel: common practice, no source.",
       `${PRACTICE}, for a small tunnel`,
@@ -130,7 +130,7 @@ export const words: KindWords = {
       "What is within easy reach over a peak day's need, in whole days and at least one.",
       FAO,
     ],
-    cans_per_watering: ["A good watering over your can.", DEFINITION],
+    cans_per_watering: ["A good watering over the can that waters it, or your own.", DEFINITION],
     trips_per_watering: ["A good watering over what goes in one trip.", DEFINITION],
     weight_per_trip: ["Water and cans together.", "definition: water is about 8.34 lb a US gallon"],
     time_by_hand: ["Trips times a round.", DEFINITION],
@@ -196,8 +196,16 @@ export const words: KindWords = {
   cautions: {
     watered_by_nobody: ["Nothing waters this bed. Choose a pump or cans.", DEFINITION],
     no_need: [
-      "This bed asks for no water: nothing grows in it between the first and the last day of the season. Check the days of planting, or the season.",
+      "This bed asks for no water: {no_need_why}. Check its days of planting, the season's first and last day, and the drying.",
       DEFINITION,
+    ],
+    crowded: [
+      "From {crowded_from} what stands here at once takes {most_share} of the bed, and is counted so. Give shares that add up to 100 %, or a last picking before the next is planted.",
+      DEFINITION,
+    ],
+    field_soil_in_pots: [
+      "Garden soil packs tight in a pot and drains badly. Choose potting mix, if that is what is in them: it holds more than most soils, and the days between waterings hang on it.",
+      PRACTICE,
     ],
     roof_water_on_food: [
       "Roof water goes on the soil, not on the leaves, and in the morning or well before picking. Wash what you eat raw.",

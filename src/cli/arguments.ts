@@ -16,6 +16,7 @@ ${RAIN_HELP}
                          A choice is NAME=word,word; a date NAME=MM-DD..MM-DD. Needs --answer
   --answer NAME          which answer to show beside each value; may be repeated
   --steps N              how many values are tried (default 17)
+  --series FILE.csv      write every day of every tank, line, draw, bed and battery of the season, in m3 and J
   --gives-out            what gives out first: the season once more for each limit set free
   --json                 one JSON object on standard output, numbers in coherent SI
   --help                 this text
@@ -30,6 +31,7 @@ export type Wanted = {
   readonly json: boolean;
   readonly tried: Tried | null;
   readonly givesOut: boolean;
+  readonly series: string | null;
 };
 
 /** `--try`, with its answers and how many values. */
@@ -47,6 +49,7 @@ const OPTIONS = {
   answer: { type: "string", multiple: true },
   steps: { type: "string" },
   "gives-out": { type: "boolean" },
+  series: { type: "string" },
   json: { type: "boolean" },
   help: { type: "boolean" },
 } as const;
@@ -97,6 +100,7 @@ export function readArguments(words: readonly string[]): Wanted | null {
     rain: rainOf(values),
     sets: (values.set ?? []).map((text) => setOf(text)),
     tried: triedOf(values),
+    series: values.series ?? null,
     givesOut: values["gives-out"] ?? false,
     json: values.json ?? false,
   };

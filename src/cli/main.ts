@@ -11,6 +11,7 @@ import { HELP, readArguments, type Wanted } from "./arguments.ts";
 import { givesOutReport } from "./gives-out-report.ts";
 import { openRain } from "./rain.ts";
 import { jsonReport, textReport } from "./report.ts";
+import { writeSeries } from "./series.ts";
 import { setValue } from "./set-value.ts";
 import { triedJson, triedReport, triedText } from "./try-report.ts";
 import { FileError, UsageError } from "./usage.ts";
@@ -54,6 +55,7 @@ async function run(wanted: Wanted): Promise<string> {
   }
   for (const { name, value } of wanted.sets) worksheet = setValue(worksheet, CARD_KINDS, name, value);
   const whole = workOut(worksheet, CARD_KINDS, records);
+  if (wanted.series !== null) writeSeries(wanted.series, whole, records);
   const tried = wanted.tried && triedReport(worksheet, CARD_KINDS, records, wanted.tried);
   const out = wanted.givesOut ? givesOutReport(worksheet, CARD_KINDS, records, whole) : null;
   if (wanted.json) {

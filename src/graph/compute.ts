@@ -19,9 +19,9 @@ function entryResult(pass: Pass, node: GraphNode, row: Given, place: "givens" | 
 function measured(pass: Pass, node: GraphNode, row: Row): Result {
   const measure = measureOf(row);
   if (!measure) return failed("bad_value", node.id, `${row.label} cannot be measured.`);
-  const limits = row.row === "given" ? row : null;
+  const limits = row.row === "given" ? row : "measurable" in row ? row.measurable : undefined;
   const entry = entryAt(pass.cards[node.cardAt]?.measured, row.name);
-  return measuredResult({ label: row.label, measure, limits }, entry, node.id, pass.show);
+  return measuredResult({ label: row.label, measure, limits: limits ?? {} }, entry, node.id, pass.show);
 }
 
 function numberResult(pass: Pass, node: GraphNode, value: number): Result {

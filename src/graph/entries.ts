@@ -18,6 +18,10 @@ import type {
   Value,
 } from "./types.ts";
 
+/** What a number must be within, in the SI unit of its measure. */
+type Limits = Pick<NumberGiven, "min" | "max">;
+type Limited = Limits & Pick<NumberGiven, "measure">;
+
 type Origin = "given" | "measured";
 type Wrong = { readonly code: ProblemCode; readonly text: string };
 type Read<T> = { readonly value: T } | Wrong;
@@ -48,7 +52,7 @@ function readNumber(value: unknown, unit: unknown, measure: MeasureName): Read<n
     : { code: "not_finite", text: "this number is too large." };
 }
 
-function beyondLimits(row: NumberGiven, si: number, unit: string, show: ShowOptions): Wrong | null {
+function beyondLimits(row: Limited, si: number, unit: string, show: ShowOptions): Wrong | null {
   const shown = (limit: number) => showQuantity(limit, row.measure, { ...show, unit });
   if (row.min !== undefined && si < row.min)
     return { code: "limit", text: `at least ${shown(row.min)} is wanted here.` };
@@ -57,7 +61,7 @@ function beyondLimits(row: NumberGiven, si: number, unit: string, show: ShowOpti
   return null;
 }
 
-function readLimited(row: NumberGiven, value: unknown, unit: unknown, show: ShowOptions): Read<number> {
+function readLimited(row: Limited, value: unknown, unit: unknown, show: ShowOptions): Read<number> {
   const read = readNumber(value, unit, row.measure);
   if ("code" in read) return read;
   return beyondLimits(row, read.value, typeof unit === "string" ? unit : "", show) ?? read;
@@ -71,12 +75,22 @@ function readDate(row: DateGiven, value: unknown): Read<string> {
   return { code: "bad_value", text: `a date is wanted here, such as ${form}.` };
 }
 
-function readMonths(row: ListGiven, list: readonly unknown[], unit: string): Read<readonly number[]> {
+const limitedBy = (row: ListGiven, at: number): Limited => ({
+  measure: row.measures?.[at] ?? row.measures?.[0] ?? "factor",
+  ...row.limits?.[at],
+});
+
+function readMonths(
+  row: ListGiven,
+  list: readonly unknown[],
+  unit: string,
+  show: ShowOptions,
+): Read<readonly number[]> {
   if (list.length !== 12)
     return { code: "bad_value", text: `twelve numbers are wanted here, not ${list.length}.` };
   const numbers: number[] = [];
   for (const item of list) {
-    const read = readNumber(item, unit, row.measures?.[0] ?? "factor");
+    const read = readLimited(limitedBy(row, 0), item, unit, show);
     if ("code" in read) return read;
     numbers.push(read.value);
   }
@@ -87,14 +101,15 @@ function readPoints(
   row: ListGiven,
   list: readonly unknown[],
   unit: string,
+  show: ShowOptions,
 ): Read<readonly (readonly number[])[]> {
   const [acrossUnit = "", upUnit = acrossUnit] = unit.split(",").map((part) => part.trim());
   const points: (readonly number[])[] = [];
   for (const item of list) {
     if (!Array.isArray(item) || item.length !== 2)
       return { code: "bad_value", text: "every point needs two numbers." };
-    const across = readNumber(item[0], acrossUnit, row.measures?.[0] ?? "factor");
-    const up = readNumber(item[1], upUnit, row.measures?.[1] ?? row.measures?.[0] ?? "factor");
+    const across = readLimited(limitedBy(row, 0), item[0], acrossUnit, show);
+    const up = readLimited(limitedBy(row, 1), item[1], upUnit, show);
     if ("code" in across) return across;
     if ("code" in up) return up;
     points.push([across.value, up.value]);
@@ -124,16 +139,16 @@ function readContents(row: ListGiven, list: readonly unknown[]): Read<readonly u
   return { value: list };
 }
 
-function readList(row: ListGiven, value: unknown, unit: string): Read<Value> {
+function readList(row: ListGiven, value: unknown, unit: string, show: ShowOptions): Read<Value> {
   if (!Array.isArray(value)) return { code: "bad_value", text: "a list is wanted here." };
-  if (row.of === "months") return readMonths(row, value, unit);
-  return row.of === "points" ? readPoints(row, value, unit) : readContents(row, value);
+  if (row.of === "months") return readMonths(row, value, unit, show);
+  return row.of === "points" ? readPoints(row, value, unit, show) : readContents(row, value);
 }
 
 function readValue(row: Given, value: unknown, unit: unknown, show: ShowOptions): Read<Value> {
   if (row.row === "given") return readLimited(row, value, unit, show);
   if (row.row === "date") return readDate(row, value);
-  if (row.row === "list") return readList(row, value, typeof unit === "string" ? unit : "");
+  if (row.row === "list") return readList(row, value, typeof unit === "string" ? unit : "", show);
   if (typeof value !== "string") return { code: "bad_value", text: "a word is wanted here." };
   if (row.row === "choice" && !row.options.some(({ word }) => word === value)) {
     return {
@@ -179,13 +194,11 @@ export function pickedResult(row: NumberGiven, word: string, id: QuantityId, sho
 
 /** The result of a measured value. */
 export function measuredResult(
-  row: { readonly label: string; readonly measure: MeasureName; readonly limits: NumberGiven | null },
+  row: { readonly label: string; readonly measure: MeasureName; readonly limits: Limits },
   entry: Entry | undefined,
   id: QuantityId,
   show: ShowOptions,
 ): Result {
-  const read = row.limits
-    ? readLimited(row.limits, entry?.value, entry?.unit, show)
-    : readNumber(entry?.value, entry?.unit, row.measure);
+  const read = readLimited({ ...row.limits, measure: row.measure }, entry?.value, entry?.unit, show);
   return resultOf(read, row.label, id, "measured");
 }

@@ -115,6 +115,8 @@ export type ListGiven = Named & {
   readonly of: "months" | "points" | "contents";
   /** One measure for months, two for points (across, up). */
   readonly measures?: readonly MeasureName[];
+  /** Limits in SI, one for each of its measures. */
+  readonly limits?: readonly { readonly min?: number; readonly max?: number }[];
   /** For contents: the crop words allowed. */
   readonly crops?: readonly {
     readonly word: string;

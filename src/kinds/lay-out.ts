@@ -4,6 +4,8 @@
 export type Wish = {
   readonly roofs: number;
   readonly tanks: number;
+  /** Whether those stand joined at the base, to fill and empty as one. */
+  readonly joined: boolean;
   /** Small tanks at the beds, filled through a float valve from a tank above. */
   readonly small: number;
   readonly openBeds: number;
@@ -14,6 +16,7 @@ export type Wish = {
 export const FIRST_WISH: Wish = {
   roofs: 1,
   tanks: 1,
+  joined: false,
   small: 0,
   openBeds: 1,
   tunnels: 0,
@@ -48,13 +51,16 @@ export const numbered = (title: string, at: number): string => (at === 0 ? title
 export const times = <T>(count: number, make: (at: number) => T): readonly T[] =>
   Array.from({ length: count }, (_, at) => make(at));
 
+/** How many cards the big tanks come to: those that are joined at the base are one. */
+export const bigTanks = ({ tanks, joined }: Wish): number => (joined ? Math.min(1, tanks) : tanks);
+
 /** Key of the big tank that belongs to the one of that number among roofs or small tanks. */
-export const bigTank = (wish: Wish, at: number): string => `tank${Math.min(at, wish.tanks - 1)}`;
+export const bigTank = (wish: Wish, at: number): string => `tank${Math.min(at, bigTanks(wish) - 1)}`;
 
 /** The tanks that beds are watered from, as many as there are beds for. */
 export function sourcesOf(wish: Wish): readonly string[] {
   const keys =
-    wish.small > 0 ? times(wish.small, (at) => `small${at}`) : times(wish.tanks, (at) => `tank${at}`);
+    wish.small > 0 ? times(wish.small, (at) => `small${at}`) : times(bigTanks(wish), (at) => `tank${at}`);
   return keys.slice(0, wish.openBeds + wish.tunnels);
 }
 

@@ -14,6 +14,7 @@ import type {
 import { GRAVITY } from "../units/constants.ts";
 import type { MeasureName } from "../units/measures.ts";
 import type { Use, WantingLink } from "./kind.ts";
+import { limitsOf, measuredWithin } from "./limits.ts";
 
 /** Standard acceleration of gravity, as formula texts have it. */
 export const STANDARD_GRAVITY = `${GRAVITY} m/s2`;
@@ -28,7 +29,7 @@ export function given(
   usual: Default,
   more: Optional<NumberGiven, "row" | "name"> = {},
 ): NumberGiven {
-  return { row: "given", name, label, measure, default: usual, min: 0, ...more };
+  return { row: "given", name, label, measure, default: usual, ...limitsOf(measure), ...more };
 }
 
 /** One word out of a few. */
@@ -96,6 +97,7 @@ export function months(
     name,
     label,
     measures: [measure],
+    limits: [limitsOf(measure)],
     default: usual,
     unit,
     minor: true,
@@ -111,7 +113,15 @@ export function formula(
   relation: string,
   more: Optional<FormulaRow, "row" | "name"> = {},
 ): FormulaRow {
-  return { row: "formula", name, label, measure, formula: relation, ...more };
+  return {
+    row: "formula",
+    name,
+    label,
+    measure,
+    formula: relation,
+    ...more,
+    ...measuredWithin(measure, more),
+  };
 }
 
 /** A number that one of the card's models, or a worksheet-wide one, works out. */
@@ -122,7 +132,7 @@ export function output(
   measure: OutputRow["measure"],
   more: Optional<OutputRow, "row" | "name"> = {},
 ): OutputRow {
-  return { row: "output", name, label, of, measure, ...more };
+  return { row: "output", name, label, of, measure, ...more, ...measuredWithin(measure, more) };
 }
 
 /** An output that only other rows, models, charts or the drawing read. */

@@ -26,8 +26,6 @@ import { closeWaterings, wantsSecond, waterAgain, waterAll } from "./watering.ts
 /**
  * Runs a season's input over a record.
  *
- * @param input units at the type's fields
- * @param record the daily record [-]
  * @param stepping how gravity's steps are chosen; left out in use [-]
  * @returns the answer, or why there is none and at which day [days since 1970-01-01]
  * @source definition; each step names its own
@@ -48,14 +46,7 @@ export function runSeason(
   }
 }
 
-/**
- * A run ready for its first day, or why it cannot be run.
- *
- * @param input units at the type's fields
- * @param record the daily record [-]
- * @returns the run [-]
- * @source definition
- */
+/** A run ready for its first day, or why it cannot be run. */
 export function prepareSeason(input: SeasonInput, record: DailyRecord): SeasonState | SeasonFailure {
   const gap = firstGap(record);
   if (gap !== null)
@@ -82,7 +73,6 @@ type Days = { readonly first: number; readonly last: number };
  * @param state the run before its first day [-]
  * @param stepping how gravity's steps are chosen [-]
  * @param days first and last of those to be run; all when left out [-]
- * @source definition
  */
 export function runDays(
   state: SeasonState,
@@ -135,6 +125,8 @@ function bookLines(state: SeasonState, day: number): void {
     const [tally, ran] = [state.lineMoved[i], state.lineRan[i]];
     if (tally) count(tally, state.slots, moved);
     if (ran) ran[day] = pipes.doneAt[i] as number;
+    const days = state.lineMovedOn[i];
+    if (days) days[day] = moved;
     pipes.moved[i] = 0;
     pipes.doneAt[i] = 0;
   }
@@ -142,6 +134,7 @@ function bookLines(state: SeasonState, day: number): void {
 
 /** Books the day's spill and what is in store. */
 function evening(state: SeasonState, day: number): void {
+  state.watch?.(day);
   bookSpill(state, day);
   const { volume } = state.tanks;
   let sum = 0;

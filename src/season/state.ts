@@ -77,6 +77,8 @@ export type SeasonState = {
   readonly lineMoved: readonly Tally[];
   /** Time each line ran after the watering on each day [s]. */
   readonly lineRan: readonly Float64Array[];
+  /** Moved by each line from its start to its end on each day [m3]. */
+  readonly lineMovedOn: readonly Float64Array[];
   readonly stored: readonly Float64Array[];
   readonly storedTotal: Float64Array;
   readonly shortDay: Uint8Array;
@@ -91,6 +93,8 @@ export type SeasonState = {
   readonly leftOut: LeftOut[];
   /** Notes what happens to each bed day by day, where someone wants to read it; null: nobody does. */
   log: DayLog | null;
+  /** Looks at each day in the evening, before its overflow is booked; null: nobody does. */
+  watch: ((day: number) => void) | null;
 };
 
 const byId = <Part extends { readonly id: string }>(parts: readonly Part[]): readonly Part[] =>
@@ -103,9 +107,7 @@ const byId = <Part extends { readonly id: string }>(parts: readonly Part[]): rea
  * @param record the daily record, without a gap [-]
  * @param eto reference evapotranspiration of each day [m]
  * @param known what a longer record taught of beds; left out where this is the record [-]
- * @returns the run [-]
  * @throws DomainError for a part outside its relations
- * @source definition
  */
 export function readyState(
   input: SeasonInput,
@@ -192,6 +194,7 @@ function scratch(input: SeasonInput, tanks: Tanks, pipes: Pipes, spans: Spans, l
   return {
     slots: { season: 0, year: 0 },
     log: null,
+    watch: null,
     gone: nothingGone(tanks.parts.length),
     supply: supplyOf(input, tanks),
     leeway: perTank(),
@@ -201,6 +204,7 @@ function scratch(input: SeasonInput, tanks: Tanks, pipes: Pipes, spans: Spans, l
     passedOn: perTank(),
     lineMoved: pipes.parts.map(tally),
     lineRan: pipes.parts.map(() => new Float64Array(length)),
+    lineMovedOn: pipes.parts.map(() => new Float64Array(length)),
     stored: tanks.parts.map(() => new Float64Array(length)),
     storedTotal: new Float64Array(length),
     shortDay: new Uint8Array(length),

@@ -90,6 +90,16 @@ function withoutDust(si: number, measure: Measure): number {
   return measure.si === "m3" && Math.abs(si) < CUBIC_MILLIMETRE ? 0 : si;
 }
 
+/** Nearly all is not all: shown with so much, or with a tenth of a percent where that is less. */
+const NEARLY_ALL = 99.9;
+const PERCENT_DUST = 1e-7;
+
+function showPercent(percent: number, figures: number, locale: string): string {
+  const text = showNumber(percent, figures, locale);
+  const isNearly = percent < 100 - PERCENT_DUST && text === showNumber(100, figures, locale);
+  return isNearly ? showNumber(Math.min(percent, NEARLY_ALL), 3, locale) : text;
+}
+
 /** The number and the unit of a quantity apart, for a screen that sets them apart. */
 export function displayParts(given: number, measureName: MeasureName, options: ShowOptions): DisplayParts {
   const measure: Measure = MEASURES[measureName];
@@ -101,7 +111,7 @@ export function displayParts(given: number, measureName: MeasureName, options: S
   if (time !== null) return { number: time, unit: "" };
   if (measure.form === "year") return { number: String(Math.round(si)), unit: "" };
   if (measure.form === "share") {
-    return { number: showNumber(fromSi(si, "%"), figures, locale), unit: "%" };
+    return { number: showPercent(fromSi(si, "%"), figures, locale), unit: "%" };
   }
   const own = unit === undefined ? null : inUnit(si, unit, measureName);
   const shownIn =

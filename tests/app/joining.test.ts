@@ -5,7 +5,7 @@ import { emptyWorksheet } from "../../src/document/blank.ts";
 import { setGiven } from "../../src/document/edits.ts";
 import type { Worksheet } from "../../src/document/worksheet.ts";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
-import type { Wish } from "../../src/kinds/lay-out.ts";
+import { FIRST_WISH, type Wish } from "../../src/kinds/lay-out.ts";
 import { workOut } from "../../src/studies/work-out.ts";
 
 const given = (sheet: Worksheet, id: string, name: string) =>
@@ -61,6 +61,7 @@ describe("a card put on the sheet is joined to what stands before it", () => {
 const wishes: fc.Arbitrary<Wish> = fc.record({
   roofs: fc.nat(3),
   tanks: fc.nat(3),
+  joined: fc.boolean(),
   small: fc.nat(3),
   openBeds: fc.nat(3),
   tunnels: fc.nat(3),
@@ -75,7 +76,7 @@ describe("a place laid out by counting", () => {
         const of = (kind: string) => sheet.cards.filter((card) => card.kind === kind).length;
         expect([of("roof"), of("tank"), of("bed")]).toEqual([
           wish.roofs,
-          wish.tanks + wish.small,
+          (wish.joined ? Math.min(1, wish.tanks) : wish.tanks) + wish.small,
           wish.openBeds + wish.tunnels,
         ]);
         const { results } = workOut(sheet, CARD_KINDS);
@@ -88,8 +89,35 @@ describe("a place laid out by counting", () => {
     );
   });
 
+  test("three tanks joined at the base are one card of three, filled by every roof; else three cards", () => {
+    const wish: Wish = { ...FIRST_WISH, roofs: 2, tanks: 3, openBeds: 2 };
+    const tanksOf = (joined: boolean) => {
+      const sheet = laidOut(CARD_KINDS, emptyWorksheet(), { ...wish, joined });
+      return { sheet, tanks: sheet.cards.filter(({ kind }) => kind === "tank") };
+    };
+    const one = tanksOf(true);
+    expect(one.tanks.map(({ title, givens }) => [title, givens["count"]?.value])).toEqual([["Tanks", 3]]);
+    const drains = one.sheet.cards.flatMap(({ givens }) => givens["drains_to"]?.value ?? []);
+    expect(drains).toEqual([one.tanks[0]?.id, one.tanks[0]?.id]);
+    const { results } = workOut(one.sheet, CARD_KINDS);
+    expect(results.get(`${one.tanks[0]?.id}.usable`)).toMatchObject({ state: "ready" });
+    expect(tanksOf(false).tanks.map(({ title, givens }) => [title, givens["count"]?.value])).toEqual([
+      ["Tank", undefined],
+      ["Tank 2", undefined],
+      ["Tank 3", undefined],
+    ]);
+  });
+
   test("no bucket is made up: what nobody timed is by the pump's label", () => {
-    const wish: Wish = { roofs: 1, tanks: 1, small: 0, openBeds: 1, tunnels: 0, wateredBy: "pump" };
+    const wish: Wish = {
+      roofs: 1,
+      tanks: 1,
+      joined: false,
+      small: 0,
+      openBeds: 1,
+      tunnels: 0,
+      wateredBy: "pump",
+    };
     const sheet = laidOut(CARD_KINDS, emptyWorksheet(), wish);
     const given = sheet.cards
       .filter(({ kind }) => kind === "delivery")
@@ -102,7 +130,15 @@ describe("a place laid out by counting", () => {
   });
 
   test("the order in which numbers are asked for: that of the page: place, roof, tanks, hose, pump, power, bed; what is said is asked no more", () => {
-    const wish: Wish = { roofs: 1, tanks: 1, small: 1, openBeds: 0, tunnels: 1, wateredBy: "pump" };
+    const wish: Wish = {
+      roofs: 1,
+      tanks: 1,
+      joined: false,
+      small: 1,
+      openBeds: 0,
+      tunnels: 1,
+      wateredBy: "pump",
+    };
     const sheet = laidOut(CARD_KINDS, emptyWorksheet(), wish);
     const missing = (worksheet: Worksheet) => {
       const { results } = workOut(worksheet, CARD_KINDS);

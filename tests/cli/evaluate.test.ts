@@ -1,5 +1,5 @@
 import { spawnSync } from "node:child_process";
-import { mkdtempSync, writeFileSync } from "node:fs";
+import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -125,5 +125,36 @@ describe("the command line", () => {
     const report = run(demo).stdout;
     expect(report).toContain("Two totes");
     expect(report).toContain("days_of_autonomy");
+  });
+});
+
+describe("--series", () => {
+  test("writes every day of every part, and a tank's days close in the file itself to 1e-9", () => {
+    const file = join(mkdtempSync(join(tmpdir(), "days-")), "days.csv");
+    const report = json(demo, "--series", file);
+    const [head = "", ...rows] = readFileSync(file, "utf8").trim().split("\n");
+    const names = head.split(",");
+    expect(names[0]).toBe("date");
+    const at = (row: string, name: string): number => {
+      const place = names.findIndex((each) => each.startsWith(`${name} [`));
+      expect(place, name).toBeGreaterThan(0);
+      return Number(row.split(",")[place]);
+    };
+    expect(rows.length).toBe(number(report, "weather.days"));
+    const sum = (row: string, list: string) =>
+      list.split(" ").reduce((all, name) => all + at(row, `totes.${name}`), 0);
+    for (const [place, row] of rows.entries()) {
+      if (place === 0) continue;
+      const held = at(rows[place - 1] ?? "", "totes.stored") + sum(row, "from_roofs rain overflow_in lines");
+      const goes = sum(row, "overflow_out spilled drawn evaporated leaked");
+      expect(Math.abs(held - goes - at(row, "totes.stored"))).toBeLessThan(1e-9);
+    }
+  });
+
+  test("that cannot be written is an error of the file, and nothing else is printed", () => {
+    const ran = run(demo, "--series", join(tmpdir(), "no", "such", "folder", "days.csv"));
+    expect(ran.status).toBe(1);
+    expect(ran.stderr).toContain("could not be written");
+    expect(ran.stdout).toBe("");
   });
 });

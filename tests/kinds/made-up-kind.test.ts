@@ -66,6 +66,7 @@ function place(): Worksheet {
   const laid = laidOut(KINDS, emptyWorksheet(), {
     roofs: 1,
     tanks: 1,
+    joined: false,
     small: 0,
     openBeds: 1,
     tunnels: 0,
@@ -186,6 +187,7 @@ describe("a kind that takes water in the season, in one constant", () => {
   const laid = laidOut(WITH, emptyWorksheet(), {
     roofs: 1,
     tanks: 1,
+    joined: false,
     small: 0,
     openBeds: 0,
     tunnels: 0,

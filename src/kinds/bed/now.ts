@@ -1,6 +1,6 @@
 // What a bed needs now and whether it will get it, in one sentence; and what a watering takes by hand or pump.
 
-import { numberOrNull } from "../../graph/readers.ts";
+import { isReady, numberOrNull, valueIn } from "../../graph/readers.ts";
 import type { Model, ModelInput, Outcome, Outputs, Result } from "../../graph/types.ts";
 import type { Driver } from "../../network/bounds.ts";
 import { cansFor as cansFull } from "../../physics/carrying.ts";
@@ -8,6 +8,7 @@ import { whyShort } from "../../telling/words/bounds.ts";
 import { listed } from "../../telling/words/lists.ts";
 import { parseIsoDate } from "../../units/calendar.ts";
 import { WEEKDAYS } from "../../units/calendar-names.ts";
+import { DAY } from "../../units/constants.ts";
 import type { WeekOfBed } from "../season/week.ts";
 
 const reasonOf = (result: Result | undefined): string => {
@@ -45,11 +46,20 @@ function ofWeek(week: WeekOfBed): string {
   return `${lacks}${wants}, ${prospect(next, week.driver)}.${since}`;
 }
 
+/** How much how often, at the peak; a bed that holds less than a day's need is told so. */
+function givingOf(input: ModelInput): string {
+  const interval = numberOrNull(input, "watering_interval");
+  const [volume, need] = ["watering_volume", "peak_day_need"].map((name) => numberOrNull(input, name) ?? 0);
+  if (interval === null) return "";
+  if (interval > DAY) return ": {watering_volume} every {watering_interval}";
+  const isShort = (volume ?? 0) < (need ?? 0) * (1 - 1e-9);
+  return `: {watering_volume} every day${isShort ? ", and it is not enough: its soil holds no more" : ""}`;
+}
+
 /** Of peak days and usual seasons, where no day is given for today. */
 function ofSeason(input: ModelInput): string {
   const need = "On peak days it needs {peak_day_need}";
-  const interval = numberOrNull(input, "watering_interval");
-  const give = interval === null ? "" : ": {watering_volume} every {watering_interval}";
+  const give = givingOf(input);
   const share = numberOrNull(input, "share_met");
   if (share === null) return `${need}${give}. Whether it gets it: ${reasonOf(input.results["share_met"])}`;
   const short = numberOrNull(input, "days_short") ?? 0;
@@ -64,7 +74,7 @@ function sentenceOf(input: ModelInput, week: WeekOfBed | null): Outcome {
   const peak = input.results["peak_day_need"];
   if (peak?.state === "failed") return { value: `What it needs is not known: ${peak.problem.text}` };
   if (peak?.state === "none") return { value: `It needs no water: ${peak.reason}.` };
-  if (input.results["watered_by"]?.state !== "ready")
+  if (!isReady(input.results["watered_by"]))
     return { value: "On peak days it needs {peak_day_need}, and nobody waters it." };
   return { value: week ? ofWeek(week) : ofSeason(input) };
 }
@@ -85,7 +95,7 @@ const cansFor = (week: WeekOfBed | null, can: number | null): number | null =>
 
 function nowOf(input: ModelInput): Outputs {
   const result = input.results["week"];
-  const week = result?.state === "ready" ? (result.value as WeekOfBed) : null;
+  const week = valueIn(result) as WeekOfBed | null;
   const why = reasonOf(result);
   const next = week?.waterings[0];
   const asksNothing = week ? "it asks for nothing in the coming week" : why;

@@ -1,6 +1,7 @@
 // What a gravity line asks: its ends, its hose, its valve, and the way it lies.
 
 import type { Row } from "../../graph/types.ts";
+import { limitsOf } from "../limits.ts";
 import { choice, given, link } from "../rows.ts";
 
 const HOSE: readonly Row[] = [
@@ -28,6 +29,7 @@ const DETAILS: readonly Row[] = [
     name: "route",
     label: "The way it lies",
     measures: ["distance", "height"],
+    limits: [limitsOf("distance"), limitsOf("height")],
     default: null,
     unit: "ft, ft",
     absent: "no route given",

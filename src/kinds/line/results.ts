@@ -55,7 +55,7 @@ const FLOWS: readonly Row[] = [
   ),
   formula("all_k", "Fittings and filters", "factor", "fittings_k + filters_k", { minor: true }),
   formula("head", "Drop that drives it", "head", "source_height - end_water", {
-    measurable: { teaches: "the drop itself, in place of the one from the cards' heights" },
+    measurable: { teaches: "the drop itself, in place of the one from the cards' heights", min: -100 },
   }),
   output("opening", "Effective opening", "teaching", "opening", {
     minor: true,

@@ -3,6 +3,7 @@
 import pumps from "../../../shared/pumps.json";
 import type { Row } from "../../graph/types.ts";
 import type { Kind } from "../kind.ts";
+import { limitsOf } from "../limits.ts";
 import { COSTS, choice, gather, given, hidden, link, output } from "../rows.ts";
 import { column, options, typed } from "../tabled.ts";
 import { PUMP_CAUTIONS } from "./cautions.ts";
@@ -48,6 +49,7 @@ const LABEL: readonly Row[] = [
     name: "curve",
     label: "Data sheet",
     measures: ["flow", "head"],
+    limits: [limitsOf("flow"), limitsOf("head")],
     default: null,
     minor: true,
     absent: "no data sheet",

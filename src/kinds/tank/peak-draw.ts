@@ -1,11 +1,11 @@
 // What is taken of each tank and of all on a peak day, and how long today's water lasts: the season's own reckoning, fed
 // from the cards.
 
-import { causeOf, numberIn, numberOrNull, wordOrNull } from "../../graph/readers.ts";
+import { causeOf, numberIn, numberOrNull } from "../../graph/readers.ts";
 import type { CardView, Model, ModelInput, Outcome, Outputs } from "../../graph/types.ts";
 import { autonomyOf, type TankAutonomy, type WholeAutonomy } from "../../season/autonomy.ts";
-import { isoDate, parseIsoDate } from "../../units/calendar.ts";
 import { networkIn } from "../network-in.ts";
+import { lastsUntil } from "./lasts-until.ts";
 
 function asked(input: ModelInput): WholeAutonomy {
   const { tank = [], bed = [] } = input.cards;
@@ -42,29 +42,22 @@ function drawn(
   return unknownNeed(input, beds) ?? (draw > 0 ? { value: draw } : { none: words.noNeed });
 }
 
-function lastsUntil(input: ModelInput, tank: CardView, draw: number, reachable: number): Outcome {
-  const today = parseIsoDate(wordOrNull(input, "site.today") ?? "");
-  const water = numberIn(tank.results["water_today"]);
-  if (today === null) return { none: "no day given for today" };
-  if (water === null) return { none: "not dipped" };
-  const vessel = tank.results["vessel"];
-  const full = vessel?.state === "ready" ? (vessel.value as { readonly volume: number }).volume : 0;
-  const left = Math.max(0, water - (full - reachable));
-  return { value: isoDate(today + Math.floor(left / draw)) };
-}
-
 const OF_TANK = { noBed: "serves no bed", noNeed: "its beds need nothing in the season" };
 const OF_ALL = { noBed: "no tank serves a bed yet", noNeed: "the beds need nothing in the season" };
 
-function tankOutputs(input: ModelInput, tank: CardView, store: TankAutonomy): Outputs {
+function tankOutputs(
+  input: ModelInput,
+  tank: CardView,
+  store: TankAutonomy,
+  stores: readonly TankAutonomy[],
+): Outputs {
   const known = store.draw === null || numberIn(tank.results["reachable"]) !== null;
   const draw: Outcome = known
     ? drawn(input, store, OF_TANK)
     : { failed: "What of its water can be reached is not known." };
   return {
     [`${tank.id}.peak_day_draw`]: draw,
-    [`${tank.id}.lasts_until`]:
-      "value" in draw ? lastsUntil(input, tank, Number(draw.value), store.reachable) : draw,
+    [`${tank.id}.lasts_until`]: "value" in draw ? lastsUntil(input, tank, Number(draw.value), stores) : draw,
   };
 }
 
@@ -73,7 +66,7 @@ function peakDraws(input: ModelInput): Outputs {
   const tanks = input.cards["tank"] ?? [];
   const rows = tanks.flatMap((tank, place) => {
     const store = whole.tanks[place];
-    return store ? [tankOutputs(input, tank, store)] : [];
+    return store ? [tankOutputs(input, tank, store, whole.tanks)] : [];
   });
   return {
     ...Object.assign({}, ...rows),
@@ -87,7 +80,8 @@ export const peakDraw: Model = {
   name: "peak_draw",
   takes: ["network", "weather.peak_day_eto", "site.today"],
   surveys: {
-    tank: ["reachable", "leak", "open_surface", "water_today", "vessel"],
+    tank: ["reachable", "leak", "open_surface", "water_today", "vessel", "floor_height"],
+    line: ["last_flow_height"],
     bed: ["peak_day_need"],
   },
   tolerant: true,

@@ -67,7 +67,10 @@ export const words: KindWords = {
     ],
     lowest_level: ["The lowest evening of the whole record.", "your record, day by day"],
     water_today: ["From today's depth to its volume.", DEFINITION],
-    lasts_until: ["Today's water above the lowest drawable depth, over a peak day's draw.", DEFINITION],
+    lasts_until: [
+      "Today's water above the lowest drawable depth, over a peak day's draw; before it, what waits in the tanks above that fill it, over all that hangs on those.",
+      DEFINITION,
+    ],
     ...COST_WORDS,
   },
   cautions: {

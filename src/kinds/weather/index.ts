@@ -76,7 +76,10 @@ export const weather: Kind = {
     },
     ...PAN_ROWS,
     months("normal_rain", "Rain of each month", "rain", USUAL_RAIN, "mm"),
-    months("normal_wet_days", "Wet days of each month", "count", USUAL_WET_DAYS, ""),
+    {
+      ...months("normal_wet_days", "Wet days of each month", "count", USUAL_WET_DAYS, ""),
+      limits: [{ min: 0, max: 31 }],
+    },
     months("normal_highs", "Warm of each month", "temperature", USUAL_HIGHS, "degC"),
     months("normal_lows", "Cold of each month", "temperature", USUAL_LOWS, "degC"),
     given("years", "Years to make up", "count", [20, "1"], { min: 2, max: 100, minor: true }),

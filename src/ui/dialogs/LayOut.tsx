@@ -1,6 +1,6 @@
 // An empty sheet asks what there is: roofs, tanks, beds and who waters; out of that it lays a whole place, joined up.
 
-import { createSignal, For, type JSX } from "solid-js";
+import { createSignal, For, type JSX, Show } from "solid-js";
 import { FIRST_WISH, MOST_OF_A_SORT, type Wish } from "../../kinds/lay-out.ts";
 import { useSheet } from "../sheet.ts";
 
@@ -52,14 +52,21 @@ function Count(props: {
   );
 }
 
-function Ways(props: {
-  readonly chosen: Wish["wateredBy"];
-  readonly onPick: (way: Wish["wateredBy"]) => void;
+const STANDING: readonly (readonly [Wish["joined"], string])[] = [
+  [false, "each by itself"],
+  [true, "joined at the base, as one"],
+];
+
+function Ways<T>(props: {
+  readonly asked: string;
+  readonly ways: readonly (readonly [T, string])[];
+  readonly chosen: T;
+  readonly onPick: (way: T) => void;
 }): JSX.Element {
   return (
     <fieldset class="ways">
-      <legend>The beds are watered</legend>
-      <For each={WAYS}>
+      <legend>{props.asked}</legend>
+      <For each={props.ways}>
         {([way, label]) => (
           <button type="button" aria-pressed={props.chosen === way} onClick={() => props.onPick(way)}>
             {label}
@@ -82,15 +89,30 @@ export function LayOut() {
       </p>
       <For each={SORTS}>
         {([sort, label, help]) => (
-          <Count
-            label={label}
-            help={help}
-            count={wish()[sort]}
-            onChange={(count) => setWish({ ...wish(), [sort]: count })}
-          />
+          <>
+            <Count
+              label={label}
+              help={help}
+              count={wish()[sort]}
+              onChange={(count) => setWish({ ...wish(), [sort]: count })}
+            />
+            <Show when={sort === "tanks" && wish().tanks > 1}>
+              <Ways
+                asked={`The ${wish().tanks} tanks stand`}
+                ways={STANDING}
+                chosen={wish().joined}
+                onPick={(joined) => setWish({ ...wish(), joined })}
+              />
+            </Show>
+          </>
         )}
       </For>
-      <Ways chosen={wish().wateredBy} onPick={(wateredBy) => setWish({ ...wish(), wateredBy })} />
+      <Ways
+        asked="The beds are watered"
+        ways={WAYS}
+        chosen={wish().wateredBy}
+        onPick={(wateredBy) => setWish({ ...wish(), wateredBy })}
+      />
       <p>
         <button type="button" class="button strong" onClick={() => sheet.edit.layOut(wish())}>
           Lay it out

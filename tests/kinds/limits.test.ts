@@ -1,0 +1,171 @@
+// Every number has a least and a most, so that nothing that is typed or opened makes the page hang. Limits only refuse.
+
+import { readdirSync, readFileSync } from "node:fs";
+import { describe, expect, test } from "vitest";
+import { readWorksheet } from "../../src/document/check.ts";
+import { setGiven } from "../../src/document/edits.ts";
+import type { Worksheet } from "../../src/document/worksheet.ts";
+import { buildGraph } from "../../src/graph/build.ts";
+import { evaluate } from "../../src/graph/evaluate.ts";
+import type { Row } from "../../src/graph/types.ts";
+import { CARD_KINDS } from "../../src/kinds/index.ts";
+import { workOut } from "../../src/studies/work-out.ts";
+import { MEASURES } from "../../src/units/measures.ts";
+import { cautionIds, type Givens, sheetOf, workedOut } from "./made-up-sheets.ts";
+
+type Number = { readonly id: string; readonly kind: string; readonly name: string; readonly si: string };
+type Bounded = Number & { readonly min: number | undefined; readonly max: number | undefined };
+
+const kinds = Object.values(CARD_KINDS);
+const bounded = (
+  kind: string,
+  row: Row,
+  limits: { readonly min?: number; readonly max?: number },
+): Bounded[] =>
+  "measure" in row && row.measure !== "text" && row.measure !== "series"
+    ? [
+        {
+          id: `${kind}.${row.name}`,
+          kind,
+          name: row.name,
+          si: MEASURES[row.measure].si,
+          min: limits.min,
+          max: limits.max,
+        },
+      ]
+    : [];
+
+const GIVEN = kinds.flatMap(({ kind, rows }) =>
+  rows.flatMap((row) => (row.row === "given" ? bounded(kind, row, row) : [])),
+);
+const MEASURED = kinds.flatMap(({ kind, rows }) =>
+  rows.flatMap((row) =>
+    row.row !== "given" && "measurable" in row && row.measurable ? bounded(kind, row, row.measurable) : [],
+  ),
+);
+
+/** Kept on the card itself; no answer but a sum of money hangs on them. */
+const STORED = new Set(["price", "life"]);
+
+const LISTS = kinds.flatMap(({ kind, rows }) =>
+  rows.flatMap((row) => (row.row === "list" ? [{ id: `${kind}.${row.name}`, kind, row }] : [])),
+);
+/** Hostile lists of each sort. */
+const WILD = {
+  months: [Array(12).fill(1e300), Array(12).fill(-1e300), Array(12).fill(1e9)],
+  points: [
+    [
+      [0, 0],
+      [1, 1e300],
+      [2, -1e300],
+    ],
+    [
+      [0, 0],
+      [1e300, 1],
+    ],
+    [
+      [0, 1],
+      [1, 1e9],
+      [2, 1],
+    ],
+  ],
+  contents: [[{ crop: "tomato", planted: "05-01", share: 1e300 }]],
+};
+
+const FOLDER = new URL("../../templates/", import.meta.url);
+const SHEETS: readonly Worksheet[] = readdirSync(FOLDER).map((name) => {
+  const read = readWorksheet(JSON.parse(readFileSync(new URL(name, FOLDER), "utf8")));
+  if (!read.ok) throw new Error(name);
+  // Two made-up years run the same paths as twenty.
+  return setGiven(read.worksheet, "weather", "years", { value: 2, unit: "1" });
+});
+
+/** A template with a card of that kind, and the card. */
+function placeOf(kind: string): { readonly sheet: Worksheet; readonly card: string } {
+  for (const sheet of SHEETS) {
+    const card = sheet.cards.find((one) => one.kind === kind);
+    if (card) return { sheet, card: card.id };
+  }
+  const sheet = sheetOf({ made: [kind, {}] });
+  return { sheet: setGiven(sheet, "weather", "years", { value: 2, unit: "1" }), card: "made" };
+}
+
+/** Seconds of work, whatever else the machine does meanwhile. */
+const seconds = (): number => process.cpuUsage().user / 1e6;
+
+const withMeasured = (
+  sheet: Worksheet,
+  id: string,
+  name: string,
+  value: number,
+  unit: string,
+): Worksheet => ({
+  ...sheet,
+  cards: sheet.cards.map((card) =>
+    card.id === id ? { ...card, measured: { ...card.measured, [name]: { value, unit } } } : card,
+  ),
+});
+
+function changedTo(one: Bounded, value: number) {
+  const { sheet, card } = placeOf(one.kind);
+  const isGiven = GIVEN.includes(one);
+  const changed = isGiven
+    ? setGiven(sheet, card, one.name, { value, unit: one.si })
+    : withMeasured(sheet, card, one.name, value, one.si);
+  return { changed, card };
+}
+
+/** What the page says before the season has been run. */
+const light = (sheet: Worksheet) =>
+  evaluate(buildGraph(sheet, CARD_KINDS), sheet, { answers: new Map(), records: new Map() });
+
+describe("limits", () => {
+  test("every number that is given or measured has a least and a most", () => {
+    const without = [...GIVEN, ...MEASURED].filter(({ min, max }) => min === undefined || max === undefined);
+    expect(without.map(({ id }) => id)).toEqual([]);
+  });
+
+  test.each([...GIVEN, ...MEASURED].filter(({ name }) => !STORED.has(name)))(
+    "$id at its least and its most is worked out, finite and soon; beyond them it is refused by name",
+    (one) => {
+      for (const value of [one.min ?? 0, one.max ?? 0]) {
+        const { changed } = changedTo(one, value);
+        const before = seconds();
+        const { results } = workOut(changed, CARD_KINDS);
+        expect(seconds() - before, `${one.id} at ${value}`).toBeLessThan(3);
+        for (const id of results.ids)
+          expect(["ready", "none", "failed"], id).toContain(results.get(id)?.state);
+        for (const { text } of results.problems)
+          expect(text, `${one.id} at ${value}`).not.toMatch(/NaN|undefined|Infinity/);
+      }
+      for (const value of [-1e300, 1e300]) {
+        const { changed, card } = changedTo(one, value);
+        const text = light(changed)
+          .problems.map((problem) => `${problem.at}: ${problem.text}`)
+          .join("\n");
+        expect(text).toContain(`${card}.${one.name}`);
+      }
+    },
+  );
+
+  test.each(LISTS)("$id, however wild, is worked out finite and soon, or refused", ({ id, kind, row }) => {
+    const { sheet, card } = placeOf(kind);
+    for (const value of WILD[row.of]) {
+      const changed = setGiven(sheet, card, row.name, { value, unit: row.unit ?? "" });
+      const before = seconds();
+      const { results } = workOut(changed, CARD_KINDS);
+      expect(seconds() - before, id).toBeLessThan(3);
+      for (const { text } of results.problems) expect(text).not.toMatch(/NaN|undefined|Infinity/);
+      expect(results.get(id.replace(kind, card))?.state, `${id} ${JSON.stringify(value)}`).toBe("failed");
+    }
+  });
+
+  test.each<readonly [string, string, Givens, string]>([
+    ["a valve band of 1e300 mm", "line", { valve_band: [1e300, "mm"] }, "made.valve_band"],
+    ["a trough of 99,999 km", "tank", { shape: "box", length: [99_999, "km"] }, "made.length"],
+  ])("%s is refused where it stands", (_, kind, givens, at) => {
+    const whole = workedOut(sheetOf({ made: [kind, givens] }));
+    expect(whole.results.problems.map((problem) => problem.at)).toContain(at);
+    cautionIds(whole);
+  });
+});

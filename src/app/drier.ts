@@ -2,7 +2,7 @@
 
 import { createEffect, createMemo, createSignal, on, onCleanup } from "solid-js";
 import type { Change } from "../document/changes.ts";
-import { numberIn, wordIn } from "../graph/readers.ts";
+import { isReady, numberIn, wordIn } from "../graph/readers.ts";
 import { DRIER, isFew } from "../rainfall/import-facts.ts";
 import type { Answers } from "../studies/ask.ts";
 import type { DrierYears } from "../ui/dialogs/rain-import.ts";
@@ -39,7 +39,7 @@ export function createDrier(engine: Engine, asker: Asker, options: () => ShowOpt
   const isAsked = (): boolean => {
     const years = numberIn(engine.view().results.get("weather.whole_years"));
     const own = held();
-    return plan()?.state === "ready" && own !== undefined && !own.madeUp && years !== null && isFew(years);
+    return isReady(plan()) && own !== undefined && !own.madeUp && years !== null && isFew(years);
   };
   let timer: ReturnType<typeof setTimeout> | undefined;
   const begin = (): void => {

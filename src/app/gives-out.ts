@@ -1,7 +1,7 @@
 // What gives out first, asked anew in the background once the season of the open worksheet is in and nothing is turned.
 
 import { createEffect, createMemo, createSignal, on, onCleanup } from "solid-js";
-import { numberIn, wordIn } from "../graph/readers.ts";
+import { numberIn, valueIn, wordIn } from "../graph/readers.ts";
 import type { Driver } from "../network/bounds.ts";
 import type { SeasonInput } from "../season/input.ts";
 import { boundsAtWork, type GivesOut } from "../season/relief.ts";
@@ -26,9 +26,9 @@ export function createGivesOut(engine: Engine, asker: Asker) {
 
   const begin = (): void => {
     const held = engine.records.get(wordIn(record()));
-    const input = plan();
-    if (input?.state !== "ready" || !held) return;
-    const bounds = boundsAtWork(input.value as SeasonInput);
+    const input = valueIn(plan()) as SeasonInput | null;
+    if (!input || !held) return;
+    const bounds = boundsAtWork(input);
     const book = reliefBook();
     const { worksheet } = engine.view();
     const go = (): void => {

@@ -6,6 +6,7 @@ import { setWorksheet } from "../document/edits.ts";
 import { recordNames } from "../document/record-names.ts";
 import { apart } from "../document/title-apart.ts";
 import type { Worksheet } from "../document/worksheet.ts";
+import { wordIn } from "../graph/readers.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { worksheetToFileText } from "../storage/file.ts";
 import { worksheetToLink } from "../storage/link.ts";
@@ -33,8 +34,7 @@ type Tools = {
 
 /** The record that the worksheet names or makes up. */
 function recordInUse(session: Session): DailyRecord | null {
-  const result = session.engine.view().results.get("weather.record_in_use");
-  const key = result?.state === "ready" ? String(result.value) : "";
+  const key = wordIn(session.engine.view().results.get("weather.record_in_use"));
   return session.engine.records.get(key) ?? null;
 }
 

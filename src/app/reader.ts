@@ -5,7 +5,7 @@ import { titlesApart } from "../document/title-apart.ts";
 import type { Card } from "../document/worksheet.ts";
 import { type Explanation, explain } from "../graph/explain.ts";
 import { type Movement, movement } from "../graph/moved.ts";
-import { shownIn } from "../graph/readers.ts";
+import { shownIn, wordIn } from "../graph/readers.ts";
 import { labelOf, shownValue } from "../graph/shown.ts";
 import type { Result, Row } from "../graph/types.ts";
 import { rowWords, type Words } from "../graph/words.ts";
@@ -124,10 +124,7 @@ export function makeReader(session: Session, showOptions: Accessor<ShowOptions>,
         "season.stored_total",
         "season.short_days",
         "season.record_first_day",
-      ].map((id) => {
-        const now = result(id);
-        return shownIn(now);
-      });
+      ].map((id) => shownIn(result(id)));
       if (!(stored instanceof Float64Array) || !(short instanceof Uint8Array) || typeof first !== "number")
         return null;
       return { stored, short, firstDay: first };
@@ -135,9 +132,8 @@ export function makeReader(session: Session, showOptions: Accessor<ShowOptions>,
     starter: (): boolean => isStarter(session),
     madeUp: (): string | null => {
       const place = isStarter(session) ? "made-up place" : null;
-      const kind = result("weather.record_kind");
-      const weather =
-        kind?.state === "ready" && String(kind.value).startsWith("made up") ? "made-up weather" : null;
+      const kind = wordIn(result("weather.record_kind"));
+      const weather = kind.startsWith("made up") ? "made-up weather" : null;
       return [place, weather].filter((text) => text !== null).join(", ") || null;
     },
   };

@@ -2,7 +2,7 @@
 
 import { createEffect, createMemo, createSignal, on, onCleanup } from "solid-js";
 import type { Change } from "../document/changes.ts";
-import { numberIn, wordIn } from "../graph/readers.ts";
+import { isReady, numberIn, wordIn } from "../graph/readers.ts";
 import type { SizePoint } from "../scene/size-curve.ts";
 import type { Answers } from "../studies/ask.ts";
 import { kneeOf } from "../studies/knee.ts";
@@ -66,7 +66,7 @@ export function createSizes(engine: Engine, asker: Asker): Sizes {
     if (plan()?.state === "pending" || record()?.state === "pending") return;
     const held = engine.records.get(wordIn(record()));
     const [each, count] = [numberIn(results.get(`${id}.capacity`)), numberIn(results.get(`${id}.count`))];
-    if (plan()?.state !== "ready" || !held || each === null) {
+    if (!isReady(plan()) || !held || each === null) {
       fail(id, "The season cannot be run yet: its card says why.");
       return;
     }

@@ -2,6 +2,7 @@
 
 import { cautionsOf } from "../graph/cautions.ts";
 import { explain } from "../graph/explain.ts";
+import { isReady, valueIn } from "../graph/readers.ts";
 import { shownValue } from "../graph/shown.ts";
 import type { CardKinds, Result, Value } from "../graph/types.ts";
 import { KIND_WORDS } from "../kinds/words.ts";
@@ -37,8 +38,8 @@ const problemOf = (result: Result): string =>
   result.state === "failed" ? result.problem.text : result.state === "none" ? result.reason : "";
 
 function plainValue(result: Result): Value {
-  if (result.state !== "ready") return null;
-  return ArrayBuffer.isView(result.value) ? Array.from(result.value as Float64Array) : result.value;
+  const value = valueIn(result);
+  return ArrayBuffer.isView(value) ? Array.from(value as Float64Array) : value;
 }
 
 type ShownId = { readonly id: string; readonly fills: boolean };
@@ -48,7 +49,7 @@ function quantity(whole: Whole, { id, fills }: ShownId, result: Result, options:
   const shown = shownValue(whole.graph, whole.worksheet, whole.results, id, options);
   const how = [working.words, working.numbers].filter((part) => part !== "").join(" ");
   return {
-    value: fills && result.state === "ready" ? shown : plainValue(result),
+    value: fills && isReady(result) ? shown : plainValue(result),
     unit: whole.graph.siUnitOf(id),
     shown,
     state: result.state,
@@ -69,8 +70,7 @@ function shownIds(whole: Whole, kinds: CardKinds): readonly ShownId[] {
 }
 
 function leftOut(whole: Whole): readonly LeftOut[] {
-  const list = whole.results.get("season.left_out_list");
-  return list?.state === "ready" ? (list.value as readonly LeftOut[]) : [];
+  return (valueIn(whole.results.get("season.left_out_list")) ?? []) as readonly LeftOut[];
 }
 
 /** The whole worksheet as one object; numbers in coherent SI. */

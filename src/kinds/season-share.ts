@@ -24,16 +24,14 @@ export type Tie = {
 };
 
 /** Lists of the season's input that cards are put into. */
-export type PartField =
-  | "roofs"
-  | "tanks"
-  | "lines"
-  | "tees"
-  | "draws"
-  | "deliveries"
-  | "carries"
-  | "batteries"
-  | "beds";
+export type PartField = Exclude<
+  {
+    [Field in keyof SeasonInput]-?: SeasonInput[Field] extends readonly { readonly id: string }[]
+      ? Field
+      : never;
+  }[keyof SeasonInput],
+  "leftOut"
+>;
 
 type Part = SeasonInput[PartField][number];
 

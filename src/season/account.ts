@@ -24,7 +24,6 @@ function energyStored(state: SeasonState): number {
  * Opens the account with what is in store.
  *
  * @param state the run before its first day [-]
- * @source definition
  */
 export function openAccount(state: SeasonState): void {
   state.ledger.waterAtStart = waterStored(state);
@@ -52,7 +51,6 @@ export function closeDay(state: SeasonState): void {
  * @param error largest of any evening [any]
  * @param through in and out [any]
  * @returns share; 0 where nothing went through and nothing is amiss [-]
- * @source definition
  */
 export function errorShare(error: number, through: number): number {
   if (error === 0) return 0;

@@ -13,7 +13,6 @@ const STAYS_FROZEN = ZERO_CELSIUS - 2;
  * Water that the sky brings to a surface on each day.
  *
  * @param record the daily record; without highest temperatures everything is rain [-]
- * @param scale factor on all rain [-]
  * @returns depth of each day; NaN where the record has a gap [m]
  * @validity a day that stays 2 degrees Celsius under freezing keeps its snow; the next that does not brings all of it
  * @source common practice, no source
@@ -36,9 +35,7 @@ export function arrivingRain(record: DailyRecord, scale: number): Float64Array {
 /**
  * First day without a rain reading.
  *
- * @param record the daily record [-]
  * @returns day number, or null where there is no gap [days since 1970-01-01]
- * @source definition
  */
 export function firstGap(record: DailyRecord): number | null {
   const gap = record.rain.findIndex((depth) => !Number.isFinite(depth));

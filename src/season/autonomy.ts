@@ -50,7 +50,6 @@ export type WholeAutonomy = {
 /**
  * Reachable water of full tanks beside what is taken of it on a peak day.
  *
- * @param asked units at the type's fields
  * @returns volumes [m3]
  * @source definition: the need of every bed served, directly or through lines that run, once each, with the tanks' leaks
  *   and open water
@@ -93,7 +92,6 @@ export type Autonomy = WholeAutonomy & {
 /**
  * Days of autonomy of the tanks of a run.
  *
- * @param state the run [-]
  * @returns durations [s] and volumes [m3]
  * @source autonomyOf
  */

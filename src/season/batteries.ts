@@ -30,10 +30,7 @@ export type ChargeBook = {
 /**
  * Batteries ready to run, charged by their start share.
  *
- * @param parts sorted by id, units at the type's fields
  * @param spans whole seasons and years, and days of the record [-]
- * @returns the batteries [-]
- * @source definition
  */
 export function readyBatteries(
   parts: readonly BatteryPart[],

@@ -22,8 +22,6 @@ export type SeasonCalendar = {
 /**
  * Every bed's days of one season.
  *
- * @param input units at the type's fields
- * @param record the daily record [-]
  * @param year in which the season begins [-]
  * @returns the days, or why there are none [-]
  * @source definition: the same run as runSeason, from the record's first day, to the season's end

@@ -44,7 +44,6 @@ const WORTH_SAVING = 0.1;
 /**
  * A bed's crops and ground over a record.
  *
- * @param bed the bed, units at the type's fields
  * @param sky depths of each day [m]
  * @param traits what a record teaches of each crop; of these very days when left out [-]
  * @returns depths of each day over the bed's ground [m]

@@ -14,7 +14,6 @@ import { bindingOf, byBound } from "./totals.ts";
  * @param bed the bed after the last day [-]
  * @param seasons whole seasons of the record [-]
  * @param firstDay first day of the record [days since 1970-01-01]
- * @returns the seasons in order, units at the type's fields
  * @source definition; loss of harvest, FAO-56 Eq. 90, by the whole bed's share of its use in the season
  */
 export function bedSeasons(bed: Bed, seasons: readonly Span[], firstDay: number): readonly BedSeason[] {

@@ -90,12 +90,9 @@ export type KnownBeds = ReadonlyMap<string, Pick<Bed, "traits" | "demand" | "non
 /**
  * Beds ready to run, in the order of their priority, then of their ids.
  *
- * @param parts units at the type's fields
  * @param given sky, sources and the like [-]
  * @param leftOut gets a bed whose waterers are all gone [-]
- * @returns the beds [-]
  * @throws DomainError for a crop or soil outside its relations
- * @source definition
  */
 export function readyBeds(parts: readonly BedPart[], given: BedGround, leftOut: LeftOut[]): readonly Bed[] {
   const beds: Bed[] = [];

@@ -18,11 +18,9 @@ const behind = (state: SeasonState, tank: number): readonly number[] => state.sp
 /**
  * The bound of lacks, by its place in BOUNDS: water in reach is told by where it went.
  *
- * @param state the run [-]
  * @param lacks of a watering or draw [m3]
  * @param dry the tank whose water it lacked, and how much of it a day's shortfall can be at most [m3]
  * @returns its place; UNBOUND where nothing lacked [-]
- * @source definition
  */
 export function boundOf(
   state: SeasonState,
@@ -44,11 +42,8 @@ export function rememberShort(bed: Bed, bound: number, tank: number): void {
 /**
  * Books a day on which a bed is short, with what it went without, under the bound of its last short watering.
  *
- * @param state the run [-]
- * @param bed the bed [-]
  * @param day of the record [day]
  * @param unmet water that it went without [m3]
- * @source definition
  */
 export function bookShortDay(state: SeasonState, bed: Bed, day: number, unmet: number): void {
   const { season } = state.slots;
@@ -64,7 +59,6 @@ export function bookShortDay(state: SeasonState, bed: Bed, day: number, unmet: n
 /**
  * Books water that a tank did not hold under storage, loss and rain.
  *
- * @param state the run [-]
  * @param litres gets it, by place in BOUNDS [m3]; null: the day is in no whole season
  * @param short the tank, what was lacking [m3] and the day of the record
  * @returns the place of the largest part [-]

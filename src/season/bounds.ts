@@ -36,7 +36,6 @@ export const noLacks = (): Lacks => new Float64Array(BOUNDS.length);
  *
  * @param lacks of the watering [m3]
  * @returns its place, WATER for all three of them; UNBOUND where nothing lacked [-]
- * @source definition
  */
 export function bindingPlace(lacks: Lacks): number {
   let most = 0;

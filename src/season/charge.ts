@@ -7,7 +7,6 @@ import { count } from "./tally.ts";
 /**
  * Ends the day of every battery.
  *
- * @param state the run [-]
  * @param day of the record [day]
  * @source conservation of energy: what goes in times the efficiency is stored
  */

@@ -17,13 +17,11 @@ export type ComingDays = { readonly record: DailyRecord; readonly eto: Float64Ar
 /**
  * Days from the first to the last: before today the record's where it holds them, else usual and dry; from today on dry.
  *
- * @param record the daily record [-]
  * @param eto its reference evapotranspiration of each day [m]
  * @param dates first day, today and last day, last included [days since 1970-01-01]
  * @param drying of days that the record does not hold [-]
  * @returns a record of those days and their evapotranspiration [m]
  * @validity no rain is counted on from today: what comes is a gift
- * @source definition
  */
 export function comingDays(
   record: DailyRecord,
@@ -53,7 +51,6 @@ export function comingDays(
  * @param date the day [days since 1970-01-01]
  * @param drying usual: the mean of the years; hot: what nine years in ten stay under [-]
  * @returns of each year the mean of the fifteen days around the date, over the years [m]
- * @source definition
  */
 export function usualDrying(eto: Float64Array, firstDay: number, date: number, drying: Drying): number {
   const { month, day } = calendarDate(date);

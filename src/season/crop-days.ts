@@ -27,7 +27,6 @@ export type CropDays = {
 /**
  * What a record teaches of each of a bed's crops.
  *
- * @param bed the bed, units at the type's fields
  * @param sky depths of each day [m]
  * @returns coefficients of each crop, those of the tables where it never stands in the record [-]
  * @throws DomainError for stages or heights outside their relations
@@ -62,7 +61,6 @@ const LATELY = 7;
  * @param day which [day]
  * @param back days before it that count, at most a week of them [day]
  * @returns mean; of the day itself where none count [m]
- * @source definition
  */
 export function meanBefore(series: Float64Array, day: number, back: number): number {
   const days = Math.min(LATELY, back, day);
@@ -75,7 +73,6 @@ export function meanBefore(series: Float64Array, day: number, back: number): num
 /**
  * A crop through a record.
  *
- * @param bed the bed, units at the type's fields
  * @param crop one of its crops
  * @param sky depths of each day [m]
  * @param trait what a record teaches of it [-]

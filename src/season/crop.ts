@@ -3,7 +3,7 @@
 import type { Bed } from "./beds.ts";
 import { bookShortDay, refilled } from "./blame.ts";
 import { noteDay } from "./day-log.ts";
-import { came, isThirsty, passDay } from "./soil-step.ts";
+import { type Came, isThirsty, passDay } from "./soil-step.ts";
 import type { SeasonState } from "./state.ts";
 import { count } from "./tally.ts";
 
@@ -20,19 +20,22 @@ export function growAll(state: SeasonState, day: number): void {
     const { soil } = bed;
     const before = soil.depletion + soil.rest;
     const given = bed.given[day] as number;
-    passDay(bed.days, day, soil, given / bed.perDepth);
+    const came = passDay(bed.days, day, soil, given / bed.perDepth);
     const { ledger } = state;
     ledger.waterIn += came.rained * bed.ground;
     // What did not reach the roots, and what was more than the ground had room for, is gone with the crop's use.
     ledger.waterOut += given - (came.kept - came.use - came.dried) * bed.ground;
     if (state.dayInSeason[day] === 1) bed.lackBefore = 0;
-    if ((bed.days.total[day] as number) > 0) bookDay(state, bed, day, before);
+    if ((bed.days.total[day] as number) > 0) bookDay(state, bed, { day, before, came });
     bed.evening[day] = soil.depletion;
     if (state.log) noteDay(state.log, bed, { date: state.record.firstDay + day, day, ...came });
   }
 }
 
-function bookDay(state: SeasonState, bed: Bed, day: number, before: number): void {
+/** A bed's day: what its ground lacked in the morning [m], and what came of it. */
+type BedDay = { readonly day: number; readonly before: number; readonly came: Came };
+
+function bookDay(state: SeasonState, bed: Bed, { day, before, came }: BedDay): void {
   const { slots } = state;
   const potential = bed.days.potential[day] as number;
   const short = isThirsty(potential, came.use);

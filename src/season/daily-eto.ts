@@ -23,8 +23,6 @@ const ANSWERS = keeper<Answer>(4);
 /**
  * Reference evapotranspiration of each day, kept with the record.
  *
- * @param record the daily record [-]
- * @param choice method, place, monthly means [m/s] and factor, units at the type's fields
  * @returns depth of each day [m] and how many were told from the normals' temperatures, or why there is none
  * @validity a day without temperatures takes the highest and lowest of its month's normals, by Eq. 52
  * @source the user's monthly means, or FAO-56 Eq. 6 or Eq. 52

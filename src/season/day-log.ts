@@ -2,6 +2,7 @@
 
 import { BOUNDS, type Bound } from "../network/bounds.ts";
 import type { Bed } from "./beds.ts";
+import { ownBound } from "./bounds.ts";
 import { isThirsty } from "./soil-step.ts";
 import type { Served, Source } from "./sources.ts";
 
@@ -52,11 +53,8 @@ export const newLog = (): DayLog => ({ days: new Map(), today: new Map() });
 /**
  * Notes what a source has just given a bed; a second tankful on the same day by itself.
  *
- * @param log the notes [-]
- * @param bed the bed [-]
  * @param rank place of the source in the bed's list [-]
  * @param served what it gave [m3]
- * @source definition
  */
 export function noteServed(log: DayLog, bed: Bed, rank: number, { amount, time, trips }: Served): void {
   const { id } = bed.sources[rank] as Source;
@@ -78,13 +76,16 @@ type Came = {
 /** Shortfall that is rounding rather than want [-]. */
 const ROUNDING = 1e-9;
 
+/** Rain may have refilled it since a watering that was short: what bound that one is told, thirsty or not. */
+function boundOfDay(bed: Bed, short: boolean, stressed: boolean): number {
+  const isRefilled = bed.bound === ownBound(bed.sources);
+  return stressed && !(short && isRefilled) ? bed.bound : bed.shortBound;
+}
+
 /**
  * Notes a bed's day in the evening.
  *
- * @param log the notes [-]
- * @param bed the bed [-]
  * @param came what came of the day [m]
- * @source definition
  */
 export function noteDay(log: DayLog, bed: Bed, came: Came): void {
   const { day } = came;
@@ -99,8 +100,7 @@ export function noteDay(log: DayLog, bed: Bed, came: Came): void {
     asked: bed.asked,
     given,
     from: log.today.get(id) ?? [],
-    // Rain may have refilled it since a short watering.
-    bound: short || stressed ? (BOUNDS[stressed ? bed.bound : bed.shortBound] ?? null) : null,
+    bound: short || stressed ? (BOUNDS[boundOfDay(bed, short, stressed)] ?? null) : null,
     allowances: short ? Array.from(bed.lacks, (lack) => bed.asked - lack) : null,
     stressed,
     letGo: bed.letGo?.[day] === 1,

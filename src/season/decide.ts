@@ -12,7 +12,6 @@ import type { SeasonState } from "./state.ts";
 /**
  * Opens a day: budgets are whole again, and every bed says what it asks for.
  *
- * @param state the run [-]
  * @param day of the record [day]
  * @source definition; readily available water, FAO-56 Eq. 83
  */
@@ -36,7 +35,6 @@ export function decide(state: SeasonState, day: number): void {
 /**
  * What a bed asks for, by its soil as it is now; on the day of planting, by whatever rule, all that its ground lacks.
  *
- * @param bed the bed [-]
  * @param day of the record [day]
  * @param dayInSeason counted from 1 [day]
  * @param date the day [days since 1970-01-01]
@@ -75,7 +73,6 @@ function wantedOf(bed: Bed, day: number, lack: number): number {
  *
  * @param state the run, its beds having asked [-]
  * @param day of the record [day]
- * @source definition
  */
 export function readLeeway(state: SeasonState, day: number): void {
   const { leeway } = state;

@@ -39,11 +39,8 @@ export type BedDemand = {
 /**
  * What a bed needs, before anybody knows what it gets.
  *
- * @param bed the bed, units at the type's fields
  * @param dates first and last day of the season, `MM-DD` [-]
- * @param record the daily record [-]
  * @param eto reference evapotranspiration of each day [m]
- * @param rainScale factor on all rain [-]
  * @returns needs [m3], or why there are none
  * @validity need is the crop's, whatever the rule by which the bed is watered
  * @source FAO-56 ch. 8; the peak day's quantile is our definition
@@ -77,7 +74,6 @@ const GROWN = keeper<GrownBed>(32);
 /**
  * A bed's crops through a record, kept with its sky whoever waters it and by whatever rule; not to be written to.
  *
- * @param bed the bed, units at the type's fields
  * @param dates first and last day of the season, `MM-DD`
  * @param sky depths of each day [m]
  * @throws DomainError for a crop or soil outside its relations
@@ -97,7 +93,6 @@ export function grownBed(bed: BedPart, dates: SeasonDates, sky: Sky): GrownBed {
 /**
  * What a bed needs, its days being known.
  *
- * @param bed the bed, units at the type's fields
  * @param dates first and last day of the season, `MM-DD` [-]
  * @param sky depths of each day [m]
  * @param days its crops and root zone [m]
@@ -175,7 +170,6 @@ function rainThatServed(days: BedDays, dayInSeason: Int32Array): Float64Array {
 /**
  * A bed that gets what it wants, and all that its ground lacks on the day of planting, and is never refused.
  *
- * @param bed the bed, units at the type's fields
  * @param days its crops and ground [m]
  * @param wants what it wants on a day on which its root zone lacks so much; null: nobody waters it that day [m]
  * @returns water given to the ground on each day [m]

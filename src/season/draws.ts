@@ -23,12 +23,7 @@ export type DueDraw = {
 /**
  * Draws ready to run.
  *
- * @param parts sorted by id, units at the type's fields
- * @param tanks the tanks [-]
- * @param spans whole seasons and years [-]
  * @param leftOut gets a draw whose tank is gone [-]
- * @returns the draws [-]
- * @source definition
  */
 export function readyDraws(
   parts: readonly DrawPart[],
@@ -65,10 +60,8 @@ export function readyDraws(
 /**
  * What is due on a day, counted from the record's first day, on which the first is due.
  *
- * @param draw units at the type's fields
  * @param day of the record [day]
  * @returns volume [m3]
- * @source definition
  */
 export function dueOn(draw: DueDraw, day: number): number {
   if (draw.every === 1) return draw.volume;

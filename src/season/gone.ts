@@ -28,10 +28,8 @@ export const nothingGone = (tanks: number): Gone => ({ spilled: newBook(tanks), 
  * Writes a day's amount down, every day; that of a year ago drops out.
  *
  * @param book of what spilled to the ground, or of what leaked or dried away [-]
- * @param tank place of the tank [-]
  * @param day of the record [day]
  * @param amount of the day [m3]
- * @source definition
  */
 export function noteGone({ days, sum }: Book, tank: number, day: number, amount: number): void {
   const slots = days[tank] as Float64Array;
@@ -48,7 +46,6 @@ export type Told = { readonly storage: number; readonly loss: number; readonly r
 /**
  * How a shortfall would be told, with nothing answering for it yet.
  *
- * @param gone the books [-]
  * @param tanks those whose water would have come, in any way [-]
  * @param short the shortfall [m3]
  * @returns its parts [m3]
@@ -63,7 +60,6 @@ export function toldOf(gone: Gone, tanks: readonly number[], short: number): Tol
 /**
  * The same, and the litres have answered.
  *
- * @param gone the books [-]
  * @param tanks those whose water would have come, in any way [-]
  * @param short the shortfall [m3]
  * @param day of the record [day]

@@ -33,10 +33,7 @@ const NOTHING = 1e-8;
 /**
  * Lets every line run for a time; moves the water in `tanks` and adds to `pipes.moved`.
  *
- * @param pipes the lines [-]
- * @param tanks the tanks [-]
  * @param time from the watering to the next; a day when left out [s]
- * @param stepping how steps are chosen [-]
  * @returns water that ran out of free ends [m3]
  * @validity conserves water exactly; amounts within 0.5 % of half the steps
  * @source see line-step.ts; all flows from the same levels, then scaled by what their source holds

@@ -31,11 +31,9 @@ export type Drawn = { readonly tank: number; readonly under: number };
 /**
  * What the water in reach, a tankful, its refill and a line that cannot run alone would have kept from a watering.
  *
- * @param state the run [-]
  * @param drawn where it is taken from [m3]
  * @param asked wanted, and drawn before on the same day [m3]
  * @param lacks gets them [m3]
- * @source definition
  */
 export function addWaterLacks(
   state: SeasonState,
@@ -77,12 +75,9 @@ export function addRoundLacks(left: number, source: Source, want: number, lacks:
 /**
  * What the pump's time, its power and hands alone would have kept from a watering, had the water been there.
  *
- * @param state the run [-]
- * @param source a pump [-]
  * @param asked wanted and in its tank [m3], and its means
  * @param lacks gets them [m3]
  * @validity what its tank never holds at once is taken to come as fast as a tankful on the mean
- * @source definition
  */
 export function addPumpLacks(
   state: SeasonState,

@@ -25,8 +25,6 @@ export type Decline = {
 /**
  * Growth of a line's driving head a second, all lines flowing as they do now.
  *
- * @param pipes the lines, flows read [-]
- * @param i which of them [-]
  * @returns growth, below 0 where it falls [m/s]
  * @source continuity of both tanks
  */
@@ -50,8 +48,6 @@ function rise(pipes: Pipes, node: number): number {
 /**
  * How a flowing line's flow falls.
  *
- * @param pipes the lines, flows read [-]
- * @param i a line that flows [-]
  * @param time of the step: where little of the head goes in it, how the flow falls is no matter [s]
  * @source two tanks through a line: dh/dt = -Q (1/A1 + 1/A2); a valve that closes in proportion to its gap
  */
@@ -123,8 +119,6 @@ function timeFor({ limit, power }: Decline, flow: number, amount: number): numbe
 /**
  * Time in a step until a line is done: it stands still, its valve snaps shut, or a closing one has a fiftieth left.
  *
- * @param pipes the lines, flows read [-]
- * @param i which of them [-]
  * @param decline how its flow falls
  * @param step amount that it moves in the step [m3] and time of the step [s]
  * @returns time, or the whole step where it is not done in it [s]

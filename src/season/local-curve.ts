@@ -12,8 +12,6 @@ type Stage = { readonly from: number; readonly until: number };
 /**
  * A crop's coefficients on its bed.
  *
- * @param bed the bed, units at the type's fields
- * @param crop with the coefficients of the tables, units at the type's fields
  * @param sky depths of each day [m] and the air
  * @param ages days since planting on each day, below 0 where it does not stand [day]
  * @returns coefficients and the days of the stages [-]

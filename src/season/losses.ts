@@ -10,7 +10,6 @@ export const OPEN_WATER = OPEN_WATER_COEFFICIENT;
 /**
  * Takes the day's losses from every tank, as far as there is water.
  *
- * @param state the run [-]
  * @param day of the record [day]
  * @source FAO-56 Table 12: 1.05 ETo
  */

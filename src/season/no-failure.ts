@@ -33,7 +33,6 @@ export function noFailureStorage(state: SeasonState): NoFailure {
  *
  * @param state a run, before or after its days [-]
  * @returns volumes of each day [m3]
- * @source definition
  */
 function wholeBalance(state: SeasonState): WholeBalance {
   const { tanks, length, arriving, eto } = state;

@@ -48,7 +48,6 @@ export const peakSpan = (series: Float64Array, season: Span): Span => highestMea
  * @param series one value a day [any]
  * @param seasons the whole seasons, at least one [-]
  * @returns the 0.9 quantile over the seasons of each season's highest ten-day mean [any]
- * @source definition
  */
 export function peakDay(series: Float64Array, seasons: readonly Span[]): number {
   return quantile(

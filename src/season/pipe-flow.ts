@@ -18,9 +18,6 @@ const ROUNDS = 40;
  * Reads the heights of water and works out the flow of every line of a group.
  *
  * @param pipes the lines; their heads, flows and nodes' gains are written [-]
- * @param group which of them [-]
- * @param tanks the tanks [-]
- * @returns whether any line flows [-]
  * @source lineTable; continuity at a tee
  */
 export function readFlows(pipes: Pipes, group: PipeGroup, tanks: Tanks): boolean {
@@ -107,11 +104,7 @@ function openShare(pipes: Pipes, line: LinePart, i: number): number {
 /**
  * How far the water at a line's end stands below the level at which its float is shut.
  *
- * @param pipes the lines [-]
- * @param line one with a float valve, units at the type's fields
- * @param to its end's node [-]
  * @returns gap; 0 or less when shut [m]
- * @source definition
  */
 export function gapOf(pipes: Pipes, line: LinePart, to: number): number {
   return (pipes.floor[to] as number) + (line.shutLevel ?? Infinity) - (pipes.surface[to] as number);

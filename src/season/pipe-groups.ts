@@ -13,8 +13,6 @@ export type PipeGroup = {
  * @param from node at each line's start: tanks, then tees [-]
  * @param to node at its end, -1 for a free end [-]
  * @param firstTee first node that is a tee [-]
- * @returns the groups [-]
- * @source definition
  */
 export function groupsOf(from: Int32Array, to: Int32Array, firstTee: number): readonly PipeGroup[] {
   const groupOf = new Map<number, Set<number>>();

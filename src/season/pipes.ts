@@ -52,11 +52,8 @@ export type Pipes = {
 /**
  * Lines ready to run; one that is blocked is left out with its reason, one whose ends are gone too.
  *
- * @param lines sorted by id, units at the type's fields
  * @param tees sorted by id, heights [m]
- * @param tanks the tanks [-]
  * @param leftOut gets what cannot take part [-]
- * @returns the lines [-]
  * @source lineTable
  */
 export function readyPipes(

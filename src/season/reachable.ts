@@ -39,9 +39,7 @@ export type Reach = {
  * What of each tank's water can be reached, by id: that above the highest of its outlet, its pumps' lowest water and, where
  * it leaves only by lines, the lowest at which one that runs still takes it on.
  *
- * @param asked units at the type's fields
  * @returns depths [m] and volumes [m3]; no water where none of the lines by which alone it could leave ever runs
- * @source definition
  */
 export function reachOf(asked: ReachAsked): ReadonlyMap<string, Reach> {
   return new Map(

@@ -16,7 +16,6 @@ export type SeasonReliability = {
 /**
  * Reliability by volume, by time and by year of a season's answer.
  *
- * @param answer of a season run [-]
  * @param dates first and last day of the season, `MM-DD` [-]
  * @returns shares, or null where nothing was asked for or no crop stood within the season [-]
  * @source Hashimoto, Stedinger and Loucks, WRR 18 (1982) 14-20; McMahon et al., J. Hydrol. 324 (2006) 359-382 (second-hand)
@@ -38,7 +37,6 @@ export function reliabilityOf(answer: SeasonAnswer, dates: SeasonDates): SeasonR
  * Share by volume: got over got and unmet. Unmet is what crops could not use, over the efficiency, and what draws did not
  * get; what a bed asks for again the next day is not counted twice.
  *
- * @param answer of a season run [-]
  * @returns share, or null where nothing was asked for [-]
  * @source as reliabilityOf
  */

@@ -14,7 +14,6 @@ export type CatchingRoof = Omit<RoofPart, "id" | "drainsTo">;
 /**
  * Water that a roof brings on each day; nothing while it is not connected.
  *
- * @param roof the roof, units at the type's fields
  * @param arriving water that the sky brings each day [m]
  * @param firstDay day of element 0 [days since 1970-01-01]
  * @returns volume of each day; 0 on a day without a reading [m3]
@@ -41,7 +40,6 @@ const CATCHES = keeper<Float64Array>(16);
 /**
  * dailyCatch under a sky, kept with it; not to be written to.
  *
- * @param roof the roof, units at the type's fields
  * @param sky depths of each day [m]
  * @returns volume of each day [m3]
  * @throws DomainError for a negative loss or a coefficient outside 0..1
@@ -56,9 +54,6 @@ export function caughtUnder(roof: CatchingRoof, sky: Sky): Float64Array {
 /**
  * What a roof catches in a year.
  *
- * @param roof the roof, units at the type's fields
- * @param record the daily record [-]
- * @param rainScale factor on all rain [-]
  * @returns mean of the whole calendar years, and that of the one with the least rain; null without a whole year [m3]
  * @throws DomainError for a negative loss or a coefficient outside 0..1
  * @source dailyCatch
@@ -87,9 +82,7 @@ function readYears(record: DailyRecord): readonly Span[] {
  * The span with the least rain, the first of equals.
  *
  * @param rain of each day [m]
- * @param spans to choose from [-]
  * @returns the span, or null of none [-]
- * @source definition
  */
 export function driestOf(rain: Float64Array, spans: readonly Span[]): Span | null {
   let driest: Span | null = null;

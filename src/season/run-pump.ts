@@ -13,7 +13,6 @@ type Drawdown = { time: number; energy: number };
 /**
  * Time and energy to draw a volume.
  *
- * @param source a pump, units at the type's fields
  * @param held water in its tank before [m3]
  * @param volume to draw [m3]
  * @returns time [s] and energy [J]; Infinity where the pump lifts nothing
@@ -75,7 +74,6 @@ function between(row: Float64Array, place: number, share: number): number {
 /**
  * Volume that a pump draws within a time and a charge.
  *
- * @param source a pump, units at the type's fields
  * @param held water in its tank before [m3]
  * @param most volume wanted [m3]
  * @param budget.time it may run [s]

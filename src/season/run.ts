@@ -26,8 +26,6 @@ import { closeWaterings, wantsSecond, waterAgain, waterAll } from "./watering.ts
 /**
  * Runs a season's input over a record.
  *
- * @param input units at the type's fields
- * @param record the daily record [-]
  * @param stepping how gravity's steps are chosen; left out in use [-]
  * @returns the answer, or why there is none and at which day [days since 1970-01-01]
  * @source definition; each step names its own
@@ -48,14 +46,7 @@ export function runSeason(
   }
 }
 
-/**
- * A run ready for its first day, or why it cannot be run.
- *
- * @param input units at the type's fields
- * @param record the daily record [-]
- * @returns the run [-]
- * @source definition
- */
+/** A run ready for its first day, or why it cannot be run. */
 export function prepareSeason(input: SeasonInput, record: DailyRecord): SeasonState | SeasonFailure {
   const gap = firstGap(record);
   if (gap !== null)
@@ -82,7 +73,6 @@ type Days = { readonly first: number; readonly last: number };
  * @param state the run before its first day [-]
  * @param stepping how gravity's steps are chosen [-]
  * @param days first and last of those to be run; all when left out [-]
- * @source definition
  */
 export function runDays(
   state: SeasonState,

@@ -13,10 +13,7 @@ const ROUNDING = 1e-9;
 /**
  * Serves a draw what is due, as far as there is water.
  *
- * @param state the run [-]
- * @param draw units at the type's fields
  * @param day of the record [day]
- * @source definition
  */
 export function serveDraw(state: SeasonState, draw: DueDraw, day: number): void {
   const due = dueOn(draw, day);

@@ -27,12 +27,8 @@ const ROUNDING = 1e-9;
 /**
  * Serves a bed from one of its sources.
  *
- * @param state the run [-]
- * @param bed the bed [-]
  * @param request place of the source in the bed's list, the day of the record, and what is wanted [m3]
  * @param lacks gets what each allowance alone would have kept from it, where it is short [m3]
- * @returns what the bed got, units at the type's fields
- * @source definition
  */
 export function serve(state: SeasonState, bed: Bed, request: Request, lacks: Lacks): Served {
   const { rank, want, day } = request;

@@ -22,9 +22,7 @@ const SKIES = keeper<Sky>(4);
 /**
  * The sky of a record, kept with it: the very same object for the same days.
  *
- * @param record the daily record [-]
  * @param eto reference evapotranspiration of each day [m]
- * @param rainScale factor on all rain [-]
  * @returns depths of each day [m] and the air
  * @source arrivingRain, airOf
  */
@@ -40,7 +38,6 @@ export function skyOf(record: DailyRecord, eto: Float64Array, rainScale: number)
 /**
  * Wind and dryness of each day's air.
  *
- * @param record the daily record [-]
  * @returns wind [m/s] and lowest relative humidity [-]; null where the record has neither wind nor vapour pressure
  * @validity without wind the world's mean of 2 m/s counts; without vapour pressure the air is taken to be saturated at the
  *   day's lowest temperature

@@ -15,9 +15,15 @@ export const fullSoil = (): Soil => ({ depletion: 0, rest: 0, layer: 0, zone: 0 
 
 /**
  * What a day did [m]: of the water given what the ground kept, rain it kept, what crops used, what bare ground lost; and the
- * share of their full use that crops could take [-]. One record, as days are many.
+ * share of their full use that crops could take [-].
  */
-export const came = { kept: 0, rained: 0, use: 0, dried: 0, share: 1 };
+export type Came = {
+  readonly kept: number;
+  readonly rained: number;
+  readonly use: number;
+  readonly dried: number;
+  readonly share: number;
+};
 
 /** Shortfall that is rounding rather than thirst [-]: our definition. */
 const SHORT = 1e-3;
@@ -99,34 +105,31 @@ export const soakOf = (days: BedDays, day: number, soil: Soil): number =>
   soil.depletion + belowRoots(days, day, soil);
 
 /**
- * A day in a bed's ground, its roots moved; what came of it is left in `came`.
+ * A day in a bed's ground, its roots moved.
  *
  * @param days the bed's crops and ground [m]
  * @param day of the record [day]
  * @param soil what its ground lacks in the morning; changed to that of the evening [m]
  * @param given water given that comes to the ground [m]
+ * @returns what came of it
  * @source FAO-56 Eq. 81, 84, 85, 86, water early in the day as in example 38; bare ground: Eq. 73 and 74
  */
-export function passDay(days: BedDays, day: number, soil: Soil, given: number): void {
-  came.kept = came.rained = came.use = came.dried = 0;
-  came.share = 1;
-  const total = days.total[day] as number;
-  if (total > 0) growDay(days, day, soil, given);
-  else bareDay(days, day, soil);
+export function passDay(days: BedDays, day: number, soil: Soil, given: number): Came {
+  return (days.total[day] as number) > 0 ? growDay(days, day, soil, given) : bareDay(days, day, soil);
 }
 
-function growDay(days: BedDays, day: number, soil: Soil, given: number): void {
-  came.kept = fill(days, day, soil, given);
-  came.rained = fill(days, day, soil, days.rain[day] as number);
+function growDay(days: BedDays, day: number, soil: Soil, given: number): Came {
+  const kept = fill(days, day, soil, given);
+  const caught = fill(days, day, soil, days.rain[day] as number);
   const rest = Math.min(soil.rest, days.restRain[day] as number);
   soil.rest -= rest;
-  came.rained += rest;
   const total = days.total[day] as number;
   const potential = days.potential[day] as number;
   const wet = soil.depletion;
-  came.share = stress(wet, total, Math.min(total, days.readily[day] as number));
-  came.use = Math.min(positive(total - wet), potential * came.share);
-  soil.depletion = Math.min(total, wet + came.use);
+  const share = stress(wet, total, Math.min(total, days.readily[day] as number));
+  const use = Math.min(positive(total - wet), potential * share);
+  soil.depletion = Math.min(total, wet + use);
+  return { kept, rained: caught + rest, use, dried: 0, share };
 }
 
 /** Fills the root zone, then the ground below it; what was kept [m]. */
@@ -139,13 +142,14 @@ function fill(days: BedDays, day: number, soil: Soil, water: number): number {
   return roots + deep;
 }
 
-function bareDay(days: BedDays, day: number, soil: Soil): void {
+function bareDay(days: BedDays, day: number, soil: Soil): Came {
   const rain = days.restRain[day] as number;
-  came.rained = Math.min(soil.rest, rain);
-  soil.rest -= came.rained;
+  const rained = Math.min(soil.rest, rain);
+  soil.rest -= rained;
   soil.layer = Math.min(soil.rest, positive(soil.layer - rain));
   const lost = bareGroundLoss(Math.min(soil.layer, days.layer.total), days.layer, days.bare[day] as number);
-  came.dried = Math.min(positive(days.room - soil.rest), lost);
-  soil.layer += came.dried;
-  soil.rest += came.dried;
+  const dried = Math.min(positive(days.room - soil.rest), lost);
+  soil.layer += dried;
+  soil.rest += dried;
+  return { kept: 0, rained, use: 0, dried, share: 1 };
 }

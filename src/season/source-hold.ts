@@ -8,9 +8,6 @@ import type { Tanks } from "./tanks.ts";
  * Scales a step's amounts by what their sources hold; lines that meet at a tee keep their proportions.
  *
  * @param pipes the lines; `step` is scaled [-]
- * @param group which of them [-]
- * @param tanks the tanks [-]
- * @source definition
  */
 export function holdToSources(pipes: Pipes, group: PipeGroup, tanks: Tanks): void {
   const { step, taken } = pipes;

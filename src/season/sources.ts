@@ -53,12 +53,7 @@ export type Served = { readonly amount: number; readonly time: number; readonly 
 /**
  * A pump and its hose, ready to run.
  *
- * @param part units at the type's fields
- * @param tanks the tanks [-]
- * @param places of pumps and batteries [-]
- * @param spans whole seasons and years [-]
  * @returns the source, or null where its tank is not there [-]
- * @source definition
  */
 export function pumped(
   part: DeliveryPart,
@@ -91,11 +86,7 @@ export function pumped(
 /**
  * Cans, ready to carry.
  *
- * @param part units at the type's fields
- * @param tanks the tanks [-]
- * @param spans whole seasons and years [-]
  * @returns the source, or null where its tank is not there [-]
- * @source definition
  */
 export function carried(part: CarryPart, tanks: Tanks, spans: Spans): Source | null {
   const tank = tanks.placeOf.get(part.from);

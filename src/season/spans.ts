@@ -20,7 +20,6 @@ export type SeasonDates = { readonly start: MonthDay; readonly end: MonthDay };
  * The season that begins in a year.
  *
  * @param dates first and last day, `MM-DD` [-]
- * @param year in which it begins [-]
  * @returns day numbers of both, or null where a date is no date [days since 1970-01-01]
  * @source definition; a last day of 02-29 is 02-28 in a year that has none
  */
@@ -48,8 +47,6 @@ function yearsOf(firstDay: number, length: number): readonly number[] {
  * @param dates first and last day, `MM-DD` [-]
  * @param firstDay day of element 0 [days since 1970-01-01]
  * @param length days in the record [day]
- * @returns the seasons in order [-]
- * @source definition
  */
 export function wholeSeasons(dates: SeasonDates, firstDay: number, length: number): readonly Span[] {
   return yearsOf(firstDay, length).flatMap((year) => {
@@ -66,7 +63,6 @@ export function wholeSeasons(dates: SeasonDates, firstDay: number, length: numbe
  * @param firstDay day of element 0 [days since 1970-01-01]
  * @param length days in the record [day]
  * @returns day of the season counted from 1, 0 outside [day]
- * @source definition
  */
 export function dayOfSeason(dates: SeasonDates, firstDay: number, length: number): Int32Array {
   const days = new Int32Array(length);
@@ -86,8 +82,6 @@ export function dayOfSeason(dates: SeasonDates, firstDay: number, length: number
  *
  * @param firstDay day of element 0 [days since 1970-01-01]
  * @param length days in the record [day]
- * @returns the years in order [-]
- * @source definition
  */
 export function wholeYears(firstDay: number, length: number): readonly Span[] {
   return wholeSeasons({ start: "01-01", end: "12-31" }, firstDay, length);
@@ -96,10 +90,7 @@ export function wholeYears(firstDay: number, length: number): readonly Span[] {
 /**
  * For each day the place of the span it is in, or the number of spans where it is in none.
  *
- * @param spans in order, not overlapping [-]
  * @param length days in the record [day]
- * @returns place of the span [-]
- * @source definition
  */
 export function slotsOf(spans: readonly Span[], length: number): Int32Array {
   const slots = new Int32Array(length).fill(spans.length);
@@ -113,9 +104,7 @@ export function slotsOf(spans: readonly Span[], length: number): Int32Array {
  * Sum of a daily series over a span.
  *
  * @param series one value a day [any]
- * @param span days, both ends included [-]
  * @returns sum [any]
- * @source definition
  */
 export function sumOver(series: Float64Array, span: Span): number {
   let sum = 0;

@@ -107,9 +107,7 @@ const byId = <Part extends { readonly id: string }>(parts: readonly Part[]): rea
  * @param record the daily record, without a gap [-]
  * @param eto reference evapotranspiration of each day [m]
  * @param known what a longer record taught of beds; left out where this is the record [-]
- * @returns the run [-]
  * @throws DomainError for a part outside its relations
- * @source definition
  */
 export function readyState(
   input: SeasonInput,

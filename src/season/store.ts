@@ -23,7 +23,6 @@ export function storeBefore(state: SeasonState, day: number): void {
 /**
  * After the watering: the day's roof water under `spill_first`, then what rains on open tanks.
  *
- * @param state the run, watered [-]
  * @param day of the record [day]
  * @source Jenkins et al. 1978: V = min(V + Q - Y, S - Y), Y = min(D, V)
  */
@@ -66,9 +65,7 @@ function rainOnOpenTanks(state: SeasonState, rain: number): void {
 /**
  * Books what each tank lost to the ground and passed on today.
  *
- * @param state the run [-]
  * @param day of the record [day]
- * @source definition
  */
 export function bookSpill(state: SeasonState, day: number): void {
   const { spilled, passedOn }: Tanks = state.tanks;

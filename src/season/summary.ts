@@ -30,8 +30,6 @@ import { bindingOf, sumOfSeasons, totalsOf } from "./totals.ts";
  * The answer of a finished run.
  *
  * @param state the run after its last day [-]
- * @returns the answer [-]
- * @source definition
  */
 export function summaryOf(state: SeasonState): SeasonAnswer {
   const { ledger } = state;

@@ -25,7 +25,6 @@ export function fullTimeBy(hours: readonly number[], elapsed: number): number {
  * @param hours full running by the end of each hour, beginning with 0 [s]
  * @param fullTime running in full, at most that of the last hour [s]
  * @returns time since the hour of watering; the last hour's end where it never comes to so much [s]
- * @source definition
  */
 export function elapsedAt(hours: readonly number[], fullTime: number): number {
   for (let hour = 1; hour < hours.length; hour++) {

@@ -27,10 +27,7 @@ type Feed = {
 /**
  * What lies behind each tank.
  *
- * @param input its network and lines, units at the type's fields
- * @param tanks the tanks [-]
  * @returns by tank, volumes [m3]
- * @source definition
  */
 export function supplyOf(input: SeasonInput, tanks: Tanks): readonly Supply[] {
   const lines = new Map(input.lines.map((line) => [line.id, line]));

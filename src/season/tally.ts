@@ -11,8 +11,6 @@ export type Slots = { season: number; year: number };
  *
  * @param seasons whole seasons of the record [-]
  * @param years whole calendar years of the record [-]
- * @returns the tally [-]
- * @source definition
  */
 export function newTally(seasons: number, years: number): Tally {
   return { seasons: new Float64Array(seasons + 1), years: new Float64Array(years + 1) };
@@ -22,9 +20,7 @@ export function newTally(seasons: number, years: number): Tally {
  * Adds today's amount.
  *
  * @param tally the sums [any]
- * @param slots today's places [-]
  * @param amount of today [any]
- * @source definition
  */
 export function count(tally: Tally, slots: Slots, amount: number): void {
   tally.seasons[slots.season] = (tally.seasons[slots.season] as number) + amount;
@@ -36,7 +32,6 @@ export function count(tally: Tally, slots: Slots, amount: number): void {
  *
  * @param sums by span, the last for days outside [any]
  * @returns mean; null without a whole span [any]
- * @source definition
  */
 export function meanOf(sums: Float64Array): number | null {
   return sums.length < 2 ? null : sumOfWhole(sums) / (sums.length - 1);
@@ -47,7 +42,6 @@ export function meanOf(sums: Float64Array): number | null {
  *
  * @param sums by span, the last for days outside [any]
  * @returns sum [any]
- * @source definition
  */
 export function sumOfWhole(sums: Float64Array): number {
   let sum = 0;
@@ -60,7 +54,6 @@ export function sumOfWhole(sums: Float64Array): number {
  *
  * @param tally the sums [any]
  * @returns sum, days outside whole spans included [any]
- * @source definition
  */
 export function sumOfAll(tally: Tally): number {
   return tally.years.reduce((sum, amount) => sum + amount, 0);

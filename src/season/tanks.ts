@@ -35,10 +35,7 @@ export type Tanks = {
 /**
  * Tanks ready to run, filled by their start share.
  *
- * @param parts sorted by id, units at the type's fields
  * @param leftOut gets an overflow that runs in a circle; its water is lost to the ground there [-]
- * @returns the tanks [-]
- * @source definition
  */
 export function readyTanks(parts: readonly TankPart[], leftOut: LeftOut[]): Tanks {
   const placeOf = new Map(parts.map((part, place) => [part.id, place]));
@@ -89,8 +86,6 @@ function overflowOrder(parts: readonly TankPart[], overflowsTo: Int32Array, left
 /**
  * Depth of water in a tank now.
  *
- * @param tanks the tanks [-]
- * @param place which of them [-]
  * @returns depth above its floor; brim-full while more is passing through [m]
  * @source levelAt
  */
@@ -106,8 +101,6 @@ export function levelOf(tanks: Tanks, place: number): number {
 /**
  * Area of the water in a tank now; that of a lying tank nearly full or empty is taken a little inside its ends.
  *
- * @param tanks the tanks [-]
- * @param place which of them [-]
  * @param level depth above its floor [m]
  * @returns area [m2]
  * @source surfaceAt
@@ -124,7 +117,6 @@ export function surfaceOf(tanks: Tanks, place: number, level: number): number {
  *
  * @param tanks the tanks; `arriving` is used up [-]
  * @param keepsFree gives the room that must stay free in a tank [m3]
- * @source definition
  */
 export function settleOverflow(tanks: Tanks, keepsFree: Float64Array | null): void {
   const { volume, capacity, arriving, overflowsTo, overflowOrder: order } = tanks;

@@ -16,7 +16,6 @@ import { meanOf, sumOfWhole, type Tally } from "./tally.ts";
  *
  * @param sums by bound: short days, or unmet water [any]
  * @returns the bound, or null where there is nothing [-]
- * @source definition
  */
 export function bindingOf(sums: Float64Array): Bound | null {
   let most = 0;
@@ -37,8 +36,6 @@ export function bindingOf(sums: Float64Array): Bound | null {
  * @param state the run after its last day [-]
  * @param autonomy how long full tanks last [s]
  * @param errors of the water and energy accounts [-]
- * @returns totals, units at the type's fields
- * @source definition
  */
 export function totalsOf(
   state: SeasonState,
@@ -88,7 +85,6 @@ export function totalsOf(
  *
  * @param sums by bound [any]
  * @returns the same, by name [any]
- * @source definition
  */
 export const byBound = (sums: Float64Array): Record<Bound, number> =>
   Object.fromEntries(BOUNDS.map((bound, place) => [bound, sums[place] as number])) as Record<Bound, number>;
@@ -98,7 +94,6 @@ export const byBound = (sums: Float64Array): Record<Bound, number> =>
  *
  * @param seasons by season, the last for days outside, and within it by bound [any]
  * @returns by bound [any]
- * @source definition
  */
 export function sumOfSeasons(seasons: readonly Float64Array[]): Float64Array {
   const sum = noLacks();

@@ -17,9 +17,7 @@ const ROUNDING = 1e-9;
 /**
  * Serves all draws, then all beds that ask.
  *
- * @param state the run [-]
  * @param day of the record [day]
- * @source definition
  */
 export function waterAll(state: SeasonState, day: number): void {
   for (const draw of state.draws) serveDraw(state, draw, day);
@@ -61,10 +59,8 @@ const dryOf = (bed: Bed, day: number) => ({
 /**
  * Whether a bed wants more than the tankful that it got, of a tank that lines fill.
  *
- * @param state the run, watered [-]
  * @param day of the record [day]
  * @returns true where a second tankful would help [-]
- * @source definition
  */
 export function wantsSecond(state: SeasonState, day: number): boolean {
   for (let i = 0; i < state.beds.length; i++) {
@@ -81,7 +77,6 @@ export function wantsSecond(state: SeasonState, day: number): boolean {
  * @param state the run, its lines having run since the watering [-]
  * @param day of the record [day]
  * @param dark time from the watering for which its lines have run [s]
- * @source definition
  */
 export function waterAgain(state: SeasonState, day: number, dark: number): void {
   for (let i = 0; i < state.beds.length; i++) {
@@ -127,7 +122,6 @@ function secondTankful(state: SeasonState, bed: Bed, day: number, dark: number):
  *
  * @param state the run, after the last watering of the day [-]
  * @param day of the record [day]
- * @source definition
  */
 export function closeWaterings(state: SeasonState, day: number): void {
   for (let i = 0; i < state.beds.length; i++) {

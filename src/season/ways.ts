@@ -25,11 +25,7 @@ const ROUNDING = 1e-9;
 /**
  * What a volume takes by each of a bed's sources, from its tank as full as at the run's start.
  *
- * @param state the run [-]
- * @param bed the bed [-]
  * @param volume to be given [m3]
- * @returns a way for each source, in the bed's order, units at the type's fields
- * @source definition
  */
 export function waysOf(state: SeasonState, bed: Bed, volume: number): readonly Way[] {
   return bed.sources.map((source) => wayOf(state, source, volume));

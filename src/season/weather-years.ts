@@ -9,7 +9,6 @@ import { type SeasonDates, sumOver, wholeSeasons, wholeYears } from "./spans.ts"
  * @param eto of each day [m]
  * @param firstDay day of element 0 [days since 1970-01-01]
  * @returns mean of the whole calendar years; null without one [m]
- * @source definition
  */
 export function meanYearlyEto(eto: Float64Array, firstDay: number): number | null {
   const years = wholeYears(firstDay, eto.length);
@@ -24,7 +23,6 @@ export function meanYearlyEto(eto: Float64Array, firstDay: number): number | nul
  * @param firstDay day of element 0 [days since 1970-01-01]
  * @param dates first and last day of the season, `MM-DD` [-]
  * @returns the 0.9 quantile of the seasons' highest ten-day means; null without a whole season [m]
- * @source definition
  */
 export function peakDayEto(eto: Float64Array, firstDay: number, dates: SeasonDates): number | null {
   const seasons = wholeSeasons(dates, firstDay, eto.length);

@@ -13,7 +13,7 @@ import { STEPPING } from "./gravity.ts";
 import type { SeasonInput, TankPart } from "./input.ts";
 import { type Wanted, wantedWaterings } from "./planned-waterings.ts";
 import { prepareSeason, runDays } from "./run.ts";
-import { came, fullSoil, isThirsty, moveRoots, passDay, type Soil } from "./soil-step.ts";
+import { type Came, fullSoil, isThirsty, moveRoots, passDay, type Soil } from "./soil-step.ts";
 import { readyState, type SeasonState } from "./state.ts";
 import { type Way, waysOf } from "./ways.ts";
 
@@ -86,9 +86,6 @@ const LOOK_BACK = 366;
 /**
  * The plan of the coming days, were there no rain.
  *
- * @param input units at the type's fields
- * @param record the daily record [-]
- * @param given how things stand today, units at the type's fields
  * @returns each bed's days, or why there are none [-]
  * @validity beds get nothing between their soak and today; no rain comes from today on
  * @source definition: the same day as in runSeason, from today's levels, charges and soils on
@@ -179,17 +176,17 @@ function startOf(state: SeasonState, bed: Bed, given: WeekGiven, first: number):
 }
 
 /** A day on which nobody waters. */
-function dryDay(days: Bed["days"], day: number, soil: Soil): void {
+function dryDay(days: Bed["days"], day: number, soil: Soil): Came {
   moveRoots(days, day, soil);
-  passDay(days, day, soil, 0);
+  return passDay(days, day, soil, 0);
 }
 
 /** First day on which its crops hold back, were it not watered; null where none comes. */
 function thirstyFrom({ days, soil }: Bed, from: number): number | null {
   const dried = { ...soil };
   for (let day = from; day < days.total.length; day++) {
-    dryDay(days, day, dried);
-    if (isThirsty(days.potential[day] as number, came.use)) return day;
+    const { use } = dryDay(days, day, dried);
+    if (isThirsty(days.potential[day] as number, use)) return day;
   }
   return null;
 }

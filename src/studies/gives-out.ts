@@ -1,7 +1,7 @@
 // What gives out first: the season once more for each bound set free. The one that takes away most short days gives out
 // first; where no single one helps, the pair that does; with no short day, what gives out with less rain.
 
-import { wordIn } from "../graph/readers.ts";
+import { valueIn, wordIn } from "../graph/readers.ts";
 import type { Bound } from "../network/bounds.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import type { SeasonInput } from "../season/input.ts";
@@ -83,9 +83,9 @@ export function reliefStep(book: Book, bounds: readonly Bound[]): Step {
 /** The season's input and record of a worksheet that is asked; null where it cannot be run. */
 function seasonOf(base: Base): { readonly input: SeasonInput; readonly record: DailyRecord } | null {
   const { results } = base.whole;
-  const plan = results.get("season.plan");
+  const input = valueIn(results.get("season.plan")) as SeasonInput | null;
   const record = base.known.records.get(wordIn(results.get("weather.record_in_use")));
-  return plan?.state === "ready" && record ? { input: plan.value as SeasonInput, record } : null;
+  return input && record ? { input, record } : null;
 }
 
 /** Short days of the season with bounds free; why there are none where it cannot be run. */

@@ -4,6 +4,7 @@ import { effective } from "../document/effective.ts";
 import type { Worksheet } from "../document/worksheet.ts";
 import { buildGraph, type Graph } from "../graph/build.ts";
 import { evaluate, type Results } from "../graph/evaluate.ts";
+import { wordIn } from "../graph/readers.ts";
 import type { CardKinds, Outputs, Request } from "../graph/types.ts";
 import { recordFromNormals } from "../rainfall/made-up.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
@@ -13,9 +14,7 @@ const NORMALS = "normals:";
 
 /** Makes up the record that a worksheet without one asks for; true where one was added. */
 export function supplyRecord(results: Results, records: Map<string, DailyRecord>): boolean {
-  const wanted = results.get("weather.record_in_use");
-  if (wanted?.state !== "ready" || typeof wanted.value !== "string") return false;
-  const key = wanted.value;
+  const key = wordIn(results.get("weather.record_in_use"));
   if (records.has(key) || !key.startsWith(NORMALS)) return false;
   records.set(key, { ...recordFromNormals(JSON.parse(key.slice(NORMALS.length))), key });
   return true;

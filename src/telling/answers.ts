@@ -1,5 +1,6 @@
 // The answers at the top of the page, as sentences with the numbers in them, each leading to its card.
 
+import { isReady } from "../graph/readers.ts";
 import { tankOf } from "../network/beds.ts";
 import { idsOf } from "../network/network.ts";
 import { driverOf } from "../network/power.ts";
@@ -12,6 +13,7 @@ import {
   reasonOf,
   type Sentence,
   value,
+  withRow,
   word,
 } from "./asked.ts";
 import { inDriestYear, inOneYear } from "./few-years.ts";
@@ -54,10 +56,9 @@ function driest(asked: Asked): readonly Piece[] {
   });
 }
 
-function longest(asked: Asked, kind: string, row: string): string | null {
+function longest(asked: Asked, row: string): string | null {
   let best: { readonly id: string; readonly time: number } | null = null;
-  for (const card of asked.cards) {
-    if (card.kind !== kind) continue;
+  for (const card of withRow(asked, row)) {
     const time = number(asked, `${card.id}.${row}`);
     if (time !== null && (!best || time > best.time)) best = { id: card.id, time };
   }
@@ -79,7 +80,7 @@ function waiting(asked: Asked, pump: string): readonly Piece[] {
 }
 
 function watering(asked: Asked): Sentence | null {
-  const pump = longest(asked, "delivery", "watering_time");
+  const pump = longest(asked, "watering_time");
   if (pump) {
     const watch = `${pump}.watering_time`;
     return {
@@ -94,7 +95,7 @@ function watering(asked: Asked): Sentence | null {
       ],
     };
   }
-  const untimed = asked.cards.find((card) => card.kind === "delivery");
+  const untimed = withRow(asked, "watering_time")[0];
   if (!untimed) return null;
   const why = reasonOf(asked.result(`${untimed.id}.watering_time`)) ?? "its flow is not known";
   return {
@@ -106,7 +107,7 @@ function watering(asked: Asked): Sentence | null {
 }
 
 function byHand(asked: Asked): Sentence | null {
-  const carry = longest(asked, "carry", "time_per_watering");
+  const carry = longest(asked, "time_per_watering");
   if (!carry) return null;
   const watch = `${carry}.time_per_watering`;
   return {
@@ -126,7 +127,7 @@ function byHand(asked: Asked): Sentence | null {
 }
 
 function keepingUp(asked: Asked): Sentence | null {
-  const lines = asked.cards.filter((card) => card.kind === "line");
+  const lines = withRow(asked, "refill_time");
   if (lines.length === 0) return null;
   const worst = word(asked, "season.tightest_line");
   if (!worst) {
@@ -160,9 +161,15 @@ function keepingUp(asked: Asked): Sentence | null {
   };
 }
 
+/** Whether nothing stands on the sheet that catches, holds, moves or drinks water, or drives what does. */
+const isEmpty = (asked: Asked): boolean =>
+  isReady(asked.result("season.network")) &&
+  networkOfSheet(asked).nodes.length === 0 &&
+  withRow(asked, "refill_time").length === 0;
+
 /** The sentences of a worksheet; the first leads. */
 export function answers(asked: Asked): readonly Sentence[] {
-  if (asked.cards.every((card) => ["site", "weather", "season", "cost", "own"].includes(card.kind))) {
+  if (isEmpty(asked)) {
     const why = reasonOf(asked.result("weather.mean_yearly_rain"));
     if (why) {
       const pieces = [`What the sky brings cannot be said: ${why}.`];

@@ -28,6 +28,10 @@ export const networkOfSheet = (asked: Asked): Network => networkHeld(shownIn(ask
 
 export const word = (asked: Asked, id: string): string => wordIn(asked.result(id));
 
+/** The cards that have a row of that name, whatever their kind. */
+export const withRow = (asked: Asked, row: string): Asked["cards"] =>
+  asked.cards.filter(({ id }) => asked.result(`${id}.${row}`) !== undefined);
+
 /** A number in a sentence; where there is none, the sentence gives the reason instead. */
 export function value(quantity: string, tone: Tone): Piece {
   return { quantity, tone };

@@ -2,7 +2,17 @@
 
 import { valueIn } from "../graph/readers.ts";
 import type { Driver } from "../network/bounds.ts";
-import { type Asked, number, type Piece, reasonOf, type Sentence, value, word } from "./asked.ts";
+import { idsOf } from "../network/network.ts";
+import {
+  type Asked,
+  networkOfSheet,
+  number,
+  type Piece,
+  reasonOf,
+  type Sentence,
+  value,
+  word,
+} from "./asked.ts";
 import { lackedMost } from "./words/bounds.ts";
 import { listed } from "./words/lists.ts";
 
@@ -88,8 +98,8 @@ export function lackedMostOften(asked: Asked): Sentence | null {
 
 /** Where no bed is watered, how long animals and other uses went short. */
 export function otherUses(asked: Asked): Sentence | null {
-  const draws = asked.cards.some(({ kind }) => kind === "draw");
-  if (!draws || asked.cards.some(({ kind }) => kind === "bed")) return null;
+  const network = networkOfSheet(asked);
+  if (idsOf(network, "draw").length === 0 || idsOf(network, "bed").length > 0) return null;
   const watch = "season.longest_short_run";
   const days = number(asked, watch);
   if (days === null) return null;

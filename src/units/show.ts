@@ -90,14 +90,14 @@ function withoutDust(si: number, measure: Measure): number {
   return measure.si === "m3" && Math.abs(si) < CUBIC_MILLIMETRE ? 0 : si;
 }
 
-/** Shown below a whole that rounding would make of it: nearly all is not all. */
+/** Nearly all is not all: shown with so much, or with a tenth of a percent where that is less. */
 const NEARLY_ALL = 99.9;
 const PERCENT_DUST = 1e-7;
 
 function showPercent(percent: number, figures: number, locale: string): string {
   const text = showNumber(percent, figures, locale);
   const isNearly = percent < 100 - PERCENT_DUST && text === showNumber(100, figures, locale);
-  return isNearly ? showNumber(NEARLY_ALL, 3, locale) : text;
+  return isNearly ? showNumber(Math.min(percent, NEARLY_ALL), 3, locale) : text;
 }
 
 /** The number and the unit of a quantity apart, for a screen that sets them apart. */

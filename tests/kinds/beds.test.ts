@@ -271,3 +271,16 @@ describe("one person's season", () => {
     expect(limit(40)).not.toContain("cans: over_limit");
   });
 });
+
+test("an older worksheet's own line that reads season.met or a bed's met reads what it got", () => {
+  const whole = workedOut(
+    sheetOf({
+      bed: ["bed", { watered_by: ["cans"] }],
+      cans: ["carry", { from: "tank" }],
+      tank: ["tank", { shape: "other", capacity: [40_000, "gal"], water_height: [4, "ft"] }],
+      old: ["own", { name: "Old", formula: "season.met + bed.met", unit: "m3" }],
+    }),
+  );
+  expect(numberAt(whole, "old.value")).toBeCloseTo(2 * numberAt(whole, "season.got"), 12);
+  expect(numberAt(whole, "season.got")).toBeGreaterThan(0);
+});

@@ -9,7 +9,7 @@ import { neverRefused } from "../../src/season/demand.ts";
 import type { BedPart } from "../../src/season/input.ts";
 import { mayAsk } from "../../src/season/schedule.ts";
 import { skyOf } from "../../src/season/sky.ts";
-import { came, fullSoil, isThirsty, moveRoots, passDay } from "../../src/season/soil-step.ts";
+import { fullSoil, isThirsty, moveRoots, passDay } from "../../src/season/soil-step.ts";
 import { dayOfSeason, wholeSeasons } from "../../src/season/spans.ts";
 import { bed, carry, crop, inputOf, MM, ran, seattle, steadyEto, tank } from "./made.ts";
 
@@ -66,7 +66,7 @@ function balance(part: BedPart, asks: Asks) {
         soil.depletion - (part.decidesOn === "morning" ? (days.rain[day] as number) : 0),
       );
       const poured = asks(day, lack, days) ? lack : 0;
-      passDay(days, day, soil, poured);
+      const came = passDay(days, day, soil, poured);
       given += poured;
       waterings += poured > 0 ? 1 : 0;
       season.use += came.use;

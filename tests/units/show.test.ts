@@ -48,6 +48,9 @@ const SHOWN: readonly Shown[] = [
   [toSi(1, "week"), "span", { ...us, unit: "week" }, "1 week"],
   [0.9, "share", us, "90 %"],
   [0.333_333, "share", us, "33.3 %"],
+  // Nearly all is not all.
+  [0.999_98, "share", us, "99.9 %"],
+  [1, "share", us, "100 %"],
   [35, "money", us, "$35"],
   [35.5, "money", us, "$35.50"],
   [-35, "money", us, "-$35"],
@@ -192,6 +195,7 @@ describe("the text of an edit field", () => {
     expect(showQuantity(17.16 * gallon, "volume", few)).toBe("17\u00a0gal");
     expect(showQuantity(118.4 * gallon, "volume", few)).toBe("118\u00a0gal");
     expect(showQuantity(0.963, "share", few)).toBe("96\u00a0%");
+    expect(showQuantity(0.997, "share", few)).toBe("99.7\u00a0%");
     expect(showQuantity(118, "count", few)).toBe("118");
     expect(showQuantity(41, "count", few)).toBe("41");
     expect(showQuantity(235, "duration", few)).toBe("4\u00a0min");

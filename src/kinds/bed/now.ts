@@ -1,6 +1,6 @@
 // What a bed needs now and whether it will get it, in one sentence; and what a watering takes by hand or pump.
 
-import { numberOrNull } from "../../graph/readers.ts";
+import { isReady, numberOrNull, valueIn } from "../../graph/readers.ts";
 import type { Model, ModelInput, Outcome, Outputs, Result } from "../../graph/types.ts";
 import type { Driver } from "../../network/bounds.ts";
 import { cansFor as cansFull } from "../../physics/carrying.ts";
@@ -74,7 +74,7 @@ function sentenceOf(input: ModelInput, week: WeekOfBed | null): Outcome {
   const peak = input.results["peak_day_need"];
   if (peak?.state === "failed") return { value: `What it needs is not known: ${peak.problem.text}` };
   if (peak?.state === "none") return { value: `It needs no water: ${peak.reason}.` };
-  if (input.results["watered_by"]?.state !== "ready")
+  if (!isReady(input.results["watered_by"]))
     return { value: "On peak days it needs {peak_day_need}, and nobody waters it." };
   return { value: week ? ofWeek(week) : ofSeason(input) };
 }
@@ -95,7 +95,7 @@ const cansFor = (week: WeekOfBed | null, can: number | null): number | null =>
 
 function nowOf(input: ModelInput): Outputs {
   const result = input.results["week"];
-  const week = result?.state === "ready" ? (result.value as WeekOfBed) : null;
+  const week = valueIn(result) as WeekOfBed | null;
   const why = reasonOf(result);
   const next = week?.waterings[0];
   const asksNothing = week ? "it asks for nothing in the coming week" : why;

@@ -38,9 +38,16 @@ function pointOf(rig: Rig): PumpRun {
 const LATER = "In the season it runs later that day, as soon as the sun drives it";
 const NEVER = "In the season nothing comes through it on any day, for after that hour no sun drives it";
 
+/** A pump that would lift so high at its own voltage wants volts, not a lower hose. */
+function whyTooHigh({ pump, supply, lift, panel }: Rig): string {
+  const atItsOwn = { ...supply, voltage: pump.ratedVoltage };
+  if (panel || greatestLift(pump, atItsOwn) <= lift) return "its hose ends higher than this pump lifts";
+  return "its battery gives too few volts: at them the pump does not lift water to the end of the hose";
+}
+
 /** Where nothing comes out, why; on a panel alone also what the season then does. */
 function whyDry(rig: Rig): string {
-  if (greatestLift(rig.pump, rig.supply) <= rig.lift) return "its hose ends higher than this pump lifts";
+  if (greatestLift(rig.pump, rig.supply) <= rig.lift) return whyTooHigh(rig);
   if (!rig.panel) return "nothing comes out";
   const { panel } = rig;
   const latest = Math.max(0, ...panel.dryHours.flat());

@@ -45,13 +45,20 @@ export function unmetered(input: ModelInput): readonly string[] {
     .map(({ id }) => id);
 }
 
+/** Of a hose whose bucket showed water, while its pump as it stands lifts none from any depth of the tank. */
+function liftsNothing(input: ModelInput, driver: string | null): Missing {
+  const battery = input.cards["battery"]?.find(({ id }) => id === driver);
+  const at = battery ? ` on ${battery.title}` : "";
+  return { reason: `its pump${at} lifts no water to the end of the hose, however full the tank` };
+}
+
 function partOf(id: string, results: CardResults, input: ModelInput): DeliveryPart | Missing {
   const driver = driverOf(networkIn(input), id);
   const panel = input.cards["panel"]?.find((card) => card.id === driver);
   const dark = panel && whyMissing(panel.results, "supply");
   if (dark) return dark;
   const table = tableOf(results);
-  if (!table) return whyMissing(results, "flow") ?? { reason: "it gives no water at any depth" };
+  if (!table) return whyMissing(results, "flow") ?? liftsNothing(input, driver);
   return {
     id,
     from: readyWord(results, "from"),

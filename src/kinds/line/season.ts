@@ -1,6 +1,6 @@
 // A gravity line's share in the season.
 
-import { numberIn, numberOf, readyNumber, readyWord } from "../../graph/readers.ts";
+import { isReady, numberIn, numberOf, readyNumber, readyWord } from "../../graph/readers.ts";
 import { idOrNull, type SeasonShare, takes } from "../season-share.ts";
 
 export const lineSeason: SeasonShare = {
@@ -38,7 +38,7 @@ export const lineSeason: SeasonShare = {
       fittingsK: readyNumber(results, "all_k"),
       opening: numberIn(opening),
       valveBand: readyNumber(results, "valve_band"),
-      shutLevel: opening?.state === "ready" ? numberIn(results["shut_level"]) : null,
+      shutLevel: isReady(opening) ? numberIn(results["shut_level"]) : null,
       startHeight: readyNumber(results, "runs_from"),
       endHeight: readyNumber(results, "end_height"),
       lift: readyNumber(results, "lift"),

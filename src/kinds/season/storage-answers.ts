@@ -1,4 +1,4 @@
-// What the season says of storage: how long full tanks last at worst, how reliable they are, how much would never fail.
+// What the season says of storage: how long full tanks last from the thirstiest day on, how reliable they are, how much would never fail.
 
 import { valueOr } from "../../graph/outcomes.ts";
 import type { Outcome, Outputs, Row } from "../../graph/types.ts";
@@ -11,8 +11,8 @@ import { output } from "../rows.ts";
 
 /** Rows of the season card, in the order in which they are shown. */
 export const STORAGE_ROWS: readonly Row[] = [
-  output("worst_date_lasts", "Full tanks last, at worst", "run", "span"),
-  output("worst_date", "From this day on", "run", "text"),
+  output("worst_date_lasts", "From the thirstiest day, full tanks last", "run", "span"),
+  output("worst_date", "The thirstiest day of the record", "run", "text"),
   output("reliability_years", "Seasons without a short day", "run", "share"),
   output("reliability_days", "Days without a short bed", "run", "share", { minor: true }),
   output("reliability_volume", "Given of what was wanted", "run", "share", { minor: true }),

@@ -1,6 +1,6 @@
 // The coming week and a chosen season's calendar: what is known of today goes in, each bed's days come out.
 
-import { numberOf, recordOf, wordOrNull } from "../../graph/readers.ts";
+import { numberIn, numberOf, recordOf, wordIn, wordOrNull } from "../../graph/readers.ts";
 import type { CardView, Model, ModelInput, Outcome, Outputs, Row } from "../../graph/types.ts";
 import type { Driver } from "../../network/bounds.ts";
 import { type SeasonCalendar, seasonCalendar } from "../../season/bed-calendar.ts";
@@ -15,8 +15,8 @@ const DAYS = 7;
 function numbersOf(cards: readonly CardView[], row: string): Readonly<Record<string, number>> {
   return Object.fromEntries(
     cards.flatMap(({ id, results }) => {
-      const result = results[row];
-      return result?.state === "ready" && typeof result.value === "number" ? [[id, result.value]] : [];
+      const number = numberIn(results[row]);
+      return number === null ? [] : [[id, number]];
     }),
   );
 }
@@ -24,8 +24,7 @@ function numbersOf(cards: readonly CardView[], row: string): Readonly<Record<str
 function soaksOf(cards: readonly CardView[]): Readonly<Record<string, number>> {
   return Object.fromEntries(
     cards.flatMap(({ id, results }) => {
-      const result = results["last_soaked"];
-      const day = result?.state === "ready" ? parseIsoDate(String(result.value)) : null;
+      const day = parseIsoDate(wordIn(results["last_soaked"]));
       return day === null ? [] : [[id, day]];
     }),
   );

@@ -81,7 +81,7 @@ export const words: KindWords = {
       DEFINITION,
     ],
     worst_date_lasts: [
-      "From full and with no more rain, from the day of the record from which they are used up soonest: what the beds would use, other draws, leaks and open water, day by day.",
+      "From full and with no more rain after it: what the beds would use, other draws, leaks and open water, day by day.",
       RUN,
     ],
     worst_date: [

@@ -1,6 +1,6 @@
 // Joints of lines without storage: the height to which water would stand there, worked out for all of them together.
 
-import { numberIn, numberOf, readyNumber, readyWord } from "../../graph/readers.ts";
+import { isReady, numberIn, numberOf, readyNumber, readyWord, valueIn } from "../../graph/readers.ts";
 import type { CardView, Model, ModelInput, Outcome, Outputs } from "../../graph/types.ts";
 import type { Edge } from "../../network/network.ts";
 import { linesInto, linesMeetingAt, linesOutOf } from "../../network/water.ts";
@@ -63,9 +63,8 @@ function feedOf(input: ModelInput, tee: string): Outcome {
   if (!line) return { none: "nothing fills the joint" };
   if (more.length > 0) return { none: "several lines fill the joint: the season works its refills out" };
   const tank = (input.cards["tank"] ?? []).find(({ id }) => id === readyWord(line.results, "from"));
-  const vessel = tank?.results["vessel"];
-  if (!tank || vessel?.state !== "ready") return { none: "the joint is filled by another joint" };
-  const inside = vessel.value as Vessel;
+  const inside = valueIn(tank?.results["vessel"]) as Vessel | null;
+  if (!tank || !inside) return { none: "the joint is filled by another joint" };
   const feed: Feed = {
     line: hoseOf(line.results, viscosityOf(input), null),
     vessel: inside,
@@ -119,7 +118,7 @@ function branchOf(
   heads: ReadonlyMap<string, number>,
 ): TeeBranch {
   const { results } = line;
-  const opening = results["own_opening"]?.state === "ready" ? readyNumber(results, "own_opening") : null;
+  const opening = numberIn(results["own_opening"]);
   const oneWay = opening !== null || readyWord(results, "check_valve") === "yes";
   const pipe = hoseOf(results, viscosity, opening);
   if (readyWord(results, "to") === tee) {
@@ -155,7 +154,7 @@ function settle(input: ModelInput, tees: readonly string[]): ReadonlyMap<string,
 }
 
 function whyNot(input: ModelInput, tee: CardView): Outcome | null {
-  if (tee.results["height"]?.state !== "ready") return { failed: `The height of ${tee.title} is not known.` };
+  if (!isReady(tee.results["height"])) return { failed: `The height of ${tee.title} is not known.` };
   const problem = troubleAt(input, tee.id);
   if (problem !== null) return { failed: problem };
   if (linesMeetingAt(networkIn(input), tee.id).length === 0) return { none: "no line meets here yet" };

@@ -2,7 +2,7 @@
 
 import panTable from "../../../shared/pans.json";
 import { all, outcomes } from "../../graph/outcomes.ts";
-import { numberOf, recordOf, wordOf, wordOrNull } from "../../graph/readers.ts";
+import { isReady, numberOf, recordOf, wordOf, wordOrNull } from "../../graph/readers.ts";
 import type { Model, ModelInput, Outputs } from "../../graph/types.ts";
 import type { DailyRecord } from "../../rainfall/record.ts";
 import { recordSummary } from "../../rainfall/statistics.ts";
@@ -27,7 +27,7 @@ export const chooseRecord: Model = {
     const own = wordOrNull(input, "record");
     if (own) return outcomes({ record_in_use: own, record_kind: "a record of yours" });
     const names = ["normal_rain", "normal_wet_days", "normal_highs", "normal_lows", "years", "seed"];
-    const missing = names.find((name) => input.results[name]?.state !== "ready");
+    const missing = names.find((name) => !isReady(input.results[name]));
     if (missing)
       return all(["record_in_use", "record_kind"], {
         failed: "There is neither a rain record nor twelve monthly figures to make one up from.",

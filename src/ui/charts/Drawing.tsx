@@ -244,7 +244,7 @@ export function Drawing() {
       <div class="paper" ref={watch}>
         <Show
           when={!empty()}
-          fallback={<p class="width bare">Nothing stands here yet. What you add below is drawn here.</p>}
+          fallback={<p class="width bare">Nothing stands here yet. What you add is drawn here.</p>}
         >
           <Paper scene={model} mover={mover} />
         </Show>

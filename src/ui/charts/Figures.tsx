@@ -3,6 +3,7 @@
 import { createMemo, For, Show } from "solid-js";
 import type { Card } from "../../document/worksheet.ts";
 import type { Figure, FigureChart, FigureColumn, FigureRow } from "../../graph/figure.ts";
+import { valueIn } from "../../graph/readers.ts";
 import { barsOf, drawFigure, figureWords } from "../../scene/figure-chart.ts";
 import { showQuantity } from "../../units/show.ts";
 import { useSheet } from "../sheet.ts";
@@ -155,10 +156,7 @@ function One(props: { readonly figure: Figure; readonly title: string }) {
 function Place(props: { readonly card: Card; readonly of: FigureRow }) {
   const sheet = useSheet();
   const result = () => sheet.result(`${props.card.id}.${props.of.row}`);
-  const figure = createMemo((): Figure | null => {
-    const now = result();
-    return now?.state === "ready" ? (now.value as Figure) : null;
-  });
+  const figure = createMemo(() => valueIn(result()) as Figure | null);
   return (
     <Show when={figure()}>
       {(now) => (

@@ -3,6 +3,7 @@
 import { createMemo, createSignal, For, Show } from "solid-js";
 import { Portal } from "solid-js/web";
 import type { Card } from "../../document/worksheet.ts";
+import { isReady, valueIn } from "../../graph/readers.ts";
 import { type DipPiece, dipStripOf } from "../../scene/dip-strip.ts";
 import { unitFor, unitLabel } from "../../units/show.ts";
 import { useSheet } from "../sheet.ts";
@@ -45,7 +46,7 @@ function Sheets(props: { readonly card: Card; readonly row: string }) {
   const strip = createMemo(() => {
     const result = sheet.result(`${props.card.id}.${props.row}`);
     const unit = unitFor("volume", sheet.showOptions().units);
-    return result?.state === "ready" ? dipStripOf(result.value, unit) : null;
+    return isReady(result) ? dipStripOf(valueIn(result), unit) : null;
   });
   return (
     <Show when={strip()} fallback={<p>What this tank holds is not known yet.</p>}>

@@ -3,6 +3,7 @@
 import { createMemo, For, Show } from "solid-js";
 import { bare } from "../../document/title-apart.ts";
 import type { Card } from "../../document/worksheet.ts";
+import { isReady, valueIn } from "../../graph/readers.ts";
 import type { Row } from "../../graph/types.ts";
 import { BySeason } from "../charts/BySeason.tsx";
 import { Figures } from "../charts/Figures.tsx";
@@ -86,7 +87,7 @@ function Body(props: { readonly card: Card }) {
     if (quiet && sheet.result(`${props.card.id}.${name}`)?.state === "none") return false;
     if (!when) return true;
     const result = sheet.result(`${props.card.id}.${when.row}`);
-    return result?.state === "ready" && (when.is?.includes(String(result.value)) ?? true);
+    return isReady(result) && (when.is?.includes(String(valueIn(result))) ?? true);
   };
   const rows = createMemo(
     () =>

@@ -3,6 +3,7 @@
 import { createMemo, createSignal, For, Show } from "solid-js";
 import { Portal } from "solid-js/web";
 import type { Card } from "../../document/worksheet.ts";
+import { valueIn } from "../../graph/readers.ts";
 import type { WeekOfBed, WeekSpan } from "../../kinds/season/week.ts";
 import type { Show as ShowNumber } from "../../telling/bed-day.ts";
 import {
@@ -106,10 +107,7 @@ function Body() {
   const sheet = useSheet();
   const beds = useWeekBeds();
   const day = useDays();
-  const span = (): WeekSpan | null => {
-    const result = sheet.result("season.week_span");
-    return result?.state === "ready" ? (result.value as WeekSpan) : null;
-  };
+  const span = () => valueIn(sheet.result("season.week_span")) as WeekSpan | null;
   const titleOf = useTitles();
   const assumed = () => span()?.assumedTanks.map(titleOf) ?? [];
   return (
@@ -127,7 +125,7 @@ function Body() {
               <For each={beds()}>
                 {({ card, result }) => (
                   <Show
-                    when={result?.state === "ready" && (result.value as WeekOfBed)}
+                    when={valueIn(result) as WeekOfBed | null}
                     fallback={
                       <li>
                         <h3>{card.title}</h3>

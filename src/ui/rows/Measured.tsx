@@ -2,6 +2,7 @@
 
 import { createSignal, Show } from "solid-js";
 import type { Card, Entry } from "../../document/worksheet.ts";
+import { numberIn } from "../../graph/readers.ts";
 import type { Row } from "../../graph/types.ts";
 import type { MeasureName } from "../../units/measures.ts";
 import { unitFor } from "../../units/show.ts";
@@ -27,11 +28,11 @@ function KeepLesson(props: { readonly card: Card; readonly row: Row; readonly le
   const sheet = useSheet();
   const id = () => `${props.card.id}.${props.lesson.name}`;
   const entry = (): Entry | null => {
-    const [result, row] = [sheet.result(id()), props.lesson];
-    if (result?.state !== "ready" || typeof result.value !== "number" || row.row !== "output") return null;
+    const [learned, row] = [numberIn(sheet.result(id())), props.lesson];
+    if (learned === null || row.row !== "output") return null;
     if (row.measure === "text" || row.measure === "series") return null;
     const unit = unitFor(row.measure, sheet.showOptions().units);
-    return { value: Number(fromSi(result.value, unit).toPrecision(KEPT_DIGITS)), unit, from: "measured" };
+    return { value: Number(fromSi(learned, unit).toPrecision(KEPT_DIGITS)), unit, from: "measured" };
   };
   return (
     <Show when={entry()}>

@@ -2,6 +2,7 @@
 
 import { createEffect, createSignal, For, on, Show } from "solid-js";
 import type { Card, Entry, Origin } from "../../document/worksheet.ts";
+import { isReady } from "../../graph/readers.ts";
 import type { NumberGiven } from "../../graph/types.ts";
 import { type Sheet, useSheet } from "../sheet.ts";
 import { Cautions } from "./Cautions.tsx";
@@ -174,10 +175,10 @@ export function NumberRow(props: Props) {
   const field = createField(sheet, props);
   const [focused, setFocused] = createSignal(false);
   const open = () => sheet.opened() === field.id();
-  const isReady = () => sheet.result(field.id())?.state === "ready";
+  const isKnown = () => isReady(sheet.result(field.id()));
   const shown = () =>
     field.text() ??
-    (focused() || !isReady()
+    (focused() || !isKnown()
       ? startText(sheet, field.entry(), field.id(), props.row.measure)
       : sheet.shown(field.id()));
   const absent = () => {

@@ -1,6 +1,7 @@
 // Text of a number field: what stands in it, what a key makes of it, what it is read as.
 
 import type { Entry } from "../../document/worksheet.ts";
+import { isReady } from "../../graph/readers.ts";
 import type { NumberGiven } from "../../graph/types.ts";
 import { MEASURES, type MeasureName } from "../../units/measures.ts";
 import { type Reading, readQuantity } from "../../units/read.ts";
@@ -17,8 +18,7 @@ export function startText(sheet: Sheet, entry: Entry | undefined, id: string, me
   const isClock = MEASURES[measure].form === "clock";
   if (!isClock && entry && typeof entry.value === "number")
     return plainSpaces(editText(entry.value, entry.unit, locale, currency));
-  const result = sheet.result(id);
-  return result?.state === "ready" ? plainSpaces(sheet.shown(id)) : "";
+  return isReady(sheet.result(id)) ? plainSpaces(sheet.shown(id)) : "";
 }
 
 /** Reads what was typed for a measure; a bare number takes the unit that stood there before. */

@@ -62,6 +62,7 @@ export function createDrier(engine: Engine, asker: Asker, options: () => ShowOpt
   createEffect(
     on([plan, record], () => {
       clearTimeout(timer);
+      asker.callOff();
       setAnswers(new Map());
       if (isAsked()) timer = setTimeout(begin, REST);
     }),

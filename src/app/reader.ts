@@ -124,10 +124,7 @@ export function makeReader(session: Session, showOptions: Accessor<ShowOptions>,
         "season.stored_total",
         "season.short_days",
         "season.record_first_day",
-      ].map((id) => {
-        const now = result(id);
-        return shownIn(now);
-      });
+      ].map((id) => shownIn(result(id)));
       if (!(stored instanceof Float64Array) || !(short instanceof Uint8Array) || typeof first !== "number")
         return null;
       return { stored, short, firstDay: first };

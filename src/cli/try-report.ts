@@ -9,6 +9,7 @@ import {
   coarseThenFine,
   dateTrials,
   numberTrials,
+  sheetToTry,
   type Trial,
   type TriedPoint,
   tryOne,
@@ -67,7 +68,9 @@ export function triedReport(
 ): TriedReport {
   for (const id of tried.answers) findRow(worksheet, kinds, id);
   const trials = trialsFor(worksheet, kinds, tried);
-  const base = baseOf(worksheet, kinds, records);
+  const { row } = findRow(worksheet, kinds, tried.name);
+  const sheet = trials[0] ? sheetToTry(worksheet, kinds, row, trials[0]) : worksheet;
+  const base = baseOf(sheet, kinds, records);
   const options = { units: worksheet.units, locale: "en-US", currency: worksheet.currency };
   const points: TriedPoint[] = [];
   for (const at of coarseThenFine(trials.length)) {

@@ -10,10 +10,14 @@ import { mostly, sampleOf, type Table } from "./table-shape.ts";
 /** Day numbers of a spreadsheet from 1954 to 2119. */
 const SERIAL = /^[2-7]\d{4}(?:\.\d+)?$/;
 const MONTH =
-  /^(?:\d{4}[-/. ]\d{1,2}|\d{1,2}[-/. ]\d{4}|[a-z]{3,9}\.?[-/ ]*(?:\d{4}|\d{2})|(?:\d{4}|\d{2})[-/ ]*[a-z]{3,9})$/i;
+  /^(?:(?:1[89]|20)\d{2}(?:0[1-9]|1[0-2])|\d{4}[-/. ]\d{1,2}|\d{1,2}[-/. ]\d{4}|[a-z]{3,9}\.?[-/ ]*(?:\d{4}|\d{2})|(?:\d{4}|\d{2})[-/ ]*[a-z]{3,9})$/i;
 
 export const MONTHS_ONLY =
   "The file holds one total a month. Daily rain is needed; the months' means can be typed as normals instead.";
+
+const YEARS_ONLY = "The file holds one total a year. Daily rain is needed.";
+const YEAR = /^(?:1[89]|20)\d{2}$/;
+const MONTHS_A_YEAR = 12;
 
 const NAMES = {
   year: /^(year|yr|yyyy|jahr|annee|ano)$/,
@@ -48,6 +52,14 @@ function refuseMonths(head: Head, table: Table): void {
   });
 }
 
+/** Rows of which each stands for a year of its own. */
+function refuseYears(head: Head, table: Table): void {
+  const sample = sampleOf(head, table, named(table, "year") ?? 0);
+  const isYears = sample.length > 1 && sample.every((each) => YEAR.test(each));
+  if (!isYears || new Set(sample).size < sample.length) return;
+  throw new Refusal(table.cells.length > MONTHS_A_YEAR ? MONTHS_ONLY : YEARS_ONLY, table.dataFrom + 1);
+}
+
 /** Where the dates stand, or null where the rows carry none. */
 export function dateOf(head: Head, table: Table): DateColumns | null {
   const asCell = (column: number): DateColumns =>
@@ -66,6 +78,7 @@ export function dateOf(head: Head, table: Table): DateColumns | null {
   const held = columns.find(isDate);
   if (held !== undefined) return { kind: "cell", column: held };
   refuseMonths(head, table);
+  refuseYears(head, table);
   const serial = columns.find(
     (column) => isNamed(column) && sampleOf(head, table, column).every((cell) => SERIAL.test(cell)),
   );

@@ -1,9 +1,9 @@
-// Numbers such as 999 and 99.9 that stand for a gap: told by their standing alone, above everything near them.
+// Numbers such as 999, 888.8 and 99.9 that stand for a gap: told by their standing alone, above everything near them.
 import type { Intake } from "./intake.ts";
 import { readingOrder } from "./settle-dates.ts";
 
 /** 999 is no day's rain in any unit; the others are where they recur. */
-const CODES = [999, 99.99, 99.9, 99] as const;
+const CODES = [999, 888.8, 888, 99.99, 99.9, 99] as const;
 const ALWAYS = 999;
 /** Rain beside a code is less than this share of it: a counter that passes the number stands near it before and after. */
 const NEAR = 0.5;

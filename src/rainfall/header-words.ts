@@ -4,15 +4,17 @@ import { DAY, HOUR, MEGAJOULE, MILE } from "../units/constants.ts";
 import type { RainUnit, RowsTold } from "./import-result.ts";
 
 const RAIN =
-  /precip|rain|prcp|pluie|pluvio|niederschlag|neerslag|lluvia|pioggia|chuva|^rr$|^rrr?24$|^ppt$|^pcp$|^rsk$|^rd$|nedb[oø]r|regen|\bregn|nederb|opad|deszcz/i;
+  /pr[eé]cip|(?<!\b[dtgb]|\bst|ter)rain|prcp|pluie|pluvio|niederschlag|neerslag|lluvia|pioggia|chuva|^rr$|^rrr?24$|^ppt$|^pcp$|^rsk$|^rd$|nedb[oø]r|regen|\bregn|nederb|opad|deszcz/i;
 /** What a column holds that is no amount of rain, whatever its unit. */
 const OTHER =
-  /evap|\bet ?[0op]?\b|\bpan\b|snow|pressure|\bbaro|\blevel|\bstage\b|rate\b|intensity|temp|wind|gust|humid|soil|moisture|solar|radiat|discharge|dew|visib|cloud|\belev|\blat\b|\blon|flag|attribute|quality|qual\b|code|prob|chance|battery|volt/i;
+  /evap|\bet ?[0op]?\b|\bpan\b|snow|pressure|\bbaro|\blevel|\bstage\b|rate\b|intensity|temp|wind|gust|humid|soil|moisture|solar|radiat|discharge|dew|visib|cloud|\belev|\blat\b|\blon|flag|attribute|quality|qual\b|code|prob|chance|battery|volt|\bdrain|\btips\b|\bpulses?\b/i;
+/** An amount to the hour or minute. */
+const RATE = /(mm|in|inch|inches|cm)\s*(\/|\s?per\s?)\s*(h|hr|hour|min)/i;
 const NOT_RAIN =
   /days?\b.*rain|rain days|period|hours?$|duration|type|indicator|source|max|month|year|annual|week|event|storm/i;
 /** Names that tell nothing but that something was measured. */
 const VAGUE =
-  /^(value|values|amount|amounts|obs|observed|observation|reading|readings|total|daily total|data|measurement|measured|sum|depth|gauge|gage|water)?$/;
+  /^(value|values|amount|amounts|obs|observed|observation|reading|readings|total|daily total|data|measurement|measured|sum)?$/;
 const UNIT_WORDS = /\b(mm|cm|in|ins|inch|inches|millimet(re|er)s?|tenths?|hundredths?|of|a|an|\d+)\b/g;
 const DATE =
   /^(date|day|datum|dato|fecha|data|timestamp|date ?time|datetime|date time.*|local date|obs? date|valid|yyyymmdd|aaaammjj|mess datum|time)$/i;
@@ -44,13 +46,13 @@ export function namesTime(cell: string): boolean {
 /** Whether a header names an amount of rain. */
 export function namesRain(cell: string): boolean {
   const words = headerWords(cell);
-  return RAIN.test(words) && !NOT_RAIN.test(words) && !OTHER.test(words);
+  return RAIN.test(words) && !NOT_RAIN.test(words) && !OTHER.test(words) && !RATE.test(cell);
 }
 
 /** Whether a header names something else than an amount of rain. */
 export function namesOther(cell: string): boolean {
   const words = headerWords(cell);
-  return OTHER.test(words) || (!RAIN.test(words) && NOT_RAIN.test(words));
+  return OTHER.test(words) || RATE.test(cell) || (!RAIN.test(words) && NOT_RAIN.test(words));
 }
 
 /** Whether a header tells nothing of what was measured, beside its unit. */
@@ -76,6 +78,8 @@ export function namesRunningTotal(cell: string): boolean {
   return namesRain(cell) && /\b(daily|today|day)\b/.test(words);
 }
 
+/** An amount over a day or two, which overlaps that of the next row where rows stand closer. */
+const WINDOW = /\b(48|24) ?h(r|rs|ours?)?\b/;
 const LONG_TOTAL = /\b(monthly|month|mtd|yearly|annual|year|ytd|to date)\b/;
 const OPEN_TOTAL =
   /\b(cumulative|cumulated|accumulated|accumulation|accum|counter|running total|total count)\b/;
@@ -91,6 +95,7 @@ export function rowsToldBy(cell: string): RowsTold {
   if (namesCounter(cell)) return "counter";
   if (namesRunningTotal(cell)) return "running_total";
   if (namesHourlyRain(cell)) return "sum";
+  if (WINDOW.test(headerWords(cell))) return "window";
   return OPEN_TOTAL.test(headerWords(cell)) ? "total" : null;
 }
 
@@ -99,13 +104,20 @@ export function namesHourlyRain(cell: string): boolean {
   return /hourly|1 ?h\b|last hour/.test(headerWords(cell));
 }
 
+const TENTH_MM =
+  /((?<![\d.,])0?[.,]1|1\/10|(tenths?|10ths?)( of)?( a)?)\s*-?(mm|milli)|mm\s*(\/|[x*×]\s*)10\b/;
+const HUNDREDTH_IN =
+  /(0?[.,]01|1\/100|(hundredths?|100ths?)( of)?( an)?)\s*-?(in|")|\bin(ch(es)?)?\s*(\/|[x*×]\s*)100\b/;
+
 /** The unit of rain that a header tells, or null. A rate is no amount. */
 export function rainUnitOf(cell: string): RainUnit | null {
-  if (/(mm|in|inch|inches|cm)\s*(\/|\s?per\s?)\s*(h|hr|hour|min)/i.test(cell)) return null;
+  if (RATE.test(cell)) return null;
   const text = cell.toLowerCase();
   const words = headerWords(cell);
-  if (/(0[.,]1|1\/10|tenths?( of)?( a)?)\s*-?(mm|milli)/.test(text)) return "tenth_mm";
-  if (/(0[.,]01|1\/100|hundredths?( of)?( an)?)\s*-?(in|")/.test(text)) return "hundredth_in";
+  if (TENTH_MM.test(text)) return "tenth_mm";
+  if (HUNDREDTH_IN.test(text)) return "hundredth_in";
+  // Steps of 0.2 mm are counts of something, or amounts: nobody can tell.
+  if (/\d?[.,]\d+\s*-?(mm|milli|cm|centi|in\b|inch|")/.test(text)) return null;
   if (/\bmm\b|millimet|\d ?mm\b|mm$/.test(words)) return "mm";
   if (/\bcm\b|centimet/.test(words)) return "cm";
   return /\b(in|ins|inch|inches)\b|inches$/.test(words) || /\d?"\s*\)?$/.test(text.trim()) ? "in" : null;

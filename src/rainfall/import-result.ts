@@ -140,7 +140,7 @@ export class Refusal extends Error {
 }
 
 /** What a format or a header says of its rows; `total` is a total of which the span is not told. */
-export type RowsTold = Assumptions["within_day"] | "total" | null;
+export type RowsTold = Assumptions["within_day"] | "total" | "window" | null;
 
 /** What may be said of readings of one's own gauge. */
 export type GaugeChoices = {

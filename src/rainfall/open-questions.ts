@@ -42,7 +42,7 @@ function absentQuestion(days: SettledDays, perUnit: number): Question | null {
   const missing = absent.areDry ? rain.length - absent.days : read;
   return {
     id: "absent",
-    text: "The file only has days on which it rained. What of the days without a row?",
+    text: "The file only tells of days on which it rained. What of the days of which it says nothing?",
     options: [
       { value: "dry", label: "no rain fell", yearly: rate(absent.areDry ? read : read + absent.days) },
       { value: "missing", label: "nobody read the gauge", yearly: rate(missing) },

@@ -41,6 +41,8 @@ const LEAST_RISES = 3;
 const LEAST_RISES_BY_DAY = 5;
 /** A clock that is set forward and back moves the hour of the reset by one. */
 const CLOCK_CHANGE = 60;
+/** A counter rises more often than this for each of its resets. */
+const RISES_A_RESET = 4;
 /** Share of the rises that may be followed by a correction. */
 const CORRECTIONS = 0.01;
 
@@ -149,6 +151,12 @@ function longerPeriod(steps: Steps, timed: boolean): Pattern | null {
   return isMonth ? { period: "month", minute, monthDay: 0, exact: true } : null;
 }
 
+/** A counter that goes back to nought now and then, by no calendar: amounts fall as often as they rise. */
+function oddResets({ rises, falls, slight }: Steps): Pattern | null {
+  const isCounter = rises > falls * RISES_A_RESET && slight <= rises * CORRECTIONS;
+  return isCounter ? { period: "never", minute: 0, monthDay: 0, exact: false } : null;
+}
+
 /** The pattern of a total in the amounts, or null where they can be none. */
 export function patternOf(steps: Steps, many: boolean, timed: boolean): Pattern | null {
   const least = many ? LEAST_RISES : LEAST_RISES_BY_DAY;
@@ -159,7 +167,8 @@ export function patternOf(steps: Steps, many: boolean, timed: boolean): Pattern 
   const longer = longerPeriod(steps, timed);
   const daily = many ? byDay(steps, timed) : null;
   if (daily && steps.falls < 2) return daily;
-  return longer && steps.rises > steps.falls ? longer : daily;
+  if (longer && steps.rises > steps.falls) return longer;
+  return daily ?? oddResets(steps);
 }
 
 /** Whether the amounts fall at so many hours, and are nought so often, that they can only be amounts. */

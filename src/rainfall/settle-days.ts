@@ -4,6 +4,7 @@ import { amountsOf } from "./counter-amounts.ts";
 import { type Choices, type ImportReport, Refusal } from "./import-result.ts";
 import type { FormatReader, Intake } from "./intake.ts";
 import { layAmounts } from "./lay-amounts.ts";
+import { refuseOverlaps } from "./overlapping-rows.ts";
 import { MARK_TRACE } from "./readings.ts";
 import { type Group, groupsOf, type Series, seriesOf } from "./row-series.ts";
 import { refuseWideSpacing } from "./row-spacing.ts";
@@ -11,6 +12,10 @@ import { isMany, type Rows, type RowsFound, rowsOf } from "./within-day.ts";
 
 /** Sums of decimal fractions are rounded to this share of the file's unit, so that ten times 0.1 is 1. */
 const SUM_STEPS = 1e6;
+
+/** Two months of rows, of which this share is empty: seldom a gauge that was not read; common practice, no source. */
+const LEAST_WITH_BLANKS = 60;
+const BLANK_SHARE = 0.4;
 
 export type SettledDays = {
   readonly first: number;
@@ -143,6 +148,14 @@ export type DayAmounts = Pick<
   "first" | "rain" | "duplicates" | "withinDay" | "multiDay" | "absent"
 >;
 
+/** Whether empty cells may be dry days, as rows left out may: no row says nought, and about half or more say nothing. */
+function mayBlanksBeDry({ rain, count }: Series): boolean {
+  const values = rain.slice(0, count);
+  const blanks = values.filter(Number.isNaN).length;
+  const isWet = values.some((value) => value > 0) && !values.includes(0);
+  return isWet && count >= LEAST_WITH_BLANKS && blanks > count * BLANK_SHARE;
+}
+
 /** One amount a day under a reading of the rows. */
 function dayAmounts(series: Series, rows: RowsFound, choices: Choices): DayAmounts {
   const isCounted = rows.reading === "running_total" || rows.reading === "counter";
@@ -153,9 +166,11 @@ function dayAmounts(series: Series, rows: RowsFound, choices: Choices): DayAmoun
   const { first, last } = rangeOf(amounts);
   const rain = new Float64Array(last - first + 1).fill(Number.NaN);
   const hasRow = new Uint8Array(rain.length);
+  const isBlankOpen = rows.reading === "day" && mayBlanksBeDry(series);
   for (const group of groups) {
-    rain[group.day - first] = dayAmount(settler.moments(group), isCounted);
-    hasRow[group.day - first] = 1;
+    const amount = dayAmount(settler.moments(group), isCounted);
+    rain[group.day - first] = amount;
+    if (!isBlankOpen || !Number.isNaN(amount)) hasRow[group.day - first] = 1;
   }
   const multiDay = layAmounts(amounts, first, rain, choices.multi_day);
   const areDry = choices.absent === "dry" || (!choices.absent && rows.isEventLog && rows.reading === "sum");
@@ -191,6 +206,7 @@ export function settleDays(
     throw new Refusal(`"${unreadTime.words}" is no time of day that is understood.`, unreadTime.line);
   if (!choices.absent) refuseWideSpacing(series);
   const rows = rowsOf(series, format.rows, choices.within_day);
+  if (!choices.duplicates) refuseOverlaps(series, rows, choices.within_day !== undefined);
   const as = (reading: Rows): DayAmounts => {
     const found = reading === rows.reading ? rows : rowsOf(series, format.rows, reading);
     return dayAmounts(series, found, choices);

@@ -83,6 +83,11 @@ function settledReading(told: RowsTold, facts: Facts): Rows | null {
 export function rowsOf(series: Series, told: RowsTold, chosen: Rows | undefined): RowsFound {
   const facts = factsOf(series);
   const { pattern, steps, many } = facts;
+  if (told === "window" && many && !chosen)
+    throw new Refusal(
+      "Its header says a total over the hours before, yet rows stand closer than that: each rain is told many times.",
+      null,
+    );
   const isEventLog = many && steps.zeros === 0;
   const fallback = (reading: Rows): Pattern => pattern ?? (reading === "counter" ? NEVER : MIDNIGHT);
   const settled = settledReading(told, facts);

@@ -54,7 +54,8 @@ export function caughtUnder(roof: CatchingRoof, sky: Sky): Float64Array {
 /**
  * What a roof catches in a year.
  *
- * @returns mean of the whole calendar years, and that of the one with the least rain; null without a whole year [m3]
+ * @returns mean of the whole calendar years, and that of the one with the least rain; null without a whole year, the second
+ * without two, of which one is drier [m3]
  * @throws DomainError for a negative loss or a coefficient outside 0..1
  * @source dailyCatch
  */
@@ -68,7 +69,7 @@ export function roofCatch(
   if (!driest) return { meanYearly: null, driestYear: null };
   const caught = dailyCatch(roof, arrivingRain(record, rainScale), record.firstDay);
   const total = years.reduce((sum, year) => sum + sumOver(caught, year), 0);
-  return { meanYearly: total / years.length, driestYear: sumOver(caught, driest) };
+  return { meanYearly: total / years.length, driestYear: years.length > 1 ? sumOver(caught, driest) : null };
 }
 
 /** Whole calendar years without a gap. */

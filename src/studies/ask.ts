@@ -6,6 +6,7 @@ import { effective } from "../document/effective.ts";
 import type { Worksheet } from "../document/worksheet.ts";
 import { ancestorsOf } from "../graph/ancestors.ts";
 import { type Graph, graphFor } from "../graph/build.ts";
+import { wordIn } from "../graph/readers.ts";
 import type { CardKinds, Outputs, QuantityId, Request, Result } from "../graph/types.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { type Known, settleHeavy, type Whole, workOutLight } from "./work-out.ts";
@@ -57,14 +58,16 @@ function forgetOldest(map: Map<string, unknown>, most: number, mayGo: (key: stri
   for (const key of going.slice(0, Math.max(0, going.length - most))) map.delete(key);
 }
 
-function forget({ answers, records }: Known): void {
+/** The base's own record stays: its season is run on it with bounds set free. */
+function forget({ known: { answers, records }, whole }: Base): void {
+  const own = wordIn(whole.results.get("weather.record_in_use"));
   forgetOldest(answers, KEPT_ANSWERS, () => true);
-  forgetOldest(records, KEPT_MADE_UP, (key) => key.startsWith("normals:"));
+  forgetOldest(records, KEPT_MADE_UP, (key) => key !== own && key.startsWith("normals:"));
 }
 
 /** The whole worksheet with changes made, worked out as far as the wanted answers need it. */
 export function wholeWith(base: Base, changes: readonly Change[], wanted: readonly QuantityId[]): Whole {
-  forget(base.known);
+  forget(base);
   const applied = effective(withChanges(base.worksheet, changes));
   const graph = graphFor(applied, base.whole.graph.kinds, base.whole.graph);
   const results = workOutLight(applied, graph, base.known, base.whole.results);

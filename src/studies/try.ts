@@ -1,10 +1,11 @@
 // Try: one given over a range, and what the chosen answers become at each value; the coarse picture first.
 
-import type { Change } from "../document/changes.ts";
-import type { Entry } from "../document/worksheet.ts";
+import { type Change, withChanges } from "../document/changes.ts";
+import type { Entry, Worksheet } from "../document/worksheet.ts";
+import { keepConditions } from "../graph/keep-conditions.ts";
 import { valueIn } from "../graph/readers.ts";
 import { shownValue } from "../graph/shown.ts";
-import type { QuantityId, Value } from "../graph/types.ts";
+import type { CardKinds, QuantityId, Row, Value } from "../graph/types.ts";
 import { calendarDate, dayNumber, isoDate, parseIsoDate, parseMonthDay } from "../units/calendar.ts";
 import type { ShowOptions } from "../units/show.ts";
 import { toSi } from "../units/unit.ts";
@@ -78,6 +79,12 @@ export function coarseThenFine(count: number): readonly number[] {
   );
   const first = new Set(coarse);
   return [...first, ...Array.from({ length: count }, (_, at) => at).filter((at) => !first.has(at))];
+}
+
+/** The worksheet as typing a value of the row leaves it, with what the value is measured under written down: what trials of it are changes of. */
+export function sheetToTry(worksheet: Worksheet, kinds: CardKinds, row: Row, { change }: Trial): Worksheet {
+  if (!row.keeps) return worksheet;
+  return keepConditions(withChanges(worksheet, [change]), kinds, change.card, row, true);
 }
 
 export type TriedPoint = {

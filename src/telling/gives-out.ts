@@ -16,9 +16,14 @@ const days = (count: number): string => (count === 1 ? "1 short day" : `${count}
 
 function ofAll(saved: number, { days: all, seasons }: ShortDays): string {
   const span = seasons === 1 ? "in this one season" : `in ${seasons} seasons`;
-  return saved === all
-    ? `${all === 1 ? "the only" : "all"} ${days(all)} ${span}`
-    : `${saved} of ${days(all)} ${span}`;
+  if (saved === all) return all === 1 ? `the only short day ${span}` : `all ${days(all)} ${span}`;
+  return `${saved} of ${days(all)} ${span}`;
+}
+
+/** What one or two of them take away at most: of ten days or fewer a tenth is no whole day, so none. */
+function tooLittle({ days: all }: ShortDays): string {
+  if (all === 1) return "does not take away the only short day";
+  return all <= 10 ? `takes away none of ${days(all)}` : `takes away less than a tenth of ${days(all)}`;
 }
 
 function single(first: readonly Relief[], short: ShortDays, driver: Driver): string {
@@ -44,6 +49,6 @@ export function givesOutSaid(answer: GivesOut, driver: Driver): string {
       ? single(answer.first, short, driver)
       : answer.state === "pair"
         ? pairs(answer.first, short, driver)
-        : `several things give out at once: no one and no two of them cost a tenth of ${days(short.days)}.`;
+        : `several things give out at once: mending one or two of them ${tooLittle(short)}.`;
   return rain === 1 ? capital(said) : `No day is short; ${RAIN[rain] ?? "with less rain"}, ${said}`;
 }

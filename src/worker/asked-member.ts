@@ -45,6 +45,8 @@ export function askedMember(makeWorker: () => AskedWorker): AskedMember {
     of.run = null;
     run?.onEnd(end);
   };
+  // Replaced only when there is a run again: a worker whose program cannot be loaded would die over and over.
+  let standing: Standing | null = null;
   const enlist = (): Standing => {
     const fresh: Standing = { worker: makeWorker(), worksheet: null, records: new Set(), run: null };
     fresh.worker.addEventListener("message", ({ data }) => {
@@ -54,15 +56,15 @@ export function askedMember(makeWorker: () => AskedWorker): AskedMember {
     fresh.worker.addEventListener("error", () => {
       if (standing !== fresh) return;
       fresh.worker.terminate();
-      standing = enlist();
+      standing = null;
       close(fresh, null);
     });
     return fresh;
   };
-  let standing = enlist();
   return {
-    isIdle: () => standing.run === null,
+    isIdle: () => !standing?.run,
     run: (question, at, onEnd) => {
+      standing ??= enlist();
       lay(standing, question);
       standing.run = { id: ++last, onEnd };
       const run = question.runs[at] ?? [];

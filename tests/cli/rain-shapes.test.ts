@@ -9,6 +9,7 @@ import { openRain } from "../../src/cli/rain.ts";
 import { FileError } from "../../src/cli/usage.ts";
 import type { DailyRecord } from "../../src/rainfall/record.ts";
 import { COLUMNS } from "../rainfall/shapes/columns.ts";
+import { OVERLAPPING } from "../rainfall/shapes/overlapping.ts";
 import type { Shape } from "../rainfall/shapes/shape.ts";
 import { WITHIN_A_DAY } from "../rainfall/shapes/within-a-day.ts";
 
@@ -72,7 +73,7 @@ async function comes(shape: Shape): Promise<void> {
 }
 
 describe("shapes of rain files on the command line", () => {
-  it.each([...WITHIN_A_DAY, ...COLUMNS].map((shape) => [shape.name, shape] as const))(
+  it.each([...WITHIN_A_DAY, ...COLUMNS, ...OVERLAPPING].map((shape) => [shape.name, shape] as const))(
     "%s",
     async (_, shape) => comes(shape),
   );

@@ -4,6 +4,7 @@ import { describe, expect, it } from "vitest";
 import { readRainFile } from "../../src/rainfall/import-csv.ts";
 import type { Choices, ImportResult, Question } from "../../src/rainfall/import-result.ts";
 import { COLUMNS } from "./shapes/columns.ts";
+import { OVERLAPPING } from "./shapes/overlapping.ts";
 import type { Shape } from "./shapes/shape.ts";
 import { WITHIN_A_DAY } from "./shapes/within-a-day.ts";
 
@@ -51,8 +52,12 @@ describe("shapes of columns, units, dates and gaps", () => {
   it.each(COLUMNS.map((shape) => [shape.name, shape] as const))("%s", async (_, shape) => comes(shape));
 });
 
+describe("shapes of rain told twice, odd counters and near headers", () => {
+  it.each(OVERLAPPING.map((shape) => [shape.name, shape] as const))("%s", async (_, shape) => comes(shape));
+});
+
 it("there are at least 60 shapes, each with a name of its own", () => {
-  const names = [...WITHIN_A_DAY, ...COLUMNS].map(({ name }) => name);
+  const names = [...WITHIN_A_DAY, ...COLUMNS, ...OVERLAPPING].map(({ name }) => name);
   expect(names.length).toBeGreaterThanOrEqual(60);
   expect(new Set(names).size).toBe(names.length);
 });

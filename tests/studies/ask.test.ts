@@ -3,14 +3,18 @@
 import { readdirSync, readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { setValue } from "../../src/cli/set-value.ts";
+import { triedReport } from "../../src/cli/try-report.ts";
 import { type Change, withChanges } from "../../src/document/changes.ts";
 import type { Worksheet } from "../../src/document/worksheet.ts";
 import { rowNamed } from "../../src/graph/card-plans.ts";
+import { numberIn } from "../../src/graph/readers.ts";
 import type { NumberGiven } from "../../src/graph/types.ts";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
 import { recordKey } from "../../src/rainfall/record-key.ts";
 import { worksheetFromFileText } from "../../src/storage/file.ts";
 import { ask, baseOf, rebased } from "../../src/studies/ask.ts";
+import { runFreed } from "../../src/studies/gives-out.ts";
 import { placeOn, scaleBetween, scaleOf, valueAt, valuesOf } from "../../src/studies/scale.ts";
 import { coarseThenFine, dateTrials, numberTrials, type Trial, wordTrials } from "../../src/studies/try.ts";
 import { workOut } from "../../src/studies/work-out.ts";
@@ -90,6 +94,43 @@ describe("asking the whole worksheet", () => {
         "totes.leak": alone.get("totes.leak"),
       });
     }
+  });
+
+  test("a measured row is tried as it is set: what it was measured under is written down anew", () => {
+    const sheet = withChanges(template("pump-battery-panel.json"), [
+      { card: "cell", part: "givens", row: "tested_temperature", entry: { value: 0, unit: "degC" } },
+    ]);
+    const tried = { name: "cell.test_time", range: "1 h..6 h", answers: ["cell.usable_energy"], steps: 3 };
+    const { points } = triedReport(sheet, CARD_KINDS, [], tried);
+    const usable = [1, 3.5, 6].map((hours) => {
+      const set = setValue(sheet, CARD_KINDS, "cell.test_time", `${hours} h`);
+      return numberIn(workOut(set, CARD_KINDS).results.get("cell.usable_energy"));
+    });
+    expect(points.map(({ answers }) => answers["cell.usable_energy"])).toEqual(usable);
+    expect(new Set(usable).size).toBe(3);
+    const cold = withChanges(sheet, [
+      { card: "cell", part: "measured", row: "test_time", entry: { value: 1, unit: "h", from: "measured" } },
+    ]);
+    const there = workOut(cold, CARD_KINDS).results.get("cell.usable_energy");
+    expect(usable[0]).not.toBe(numberIn(there));
+  });
+
+  test("made-up records that were tried do not push out the base's own: its season can still be run", () => {
+    const sheet = template("one-barrel.json");
+    const base = baseOf(sheet, CARD_KINDS);
+    const before = runFreed(base, { bounds: [], rain: 1 });
+    for (let years = 3; years < 15; years++) {
+      const change: Change = {
+        card: "weather",
+        part: "givens",
+        row: "years",
+        entry: { value: years, unit: "1" },
+      };
+      ask(base, [change], ["weather.mean_yearly_rain"]);
+    }
+    expect(before).toMatchObject({ seasons: 20 });
+    expect(runFreed(base, { bounds: [], rain: 1 })).toEqual(before);
+    expect(base.known.records.size).toBeLessThan(12);
   });
 
   test("an answer that needs no season runs none", () => {

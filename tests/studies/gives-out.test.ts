@@ -210,6 +210,32 @@ describe("what is said to be costed is, to the day, by an edit", () => {
   );
 });
 
+test("one day is one day, and a handful of days has no tenth", () => {
+  const first = [{ bounds: ["loss" as const], saved: 1 }];
+  const said = (days: number, seasons: number) =>
+    givesOutSaid({ state: "first", rain: 1, short: { days, seasons }, first }, "battery");
+  expect(said(1, 20)).toBe(
+    "What leaks and dries away gives out first: it costs the only short day in 20 seasons.",
+  );
+  expect(said(1, 1)).toBe(
+    "What leaks and dries away gives out first: it costs the only short day in this one season.",
+  );
+  expect(said(3, 2)).toBe(
+    "What leaks and dries away gives out first: it costs 1 of 3 short days in 2 seasons.",
+  );
+  const several = (days: number, rain: number) =>
+    givesOutSaid({ state: "several", rain, short: { days, seasons: 20 } }, "battery");
+  expect(several(1, 1)).toBe(
+    "Several things give out at once: mending one or two of them does not take away the only short day.",
+  );
+  expect(several(7, 1)).toBe(
+    "Several things give out at once: mending one or two of them takes away none of 7 short days.",
+  );
+  expect(several(70, 0.5)).toBe(
+    "No day is short; with half of the rain, several things give out at once: mending one or two of them takes away less than a tenth of 70 short days.",
+  );
+});
+
 test("each bound set free leaves the input it was given as it was, and all else of it alone", () => {
   const input = plenty({ minutesPerDay: 60 });
   const text = JSON.stringify(input);

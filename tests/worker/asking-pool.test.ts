@@ -153,6 +153,59 @@ test("a run that kills three workers ends the question with a reason, and the ne
   expect(next.heard).toEqual([0, "end"]);
 });
 
+test("a worker that dies while it has nothing to do is replaced only by the next run: one that cannot load does not die for ever", () => {
+  const { made, make } = fakes();
+  const pool = askingPool(make, 1).asker();
+  pool.ask(question(1), listener().events);
+  made[0]?.answer(answers(1));
+  made[0]?.die();
+  expect(made[0]?.ended).toBe(true);
+  expect(made).toHaveLength(1);
+  const next = listener();
+  pool.ask(question(2), next.events);
+  expect(made[1]?.posted.map(({ say }) => say)).toEqual(["base", "ask"]);
+  made[1]?.answer(answers(2));
+  expect(next.heard).toEqual([0, "end"]);
+});
+
+test("a question that kills its workers leaves none standing", () => {
+  const { made, make } = fakes();
+  askingPool(make, 1).asker().ask(question(1), listener().events);
+  for (const at of [0, 1, 2]) made[at]?.die();
+  expect(made.map(({ ended }) => ended)).toEqual([true, true, true]);
+});
+
+test("a question asked from within the end of another is answered, from the shelf too", () => {
+  const { made, make } = fakes();
+  const pool = askingPool(make, 2).asker();
+  const second = listener();
+  const again = listener();
+  const thirdAsked = { onAnswers: second.events.onAnswers, onEnd: () => pool.ask(question(1), again.events) };
+  pool.ask(question(1), { onAnswers: () => undefined, onEnd: () => pool.ask(question(2), thirdAsked) });
+  made[0]?.answer(answers(1));
+  expect(asks(made[0])).toBe(2);
+  made[0]?.answer(answers(2));
+  expect(second.heard).toEqual([0]);
+  expect(again.heard).toEqual([0, "end"]);
+  expect(asks(made[0])).toBe(2);
+});
+
+test("a question asked from within an answer that was on the shelf calls its own off at once", () => {
+  const { made, make } = fakes();
+  const pool = askingPool(make, 1).asker();
+  pool.ask(question(1), listener().events);
+  made[0]?.answer(answers(1));
+  const [first, second] = [listener(), listener()];
+  pool.ask(question(1, 2, 3), {
+    ...first.events,
+    onAnswers: () => pool.ask(question(9), second.events),
+  });
+  made[0]?.answer(answers(9));
+  expect(first.heard).toEqual([]);
+  expect(second.heard).toEqual([0, "end"]);
+  expect(asks(made[0])).toBe(2);
+});
+
 test("what a worker says it could not work out ends the question with its reason", () => {
   const { made, make } = fakes();
   const { heard, events } = listener();

@@ -1,13 +1,13 @@
 // What a roof works out over the record: its catch in a year, and the frosts that find it connected.
 
-import { all, outcomes } from "../../graph/outcomes.ts";
+import { all, outcomes, valueOr } from "../../graph/outcomes.ts";
 import { numberOf, recordOf, wordOrNull } from "../../graph/readers.ts";
 import type { Model, ModelInput, Outputs } from "../../graph/types.ts";
 import type { DailyRecord } from "../../rainfall/record.ts";
 import { roofCatch } from "../../season/roof-catch.ts";
 import { dayOfSeason, wholeYears } from "../../season/spans.ts";
 import { toSi } from "../../units/unit.ts";
-import { NO_YEAR } from "../none-said.ts";
+import { NO_YEAR, ONE_YEAR } from "../none-said.ts";
 
 const FREEZING = toSi(0, "degC");
 
@@ -56,7 +56,11 @@ export const yearly: Model = {
       recordOf(input),
       numberOf(input, "weather.rain_scale"),
     );
-    return outcomes({ mean_yearly_catch: caught.meanYearly, driest_year_catch: caught.driestYear }, NO_YEAR);
+    const { meanYearly, driestYear } = caught;
+    return {
+      mean_yearly_catch: valueOr(meanYearly, NO_YEAR),
+      driest_year_catch: valueOr(driestYear, meanYearly === null ? NO_YEAR : ONE_YEAR),
+    };
   },
 };
 

@@ -5,8 +5,9 @@ import type { Outcome, Outputs } from "../../graph/types.ts";
 import type { Driver } from "../../network/bounds.ts";
 import type { SeasonAnswer, SeasonFailure, SeasonTotals } from "../../season/answer.ts";
 import type { LeftOut, SeasonInput } from "../../season/input.ts";
+import { wholeYears } from "../../season/spans.ts";
 import { isoDate } from "../../units/calendar.ts";
-import { NO_CROP, NO_YEAR } from "../none-said.ts";
+import { NO_CROP, NO_YEAR, ONE_YEAR } from "../none-said.ts";
 import type { SeasonShare } from "../season-share.ts";
 import { driverOf } from "./drivers.ts";
 import { SEASON_ROWS } from "./rows.ts";
@@ -25,11 +26,29 @@ function noDriest({ driestYear }: SeasonTotals, beds: number): string {
   return `no crop stands within a whole season that begins in the driest year, ${driestYear}`;
 }
 
+/** Of one year nothing is said as of the driest. */
+const isOneYear = ({ firstDay, storedTotal }: SeasonAnswer): boolean =>
+  wholeYears(firstDay, storedTotal.length).length === 1;
+
+function ofDriest(answer: SeasonAnswer, beds: number): Outputs {
+  const { totals } = answer;
+  const isOne = isOneYear(answer);
+  const said = (value: number | null): Outcome =>
+    isOne ? { none: ONE_YEAR } : valueOr(value, noDriest(totals, beds));
+  return {
+    "season.driest_year_share_met": said(totals.driestYearShareMet),
+    "season.driest_year_days_short": said(totals.driestYearDaysShort),
+  };
+}
+
 /** Which bed goes short first in the driest year, and when. */
-function ofShortFirst(totals: SeasonTotals, beds: number): Outputs {
+function ofShortFirst(answer: SeasonAnswer, beds: number): Outputs {
+  const { totals } = answer;
   const { driestYearDaysShort, driestYearShortFirst: first } = totals;
   const reason =
-    driestYearDaysShort === null ? noDriest(totals, beds) : "no bed went short in the driest year";
+    driestYearDaysShort === null
+      ? noDriest(totals, beds)
+      : `no bed went short in ${isOneYear(answer) ? "this one" : "the driest"} year`;
   return {
     "season.short_first_bed": valueOr(first?.id ?? null, reason),
     "season.short_first_day": valueOr(first ? isoDate(first.date) : null, reason),
@@ -65,10 +84,9 @@ function ofSeason(plan: SeasonInput, answer: SeasonAnswer): Outputs {
     "season.share_met": valueOr(totals.shareMet, NO_CROP),
     "season.days_short": valueOr(totals.daysShort, NO_CROP),
     "season.longest_short_run": { value: totals.longestShortRun },
-    "season.driest_year_share_met": valueOr(totals.driestYearShareMet, noDriest(totals, plan.beds.length)),
-    "season.driest_year_days_short": valueOr(totals.driestYearDaysShort, noDriest(totals, plan.beds.length)),
+    ...ofDriest(answer, plan.beds.length),
     ...ofWorst(totals),
-    ...ofShortFirst(totals, plan.beds.length),
+    ...ofShortFirst(answer, plan.beds.length),
     "season.spill": { value: totals.spill },
     "season.binding": valueOr(totals.binding, unbound(answer, plan.beds.length)),
     "season.binding_driver": { value: shortOfPower(plan, answer) },

@@ -10,7 +10,7 @@ import { dailyEto } from "../../season/daily-eto.ts";
 import type { EtoChoice } from "../../season/input.ts";
 import { meanYearlyEto, peakDayEto } from "../../season/weather-years.ts";
 import { isoDate } from "../../units/calendar.ts";
-import { NO_YEAR } from "../none-said.ts";
+import { NO_YEAR, ONE_YEAR } from "../none-said.ts";
 
 /** Normals of no real place: a mild, rather dry summer. Marked as made up wherever they are used. */
 export const USUAL_RAIN = [70, 55, 60, 50, 55, 50, 35, 35, 50, 70, 80, 80];
@@ -51,8 +51,6 @@ const YEAR_ROWS = [
   "missing_days",
 ] as const;
 
-const ONE_YEAR = { none: "one year is neither dry nor wet: there is none to set beside it" };
-
 function yearsOf(record: DailyRecord, scale: number): Outputs {
   const summary = recordSummary(record, scale);
   const dry = summary.longestDryRun;
@@ -72,7 +70,7 @@ function yearsOf(record: DailyRecord, scale: number): Outputs {
     },
     NO_YEAR,
   );
-  return isOne ? { ...years, driest_year: ONE_YEAR, driest_year_rain: ONE_YEAR } : years;
+  return isOne ? { ...years, driest_year: { none: ONE_YEAR }, driest_year_rain: { none: ONE_YEAR } } : years;
 }
 
 export const recordYears: Model = {

@@ -1,0 +1,67 @@
+// A record of one year: no number is called that of the driest of one, and nothing whole is promised of others.
+import { readFileSync } from "node:fs";
+import { expect, test } from "vitest";
+import { readWorksheetText } from "../../src/document/check.ts";
+import { setGiven } from "../../src/document/edits.ts";
+import { CARD_KINDS } from "../../src/kinds/index.ts";
+import { makeRecord } from "../../src/rainfall/record-key.ts";
+import { workOut } from "../../src/studies/work-out.ts";
+import { answers } from "../../src/telling/answers.ts";
+import { dayNumber } from "../../src/units/calendar.ts";
+
+const DRIEST = [
+  "weather.driest_year",
+  "weather.driest_year_rain",
+  "barn_roof.driest_year_catch",
+  "season.driest_year_share_met",
+  "season.driest_year_days_short",
+] as const;
+const RELIABILITY = ["reliability_years", "reliability_days", "reliability_volume"] as const;
+
+/** The demo under rain of so many millimetres every third day. */
+function under(mm: number, years: number) {
+  const text = readFileSync(new URL("../../templates/hillside-totes.json", import.meta.url), "utf8");
+  const read = readWorksheetText(text);
+  if (!read.ok) throw new Error("the demo is broken");
+  const first = dayNumber(2018, 1, 1);
+  const rain = Float64Array.from({ length: dayNumber(2018 + years, 1, 1) - first }, (_, at) =>
+    at % 3 === 0 ? mm / 1000 : 0,
+  );
+  const record = makeRecord({ title: "Ours", source: "our gauge", madeUp: false, firstDay: first, rain });
+  const sheet = setGiven(read.worksheet, "weather", "record", { value: record.key, unit: "" });
+  return workOut(sheet, CARD_KINDS, [record]);
+}
+
+const saidOf = (whole: ReturnType<typeof under>): string =>
+  answers({ result: (id) => whole.results.get(id), cards: whole.worksheet.cards })
+    .flatMap(({ pieces }) => pieces)
+    .map((piece) => (typeof piece === "string" ? piece : `<${piece.quantity}>`))
+    .join("");
+
+test.each([40, 2])("one year of %s mm every third day has no driest", (mm) => {
+  const whole = under(mm, 1);
+  for (const id of DRIEST)
+    expect(whole.results.get(id), id).toMatchObject({
+      state: "none",
+      reason: "one year is neither dry nor wet: there is none to set beside it",
+    });
+  expect(saidOf(whole)).not.toMatch(/driest/);
+  expect(saidOf(whole)).toMatch(/In this one year/);
+});
+
+test("one wet year in which nothing goes short is no reliability of 100 %", () => {
+  const whole = under(40, 1);
+  expect(whole.results.get("season.days_short")).toMatchObject({ state: "ready", value: 0 });
+  for (const row of RELIABILITY)
+    expect(whole.results.get(`season.${row}`), row).toMatchObject({
+      state: "none",
+      reason: expect.stringContaining("promises nothing of others"),
+    });
+  expect(JSON.stringify(whole.results.get("season.short_first_day"))).not.toMatch(/driest/);
+});
+
+test("of two years one is the drier, and is said", () => {
+  const whole = under(2, 2);
+  for (const id of DRIEST) expect(whole.results.get(id), id).toMatchObject({ state: "ready" });
+  expect(saidOf(whole)).toMatch(/drier of only two years/);
+});

@@ -1,0 +1,60 @@
+// What no answer may pass, whatever the place: physical bounds of shares, efficiencies, health, and of water that is there.
+
+import { CARD_KINDS } from "../../../src/kinds/index.ts";
+import { property } from "../harness.ts";
+import type { Worked } from "../worked.ts";
+
+/** Rounding of sums over twenty years, over what they sum. */
+const SLACK = 1e-9;
+
+/** Factors and efficiencies that are shares by what they mean, though shown as plain factors. */
+const SHARES = /efficiency|health|share|^(met|reliability|season_met)$/;
+
+/** Amounts over a wish, a label or a usual value, of which either may be the larger: no bound by what they mean. */
+const MAY_PASS =
+  /^(carry\.(limit_share|share_of_day)|season\.tightest_share|pump\.tested_share|delivery\.share_of_label|panel\.share_(early|noon|late|overcast))$/;
+
+/** A label may be understated by this much, as the rows' own limits have it; more is a slip of the test. */
+const HEALTH = 1.2;
+const mostOf = (row: string): number => (/health/.test(row) ? HEALTH : 1);
+
+const numbersOf = (worked: Worked): readonly (readonly [id: string, row: string, value: number])[] =>
+  worked.worksheet.cards.flatMap((card) =>
+    (CARD_KINDS[card.kind]?.rows ?? []).flatMap((row) => {
+      const isShare =
+        "measure" in row && (row.measure === "share" || (row.measure === "factor" && SHARES.test(row.name)));
+      const value = worked.number(`${card.id}.${row.name}`);
+      const name = `${card.kind}.${row.name}`;
+      return isShare && value !== null && !MAY_PASS.test(name)
+        ? [[`${card.id}.${row.name}`, name, value] as const]
+        : [];
+    }),
+  );
+
+property("no share, efficiency or health lies under nothing or over all there is", (worked) => {
+  const wrong = numbersOf(worked).find(([, row, value]) => value < -SLACK || value > mostOf(row) + SLACK);
+  return wrong === undefined ? null : `${wrong[0]} (${wrong[1]}) is ${wrong[2]}`;
+});
+
+property("no tank gives, holds or loses more than there is of its water", (worked) => {
+  for (const id of worked.cardsOf("tank")) {
+    const of = (row: string) => worked.number(`${id}.${row}`);
+    const all = (of("capacity") ?? 0) * (of("count") ?? 0);
+    for (const row of ["usable", "reachable", "dead_water", "stranded", "water_today"]) {
+      const value = of(row) ?? 0;
+      if (value < -SLACK * all || value > all * (1 + SLACK)) return `${id}.${row} is ${value} of ${all}`;
+    }
+    const [lowest, brim] = [of("lowest_level") ?? 0, of("water_height") ?? Infinity];
+    if (lowest < -SLACK || lowest > brim * (1 + SLACK)) return `${id} fell to ${lowest} of ${brim}`;
+  }
+  return null;
+});
+
+property("no line carries a drop that it has not, and no pump makes more than is put in", (worked) => {
+  for (const id of worked.cardsOf("line")) {
+    const [head, eaten] = [worked.number(`${id}.head`), worked.number(`${id}.friction_head`)];
+    if (head !== null && eaten !== null && eaten > Math.max(0, head) * (1 + 1e-6) + 1e-9)
+      return `${id} eats ${eaten} of ${head}`;
+  }
+  return null;
+});

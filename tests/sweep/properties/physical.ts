@@ -10,9 +10,12 @@ const SLACK = 1e-9;
 /** Factors and efficiencies that are shares by what they mean, though shown as plain factors. */
 const SHARES = /efficiency|health|share|^(met|reliability|season_met)$/;
 
-/** Amounts over a wish, a label or a usual value, of which either may be the larger: no bound by what they mean. */
+/**
+ * Amounts over a wish, a label or a usual value, of which either may be the larger: no bound by what they mean. What is
+ * planted over the bed there is may pass one, and is flagged where it does.
+ */
 const MAY_PASS =
-  /^(carry\.(limit_share|share_of_day)|season\.tightest_share|pump\.tested_share|delivery\.share_of_label|panel\.share_(early|noon|late|overcast))$/;
+  /^(bed\.most_share|carry\.(limit_share|share_of_day)|season\.tightest_share|pump\.tested_share|delivery\.share_of_label|panel\.share_(early|noon|late|overcast))$/;
 
 /** A label may be understated by this much, as the rows' own limits have it; more is a slip of the test. */
 const HEALTH = 1.2;

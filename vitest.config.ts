@@ -9,7 +9,7 @@ export default defineConfig({
           include: ["tests/**/*.test.ts"],
           exclude: ["tests/journeys/**"],
           setupFiles: ["tests/setup.ts"],
-          testTimeout: 120_000,
+          testTimeout: 300_000,
           maxWorkers: 2,
         },
       },

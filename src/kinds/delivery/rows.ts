@@ -65,6 +65,7 @@ export const POINT_ROWS: readonly Row[] = [
     minor: true,
     none: [
       { if: "power <= 0 W", reason: "it takes no power" },
+      { if: "lifting_power < 0 W", reason: "the water would run by itself: the pump only holds it back" },
       { if: "lifting_power > power", reason: "more than all its power would lift water: a figure is off" },
     ],
   }),

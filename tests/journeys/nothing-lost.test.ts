@@ -3,8 +3,8 @@ import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { launch, open, row } from "./browser.ts";
 import type { Opened } from "./pages.ts";
 
-const TIMES = process.env.LONG === "1" ? 100 : 15;
-const OFTEN = `${TIMES} times (15 in npm test, 100 with LONG=1)`;
+const TIMES = process.env.HUNDRED === "1" ? 100 : 15;
+const OFTEN = `${TIMES} times (15 in npm test, 100 with HUNDRED=1)`;
 /** Against hanging alone: a page takes seconds to open on a busy machine [ms]. */
 const WATCHDOG = 2_400_000;
 const HEIGHT = "site.elevation";

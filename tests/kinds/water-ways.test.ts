@@ -312,7 +312,7 @@ describe("the way a line lies", () => {
         [-5, 4],
         [20, 3],
       ],
-      "The way it lies: at least 0 ft is wanted here.",
+      "The way it lies: at least 0\u00a0ft is wanted here.",
     ],
   ] as const)("points that cannot be: %j", (points, words) => {
     expect(lying(points).results.get("feed.hump_at")).toMatchObject({

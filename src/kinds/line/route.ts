@@ -32,7 +32,6 @@ function problemOf(points: readonly RoutePoint[], length: number): string | null
     (point, index) => index > 0 && point.distance <= (points[index - 1]?.distance ?? 0),
   );
   if (back > 0) return `Point ${back + 1} of the route lies no further along than the one before it.`;
-  if ((points[0]?.distance ?? 0) < 0) return "The route begins before the line does.";
   if ((points[points.length - 1]?.distance ?? 0) > length * SLACK)
     return "The route is longer than the line: distances are measured along the hose.";
   return null;

@@ -107,11 +107,8 @@ export function sizeWords(curve: SizeCurve, options: ShowOptions): readonly stri
   return words;
 }
 
-/** A share that only rounds to all of it is not all of it. */
-function shareWords({ shareMet }: Known, options: ShowOptions): string {
-  const shown = showQuantity(shareMet, "share", options);
-  return shareMet < 1 && shown === showQuantity(1, "share", options) ? `almost ${shown}` : shown;
-}
+const shareWords = ({ shareMet }: Known, options: ShowOptions): string =>
+  showQuantity(shareMet, "share", options);
 
 function shortWords({ daysShort }: Known, options: ShowOptions): string {
   if (daysShort === null) return "short days unknown";

@@ -50,7 +50,7 @@ describe("the size curve in words", () => {
   test("today's size past that point is said so, and a share that only rounds to all is not called all", () => {
     const past = { points: [point(0.5, 0.9), point(1, 0.9996), point(2, 0.9997)], knee: 0.5 };
     expect(kneeWords(past, METRIC)).toContain("already from");
-    expect(plain(sizeWords(past, METRIC))[0]).toContain("almost 100 %");
+    expect(plain(sizeWords(past, METRIC))[0]).toContain(": 99.9 % of the thirst met");
     const all = { points: [point(1, 1, { daysShort: 0 })], knee: null };
     expect(plain(sizeWords(all, METRIC))[0]).toContain(": 100 % of the thirst met, 0 short days");
   });

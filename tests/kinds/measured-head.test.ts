@@ -67,7 +67,7 @@ describe.each([
     const heights = place(0, line, {});
     expect(numberAt(heights, "feed.head")).toBeGreaterThan(drop + 0.5);
     expect(numberAt(heights, "upper.reachable")).toBeGreaterThan(numberAt(measured, "upper.reachable"));
-    expect(numberAt(heights, "season.got")).not.toBeCloseTo(numberAt(measured, "season.met"), 3);
+    expect(numberAt(heights, "season.got")).not.toBeCloseTo(numberAt(measured, "season.got"), 3);
   });
 });
 

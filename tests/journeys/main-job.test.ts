@@ -53,9 +53,9 @@ describe("the main job, in a real browser", () => {
     const before = await shownValueOf(page, "season.share_met");
     await page.getByLabel("Rain record file").setInputFiles(SEATTLE);
     await page
-      .getByRole("button", { name: /millimet/i })
+      .getByRole("radio", { name: /millimet|\bmm\b/i })
       .first()
-      .click();
+      .check();
     await page.getByRole("button", { name: "Take it" }).click();
     await page.getByText("came in").click();
     await settled(page);

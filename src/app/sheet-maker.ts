@@ -10,7 +10,6 @@ import type { ShowOptions } from "../units/show.ts";
 import { createCautions } from "./cautions.ts";
 import { dayHere } from "./clock.ts";
 import { makeEdits } from "./edits.ts";
-import { createFolds } from "./folds.ts";
 import { stillToSay } from "./joining.ts";
 import { createKeeping } from "./keeping.ts";
 import { createLooking } from "./looking.ts";
@@ -29,7 +28,6 @@ export function createSheet(laid: Laid, shared: PageShared) {
   onCleanup(typing.stop);
   const { engine } = session;
   const looking = createLooking(CARD_KINDS, () => session.worksheet().cards);
-  const folds = createFolds();
   const [sheets, setSheets] = createSignal<readonly SavedSheet[]>([]);
   const showOptions = createMemo<ShowOptions>(() => {
     const { units, locale, currency } = session.worksheet();
@@ -98,8 +96,7 @@ export function createSheet(laid: Laid, shared: PageShared) {
     rain: rain.state,
     opened: looking.opened,
     looking,
-    unfolded: folds.isOpen,
-    edit: makeEdits({ session, typing, folds, shared, rain, looking, setRecord }),
+    edit: makeEdits({ session, typing, shared, rain, looking, setRecord }),
     keep: createKeeping({ session, shared, reader, original: laid.received ?? null, refreshSheets }),
     ...createQuestions(engine, shared.hub.asking, showOptions),
   };

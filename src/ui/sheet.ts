@@ -79,8 +79,6 @@ export type Sheet = {
   readonly drier: Accessor<DrierYears>;
   readonly opened: Accessor<string | null>;
   readonly looking: Looking;
-  /** Whether a card shows all of its rows, or is folded to its main answers. */
-  readonly unfolded: (card: string) => boolean;
   readonly sizes: Sizes;
   readonly edit: Edits;
   readonly keep: Keeping;
@@ -99,7 +97,6 @@ export type Edits = {
   readonly removeCard: (card: Card) => void;
   readonly copyCard: (card: Card) => void;
   readonly renameCard: (card: Card, title: string) => void;
-  readonly unfold: (card: string, open: boolean) => void;
   readonly moveCard: (card: Card, by: number) => void;
   readonly page: (change: Partial<Pick<Worksheet, "title" | "datum" | "currency" | "made_by">>) => void;
   readonly units: (units: UnitSystemName) => void;

@@ -13,7 +13,7 @@ import { worksheetFromFileText } from "../../src/storage/file.ts";
 import { baseOf } from "../../src/studies/ask.ts";
 import { givesOut } from "../../src/studies/gives-out.ts";
 import { givesOutSaid } from "../../src/telling/gives-out.ts";
-import { enter, launch, open, row } from "./browser.ts";
+import { enter, launch, open, unfold } from "./browser.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -109,10 +109,7 @@ test("the demo's curve for a tank is what --try says, and the page keeps its fra
 
 test("G9: an edit in the middle of the curve calls it off and begins anew: with a leak, every size leaks", async () => {
   const { page, context, complaints } = await open(browser);
-  await page.evaluate(() => {
-    for (const folded of document.querySelectorAll("#totes details")) folded.setAttribute("open", "");
-  });
-  await row(page, "totes.leak").waitFor();
+  await unfold(page, "totes.leak");
   await wouldHelp(page);
   await sizes(page)
     .getByText(/^[1-9] of 17 sizes run/)

@@ -1,6 +1,6 @@
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
-import { launch, open, row } from "./browser.ts";
+import { hand, launch, open, row, shownValueOf, take } from "./browser.ts";
 import type { Opened } from "./pages.ts";
 
 const TIMES = process.env.HUNDRED === "1" ? 100 : 15;
@@ -30,16 +30,14 @@ async function empty(): Promise<Opened> {
 
 /** Puts a number in the field; every other time only typed, not yet entered. */
 async function edit(page: Page, amount: number): Promise<void> {
-  const field = row(page, HEIGHT);
-  await field.fill(`${amount} ft`);
-  if (amount % 2 === 0) await field.press("Enter");
+  await take(page, HEIGHT);
+  await hand(page).fill(`${amount} ft`);
+  if (amount % 2 === 0) await hand(page).press("Enter");
 }
 
 /** The number that the field shows once the page stands; the season need not be worked out for it. */
 async function standing(page: Page): Promise<number> {
-  const field = row(page, HEIGHT);
-  await field.waitFor();
-  return Number.parseFloat(await field.inputValue());
+  return Number.parseFloat(await shownValueOf(page, HEIGHT));
 }
 
 /** Titles of what is kept, as the page lists them. */

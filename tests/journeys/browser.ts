@@ -55,7 +55,7 @@ export const hand = (page: Page) => page.locator(".in-hand-value");
 /** Opens the part of a quantity, and what is folded around its row. */
 export async function unfold(page: Page, id: string): Promise<void> {
   const card = id.split(".")[0] ?? id;
-  const part = page.locator(`article.part[id="${card}"]`);
+  const part = page.locator(`article.card[id="${card}"]`);
   if ((await part.count()) === 0) {
     const line = page.locator(`.list [data-card="${card}"]`);
     if ((await line.count()) === 0) {

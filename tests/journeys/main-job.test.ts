@@ -137,11 +137,11 @@ describe("the main job, in a real browser", () => {
 
   test("on a phone no part is open at first; one that is asked for opens, and closes again", async () => {
     const { page, context, complaints } = await open(browser, { viewport: PHONE });
-    expect(await page.locator(".part").count()).toBe(0);
+    expect(await page.locator("article.card").count()).toBe(0);
     // An answer's working opens under the answers, and nothing else moves.
     await page.locator("h1.lead .number").first().click();
     await page.locator(".zone-answers .working").waitFor();
-    expect(await page.locator(".part").count()).toBe(0);
+    expect(await page.locator("article.card").count()).toBe(0);
     await page.locator("h1.lead .number").first().click();
     await page.locator(".zone-answers .working").waitFor({ state: "detached" });
     await page
@@ -153,7 +153,7 @@ describe("the main job, in a real browser", () => {
       .locator(".zone-strip")
       .getByRole("button", { name: /^Tanks/ })
       .click();
-    expect(await page.locator(".part").count()).toBe(0);
+    expect(await page.locator("article.card").count()).toBe(0);
     expect(complaints).toEqual([]);
     await context.close();
   });

@@ -77,7 +77,7 @@ describe("a newcomer with a homestead on paper, on a phone", () => {
     expect(done.numbers).toBeLessThanOrEqual(12);
     const shown = async (id: string) => {
       // An answer is read on its part, which two touches open: its group, and its line in the list.
-      if ((await page.locator(`.part[id="${id.split(".")[0]}"]`).count()) === 0) done.touches += 2;
+      if ((await page.locator(`article.card[id="${id.split(".")[0]}"]`).count()) === 0) done.touches += 2;
       return shownValueOf(page, id);
     };
     const number = async (id: string) => Number.parseFloat((await shown(id)).replaceAll(",", ""));

@@ -7,7 +7,7 @@ import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { serve } from "../../src/cli/serve.mjs";
 import { buildAsShipped } from "./as-shipped.ts";
-import { launch, settled, type } from "./browser.ts";
+import { launch, settled, shownValueOf, type } from "./browser.ts";
 
 const SHIPPED = fileURLToPath(new URL("../../dist", import.meta.url));
 

@@ -171,7 +171,7 @@ export function Part(props: { readonly card: Card; readonly parts: Parts }) {
   const sheet = useSheet();
   const isPhone = () => sheet.looking.width() === "phone";
   return (
-    <article class="card part" id={props.card.id} aria-label={props.card.title} tabindex="-1">
+    <article class="card" id={props.card.id} aria-label={props.card.title} tabindex="-1">
       <Beside card={props.card} parts={props.parts} />
       <Show when={!isPhone()}>
         <Name card={props.card} />

@@ -152,7 +152,7 @@ export function shares(values: readonly (number | null)[]): readonly (number | n
 }
 
 /** Where the numbers of two axes lie on a field. */
-export function frameOf(plot: Pick<Plot, "across" | "up">, field: Field): Frame {
+function frameOf(plot: Pick<Plot, "across" | "up">, field: Field): Frame {
   const across = scaleLinear([plot.across.from, plot.across.to], [0, field.width - (field.right ?? 0)]);
   const up = scaleLinear([plot.up.from, plot.up.to], [field.height, 0]);
   return {

@@ -96,6 +96,7 @@ export function createSheet(laid: Laid, shared: PageShared) {
     templates: TEMPLATES,
     rain: rain.state,
     opened,
+    typed: (field) => shared.typed.of(session.saver.place().id)[field] ?? null,
     unfolded: folds.isOpen,
     edit: makeEdits({ session, typing, folds, shared, rain, setOpened, setRecord }),
     keep: createKeeping({ session, shared, reader, original: laid.received ?? null, refreshSheets }),

@@ -30,12 +30,13 @@ function parsed(text: string | null): Before | null {
   }
 }
 
-async function lockIsFree(writer: string): Promise<boolean> {
+/** @param waits whether the page may just be on its way out */
+async function lockIsFree(writer: string, waits: boolean): Promise<boolean> {
   try {
     return await navigator.locks.request(
       lockOf(writer),
-      { signal: AbortSignal.timeout(PATIENCE) },
-      () => true,
+      waits ? { signal: AbortSignal.timeout(PATIENCE) } : { ifAvailable: true },
+      (lock) => lock !== null,
     );
   } catch {
     return false;
@@ -60,8 +61,10 @@ export function openTab() {
     /** Whether a page that left a note is gone, so that its note is ours to take up. */
     isGone: async (left: { readonly writer: string; readonly at: number }): Promise<boolean> => {
       if (left.writer === writer) return false;
-      if (typeof navigator.locks?.request === "function") return lockIsFree(left.writer);
-      return left.writer === before?.writer || Date.now() - left.at > SURELY_KEPT;
+      const [isOwn, age] = [left.writer === before?.writer, Date.now() - left.at];
+      if (typeof navigator.locks?.request === "function")
+        return lockIsFree(left.writer, isOwn || age < SURELY_KEPT);
+      return isOwn || age > SURELY_KEPT;
     },
   };
 }

@@ -3,7 +3,7 @@
 import type { Card } from "../document/worksheet.ts";
 import type { Row } from "../graph/types.ts";
 import type { InstantStore } from "../storage/instant-store.ts";
-import { type TypedTexts, typedLeft } from "../storage/typed-texts.ts";
+import { isTypedLeft, type TypedTexts, typedLeft } from "../storage/typed-texts.ts";
 import { enterNumber } from "../ui/rows/enter-number.ts";
 import { enterMeasured, measuredField } from "../ui/rows/measured-field.ts";
 import type { Sheet } from "../ui/sheet.ts";
@@ -16,7 +16,7 @@ export async function adoptTyped(
   tab: Pick<Tab, "isGone">,
 ): Promise<void> {
   const left = typedLeft(store);
-  const gone = await Promise.all(left.map((note) => tab.isGone(note)));
+  const gone = await Promise.all(left.map((note) => tab.isGone(note, () => isTypedLeft(store, note))));
   for (const [at, note] of left.entries()) if (gone[at]) texts.adopt(note);
 }
 

@@ -66,6 +66,11 @@ export function makeTypedTexts(store: InstantStore, writer: string, now: () => n
 
 export type TypedTexts = ReturnType<typeof makeTypedTexts>;
 
+/** Whether a note still lies there. */
+export function isTypedLeft(store: InstantStore, { writer, sheet }: TypedNote): boolean {
+  return store.get(keyOf(writer, sheet)) !== null;
+}
+
 /** What pages left typed, the newest first. */
 export function typedLeft(store: InstantStore): readonly TypedNote[] {
   return store

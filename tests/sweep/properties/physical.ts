@@ -81,7 +81,8 @@ property(
       const highest = worked.number(`${id}.highest_voltage`);
       if (!lifting || highest === null) continue;
       // Without light all that flows is what runs by itself, as with next to no voltage.
-    const at = (voltage: number) => pumpRun(lifting, { voltage: Math.max(voltage, 1e-6), resistance: 0 }).flow;
+      const at = (voltage: number) =>
+        pumpRun(lifting, { voltage: Math.max(voltage, 1e-6), resistance: 0 }).flow;
       const full = at(lifting.pump.ratedVoltage);
       for (const [row, over] of Object.entries(ON_A_PANEL)) {
         const flow = (worked.number(`${id}.${row}`) ?? 0) * full;

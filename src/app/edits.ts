@@ -13,6 +13,7 @@ import { CARD_KINDS } from "../kinds/index.ts";
 import { recordKey } from "../rainfall/record-key.ts";
 import { worksheetFromFileText, worksheetToFileText } from "../storage/file.ts";
 import type { Looking } from "../ui/looking.ts";
+import { measuredField } from "../ui/rows/measured-field.ts";
 import type { Edits } from "../ui/sheet.ts";
 import { today } from "./clock.ts";
 import { download, fileStem } from "./download.ts";
@@ -58,7 +59,7 @@ function setNumber(
 
 /** Opens the part of what stands under an id, brings it into view and gives it the focus. */
 function reveal(looking: Looking, id: string): void {
-  looking.seek(id.replace(/-measured$/, ""));
+  looking.seek(measuredField.quantityOf(id) ?? id);
   requestAnimationFrame(() => {
     const element = document.getElementById(id) ?? document.getElementById(id.split(".")[0] ?? "");
     for (let around = element; around; around = around.parentElement)
@@ -197,7 +198,7 @@ function sheetEdits({
 
 /** Every edit and act of the page. */
 export function makeEdits(tools: Tools): Edits {
-  const { session, typing, rain, looking, setRecord } = tools;
+  const { session, shared, typing, rain, looking, setRecord } = tools;
   return {
     ...cardEdits(tools),
     ...sheetEdits(tools),
@@ -217,6 +218,7 @@ export function makeEdits(tools: Tools): Edits {
       typing.enter();
       session.redo();
     },
+    typed: (field, text) => shared.typed.say(session.saver.place().id, field, text),
     hold: session.hold,
     openWorking: (id) => {
       looking.openWorking(id);
@@ -227,7 +229,7 @@ export function makeEdits(tools: Tools): Edits {
       if (rowKind(session.worksheet(), id) === "given") return takeInHand(looking, id);
       if (rowKind(session.worksheet(), id) === "list") return reveal(looking, id);
       looking.openWorking(id);
-      reveal(looking, `${id}-measured`);
+      reveal(looking, measuredField.of(id));
     },
     layOut: (wish) => {
       session.edit("Lay the place out", (worksheet) => laidOut(CARD_KINDS, worksheet, wish));

@@ -1,6 +1,6 @@
 // Puts together what the components may know and do, out of the session, the graph and the shelves.
 
-import { createMemo, createSignal, onCleanup } from "solid-js";
+import { createMemo, createSignal } from "solid-js";
 import { setGiven } from "../document/edits.ts";
 import { apart, titlesApart } from "../document/title-apart.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
@@ -25,7 +25,6 @@ import { listenToTyping } from "./typing.ts";
 export function createSheet(laid: Laid, shared: PageShared) {
   const session = createSession(laid, shared);
   const typing = listenToTyping();
-  onCleanup(typing.stop);
   const { engine } = session;
   const looking = createLooking(CARD_KINDS, () => session.worksheet().cards);
   const [sheets, setSheets] = createSignal<readonly SavedSheet[]>([]);
@@ -61,8 +60,8 @@ export function createSheet(laid: Laid, shared: PageShared) {
   });
   rain.connect(shared.hub.client);
   shared.hub.listen({
-    onAnswer: engine.answer,
-    onFailure: engine.fail,
+    onRan: engine.accept,
+    onMadeUp: engine.showMadeUp,
     onProgress: rain.progress,
     onImported: rain.imported,
     onImportFailed: rain.failed,
@@ -96,6 +95,7 @@ export function createSheet(laid: Laid, shared: PageShared) {
     rain: rain.state,
     opened: looking.opened,
     looking,
+    typed: (field) => shared.typed.of(session.saver.place().id)[field] ?? null,
     edit: makeEdits({ session, typing, shared, rain, looking, setRecord }),
     keep: createKeeping({ session, shared, reader, original: laid.received ?? null, refreshSheets }),
     ...createQuestions(engine, shared.hub.asking, showOptions),

@@ -6,7 +6,7 @@ import { isReady } from "../../graph/readers.ts";
 import type { NumberGiven } from "../../graph/types.ts";
 import { useSheet } from "../sheet.ts";
 import { Cautions } from "./Cautions.tsx";
-import { entryOf } from "./number-field.ts";
+import { entryOf } from "./enter-number.ts";
 import { startText } from "./number-text.ts";
 import { Moved } from "./Quantity.tsx";
 import { Shown } from "./Shown.tsx";
@@ -120,6 +120,7 @@ export function NumberRow(props: Props) {
           </Show>
         </span>
       </button>
+      <Show when={!held() && sheet.typed(id())}>{(left) => <p class="wrong">Not read: {left()}</p>}</Show>
       <Show when={sheet.failure(id())}>{(why) => <p class="wrong">{why()}</p>}</Show>
       <Show when={held() || asked()}>
         <About {...props} />

@@ -7,11 +7,7 @@ import { OPTIONS, type Worked } from "../worked.ts";
 /** Two numbers of which the first, for the worst time, must not be better than the second, for the usual one. */
 type Pair = { readonly worst: string; readonly usual: string };
 
-// The worst season is that of the least share met: another may have had more short days.
-const PAIRS: readonly Pair[] = [
-  { worst: "season.worst_season_share_met", usual: "season.share_met" },
-  { worst: "weather.driest_year_rain", usual: "weather.mean_yearly_rain" },
-];
+const PAIRS: readonly Pair[] = [{ worst: "weather.driest_year_rain", usual: "weather.mean_yearly_rain" }];
 
 property("the worst season and the driest year are never better than the usual ones", (worked) => {
   for (const { worst, usual } of PAIRS) {
@@ -99,6 +95,15 @@ property("a season that is still to be run is never told as a missing record", (
     const text = sentence.pieces.filter((piece) => typeof piece === "string").join("…");
     const after = worked.sentences.some(({ pieces }) => LACKING.test(pieces.join("")));
     if (LACKING.test(text) && !after) return text;
+  }
+  return null;
+});
+
+property("no bed is told that a watering a day is not enough and that it gets what it needs", (worked) => {
+  for (const id of worked.cardsOf("bed")) {
+    const text = worked.word(`${id}.needs_today`);
+    if (/not enough/.test(text) && /never short|It gets it/.test(text)) return `${id}: ${text}`;
+    if (/ every \d+ (s|min|h)\b/.test(text)) return `${id}: ${text}`;
   }
   return null;
 });

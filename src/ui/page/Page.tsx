@@ -6,7 +6,7 @@ import type { Card } from "../../document/worksheet.ts";
 import type { Problem } from "../../graph/types.ts";
 import { groupsOf, isBare, offered } from "../../kinds/kind.ts";
 import { Drawing } from "../charts/Drawing.tsx";
-import { StoredWater } from "../charts/StoredChart.tsx";
+import { Time } from "../charts/Time.tsx";
 import { LayOut } from "../dialogs/LayOut.tsx";
 import { ShareTool } from "../dialogs/ShareDialog.tsx";
 import { StartDialog } from "../dialogs/StartDialog.tsx";
@@ -211,7 +211,7 @@ export function Page() {
           <Answers />
           <Problems />
           <Drawing />
-          <StoredWater />
+          <Time />
         </div>
         <div class="parts">
           <Show when={isBare(sheet.kinds, sheet.worksheet().cards)}>

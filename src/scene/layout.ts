@@ -104,7 +104,7 @@ const typeFor = ({ width, small }: Sheet): Type =>
 const CORNER = { width: 92, height: 30 };
 /** Under the lowest ground there is at least so much soil for words [px], or such a share of the zone. */
 const SOIL = { small: 36, full: 50 };
-const SOIL_SHARE = 0.2;
+const SOIL_SHARE = { small: 0.26, full: 0.23 };
 
 function shapesOf(place: Place): readonly (readonly [Form, readonly Part[]])[] {
   return [
@@ -224,7 +224,10 @@ function benchFor(
   const { width, height, small, held = null, kept = null } = sheet;
   const tanks = [...place.tanks, ...(held?.tanks ?? [])];
   const { reaches, lowest } = reachesOf(place, held, small);
-  const soil = Math.max(small ? SOIL.small : SOIL.full, SOIL_SHARE * height);
+  const soil = Math.max(
+    small ? SOIL.small : SOIL.full,
+    (small ? SOIL_SHARE.small : SOIL_SHARE.full) * height,
+  );
   const upright = uprightFor(reaches, lowest, height, soil, kept);
   const perArea = perAreaFor(place.tanks, width, upright.scale, kept?.perArea ?? null);
   const both = held

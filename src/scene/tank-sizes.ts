@@ -13,7 +13,7 @@ const LEAST_BREADTHS: readonly (readonly [upTo: number, px: number])[] = [
   [Number.POSITIVE_INFINITY, 5],
 ];
 export const LEAST_HEIGHT = 8;
-export const MOST_VESSELS = 24;
+const MOST_VESSELS = 24;
 const WALL_GAP = 5;
 /** Of the paper: the widest tank, and all of them together. */
 const ONE_TANK = 0.2;
@@ -32,7 +32,7 @@ export const leastBreadth = (count: number): number =>
   LEAST_BREADTHS.find(([upTo]) => count <= upTo)?.[1] ?? 5;
 
 /** What one vessel holds over its height: the area on which an upright one stands [m2]. */
-export function crossArea({ vessel, count, across }: DrawnTank): number {
+function crossArea({ vessel, count, across }: DrawnTank): number {
   if (vessel && vessel.height > 0 && vessel.volume > 0)
     return vessel.volume / vessel.height / Math.max(1, Math.round(count));
   return Math.max(0.01, across * across);

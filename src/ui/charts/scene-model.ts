@@ -10,6 +10,7 @@ import { readPlace, type SceneInput } from "../../scene/read-place.ts";
 import { type Spoken, spoken } from "../../scene/spoken.ts";
 import { troublesOf } from "../../scene/trouble.ts";
 import type { Sheet } from "../sheet.ts";
+import type { Size } from "./element-size.ts";
 
 const NARROWEST = 240;
 const LOWEST = 90;
@@ -58,11 +59,7 @@ function createHeld(
  * @param day of the record that is shown [days since 1970-01-01]; null: as it stands today
  * @param size of the paper [px]
  */
-export function createScene(
-  sheet: Sheet,
-  day: Accessor<number | null>,
-  size: Accessor<{ readonly width: number; readonly height: number }>,
-): SceneModel {
+export function createScene(sheet: Sheet, day: Accessor<number | null>, size: Accessor<Size>): SceneModel {
   const [dragged, setDragged] = createSignal(false);
   const troubles = createMemo(() =>
     troublesOf({
@@ -90,13 +87,13 @@ export function createScene(
   // While a number is in hand or a tank is dragged the scales stand still, so that what grows is seen to grow.
   const isKept = createMemo(() => dragged() || sheet.looking.inHand() !== null);
   const layout = createMemo<Layout>((before) => {
-    const { width, height } = size();
+    const { width, height, paper } = size();
     const isSame = before?.width === width && before.height === height;
     const kept: Kept | null = isKept() && before && isSame ? before.kept : null;
     return layoutPlace(place(), {
       width: Math.max(NARROWEST, width),
       height: Math.max(LOWEST, height),
-      small: sheet.looking.width() === "phone",
+      small: sheet.looking.width() === "phone" && !paper,
       open: sheet.looking.part(),
       held: held.place(),
       kept,

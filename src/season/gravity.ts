@@ -1,8 +1,7 @@
 // Gravity from one watering to the next: all lines flow from the same levels, in steps that grow until nothing moves.
 
 import { DAY, MINUTE } from "../units/constants.ts";
-import type { LinePart } from "./input.ts";
-import { declineOf, doneIn, hasFloat, headGrowth, movedIn } from "./line-step.ts";
+import { doneIn, movedIn, readDecline } from "./line-step.ts";
 import { gapOf, readFlows } from "./pipe-flow.ts";
 import type { PipeGroup } from "./pipe-groups.ts";
 import type { Pipes } from "./pipes.ts";
@@ -40,9 +39,9 @@ const NOTHING = 1e-8;
  */
 export function runGravity(pipes: Pipes, tanks: Tanks, time = DAY, stepping: Stepping = STEPPING): number {
   let lost = 0;
-  for (let k = 0; k < pipes.groups.length; k++) {
-    lost += runGroup(pipes, pipes.groups[k] as PipeGroup, tanks, { time, stepping });
-  }
+  const span = { time, stepping };
+  for (let k = 0; k < pipes.groups.length; k++)
+    lost += runGroup(pipes, pipes.groups[k] as PipeGroup, tanks, span);
   return lost;
 }
 
@@ -89,7 +88,7 @@ function stepLimit(pipes: Pipes, group: PipeGroup, wanted: number, stepping: Ste
 
 /** Time in which a line's head falls by a share [s]. */
 function fallLimit(pipes: Pipes, i: number, change: number): number {
-  const growth = headGrowth(pipes, i);
+  const growth = pipes.growth[i] as number;
   return growth < 0 ? (change * (pipes.head[i] as number)) / -growth : Infinity;
 }
 
@@ -101,27 +100,25 @@ function isShared(pipes: Pipes, i: number): boolean {
 
 /** Time until a rising float begins to close its valve [s]; a line alone knows by itself when one snaps shut. */
 function untilBand(pipes: Pipes, i: number, alone: boolean): number {
-  const line = pipes.parts[i] as LinePart;
-  const to = pipes.to[i] as number;
-  if (!hasFloat(pipes, i)) return Infinity;
-  const rising = (pipes.gain[to] as number) / (pipes.area[to] as number);
-  const above = gapOf(pipes, line, to) - line.valveBand;
-  if (alone && line.valveBand === 0) return Infinity;
+  if (pipes.hasFloat[i] === 0) return Infinity;
+  const band = pipes.band[i] as number;
+  if (alone && band === 0) return Infinity;
+  const rising = pipes.rising[pipes.to[i] as number] as number;
+  const above = gapOf(pipes, i) - band;
   return rising > 0 && above > 0 ? above / rising : Infinity;
 }
 
 /** Time in which a share of a line's head or gap changes, or its fuller tank answers to all its lines [s]. */
 function sharedLimit(pipes: Pipes, i: number, change: number): number {
   const head = pipes.head[i] as number;
-  let limit = (change * head) / Math.abs(headGrowth(pipes, i));
-  const line = pipes.parts[i] as LinePart;
   const to = pipes.to[i] as number;
-  limit = Math.min(limit, settleLimit(pipes, i, pipes.from[i] as number), settleLimit(pipes, i, to));
+  const changed = (change * head) / Math.abs(pipes.growth[i] as number);
+  let limit = Math.min(changed, settleLimit(pipes, i, pipes.from[i] as number), settleLimit(pipes, i, to));
   // A closing valve knows its own end, but not when it shares a tee.
-  if (pipes.joined[i] && hasFloat(pipes, i)) {
-    const rising = (pipes.gain[to] as number) / (pipes.area[to] as number);
-    const gap = gapOf(pipes, line, to);
-    if (gap < line.valveBand) limit = Math.min(limit, (2 * change * gap) / Math.abs(rising));
+  if (pipes.joined[i] && pipes.hasFloat[i] === 1) {
+    const rising = pipes.rising[to] as number;
+    const gap = gapOf(pipes, i);
+    if (gap < (pipes.band[i] as number)) limit = Math.min(limit, (2 * change * gap) / Math.abs(rising));
   }
   return Number.isNaN(limit) ? Infinity : limit;
 }
@@ -146,10 +143,10 @@ function planStep(pipes: Pipes, group: PipeGroup, time: number, since: number): 
       pipes.doneAt[i] = since + time;
       continue;
     }
-    const decline = declineOf(pipes, i, time);
-    const amount = movedIn(decline, Math.abs(flow), time);
+    readDecline(pipes, i, time);
+    const amount = movedIn(pipes, i, time);
     pipes.step[i] = flow > 0 ? amount : -amount;
-    const ran = doneIn(pipes, i, decline, { amount, time });
+    const ran = doneIn(pipes, i, amount, time);
     if (ran > 0) pipes.doneAt[i] = since + ran;
   }
 }

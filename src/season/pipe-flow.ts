@@ -1,7 +1,6 @@
 // Which way each line runs now and how much, from the heights of the water at its ends; tees included.
 
-import { GRAVITY } from "../units/constants.ts";
-import type { LinePart } from "./input.ts";
+import { flowAt, type LineTable } from "../physics/line-table.ts";
 import type { PipeGroup } from "./pipe-groups.ts";
 import type { Pipes } from "./pipes.ts";
 import { levelOf, surfaceOf, type Tanks } from "./tanks.ts";
@@ -25,89 +24,86 @@ export function readFlows(pipes: Pipes, group: PipeGroup, tanks: Tanks): boolean
   for (let k = 0; k < group.tanks.length; k++) {
     const place = group.tanks[k] as number;
     const level = levelOf(tanks, place);
-    pipes.surface[place] = (tanks.parts[place] as { floor: number }).floor + level;
+    pipes.surface[place] = (tanks.floor[place] as number) + level;
     pipes.area[place] = surfaceOf(tanks, place, level);
   }
   if (group.tees.length > 0) settleTees(pipes, group.tees);
   let moving = false;
-  for (let k = 0; k < lines.length; k++) if (readFlow(pipes, lines[k] as number) !== 0) moving = true;
+  for (let k = 0; k < lines.length; k++) {
+    const i = lines[k] as number;
+    readFlow(pipes, i);
+    if (pipes.flow[i] !== 0) moving = true;
+  }
   if (group.tees.length > 0) closeTees(pipes, group.tees);
-  if (moving) sumGains(pipes, group);
-  return moving;
+  if (!moving) return false;
+  sumGains(pipes, group);
+  readGrowth(pipes, group);
+  return true;
 }
 
-/** Head and flow of one line, written and returned [m3/s]. */
-function readFlow(pipes: Pipes, i: number): number {
-  const line = pipes.parts[i] as LinePart;
-  const head = drivingHead(pipes, line, i);
-  pipes.head[i] = head < 0 ? -head : head;
-  if (head === 0) {
+/** Head and flow of one line. */
+function readFlow(pipes: Pipes, i: number): void {
+  const head = drivingHead(pipes, i);
+  const table = pipes.tables[i] as LineTable;
+  if (head > 0) {
+    pipes.head[i] = head;
+    const open = openShare(pipes, i);
+    pipes.flow[i] = open === 0 ? 0 : throttled(pipes, i, flowAt(table, head), open);
+  } else if (head < 0) {
+    pipes.head[i] = -head;
+    pipes.flow[i] = -flowAt(table, -head);
+  } else {
+    pipes.head[i] = 0;
     pipes.flow[i] = 0;
-    return 0;
   }
-  const open = head > 0 ? openShare(pipes, line, i) : 1;
-  pipes.open[i] = open;
-  const table = pipes.tables[i];
-  if (!table || open === 0) {
-    pipes.flow[i] = 0;
-    return 0;
-  }
-  const flow = head > 0 ? throttled(table.flowAt(head), line, head, open) : -table.flowAt(-head);
-  pipes.flow[i] = flow;
-  return flow;
 }
 
 /**
  * Flow through a half-shut float from that with the float open: the valve's share of the head grows as one over the
  * square of its opening. Exact where the hose's own loss is a square; else it moves the moment of shutting, not the amount.
  */
-function throttled(flow: number, line: LinePart, head: number, open: number): number {
-  if (open === 1 || line.opening === null) return flow;
-  const valve = (flow * flow) / (2 * GRAVITY * line.opening * line.opening * head);
+function throttled(pipes: Pipes, i: number, flow: number, open: number): number {
+  if (open === 1 || flow === 0) return flow;
+  const valve = (flow * flow) / ((pipes.valve[i] as number) * (pipes.head[i] as number));
   return flow / Math.sqrt(1 - valve + valve / (open * open));
 }
 
 /** Head that drives a line forward [m]; below 0 backward; 0 where it stands still. */
-function drivingHead(pipes: Pipes, line: LinePart, i: number): number {
+function drivingHead(pipes: Pipes, i: number): number {
   const { surface, firstTee } = pipes;
   const from = pipes.from[i] as number;
   const to = pipes.to[i] as number;
   const start = surface[from] as number;
-  const lift = pipes.lift[i] as number;
-  const mouth = line.endHeight + lift;
-  const end = to < 0 ? mouth : (surface[to] as number) + lift;
+  const mouth = pipes.mouth[i] as number;
+  const end = to < 0 ? mouth : (surface[to] as number) + (pipes.lift[i] as number);
   const endIsTee = to >= firstTee;
   const startIsTee = from >= firstTee;
   const against = endIsTee ? end : Math.max(end, mouth);
-  if (start > against) return startIsTee || start > startOf(pipes, line, i) + FILM ? start - against : 0;
-  if (line.checkValve || line.opening !== null || to < 0) return 0;
+  if (start > against)
+    return startIsTee || start > (pipes.takesOver[i] as number) + FILM ? start - against : 0;
+  if (pipes.isOneWay[i] === 1) return 0;
   if (!endIsTee && end <= mouth + FILM) return 0;
-  const up = startIsTee ? start : Math.max(start, line.startHeight);
+  const up = startIsTee ? start : Math.max(start, pipes.startHeight[i] as number);
   return end > up ? up - end : 0;
 }
 
-/** Height under which a line takes nothing from its tank [m]. */
-function startOf(pipes: Pipes, line: LinePart, i: number): number {
-  return Math.max(line.startHeight, pipes.outletHeight[pipes.from[i] as number] as number);
-}
-
 /** Share by which a float valve is open at its target's level: in proportion over its band. */
-function openShare(pipes: Pipes, line: LinePart, i: number): number {
-  if (line.opening === null || line.shutLevel === null) return 1;
-  const to = pipes.to[i] as number;
-  if (to < 0 || to >= pipes.firstTee) return 1;
-  const gap = gapOf(pipes, line, to);
+function openShare(pipes: Pipes, i: number): number {
+  if (pipes.hasFloat[i] === 0) return 1;
+  const gap = gapOf(pipes, i);
   if (gap <= FLOAT_FILM) return 0;
-  return line.valveBand > 0 && gap < line.valveBand ? gap / line.valveBand : 1;
+  const band = pipes.band[i] as number;
+  return gap < band ? gap / band : 1;
 }
 
 /**
  * How far the water at a line's end stands below the level at which its float is shut.
  *
+ * @param i place of a line with a float [-]
  * @returns gap; 0 or less when shut [m]
  */
-export function gapOf(pipes: Pipes, line: LinePart, to: number): number {
-  return (pipes.floor[to] as number) + (line.shutLevel ?? Infinity) - (pipes.surface[to] as number);
+export function gapOf(pipes: Pipes, i: number): number {
+  return (pipes.shutHeight[i] as number) - (pipes.surface[pipes.to[i] as number] as number);
 }
 
 function sumGains(pipes: Pipes, group: PipeGroup): void {
@@ -135,13 +131,42 @@ function clearNodes({ gain, busy }: Pipes, nodes: Int32Array, first: number): vo
   }
 }
 
+/** How fast the water of each tank rises, and each flowing line's head grows, all lines flowing as they do now. */
+function readGrowth(pipes: Pipes, group: PipeGroup): void {
+  const { gain, area, rising } = pipes;
+  for (let k = 0; k < group.tanks.length; k++) {
+    const place = group.tanks[k] as number;
+    rising[place] = (gain[place] as number) / (area[place] as number);
+  }
+  for (let k = 0; k < group.lines.length; k++) {
+    const i = group.lines[k] as number;
+    if (pipes.flow[i] !== 0) readHeadGrowth(pipes, i);
+  }
+}
+
+/** A tee stores nothing: its water is taken to stand still. */
+function readHeadGrowth(pipes: Pipes, i: number): void {
+  const { surface, rising, growth } = pipes;
+  const forward = (pipes.flow[i] as number) > 0;
+  const from = pipes.from[i] as number;
+  const to = pipes.to[i] as number;
+  const lower = forward ? to : from;
+  const edge = (forward ? pipes.endHeight[i] : pipes.startHeight[i]) as number;
+  growth[i] = rising[forward ? from : to] as number;
+  if (lower >= 0 && (surface[lower] as number) > edge)
+    growth[i] = (growth[i] as number) - (rising[lower] as number);
+}
+
 /** Net flow into a tee when its water would stand at a height [m3/s]; the higher, the less. */
 function surplusAt(pipes: Pipes, tee: number, height: number): number {
   const node = pipes.firstTee + tee;
   pipes.surface[node] = height;
   let sum = 0;
-  for (const i of pipes.atTee[tee] ?? [])
-    sum += pipes.to[i] === node ? readFlow(pipes, i) : -readFlow(pipes, i);
+  for (const i of pipes.atTee[tee] ?? []) {
+    readFlow(pipes, i);
+    const flow = pipes.flow[i] as number;
+    sum += pipes.to[i] === node ? flow : -flow;
+  }
   return sum;
 }
 
@@ -163,9 +188,9 @@ function settleTee(pipes: Pipes, tee: number): number {
   for (const i of pipes.atTee[tee] ?? []) {
     const other =
       pipes.from[i] === pipes.firstTee + tee ? (pipes.to[i] as number) : (pipes.from[i] as number);
-    const line = pipes.parts[i] as LinePart;
-    const end = other < 0 ? line.endHeight : (pipes.surface[other] as number);
-    low = Math.min(low, end, line.endHeight);
+    const mouth = pipes.endHeight[i] as number;
+    const end = other < 0 ? mouth : (pipes.surface[other] as number);
+    low = Math.min(low, end, mouth);
     high = Math.max(high, end);
   }
   for (let halving = 0; halving < HALVINGS && high - low > 0; halving++) {

@@ -1,45 +1,42 @@
 // The gravity lines of a run as arrays by place, each with its flow tabulated once; tanks and tees are their nodes.
 
 import { type LineTable, lineTable } from "../physics/line-table.ts";
-import { volumeAt } from "../physics/vessel.ts";
-import type { LeftOut, LinePart, TankPart, TeePart } from "./input.ts";
+import type { LeftOut, LinePart, TeePart } from "./input.ts";
 import { contentKey, keeper } from "./kept.ts";
+import { liftOf, type PipeEnds, pipeEnds } from "./pipe-ends.ts";
 import { groupsOf, type PipeGroup } from "./pipe-groups.ts";
 import type { Tanks } from "./tanks.ts";
 
-export type Pipes = {
+export type Pipes = PipeEnds & {
   readonly parts: readonly LinePart[];
   /** Nodes are tanks, then tees; -1 is a free end. */
   readonly from: Int32Array;
   readonly to: Int32Array;
   readonly tables: readonly LineTable[];
-  /** How much higher the water at each line's end counts than it stands, as a measured drop told [m]. */
-  readonly lift: Float64Array;
-  /** Water in the tank at its start, or its end, that it can never take [m3]. */
-  readonly under: Float64Array;
-  readonly underBack: Float64Array;
-  /** First node that is a tee. */
+  /** First node that is a tee, and heights of the tees [m]. */
   readonly firstTee: number;
+  readonly teeHeight: Float64Array;
   /** Lines that hang together; each group runs by itself. */
   readonly groups: readonly PipeGroup[];
   /** Lines of each tee. */
   readonly atTee: readonly (readonly number[])[];
   /** Whether a line ends at a tee on either side. */
   readonly joined: Uint8Array;
-  /** Heights of each node's floor and outlet, and of each tee [m]. */
-  readonly floor: Float64Array;
-  readonly outletHeight: Float64Array;
-  readonly teeHeight: Float64Array;
-  /** Height of the water at each node now [m], and area of it [m2]. */
+  /** Of each node now: height of its water [m], its area [m2], what it gains a second [m3/s], and how fast it rises [m/s]. */
   readonly surface: Float64Array;
   readonly area: Float64Array;
-  /** Of each line now: driving head [m], flow [m3/s] (below 0: backwards), share its valve is open. */
-  readonly head: Float64Array;
-  readonly flow: Float64Array;
-  readonly open: Float64Array;
-  /** Water gained by each node a second [m3/s], and lines that flow at it. */
   readonly gain: Float64Array;
+  readonly rising: Float64Array;
+  /** Lines that flow at each node. */
   readonly busy: Int32Array;
+  /** Of each line now: driving head [m], how that grows a second [m/s], and flow [m3/s] (below 0: backwards). */
+  readonly head: Float64Array;
+  readonly growth: Float64Array;
+  readonly flow: Float64Array;
+  /** How its flow falls in this step (line-step.ts): by which power, and until which amounts have run [m3]. */
+  readonly power: Float64Array;
+  readonly limit: Float64Array;
+  readonly cap: Float64Array;
   /** Moved by each line in this step, and forward on balance today [m3]. */
   readonly step: Float64Array;
   readonly moved: Float64Array;
@@ -67,21 +64,16 @@ export function readyPipes(
   const parts = lines.filter((line) => isRunning(line, nodeOf, leftOut));
   const from = Int32Array.from(parts, (line) => nodeOf.get(line.from) ?? -1);
   const to = Int32Array.from(parts, (line) => nodeOf.get(line.to ?? "") ?? -1);
-  const count = parts.length;
-  const nodes = tanks.parts.length + tees.length;
   const firstTee = tanks.parts.length;
-  const perLine = () => new Float64Array(count);
-  const perNode = () => new Float64Array(nodes);
   const most = highest(tanks) - lowest(tanks, parts) + largestLift(parts);
   return {
+    ...pipeEnds(parts, from, to, tanks),
     parts,
     from,
     to,
     tables: parts.map((line) => tableOf(line, Math.max(1, most))),
-    lift: Float64Array.from(parts, liftOf),
-    under: Float64Array.from(parts, (line, i) => underOf(tanks, from[i] as number, line.startHeight, true)),
-    underBack: Float64Array.from(parts, (line, i) => underOf(tanks, to[i] as number, line.endHeight, false)),
     firstTee,
+    teeHeight: Float64Array.from(tees, ({ height }) => height),
     groups: groupsOf(from, to, firstTee),
     atTee: tees.map((_, index) =>
       [...parts.keys()].filter((i) => from[i] === firstTee + index || to[i] === firstTee + index),
@@ -89,27 +81,32 @@ export function readyPipes(
     joined: Uint8Array.from(parts, (_, i) =>
       (from[i] as number) >= firstTee || (to[i] as number) >= firstTee ? 1 : 0,
     ),
-    ...heightsOf(tanks, tees),
+    ...atRest(parts.length, firstTee + tees.length),
+  };
+}
+
+/** So many lines and nodes before their first day. */
+function atRest(lines: number, nodes: number) {
+  const perLine = () => new Float64Array(lines);
+  const perNode = () => new Float64Array(nodes);
+  return {
     surface: perNode(),
     area: perNode(),
-    head: perLine(),
-    flow: perLine(),
-    open: perLine(),
     gain: perNode(),
+    rising: perNode(),
     busy: new Int32Array(nodes),
+    head: perLine(),
+    growth: perLine(),
+    flow: perLine(),
+    power: perLine(),
+    limit: perLine(),
+    cap: perLine(),
     step: perLine(),
     moved: perLine(),
     doneAt: perLine(),
     taken: perNode(),
   };
 }
-
-/** Heights of each node that never change. */
-const heightsOf = (tanks: Tanks, tees: readonly TeePart[]) => ({
-  floor: Float64Array.from(tanks.parts, ({ floor }) => floor),
-  outletHeight: Float64Array.from(tanks.parts, ({ floor, outlet }) => floor + outlet),
-  teeHeight: Float64Array.from(tees, ({ height }) => height),
-});
 
 const TABLES = keeper<LineTable>(128);
 /** Tables depend on their lines alone, and belong to no record. */
@@ -131,16 +128,6 @@ function isRunning(line: LinePart, nodeOf: ReadonlyMap<string, number>, leftOut:
   if (reason !== null) leftOut.push({ id: line.id, reason });
   return reason === null;
 }
-
-/** Water under the height at which a line opens into a tank [m3]. */
-function underOf(tanks: Tanks, place: number, height: number, outlet: boolean): number {
-  const part = tanks.parts[place] as TankPart | undefined;
-  if (!part) return 0;
-  const depth = Math.max(0, height - part.floor, outlet ? part.outlet : 0);
-  return volumeAt(part.vessel, Math.min(depth, part.vessel.height));
-}
-
-const liftOf = ({ lift }: LinePart): number => lift ?? 0;
 
 const largestLift = (lines: readonly LinePart[]): number =>
   lines.reduce((most, line) => Math.max(most, Math.abs(liftOf(line))), 0);

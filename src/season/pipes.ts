@@ -1,49 +1,62 @@
-// The gravity lines of a run as arrays by place, each with its flow tabulated once; tanks and tees are their nodes.
+// The gravity lines of a run, each with its flow tabulated once, and the tanks and tees at their ends.
 
 import { type LineTable, lineTable } from "../physics/line-table.ts";
-import type { LeftOut, LinePart, TeePart } from "./input.ts";
+import type { LeftOut, LinePart, TankPart, TeePart } from "./input.ts";
 import { contentKey, keeper } from "./kept.ts";
-import { liftOf, type PipeEnds, pipeEnds } from "./pipe-ends.ts";
+import { type Float, floatOf, liftOf, type PipeEnds, pipeEnds } from "./pipe-ends.ts";
 import { groupsOf, type PipeGroup } from "./pipe-groups.ts";
 import type { Tanks } from "./tanks.ts";
 
-export type Pipes = PipeEnds & {
-  readonly parts: readonly LinePart[];
-  /** Nodes are tanks, then tees; -1 is a free end. */
-  readonly from: Int32Array;
-  readonly to: Int32Array;
-  readonly tables: readonly LineTable[];
-  /** First node that is a tee, and heights of the tees [m]. */
-  readonly firstTee: number;
-  readonly teeHeight: Float64Array;
+/** A tank or tee at the end of a line, as it stands now. */
+export type PipeNode = {
+  readonly isTee: boolean;
+  /** Its place among the tanks, or among the tees. */
+  readonly place: number;
+  /** Height of its floor, or of the tee [m]. */
+  readonly height: number;
+  /** Height of its water [m] and its area [m2], and how fast it rises [m/s]; that of a tee is taken to stand still. */
+  surface: number;
+  area: number;
+  rising: number;
+  /** Water gained a second [m3/s], and lines that flow here. */
+  gain: number;
+  busy: number;
+  /** Taken out in this step [m3]. */
+  taken: number;
+};
+
+export type PipeLine = {
+  readonly id: string;
+  readonly from: PipeNode;
+  /** Null: a free end. */
+  readonly to: PipeNode | null;
+  readonly ends: PipeEnds;
+  readonly float: Float | null;
+  readonly table: LineTable;
+  /** Whether it ends at a tee on either side. */
+  readonly joined: boolean;
+  /** Driving head now [m], how that grows a second [m/s], and flow [m3/s] (below 0: backwards). */
+  head: number;
+  growth: number;
+  flow: number;
+  /** How its flow falls in this step (line-step.ts): by which power, and until which amounts have run [m3]. */
+  power: number;
+  limit: number;
+  cap: number;
+  /** Moved in this step, and forward on balance today [m3]. */
+  step: number;
+  moved: number;
+  /** Time after the watering at which it was done today [s]. */
+  doneAt: number;
+};
+
+export type Pipes = {
+  /** In the input's order. */
+  readonly lines: readonly PipeLine[];
   /** Lines that hang together; each group runs by itself. */
   readonly groups: readonly PipeGroup[];
-  /** Lines of each tee. */
-  readonly atTee: readonly (readonly number[])[];
-  /** Whether a line ends at a tee on either side. */
-  readonly joined: Uint8Array;
-  /** Of each node now: height of its water [m], its area [m2], what it gains a second [m3/s], and how fast it rises [m/s]. */
-  readonly surface: Float64Array;
-  readonly area: Float64Array;
-  readonly gain: Float64Array;
-  readonly rising: Float64Array;
-  /** Lines that flow at each node. */
-  readonly busy: Int32Array;
-  /** Of each line now: driving head [m], how that grows a second [m/s], and flow [m3/s] (below 0: backwards). */
-  readonly head: Float64Array;
-  readonly growth: Float64Array;
-  readonly flow: Float64Array;
-  /** How its flow falls in this step (line-step.ts): by which power, and until which amounts have run [m3]. */
-  readonly power: Float64Array;
-  readonly limit: Float64Array;
-  readonly cap: Float64Array;
-  /** Moved by each line in this step, and forward on balance today [m3]. */
-  readonly step: Float64Array;
-  readonly moved: Float64Array;
-  /** Time after the watering at which each line was done today [s]. */
-  readonly doneAt: Float64Array;
-  /** Taken out of each tank in this step [m3]. */
-  readonly taken: Float64Array;
+  /** Lines of each tee, by its place. */
+  readonly atTee: readonly (readonly PipeLine[])[];
 };
 
 /**
@@ -59,52 +72,60 @@ export function readyPipes(
   tanks: Tanks,
   leftOut: LeftOut[],
 ): Pipes {
-  const nodeOf = new Map(tanks.placeOf);
-  for (const [index, tee] of tees.entries()) nodeOf.set(tee.id, tanks.parts.length + index);
-  const parts = lines.filter((line) => isRunning(line, nodeOf, leftOut));
-  const from = Int32Array.from(parts, (line) => nodeOf.get(line.from) ?? -1);
-  const to = Int32Array.from(parts, (line) => nodeOf.get(line.to ?? "") ?? -1);
-  const firstTee = tanks.parts.length;
+  const joints = tees.map(({ height }, place) => nodeOf(true, place, height));
+  const nodes = new Map<string, PipeNode>();
+  for (const [place, { id, floor }] of tanks.parts.entries()) nodes.set(id, nodeOf(false, place, floor));
+  for (const [place, { id }] of tees.entries()) nodes.set(id, joints[place] as PipeNode);
+  const parts = lines.filter((line) => isRunning(line, nodes, leftOut));
   const most = highest(tanks) - lowest(tanks, parts) + largestLift(parts);
+  const maxHead = 2 ** Math.ceil(Math.log2(Math.max(1, most)));
+  const ready = parts.map((line) => lineOf(line, nodes, tanks, tableOf(line, maxHead)));
   return {
-    ...pipeEnds(parts, from, to, tanks),
-    parts,
-    from,
-    to,
-    tables: parts.map((line) => tableOf(line, Math.max(1, most))),
-    firstTee,
-    teeHeight: Float64Array.from(tees, ({ height }) => height),
-    groups: groupsOf(from, to, firstTee),
-    atTee: tees.map((_, index) =>
-      [...parts.keys()].filter((i) => from[i] === firstTee + index || to[i] === firstTee + index),
-    ),
-    joined: Uint8Array.from(parts, (_, i) =>
-      (from[i] as number) >= firstTee || (to[i] as number) >= firstTee ? 1 : 0,
-    ),
-    ...atRest(parts.length, firstTee + tees.length),
+    lines: ready,
+    groups: groupsOf(ready),
+    atTee: joints.map((tee) => ready.filter(({ from, to }) => from === tee || to === tee)),
   };
 }
 
-/** So many lines and nodes before their first day. */
-function atRest(lines: number, nodes: number) {
-  const perLine = () => new Float64Array(lines);
-  const perNode = () => new Float64Array(nodes);
+const nodeOf = (isTee: boolean, place: number, height: number): PipeNode => ({
+  isTee,
+  place,
+  height,
+  surface: height,
+  area: 0,
+  rising: 0,
+  gain: 0,
+  busy: 0,
+  taken: 0,
+});
+
+function lineOf(
+  part: LinePart,
+  nodes: ReadonlyMap<string, PipeNode>,
+  tanks: Tanks,
+  table: LineTable,
+): PipeLine {
+  const from = nodes.get(part.from) as PipeNode;
+  const to = nodes.get(part.to ?? "") ?? null;
+  const tankAt = (node: PipeNode | null): TankPart | null =>
+    node && !node.isTee ? (tanks.parts[node.place] as TankPart) : null;
   return {
-    surface: perNode(),
-    area: perNode(),
-    gain: perNode(),
-    rising: perNode(),
-    busy: new Int32Array(nodes),
-    head: perLine(),
-    growth: perLine(),
-    flow: perLine(),
-    power: perLine(),
-    limit: perLine(),
-    cap: perLine(),
-    step: perLine(),
-    moved: perLine(),
-    doneAt: perLine(),
-    taken: perNode(),
+    id: part.id,
+    from,
+    to,
+    ends: pipeEnds(part, tankAt(from), tankAt(to)),
+    float: floatOf(part, tankAt(to)),
+    table,
+    joined: from.isTee || (to?.isTee ?? false),
+    head: 0,
+    growth: 0,
+    flow: 0,
+    power: 0,
+    limit: Infinity,
+    cap: Infinity,
+    step: 0,
+    moved: 0,
+    doneAt: 0,
   };
 }
 
@@ -112,18 +133,17 @@ const TABLES = keeper<LineTable>(128);
 /** Tables depend on their lines alone, and belong to no record. */
 const EVERYWHERE = {};
 
-/** A line's table, kept from run to run under its values; up to the next power of two of the head, to be of use longer. */
+/** A line's table, kept from run to run under its values; up to a power of two of the head, to be of use longer. */
 function tableOf(
   { length, bore, roughness, fittingsK, opening, viscosity }: LinePart,
-  most: number,
+  maxHead: number,
 ): LineTable {
   const line = { length, bore, roughness, fittingsK, opening, viscosity };
-  const maxHead = 2 ** Math.ceil(Math.log2(most));
   return TABLES(EVERYWHERE, contentKey([line, maxHead]), () => lineTable(line, maxHead));
 }
 
-function isRunning(line: LinePart, nodeOf: ReadonlyMap<string, number>, leftOut: LeftOut[]): boolean {
-  const gone = !nodeOf.has(line.from) || (line.to !== null && !nodeOf.has(line.to));
+function isRunning(line: LinePart, nodes: ReadonlyMap<string, PipeNode>, leftOut: LeftOut[]): boolean {
+  const gone = !nodes.has(line.from) || (line.to !== null && !nodes.has(line.to));
   const reason = line.blocked ?? (gone ? "one of its ends is not there" : null);
   if (reason !== null) leftOut.push({ id: line.id, reason });
   return reason === null;

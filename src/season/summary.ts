@@ -46,7 +46,7 @@ export function summaryOf(state: SeasonState): SeasonAnswer {
     leftOut: [...state.leftOut].sort((a, b) => (a.id < b.id ? -1 : 1)),
     roofs: state.caught.map((roof) => roofAnswer(state, roof)),
     tanks: state.tanks.parts.map((part, place) => tankAnswer(state, autonomy, part, place)),
-    lines: state.pipes.parts.map((part, place) => lineAnswer(state, part.id, place)),
+    lines: state.pipes.lines.map(({ id }, place) => lineAnswer(state, id, place)),
     draws: state.draws.map(drawAnswer),
     deliveries: state.sources
       .filter(({ roundVolume }) => roundVolume === 0)

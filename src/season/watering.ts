@@ -91,8 +91,8 @@ export function waterAgain(state: SeasonState, day: number, dark: number): void 
 /** When the lines into a tank were done, after the watering [s]; Infinity where none fills it. */
 function refilledAt({ pipes }: SeasonState, tank: number): number {
   let last = -1;
-  for (let i = 0; i < pipes.to.length; i++)
-    if (pipes.to[i] === tank) last = Math.max(last, pipes.doneAt[i] as number);
+  for (const { to, doneAt } of pipes.lines)
+    if (to?.place === tank && !to.isTee) last = Math.max(last, doneAt);
   return last < 0 ? Infinity : last;
 }
 

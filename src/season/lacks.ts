@@ -44,7 +44,8 @@ export function addWaterLacks(
   const { volume } = state.tanks;
   const { behind, fed, full, stuck } = state.supply[tank] as Supply;
   const held = Math.max(0, (volume[tank] as number) - under);
-  let [waiting, coming] = [0, 0];
+  let waiting = 0;
+  let coming = 0;
   for (let i = 0; i < behind.length; i++) {
     const { tank: other, under: below, runs } = behind[i] as Supply["behind"][number];
     const over = Math.max(0, (volume[other] as number) - below);

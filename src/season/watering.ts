@@ -39,7 +39,7 @@ function waterBed(state: SeasonState, bed: Bed, day: number): void {
     want -= served.amount;
     const { tank } = bed.sources[rank] as Source;
     if ((bed.lacks[WATER] as number) > before) bed.dryTank = tank;
-    if (bed.lacked[day] === 0) bed.lacked[day] = noted(boundOf(state, bed.lacks, dryOf(bed, day)));
+    if (bed.lacked[day] === 0) bed.lacked[day] = noted(boundNow(state, bed, day));
     bed.servedBy[rank] = served.amount;
     if (served.amount > 0) bed.lastBy[day] = rank + 1;
     if (state.log && served.amount > 0) noteServed(state.log, bed, rank, served);
@@ -50,11 +50,9 @@ function waterBed(state: SeasonState, bed: Bed, day: number): void {
 /** A bound as it is kept by the day: its place and one more; 0: nothing. */
 const noted = (bound: number): number => (bound === UNBOUND ? 0 : bound + 1);
 
-/** The tank that a bed's water lacked in, and the most that it can go without on a day [m3]. */
-const dryOf = (bed: Bed, day: number) => ({
-  tank: bed.dryTank,
-  most: (bed.days.potential[day] as number) * bed.perDepth,
-});
+/** The bound of what a bed lacks so far today: it can go without no more than its crops use in a day. */
+const boundNow = (state: SeasonState, bed: Bed, day: number): number =>
+  boundOf(state, bed.lacks, bed.dryTank, (bed.days.potential[day] as number) * bed.perDepth);
 
 /**
  * Whether a bed wants more than the tankful that it got, of a tank that lines fill.
@@ -134,7 +132,7 @@ function closeBed(state: SeasonState, bed: Bed, day: number): void {
   const given = bed.given[day] as number;
   const short = isShort(bed, given);
   count(bed.met, state.slots, given);
-  if (short) rememberShort(bed, boundOf(state, bed.lacks, dryOf(bed, day)), bed.dryTank);
+  if (short) rememberShort(bed, boundNow(state, bed, day), bed.dryTank);
   else refilled(bed);
   closeNotes(state, bed, day, short);
   if (bed.byCalendar) count(bed.due, state.slots, bed.asked);

@@ -13,12 +13,15 @@ const TENTH_LESS = 0.9;
 /** Flow of one line, its valve open, and power of that flow in the head, each by rising heads. */
 export type LineTable = {
   readonly line: GravityLine;
-  /** Heads [m] and flows [m3/s], both rising, and powers [-]. */
+  /** Rising [m]. */
   readonly heads: Float64Array;
+  /** Rising with them [m3/s]. */
   readonly flows: Float64Array;
+  /** Of the flow in the head, at each point [-]. */
   readonly powers: Float64Array;
-  /** For each step of a head's leading bits, from the `first` on, the last point that is not above it. */
+  /** Step of leading bits of the first head [-]. */
   readonly first: number;
+  /** For each such step from the first on, the last point that is not above it [-]. */
   readonly places: Int32Array;
   /** Flow under a head below the first [m] to [m3/s]. */
   readonly creeping: (head: number) => number;

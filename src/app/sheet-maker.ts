@@ -1,6 +1,6 @@
 // Puts together what the components may know and do, out of the session, the graph and the shelves.
 
-import { createMemo, createSignal, onCleanup } from "solid-js";
+import { createMemo, createSignal } from "solid-js";
 import { setGiven } from "../document/edits.ts";
 import { apart, titlesApart } from "../document/title-apart.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
@@ -13,6 +13,7 @@ import { makeEdits } from "./edits.ts";
 import { createFolds } from "./folds.ts";
 import { stillToSay } from "./joining.ts";
 import { createKeeping } from "./keeping.ts";
+import { createLooking } from "./looking.ts";
 import type { Laid, PageShared } from "./page-shared.ts";
 import { createQuestions } from "./questions.ts";
 import { createRain } from "./rain.ts";
@@ -25,9 +26,8 @@ import { listenToTyping } from "./typing.ts";
 export function createSheet(laid: Laid, shared: PageShared) {
   const session = createSession(laid, shared);
   const typing = listenToTyping();
-  onCleanup(typing.stop);
   const { engine } = session;
-  const [opened, setOpened] = createSignal<string | null>(null);
+  const looking = createLooking(CARD_KINDS, () => session.worksheet().cards);
   const folds = createFolds();
   const [sheets, setSheets] = createSignal<readonly SavedSheet[]>([]);
   const showOptions = createMemo<ShowOptions>(() => {
@@ -62,8 +62,8 @@ export function createSheet(laid: Laid, shared: PageShared) {
   });
   rain.connect(shared.hub.client);
   shared.hub.listen({
-    onAnswer: engine.answer,
-    onFailure: engine.fail,
+    onRan: engine.accept,
+    onMadeUp: engine.showMadeUp,
     onProgress: rain.progress,
     onImported: rain.imported,
     onImportFailed: rain.failed,
@@ -95,9 +95,11 @@ export function createSheet(laid: Laid, shared: PageShared) {
     sheets,
     templates: TEMPLATES,
     rain: rain.state,
-    opened,
+    opened: looking.opened,
+    looking,
+    typed: (field) => shared.typed.of(session.saver.place().id)[field] ?? null,
     unfolded: folds.isOpen,
-    edit: makeEdits({ session, typing, folds, shared, rain, setOpened, setRecord }),
+    edit: makeEdits({ session, typing, folds, shared, rain, looking, setRecord }),
     keep: createKeeping({ session, shared, reader, original: laid.received ?? null, refreshSheets }),
     ...createQuestions(engine, shared.hub.asking, showOptions),
   };

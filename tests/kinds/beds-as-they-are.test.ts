@@ -3,6 +3,7 @@
 import { expect, test } from "vitest";
 import type { Content } from "../../src/document/worksheet.ts";
 import { cautionsOf } from "../../src/graph/cautions.ts";
+import { CARD_KINDS } from "../../src/kinds/index.ts";
 import { KIND_WORDS } from "../../src/kinds/words.ts";
 import { cautionIds, type Givens, numberAt, sheetOf, type Whole, workedOut } from "./made-up-sheets.ts";
 
@@ -119,6 +120,18 @@ test("a watering is told in the cans of the card that waters it, else in the bed
   expect(numberAt(carried, "bed.cans_per_watering")).toBe(cans(carried, 9));
   const pumped = bedOf({ can_volume: [3, "L"], watered_by: [] });
   expect(numberAt(pumped, "bed.cans_per_watering")).toBe(cans(pumped, 3));
+});
+
+test("the bed asks what a can holds only where no cans of the worksheet water it", () => {
+  const asks = CARD_KINDS["bed"]?.rows.find(({ name }) => name === "can_volume")?.when;
+  expect(asks).toEqual({ row: "asks_can", is: ["1"] });
+  expect(numberAt(bedOf({}), "bed.asks_can")).toBe(0);
+  expect(numberAt(bedOf({ watered_by: [] }), "bed.asks_can")).toBe(1);
+  // What stands there unseen harms nobody.
+  const bad = bedOf({ can_volume: [-3, "L"] }, { can_volume: [9, "L"] });
+  expect(numberAt(bad, "bed.cans_per_watering")).toBe(
+    Math.ceil(numberAt(bad, "bed.watering_volume") / 0.009),
+  );
 });
 
 test("nothing is said of a usual amount that nobody gave", () => {

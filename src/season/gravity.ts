@@ -4,7 +4,8 @@ import { DAY, MINUTE } from "../units/constants.ts";
 import { doneIn, movedIn, readDecline } from "./line-step.ts";
 import { readFlows } from "./pipe-flow.ts";
 import type { PipeGroup } from "./pipe-groups.ts";
-import type { PipeLine, PipeNode, Pipes } from "./pipes.ts";
+import type { PipeLine, PipeNode } from "./pipe-line.ts";
+import type { Pipes } from "./pipes.ts";
 import { holdToSources } from "./source-hold.ts";
 import type { Tanks } from "./tanks.ts";
 

@@ -2,7 +2,7 @@
 
 import { powerAt } from "../physics/line-table.ts";
 import type { Float } from "./pipe-ends.ts";
-import type { PipeLine, PipeNode } from "./pipes.ts";
+import type { PipeLine, PipeNode } from "./pipe-line.ts";
 
 /** Below this change of the head in a step its exponent moves the amount by less than 0.1 % [-]. */
 const LITTLE = 0.004;

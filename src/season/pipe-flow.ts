@@ -3,7 +3,8 @@
 import { flowAt } from "../physics/line-table.ts";
 import type { Float } from "./pipe-ends.ts";
 import type { PipeGroup } from "./pipe-groups.ts";
-import type { PipeLine, PipeNode, Pipes } from "./pipes.ts";
+import type { PipeLine, PipeNode } from "./pipe-line.ts";
+import type { Pipes } from "./pipes.ts";
 import { levelOf, surfaceOf, type Tanks } from "./tanks.ts";
 
 /** Water must stand this much over an opening to run into it: rounding, not hydraulics [m]. */

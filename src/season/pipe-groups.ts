@@ -1,6 +1,6 @@
 // Lines that hang together through tanks and tees: each such group runs by itself, in steps of its own.
 
-import type { PipeLine, PipeNode } from "./pipes.ts";
+import type { PipeLine, PipeNode } from "./pipe-line.ts";
 
 /** The lines, tanks and tees of one group, in their order. */
 export type PipeGroup = {

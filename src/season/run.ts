@@ -15,7 +15,7 @@ import { decide } from "./decide.ts";
 import { runGravity, STEPPING, type Stepping } from "./gravity.ts";
 import type { SeasonInput } from "./input.ts";
 import { loseAll } from "./losses.ts";
-import type { PipeLine } from "./pipes.ts";
+import type { PipeLine } from "./pipe-line.ts";
 import { wholeSeasons } from "./spans.ts";
 import { readyState, type SeasonState } from "./state.ts";
 import { bookSpill, storeAfter, storeBefore } from "./store.ts";

@@ -1,7 +1,7 @@
 // No line takes more than its tank holds above the line's opening, nor all lines together more than is there.
 
 import type { PipeGroup } from "./pipe-groups.ts";
-import type { PipeLine, PipeNode } from "./pipes.ts";
+import type { PipeLine, PipeNode } from "./pipe-line.ts";
 import type { Tanks } from "./tanks.ts";
 
 /** Scales a step's amounts by what their sources hold; lines that meet at a tee keep their proportions. */

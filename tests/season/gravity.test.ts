@@ -6,7 +6,8 @@ import { gravityFlow } from "../../src/physics/gravity-line.ts";
 import { runGravity, STEPPING } from "../../src/season/gravity.ts";
 import type { LinePart, TankPart, TeePart } from "../../src/season/input.ts";
 import { readFlows } from "../../src/season/pipe-flow.ts";
-import { type PipeLine, type Pipes, readyPipes } from "../../src/season/pipes.ts";
+import type { PipeLine } from "../../src/season/pipe-line.ts";
+import { type Pipes, readyPipes } from "../../src/season/pipes.ts";
 import { levelOf, readyTanks, type Tanks } from "../../src/season/tanks.ts";
 import { DAY } from "../../src/units/constants.ts";
 

@@ -11,7 +11,7 @@ export function Wrong() {
     text.startsWith(`${sheet.label(at)}:`) ? sheet.place(at.split(".")[0] ?? at) : sheet.place(at);
   return (
     <Show when={sheet.problems().length > 0}>
-      <details class="wrong">
+      <details class="ill">
         <summary>
           {sheet.problems().length === 1
             ? "One thing is wrong"

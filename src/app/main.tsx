@@ -16,6 +16,7 @@ import { dropNote, makeJournal, type Note } from "../storage/journal.ts";
 import { isWorksheetLink, worksheetFromLink } from "../storage/link.ts";
 import { makeRecordShelf } from "../storage/record-shelf.ts";
 import { chanceId, makeShelf } from "../storage/shelf.ts";
+import { makeTypedTexts } from "../storage/typed-texts.ts";
 import { markBorrowed } from "./borrowed.ts";
 import { freeTitle } from "./free-title.ts";
 import { keepForOffline } from "./offline.ts";
@@ -24,15 +25,17 @@ import type { Laid, PageShared, Thrown } from "./page-shared.ts";
 import { takeUp } from "./taking-up.ts";
 import { firstWorksheet } from "./templates.ts";
 import { openTab } from "./this-tab.ts";
+import { adoptTyped } from "./typed-left.ts";
 import { Workbench } from "./Workbench.tsx";
 import { fetchWords } from "./words.ts";
 import { makeWorkerHub } from "./worker-hub.ts";
 
 const store = browserStore();
 const shelf = makeShelf(store, chanceId);
-const recordShelf = makeRecordShelf(store);
 const notes = instantStore(() => localStorage);
+const recordShelf = makeRecordShelf(store, notes);
 const tab = openTab();
+const typed = makeTypedTexts(notes, tab.writer, () => Date.now());
 const [laid, setLaid] = createSignal<Laid | null>(null);
 const [said, setSaid] = createSignal("");
 const [thrown, setThrown] = createSignal<Thrown | null>(null);
@@ -47,6 +50,7 @@ const shared: PageShared = {
   shelf,
   recordShelf,
   journal: makeJournal(notes, tab.writer),
+  typed,
   otherTabs: openOtherTabs(),
   shows: tab.shows,
   setFlush: (flush) => {
@@ -167,7 +171,9 @@ async function openRefused(note: Note): Promise<void> {
 }
 
 /** What pages that are gone left here is taken up once, before anything is opened. */
-const takenUp = takeUp({ notes, shelf, tab });
+const takenUp = Promise.all([takeUp({ notes, shelf, tab }), adoptTyped(notes, typed, tab)]).then(
+  ([sheets]) => sheets,
+);
 
 /** What was worked on last: what a page that is gone left here, what this tab showed, what any tab kept last; else the demo. */
 async function openUsual(): Promise<void> {
@@ -188,6 +194,7 @@ async function openUsual(): Promise<void> {
 async function begin(): Promise<void> {
   setSaid((await takenUp).notice);
   if (!(await fromAddress())) await openUsual();
+  await recordShelf.takeUp(Date.now());
   void recordShelf.prune(new Set(), Date.now());
   void keepForOffline();
 }
@@ -203,5 +210,9 @@ if (page) {
     page,
   );
 }
+// The browser asks before it lets a page go whose record is longer than the instant store has room for, until it is kept.
+addEventListener("beforeunload", (event) => {
+  if (recordShelf.isWaiting()) event.preventDefault();
+});
 addEventListener("hashchange", () => void fromAddress());
 void begin();

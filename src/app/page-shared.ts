@@ -8,6 +8,7 @@ import type { Bundle } from "../storage/bundle.ts";
 import type { Journal } from "../storage/journal.ts";
 import type { RecordShelf } from "../storage/record-shelf.ts";
 import type { Shelf } from "../storage/shelf.ts";
+import type { TypedTexts } from "../storage/typed-texts.ts";
 import type { OtherTabs } from "./other-tabs.ts";
 import type { WorkerHub } from "./worker-hub.ts";
 
@@ -37,6 +38,8 @@ export type PageShared = {
   readonly shelf: Shelf;
   readonly recordShelf: RecordShelf;
   readonly journal: Journal;
+  /** What stands typed in fields and is not entered. */
+  readonly typed: TypedTexts;
   readonly otherTabs: OtherTabs;
   /** What a reload of this tab shall open. */
   readonly shows: (sheet: string) => void;

@@ -1,6 +1,6 @@
 // Puts together what the components may know and do, out of the session, the graph and the shelves.
 
-import { createMemo, createSignal, onCleanup } from "solid-js";
+import { createMemo, createSignal } from "solid-js";
 import { setGiven } from "../document/edits.ts";
 import { apart, titlesApart } from "../document/title-apart.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
@@ -37,7 +37,6 @@ function createTelling(session: Session, { result }: Pick<Reader, "result">) {
 export function createSheet(laid: Laid, shared: PageShared) {
   const session = createSession(laid, shared);
   const typing = listenToTyping();
-  onCleanup(typing.stop);
   const { engine } = session;
   const looking = createLooking(CARD_KINDS, () => session.worksheet().cards);
   const folds = createFolds();
@@ -74,8 +73,8 @@ export function createSheet(laid: Laid, shared: PageShared) {
   });
   rain.connect(shared.hub.client);
   shared.hub.listen({
-    onAnswer: engine.answer,
-    onFailure: engine.fail,
+    onRan: engine.accept,
+    onMadeUp: engine.showMadeUp,
     onProgress: rain.progress,
     onImported: rain.imported,
     onImportFailed: rain.failed,
@@ -109,6 +108,7 @@ export function createSheet(laid: Laid, shared: PageShared) {
     rain: rain.state,
     opened: looking.opened,
     looking,
+    typed: (field) => shared.typed.of(session.saver.place().id)[field] ?? null,
     unfolded: folds.isOpen,
     edit: makeEdits({ session, typing, folds, shared, rain, looking, setRecord }),
     keep: createKeeping({ laid, session, shared, reader, refreshSheets }),

@@ -85,6 +85,8 @@ export type Sheet = {
   readonly drier: Accessor<DrierYears>;
   readonly opened: Accessor<string | null>;
   readonly looking: Looking;
+  /** What stands typed in a field and is not entered, as when the page was left or it could not be read; null: nothing. */
+  readonly typed: (field: string) => string | null;
   /** Whether a card shows all of its rows, or is folded to its main answers. */
   readonly unfolded: (card: string) => boolean;
   readonly sizes: Sizes;
@@ -97,6 +99,8 @@ export type Edits = {
   readonly measured: (card: Card, row: Row, entry: Entry | null) => void;
   /** Keeps what a measured row taught, under the lesson's own row, in place of what was measured. */
   readonly keepLesson: (card: Card, row: Row, lesson: Row, entry: Entry) => void;
+  /** Says what stands typed in a field and is not entered; null: nothing any more. */
+  readonly typed: (field: string, text: string | null) => void;
   /** An edit of one field ends here; the next one is a step of its own. */
   readonly settle: () => void;
   readonly addCard: (kind: Kind) => void;

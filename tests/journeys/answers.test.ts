@@ -123,7 +123,11 @@ test("while the season is run anew the sentence keeps its place, with soft numbe
       const say = Worker.prototype.postMessage;
       const state = globalThis as unknown as { late: number };
       state.late = 0;
-      Worker.prototype.postMessage = function (this: Worker, message: unknown, more: Transferable[] = []) {
+      Worker.prototype.postMessage = function (
+        this: Worker,
+        message: unknown,
+        more?: StructuredSerializeOptions,
+      ) {
         setTimeout(() => say.call(this, message, more), state.late);
       } as typeof say;
     },

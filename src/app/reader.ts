@@ -131,3 +131,5 @@ export function makeReader(session: Session, showOptions: Accessor<ShowOptions>,
     },
   };
 }
+
+export type Reader = ReturnType<typeof makeReader>;

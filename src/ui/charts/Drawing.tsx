@@ -13,6 +13,7 @@ const SIZE = { width: 840, height: 320 };
 const ON_PAPER = { width: 1040, height: 270 };
 
 function InWords(props: { readonly scene: SceneModel }) {
+  const sheet = useSheet();
   return (
     <details class="in-words">
       <summary>In words</summary>
@@ -20,6 +21,7 @@ function InWords(props: { readonly scene: SceneModel }) {
         <ul>
           <For each={props.scene.spoken()}>{(sentence) => <li>{sentence.text}</li>}</For>
         </ul>
+        <Show when={sheet.givesOut()}>{(said) => <p class="gives-out">{said()}</p>}</Show>
         <p>
           Heights are to scale, distances are not; a tank's area goes with what it holds.
           <Show when={props.scene.layout().grades.length > 0}>

@@ -31,7 +31,7 @@ const days = (text: string): number => Number.parseFloat(text.replaceAll(",", ""
 describe("the main job, in a real browser", () => {
   test("the demo opens with its answers, the tank is doubled in another unit, and undo, redo and reload keep it", async () => {
     const { page, context, complaints } = await open(browser);
-    expect(await page.locator("h1.lead").innerText()).toMatch(/Full tanks carry the beds for\s+\d/);
+    expect(await page.locator("h1.lead").innerText()).toMatch(/Full tanks last\s+\d/);
     const before = days(await shownValueOf(page, "totes.days_of_autonomy"));
     const reachable = days(await shownValueOf(page, "totes.reachable"));
     await row(page, "totes.days_of_autonomy").locator(".label").click();
@@ -109,7 +109,7 @@ describe("the main job, in a real browser", () => {
     await tool(page, "Worksheets");
     await page.getByRole("button", { name: /An empty one/ }).click();
     await settled(page);
-    expect(await page.locator("h1.lead").innerText()).toContain("Add a roof");
+    expect(await page.locator("h1.lead").innerText()).toContain("Nothing is here yet");
     await page.getByRole("button", { name: "+ Tank" }).click();
     await row(page, "tank.capacity").waitFor();
     // Pressed again, the group of the open part leads back to the list of all.
@@ -140,10 +140,10 @@ describe("the main job, in a real browser", () => {
     expect(await page.locator("article.card").count()).toBe(0);
     // An answer's working opens under the answers, and nothing else moves.
     await page.locator("h1.lead .number").first().click();
-    await page.locator(".zone-answers .working").waitFor();
+    await page.locator(".answer-working").waitFor();
     expect(await page.locator("article.card").count()).toBe(0);
-    await page.locator("h1.lead .number").first().click();
-    await page.locator(".zone-answers .working").waitFor({ state: "detached" });
+    await page.keyboard.press("Escape");
+    await page.locator(".answer-working").waitFor({ state: "detached" });
     await page
       .locator(".zone-strip")
       .getByRole("button", { name: /^Tanks/ })

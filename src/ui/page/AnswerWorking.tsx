@@ -1,42 +1,45 @@
-// How the answer that was pressed was worked out, under the answers, where the eye is.
+// The working of a number in the answers, where it stands: over what is below, never somewhere far down the page.
 
-import { createMemo, Show } from "solid-js";
+import { For, onCleanup, onMount, Show } from "solid-js";
 import { Working } from "../rows/Working.tsx";
 import { useSheet } from "../sheet.ts";
+import { type OnPress, Pieces } from "./Sentence.tsx";
 
-export function AnswerWorking() {
+export function AnswerWorking(props: { readonly onPress: OnPress; readonly onClose: () => void }) {
   const sheet = useSheet();
-  const id = () => (sheet.looking.openedAt() === "answers" ? sheet.looking.opened() : null);
-  const card = createMemo(() => sheet.worksheet().cards.find((one) => one.id === id()?.split(".")[0]));
-  const row = () => sheet.kinds[card()?.kind ?? ""]?.rows.find(({ name }) => name === id()?.split(".")[1]);
-  const close = () => sheet.looking.openWorking(null);
+  const quantity = () => sheet.looking.opened();
+  const place = () => {
+    const [cardId = "", name = ""] = (quantity() ?? "").split(".");
+    const card = sheet.worksheet().cards.find(({ id }) => id === cardId);
+    const row = card && sheet.kinds[card.kind]?.rows.find((one) => one.name === name);
+    return card && row ? { card, row } : null;
+  };
+  const onKey = (event: KeyboardEvent): void => {
+    if (event.key !== "Escape") return;
+    event.stopPropagation();
+    props.onClose();
+  };
+  onMount(() => document.addEventListener("keydown", onKey, true));
+  onCleanup(() => document.removeEventListener("keydown", onKey, true));
   return (
-    <Show when={id()}>
-      {(quantity) => (
-        <Show when={card()}>
-          {(of) => (
-            <Show when={row()}>
-              {(held) => (
-                <section
-                  class="answer-working"
-                  aria-label={`How it was worked out: ${sheet.place(quantity())}`}
-                >
-                  <p class="head">
-                    <b>{sheet.place(quantity())}</b>
-                    <button type="button" class="small" onClick={() => sheet.edit.goTo(quantity())}>
-                      Go to its part
-                    </button>
-                    <button type="button" class="small" onClick={close}>
-                      Close
-                    </button>
-                  </p>
-                  <Working quantity={quantity()} card={of()} row={held()} />
-                </section>
-              )}
-            </Show>
-          )}
-        </Show>
-      )}
-    </Show>
+    <div class="answer-working">
+      <header>
+        <h2>{sheet.place(quantity() ?? "")}</h2>
+        <button type="button" class="small" onClick={() => props.onClose()}>
+          Close
+        </button>
+      </header>
+      <For each={sheet.beside(quantity() ?? "")}>
+        {(sentence) => (
+          <p>
+            <Pieces sentence={sentence} onPress={props.onPress} />
+          </p>
+        )}
+      </For>
+      <Show when={quantity() === "season.binding" && sheet.givesOut()}>{(said) => <p>{said()}</p>}</Show>
+      <Show when={place()}>
+        {(at) => <Working quantity={quantity() ?? ""} card={at().card} row={at().row} />}
+      </Show>
+    </div>
   );
 }

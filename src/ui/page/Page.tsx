@@ -3,12 +3,11 @@
 import { createSignal, Match, onCleanup, onMount, Show, Switch } from "solid-js";
 import { isBare } from "../../kinds/kind.ts";
 import { Drawing } from "../charts/Drawing.tsx";
-import { StoredWater } from "../charts/StoredChart.tsx";
+import { Time } from "../charts/Time.tsx";
 import { LayOut } from "../dialogs/LayOut.tsx";
 import { PlainHand } from "../rows/PlainHand.tsx";
 import { useSheet } from "../sheet.ts";
 import { Answers } from "./Answers.tsx";
-import { AnswerWorking } from "./AnswerWorking.tsx";
 import { Foot } from "./Foot.tsx";
 import { Header } from "./Header.tsx";
 import { KeepingBar } from "./KeepingBar.tsx";
@@ -16,7 +15,6 @@ import { NextNumber } from "./NextNumber.tsx";
 import { Part } from "./Part.tsx";
 import { PartList } from "./PartList.tsx";
 import { PrintedPage } from "./PrintedPage.tsx";
-import { Problems } from "./Problems.tsx";
 import { createParts, type Parts } from "./parts.ts";
 import { type Listing, Strip } from "./Strip.tsx";
 
@@ -73,10 +71,10 @@ function Place() {
   );
 }
 
-function Time() {
+function TimeZone() {
   return (
     <div class="zone-time">
-      <StoredWater />
+      <Time />
     </div>
   );
 }
@@ -108,8 +106,6 @@ export function Page() {
         <div class="zone-answers">
           <KeepingBar />
           <Answers />
-          <AnswerWorking />
-          <Problems />
         </div>
         <Show when={width() === "list"}>
           <div class="zone-list">
@@ -123,7 +119,7 @@ export function Page() {
           <div class="zone-part" id="part" tabindex="-1">
             <OpenPart parts={parts} listing={listing} />
             <Show when={width() === "list"}>
-              <Time />
+              <TimeZone />
             </Show>
             <Show when={!isPhone()}>
               <Foot />
@@ -132,7 +128,7 @@ export function Page() {
         </Show>
         <Place />
         <Show when={isAtRest() || width() === "bench" || width() === "wide"}>
-          <Time />
+          <TimeZone />
         </Show>
         <Show when={isAtRest()}>
           <PartList parts={parts} />

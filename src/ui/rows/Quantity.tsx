@@ -1,7 +1,6 @@
-// A number where it stands in a sentence or a row: bold, in the colour of what it is about, with how far it moved.
+// How far a number has moved, beside it.
 
 import { Show } from "solid-js";
-import { shownIn } from "../../graph/readers.ts";
 import { useSheet } from "../sheet.ts";
 
 /** How far a quantity has moved since the last edit or since the answers were held. */
@@ -21,28 +20,5 @@ export function Moved(props: { readonly quantity: string }) {
         </span>
       )}
     </Show>
-  );
-}
-
-/** A quantity in a sentence; pressing it opens its working where it stands, and makes it the answer that is asked after. */
-export function InlineQuantity(props: { readonly quantity: string; readonly tone: string }) {
-  const sheet = useSheet();
-  const old = () => sheet.result(props.quantity)?.state === "pending";
-  const open = () => sheet.opened() === props.quantity && sheet.looking.openedAt() === "answers";
-  const press = (): void => {
-    sheet.looking.openWorking(open() ? null : props.quantity, "answers");
-    if (typeof shownIn(sheet.result(props.quantity)) === "number") sheet.looking.chooseAnswer(props.quantity);
-  };
-  return (
-    <button
-      type="button"
-      class="number"
-      classList={{ old: old() }}
-      data-tone={props.tone}
-      aria-expanded={open()}
-      onClick={press}
-    >
-      {sheet.shown(props.quantity)}
-    </button>
   );
 }

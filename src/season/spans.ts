@@ -112,6 +112,10 @@ export function sumOver(series: Float64Array, span: Span): number {
   return sum;
 }
 
+/** Sum of all of a daily series [any]. */
+export const totalOf = (series: Float64Array): number =>
+  sumOver(series, { year: 0, first: 0, last: series.length - 1 });
+
 /**
  * The month of each day.
  *

@@ -6,7 +6,6 @@ import { createSignal, Show } from "solid-js";
 import { render } from "solid-js/web";
 import { setWorksheet } from "../document/edits.ts";
 import { recordNames } from "../document/record-names.ts";
-import { apart } from "../document/title-apart.ts";
 import type { Worksheet } from "../document/worksheet.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { recordKey, textKey } from "../rainfall/record-key.ts";
@@ -77,7 +76,16 @@ const shared: PageShared = {
 };
 
 function layFirst(notice: string): void {
-  setLaid({ id: FIRST, revision: 0, worksheet: firstWorksheet(), records: [], notice, readOnly: false });
+  const first = notice === "";
+  setLaid({
+    id: FIRST,
+    revision: 0,
+    worksheet: firstWorksheet(),
+    records: [],
+    notice,
+    readOnly: false,
+    first,
+  });
 }
 
 async function titlesKept(): Promise<ReadonlySet<string>> {
@@ -88,15 +96,14 @@ async function titlesKept(): Promise<ReadonlySet<string>> {
 /** What somebody sent opens as a worksheet of its own. */
 async function receive(bundle: Bundle, id: string = chanceId()): Promise<void> {
   for (const record of bundle.records) void recordShelf.keep(record, Date.now());
-  const { made_by, made_on, title } = bundle.worksheet;
+  const { made_by, title } = bundle.worksheet;
   const sent = setWorksheet(bundle.worksheet, { title: freeTitle(title, await titlesKept(), made_by) });
-  const from = `"${apart(title)}" was made by ${apart(made_by) || "somebody who gave no name"}${made_on ? ` on ${made_on}` : ""}. It is kept as a worksheet of its own, beside any other.`;
   setLaid({
     id,
     revision: 0,
     worksheet: bundle.readOnly ? bundle.worksheet : markBorrowed(sent),
     records: bundle.records,
-    notice: [from, ...bundle.notes].join(" "),
+    notice: bundle.notes.join(" "),
     readOnly: bundle.readOnly,
     received: bundle.worksheet,
   });

@@ -23,6 +23,8 @@ export type Laid = {
   readonly readOnly: boolean;
   /** The worksheet as somebody else sent it, before what is of his place was marked. */
   readonly received?: Worksheet;
+  /** Opened because nothing is kept on this device: somebody is here for the first time. */
+  readonly first?: boolean;
   /** Found as a note that the slow store refused: still to be kept. */
   readonly unkept?: boolean;
 };

@@ -10,6 +10,7 @@ import type { Kind, Kinds } from "../kinds/kind.ts";
 import type { Wish } from "../kinds/lay-out.ts";
 import type { StoredSeries } from "../scene/stored-water.ts";
 import type { Sentence } from "../telling/asked.ts";
+import type { Room } from "../telling/lead.ts";
 import type { ReadOptions } from "../units/read.ts";
 import type { ShowOptions } from "../units/show.ts";
 import type { Sizes } from "./charts/sizes.ts";
@@ -57,12 +58,20 @@ export type Sheet = {
   /** Those that stand beside one quantity; the same ones as long as they say the same. */
   readonly cautionsAt: (id: string) => readonly ShownCaution[];
   readonly problems: Accessor<readonly Problem[]>;
-  readonly answers: Accessor<readonly Sentence[]>;
+  /** The sentences on top, the leading one first and as long as there is room for. */
+  readonly answers: (room?: Room) => readonly Sentence[];
+  /** What the working of a number in them says beside it. */
+  readonly beside: (id: string) => readonly Sentence[];
+  /** What gives out first, in few words; `old` while the next answer is worked out. */
+  readonly givesOutFirst: Accessor<{ readonly sentence: Sentence; readonly old: boolean } | null>;
   /** What gives out first, as a sentence; null while it is not known. */
   readonly givesOut: Accessor<string | null>;
   readonly working: Accessor<boolean>;
   readonly stored: Accessor<StoredSeries | null>;
   readonly held: Accessor<boolean>;
+  /** What was held for comparison; nothing while nothing is. */
+  readonly heldResult: (id: string) => Result | undefined;
+  readonly heldCards: Accessor<readonly Card[]>;
   /** Says that place or weather are made up, or null. */
   readonly madeUp: Accessor<string | null>;
   /** Whether this is one of the made-up places, not the reader's own. */

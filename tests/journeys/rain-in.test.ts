@@ -265,9 +265,9 @@ describe("rain comes in as the reader says", () => {
       { lines: line, bytes: 50_000_000 },
     );
     await page.locator(".import progress").waitFor();
-    const alive = Date.now();
+    // Answered to the end while the file is still being read: a number of seconds would try the machine alone.
     await type(page, "totes.capacity", "280 gal");
-    expect(Date.now() - alive).toBeLessThan(10_000);
+    expect(await page.locator(".import progress").count()).toBe(1);
     await page.getByRole("button", { name: "Leave it" }).click();
     await page.locator(".import progress").waitFor({ state: "detached" });
     expect(await page.locator(".preview").count()).toBe(0);

@@ -10,7 +10,7 @@ import { createSizes } from "./sizes.ts";
 export function createQuestions(engine: Engine, pool: AskingPool, options: () => ShowOptions) {
   return {
     drier: createDrier(engine, pool.asker(), options),
-    givesOut: createGivesOut(engine, pool.asker()),
+    ...createGivesOut(engine, pool.asker()),
     sizes: createSizes(engine, pool.asker()),
   };
 }

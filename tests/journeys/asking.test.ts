@@ -12,7 +12,8 @@ import { recordKey } from "../../src/rainfall/record-key.ts";
 import { worksheetFromFileText } from "../../src/storage/file.ts";
 import { baseOf } from "../../src/studies/ask.ts";
 import { givesOut } from "../../src/studies/gives-out.ts";
-import { givesOutSaid } from "../../src/telling/gives-out.ts";
+import { textOf } from "../../src/telling/asked.ts";
+import { givesOutFirst, givesOutSaid } from "../../src/telling/gives-out.ts";
 import { enter, launch, open, row } from "./browser.ts";
 
 let browser: Browser;
@@ -142,14 +143,15 @@ test("workers that die in the middle of a run are replaced and the curve still c
   await context.close();
 });
 
-test("what gives out first stands in the answers and under the drawing, as --gives-out says it", async () => {
+test("what gives out first stands in the answers and with the drawing in words, as --gives-out says it", async () => {
   const { page, context, complaints } = await open(browser);
   const answer = givesOut(baseOf(demo(), CARD_KINDS));
   if ("failed" in answer) throw new Error(answer.failed);
   const said = givesOutSaid(answer, "battery");
   await page.locator(".answers li.gives-out").waitFor();
-  expect(plain(await page.locator(".answers li.gives-out").innerText())).toBe(said);
-  expect(plain(await page.locator("p.gives-out.width").innerText())).toBe(said);
+  const first = textOf(givesOutFirst(answer, "battery"), () => "");
+  expect(plain(await page.locator(".answers li.gives-out").innerText())).toBe(first);
+  expect(plain((await page.locator(".in-words .gives-out").textContent()) ?? "")).toBe(said);
   await enter(page, "totes.capacity", "1000 gal");
   await page.locator(".answers li.gives-out", { hasText: "No day is short" }).waitFor();
   expect(complaints).toEqual([]);

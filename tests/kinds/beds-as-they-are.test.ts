@@ -1,6 +1,6 @@
 // What a bed's card says at its edges: shares over the whole, rows that are not shown, no plants, reasons, cans, pots.
 
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import type { Content } from "../../src/document/worksheet.ts";
 import { cautionsOf } from "../../src/graph/cautions.ts";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
@@ -41,6 +41,11 @@ const reasonAt = (whole: Whole, id: string): string => {
   const result = whole.results.get(id);
   if (result?.state === "failed") return result.problem.text;
   return result?.state === "none" ? result.reason : JSON.stringify(result);
+};
+
+const wordAt = (whole: Whole, id: string): string => {
+  const result = whole.results.get(id);
+  return result?.state === "ready" ? String(result.value) : JSON.stringify(result);
 };
 
 const cautionText = (whole: Whole, id: string): string | undefined =>
@@ -132,6 +137,34 @@ test("the bed asks what a can holds only where no cans of the worksheet water it
   expect(numberAt(bad, "bed.cans_per_watering")).toBe(
     Math.ceil(numberAt(bad, "bed.watering_volume") / 0.009),
   );
+});
+
+describe("a bed whose soil holds less than a peak day's need", () => {
+  const pots = (gallons: number, soil: string) =>
+    bedOf(
+      { grown_in: "pots", pot_volume: [gallons, "gal"], soil },
+      { can_volume: [20, "L"], distance: [1, "m"] },
+    );
+  const said = (whole: Whole) => wordAt(whole, "bed.needs_today");
+
+  test("is told: every day, and it is not enough; never every so many seconds", () => {
+    const whole = pots(0.5, "sand");
+    expect(numberAt(whole, "bed.watering_interval")).toBe(86_400);
+    expect(numberAt(whole, "bed.watering_volume")).toBeLessThan(numberAt(whole, "bed.peak_day_need"));
+    expect(numberAt(whole, "bed.days_short")).toBeGreaterThan(0);
+    expect(said(whole)).toContain(
+      "{watering_volume} every day, and it is not enough: its soil holds no more",
+    );
+  });
+
+  test("is not told that it is not enough where the season, refilling it each day, is never short", () => {
+    const whole = pots(2, "potting_mix");
+    expect(numberAt(whole, "bed.watering_volume")).toBeLessThan(numberAt(whole, "bed.peak_day_need"));
+    expect(numberAt(whole, "bed.days_short")).toBe(0);
+    expect(said(whole)).toContain("never short");
+    expect(said(whole)).not.toContain("not enough");
+    expect(said(whole)).toContain("every day: more than the {watering_volume} within easy reach");
+  });
 });
 
 test("nothing is said of a usual amount that nobody gave", () => {

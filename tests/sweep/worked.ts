@@ -10,7 +10,8 @@ import { CARD_KINDS } from "../../src/kinds/index.ts";
 import type { DailyRecord } from "../../src/rainfall/record.ts";
 import { settleHeavy, type Whole, workOutLight } from "../../src/studies/work-out.ts";
 import { answers } from "../../src/telling/answers.ts";
-import type { Sentence } from "../../src/telling/asked.ts";
+import { type Sentence, textOf } from "../../src/telling/asked.ts";
+import { allBeside } from "../../src/telling/beside.ts";
 import type { Place } from "./place.ts";
 
 export const OPTIONS = { units: "us", locale: "en-US", currency: "$" } as const;
@@ -21,8 +22,10 @@ export type Worked = Whole & {
   readonly records: readonly DailyRecord[];
   /** Results as the page has them before the season has been run. */
   readonly before: Results;
-  /** The sentences on top, and those while the season is still running. */
+  /** The sentences on top with all that their workings say beside them, and those while the season is still running. */
   readonly sentences: readonly Sentence[];
+  /** Those on top alone. */
+  readonly onTop: readonly Sentence[];
   readonly sentencesBefore: readonly Sentence[];
   /** A sentence as it is read. */
   readonly textOf: (sentence: Sentence) => string;
@@ -49,6 +52,9 @@ function twoLooks({ worksheet, records }: Place): { readonly before: Results; re
 const sentencesOf = (worksheet: Worksheet, results: Results): readonly Sentence[] =>
   answers({ result: (id) => results.get(id), cards: worksheet.cards });
 
+const besideOf = (worksheet: Worksheet, results: Results): readonly Sentence[] =>
+  allBeside({ result: (id) => results.get(id), cards: worksheet.cards });
+
 const readyIn =
   (results: Results) =>
   (id: string): Value | null => {
@@ -59,6 +65,7 @@ const readyIn =
 export function workedOut(place: Place): Worked {
   const { before, whole } = twoLooks(place);
   const { seed, records } = place;
+  const onTop = sentencesOf(whole.worksheet, whole.results);
   const value = readyIn(whole.results);
   const shown = (id: string): string => shownValue(whole.graph, whole.worksheet, whole.results, id, OPTIONS);
   return {
@@ -66,10 +73,10 @@ export function workedOut(place: Place): Worked {
     seed,
     records,
     before,
-    sentences: sentencesOf(whole.worksheet, whole.results),
+    sentences: [...onTop, ...besideOf(whole.worksheet, whole.results)],
+    onTop,
     sentencesBefore: sentencesOf(whole.worksheet, before),
-    textOf: ({ pieces }) =>
-      pieces.map((piece) => (typeof piece === "string" ? piece : shown(piece.quantity))).join(""),
+    textOf: (sentence) => textOf(sentence, shown),
     value,
     number: (id) => {
       const found = value(id);

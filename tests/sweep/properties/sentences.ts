@@ -117,3 +117,12 @@ property("no text says that a record has no whole year, or no whole season, wher
   }
   return null;
 });
+
+property("no bed is told that a watering a day is not enough and that it gets what it needs", (worked) => {
+  for (const id of worked.cardsOf("bed")) {
+    const text = worked.word(`${id}.needs_today`);
+    if (/not enough/.test(text) && /never short|It gets it/.test(text)) return `${id}: ${text}`;
+    if (/ every \d+ (s|min|h)\b/.test(text)) return `${id}: ${text}`;
+  }
+  return null;
+});

@@ -27,7 +27,10 @@ export type Looking = {
   readonly chooseYear: (year: number | null) => void;
   /** Day of the year that the drawing and the year's water show, from 0 on January 1. */
   readonly day: Accessor<number>;
-  readonly setDay: (day: number) => void;
+  /** Null: the first one again, as if nobody had chosen. */
+  readonly setDay: (day: number | null) => void;
+  /** Whether somebody has chosen a season or a day; until then a tank that was dipped today shows what was dipped. */
+  readonly dayChosen: Accessor<boolean>;
   readonly width: Accessor<Width>;
   /** A keyboard is on the screen. */
   readonly typing: Accessor<boolean>;

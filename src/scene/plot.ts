@@ -139,7 +139,8 @@ export function roundAxis(
   const foot = isClock || wish.fromLeast ? low : Math.min(0, low);
   const high = Math.max(foot + 1e-9, ...values);
   const inUnit = scaleLinear([fromSi(foot, unit), fromSi(high, unit)], [0, 1]);
-  if (wish.nice) inUnit.nice(wish.count);
+  // Ends finer than the ticks waste no paper.
+  if (wish.nice) inUnit.nice(wish.count + 2);
   const [from = 0, to = 1] = inUnit.domain();
   const rounds = isClock ? HOURS.filter((hour) => hour > from && hour < to) : inUnit.ticks(wish.count);
   const ticks = rounds.map((value) => {

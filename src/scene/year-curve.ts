@@ -23,8 +23,10 @@ const FIGURES = 2;
 /** Months of a year along a chart, the days of the year as its numbers: every one, or on narrow paper every other. */
 export function monthAxis(from: number, to: number, width: number): Axis {
   const { year } = calendarDate(from);
-  const ticks = SHORT_MONTHS.map((label, index) => ({ label, at: dayNumber(year, index + 1, 1) }));
-  const shown = ticks.filter(({ at }, index) => at >= from && (width > NARROW || index % 2 === 0));
+  const ticks = [year, year + 1].flatMap((one) =>
+    SHORT_MONTHS.map((label, index) => ({ label, at: dayNumber(one, index + 1, 1), index })),
+  );
+  const shown = ticks.filter(({ at, index }) => at >= from && at < to && (width > NARROW || index % 2 === 0));
   return { from, to, ticks: shown };
 }
 

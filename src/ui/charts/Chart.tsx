@@ -86,6 +86,8 @@ export function Chart(props: {
   readonly height: number;
   readonly margin?: Margin;
   readonly table?: PlotTable;
+  /** A picture, unless what is laid over it answers to keys. */
+  readonly role?: "img" | "group";
   readonly children?: (frame: Frame) => JSX.Element;
 }) {
   const { width, watch } = createElementWidth(WIDTH);
@@ -100,7 +102,7 @@ export function Chart(props: {
       <svg
         viewBox={`0 ${-above()} ${width()} ${tall()}`}
         height={tall()}
-        role={props.children ? undefined : "img"}
+        role={props.role ?? (props.children ? "group" : "img")}
         aria-label={props.words}
       >
         <Show when={drawn()} keyed>

@@ -104,7 +104,7 @@ export function createLooking(kinds: Kinds, cards: Accessor<readonly Card[]>): L
   const [answer, setAnswer] = createSignal(FIRST_ANSWER);
   const [second, setSecond] = createSignal<string | null>(null);
   const [year, chooseYear] = createSignal<number | null>(null);
-  const [day, setDay] = createSignal(FIRST_DAY);
+  const [day, setDay] = createSignal<number | null>(null);
   const width = createWidth();
   return {
     ...createParts(kinds, cards, width),
@@ -122,10 +122,11 @@ export function createLooking(kinds: Kinds, cards: Accessor<readonly Card[]>): L
     chooseYear: (chosen) => {
       chooseYear(chosen);
     },
-    day,
+    day: () => day() ?? FIRST_DAY,
     setDay: (next) => {
       setDay(next);
     },
+    dayChosen: () => day() !== null,
     width,
     typing: createTyping(),
     ...createWorking(),

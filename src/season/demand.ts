@@ -12,7 +12,7 @@ import type { BedPart } from "./input.ts";
 import { contentKey, keeper } from "./kept.ts";
 import { peakDay, peakSpan } from "./peak-day.ts";
 import { type Sky, skyOf } from "./sky.ts";
-import { fullSoil, moveRoots, passDay, soakOf } from "./soil-step.ts";
+import { fullSoil, moveRoots, nothingCame, passDay, soakOf } from "./soil-step.ts";
 import { dayOfSeason, type SeasonDates, type Span, sumOver, wholeSeasons } from "./spans.ts";
 
 export type BedDemand = {
@@ -112,7 +112,9 @@ function demandOf(
   if (potential === 0) return { none: whyNothing(bed, days, seasons) };
   const counted = rainThatServed(days, dayOfSeason(dates, sky.firstDay, sky.eto.length));
   const perDepth = wateredGround(bed) / bed.efficiency;
-  const daily = days.potential.map((use, day) => (use - (counted[day] as number)) * perDepth);
+  const daily = new Float64Array(counted.length);
+  for (let day = 0; day < daily.length; day++)
+    daily[day] = ((days.potential[day] as number) - (counted[day] as number)) * perDepth;
   const peakDayNeed = Math.max(0, peakDay(daily, seasons));
   const peaks = seasons.map((span) => peakSpan(daily, span));
   const peakDays = peaks.reduce((sum, { first, last }) => sum + last - first + 1, 0);
@@ -123,13 +125,17 @@ function demandOf(
     easyDepth,
     easyVolume: easyDepth * perDepth,
     ...goodWatering(easyDepth * perDepth, peakDayNeed),
-    daysWithNeed: meanOver(
-      days.potential.map((use) => (use > 0 ? 1 : 0)),
-      seasons,
-    ),
+    daysWithNeed: seasons.reduce((sum, span) => sum + growingIn(days, span), 0) / seasons.length,
     daily,
     use: days.potential,
   };
+}
+
+/** Days of a season on which its crops use water. */
+function growingIn({ potential }: BedDays, { first, last }: Span): number {
+  let growing = 0;
+  for (let day = first; day <= last; day++) if ((potential[day] as number) > 0) growing++;
+  return growing;
 }
 
 /** Why its crops use nothing: none stands there in the season, or nothing dries. */
@@ -191,13 +197,14 @@ export function neverRefused(
   const byMorning = bed.decidesOn === "morning" ? 1 : 0;
   const watered = new Float64Array(days.total.length);
   const soil = fullSoil();
+  const came = nothingCame();
   for (let day = 0; day < watered.length; day++) {
     moveRoots(days, day, soil);
     const fell = (days.rain[day] as number) * byMorning;
     const wanted = (days.total[day] as number) > 0 ? wants(day, Math.max(0, soil.depletion - fell)) : null;
     const soak = days.planted[day] === 1 ? Math.max(0, soakOf(days, day, soil) - fell) : 0;
     const given = wanted === null ? 0 : Math.max(wanted, soak);
-    passDay(days, day, soil, given);
+    passDay(days, day, soil, given, came);
     watered[day] = given;
   }
   return watered;

@@ -27,7 +27,10 @@ export type Looking = {
   readonly chooseYear: (year: number | null) => void;
   /** Day of the year that the drawing and the year's water show, from 0 on January 1. */
   readonly day: Accessor<number>;
-  readonly setDay: (day: number) => void;
+  /** Null: none is chosen again. */
+  readonly setDay: (day: number | null) => void;
+  /** Whether somebody has chosen a day; until then the middle of the season is shown. */
+  readonly dayChosen: Accessor<boolean>;
   readonly width: Accessor<Width>;
   /** A keyboard is on the screen. */
   readonly typing: Accessor<boolean>;

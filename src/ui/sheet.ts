@@ -69,6 +69,9 @@ export type Sheet = {
   readonly working: Accessor<boolean>;
   readonly stored: Accessor<StoredSeries | null>;
   readonly held: Accessor<boolean>;
+  /** What was held for comparison; nothing while nothing is. */
+  readonly heldResult: (id: string) => Result | undefined;
+  readonly heldCards: Accessor<readonly Card[]>;
   /** Says that place or weather are made up, or null. */
   readonly madeUp: Accessor<string | null>;
   /** Whether this is one of the made-up places, not the reader's own. */

@@ -143,7 +143,7 @@ test("workers that die in the middle of a run are replaced and the curve still c
   await context.close();
 });
 
-test("what gives out first stands in the answers and under the drawing, as --gives-out says it", async () => {
+test("what gives out first stands in the answers and with the drawing in words, as --gives-out says it", async () => {
   const { page, context, complaints } = await open(browser);
   const answer = givesOut(baseOf(demo(), CARD_KINDS));
   if ("failed" in answer) throw new Error(answer.failed);
@@ -151,7 +151,7 @@ test("what gives out first stands in the answers and under the drawing, as --giv
   await page.locator(".answers li.gives-out").waitFor();
   const first = textOf(givesOutFirst(answer, "battery"), () => "");
   expect(plain(await page.locator(".answers li.gives-out").innerText())).toBe(first);
-  expect(plain(await page.locator("p.gives-out.width").innerText())).toBe(said);
+  expect(plain((await page.locator(".in-words .gives-out").textContent()) ?? "")).toBe(said);
   await enter(page, "totes.capacity", "1000 gal");
   await page.locator(".answers li.gives-out", { hasText: "No day is short" }).waitFor();
   expect(complaints).toEqual([]);

@@ -312,8 +312,8 @@ describe("a worksheet goes to a neighbour", () => {
     const saved: Download[] = [];
     page.on("download", (download) => saved.push(download));
     await page.getByRole("button", { name: "Drawings and charts (SVG)" }).click();
-    // The drawing of the place has parts that are pressed, so it is no picture to those who listen.
-    const shown = 1 + (await page.locator("main svg[role=img]:visible").count());
+    // What has parts that are pressed or dragged is no picture to those who listen: the drawing, and the record's charts.
+    const shown = 1 + (await page.locator("main svg[role=img]:visible, main .plot > svg:visible").count());
     expect(shown).toBeGreaterThan(5);
     await expect.poll(() => saved.length).toBe(shown);
     for (const one of saved)

@@ -19,6 +19,7 @@ import { waterOf } from "../../src/scene/day-water.ts";
 import { layoutPlace } from "../../src/scene/layout.ts";
 import { readPlace, type SceneInput } from "../../src/scene/read-place.ts";
 import { spoken } from "../../src/scene/spoken.ts";
+import { troublesOf } from "../../src/scene/trouble.ts";
 import { workOut } from "../../src/studies/work-out.ts";
 import { settings, shopping } from "../../src/ui/page/printed.ts";
 import { DAY } from "../../src/units/constants.ts";
@@ -79,18 +80,19 @@ function place(): Worksheet {
 
 function worked(sheet: Worksheet) {
   const { worksheet, graph, results } = workOut(sheet, KINDS);
+  const cautions = cautionsOf(graph, worksheet, results, OPTIONS, KIND_WORDS);
+  const { problems } = results;
   const asked: SceneInput & { readonly label: (id: string) => string } = {
     kinds: KINDS,
     cards: worksheet.cards,
     result: (id) => results.get(id),
     shown: (id) => shownValue(graph, worksheet, results, id, OPTIONS),
     label: (id) => labelOf(graph, worksheet, id),
-    cautions: cautionsOf(graph, worksheet, results, OPTIONS, KIND_WORDS),
-    problems: results.problems,
+    troubles: troublesOf({ kinds: KINDS, cards: worksheet.cards, cautions, problems }),
     options: OPTIONS,
   };
   const total = explain(graph, worksheet, results, "cost.total", OPTIONS, KIND_WORDS);
-  return { asked, total };
+  return { asked, total, problems };
 }
 
 const WORKED = worked(place());
@@ -114,10 +116,12 @@ test("a fresh one is joined to the roof, a later roof to nothing; its number is 
 });
 
 test("it is evaluated without a problem, drawn, and spoken", () => {
-  expect(WORKED.asked.problems).toEqual([]);
+  expect(WORKED.problems).toEqual([]);
   const drawn = readPlace(WORKED.asked);
   for (const width of [390, 1280])
-    expect(layoutPlace(drawn, width).parts.map(({ id }) => id)).toContain("rain_gauge");
+    expect(
+      layoutPlace(drawn, { width, height: 300, small: width < 640 }).parts.map(({ id }) => id),
+    ).toContain("rain_gauge");
   const sentences = spoken({
     asked: WORKED.asked,
     place: drawn,
@@ -229,5 +233,34 @@ describe("a kind that takes water in the season, in one constant", () => {
       const rows = kind.rows.filter((row) => row.row === "output" && row.of === "season.run");
       expect(Boolean(kind.season?.gives), kind.kind).toBe(rows.length > 0);
     }
+  });
+
+  test("beside another kind of the same list, each answers for its own cards alone, whichever comes last", () => {
+    // The same rows under the draw's own names, given back otherwise: days as a hundredfold nobody could mistake.
+    const manger: Kind = {
+      ...trough,
+      kind: "manger",
+      label: "Manger",
+      rows: [
+        ...trough.rows.filter(({ name }) => name !== "dry_days" && name !== "drunk"),
+        output("days_short", "Days too little", "season.run", "count", {
+          help: "From the run.",
+          source: "the run",
+        }),
+      ],
+      season: {
+        ...trough.season,
+        gives: gives("draws", ({ daysShort }) => outcomes({ days_short: 1000 + daysShort })),
+      },
+    };
+    const both = kindsWith(manger);
+    const drawn = addJoined(both, addJoined(both, laid, "draw", "Hens"), "manger", "Manger");
+    const results = workOut(drawn, both).results;
+    const days = (id: string) => {
+      const result = results.get(`${id}.days_short`);
+      return result?.state === "ready" ? Number(result.value) : Number.NaN;
+    };
+    expect(days("manger")).toBeGreaterThanOrEqual(1000);
+    expect(days("hens")).toBeLessThan(1000);
   });
 });

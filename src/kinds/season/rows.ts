@@ -13,6 +13,7 @@ export const SEASON_ROWS: readonly Row[] = [
   hidden("network", "Network", "linking", "series"),
   hidden("plan", "Plan", "planning", "series"),
   hidden("left_out_of_plan", "Left out before the run", "planning", "series"),
+  hidden("part_kinds", "Kinds of the parts", "planning", "series"),
   hidden("left_out_list", "Left out", "listing", "series"),
   output("left_out", "Parts left out", "listing", "count"),
   output("reachable", "Reachable in all tanks", "peak_draw", "volume", { minor: true }),
@@ -51,6 +52,7 @@ export const SEASON_ROWS: readonly Row[] = [
   output("unmetered", "Pumps whose power is not known", "planning", "count", { minor: true }),
   hidden("stored_total", "Water in all tanks", "run", "series"),
   hidden("short_days", "Short days", "run", "series"),
+  hidden("by_season", "Season by season", "run", "series"),
   hidden("left_out_in_run", "Left out", "run", "series"),
   hidden("record_first_day", "First day", "run", "count"),
 ];

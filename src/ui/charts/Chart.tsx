@@ -7,6 +7,8 @@ import { createElementWidth } from "./element-width.ts";
 /** Until it is measured. */
 const WIDTH = 360;
 const SIZE = 13;
+/** A tick nearer to the top has its words under its line [px]. */
+const LINE = 13;
 
 /** Over the field the words of marks; under it those of the ticks; right of it room for what overhangs [px]. */
 export type Margin = { readonly above?: number; readonly below?: number; readonly right?: number };
@@ -28,7 +30,7 @@ function TickWords(props: { readonly drawn: DrawnPlot }) {
     <>
       <For each={props.drawn.up}>
         {(tick) => (
-          <text class="plot-tick" x="0" y={tick.y - 4}>
+          <text class="plot-tick" x="0" y={tick.y < LINE ? tick.y + 13 : tick.y - 4}>
             {tick.label}
           </text>
         )}
@@ -53,12 +55,13 @@ function Marks(props: { readonly drawn: DrawnPlot }) {
   const { frame } = props.drawn;
   return (
     <For each={props.drawn.marks}>
-      {({ mark, x, y, words }) => (
+      {({ mark, x, y, words, leader }) => (
         <g class={`plot-mark ${mark.tone}`}>
           <Show when={y === null || mark.stem}>
             <line classList={{ stem: mark.stem === true }} x1={x} x2={x} y1={y ?? -4} y2={frame.height} />
           </Show>
-          <Show when={y !== null}>
+          <Show when={leader}>{(d) => <path class="leader" d={d()} />}</Show>
+          <Show when={y !== null && mark.dot !== "none"}>
             <circle classList={{ hollow: mark.dot === "hollow" }} cx={x} cy={y ?? 0} r="5" />
           </Show>
           <text x={words.x} y={words.y} text-anchor="middle">
@@ -83,6 +86,8 @@ export function Chart(props: {
   readonly height: number;
   readonly margin?: Margin;
   readonly table?: PlotTable;
+  /** A picture, unless what is laid over it answers to keys. */
+  readonly role?: "img" | "group";
   readonly children?: (frame: Frame) => JSX.Element;
 }) {
   const { width, watch } = createElementWidth(WIDTH);
@@ -97,7 +102,7 @@ export function Chart(props: {
       <svg
         viewBox={`0 ${-above()} ${width()} ${tall()}`}
         height={tall()}
-        role={props.children ? undefined : "img"}
+        role={props.role ?? (props.children ? "group" : "img")}
         aria-label={props.words}
       >
         <Show when={drawn()} keyed>

@@ -5,7 +5,7 @@ import { bare } from "../../document/title-apart.ts";
 import type { Card } from "../../document/worksheet.ts";
 import { groupsOf, isBare, offered } from "../../kinds/kind.ts";
 import { Drawing } from "../charts/Drawing.tsx";
-import { StoredWater } from "../charts/StoredChart.tsx";
+import { Time } from "../charts/Time.tsx";
 import { LayOut } from "../dialogs/LayOut.tsx";
 import { ShareTool } from "../dialogs/ShareDialog.tsx";
 import { StartDialog } from "../dialogs/StartDialog.tsx";
@@ -177,7 +177,7 @@ export function Page() {
           <KeepingBar />
           <Answers />
           <Drawing />
-          <StoredWater />
+          <Time />
         </div>
         <div class="parts">
           <Show when={isBare(sheet.kinds, sheet.worksheet().cards)}>

@@ -256,6 +256,8 @@ export type Caution = {
   readonly beside: string;
   /** `harm` can hurt someone; `trouble` will not work as drawn; `note` is worth knowing. */
   readonly weight: "harm" | "trouble" | "note";
+  /** It can kill: it stands open beside its number until it has been read once on a device. */
+  readonly kills?: true;
 };
 
 export type CardKind = {

@@ -11,6 +11,7 @@ import { SizeCurve } from "../charts/SizeCurve.tsx";
 import { ThroughYear } from "../charts/ThroughYear.tsx";
 import { DipStrip } from "../dialogs/DipStrip.tsx";
 import { RainPicker } from "../dialogs/RainPicker.tsx";
+import { CautionFoot } from "../rows/Cautions.tsx";
 import { LeadRow } from "../rows/LeadRow.tsx";
 import { PlainHand } from "../rows/PlainHand.tsx";
 import { RowView } from "../rows/Rows.tsx";
@@ -188,6 +189,7 @@ export function Part(props: { readonly card: Card; readonly parts: Parts }) {
         </Show>
         <Kin card={props.card} parts={props.parts} />
       </div>
+      <CautionFoot card={props.card} />
     </article>
   );
 }

@@ -91,6 +91,7 @@ export function createSheet(laid: Laid, shared: PageShared) {
     })),
     ...reader,
     ...createCautions(engine, showOptions, shared.words),
+    readOnce: shared.readOnce,
     problems: createMemo(() => engine.view().results.problems),
     ...createTelling(session, reader),
     missing: createMemo(() =>

@@ -57,6 +57,11 @@ export type Sheet = {
   readonly cautions: Accessor<readonly ShownCaution[]>;
   /** Those that stand beside one quantity; the same ones as long as they say the same. */
   readonly cautionsAt: (id: string) => readonly ShownCaution[];
+  /** Which cautions have been read once on this device. */
+  readonly readOnce: {
+    readonly isRead: (caution: string) => boolean;
+    readonly markRead: (caution: string) => void;
+  };
   readonly problems: Accessor<readonly Problem[]>;
   /** The sentences on top, the leading one first and as long as there is room for. */
   readonly answers: (room?: Room) => readonly Sentence[];

@@ -70,7 +70,9 @@ function About(props: Props) {
         <Show when={entryOf(props.card, props.row)}>
           {(entry) => <WhereFrom {...props} entry={entry()} />}
         </Show>
-        <Working quantity={id()} card={props.card} row={props.row} />
+        <Show when={sheet.looking.width() !== "wide"}>
+          <Working quantity={id()} card={props.card} row={props.row} />
+        </Show>
       </Show>
     </div>
   );

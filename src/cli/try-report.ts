@@ -4,7 +4,7 @@ import type { Worksheet } from "../document/worksheet.ts";
 import type { CardKinds, Row } from "../graph/types.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { baseOf } from "../studies/ask.ts";
-import { scaleBetween } from "../studies/scale.ts";
+import { scaleBetween } from "../units/scale.ts";
 import {
   coarseThenFine,
   dateTrials,

@@ -10,7 +10,7 @@ import { calendarDate, dayNumber, isoDate, parseIsoDate, parseMonthDay } from ".
 import type { ShowOptions } from "../units/show.ts";
 import { toSi } from "../units/unit.ts";
 import { type Base, wholeWith } from "./ask.ts";
-import { type Scale, valuesOf } from "./scale.ts";
+import { type Scale, valuesOf } from "../units/scale.ts";
 
 /** One value to try: the change that sets it, and the value as a result has it [SI]. */
 export type Trial = { readonly change: Change; readonly value: number | string };

@@ -14,7 +14,7 @@ import type { SeasonInput } from "../../src/season/input.ts";
 import { runSeason } from "../../src/season/run.ts";
 import { worksheetFromFileText } from "../../src/storage/file.ts";
 import { ask, type Base, baseOf } from "../../src/studies/ask.ts";
-import { scaleBetween } from "../../src/studies/scale.ts";
+import { scaleBetween } from "../../src/units/scale.ts";
 import { numberTrials } from "../../src/studies/try.ts";
 import { workOutLight } from "../../src/studies/work-out.ts";
 import type { AskedWorker } from "../../src/worker/asked-member.ts";

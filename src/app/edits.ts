@@ -11,6 +11,7 @@ import { keepConditions } from "../graph/keep-conditions.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import { recordKey } from "../rainfall/record-key.ts";
 import { worksheetFromFileText, worksheetToFileText } from "../storage/file.ts";
+import type { Looking } from "../ui/looking.ts";
 import type { Edits } from "../ui/sheet.ts";
 import { today } from "./clock.ts";
 import { download, fileStem } from "./download.ts";
@@ -30,7 +31,7 @@ type Tools = {
   readonly shared: PageShared;
   readonly folds: Folds;
   readonly rain: ReturnType<typeof createRain>;
-  readonly setOpened: (id: string | null) => void;
+  readonly looking: Looking;
   readonly setRecord: (key: string, label: string) => void;
 };
 
@@ -74,7 +75,7 @@ function reveal(folds: Folds, id: string): void {
 function cardEdits({
   session,
   folds,
-  setOpened,
+  looking,
 }: Tools): Pick<
   Edits,
   | "given"
@@ -121,7 +122,7 @@ function cardEdits({
       );
     },
     removeCard: (card) => {
-      setOpened(null);
+      looking.openWorking(null);
       session.edit(`Take out ${card.title}`, (worksheet) => removeCard(worksheet, card.id, roles));
     },
     copyCard: (card) => session.edit(`Copy ${card.title}`, (worksheet) => copyCard(worksheet, card.id)),
@@ -187,7 +188,7 @@ function sheetEdits({
 
 /** Every edit and act of the page. */
 export function makeEdits(tools: Tools): Edits {
-  const { session, typing, folds, rain, setOpened, setRecord } = tools;
+  const { session, typing, folds, rain, looking, setRecord } = tools;
   return {
     ...cardEdits(tools),
     ...sheetEdits(tools),
@@ -209,14 +210,14 @@ export function makeEdits(tools: Tools): Edits {
     },
     hold: session.hold,
     openWorking: (id) => {
-      setOpened(id);
+      looking.openWorking(id);
       if (id !== null) reveal(folds, id);
     },
     goTo: (id) => reveal(folds, id),
     unfold: folds.set,
     askFor: (id) => {
       if (isTyped(session.worksheet(), id)) return reveal(folds, id);
-      setOpened(id);
+      looking.openWorking(id);
       reveal(folds, `${id}-measured`);
     },
     layOut: (wish) => {

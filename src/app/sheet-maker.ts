@@ -13,6 +13,7 @@ import { makeEdits } from "./edits.ts";
 import { createFolds } from "./folds.ts";
 import { stillToSay } from "./joining.ts";
 import { createKeeping } from "./keeping.ts";
+import { createLooking } from "./looking.ts";
 import type { Laid, PageShared } from "./page-shared.ts";
 import { createQuestions } from "./questions.ts";
 import { createRain } from "./rain.ts";
@@ -27,7 +28,7 @@ export function createSheet(laid: Laid, shared: PageShared) {
   const typing = listenToTyping();
   onCleanup(typing.stop);
   const { engine } = session;
-  const [opened, setOpened] = createSignal<string | null>(null);
+  const looking = createLooking(CARD_KINDS, () => session.worksheet().cards);
   const folds = createFolds();
   const [sheets, setSheets] = createSignal<readonly SavedSheet[]>([]);
   const showOptions = createMemo<ShowOptions>(() => {
@@ -95,9 +96,10 @@ export function createSheet(laid: Laid, shared: PageShared) {
     sheets,
     templates: TEMPLATES,
     rain: rain.state,
-    opened,
+    opened: looking.opened,
+    looking,
     unfolded: folds.isOpen,
-    edit: makeEdits({ session, typing, folds, shared, rain, setOpened, setRecord }),
+    edit: makeEdits({ session, typing, folds, shared, rain, looking, setRecord }),
     keep: createKeeping({ session, shared, reader, original: laid.received ?? null, refreshSheets }),
     ...createQuestions(engine, shared.hub.asking, showOptions),
   };

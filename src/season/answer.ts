@@ -47,8 +47,10 @@ export type SeasonTotals = {
   readonly driestYearShortFirst: { readonly id: string; readonly date: number } | null;
   /** One person's watering. */
   readonly hands: HandsAnswer;
-  /** The season that was worst for the beds: least of their thirst met, most short days of equals, then the first. */
+  /** The season that was worst for the beds: most short days, of equals the least share met, then the first. */
   readonly worstSeason: WorstSeason | null;
+  /** Whole seasons one by one, in order. */
+  readonly bySeason: readonly SeasonShort[];
   /** Seasons with a short day; whole seasons and whole calendar years of the record. */
   readonly seasonsShort: number;
   readonly seasons: number;
@@ -56,7 +58,14 @@ export type SeasonTotals = {
 };
 
 /** The season that begins in a year: summed actual over summed potential crop use [-], and days with any bed short. */
-export type WorstSeason = { readonly year: number; readonly shareMet: number; readonly daysShort: number };
+export type SeasonShort = {
+  readonly year: number;
+  /** Null where no crop stood. */
+  readonly shareMet: number | null;
+  readonly daysShort: number;
+};
+
+export type WorstSeason = SeasonShort & { readonly shareMet: number };
 
 /** What watering asks of one person, means of whole seasons. */
 export type HandsAnswer = {

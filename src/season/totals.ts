@@ -1,7 +1,7 @@
 // What the season says of the whole: all beds and tanks together.
 
 import { BOUNDS, type Bound } from "../network/bounds.ts";
-import type { SeasonTotals, WorstSeason } from "./answer.ts";
+import type { SeasonShort, SeasonTotals, WorstSeason } from "./answer.ts";
 import { type Autonomy, lasting } from "./autonomy.ts";
 import { needs } from "./bed-need.ts";
 import { noLacks } from "./bounds.ts";
@@ -50,6 +50,7 @@ export function totalsOf(
   const season = seasons.findIndex(({ year }) => year === driest?.year);
   const potential = beds.reduce((sum, bed) => sum + sumOfWhole(bed.potential.seasons), 0);
   const use = beds.reduce((sum, bed) => sum + sumOfWhole(bed.use.seasons), 0);
+  const bySeason = bySeasonOf(state);
   return {
     daysOfAutonomy: lasting(autonomy),
     soilAutonomy: autonomy.soil,
@@ -69,12 +70,13 @@ export function totalsOf(
     drawsShortByBound: byBound(state.drawsShort),
     unmetByBound: byBound(unmet),
     driestYear: driest?.year ?? null,
-    driestYearShareMet: shareIn(state, season),
+    driestYearShareMet: shareIn(beds, season),
     driestYearDaysShort: season < 0 || beds.length === 0 ? null : shortIn(state.shortDay, seasons[season]),
     driestYearShortFirst: shortFirst(state, season),
     hands: handsOf(state),
-    worstSeason: worstOf(state),
-    seasonsShort: seasons.filter((span) => shortIn(state.shortDay, span) > 0).length,
+    worstSeason: worstOf(bySeason),
+    seasonsShort: bySeason.filter(({ daysShort }) => daysShort > 0).length,
+    bySeason,
     seasons: seasons.length,
     years: state.years.length,
   };
@@ -117,25 +119,35 @@ function meanSum(tallies: readonly Tally[]): number {
   return tallies.reduce((sum, tally) => sum + (meanOf(tally.seasons) ?? 0), 0);
 }
 
-function shareIn(state: SeasonState, season: number): number | null {
+function shareIn(beds: SeasonState["beds"], season: number): number | null {
   if (season < 0) return null;
   const sum = (of: "use" | "potential") =>
-    state.beds.reduce((total, bed) => total + (bed[of].seasons[season] as number), 0);
+    beds.reduce((total, bed) => total + (bed[of].seasons[season] as number), 0);
   const potential = sum("potential");
   return potential > 0 ? sum("use") / potential : null;
 }
 
-/** The season that was worst for the beds. */
-function worstOf(state: SeasonState): WorstSeason | null {
-  const { beds, seasons, shortDay } = state;
+/** What each season was for the beds. */
+function bySeasonOf({ beds, seasons, shortDay }: SeasonState): readonly SeasonShort[] {
+  return seasons.map((span, place) => ({
+    year: span.year,
+    shareMet: shareIn(beds, place),
+    daysShort: shortIn(shortDay, span),
+  }));
+}
+
+/** Whether a season was worse for the beds than an earlier one: more short days; of equals less of their thirst met. */
+const isWorse = (season: WorstSeason, than: WorstSeason): boolean =>
+  season.daysShort > than.daysShort ||
+  (season.daysShort === than.daysShort && season.shareMet < than.shareMet);
+
+/** The season that was worst for the beds, of those in which a crop stands. */
+function worstOf(seasons: readonly SeasonShort[]): WorstSeason | null {
   let worst: WorstSeason | null = null;
-  for (const [place, span] of seasons.entries()) {
-    const shareMet = shareIn(state, place);
-    if (shareMet === null || beds.length === 0) continue;
-    const daysShort = shortIn(shortDay, span);
-    const isWorse =
-      !worst || shareMet < worst.shareMet || (shareMet === worst.shareMet && daysShort > worst.daysShort);
-    if (isWorse) worst = { year: span.year, shareMet, daysShort };
+  for (const { year, shareMet, daysShort } of seasons) {
+    if (shareMet === null) continue;
+    const season = { year, shareMet, daysShort };
+    if (!worst || isWorse(season, worst)) worst = season;
   }
   return worst;
 }

@@ -15,6 +15,7 @@ import type { ShowOptions } from "../units/show.ts";
 import type { Sizes } from "./charts/sizes.ts";
 import type { Keeping } from "./dialogs/keeping.ts";
 import type { DrierYears, RainEdits, RainImport } from "./dialogs/rain-import.ts";
+import type { Looking } from "./looking.ts";
 
 export type SavedSheet = {
   readonly id: string;
@@ -77,6 +78,7 @@ export type Sheet = {
   /** The record in use with less rain, where it is of few years. */
   readonly drier: Accessor<DrierYears>;
   readonly opened: Accessor<string | null>;
+  readonly looking: Looking;
   /** Whether a card shows all of its rows, or is folded to its main answers. */
   readonly unfolded: (card: string) => boolean;
   readonly sizes: Sizes;

@@ -35,7 +35,7 @@ export const words: KindWords = {
     seasons: ["Whole seasons in the record.", RUN],
     seasons_short: ["Whole seasons in which some bed was short on some day.", RUN],
     worst_season: [
-      "The season in which the beds' crops used least of what they could; of equals the one with most short days, then the first. Named by the year in which it begins.",
+      "The season with the most days on which any bed was short; of equals the one in which crops used least of what they could, then the first. Named by the year in which it begins.",
       RUN,
     ],
     worst_season_share_met: ["What all crops used over what they would have used in that season.", RUN],

@@ -1,8 +1,9 @@
 // What holds of what beds need, got and went short of, on any worksheet.
 
 import { shownValue } from "../../../src/graph/shown.ts";
+import { wholeSeasons } from "../../../src/season/spans.ts";
 import { property } from "../harness.ts";
-import { OPTIONS } from "../worked.ts";
+import { OPTIONS, type Worked } from "../worked.ts";
 
 /** Sums of floats may differ in their last bits. */
 const ROUNDING = 1e-9;
@@ -79,4 +80,34 @@ property("of the seasons no more are short than there are, and the worst is one 
   if (days > 0 !== short > 0) return `${short} seasons are short, with ${days} days a season`;
   const least = worked.number("season.worst_season_share_met");
   return (least === 1) === (short === 0) ? null : `${short} seasons are short, and at worst ${least} is met`;
+});
+
+/** Short days of each whole season, counted anew from the days that the chart draws; null where nothing was run. */
+function countedSeasons(worked: Worked): ReadonlyMap<number, number> | null {
+  const [days, first] = [worked.value("season.short_days"), worked.number("season.record_first_day")];
+  const [start, end] = [worked.word("site.season_start"), worked.word("site.season_end")];
+  if (!(days instanceof Uint8Array) || first === null || start === "" || end === "") return null;
+  const spans = wholeSeasons({ start, end }, first, days.length);
+  return new Map(
+    spans.map((span) => [
+      span.year,
+      days.slice(span.first, span.last + 1).reduce((sum, day) => sum + day, 0),
+    ]),
+  );
+}
+
+property("the worst season is the one with the most short days, and none is worse", (worked) => {
+  const [year, most] = [
+    worked.number("season.worst_season"),
+    worked.number("season.worst_season_days_short"),
+  ];
+  const counted = countedSeasons(worked);
+  if (year === null || most === null || counted === null) return null;
+  if (counted.get(year) !== most) return `${year} has ${counted.get(year)} short days, ${most} are said`;
+  for (const [other, days] of counted) if (days > most) return `${other} has ${days}, the worst ${most}`;
+  const short = [...counted.values()].filter((days) => days > 0).length;
+  const [said, all] = [worked.number("season.seasons_short"), worked.number("season.seasons")];
+  if (short !== said || counted.size !== all)
+    return `${said} of ${all} are said short, ${short} of ${counted.size} counted`;
+  return most > 0 === short > 0 ? null : `${most} days at worst, ${short} seasons short`;
 });

@@ -1,0 +1,38 @@
+// What the reader looks at: the open part, the number in hand, the answer asked after, the season and the day.
+// It belongs to the page alone and is never kept with the worksheet.
+
+import type { Accessor } from "solid-js";
+
+/** One column on a phone; a list of parts beside the open one; answers and place beside it; and the working beside that. */
+export type Width = "phone" | "list" | "bench" | "wide";
+
+/** Where a working stands open: under the answer that was pressed, or under its row. */
+export type OpenedAt = "answers" | "row";
+
+export type Looking = {
+  /** Id of the one open card; null: none, as on a phone at rest. */
+  readonly part: Accessor<string | null>;
+  readonly openPart: (card: string | null) => void;
+  /** "card.row" of the number in hand. */
+  readonly inHand: Accessor<string | null>;
+  /** Takes a number in hand and opens its part; null puts it down. */
+  readonly take: (id: string | null) => void;
+  /** The quantity that the curve shows. */
+  readonly answer: Accessor<string>;
+  /** What a second panel over the same axis shows. */
+  readonly second: Accessor<string | null>;
+  readonly chooseAnswer: (id: string, second?: boolean) => void;
+  /** The season looked at; null: the worst. */
+  readonly year: Accessor<number | null>;
+  readonly chooseYear: (year: number | null) => void;
+  /** Day of the year that the drawing and the year's water show, from 0 on January 1. */
+  readonly day: Accessor<number>;
+  readonly setDay: (day: number) => void;
+  readonly width: Accessor<Width>;
+  /** A keyboard is on the screen. */
+  readonly typing: Accessor<boolean>;
+  /** The quantity whose working is open, where it stands. */
+  readonly opened: Accessor<string | null>;
+  readonly openedAt: Accessor<OpenedAt>;
+  readonly openWorking: (id: string | null, at?: OpenedAt) => void;
+};

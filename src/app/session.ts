@@ -4,6 +4,7 @@ import { batch, createEffect, createSignal, onCleanup } from "solid-js";
 import { setWorksheet } from "../document/edits.ts";
 import {
   commit,
+  dropped,
   type History,
   redo,
   redoLabel,
@@ -36,15 +37,15 @@ function newlyNamed(
 }
 
 /** The answers that are held to measure from, and the means to hold them or to let them go. */
-function createHeld(engine: Engine) {
-  const [held, setHeld] = createSignal<View | null>(null);
+function createHeld(engine: Engine, worksheet: () => Worksheet) {
+  const [held, setHeld] = createSignal<(View & { readonly typed: Worksheet }) | null>(null);
   // What was still being worked out when it was held comes in as long as nothing else was changed.
   createEffect(() => {
     const view = engine.view();
-    setHeld((kept) => (kept?.worksheet === view.worksheet ? view : kept));
+    setHeld((kept) => (kept?.worksheet === view.worksheet ? { ...view, typed: kept.typed } : kept));
   });
   const hold = (): void => {
-    setHeld(held() ? null : engine.view());
+    setHeld(held() ? null : { ...engine.view(), typed: worksheet() });
   };
   return { held, hold };
 }
@@ -54,7 +55,7 @@ export function createSession(laid: Laid, shared: PageShared) {
   const engine = createEngine(laid.worksheet, laid.records);
   const [history, setHistory] = createSignal<History<Worksheet>>(startHistory(laid.worksheet));
   const [before, setBefore] = createSignal<Results | null>(null);
-  const { held, hold } = createHeld(engine);
+  const { held, hold } = createHeld(engine, () => history().present);
   let merging: string | null = null;
 
   const { saver, saved, setSaved, refused, notice, setNotice } = createSaving(laid, shared, (title) =>
@@ -125,6 +126,13 @@ export function createSession(laid: Laid, shared: PageShared) {
     settle: (): void => {
       merging = null;
       setHistory(seal(history()));
+    },
+    /** The edits that were joined under a key are gone as if they had not been made; false where there are none. */
+    drop: (merge: string): boolean => {
+      if (history().merging !== merge) return false;
+      step(dropped);
+      setBefore(null);
+      return true;
     },
     undo: (): void => step(undo),
     redo: (): void => step(redo),

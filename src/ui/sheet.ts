@@ -15,6 +15,7 @@ import type { ShowOptions } from "../units/show.ts";
 import type { Sizes } from "./charts/sizes.ts";
 import type { Keeping } from "./dialogs/keeping.ts";
 import type { DrierYears, RainEdits, RainImport } from "./dialogs/rain-import.ts";
+import type { Hand, Since } from "./hand/hand.ts";
 import type { Looking } from "./looking.ts";
 
 export type SavedSheet = {
@@ -79,6 +80,9 @@ export type Sheet = {
   readonly drier: Accessor<DrierYears>;
   readonly opened: Accessor<string | null>;
   readonly looking: Looking;
+  /** The number in hand. */
+  readonly hand: Hand;
+  readonly since: Since;
   /** Whether a card shows all of its rows, or is folded to its main answers. */
   readonly unfolded: (card: string) => boolean;
   readonly sizes: Sizes;
@@ -88,7 +92,7 @@ export type Sheet = {
 
 export type Edits = {
   readonly given: (card: Card, row: Row, entry: Entry | null, merge?: boolean) => void;
-  readonly measured: (card: Card, row: Row, entry: Entry | null) => void;
+  readonly measured: (card: Card, row: Row, entry: Entry | null, merge?: boolean) => void;
   /** Keeps what a measured row taught, under the lesson's own row, in place of what was measured. */
   readonly keepLesson: (card: Card, row: Row, lesson: Row, entry: Entry) => void;
   /** An edit of one field ends here; the next one is a step of its own. */

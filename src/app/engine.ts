@@ -1,4 +1,5 @@
-// Turns a worksheet into results: graph, evaluation, the record it asks for, and the worker's answers as they come.
+// Turns a worksheet into results: graph, evaluation, and the worker's answers as they come. What reads the record day by
+// day runs in the worker, so that nothing long stands in the way of a touch.
 
 import { createSignal } from "solid-js";
 import { effective } from "../document/effective.ts";
@@ -9,10 +10,13 @@ import { evaluate, type Results } from "../graph/evaluate.ts";
 import type { Outputs } from "../graph/types.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
-import { supplyRecord } from "../studies/work-out.ts";
+import { forgetOldest, isMadeUpKey } from "../studies/made-up-records.ts";
 import type { WorkerClient } from "../worker/client.ts";
+import type { Ran } from "../worker/messages.ts";
 
-const KEPT_ANSWERS = 40;
+/** Answers that undo may want; those in use are kept besides. */
+const KEPT_ANSWERS = 150;
+const KEPT_MADE_UP = 4;
 
 /** Graph and results that belong together. */
 export type View = { readonly worksheet: Worksheet; readonly graph: Graph; readonly results: Results };
@@ -21,33 +25,21 @@ export type View = { readonly worksheet: Worksheet; readonly graph: Graph; reado
 export function createEngine(first: Worksheet, given: readonly DailyRecord[]) {
   const answers = new Map<string, Outputs>();
   const records = new Map(given.map((record) => [record.key, record]));
+  // A record that can be made up is made up where it is read.
+  const settled = {
+    answers,
+    records,
+    elsewhere: (key: string): boolean => records.has(key) || isMadeUpKey(key),
+  };
   let client: WorkerClient | null = null;
 
   const work = (worksheet: Worksheet, previous?: View): View => {
     const applied = effective(titlesApart(worksheet));
     const graph = graphFor(applied, CARD_KINDS, previous?.graph);
-    const settled = { answers, records };
-    let results = evaluate(graph, applied, settled, previous?.results);
-    if (supplyRecord(results, records)) results = evaluate(graph, applied, settled, results);
-    return { worksheet: applied, graph, results };
+    return { worksheet: applied, graph, results: evaluate(graph, applied, settled, previous?.results) };
   };
-  const ask = (view: View): void => {
-    for (const request of view.results.requests) {
-      client?.ask(request, request.record === null ? null : (records.get(request.record) ?? null));
-    }
-  };
+  const ask = ({ results }: View): void => client?.ask(results.requests, (key) => records.get(key));
   const [view, setView] = createSignal<View>(work(first));
-  const accept = (key: string, outputs: Outputs): void => {
-    answers.set(key, outputs);
-    for (const old of answers.keys()) {
-      if (answers.size <= KEPT_ANSWERS) break;
-      answers.delete(old);
-    }
-    const now = view();
-    const next = { ...now, results: evaluate(now.graph, now.worksheet, { answers, records }, now.results) };
-    setView(next);
-    ask(next);
-  };
 
   return {
     view,
@@ -62,11 +54,22 @@ export function createEngine(first: Worksheet, given: readonly DailyRecord[]) {
       client = worker;
       ask(view());
     },
-    /** The worker could not answer: everything that waits for it fails with the reason. */
-    fail: (key: string, reason: string): void => {
-      accept(key, { failure: { failed: reason } });
+    /** Takes in what the worker answered; where it could not, everything that waits for it fails with the reason. */
+    accept: (ran: readonly Ran[]): void => {
+      for (const one of ran)
+        answers.set(one.key, "outputs" in one ? one.outputs : { failure: { failed: one.failed } });
+      const now = view();
+      const used = new Set(now.results.askedKeys);
+      forgetOldest(answers, KEPT_ANSWERS, (key) => !used.has(key));
+      const next = { ...now, results: evaluate(now.graph, now.worksheet, settled, now.results) };
+      setView(next);
+      ask(next);
     },
-    answer: accept,
+    /** The made-up record, once the worker has made it: to be looked at and handed on, not to be worked with here. */
+    showMadeUp: (record: DailyRecord): void => {
+      records.set(record.key, record);
+      forgetOldest(records, KEPT_MADE_UP, isMadeUpKey);
+    },
   };
 }
 

@@ -65,8 +65,8 @@ export function createSheet(laid: Laid, shared: PageShared) {
   });
   rain.connect(shared.hub.client);
   shared.hub.listen({
-    onAnswer: engine.answer,
-    onFailure: engine.fail,
+    onRan: engine.accept,
+    onMadeUp: engine.showMadeUp,
     onProgress: rain.progress,
     onImported: rain.imported,
     onImportFailed: rain.failed,

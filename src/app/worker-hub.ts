@@ -12,8 +12,8 @@ export type WorkerHub = {
 };
 
 const DEAF: ClientEvents = {
-  onAnswer: () => undefined,
-  onFailure: () => undefined,
+  onRan: () => undefined,
+  onMadeUp: () => undefined,
   onProgress: () => undefined,
   onImported: () => undefined,
   onImportFailed: () => undefined,
@@ -26,8 +26,8 @@ export function makeWorkerHub(): WorkerHub {
   let events = DEAF;
   const worker = new Worker(new URL("../worker/entry.ts", import.meta.url), { type: "module" });
   const client = workerClient(worker, {
-    onAnswer: (key, outputs) => events.onAnswer(key, outputs),
-    onFailure: (key, reason) => events.onFailure(key, reason),
+    onRan: (answers) => events.onRan(answers),
+    onMadeUp: (record) => events.onMadeUp(record),
     onProgress: (share) => events.onProgress(share),
     onImported: (result) => events.onImported(result),
     onImportFailed: (reason) => events.onImportFailed(reason),

@@ -65,6 +65,9 @@ function recordKeyOf(pass: Pass, work: ModelWork): string | null {
   return result?.state === "ready" && typeof result.value === "string" ? result.value : null;
 }
 
+/** Whether a model sees nothing but values and the record, as one that runs elsewhere must. */
+const isPlain = ({ model, surveyed }: ModelWork): boolean => !model.tolerant && surveyed.length === 0;
+
 /** What a model answers; its answer is held as a value from output row to outcome. */
 export function computeModel(pass: Pass, node: GraphNode, work: ModelWork): Result {
   pass.asked.delete(node.position);
@@ -73,10 +76,13 @@ export function computeModel(pass: Pass, node: GraphNode, work: ModelWork): Resu
   const recordKey = recordKeyOf(pass, work);
   const record = recordKey === null ? null : (pass.settled.records.get(recordKey) ?? null);
   if (work.record) pass.asked.set(node.position, { request: null, answer: undefined, recordKey, record });
-  if (work.record && !record && !work.model.tolerant) return failed("record", node.id, NO_RECORD);
+  const elsewhere = recordKey !== null && pass.settled.elsewhere?.(recordKey) === true;
+  if (work.record && !record && !elsewhere && !work.model.tolerant)
+    return failed("record", node.id, NO_RECORD);
   const input = inputFor(pass, work, record);
-  if (!work.model.heavy) return { state: "ready", value: work.model.run(input), origin: "computed" };
-  const request = requestFor(work.name, input.values, recordKey);
+  const isAsked = work.model.heavy || (elsewhere && isPlain(work));
+  if (!isAsked) return { state: "ready", value: work.model.run(input), origin: "computed" };
+  const request = requestFor(work, input.values, recordKey);
   const answer = pass.settled.answers.get(request.key);
   pass.asked.set(node.position, { request, answer, recordKey, record });
   return answer ? { state: "ready", value: answer, origin: "computed" } : pendingAt(pass, node);

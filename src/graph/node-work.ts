@@ -213,6 +213,7 @@ function modelWork(plan: Plan, owner: CardPlan, model: Model, id: string): Work 
   return {
     kind: "model",
     name: `${owner.card.id}.${model.name}`,
+    cardKind: owner.kind.kind,
     model,
     takes,
     record: records[0] ?? null,

@@ -59,6 +59,8 @@ export type ModelWork = {
   readonly kind: "model";
   /** `card.model` */
   readonly name: string;
+  /** Kind of the card whose model it is. */
+  readonly cardKind: string;
   readonly model: Model;
   readonly takes: readonly Source[];
   readonly record: Source | null;

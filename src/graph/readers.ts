@@ -100,10 +100,3 @@ export function recordOf(input: ModelInput): DailyRecord {
   if (!input.record) throw new Error("The rain record is not here.");
   return input.record;
 }
-
-/** A long series. */
-export function seriesOf(input: ModelInput, name: string): Float64Array {
-  const value = input.values[name];
-  if (!(value instanceof Float64Array)) throw new Error(`${name} is not a series.`);
-  return value;
-}

@@ -1,7 +1,9 @@
 // The full text of a heavy model's inputs: the key under which its answer is kept, so that none is shown for others.
 
 import type { DailyRecord } from "../rainfall/record.ts";
-import type { ModelInput, Request, Result, Value } from "./types.ts";
+import type { ModelWork } from "./nodes.ts";
+import { none } from "./problems.ts";
+import type { Model, ModelInput, Request, Result, Value } from "./types.ts";
 
 const SERIES = { Float64Array: "f64", Uint8Array: "u8" } as const;
 
@@ -18,18 +20,20 @@ function canonicalText(value: unknown): string {
   return JSON.stringify(value, sorted) ?? "null";
 }
 
-/** The request of a heavy model: name, inputs and record together are its key. */
+/** The request of a model that runs elsewhere: name, inputs and record together are its key. */
 export function requestFor(
-  model: string,
+  { name, cardKind, model }: Pick<ModelWork, "name" | "cardKind" | "model">,
   input: Readonly<Record<string, Value>>,
   record: string | null,
 ): Request {
-  return { key: canonicalText([model, input, record]), model, input, record };
+  const key = canonicalText([name, input, record]);
+  return { key, model: name, cardKind, input, record, heavy: model.heavy === true };
 }
 
 /** What the model's `run` is given where it is run for a request. */
-export function inputOf(request: Request, record: DailyRecord | null): ModelInput {
+export function inputOf(request: Request, { takes }: Model, record: DailyRecord | null): ModelInput {
   const results: Record<string, Result> = {};
+  for (const name of takes) results[name] = none("it is not given", name);
   for (const [name, value] of Object.entries(request.input)) {
     results[name] = { state: "ready", value, origin: "computed" };
   }

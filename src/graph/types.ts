@@ -302,11 +302,20 @@ export type Request = {
   readonly key: string;
   /** `card.model` */
   readonly model: string;
+  /** Kind of that card. */
+  readonly cardKind: string;
   readonly input: Readonly<Record<string, Value>>;
   readonly record: string | null;
+  /** Whether it takes so long that nothing quick should wait for it. */
+  readonly heavy: boolean;
 };
 
 export type Settled = {
   readonly answers: ReadonlyMap<string, Outputs>;
   readonly records: ReadonlyMap<string, DailyRecord>;
+  /**
+   * Whether the record of a key is at hand where heavy models run. Given, every model that reads such a record day by
+   * day is asked for like a heavy one: the page gives it, so that nothing long runs on its own thread.
+   */
+  readonly elsewhere?: (recordKey: string) => boolean;
 };

@@ -1,115 +1,80 @@
-// Curves of a figure as lines on paper, with ticks at round numbers of the reader's units, and what it says in words.
+// The chart of a figure for the chart stack, its table, and what it says in words.
 
 import { extent } from "d3-array";
-import { type ScaleLinear, scaleLinear } from "d3-scale";
-import { line as lineThrough } from "d3-shape";
-import type { Figure, FigureAxis, FigureChart } from "../graph/figure.ts";
-import { MEASURES } from "../units/measures.ts";
-import { type ShowOptions, showQuantity, unitFor } from "../units/show.ts";
-import { fromSi, toSi } from "../units/unit.ts";
+import type { Figure, FigureChart, FigureColumn, FigureCurve } from "../graph/figure.ts";
+import { type ShowOptions, showQuantity } from "../units/show.ts";
+import type { Tone } from "./place.ts";
+import { type Layer, type Plot, type PlotTable, roundAxis, shares } from "./plot.ts";
 
-/** The paper's size in px. */
-type Paper = { readonly width: number; readonly height: number };
+/** Wider than this there is room for more ticks [px]. */
+const WIDE = 500;
+const TONES: Readonly<Record<FigureCurve["part"], Tone>> = { first: "water", second: "ink", other: "soft" };
 
-type Tick = { readonly at: number; readonly value: number };
+export const figureTone = ({ part }: Pick<FigureCurve, "part">): Tone => TONES[part];
 
-type Line = { readonly label: string; readonly part: string; readonly d: string };
+const withoutNought = <Each extends { readonly at: number }>(ticks: readonly Each[]): readonly Each[] =>
+  ticks.filter(({ at }) => at !== 0);
 
-type Mark = {
-  readonly label: string;
-  readonly x: number;
-  /** From the top; null where it is a line over the whole height. */
-  readonly y: number | null;
-  readonly anchor: "start" | "middle" | "end";
-};
-
-export type DrawnFigure = {
-  readonly lines: readonly Line[];
-  readonly marks: readonly Mark[];
-  readonly across: readonly Tick[];
-  readonly up: readonly Tick[];
-};
-
-/** Room at the right end, so that the last tick's words stay on the paper. */
-const RIGHT = 26;
-/** Hours of the day that are written under a chart. */
-const HOURS: readonly number[] = [0, 3, 6, 9, 12, 15, 18, 21, 24];
-/** Words that begin nearer to an end of the paper than this lean inwards, as a share of its width [-]. */
-const NEAR_END = 0.25;
-/** Share of the width that a point's words need beside it [-]. */
-const POINT_ROOM = 0.4;
-
-type Axis = {
-  readonly scale: ScaleLinear<number, number>;
-  readonly of: (si: number) => number;
-  readonly unit: string;
-};
-
-function axisOf(
-  { measure }: FigureAxis,
-  values: readonly number[],
-  range: readonly [number, number],
-  options: ShowOptions,
-): Axis {
-  const unit = unitFor(measure, options.units);
-  const [low = 0, high = 1] = extent(values);
-  const foot = MEASURES[measure].form === "clock" ? low : Math.min(0, low);
-  const scale = scaleLinear([fromSi(foot, unit), fromSi(Math.max(high, foot + 1e-9), unit)], [...range]);
-  return { scale, of: (si) => scale(fromSi(si, unit)), unit };
-}
-
-function ticksOf(axis: Axis, { measure }: FigureAxis, count: number): readonly Tick[] {
-  const [low = 0, high = 0] = axis.scale.domain();
-  const isClock = MEASURES[measure].form === "clock";
-  const values = isClock ? HOURS.filter((hour) => hour > low && hour < high) : axis.scale.ticks(count);
-  return values.map((value) => ({ at: axis.scale(value), value: toSi(value, axis.unit) }));
-}
-
-const isNotZero = ({ value }: Tick): boolean => value !== 0;
-
-/** A point's words stand beside it, a line's over it, leaning inwards near an end. */
-function anchorOf(x: number, isPoint: boolean, paper: Paper): Mark["anchor"] {
-  if (isPoint) return x < paper.width * (1 - POINT_ROOM) ? "start" : "end";
-  if (x < paper.width * NEAR_END) return "start";
-  return x > paper.width * (1 - NEAR_END) ? "end" : "middle";
-}
-
-/** Finer than a pixel shows. */
-const tenths = (px: number): number => Math.round(px * 10) / 10;
-
-/** The chart's shapes in px, y downwards. */
-export function drawFigure(chart: FigureChart, paper: Paper, options: ShowOptions): DrawnFigure {
+/** Its curves and marks on axes at round numbers of the reader's units. */
+export function figurePlot(chart: FigureChart, width: number, options: ShowOptions): Plot {
   const points = chart.curves.flatMap((curve) => curve.points);
   const marks = chart.marks.filter(({ across }) => Number.isFinite(across));
-  const across = axisOf(
-    chart.across,
-    [...points.map(([x]) => x), ...marks.map((mark) => mark.across)],
-    [0, paper.width - RIGHT],
-    options,
-  );
-  const up = axisOf(
-    chart.up,
+  const xs = [...points.map(([x]) => x), ...marks.map((mark) => mark.across)];
+  const [least = 0] = extent(xs);
+  const across = roundAxis(xs, chart.across.measure, options, { count: width > WIDE ? 8 : 4 });
+  const up = roundAxis(
     points.map(([, y]) => y),
-    [paper.height, 0],
+    chart.up.measure,
     options,
+    { count: 4 },
   );
-  const draw = lineThrough<readonly [number, number]>(
-    ([x]) => tenths(across.of(x)),
-    ([, y]) => tenths(up.of(y)),
+  const layers = chart.curves.map(
+    (curve): Layer => ({
+      as: "line",
+      tone: figureTone(curve),
+      points: curve.points,
+      ...(curve.part === "other" ? { thin: true } : {}),
+    }),
   );
   return {
-    lines: chart.curves.map(({ label, part, points: of }) => ({ label, part, d: draw([...of]) ?? "" })),
-    marks: marks.map((mark) => {
-      const x = across.of(mark.across);
-      return {
-        label: mark.label,
-        x,
-        y: mark.up === undefined ? null : up.of(mark.up),
-        anchor: anchorOf(x, mark.up !== undefined, paper),
-      };
-    }),
-    across: ticksOf(across, chart.across, paper.width > 500 ? 8 : 4).filter(isNotZero),
-    up: ticksOf(up, chart.up, 4).filter(isNotZero),
+    across: { ...across, from: Math.min(across.from, least), ticks: withoutNought(across.ticks) },
+    up: { ...up, ticks: withoutNought(up.ticks) },
+    layers,
+    marks: marks.map(({ label, across: at, up: height }) => ({
+      label,
+      across: at,
+      tone: "ink",
+      ...(height === undefined ? {} : { up: height, dot: "full" as const }),
+    })),
+  };
+}
+
+function cellText(
+  cell: number | string | null | undefined,
+  { measure }: FigureColumn,
+  options: ShowOptions,
+): string {
+  if (cell === null || cell === undefined) return "–";
+  return typeof cell === "string" || measure === "text" ? String(cell) : showQuantity(cell, measure, options);
+}
+
+/** Its numbers as a table, as the reader sees them. */
+export function figureTable(figure: Figure, title: string, options: ShowOptions): PlotTable {
+  const { columns, rows } = figure;
+  return {
+    title,
+    head: columns.map(({ label }) => label),
+    rows: rows.map((row) => columns.map((column, at) => cellText(row[at], column, options))),
+    bars: columns.map((column, at) =>
+      column.bar
+        ? shares(
+            rows.map((row) => {
+              const cell = row[at];
+              return typeof cell === "number" ? cell : null;
+            }),
+          )
+        : null,
+    ),
   };
 }
 
@@ -123,14 +88,4 @@ export function figureWords({ says, chart }: Figure, options: ShowOptions): stri
       : `${label}: ${at} at ${showQuantity(up, chart.up.measure, options)}.`;
   });
   return [says, ...marks].join(" ");
-}
-
-/** Width of a bar for every row of a column, as a share of its greatest number; null where there is no number. */
-export function barsOf({ rows }: Figure, column: number): readonly (number | null)[] {
-  const numbers = rows.map((row) => {
-    const cell = row[column];
-    return typeof cell === "number" ? cell : null;
-  });
-  const most = Math.max(1e-30, ...numbers.map((one) => one ?? 0));
-  return numbers.map((one) => (one === null ? null : Math.max(0, one) / most));
 }

@@ -1,11 +1,10 @@
-// A bed through a usual year on paper: what it would use, what of that the rain brings, what is left to give; and its
-// crop coefficient under it.
+// A bed through a usual year: what it would use, what of that the rain brings, what is left to give; and its crop
+// coefficient under it.
 
-import { scaleLinear } from "d3-scale";
-import { area, curveMonotoneX, line } from "d3-shape";
 import { calendarDate, dayNumber } from "../units/calendar.ts";
 import { SHORT_MONTHS } from "../units/calendar-names.ts";
-import { fromSi, toSi } from "../units/unit.ts";
+import { type ShowOptions, showNumber, showQuantity } from "../units/show.ts";
+import { type Axis, type Plot, type PlotTable, type Point, roundAxis } from "./plot.ts";
 
 /** Means of each span of a year, a day [m3]; the coefficient is null where nothing grows. */
 export type YearSeries = {
@@ -15,93 +14,73 @@ export type YearSeries = {
   readonly kc: readonly (number | null)[];
 };
 
-export type YearPaper = {
-  readonly width: number;
-  readonly height: number;
-  /** Height of the strip with the coefficient. */
-  readonly strip: number;
-  /** Unit of the grid lines. */
-  readonly unit: string;
-};
-
-export type YearChart = {
-  readonly use: string;
-  readonly need: string;
-  readonly kc: string;
-  readonly up: readonly { readonly at: number; readonly value: number }[];
-  /** Place of a coefficient of 1, as grass, in the strip. */
-  readonly grass: number;
-  readonly across: readonly { readonly at: number; readonly label: string }[];
-};
-
 const SOME_YEAR = 2001;
 const NARROW = 500;
 /** The strip's top: no crop of the tables uses more than this times grass. */
 const MOST_KC = 1.3;
+const FIGURES = 2;
 
-type Point = readonly [number, number];
+/** Months of a year along a chart, the days of the year as its numbers: every one, or on narrow paper every other. */
+function monthAxis(from: number, to: number, width: number): Axis {
+  const { year } = calendarDate(from);
+  const ticks = SHORT_MONTHS.map((label, index) => ({ label, at: dayNumber(year, index + 1, 1) }));
+  const shown = ticks.filter(({ at }, index) => at >= from && (width > NARROW || index % 2 === 0));
+  return { from, to, ticks: shown };
+}
 
-const half = (value: number): string => (Math.round(value * 10) / 10).toString();
+function usualYear(width: number): Axis {
+  return monthAxis(dayNumber(SOME_YEAR, 1, 1), dayNumber(SOME_YEAR + 1, 1, 1), width);
+}
 
-/** Shapes of the chart in px, y downwards; the strip has its own paper. */
-export function yearChart(series: YearSeries, paper: YearPaper): YearChart {
-  const { width, height, unit } = paper;
-  const spans = series.use.length;
-  const x = scaleLinear([0, spans], [0, width]);
-  const most = Math.max(1e-9, ...series.use);
-  const y = scaleLinear([0, fromSi(most, unit)], [height, 0]).nice(3);
-  const strip = scaleLinear([0, MOST_KC], [paper.strip, 0]);
-  const points = (values: readonly number[]): Point[] =>
-    values.map((value, place) => [x(place + 0.5), y(fromSi(value, unit))]);
-  const fill = area<Point>()
-    .x((point) => point[0])
-    .y0(height)
-    .y1((point) => point[1])
-    .curve(curveMonotoneX);
-  const coefficient = line<number | null>()
-    .defined((value) => value !== null)
-    .x((_, place) => x(place + 0.5))
-    .y((value) => strip(value ?? 0))
-    .curve(curveMonotoneX);
+/** The middle of each span as a day of the axis. */
+function middles<Value>(values: readonly Value[], { from, to }: Axis): readonly (readonly [number, Value])[] {
+  return values.map((value, place) => [from + ((place + 0.5) / values.length) * (to - from), value]);
+}
+
+/** What it would use, and of that what somebody has to give. */
+export function yearPlot(series: YearSeries, width: number, options: ShowOptions): Plot {
+  const across = usualYear(width);
   return {
-    use: fill(points(series.use)) ?? "",
-    need: fill(points(series.need)) ?? "",
-    kc: coefficient([...series.kc]) ?? "",
-    up: y
-      .ticks(3)
-      .slice(1)
-      .map((value) => ({ at: y(value), value: toSi(value, unit) })),
-    grass: strip(1),
-    across: monthTicks(width),
+    across,
+    up: roundAxis(series.use, "volume", options, { count: 3, nice: true }),
+    layers: [
+      { as: "area", tone: "growth", smooth: true, points: middles(series.use, across) },
+      { as: "line", tone: "growth", smooth: true, thin: true, points: middles(series.use, across) },
+      { as: "area", tone: "water", smooth: true, deep: true, points: middles(series.need, across) },
+    ],
+    marks: [],
   };
 }
 
-function monthTicks(width: number): YearChart["across"] {
-  const start = dayNumber(SOME_YEAR, 1, 1);
-  const x = scaleLinear([0, dayNumber(SOME_YEAR + 1, 1, 1) - start], [0, width]);
-  return SHORT_MONTHS.map((label, index) => ({
-    label,
-    at: Number(half(x(dayNumber(SOME_YEAR, index + 1, 1) - start))),
-  })).filter((_, index) => width > NARROW || index % 2 === 0);
+/** How thirsty the crop is beside short grass. */
+export function thirstPlot({ kc }: YearSeries, width: number): Plot {
+  const across = usualYear(width);
+  const points = middles(kc, across).map(([at, value]): Point | null =>
+    value === null ? null : [at, value],
+  );
+  return {
+    across: { ...across, ticks: [] },
+    up: { from: 0, to: MOST_KC, ticks: [{ at: 1, label: "as thirsty as grass" }] },
+    layers: [{ as: "line", tone: "growth", smooth: true, points }],
+    marks: [],
+  };
 }
 
-export type YearRow = {
-  readonly label: string;
-  readonly use: number;
-  readonly rain: number;
-  readonly need: number;
-  readonly kc: number | null;
-};
-
-/** The same month by month. */
-export function yearTable(months: YearSeries): readonly YearRow[] {
-  return SHORT_MONTHS.map((label, index) => ({
-    label,
-    use: months.use[index] ?? 0,
-    rain: months.rain[index] ?? 0,
-    need: months.need[index] ?? 0,
-    kc: months.kc[index] ?? null,
-  }));
+/** The same month by month, for the months in which something grows. */
+export function yearTable(months: YearSeries, options: ShowOptions): PlotTable {
+  const show = (si: number | undefined): string =>
+    showQuantity(si ?? 0, "volume", { ...options, figures: FIGURES });
+  const rows = SHORT_MONTHS.flatMap((label, index) => {
+    if (!((months.use[index] ?? 0) > 0)) return [];
+    const kc = months.kc[index] ?? null;
+    const thirst = kc === null ? "–" : showNumber(kc, FIGURES, options.locale);
+    return [[label, show(months.use[index]), show(months.rain[index]), show(months.need[index]), thirst]];
+  });
+  return {
+    title: "A bed through a usual year",
+    head: ["A day in", "Would use", "Rain brings", "Needs", "Thirst, grass = 1"],
+    rows,
+  };
 }
 
 /** The month with the greatest need, and that need a day [m3]; null where none is needed. */

@@ -9,6 +9,7 @@ import { type Graph, graphFor } from "../graph/build.ts";
 import { wordIn } from "../graph/readers.ts";
 import type { CardKinds, Outputs, QuantityId, Request, Result } from "../graph/types.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
+import { forgetOldest, isMadeUpKey } from "./made-up-records.ts";
 import { type Known, settleHeavy, type Whole, workOutLight } from "./work-out.ts";
 
 /** Heavy answers and made-up records kept for the next question; the oldest go first. */
@@ -53,16 +54,11 @@ function wantedIn(graph: Graph, wanted: readonly QuantityId[]): (request: Reques
   return ({ model }) => marks[graph.index.get(`${model}()`) ?? -1] === 1;
 }
 
-function forgetOldest(map: Map<string, unknown>, most: number, mayGo: (key: string) => boolean): void {
-  const going = [...map.keys()].filter(mayGo);
-  for (const key of going.slice(0, Math.max(0, going.length - most))) map.delete(key);
-}
-
 /** The base's own record stays: its season is run on it with bounds set free. */
 function forget({ known: { answers, records }, whole }: Base): void {
   const own = wordIn(whole.results.get("weather.record_in_use"));
   forgetOldest(answers, KEPT_ANSWERS, () => true);
-  forgetOldest(records, KEPT_MADE_UP, (key) => key !== own && key.startsWith("normals:"));
+  forgetOldest(records, KEPT_MADE_UP, (key) => key !== own && isMadeUpKey(key));
 }
 
 /** The whole worksheet with changes made, worked out as far as the wanted answers need it. */

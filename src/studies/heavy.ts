@@ -4,10 +4,10 @@ import { inputOf } from "../graph/requests.ts";
 import type { CardKinds, Outputs, Request } from "../graph/types.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 
-/** Answers a request of the graph; a thrown error becomes a failed outcome for every output that is asked for. */
+/** Answers a request of the graph. */
 export function runHeavy(kinds: CardKinds, request: Request, record: DailyRecord | null): Outputs {
-  const [card, name] = request.model.split(".");
-  const model = kinds[card ?? ""]?.models.find((candidate) => candidate.name === name);
+  const name = request.model.slice(request.model.indexOf(".") + 1);
+  const model = kinds[request.cardKind]?.models.find((candidate) => candidate.name === name);
   if (!model) throw new Error(`No model ${request.model} is known.`);
-  return model.run(inputOf(request, record));
+  return model.run(inputOf(request, model, record));
 }

@@ -6,17 +6,15 @@ import { buildGraph, type Graph } from "../graph/build.ts";
 import { evaluate, type Results } from "../graph/evaluate.ts";
 import { wordIn } from "../graph/readers.ts";
 import type { CardKinds, Outputs, Request } from "../graph/types.ts";
-import { recordFromNormals } from "../rainfall/made-up.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { runHeavy } from "./heavy.ts";
-
-const NORMALS = "normals:";
+import { isMadeUpKey, madeUpRecord } from "./made-up-records.ts";
 
 /** Makes up the record that a worksheet without one asks for; true where one was added. */
 export function supplyRecord(results: Results, records: Map<string, DailyRecord>): boolean {
   const key = wordIn(results.get("weather.record_in_use"));
-  if (records.has(key) || !key.startsWith(NORMALS)) return false;
-  records.set(key, { ...recordFromNormals(JSON.parse(key.slice(NORMALS.length))), key });
+  if (records.has(key) || !isMadeUpKey(key)) return false;
+  records.set(key, madeUpRecord(key));
   return true;
 }
 

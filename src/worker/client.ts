@@ -1,9 +1,9 @@
 // The page's side of the one warm worker: one run at a time, of the waiting ones only the newest, records sent once.
 
-import type { Outputs, Request } from "../graph/types.ts";
+import type { Request } from "../graph/types.ts";
 import type { Choices, ImportResult } from "../rainfall/import-result.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
-import type { FromWorker, ToWorker } from "./messages.ts";
+import type { FromWorker, Ran, ToWorker } from "./messages.ts";
 
 /** What a worker must be able to do; a real one, or one made in a test. */
 export type WorkerLike = {
@@ -12,16 +12,19 @@ export type WorkerLike = {
 };
 
 export type ClientEvents = {
-  readonly onAnswer: (key: string, outputs: Outputs) => void;
-  readonly onFailure: (key: string, reason: string) => void;
+  readonly onRan: (answers: readonly Ran[]) => void;
+  readonly onMadeUp: (record: DailyRecord) => void;
   readonly onProgress: (share: number) => void;
   readonly onImported: (result: ImportResult) => void;
   readonly onImportFailed: (reason: string) => void;
 };
 
 export type WorkerClient = {
-  /** Asks for an answer; a waiting request that is no longer the newest is dropped, a running one never is. */
-  readonly ask: (request: Request, record: DailyRecord | null) => void;
+  /**
+   * All that is to be answered now: what waited before and is not among it is dropped, a run under way never is. What is
+   * quick goes together before what is heavy, and one heavy model goes at a time.
+   */
+  readonly ask: (requests: readonly Request[], recordOf: (key: string) => DailyRecord | undefined) => void;
   readonly importRain: (file: Blob, name: string, choices: Choices) => void;
   /** Stops the import that is under way; nothing is heard of it any more. */
   readonly cancelImport: () => void;
@@ -36,36 +39,40 @@ type Line = {
   readonly nextId: () => number;
 };
 
-type Waiting = { readonly request: Request; readonly record: DailyRecord | null };
+type Asked = Parameters<WorkerClient["ask"]>;
 
-/** Runs of heavy models: one at a time, and of those that wait only the newest. */
-function seasonRuns(line: Line, events: ClientEvents) {
-  let running: { readonly id: number; readonly key: string } | null = null;
-  let waiting: Waiting | null = null;
-  const run = ({ request, record }: Waiting): void => {
-    if (record) line.sendRecord(record);
-    running = { id: line.nextId(), key: request.key };
-    line.post({ say: "run", id: running.id, request });
-  };
+/** What of that which waits goes next. */
+function nextOf(waiting: readonly Request[]): readonly Request[] {
+  const quick = waiting.filter(({ heavy }) => !heavy);
+  return quick.length > 0 ? quick : waiting.slice(0, 1);
+}
+
+/** Runs of models: one message of them at a time, and of what waits only what was asked last. */
+function modelRuns(line: Line, events: ClientEvents) {
+  let running: { readonly id: number; readonly keys: ReadonlySet<string> } | null = null;
+  let [waiting, recordOf]: Asked = [[], () => undefined];
   const next = (): void => {
-    running = null;
-    const newest = waiting;
-    waiting = null;
-    if (newest) run(newest);
+    const requests = nextOf(waiting);
+    if (running || requests.length === 0) return;
+    waiting = waiting.filter((request) => !requests.includes(request));
+    for (const { record } of requests) {
+      const known = record === null ? undefined : recordOf(record);
+      if (known) line.sendRecord(known);
+    }
+    running = { id: line.nextId(), keys: new Set(requests.map(({ key }) => key)) };
+    line.post({ say: "run", id: running.id, requests });
   };
   return {
-    ask: (request: Request, record: DailyRecord | null): void => {
-      if (!running) run({ request, record });
-      else waiting = running.key === request.key ? null : { request, record };
+    ask: (...[requests, records]: Asked): void => {
+      recordOf = records;
+      waiting = requests.filter(({ key }) => !running?.keys.has(key));
+      next();
     },
     hear: (message: FromWorker): void => {
-      if (message.say === "answer") {
-        events.onAnswer(message.key, message.outputs);
-        next();
-      } else if (message.say === "failed" && running?.id === message.id) {
-        events.onFailure(running.key, message.reason);
-        next();
-      }
+      if (message.say !== "ran" || running?.id !== message.id) return;
+      running = null;
+      events.onRan(message.answers);
+      next();
     },
   };
 }
@@ -83,7 +90,7 @@ export function workerClient(worker: WorkerLike, events: ClientEvents): WorkerCl
     },
     nextId: () => ++last,
   };
-  const runs = seasonRuns(line, events);
+  const runs = modelRuns(line, events);
   const stop = (): void => {
     if (importing) worker.postMessage({ say: "cancel", id: importing });
     importing = 0;
@@ -92,6 +99,10 @@ export function workerClient(worker: WorkerLike, events: ClientEvents): WorkerCl
     if (data.say === "progress" && data.id === importing) events.onProgress(data.share);
     if (data.say === "imported" && data.id === importing) events.onImported(data.result);
     if (data.say === "failed" && data.id === importing) events.onImportFailed(data.reason);
+    if (data.say === "made_up") {
+      sent.add(data.record.key);
+      events.onMadeUp(data.record);
+    }
     runs.hear(data);
   });
   return {

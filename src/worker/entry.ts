@@ -1,10 +1,15 @@
 // The worker: keeps the records it was sent, runs heavy models, and reads rain files.
 
+import type { Request } from "../graph/types.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import { readRainFile } from "../rainfall/import-csv.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { runHeavy } from "../studies/heavy.ts";
-import type { FromWorker, ToWorker } from "./messages.ts";
+import { forgetOldest, isMadeUpKey, madeUpRecord } from "../studies/made-up-records.ts";
+import type { FromWorker, Ran, ToWorker } from "./messages.ts";
+
+/** Made-up records that are kept: the one in use, and those that undo may want. */
+const MADE_UP_KEPT = 4;
 
 const records = new Map<string, DailyRecord>();
 /** Imports under way, each with the means to call it off. */
@@ -32,6 +37,27 @@ async function bringIn(message: Extract<ToWorker, { say: "import" }>): Promise<v
   }
 }
 
+/** The record of a key; one that is made up is made here, and shown to the page once. */
+function recordOf(key: string | null): DailyRecord | null {
+  if (key === null) return null;
+  const known = records.get(key);
+  if (known) return known;
+  if (!isMadeUpKey(key)) return null;
+  const record = madeUpRecord(key);
+  records.set(key, record);
+  forgetOldest(records, MADE_UP_KEPT, isMadeUpKey);
+  answer({ say: "made_up", record });
+  return record;
+}
+
+function ranFor(request: Request): Ran {
+  try {
+    return { key: request.key, outputs: runHeavy(CARD_KINDS, request, recordOf(request.record)) };
+  } catch (error) {
+    return { key: request.key, failed: reasonOf(error) };
+  }
+}
+
 addEventListener("message", ({ data }: { readonly data: ToWorker }) => {
   switch (data.say) {
     case "record":
@@ -44,16 +70,6 @@ addEventListener("message", ({ data }: { readonly data: ToWorker }) => {
       void bringIn(data);
       return;
     default:
-      try {
-        const record = data.request.record === null ? null : (records.get(data.request.record) ?? null);
-        answer({
-          say: "answer",
-          id: data.id,
-          key: data.request.key,
-          outputs: runHeavy(CARD_KINDS, data.request, record),
-        });
-      } catch (error) {
-        answer({ say: "failed", id: data.id, reason: reasonOf(error) });
-      }
+      answer({ say: "ran", id: data.id, answers: data.requests.map(ranFor) });
   }
 });

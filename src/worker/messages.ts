@@ -6,7 +6,7 @@ import type { DailyRecord } from "../rainfall/record.ts";
 
 export type ToWorker =
   | { readonly say: "record"; readonly record: DailyRecord }
-  | { readonly say: "run"; readonly id: number; readonly request: Request }
+  | { readonly say: "run"; readonly id: number; readonly requests: readonly Request[] }
   | {
       readonly say: "import";
       readonly id: number;
@@ -17,8 +17,13 @@ export type ToWorker =
   /** Calls an import off. */
   | { readonly say: "cancel"; readonly id: number };
 
+/** What a run came to, or the reason why it came to nothing, for the request with this key. */
+export type Ran = { readonly key: string } & ({ readonly outputs: Outputs } | { readonly failed: string });
+
 export type FromWorker =
-  | { readonly say: "answer"; readonly id: number; readonly key: string; readonly outputs: Outputs }
+  | { readonly say: "ran"; readonly id: number; readonly answers: readonly Ran[] }
+  /** A record that was made up where it is used. */
+  | { readonly say: "made_up"; readonly record: DailyRecord }
   | { readonly say: "imported"; readonly id: number; readonly result: ImportResult }
   | { readonly say: "progress"; readonly id: number; readonly share: number }
   | { readonly say: "failed"; readonly id: number; readonly reason: string };

@@ -27,7 +27,7 @@ import {
 
 const forecastOf = (request: Request): Outputs => {
   const model = KINDS.place?.models.find(({ name }) => `place.${name}` === request.model);
-  return model?.run(inputOf(request, null)) ?? {};
+  return model?.run(inputOf(request, model, null)) ?? {};
 };
 
 const answering = (...requests: readonly Request[]): Settled => ({

@@ -119,7 +119,7 @@ function answerSome(settled: Settled, results: Results, some: boolean): Settled 
   const answers = new Map<string, Outputs>(settled.answers);
   for (const request of some ? results.requests : []) {
     const model = KINDS.place?.models.find(({ name }) => `place.${name}` === request.model);
-    answers.set(request.key, model?.run(inputOf(request, null)) ?? {});
+    answers.set(request.key, model?.run(inputOf(request, model, null)) ?? {});
   }
   return { ...settled, answers };
 }

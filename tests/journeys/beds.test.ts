@@ -25,8 +25,13 @@ async function choose(page: Page, id: string, label: string): Promise<void> {
 
 /** Month by month from the table under a bed's chart: what it would use, what rain brings, what it needs. */
 async function months(page: Page, id: string): Promise<ReadonlyMap<string, readonly number[]>> {
-  const lines = await card(page, id)
-    .locator(".through tbody tr")
+  const table = card(page, id).locator(".through .plot-table");
+  await table.evaluate((details: HTMLDetailsElement) => {
+    details.open = true;
+  });
+  await table.locator("tbody tr").first().waitFor();
+  const lines = await table
+    .locator("tbody tr")
     .evaluateAll((rows) => rows.map((line) => [...line.children].map((cell) => cell.textContent ?? "")));
   return new Map(lines.map(([month = "", ...cells]) => [month, cells.slice(0, 3).map(amount)]));
 }
@@ -35,7 +40,7 @@ describe("a bed", () => {
   test("another crop on another day moves its need through the year, drawn and in a table", async () => {
     const { page, context, complaints } = await open(browser);
     const before = await months(page, BED);
-    const drawn = await card(page, BED).locator(".through path.need").getAttribute("d");
+    const drawn = await card(page, BED).locator(".through .plot-area.water").getAttribute("d");
     const crop = card(page, BED).getByLabel("Crop", { exact: true }).first();
     await crop.selectOption({ label: "Lettuce" });
     await card(page, BED).getByLabel("Planted, month").first().selectOption({ label: "Jul" });
@@ -43,7 +48,7 @@ describe("a bed", () => {
     const after = await months(page, BED);
     expect(before.get("Jul")?.[0]).toBeGreaterThan(0);
     expect([...after.keys()]).not.toEqual([...before.keys()]);
-    expect(await card(page, BED).locator(".through path.need").getAttribute("d")).not.toBe(drawn);
+    expect(await card(page, BED).locator(".through .plot-area.water").getAttribute("d")).not.toBe(drawn);
     expect(await card(page, BED).locator(".through figcaption").innerText()).toMatch(
       /^Needs most in (?:Jul|Aug|Sep)/,
     );

@@ -122,7 +122,7 @@ describe("the pump and its power, in a real browser", () => {
     const { page, context, complaints } = await opened();
     expect(await numberAt(page, "sun_two.share_noon")).toBeGreaterThanOrEqual(100);
     expect(await numberAt(page, "sun_two.share_overcast")).toBeLessThan(40);
-    await row(page, "sun_two.direct_day").getByText("The same as a table").click();
+    await row(page, "sun_two.direct_day").getByText("As a table").click();
     const day = await tableOf(page, "sun_two.direct_day");
     const [clear = "", dull = ""] = day.get("12:00 pm") ?? [];
     expect(figure(clear)).toBeGreaterThanOrEqual(100);

@@ -1,9 +1,11 @@
 // What a bed needs, worked out over the record with water never short.
 
 import { all, failedBy, outcomes } from "../../graph/outcomes.ts";
-import { numberOf, recordOf, seriesOf, wordOf } from "../../graph/readers.ts";
+import { numberOf, recordOf, wordOf } from "../../graph/readers.ts";
 import type { Model, ModelInput, Outputs } from "../../graph/types.ts";
+import { dailyEto } from "../../season/daily-eto.ts";
 import { type BedDemand, bedDemand } from "../../season/demand.ts";
+import type { EtoChoice } from "../../season/input.ts";
 import { BED_ROWS } from "./rows.ts";
 import { bedPart } from "./season-part.ts";
 import { throughYear } from "./year.ts";
@@ -22,7 +24,10 @@ function demandOf(input: ModelInput): Outputs {
   const part = bedPart("", input.results);
   if ("reason" in part) return all(NEEDS, failedBy(part));
   const season = { start: wordOf(input, "site.season_start"), end: wordOf(input, "site.season_end") };
-  const [record, eto] = [recordOf(input), seriesOf(input, "weather.daily_eto")];
+  const record = recordOf(input);
+  const drying = dailyEto(record, input.values["weather.eto_choice"] as EtoChoice);
+  if ("failed" in drying) return all(NEEDS, drying);
+  const { eto } = drying;
   const scale = numberOf(input, "weather.rain_scale");
   const demand = bedDemand(part, season, record, eto, scale);
   if ("none" in demand) return { ...all(NEEDS, demand), no_need_why: { value: demand.none } };
@@ -48,7 +53,7 @@ export const demand: Model = {
   takes: [
     ...BED_ROWS,
     "weather.record_in_use",
-    "weather.daily_eto",
+    "weather.eto_choice",
     "weather.rain_scale",
     "site.season_start",
     "site.season_end",

@@ -1,98 +1,35 @@
 // A bed's need through a usual year, drawn, with its crop curve and the same as a table.
 
-import { createMemo, For, Show } from "solid-js";
+import { createMemo, Show } from "solid-js";
 import type { Card } from "../../document/worksheet.ts";
 import { shownIn } from "../../graph/readers.ts";
 import type { ThroughYear as Year } from "../../kinds/bed/year.ts";
-import { neediest, yearChart, yearTable } from "../../scene/year-curve.ts";
-import { showNumber, showQuantity, unitFor } from "../../units/show.ts";
+import { neediest, thirstPlot, yearPlot, yearTable } from "../../scene/year-curve.ts";
+import { showQuantity } from "../../units/show.ts";
 import { useSheet } from "../sheet.ts";
-import { createElementWidth } from "./element-width.ts";
+import { Chart, TableBehind } from "./Chart.tsx";
 
-/** Until it is measured. */
-const WIDTH = 360;
 const HEIGHT = 110;
 const STRIP = 46;
 const FIGURES = 2;
 
 function Drawing(props: { readonly year: Year; readonly words: string }) {
   const sheet = useSheet();
-  const { width, watch } = createElementWidth(WIDTH);
-  const chart = createMemo(() =>
-    yearChart(props.year.weeks, {
-      width: width(),
-      height: HEIGHT,
-      strip: STRIP,
-      unit: unitFor("volume", sheet.showOptions().units),
-    }),
-  );
   return (
-    <div ref={watch}>
-      <svg viewBox={`0 -12 ${width()} ${HEIGHT + 34}`} role="img" aria-label={props.words}>
-        <path class="use" d={chart().use} />
-        <path class="need" d={chart().need} />
-        <For each={chart().up}>
-          {(tick) => (
-            <>
-              <line class="grid" x1="0" x2={width()} y1={tick.at} y2={tick.at} />
-              <text x="0" y={tick.at - 3}>
-                {showQuantity(tick.value, "volume", sheet.showOptions())}
-              </text>
-            </>
-          )}
-        </For>
-        <For each={chart().across}>
-          {(tick) => (
-            <text x={tick.at} y={HEIGHT + 17}>
-              {tick.label}
-            </text>
-          )}
-        </For>
-      </svg>
-      <svg
-        class="strip"
-        viewBox={`0 -2 ${width()} ${STRIP + 4}`}
-        role="img"
-        aria-label="How thirsty the crop is beside short grass, week by week; the table has the figures"
-      >
-        <line class="grid" x1="0" x2={width()} y1={chart().grass} y2={chart().grass} />
-        <path class="kc" d={chart().kc} />
-        <text x="0" y={chart().grass - 3}>
-          as thirsty as grass
-        </text>
-      </svg>
-    </div>
-  );
-}
-
-function Table(props: { readonly year: Year }) {
-  const sheet = useSheet();
-  const show = (si: number) => showQuantity(si, "volume", { ...sheet.showOptions(), figures: FIGURES });
-  return (
-    <table>
-      <thead>
-        <tr>
-          <th scope="col">A day in</th>
-          <th scope="col">Would use</th>
-          <th scope="col">Rain brings</th>
-          <th scope="col">Needs</th>
-          <th scope="col">Thirst, grass = 1</th>
-        </tr>
-      </thead>
-      <tbody>
-        <For each={yearTable(props.year.months).filter(({ use }) => use > 0)}>
-          {(row) => (
-            <tr>
-              <th scope="row">{row.label}</th>
-              <td>{show(row.use)}</td>
-              <td>{show(row.rain)}</td>
-              <td>{show(row.need)}</td>
-              <td>{row.kc === null ? "–" : showNumber(row.kc, FIGURES, sheet.showOptions().locale)}</td>
-            </tr>
-          )}
-        </For>
-      </tbody>
-    </table>
+    <>
+      <Chart
+        plot={(width) => yearPlot(props.year.weeks, width, sheet.showOptions())}
+        words={props.words}
+        height={HEIGHT}
+        margin={{ above: 14 }}
+      />
+      <Chart
+        plot={(width) => thirstPlot(props.year.weeks, width)}
+        words="How thirsty the crop is beside short grass, week by week; the table has the figures"
+        height={STRIP}
+        margin={{ above: 4, below: 4 }}
+      />
+    </>
   );
 }
 
@@ -112,7 +49,7 @@ export function ThroughYear(props: { readonly card: Card; readonly row: string }
   return (
     <Show when={year()}>
       {(held) => (
-        <figure class="chart through">
+        <figure class="through">
           <figcaption>{words(held())}</figcaption>
           <Drawing year={held()} words={words(held())} />
           <p class="keys">
@@ -126,10 +63,7 @@ export function ThroughYear(props: { readonly card: Card; readonly row: string }
               <i class="kc" aria-hidden="true" /> how thirsty the crop is
             </span>
           </p>
-          <details>
-            <summary>The same as a table</summary>
-            <Table year={held()} />
-          </details>
+          <TableBehind table={yearTable(held().months, sheet.showOptions())} />
         </figure>
       )}
     </Show>

@@ -1,0 +1,70 @@
+// The words of a chart's marks: beside a point, over a line, within the paper, and no two on one another.
+
+import { overlaps } from "./paper.ts";
+import type { Box } from "./place.ts";
+import type { Frame, Mark } from "./plot.ts";
+import { textWidth } from "./text-block.ts";
+
+export type PlacedMark = {
+  readonly mark: Mark;
+  readonly x: number;
+  /** From the top; null where it is a line over the whole height. */
+  readonly y: number | null;
+  /** Baseline and middle of its words, and the box they take. */
+  readonly words: { readonly x: number; readonly y: number };
+  readonly box: Box;
+};
+
+/** From a point to its words [px]. */
+const BESIDE = 9;
+/** From the foot of the words over a line to the field's top [px]. */
+const OVER = 8;
+
+type Taken = readonly Box[];
+
+const inWidth = (x: number, width: number, room: number): number =>
+  Math.max(0, Math.min(x, Math.max(0, room - width)));
+
+/** Boxes in which the words may stand, the best first. */
+function wishes(mark: Mark, x: number, y: number | null, frame: Frame, size: number): readonly Box[] {
+  const width = textWidth(mark.label, size, true);
+  const height = size * 1.25;
+  const box = (left: number, top: number): Box => ({
+    x: inWidth(left, width, frame.width),
+    y: top,
+    width,
+    height,
+  });
+  const rows = Array.from({ length: 8 }, (_, row) => row * height);
+  if (y === null) return rows.map((up) => box(x - width / 2, -OVER - height - up));
+  const [right, left] = [x + BESIDE, x - BESIDE - width];
+  const sides = right + width <= frame.width ? [right, left] : [left, right];
+  const beside = rows.flatMap((up) => sides.map((side) => box(side, y - height - up)));
+  return beside
+    .filter((one) => one.x + one.width <= x || one.x >= x)
+    .concat(rows.map((up) => box(right, y - height - 2 * BESIDE - up)));
+}
+
+function free(boxes: readonly Box[], taken: Taken): Box | undefined {
+  return boxes.find((box) => !taken.some((other) => overlaps(box, other, 1)));
+}
+
+/** Marks with their words, in their own order; earlier ones choose first. */
+export function placeMarks(marks: readonly Mark[], frame: Frame, size: number): readonly PlacedMark[] {
+  const real = marks.filter(({ across }) => Number.isFinite(across));
+  const at = real.map((mark) => ({
+    mark,
+    x: frame.across(mark.across),
+    y: mark.up === undefined ? null : frame.up(mark.up),
+  }));
+  const taken: Box[] = at.flatMap(({ x, y }) =>
+    y === null ? [] : [{ x: x - 5, y: y - 5, width: 10, height: 10 }],
+  );
+  return at.flatMap(({ mark, x, y }) => {
+    const boxes = wishes(mark, x, y, frame, size);
+    const box = free(boxes, taken) ?? boxes[0];
+    if (!box) return [];
+    taken.push(box);
+    return [{ mark, x, y, box, words: { x: box.x + box.width / 2, y: box.y + size } }];
+  });
+}

@@ -1,0 +1,167 @@
+// A chart as `scene/plot.ts` draws it, as wide as its place; what is laid over it gets its frame. Beside it its table.
+
+import { createMemo, createSignal, For, type JSX, Show } from "solid-js";
+import { type DrawnPlot, drawPlot, type Frame, type Plot, type PlotTable } from "../../scene/plot.ts";
+import { createElementWidth } from "./element-width.ts";
+
+/** Until it is measured. */
+const WIDTH = 360;
+const SIZE = 13;
+
+/** Over the field the words of marks; under it those of the ticks; right of it room for what overhangs [px]. */
+export type Margin = { readonly above?: number; readonly below?: number; readonly right?: number };
+
+function Ticks(props: { readonly drawn: DrawnPlot }) {
+  const { frame } = props.drawn;
+  return (
+    <>
+      <For each={props.drawn.up}>
+        {(tick) => <line class="plot-grid" x1="0" x2={frame.width} y1={tick.y} y2={tick.y} />}
+      </For>
+      <line class="plot-foot" x1="0" x2={frame.width} y1={frame.height} y2={frame.height} />
+    </>
+  );
+}
+
+function TickWords(props: { readonly drawn: DrawnPlot }) {
+  return (
+    <>
+      <For each={props.drawn.up}>
+        {(tick) => (
+          <text class="plot-tick" x="0" y={tick.y - 4}>
+            {tick.label}
+          </text>
+        )}
+      </For>
+      <For each={props.drawn.across}>
+        {(tick) => (
+          <text
+            class="plot-tick"
+            x={tick.x}
+            y={props.drawn.frame.height + 17}
+            text-anchor={tick.anchor as "middle"}
+          >
+            {tick.label}
+          </text>
+        )}
+      </For>
+    </>
+  );
+}
+
+function Marks(props: { readonly drawn: DrawnPlot }) {
+  const { frame } = props.drawn;
+  return (
+    <For each={props.drawn.marks}>
+      {({ mark, x, y, words }) => (
+        <g class={`plot-mark ${mark.tone}`}>
+          <Show when={y === null || mark.stem}>
+            <line classList={{ stem: mark.stem === true }} x1={x} x2={x} y1={y ?? -4} y2={frame.height} />
+          </Show>
+          <Show when={y !== null}>
+            <circle classList={{ hollow: mark.dot === "hollow" }} cx={x} cy={y ?? 0} r="5" />
+          </Show>
+          <text x={words.x} y={words.y} text-anchor="middle">
+            {mark.label}
+          </text>
+        </g>
+      )}
+    </For>
+  );
+}
+
+/**
+ * A chart with its words for those who cannot look.
+ *
+ * @param props.plot what is drawn; a function of the width where ticks follow it
+ * @param props.words what it shows, in a sentence or two
+ * @param props.height of its field [px]
+ */
+export function Chart(props: {
+  readonly plot: Plot | ((width: number) => Plot);
+  readonly words: string;
+  readonly height: number;
+  readonly margin?: Margin;
+  readonly table?: PlotTable;
+  readonly children?: (frame: Frame) => JSX.Element;
+}) {
+  const { width, watch } = createElementWidth(WIDTH);
+  const drawn = createMemo(() => {
+    const plot = typeof props.plot === "function" ? props.plot(width()) : props.plot;
+    return drawPlot(plot, { width: width(), height: props.height, right: props.margin?.right ?? 0 }, SIZE);
+  });
+  const above = () => props.margin?.above ?? 6;
+  const tall = () => props.height + above() + (props.margin?.below ?? 22);
+  return (
+    <div class="plot" ref={watch}>
+      <svg
+        viewBox={`0 ${-above()} ${width()} ${tall()}`}
+        height={tall()}
+        role={props.children ? undefined : "img"}
+        aria-label={props.words}
+      >
+        <Show when={drawn()} keyed>
+          {(now) => (
+            <>
+              <Ticks drawn={now} />
+              <For each={now.shapes}>{(shape) => <path class={shape.look} d={shape.d} />}</For>
+              <TickWords drawn={now} />
+              <Marks drawn={now} />
+            </>
+          )}
+        </Show>
+        {props.children?.(drawn().frame)}
+      </svg>
+      <Show when={props.table}>{(table) => <TableBehind table={table()} />}</Show>
+    </div>
+  );
+}
+
+/** Rows are made when somebody opens it. */
+export function TableBehind(props: { readonly table: PlotTable }) {
+  const [open, setOpen] = createSignal(false);
+  return (
+    <details class="plot-table" onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>As a table</summary>
+      <Show when={open()}>
+        <PlainTable table={props.table} />
+      </Show>
+    </details>
+  );
+}
+
+/** The table itself, with a bar under the numbers of a column that is compared by eye. */
+export function PlainTable(props: { readonly table: PlotTable }) {
+  const bar = (column: number, row: number) => props.table.bars?.[column]?.[row] ?? null;
+  return (
+    <table>
+      <caption class="unseen">{props.table.title}</caption>
+      <thead>
+        <tr>
+          <For each={props.table.head}>{(label) => <th scope="col">{label}</th>}</For>
+        </tr>
+      </thead>
+      <tbody>
+        <For each={props.table.rows}>
+          {(cells, row) => (
+            <tr>
+              <th scope="row">{cells[0]}</th>
+              <For each={cells.slice(1)}>
+                {(cell, column) => (
+                  <td>
+                    {cell}
+                    <Show when={bar(column() + 1, row())}>
+                      {(share) => (
+                        <i class="plot-bar" style={{ width: `${100 * share()}%` }} aria-hidden="true" />
+                      )}
+                    </Show>
+                  </td>
+                )}
+              </For>
+            </tr>
+          )}
+        </For>
+      </tbody>
+    </table>
+  );
+}

@@ -12,7 +12,6 @@ import { dayHere } from "./clock.ts";
 import { makeEdits } from "./edits.ts";
 import { createFolds } from "./folds.ts";
 import { createSince } from "./held.ts";
-import { createInHand } from "./in-hand.ts";
 import { stillToSay } from "./joining.ts";
 import { createKeeping } from "./keeping.ts";
 import { createLooking } from "./looking.ts";
@@ -103,15 +102,11 @@ export function createSheet(laid: Laid, shared: PageShared) {
     unfolded: folds.isOpen,
     edit: makeEdits({ session, typing, folds, shared, rain, looking, setRecord }),
     keep: createKeeping({ session, shared, reader, original: laid.received ?? null, refreshSheets }),
-    hand: createInHand({
-      session,
-      looking,
-      edits: () => sheet.edit,
-      options: showOptions,
-      asker: shared.hub.asking.asker(),
-    }),
     since: createSince(session, showOptions),
-    ...createQuestions(engine, shared.hub.asking, showOptions),
+    ...createQuestions(
+      { session, looking, edits: () => sheet.edit, options: showOptions },
+      shared.hub.asking,
+    ),
   };
   return { sheet, session, typing };
 }

@@ -49,7 +49,8 @@ export type Trying = {
 };
 
 const sameJob = (a: Job | null, b: Job | null): boolean =>
-  a === b || (!!a && !!b && a.turn === b.turn && a.axis === b.axis && a.record === b.record && a.sheet === b.sheet);
+  a === b ||
+  (!!a && !!b && a.turn === b.turn && a.axis === b.axis && a.record === b.record && a.sheet === b.sheet);
 
 function createJob({ engine, turn, axis }: Trying): Accessor<Job | null> {
   const record = createMemo(() => wordIn(engine.view().results.get("weather.record_in_use")));
@@ -90,7 +91,10 @@ function createRuns({ engine, asker }: Trying) {
   ): void => {
     const [first] = trials;
     const held = engine.records.get(record);
-    if (!first) return events.onEnd();
+    if (!first) {
+      events.onEnd();
+      return;
+    }
     const question = {
       worksheet: sheetToTry(sheet, CARD_KINDS, turn.row, first),
       records: held ? [held] : [],
@@ -129,7 +133,8 @@ function edgeTrial({ turn, axis }: Job, points: readonly Raw[], answer: string) 
   const entry = entryAtPlace(axis, (edge[0] + edge[1]) / 2);
   const value = typeof entry.value === "number" ? toSi(entry.value, entry.unit) : null;
   const place = placeOnAxis(axis, value);
-  if (value === null || place === null || points.some((point) => Math.abs(point.place - place) < 1e-9)) return null;
+  if (value === null || place === null || points.some((point) => Math.abs(point.place - place) < 1e-9))
+    return null;
   return { change: { ...turn.target, entry }, value, place };
 }
 

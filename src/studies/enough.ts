@@ -37,7 +37,9 @@ export type Enough = { readonly place: number; readonly how: "from" | "up to" | 
 export function enoughOf(answer: QuantityId, tried: readonly Tried[]): Enough | null {
   const goal = WHEN_ENOUGH.get(answer);
   const rising = [...tried].sort((a, b) => a.place - b.place);
-  const meets = rising.map((point) => point.answer !== null && Math.abs(point.answer - (goal ?? NaN)) <= DUST);
+  const meets = rising.map(
+    (point) => point.answer !== null && Math.abs(point.answer - (goal ?? NaN)) <= DUST,
+  );
   const lowMeets = meets[0] ?? false;
   const highMeets = meets.at(-1) ?? false;
   if (lowMeets !== highMeets) {

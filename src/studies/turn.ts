@@ -22,7 +22,7 @@ import {
   scaleIn,
 } from "../units/scale.ts";
 import { unitFor } from "../units/show.ts";
-import { fromSi } from "../units/unit.ts";
+import { fromSi, toSi } from "../units/unit.ts";
 import { scaleOf } from "./scale.ts";
 import { dateOf, dateTrials, dayOf, type Target, type Trial, valueTrials, wordTrials } from "./try.ts";
 
@@ -132,7 +132,17 @@ export function axisHolding(axis: Axis, row: TurnedRow, si: number | string | nu
   const value = fromSi(si, unit);
   const off = value < low ? low - value : value - high;
   if (off <= Math.abs(high) * 1e-9) return axis;
-  const room = scaleOf({ ...row, usual: [[low, unit], [Math.max(high, value), unit]] }, unit, [si]);
+  const room = scaleOf(
+    {
+      ...row,
+      usual: [
+        [low, unit],
+        [Math.max(high, value), unit],
+      ],
+    },
+    unit,
+    [si],
+  );
   return { form: "number", scale: { ...room, low: Math.min(low, room.low) } };
 }
 
@@ -154,6 +164,18 @@ function entryAlong(axis: Axis, value: number): Entry {
   if (axis.form === "number") return { value, unit: axis.scale.unit };
   if (axis.form === "day") return { value: dateOf(value, axis.withYear), unit: "" };
   return { value: axis.words[value] ?? null, unit: "" };
+}
+
+/** The ends of a span, or every word: each value as a result has it, and its place. */
+export function marksOf(axis: Axis): readonly { readonly place: number; readonly value: number | string }[] {
+  if (axis.form === "word") {
+    return axis.words.map((value) => ({ place: placeOnAxis(axis, value) ?? 0, value }));
+  }
+  const { low, high, unit } = axis.scale;
+  return [low, high].map((end, place) => ({
+    place,
+    value: axis.form === "day" ? dateOf(end, axis.withYear) : toSi(end, unit),
+  }));
 }
 
 /** The round value at a place of the axis, the word or day nearest to it. */

@@ -54,7 +54,8 @@ function movedNode(before: Worked, now: Worked, node: GraphNode, options: ShowOp
   ];
   if (was === is || was === "" || is === "") return null;
   const said = { id: node.id, was, now: is, detail: node.row?.minor === true };
-  if (typeof from !== "number" || typeof to !== "number") return { ...said, wasAt: null, nowAt: null, far: 1 };
+  if (typeof from !== "number" || typeof to !== "number")
+    return { ...said, wasAt: null, nowAt: null, far: 1 };
   const [wasAt, nowAt] = onLine(from, to);
   return { ...said, wasAt, nowAt, far: farOf(from, to) };
 }

@@ -80,7 +80,8 @@ describe("a place on the slider", () => {
         expect(a).toBeGreaterThanOrEqual(scale.low);
         expect(b).toBeLessThanOrEqual(scale.high);
         const off = (value: number) => Math.abs(placeOn(scale, value) - Math.min(one, other));
-        for (const by of [1, -1] as const) expect(off(a)).toBeLessThanOrEqual(off(roundStep(scale, a, by)) + 1e-3);
+        for (const by of [1, -1] as const)
+          expect(off(a)).toBeLessThanOrEqual(off(roundStep(scale, a, by)) + 1e-3);
       }),
     );
   });

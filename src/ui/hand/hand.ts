@@ -2,7 +2,7 @@
 // what the chosen answers would be all along it. The app provides it.
 
 import type { Accessor } from "solid-js";
-import type { Card, Entry, Origin } from "../../document/worksheet.ts";
+import type { Entry, Origin } from "../../document/worksheet.ts";
 import type { ChoiceGiven, DateGiven, NumberGiven } from "../../graph/types.ts";
 import type { WhatMoved } from "../../telling/what-moved.ts";
 
@@ -32,7 +32,12 @@ export type Curve = {
 };
 
 /** A value to compare with: what is held, or what stood there when it was taken. */
-export type Before = Mark & { readonly held: boolean; readonly answer: (id: string) => number | null };
+export type Before = Mark & {
+  readonly held: boolean;
+  readonly answer: (id: string) => number | null;
+  /** The answer as it was read; "" where there was none. */
+  readonly said: (id: string) => string;
+};
 
 /** The given in hand. */
 export type InHand = {

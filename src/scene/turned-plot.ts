@@ -116,6 +116,19 @@ export type AxisWord = { readonly place: number; readonly text: string; readonly
 export type PlacedWord = AxisWord & { readonly left: number; readonly width: number };
 
 const GAP = 8;
+/** A word that steps aside ends no further from its place [px]. */
+const NEAR = 20;
+
+/** Where a word has room: about its place, else beside what stands there, as long as it still reaches its place. */
+function freeLeft(placed: readonly PlacedWord[], middle: number, wide: number, width: number): number | null {
+  const inPaper = (left: number) => Math.round(Math.max(0, Math.min(width - wide, left)));
+  const isFree = (left: number) =>
+    placed.every((other) => left >= other.left + other.width + GAP || left + wide + GAP <= other.left);
+  const about = inPaper(middle - wide / 2);
+  const beside = placed.flatMap((other) => [other.left - GAP - wide, other.left + other.width + GAP]);
+  const reaches = (left: number) => left === inPaper(left) && left <= middle + NEAR && left + wide >= middle - NEAR;
+  return [about, ...beside.filter(reaches)].find(isFree) ?? null;
+}
 
 /**
  * Words under the axis where they have room: each about its place, none over the paper's edge or another word; a word
@@ -133,11 +146,9 @@ export function placeAxisWords(
   for (const mark of marks) {
     const wide = Math.ceil(textWidth(mark.text, size, true));
     const middle = inset + mark.place * (width - 2 * inset);
-    const left = Math.round(Math.max(0, Math.min(width - wide, middle - wide / 2)));
-    const isFree = placed.every(
-      (other) => left >= other.left + other.width + GAP || left + wide + GAP <= other.left,
-    );
-    if (isFree && mark.text !== "" && wide <= width) placed.push({ ...mark, left, width: wide });
+    if (mark.text === "" || wide > width) continue;
+    const left = freeLeft(placed, middle, wide, width);
+    if (left !== null) placed.push({ ...mark, left, width: wide });
   }
   return placed;
 }

@@ -13,6 +13,7 @@ import { Chart, TableBehind } from "../charts/Chart.tsx";
 import { createElementWidth } from "../charts/element-width.ts";
 import { useSheet } from "../sheet.ts";
 import type { InHand, Panel } from "./hand.ts";
+import { named } from "./named.ts";
 import { toneOf } from "./tones.ts";
 
 /** From either edge to the axis's ends: half of the slider's thumb [px]. */
@@ -28,7 +29,7 @@ function Caption(props: { readonly answer: string; readonly second: boolean }) {
     const text = sheet.hand.before()?.said(props.answer) ?? "";
     return text !== "" && text !== sheet.shown(props.answer) ? text : null;
   };
-  const own = (id: string) => id.split(".")[0] === sheet.hand.turned()?.card;
+  const own = () => sheet.hand.turned()?.card ?? null;
   return (
     <p class="caption">
       <select
@@ -45,7 +46,7 @@ function Caption(props: { readonly answer: string; readonly second: boolean }) {
         <For each={sheet.hand.answers().filter((id) => !props.second || id !== sheet.hand.answer())}>
           {(id) => (
             <option value={id} selected={id === props.answer}>
-              {own(id) || id.startsWith("season.") ? sheet.label(id) : sheet.place(id)}
+{named(sheet, id, own())}
             </option>
           )}
         </For>
@@ -69,14 +70,27 @@ function Another() {
         onChange={(event) => sheet.looking.chooseAnswer(event.currentTarget.value, true)}
       >
         <option value="">and …</option>
-        <For each={others()}>{(id) => <option value={id}>{sheet.label(id)}</option>}</For>
+        <For each={others()}>{(id) => <option value={id}>{named(sheet, id, sheet.hand.turned()?.card ?? null)}</option>}</For>
       </select>
     </Show>
   );
 }
 
-/** So high that two panels and their captions fill what one had, on a phone [px]. */
-const HEIGHTS = { desk: [96, 70], dock: [82, 30] } as const;
+/** Room over a curve for words, and its own height; for one answer, and for the first and second of two [px]. */
+type Room = { readonly above: number; readonly height: number };
+const ROOM: Readonly<Record<"desk" | "dock", readonly [Room, Room, Room]>> = {
+  desk: [
+    { above: 20, height: 92 },
+    { above: 18, height: 64 },
+    { above: 18, height: 64 },
+  ],
+  // One caption's height less for two: the words of the second curve stand beside its caption.
+  dock: [
+    { above: 18, height: 67 },
+    { above: 13, height: 24 },
+    { above: 0, height: 24 },
+  ],
+};
 
 function PanelView(props: Props & { readonly panel: Panel }) {
   const sheet = useSheet();
@@ -108,21 +122,22 @@ function PanelView(props: Props & { readonly panel: Panel }) {
       old: hand.curve().state === "old",
     }),
   );
-  const height = () => HEIGHTS[props.dock ? "dock" : "desk"][hand.second() === null ? 0 : 1];
+  const isSecond = () => props.panel.answer !== hand.answer();
+  const room = (): Room => ROOM[props.dock ? "dock" : "desk"][hand.second() === null ? 0 : isSecond() ? 2 : 1];
   return (
     <div class="panel">
       <div class="captions">
-        <Caption answer={props.panel.answer} second={props.panel.answer !== hand.answer()} />
-        <Show when={props.panel.answer === hand.answer()}>
+        <Caption answer={props.panel.answer} second={isSecond()} />
+        <Show when={!isSecond()}>
           <Another />
         </Show>
       </div>
       <div class="over-axis">
         <Chart
           plot={plot()}
-          words={turnedWords(sheet.label(props.panel.answer), props.panel.points)}
-          height={height()}
-          margin={{ above: 20, below: 0 }}
+          words={turnedWords(named(sheet, props.panel.answer, props.turned.card), props.panel.points)}
+          height={room().height}
+          margin={{ above: room().above, below: 0 }}
         />
       </div>
     </div>
@@ -207,7 +222,7 @@ function SpokenTable(props: Props) {
   const sheet = useSheet();
   const table = () => {
     const panels = sheet.hand.curve().panels;
-    const named = panels.map(({ answer, points }) => ({ label: sheet.label(answer), points }));
+    const named = panels.map(({ answer, points }) => ({ label: named(sheet, answer, props.turned.card), points }));
     return turnedTable(`${props.turned.row.label}, tried`, props.turned.row.label, named);
   };
   return <TableBehind table={table()} />;

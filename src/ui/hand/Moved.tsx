@@ -3,6 +3,7 @@
 import { createMemo, createSignal, For, Show } from "solid-js";
 import type { Moved as MovedOne } from "../../telling/what-moved.ts";
 import { useSheet } from "../sheet.ts";
+import { named } from "./named.ts";
 
 /** Answers listed before the rest is asked for. */
 const FIRST = 8;
@@ -27,7 +28,7 @@ function Row(props: { readonly moved: MovedOne }) {
   return (
     <li>
       <button type="button" class="link" onClick={() => sheet.edit.goTo(props.moved.id)}>
-        {sheet.place(props.moved.id)}
+        {named(sheet, props.moved.id, null)}
       </button>
       <Line moved={props.moved} />
       <span class="values">
@@ -52,7 +53,7 @@ export function Moved() {
             <For each={all().givens}>
               {({ id, was, now }) => (
                 <li>
-                  {sheet.place(id)}: <span class="was">{was} →</span> <b>{now}</b>
+                  {named(sheet, id, null)}: <span class="was">{was} →</span> <b>{now}</b>
                 </li>
               )}
             </For>

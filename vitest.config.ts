@@ -9,6 +9,8 @@ export default defineConfig({
           include: ["tests/**/*.test.ts"],
           exclude: ["tests/journeys/**"],
           setupFiles: ["tests/setup.ts"],
+          // Files share what they import, which holds nothing between calls but what it would work out again.
+          isolate: false,
           testTimeout: 300_000,
           maxWorkers: 2,
         },

@@ -5,10 +5,12 @@ import { Page } from "../ui/page/Page.tsx";
 import { SheetContext } from "../ui/sheet.ts";
 import type { Laid, PageShared } from "./page-shared.ts";
 import { createSheet } from "./sheet-maker.ts";
+import { enterLeft } from "./typed-left.ts";
 
 export function Workbench(props: { readonly laid: Laid; readonly shared: PageShared }) {
   // A worksheet laid open stays the same for as long as the bench stands; another one gets a bench of its own.
   const { sheet, session, typing } = createSheet(props.laid, props.shared);
+  if (!props.laid.readOnly) enterLeft(sheet, props.shared.typed.of(props.laid.id));
 
   const onKey = (event: KeyboardEvent): void => {
     if (!(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== "z") return;

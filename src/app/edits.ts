@@ -12,6 +12,7 @@ import { CARD_KINDS } from "../kinds/index.ts";
 import { recordKey } from "../rainfall/record-key.ts";
 import { worksheetFromFileText, worksheetToFileText } from "../storage/file.ts";
 import type { Looking } from "../ui/looking.ts";
+import { measuredField } from "../ui/rows/measured-field.ts";
 import type { Edits } from "../ui/sheet.ts";
 import { today } from "./clock.ts";
 import { download, fileStem } from "./download.ts";
@@ -191,7 +192,7 @@ function sheetEdits({
 
 /** Every edit and act of the page. */
 export function makeEdits(tools: Tools): Edits {
-  const { session, typing, folds, rain, looking, setRecord } = tools;
+  const { session, shared, typing, folds, rain, looking, setRecord } = tools;
   return {
     ...cardEdits(tools),
     ...sheetEdits(tools),
@@ -211,6 +212,7 @@ export function makeEdits(tools: Tools): Edits {
       typing.enter();
       session.redo();
     },
+    typed: (field, text) => shared.typed.say(session.saver.place().id, field, text),
     hold: session.hold,
     openWorking: (id) => {
       looking.openWorking(id);
@@ -221,7 +223,7 @@ export function makeEdits(tools: Tools): Edits {
     askFor: (id) => {
       if (isTyped(session.worksheet(), id)) return reveal(folds, id);
       looking.openWorking(id);
-      reveal(folds, `${id}-measured`);
+      reveal(folds, measuredField.of(id));
     },
     layOut: (wish) => {
       session.edit("Lay the place out", (worksheet) => laidOut(CARD_KINDS, worksheet, wish));

@@ -1,12 +1,12 @@
 // What gives out first, asked anew in the background once the season of the open worksheet is in and nothing is turned.
 
-import { createEffect, createMemo, createSignal, on, onCleanup } from "solid-js";
+import { batch, createEffect, createMemo, createSignal, on, onCleanup } from "solid-js";
 import { numberIn, valueIn, wordIn } from "../graph/readers.ts";
 import type { Driver } from "../network/bounds.ts";
 import type { SeasonInput } from "../season/input.ts";
-import { boundsAtWork, type GivesOut } from "../season/relief.ts";
+import { boundsAtWork, type GivesOut, type ShortDays } from "../season/relief.ts";
 import { reliefBook, reliefStep } from "../studies/gives-out.ts";
-import { givesOutSaid } from "../telling/gives-out.ts";
+import { givesOutFirst, givesOutSaid } from "../telling/gives-out.ts";
 import type { Asker } from "../worker/asking-pool.ts";
 import type { Engine } from "./engine.ts";
 
@@ -15,9 +15,10 @@ const REST = 900;
 /** A page that was just opened has more urgent work [ms]. */
 const FIRST_REST = 2500;
 
-/** The sentence, or null while it is not known. */
+/** The sentences; of the short one the last stays, marked old, until the next is known. */
 export function createGivesOut(engine: Engine, asker: Asker) {
   const [answer, setAnswer] = createSignal<GivesOut | null>(null);
+  const [last, setLast] = createSignal<GivesOut | null>(null);
   const plan = createMemo(() => engine.view().results.get("season.plan"));
   const record = createMemo(() => engine.view().results.get("weather.record_in_use"));
   const short = createMemo(() => numberIn(engine.view().results.get("season.days_short")));
@@ -34,16 +35,19 @@ export function createGivesOut(engine: Engine, asker: Asker) {
     const go = (): void => {
       const step = reliefStep(book, bounds);
       if ("answer" in step) {
-        setAnswer(step.answer);
+        batch(() => {
+          setAnswer(step.answer);
+          setLast(step.answer);
+        });
         return;
       }
       asker.ask(
         { worksheet, records: [held], runs: step.ask, wanted: [] },
         {
           onAnswers: (at, answers) => {
-            const [days, seasons] = [numberIn(answers["freed.days"]), numberIn(answers["freed.seasons"])];
+            const short = valueIn(answers["freed"]) as ShortDays | null;
             const run = step.ask[at];
-            if (run && days !== null && seasons !== null) book.put(run, { days, seasons });
+            if (run && short) book.put(run, short);
           },
           onEnd: (failure) => {
             if (failure === null) go();
@@ -58,7 +62,11 @@ export function createGivesOut(engine: Engine, asker: Asker) {
       clearTimeout(timer);
       asker.callOff();
       setAnswer(null);
-      if (short() === null) return;
+      if (short() === null) {
+        // Where the season is being run anew the last answer stays; where it cannot be run there is none.
+        if (engine.view().results.get("season.days_short")?.state !== "pending") setLast(null);
+        return;
+      }
       timer = setTimeout(begin, rest);
       rest = REST;
     }),
@@ -67,9 +75,17 @@ export function createGivesOut(engine: Engine, asker: Asker) {
     clearTimeout(timer);
     asker.callOff();
   });
-  return createMemo(() => {
-    const known = answer();
-    const driver = (wordIn(engine.view().results.get("season.binding_driver")) || "either") as Driver;
-    return known ? givesOutSaid(known, driver) : null;
-  });
+  const driver = createMemo(
+    () => (wordIn(engine.view().results.get("season.binding_driver")) || "either") as Driver,
+  );
+  return {
+    givesOut: createMemo(() => {
+      const known = answer();
+      return known ? givesOutSaid(known, driver()) : null;
+    }),
+    givesOutFirst: createMemo(() => {
+      const known = last();
+      return known ? { sentence: givesOutFirst(known, driver()), old: answer() === null } : null;
+    }),
+  };
 }

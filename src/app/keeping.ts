@@ -7,6 +7,7 @@ import { recordNames } from "../document/record-names.ts";
 import { apart } from "../document/title-apart.ts";
 import type { Worksheet } from "../document/worksheet.ts";
 import { wordIn } from "../graph/readers.ts";
+import { textOrDate } from "../graph/shown.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { worksheetToFileText } from "../storage/file.ts";
 import { worksheetToLink } from "../storage/link.ts";
@@ -18,17 +19,17 @@ import { download, fileStem, passOn } from "./download.ts";
 import { freeTitle } from "./free-title.ts";
 import { normalsOf } from "./normals-of.ts";
 import { offline, VERSION } from "./offline.ts";
-import type { PageShared } from "./page-shared.ts";
+import type { Laid, PageShared } from "./page-shared.ts";
 import type { makeReader } from "./reader.ts";
 import { saveCharts } from "./save-charts.ts";
 import type { Session } from "./session.ts";
 import { tableText } from "./tables.ts";
 
 type Tools = {
+  readonly laid: Laid;
   readonly session: Session;
   readonly shared: PageShared;
   readonly reader: ReturnType<typeof makeReader>;
-  readonly original: Worksheet | null;
   readonly refreshSheets: () => Promise<void>;
 };
 
@@ -138,6 +139,35 @@ function handingOn({ session }: Tools): Pick<Keeping, "link" | "passOn" | "passF
   };
 }
 
+/** What somebody sent, until the reader has said what is to become of it; it is kept from the start. */
+function receiving({ laid, session, shared }: Tools) {
+  const sent = laid.received;
+  const [met, setMet] = createSignal(false);
+  const [others, setOthers] = createSignal<readonly string[]>([]);
+  if (sent)
+    void shared.shelf.list().then((listed) => {
+      if (listed.ok) setOthers(listed.value.map(({ id }) => id).filter((id) => id !== laid.id));
+    });
+  return {
+    received: () => {
+      if (!sent || met()) return null;
+      return {
+        by: apart(sent.made_by),
+        on: textOrDate(sent.made_on, session.worksheet().locale),
+        hasOwn: others().length > 0,
+      };
+    },
+    keepReceived: () => {
+      setMet(true);
+    },
+    backToMine: () => {
+      const [last] = others();
+      if (last !== undefined) void session.saver.flush().then(() => shared.open(last));
+    },
+    firstVisit: () => laid.first === true && session.undoLabel() === null,
+  };
+}
+
 /** The part of the sheet that keeps and hands on. */
 export function createKeeping(tools: Tools): Keeping {
   const { session, shared, reader } = tools;
@@ -153,6 +183,7 @@ export function createKeeping(tools: Tools): Keeping {
   });
   return {
     ...handingOn(tools),
+    ...receiving(tools),
     notice: () => [shared.said(), session.notice()].filter((text) => text !== "").join(" "),
     refused: session.refused,
     borrowed: () => borrowedIn(session.worksheet()),
@@ -166,7 +197,10 @@ export function createKeeping(tools: Tools): Keeping {
       shared.setSaid("");
       session.dismiss();
     },
-    mine: () => session.edit("The place is mine", (worksheet) => unmarkBorrowed(worksheet, tools.original)),
+    mine: () =>
+      session.edit("The place is mine", (worksheet) =>
+        unmarkBorrowed(worksheet, tools.laid.received ?? null),
+      ),
     lookAgain: () => void session.saver.flush().then(tools.refreshSheets),
     renameSheet: (id, title) => void acts.rename(id, title),
     copySheet: (id) => void acts.copy(id),

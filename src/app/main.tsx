@@ -6,7 +6,6 @@ import { createSignal, Show } from "solid-js";
 import { render } from "solid-js/web";
 import { setWorksheet } from "../document/edits.ts";
 import { recordNames } from "../document/record-names.ts";
-import { apart } from "../document/title-apart.ts";
 import type { Worksheet } from "../document/worksheet.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { recordKey, textKey } from "../rainfall/record-key.ts";
@@ -17,6 +16,7 @@ import { dropNote, makeJournal, type Note } from "../storage/journal.ts";
 import { isWorksheetLink, worksheetFromLink } from "../storage/link.ts";
 import { makeRecordShelf } from "../storage/record-shelf.ts";
 import { chanceId, makeShelf } from "../storage/shelf.ts";
+import { makeTypedTexts } from "../storage/typed-texts.ts";
 import { markBorrowed } from "./borrowed.ts";
 import { freeTitle } from "./free-title.ts";
 import { keepForOffline } from "./offline.ts";
@@ -25,15 +25,17 @@ import type { Laid, PageShared, Thrown } from "./page-shared.ts";
 import { takeUp } from "./taking-up.ts";
 import { firstWorksheet } from "./templates.ts";
 import { openTab } from "./this-tab.ts";
+import { adoptTyped } from "./typed-left.ts";
 import { Workbench } from "./Workbench.tsx";
 import { fetchWords } from "./words.ts";
 import { makeWorkerHub } from "./worker-hub.ts";
 
 const store = browserStore();
 const shelf = makeShelf(store, chanceId);
-const recordShelf = makeRecordShelf(store);
 const notes = instantStore(() => localStorage);
+const recordShelf = makeRecordShelf(store, notes);
 const tab = openTab();
+const typed = makeTypedTexts(notes, tab.writer, () => Date.now());
 const [laid, setLaid] = createSignal<Laid | null>(null);
 const [said, setSaid] = createSignal("");
 const [thrown, setThrown] = createSignal<Thrown | null>(null);
@@ -48,6 +50,7 @@ const shared: PageShared = {
   shelf,
   recordShelf,
   journal: makeJournal(notes, tab.writer),
+  typed,
   otherTabs: openOtherTabs(),
   shows: tab.shows,
   setFlush: (flush) => {
@@ -73,7 +76,16 @@ const shared: PageShared = {
 };
 
 function layFirst(notice: string): void {
-  setLaid({ id: FIRST, revision: 0, worksheet: firstWorksheet(), records: [], notice, readOnly: false });
+  const first = notice === "";
+  setLaid({
+    id: FIRST,
+    revision: 0,
+    worksheet: firstWorksheet(),
+    records: [],
+    notice,
+    readOnly: false,
+    first,
+  });
 }
 
 async function titlesKept(): Promise<ReadonlySet<string>> {
@@ -84,15 +96,14 @@ async function titlesKept(): Promise<ReadonlySet<string>> {
 /** What somebody sent opens as a worksheet of its own. */
 async function receive(bundle: Bundle, id: string = chanceId()): Promise<void> {
   for (const record of bundle.records) void recordShelf.keep(record, Date.now());
-  const { made_by, made_on, title } = bundle.worksheet;
+  const { made_by, title } = bundle.worksheet;
   const sent = setWorksheet(bundle.worksheet, { title: freeTitle(title, await titlesKept(), made_by) });
-  const from = `"${apart(title)}" was made by ${apart(made_by) || "somebody who gave no name"}${made_on ? ` on ${made_on}` : ""}. It is kept as a worksheet of its own, beside any other.`;
   setLaid({
     id,
     revision: 0,
     worksheet: bundle.readOnly ? bundle.worksheet : markBorrowed(sent),
     records: bundle.records,
-    notice: [from, ...bundle.notes].join(" "),
+    notice: bundle.notes.join(" "),
     readOnly: bundle.readOnly,
     received: bundle.worksheet,
   });
@@ -160,7 +171,9 @@ async function openRefused(note: Note): Promise<void> {
 }
 
 /** What pages that are gone left here is taken up once, before anything is opened. */
-const takenUp = takeUp({ notes, shelf, tab });
+const takenUp = Promise.all([takeUp({ notes, shelf, tab }), adoptTyped(notes, typed, tab)]).then(
+  ([sheets]) => sheets,
+);
 
 /** What was worked on last: what a page that is gone left here, what this tab showed, what any tab kept last; else the demo. */
 async function openUsual(): Promise<void> {
@@ -181,6 +194,7 @@ async function openUsual(): Promise<void> {
 async function begin(): Promise<void> {
   setSaid((await takenUp).notice);
   if (!(await fromAddress())) await openUsual();
+  await recordShelf.takeUp(Date.now());
   void recordShelf.prune(new Set(), Date.now());
   void keepForOffline();
 }
@@ -196,5 +210,9 @@ if (page) {
     page,
   );
 }
+// The browser asks before it lets a page go whose record is longer than the instant store has room for, until it is kept.
+addEventListener("beforeunload", (event) => {
+  if (recordShelf.isWaiting()) event.preventDefault();
+});
 addEventListener("hashchange", () => void fromAddress());
 void begin();

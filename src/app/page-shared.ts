@@ -8,6 +8,7 @@ import type { Bundle } from "../storage/bundle.ts";
 import type { Journal } from "../storage/journal.ts";
 import type { RecordShelf } from "../storage/record-shelf.ts";
 import type { Shelf } from "../storage/shelf.ts";
+import type { TypedTexts } from "../storage/typed-texts.ts";
 import type { OtherTabs } from "./other-tabs.ts";
 import type { WorkerHub } from "./worker-hub.ts";
 
@@ -22,6 +23,8 @@ export type Laid = {
   readonly readOnly: boolean;
   /** The worksheet as somebody else sent it, before what is of his place was marked. */
   readonly received?: Worksheet;
+  /** Opened because nothing is kept on this device: somebody is here for the first time. */
+  readonly first?: boolean;
   /** Found as a note that the slow store refused: still to be kept. */
   readonly unkept?: boolean;
 };
@@ -35,6 +38,8 @@ export type PageShared = {
   readonly shelf: Shelf;
   readonly recordShelf: RecordShelf;
   readonly journal: Journal;
+  /** What stands typed in fields and is not entered. */
+  readonly typed: TypedTexts;
   readonly otherTabs: OtherTabs;
   /** What a reload of this tab shall open. */
   readonly shows: (sheet: string) => void;

@@ -11,7 +11,7 @@ export function createQuestions(tools: InHandTools, pool: AskingPool) {
   const { engine } = tools.session;
   return {
     drier: createDrier(engine, pool.asker(), tools.options),
-    givesOut: createGivesOut(engine, pool.asker()),
+    ...createGivesOut(engine, pool.asker()),
     hand: createInHand(tools, pool.asker()),
     sizes: createSizes(engine, pool.asker()),
   };

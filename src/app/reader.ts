@@ -138,3 +138,5 @@ export function makeReader(session: Session, showOptions: Accessor<ShowOptions>,
     },
   };
 }
+
+export type Reader = ReturnType<typeof makeReader>;

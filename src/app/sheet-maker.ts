@@ -1,10 +1,12 @@
 // Puts together what the components may know and do, out of the session, the graph and the shelves.
 
-import { createMemo, createSignal, onCleanup } from "solid-js";
+import { createMemo, createSignal } from "solid-js";
 import { setGiven } from "../document/edits.ts";
 import { apart, titlesApart } from "../document/title-apart.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import { answers } from "../telling/answers.ts";
+import { besideAnswer } from "../telling/beside.ts";
+import type { Room } from "../telling/lead.ts";
 import type { SavedSheet, Sheet } from "../ui/sheet.ts";
 import type { ShowOptions } from "../units/show.ts";
 import { createCautions } from "./cautions.ts";
@@ -18,16 +20,24 @@ import { createLooking } from "./looking.ts";
 import type { Laid, PageShared } from "./page-shared.ts";
 import { createQuestions } from "./questions.ts";
 import { createRain } from "./rain.ts";
-import { makeReader } from "./reader.ts";
-import { createSession } from "./session.ts";
+import { makeReader, type Reader } from "./reader.ts";
+import { createSession, type Session } from "./session.ts";
 import { TEMPLATES } from "./templates.ts";
 import { listenToTyping } from "./typing.ts";
+
+/** The sentences on top, and what their workings say beside them. */
+function createTelling(session: Session, { result }: Pick<Reader, "result">) {
+  const asked = () => ({ result, cards: session.worksheet().cards });
+  return {
+    answers: (room?: Room) => answers(asked(), room),
+    beside: (id: string) => besideAnswer(asked(), id),
+  };
+}
 
 /** The sheet and the session behind it. */
 export function createSheet(laid: Laid, shared: PageShared) {
   const session = createSession(laid, shared);
   const typing = listenToTyping();
-  onCleanup(typing.stop);
   const { engine } = session;
   const looking = createLooking(CARD_KINDS, () => session.worksheet().cards);
   const folds = createFolds();
@@ -85,7 +95,7 @@ export function createSheet(laid: Laid, shared: PageShared) {
     ...reader,
     ...createCautions(engine, showOptions, shared.words),
     problems: createMemo(() => engine.view().results.problems),
-    answers: createMemo(() => answers({ result: reader.result, cards: session.worksheet().cards })),
+    ...createTelling(session, reader),
     missing: createMemo(() =>
       reader.starter() ? [] : stillToSay(CARD_KINDS, session.worksheet().cards, reader.result),
     ),
@@ -99,9 +109,10 @@ export function createSheet(laid: Laid, shared: PageShared) {
     rain: rain.state,
     opened: looking.opened,
     looking,
+    typed: (field) => shared.typed.of(session.saver.place().id)[field] ?? null,
     unfolded: folds.isOpen,
     edit: makeEdits({ session, typing, folds, shared, rain, looking, setRecord }),
-    keep: createKeeping({ session, shared, reader, original: laid.received ?? null, refreshSheets }),
+    keep: createKeeping({ laid, session, shared, reader, refreshSheets }),
     since: createSince(session, showOptions),
     ...createQuestions(
       { session, looking, edits: () => sheet.edit, options: showOptions },

@@ -2,7 +2,7 @@
 
 import { apart } from "../document/title-apart.ts";
 import type { InstantStore } from "../storage/instant-store.ts";
-import { dropNote, type Note, notesLeft } from "../storage/journal.ts";
+import { dropNote, isNoteLeft, type Note, notesLeft } from "../storage/journal.ts";
 import type { Shelf } from "../storage/shelf.ts";
 import type { Tab } from "./this-tab.ts";
 
@@ -26,7 +26,8 @@ export async function takeUp({ notes, shelf, tab }: Places): Promise<TakenUp> {
   let taken: TakenUp = { sheet: null, refused: null, notice: "" };
   let isOwn = false;
   for (const note of notesLeft(notes)) {
-    if (!(await tab.isGone({ writer: note.by.writer, at: note.at }))) continue;
+    const left = { writer: note.by.writer, at: note.at };
+    if (!(await tab.isGone(left, () => isNoteLeft(notes, note)))) continue;
     const saved = await shelf.save(note);
     if (!saved.ok) {
       taken = { ...taken, refused: note };

@@ -3,8 +3,11 @@
 import { instantStore } from "../storage/instant-store.ts";
 import { chanceId } from "../storage/shelf.ts";
 
-/** How long the end of another page is waited for before it counts as still being there [ms]. */
-const PATIENCE = 1000;
+/** How long the end of another page is waited for before it counts as still being there [ms]: a busy machine takes seconds. */
+const PATIENCE = { own: 8000, another: 3000 };
+
+/** How often it is looked whether that page has kept its note itself meanwhile [ms]. */
+const LOOK = 100;
 
 /** Where the browser has no locks: a page that is there has kept its notes long before this age [ms]. */
 const SURELY_KEPT = 5000;
@@ -30,12 +33,25 @@ function parsed(text: string | null): Before | null {
   }
 }
 
-async function lockIsFree(writer: string): Promise<boolean> {
+/** Ends once nothing is waited for any more, or after our patience. */
+function waitingWhile(isLeft: () => boolean, patience: number): AbortSignal {
+  const ending = new AbortController();
+  const until = Date.now() + patience;
+  const look = setInterval(() => {
+    if (isLeft() && Date.now() < until) return;
+    clearInterval(look);
+    ending.abort();
+  }, LOOK);
+  return ending.signal;
+}
+
+/** @param waiting null where no page can just be on its way out */
+async function lockIsFree(writer: string, waiting: AbortSignal | null): Promise<boolean> {
   try {
     return await navigator.locks.request(
       lockOf(writer),
-      { signal: AbortSignal.timeout(PATIENCE) },
-      () => true,
+      waiting ? { signal: waiting } : { ifAvailable: true },
+      (lock) => lock !== null,
     );
   } catch {
     return false;
@@ -57,11 +73,23 @@ export function openTab() {
     shows: (sheet: string): void => {
       store.set(KEY, JSON.stringify({ writer, sheet } satisfies Before));
     },
-    /** Whether a page that left a note is gone, so that its note is ours to take up. */
-    isGone: async (left: { readonly writer: string; readonly at: number }): Promise<boolean> => {
+    /**
+     * Whether a page that left a note is gone, so that its note is ours to take up.
+     *
+     * @param isLeft whether the note still lies there: a page that lives takes it away itself
+     */
+    isGone: async (
+      left: { readonly writer: string; readonly at: number },
+      isLeft: () => boolean,
+    ): Promise<boolean> => {
       if (left.writer === writer) return false;
-      if (typeof navigator.locks?.request === "function") return lockIsFree(left.writer);
-      return left.writer === before?.writer || Date.now() - left.at > SURELY_KEPT;
+      const [isOwn, age] = [left.writer === before?.writer, Date.now() - left.at];
+      if (typeof navigator.locks?.request === "function") {
+        const patience = isOwn ? PATIENCE.own : PATIENCE.another;
+        const waiting = isOwn || age < SURELY_KEPT ? waitingWhile(isLeft, patience) : null;
+        return lockIsFree(left.writer, waiting);
+      }
+      return isOwn || age > SURELY_KEPT;
     },
   };
 }

@@ -1,6 +1,8 @@
 // The field that is being typed in, so that what stands in it counts wherever the page is left or something else is done.
 
-/** Listens to the whole page. */
+import { onCleanup } from "solid-js";
+
+/** Listens to the whole page for as long as its owner stands. */
 export function listenToTyping() {
   let field: EventTarget | null = null;
   const begin = (event: Event): void => {
@@ -12,6 +14,11 @@ export function listenToTyping() {
   document.addEventListener("input", begin, true);
   document.addEventListener("change", end, true);
   document.addEventListener("focusout", end, true);
+  onCleanup(() => {
+    document.removeEventListener("input", begin, true);
+    document.removeEventListener("change", end, true);
+    document.removeEventListener("focusout", end, true);
+  });
   return {
     /** Takes what is typed as entered; the field keeps the focus. */
     enter: (): void => {
@@ -21,11 +28,6 @@ export function listenToTyping() {
       typed.dispatchEvent(new Event("change", { bubbles: true }));
       typed.dispatchEvent(new FocusEvent("blur"));
       field = null;
-    },
-    stop: (): void => {
-      document.removeEventListener("input", begin, true);
-      document.removeEventListener("change", end, true);
-      document.removeEventListener("focusout", end, true);
     },
   };
 }

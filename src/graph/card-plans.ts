@@ -23,8 +23,6 @@ export type Plan = {
   /** Ids of cards of an unknown kind. */
   readonly strangers: ReadonlySet<string>;
   readonly nodes: Map<QuantityId, GraphNode>;
-  /** Formula texts read so far: cards of a kind share them. */
-  readonly readings: Map<string, ReturnType<typeof readFormula>>;
   readonly problems: Problem[];
 };
 
@@ -115,7 +113,7 @@ export function planOf(worksheet: Worksheet, kinds: CardKinds): Plan {
   const byId = new Map(cards.map((plan) => [plan.card.id, plan]));
   problems.push(...wholeProblems(counts, byId, kinds));
   problems.sort(byPlace);
-  return { kinds, worksheet, cards, byId, strangers, nodes: new Map(), readings: new Map(), problems };
+  return { kinds, worksheet, cards, byId, strangers, nodes: new Map(), problems };
 }
 
 /** The problem of a single card that is not there. */
@@ -123,13 +121,27 @@ export function missingCard(kind: CardKind, at: string): Problem {
   return { code: "missing_card", at, text: `The card "${kind.label}" is missing.` };
 }
 
-/** A formula text as it was read, in the money of the worksheet. */
-export function readingOf(plan: Plan, text: string): ReturnType<typeof readFormula> {
-  const known = plan.readings.get(text);
-  if (known) return known;
-  const reading = readFormula(text, { currency: plan.worksheet.currency });
-  plan.readings.set(text, reading);
-  return reading;
+type Reading = ReturnType<typeof readFormula>;
+
+/** Formula texts read so far, by money: the kinds' own are the same in every worksheet, and reading is a third of building. */
+const READINGS = new Map<string, Map<string, Reading>>();
+/** So many texts of one money, and so many moneys; past them all is forgotten, for typed texts have no end. */
+const MOST_TEXTS = 4000;
+const MOST_MONEYS = 8;
+
+function kept<T>(map: Map<string, T>, most: number, key: string, make: () => T): T {
+  const known = map.get(key);
+  if (known !== undefined) return known;
+  if (map.size >= most) map.clear();
+  const made = make();
+  map.set(key, made);
+  return made;
+}
+
+/** A formula text as it was read, in the money of the worksheet; frozen, so that any worksheet may share it. */
+export function readingOf({ worksheet: { currency } }: Plan, text: string): Reading {
+  const texts = kept(READINGS, MOST_MONEYS, currency, () => new Map<string, Reading>());
+  return kept(texts, MOST_TEXTS, text, () => readFormula(text, { currency }));
 }
 
 /** A node that is in the plan already, or a new one. */

@@ -8,8 +8,12 @@ import { entryOfNode, shownOf } from "./shown.ts";
 import type { QuantityId, Result, Value } from "./types.ts";
 import { shownMeasure } from "./unit-of.ts";
 
-/** Up or down by `text`; or it was `text`, where a difference means nothing. */
-export type Movement = { readonly sign: "up" | "down" | "was"; readonly text: string };
+/** Up or down by `text`; or it was `text`, where a difference means nothing; `was` is what was shown before, either way. */
+export type Movement = {
+  readonly sign: "up" | "down" | "was";
+  readonly text: string;
+  readonly was: string;
+};
 
 const valueIn = (result: Result | undefined): Value => (result?.state === "ready" ? result.value : null);
 
@@ -28,10 +32,10 @@ function numberMoved(
   const measure = shownMeasure(node);
   const was = shownOf(worksheet, node, from, options);
   if (was === shownOf(worksheet, node, to, options)) return null;
-  if (!measure || node.dimension?.point || measure === "year") return { sign: "was", text: was };
+  if (!measure || node.dimension?.point || measure === "year") return { sign: "was", text: was, was };
   const unit = entryOfNode(worksheet, node)?.unit;
   const text = showQuantity(Math.abs(to - from), measure, unit ? { ...options, unit } : options);
-  return { sign: to > from ? "up" : "down", text };
+  return { sign: to > from ? "up" : "down", text, was };
 }
 
 /**
@@ -55,5 +59,6 @@ export function movement(
   if (typeof from === "number" && typeof to === "number")
     return numberMoved(worksheet, node, from, to, options);
   if (typeof from !== "string" || typeof to !== "string" || from === to) return null;
-  return { sign: "was", text: shownOf(worksheet, node, from, options) };
+  const was = shownOf(worksheet, node, from, options);
+  return { sign: "was", text: was, was };
 }

@@ -66,7 +66,7 @@ function dateText(dayNumberGiven: number, locale: string, withYear: boolean): st
 }
 
 /** `YYYY-MM-DD` or `MM-DD` as a date of the locale; any other text as it is. */
-function textOrDate(text: string, locale: string): string {
+export function textOrDate(text: string, locale: string): string {
   const day = parseIsoDate(text);
   if (day !== null) return dateText(day, locale, true);
   const parsed = parseMonthDay(text);

@@ -3,6 +3,8 @@
 import { DomainError, requireNotNegative, requireWithin } from "./domain-error.ts";
 
 const BOOK = "Allen, Pereira, Raes & Smith (1998), FAO Irrigation and Drainage Paper 56";
+const EQ_71 = `${BOOK}, Eq. 71`;
+const EQ_74 = `${BOOK}, Eq. 74`;
 
 /**
  * Depth that the top of a soil can lose to the air.
@@ -118,10 +120,10 @@ export function evaporationCoefficient(
 ): number {
   const { depletion, total, readily, exposed, basal, most } = given;
   if (!(readily >= 0 && readily < total)) {
-    throw new DomainError("readily evaporable water", readily, "0 to below the total", `${BOOK}, Eq. 74`);
+    throw new DomainError("readily evaporable water", readily, "0 to below the total", EQ_74);
   }
-  requireWithin("basal coefficient", basal, [0, most], `${BOOK}, Eq. 71`);
-  requireNotNegative("depletion", depletion, `${BOOK}, Eq. 74`);
+  requireWithin("basal coefficient", basal, [0, most], EQ_71);
+  requireNotNegative("depletion", depletion, EQ_74);
   const share = depletion <= readily ? 1 : Math.max(0, (total - depletion) / (total - readily));
   return Math.min(share * (most - basal), exposed * most);
 }
@@ -209,11 +211,11 @@ export function bareGroundLoss(
   reference: number,
   most = WET_BARE_GROUND,
 ): number {
-  requireNotNegative("depletion", depletion, `${BOOK}, Eq. 74`);
-  requireNotNegative("reference evapotranspiration", reference, `${BOOK}, Eq. 71`);
+  requireNotNegative("depletion", depletion, EQ_74);
+  requireNotNegative("reference evapotranspiration", reference, EQ_71);
   const { total, readily } = soil;
   if (!(readily >= 0 && readily < total)) {
-    throw new DomainError("readily evaporable water", readily, "0 to below the total", `${BOOK}, Eq. 74`);
+    throw new DomainError("readily evaporable water", readily, "0 to below the total", EQ_74);
   }
   const share = depletion <= readily ? 1 : Math.max(0, (total - depletion) / (total - readily));
   return Math.min(Math.max(0, total - depletion), share * most * reference);

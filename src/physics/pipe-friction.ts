@@ -7,6 +7,8 @@ const CHURCHILL = "Churchill, Chem. Eng. 84 (1977) 91-92";
 
 const DARCY = "Darcy-Weisbach";
 
+/** Relative roughness for which the curve is given [-]. */
+const ROUGHNESS = [0, 0.1] as const;
 /** Below this the turbulent part of Churchill's curve is lost in rounding. */
 const PURELY_LAMINAR = 1;
 
@@ -63,7 +65,7 @@ export function reynoldsNumber(flow: number, bore: number, viscosity: number): n
  */
 export function frictionFactor(reynolds: number, relativeRoughness: number): number {
   requirePositive("Reynolds number", reynolds, CHURCHILL);
-  requireWithin("relative roughness", relativeRoughness, [0, 0.1], CHURCHILL);
+  requireWithin("relative roughness", relativeRoughness, ROUGHNESS, CHURCHILL);
   if (reynolds < PURELY_LAMINAR) return 64 / reynolds;
   const rough = (2.457 * Math.log(1 / ((7 / reynolds) ** 0.9 + 0.27 * relativeRoughness))) ** 16;
   const between = (37_530 / reynolds) ** 16;

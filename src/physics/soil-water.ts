@@ -4,6 +4,8 @@ import { MILLIMETRE } from "../units/constants.ts";
 import { DomainError, requireNotNegative } from "./domain-error.ts";
 
 const BOOK = "Allen, Pereira, Raes & Smith (1998), FAO Irrigation and Drainage Paper 56";
+const TABLE_22 = `${BOOK}, Table 22`;
+const CHAPTER_8 = `${BOOK}, ch. 8`;
 
 /**
  * Share of the available water that can be used without stress, for the day's crop use.
@@ -17,9 +19,9 @@ const BOOK = "Allen, Pereira, Raes & Smith (1998), FAO Irrigation and Drainage P
  */
 export function depletionFraction(tableFraction: number, cropUse: number): number {
   if (!(tableFraction >= 0 && tableFraction <= 1)) {
-    throw new DomainError("depletion fraction", tableFraction, "0 to 1", `${BOOK}, Table 22`);
+    throw new DomainError("depletion fraction", tableFraction, "0 to 1", TABLE_22);
   }
-  requireNotNegative("crop use", cropUse, `${BOOK}, Table 22`);
+  requireNotNegative("crop use", cropUse, TABLE_22);
   return Math.min(0.8, Math.max(0.1, tableFraction + 0.04 * (5 - cropUse / MILLIMETRE)));
 }
 
@@ -76,8 +78,8 @@ export function rootDepth(start: number, end: number, daysSincePlanting: number,
  * @source FAO-56 ch. 8, on Eq. 85
  */
 export function rainThatCounts(rain: number, reference: number): number {
-  requireNotNegative("rain", rain, `${BOOK}, ch. 8`);
-  requireNotNegative("reference evapotranspiration", reference, `${BOOK}, ch. 8`);
+  requireNotNegative("rain", rain, CHAPTER_8);
+  requireNotNegative("reference evapotranspiration", reference, CHAPTER_8);
   return rain < 0.2 * reference ? 0 : rain;
 }
 

@@ -7,7 +7,7 @@ import { type BedDemand, grownBed } from "./demand.ts";
 import type { BedPart, LeftOut } from "./input.ts";
 import { isByCalendar, letGoDays } from "./schedule.ts";
 import type { Sky } from "./sky.ts";
-import { fullSoil, type Soil } from "./soil-step.ts";
+import { type Came, fullSoil, nothingCame, type Soil } from "./soil-step.ts";
 import type { Source } from "./sources.ts";
 import type { SeasonDates } from "./spans.ts";
 import { newTally, type Tally } from "./tally.ts";
@@ -29,6 +29,8 @@ export type Bed = {
   readonly byCalendar: boolean;
   /** 1 on each day on which it is let go; null: never. */
   readonly letGo: Uint8Array | null;
+  /** What its last day did [m]. */
+  readonly came: Came;
   /** What its ground lacks now [m]; and lacked when its crops last stood in this season; asked for today [m3]. */
   readonly soil: Soil;
   lackBefore: number;
@@ -119,6 +121,7 @@ export function readyBeds(parts: readonly BedPart[], given: BedGround, leftOut: 
       byCalendar: isByCalendar(part.rule),
       letGo: letGoDays(part, { ...given.sky, dayInSeason: given.dayInSeason }),
       soil: fullSoil(),
+      came: nothingCame(),
       lackBefore: 0,
       asked: 0,
       bound: ownBound(sources),

@@ -19,17 +19,14 @@ const behind = (state: SeasonState, tank: number): readonly number[] => state.sp
  * The bound of lacks, by its place in BOUNDS: water in reach is told by where it went.
  *
  * @param lacks of a watering or draw [m3]
- * @param dry the tank whose water it lacked, and how much of it a day's shortfall can be at most [m3]
+ * @param dryTank the tank whose water it lacked, -1: none
+ * @param most of it that a day's shortfall can be [m3]
  * @returns its place; UNBOUND where nothing lacked [-]
  */
-export function boundOf(
-  state: SeasonState,
-  lacks: Lacks,
-  dry: { readonly tank: number; readonly most: number },
-): number {
+export function boundOf(state: SeasonState, lacks: Lacks, dryTank: number, most: number): number {
   const place = bindingPlace(lacks);
-  if (place !== WATER || dry.tank < 0) return place;
-  return mostOf(toldOf(state.gone, behind(state, dry.tank), Math.min(dry.most, lacks[WATER] as number)));
+  if (place !== WATER || dryTank < 0) return place;
+  return mostOf(toldOf(state.gone, behind(state, dryTank), Math.min(most, lacks[WATER] as number)));
 }
 
 /** Remembers what bound a bed's watering, until it is refilled. */

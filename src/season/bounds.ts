@@ -41,7 +41,9 @@ export function bindingPlace(lacks: Lacks): number {
   let most = 0;
   for (let place = 0; place < lacks.length; place++) most = Math.max(most, lacks[place] as number);
   if (most === 0) return UNBOUND;
-  return lacks.findIndex((lack) => lack > 0 && lack >= most * (1 - EQUAL));
+  let place = 0;
+  while (!((lacks[place] as number) >= most * (1 - EQUAL))) place++;
+  return place;
 }
 
 /** Bound of a bed that got all it asked for: its rule; one that nobody waters lacks hands. */

@@ -3,7 +3,7 @@
 import type { Bed } from "./beds.ts";
 import { bookShortDay, refilled } from "./blame.ts";
 import { noteDay } from "./day-log.ts";
-import { type Came, isThirsty, passDay } from "./soil-step.ts";
+import { isThirsty, passDay } from "./soil-step.ts";
 import type { SeasonState } from "./state.ts";
 import { count } from "./tally.ts";
 
@@ -15,28 +15,28 @@ import { count } from "./tally.ts";
  * @source passDay
  */
 export function growAll(state: SeasonState, day: number): void {
-  for (let i = 0; i < state.beds.length; i++) {
-    const bed = state.beds[i] as Bed;
-    const { soil } = bed;
-    const before = soil.depletion + soil.rest;
-    const given = bed.given[day] as number;
-    const came = passDay(bed.days, day, soil, given / bed.perDepth);
-    const { ledger } = state;
-    ledger.waterIn += came.rained * bed.ground;
-    // What did not reach the roots, and what was more than the ground had room for, is gone with the crop's use.
-    ledger.waterOut += given - (came.kept - came.use - came.dried) * bed.ground;
-    if (state.dayInSeason[day] === 1) bed.lackBefore = 0;
-    if ((bed.days.total[day] as number) > 0) bookDay(state, bed, { day, before, came });
-    bed.evening[day] = soil.depletion;
-    if (state.log) noteDay(state.log, bed, { date: state.record.firstDay + day, day, ...came });
-  }
+  for (let i = 0; i < state.beds.length; i++) grow(state, state.beds[i] as Bed, day);
 }
 
-/** A bed's day: what its ground lacked in the morning [m], and what came of it. */
-type BedDay = { readonly day: number; readonly before: number; readonly came: Came };
+function grow(state: SeasonState, bed: Bed, day: number): void {
+  const { ledger } = state;
+  const { soil, came } = bed;
+  const before = soil.depletion + soil.rest;
+  const given = bed.given[day] as number;
+  passDay(bed.days, day, soil, given / bed.perDepth, came);
+  ledger.waterIn += came.rained * bed.ground;
+  // What did not reach the roots, and what was more than the ground had room for, is gone with the crop's use.
+  ledger.waterOut += given - (came.kept - came.use - came.dried) * bed.ground;
+  if (state.dayInSeason[day] === 1) bed.lackBefore = 0;
+  if ((bed.days.total[day] as number) > 0) bookDay(state, bed, day, before);
+  bed.evening[day] = soil.depletion;
+  if (state.log) noteDay(state.log, bed, { date: state.record.firstDay + day, day, ...came });
+}
 
-function bookDay(state: SeasonState, bed: Bed, { day, before, came }: BedDay): void {
+/** Books a bed's day; `before` is what its ground lacked in the morning [m]. */
+function bookDay(state: SeasonState, bed: Bed, day: number, before: number): void {
   const { slots } = state;
+  const { came } = bed;
   const potential = bed.days.potential[day] as number;
   const short = isThirsty(potential, came.use);
   if (bed.soil.depletion <= came.use) refilled(bed);

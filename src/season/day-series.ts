@@ -51,7 +51,7 @@ export function daySeries(input: SeasonInput, record: DailyRecord): DaySeries | 
       column("weather", "rain", state.arriving, "m"),
       column("weather", "reference_evapotranspiration", state.eto, "m"),
       ...state.tanks.parts.flatMap(({ id }, place) => tankColumns(state, id, place, tanks[place])),
-      ...state.pipes.parts.flatMap(({ id }, place) => [
+      ...state.pipes.lines.flatMap(({ id }, place) => [
         column(id, "moved", state.lineMovedOn[place] ?? NOTHING),
         column(id, "ran", state.lineRan[place] ?? NOTHING, "s"),
       ]),
@@ -113,10 +113,10 @@ function noteTank(state: SeasonState, { tank, place, day, before }: Noting): voi
   tank.evaporated[day] = (state.evaporated[place] as number) - (before.evaporated[place] as number);
   tank.leaked[day] = (state.leaked[place] as number) - (before.leaked[place] as number);
   let lines = 0;
-  for (let i = 0; i < pipes.parts.length; i++) {
+  for (const [i, { from, to }] of pipes.lines.entries()) {
     const moved = state.lineMovedOn[i]?.[day] as number;
-    if (pipes.to[i] === place) lines += moved;
-    if (pipes.from[i] === place) lines -= moved;
+    if (to?.place === place && !to.isTee) lines += moved;
+    if (from.place === place && !from.isTee) lines -= moved;
   }
   tank.lines[day] = lines;
 }

@@ -12,7 +12,7 @@ import type { BedPart } from "./input.ts";
 import { contentKey, keeper } from "./kept.ts";
 import { peakDay, peakSpan } from "./peak-day.ts";
 import { type Sky, skyOf } from "./sky.ts";
-import { fullSoil, moveRoots, passDay, soakOf } from "./soil-step.ts";
+import { fullSoil, moveRoots, nothingCame, passDay, soakOf } from "./soil-step.ts";
 import { dayOfSeason, type SeasonDates, type Span, sumOver, wholeSeasons } from "./spans.ts";
 
 export type BedDemand = {
@@ -191,13 +191,14 @@ export function neverRefused(
   const byMorning = bed.decidesOn === "morning" ? 1 : 0;
   const watered = new Float64Array(days.total.length);
   const soil = fullSoil();
+  const came = nothingCame();
   for (let day = 0; day < watered.length; day++) {
     moveRoots(days, day, soil);
     const fell = (days.rain[day] as number) * byMorning;
     const wanted = (days.total[day] as number) > 0 ? wants(day, Math.max(0, soil.depletion - fell)) : null;
     const soak = days.planted[day] === 1 ? Math.max(0, soakOf(days, day, soil) - fell) : 0;
     const given = wanted === null ? 0 : Math.max(wanted, soak);
-    passDay(days, day, soil, given);
+    passDay(days, day, soil, given, came);
     watered[day] = given;
   }
   return watered;

@@ -1,10 +1,10 @@
 // Gravity from one watering to the next: all lines flow from the same levels, in steps that grow until nothing moves.
 
 import { DAY, MINUTE } from "../units/constants.ts";
-import type { LinePart } from "./input.ts";
-import { declineOf, doneIn, hasFloat, headGrowth, movedIn } from "./line-step.ts";
-import { gapOf, readFlows } from "./pipe-flow.ts";
+import { doneIn, movedIn, readDecline } from "./line-step.ts";
+import { readFlows } from "./pipe-flow.ts";
 import type { PipeGroup } from "./pipe-groups.ts";
+import type { PipeLine, PipeNode } from "./pipe-line.ts";
 import type { Pipes } from "./pipes.ts";
 import { holdToSources } from "./source-hold.ts";
 import type { Tanks } from "./tanks.ts";
@@ -31,7 +31,7 @@ const INSTANT = 1e-3;
 const NOTHING = 1e-8;
 
 /**
- * Lets every line run for a time; moves the water in `tanks` and adds to `pipes.moved`.
+ * Lets every line run for a time; moves the water in `tanks` and adds to what each line moved.
  *
  * @param time from the watering to the next; a day when left out [s]
  * @returns water that ran out of free ends [m3]
@@ -40,9 +40,9 @@ const NOTHING = 1e-8;
  */
 export function runGravity(pipes: Pipes, tanks: Tanks, time = DAY, stepping: Stepping = STEPPING): number {
   let lost = 0;
-  for (let k = 0; k < pipes.groups.length; k++) {
-    lost += runGroup(pipes, pipes.groups[k] as PipeGroup, tanks, { time, stepping });
-  }
+  const span = { time, stepping };
+  for (let k = 0; k < pipes.groups.length; k++)
+    lost += runGroup(pipes, pipes.groups[k] as PipeGroup, tanks, span);
   return lost;
 }
 
@@ -53,121 +53,105 @@ function runGroup(pipes: Pipes, group: PipeGroup, tanks: Tanks, { time, stepping
   let wanted = stepping.first;
   let lost = 0;
   while (left > 0 && readFlows(pipes, group, tanks)) {
-    const step = Math.min(left, stepLimit(pipes, group, wanted, stepping));
-    planStep(pipes, group, step, time - left);
-    holdToSources(pipes, group, tanks);
-    lost += applyStep(pipes, group, tanks);
+    const step = Math.min(left, stepLimit(group, wanted, stepping));
+    planStep(group, step, time - left);
+    holdToSources(group, tanks);
+    lost += applyStep(group, tanks);
     left -= step;
-    if (isStill(pipes.step, group)) break;
+    if (isStill(group)) break;
     wanted = step * stepping.growth;
   }
   return lost;
 }
 
-function isStill(step: Float64Array, { lines }: PipeGroup): boolean {
-  for (let k = 0; k < lines.length; k++)
-    if (Math.abs(step[lines[k] as number] as number) >= NOTHING) return false;
+function isStill({ lines }: PipeGroup): boolean {
+  for (let k = 0; k < lines.length; k++) if (Math.abs((lines[k] as PipeLine).step) >= NOTHING) return false;
   return true;
 }
 
 /** The longest step that no line's limits forbid [s]. */
-function stepLimit(pipes: Pipes, group: PipeGroup, wanted: number, stepping: Stepping): number {
+function stepLimit({ lines }: PipeGroup, wanted: number, stepping: Stepping): number {
   let step = wanted;
   let stop = Infinity;
-  for (let k = 0; k < group.lines.length; k++) {
-    const i = group.lines[k] as number;
-    if (pipes.flow[i] === 0) continue;
-    const alone = !pipes.joined[i] && !isShared(pipes, i);
-    stop = Math.min(stop, untilBand(pipes, i, alone));
+  for (let k = 0; k < lines.length; k++) {
+    const line = lines[k] as PipeLine;
+    if (line.flow === 0) continue;
+    const alone = !line.joined && !isShared(line);
+    stop = Math.min(stop, untilBand(line, alone));
     step = Math.min(
       step,
-      alone ? fallLimit(pipes, i, ALONE * stepping.change) : sharedLimit(pipes, i, stepping.change),
+      alone ? fallLimit(line, ALONE * stepping.change) : sharedLimit(line, stepping.change),
     );
   }
   return Math.min(Math.max(step, stepping.shortest), Math.max(stop, INSTANT));
 }
 
 /** Time in which a line's head falls by a share [s]. */
-function fallLimit(pipes: Pipes, i: number, change: number): number {
-  const growth = headGrowth(pipes, i);
-  return growth < 0 ? (change * (pipes.head[i] as number)) / -growth : Infinity;
+function fallLimit({ growth, head }: PipeLine, change: number): number {
+  return growth < 0 ? (change * head) / -growth : Infinity;
 }
 
 /** Whether another line flows at one of a line's ends: then its own closed form does not know all of its change. */
-function isShared(pipes: Pipes, i: number): boolean {
-  const to = pipes.to[i] as number;
-  return (pipes.busy[pipes.from[i] as number] as number) > 1 || (to >= 0 && (pipes.busy[to] as number) > 1);
+function isShared({ from, to }: PipeLine): boolean {
+  return from.busy > 1 || (to !== null && to.busy > 1);
 }
 
 /** Time until a rising float begins to close its valve [s]; a line alone knows by itself when one snaps shut. */
-function untilBand(pipes: Pipes, i: number, alone: boolean): number {
-  const line = pipes.parts[i] as LinePart;
-  const to = pipes.to[i] as number;
-  if (!hasFloat(pipes, i)) return Infinity;
-  const rising = (pipes.gain[to] as number) / (pipes.area[to] as number);
-  const above = gapOf(pipes, line, to) - line.valveBand;
-  if (alone && line.valveBand === 0) return Infinity;
-  return rising > 0 && above > 0 ? above / rising : Infinity;
+function untilBand({ float, to }: PipeLine, alone: boolean): number {
+  if (!float || !to || (alone && float.band === 0)) return Infinity;
+  const above = float.shutHeight - to.surface - float.band;
+  return to.rising > 0 && above > 0 ? above / to.rising : Infinity;
 }
 
 /** Time in which a share of a line's head or gap changes, or its fuller tank answers to all its lines [s]. */
-function sharedLimit(pipes: Pipes, i: number, change: number): number {
-  const head = pipes.head[i] as number;
-  let limit = (change * head) / Math.abs(headGrowth(pipes, i));
-  const line = pipes.parts[i] as LinePart;
-  const to = pipes.to[i] as number;
-  limit = Math.min(limit, settleLimit(pipes, i, pipes.from[i] as number), settleLimit(pipes, i, to));
+function sharedLimit(line: PipeLine, change: number): number {
+  const { head, growth, from, to, float } = line;
+  let limit = Math.min((change * head) / Math.abs(growth), settleLimit(line, from), settleLimit(line, to));
   // A closing valve knows its own end, but not when it shares a tee.
-  if (pipes.joined[i] && hasFloat(pipes, i)) {
-    const rising = (pipes.gain[to] as number) / (pipes.area[to] as number);
-    const gap = gapOf(pipes, line, to);
-    if (gap < line.valveBand) limit = Math.min(limit, (2 * change * gap) / Math.abs(rising));
+  if (line.joined && float && to) {
+    const gap = float.shutHeight - to.surface;
+    if (gap < float.band) limit = Math.min(limit, (2 * change * gap) / Math.abs(to.rising));
   }
   return Number.isNaN(limit) ? Infinity : limit;
 }
 
 /** Beyond this a small tank between lines would swing about its balance instead of settling [s]. */
-function settleLimit(pipes: Pipes, i: number, node: number): number {
-  if (node < 0 || node >= pipes.firstTee || (pipes.busy[node] as number) < 2) return Infinity;
-  const head = pipes.head[i] as number;
-  return (head * (pipes.area[node] as number)) / Math.abs(pipes.flow[i] as number) / 2;
+function settleLimit({ head, flow }: PipeLine, node: PipeNode | null): number {
+  if (!node || node.isTee || node.busy < 2) return Infinity;
+  return (head * node.area) / Math.abs(flow) / 2;
 }
 
-function planStep(pipes: Pipes, group: PipeGroup, time: number, since: number): void {
-  for (let k = 0; k < group.lines.length; k++) {
-    const i = group.lines[k] as number;
-    const flow = pipes.flow[i] as number;
-    if (flow === 0) {
-      pipes.step[i] = 0;
-      continue;
-    }
-    if (pipes.joined[i]) {
-      pipes.step[i] = flow * time;
-      pipes.doneAt[i] = since + time;
-      continue;
-    }
-    const decline = declineOf(pipes, i, time);
-    const amount = movedIn(decline, Math.abs(flow), time);
-    pipes.step[i] = flow > 0 ? amount : -amount;
-    const ran = doneIn(pipes, i, decline, { amount, time });
-    if (ran > 0) pipes.doneAt[i] = since + ran;
+function planStep({ lines }: PipeGroup, time: number, since: number): void {
+  for (let k = 0; k < lines.length; k++) {
+    const line = lines[k] as PipeLine;
+    if (line.flow === 0) line.step = 0;
+    else if (line.joined) {
+      line.step = line.flow * time;
+      line.doneAt = since + time;
+    } else planAlone(line, time, since);
   }
 }
 
+/** A line between tanks falls by its own closed form. */
+function planAlone(line: PipeLine, time: number, since: number): void {
+  readDecline(line, time);
+  const amount = movedIn(line, time);
+  line.step = line.flow > 0 ? amount : -amount;
+  const ran = doneIn(line, amount, time);
+  if (ran > 0) line.doneAt = since + ran;
+}
+
 /** Moves the step's water; returns what ran out of free ends [m3]. */
-function applyStep(pipes: Pipes, group: PipeGroup, tanks: Tanks): number {
-  const { volume } = tanks;
+function applyStep({ lines }: PipeGroup, { volume }: Tanks): number {
   let lost = 0;
-  for (let k = 0; k < group.lines.length; k++) {
-    const i = group.lines[k] as number;
-    const amount = pipes.step[i] as number;
-    if (amount === 0) continue;
-    const a = pipes.from[i] as number;
-    const b = pipes.to[i] as number;
-    pipes.moved[i] = (pipes.moved[i] as number) + amount;
-    if (a < pipes.firstTee) volume[a] = (volume[a] as number) - amount;
-    if (b < 0) lost += amount;
-    else if (b < pipes.firstTee) volume[b] = (volume[b] as number) + amount;
+  for (let k = 0; k < lines.length; k++) {
+    const line = lines[k] as PipeLine;
+    const { step, from, to } = line;
+    if (step === 0) continue;
+    line.moved += step;
+    if (!from.isTee) volume[from.place] = (volume[from.place] as number) - step;
+    if (!to) lost += step;
+    else if (!to.isTee) volume[to.place] = (volume[to.place] as number) + step;
   }
   return lost;
 }

@@ -44,7 +44,8 @@ export function addWaterLacks(
   const { volume } = state.tanks;
   const { behind, fed, full, stuck } = state.supply[tank] as Supply;
   const held = Math.max(0, (volume[tank] as number) - under);
-  let [waiting, coming] = [0, 0];
+  let waiting = 0;
+  let coming = 0;
   for (let i = 0; i < behind.length; i++) {
     const { tank: other, under: below, runs } = behind[i] as Supply["behind"][number];
     const over = Math.max(0, (volume[other] as number) - below);
@@ -88,19 +89,28 @@ export function addPumpLacks(
   const level = Math.max(held, Math.min(state.tanks.capacity[source.tank] as number, source.under + want));
   const volume = Math.min(want, level - source.under);
   if (!(volume > 0)) return;
-  const kept = (time: number, charge: number): number =>
-    want - allowed(source, { level, volume, want }, time, charge);
-  add(lacks, PUMP_TIME, means.time < Infinity ? kept(means.time, Infinity) : 0);
-  if (means.sun < Infinity) add(lacks, ENERGY, kept(means.sun, Infinity));
-  if (means.charge < Infinity) add(lacks, ENERGY, kept(Infinity, means.charge));
-  if (means.hands < Infinity) add(lacks, HANDS, means.hands < 0 ? want : kept(means.hands, Infinity));
+  const { time, energy } = drawdownOf(source, level, volume);
+  const wanted: Wanted = { level, volume, want, time, energy };
+  const { hands, charge } = means;
+  if (means.time < Infinity) add(lacks, PUMP_TIME, want - allowed(source, wanted, means.time, Infinity));
+  if (means.sun < Infinity) add(lacks, ENERGY, want - allowed(source, wanted, means.sun, Infinity));
+  if (charge < Infinity) add(lacks, ENERGY, want - allowed(source, wanted, Infinity, charge));
+  if (hands < 0) add(lacks, HANDS, want);
+  else if (hands < Infinity) add(lacks, HANDS, want - allowed(source, wanted, hands, Infinity));
 }
 
-type Wanted = { readonly level: number; readonly volume: number; readonly want: number };
+/** What is wanted, as much of it as its tank may hold at once, from what level [m3]; and what pumping that takes [s], [J]. */
+type Wanted = {
+  readonly level: number;
+  readonly volume: number;
+  readonly want: number;
+  readonly time: number;
+  readonly energy: number;
+};
 
 /** What a running time and a charge let through of what is wanted [m3]. */
-function allowed(source: Source, { level, volume, want }: Wanted, running: number, charge: number): number {
-  const { time, energy } = drawdownOf(source, level, volume);
+function allowed(source: Source, wanted: Wanted, running: number, charge: number): number {
+  const { level, volume, want, time, energy } = wanted;
   const more = want / volume;
   if (isWithin(time * more, running) && energy * more <= charge) return want;
   if (time <= running && energy <= charge)

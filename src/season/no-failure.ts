@@ -5,6 +5,7 @@ import type { NoFailure } from "./answer.ts";
 import type { Bed } from "./beds.ts";
 import { neverRefused } from "./demand.ts";
 import { dueOn } from "./draws.ts";
+import { contentKey, keeper } from "./kept.ts";
 import { OPEN_WATER } from "./losses.ts";
 import { isByCalendar, mayAsk } from "./schedule.ts";
 import type { SeasonState } from "./state.ts";
@@ -46,23 +47,30 @@ function wholeBalance(state: SeasonState): WholeBalance {
     demand[day] = leak + open * OPEN_WATER * (eto[day] as number);
     for (const draw of state.draws) demand[day] = (demand[day] as number) + dueOn(draw, day);
   }
-  for (const bed of state.beds) addTo(demand, waterings(state, bed), 1);
+  for (const bed of state.beds)
+    if (bed.sources.length > 0) addTo(demand, waterings(state, bed), bed.perDepth);
   return { inflow, demand };
 }
 
-/** What a bed asks for on each day when it always gets it [m3]; nothing where nobody waters it. */
-function waterings(state: SeasonState, bed: Bed): Float64Array {
-  const { dayInSeason, length, record } = state;
-  const { rule } = bed.part;
-  if (bed.sources.length === 0) return new Float64Array(length);
-  const wants = (day: number, lack: number): number | null => {
-    const place = dayInSeason[day] as number;
-    if (place === 0 || bed.letGo?.[day] === 1) return null;
-    if (!mayAsk(rule, record.firstDay + day, place)) return 0;
-    if (isByCalendar(rule)) return (rule.kind === "soil" ? 0 : (rule.volume ?? 0)) / bed.perDepth;
-    return rule.kind === "weekdays" || lack >= (bed.days.trigger[day] as number) ? lack : 0;
-  };
-  return neverRefused(bed.part, bed.days, wants).map((depth) => depth * bed.perDepth);
+const WATERINGS = keeper<Float64Array>(4);
+
+/** What a bed asks for on each day when it always gets it [m]: kept with its days, which hold all else that this is told from. */
+function waterings({ input, record, dayInSeason }: SeasonState, bed: Bed): Float64Array {
+  const { rule, letGo } = bed.part;
+  return WATERINGS(bed.days, contentKey([rule, letGo, input.start, input.end]), () =>
+    neverRefused(bed.part, bed.days, (day, lack) => {
+      const place = dayInSeason[day] as number;
+      if (place === 0 || bed.letGo?.[day] === 1) return null;
+      return wantsOf(bed, day, lack, mayAsk(rule, record.firstDay + day, place));
+    }),
+  );
+}
+
+/** What its rule asks for on a day in its season on which its root zone lacks so much [m]. */
+function wantsOf({ part: { rule }, days, perDepth }: Bed, day: number, lack: number, isDue: boolean): number {
+  if (!isDue) return 0;
+  if (isByCalendar(rule)) return (rule.kind === "soil" ? 0 : (rule.volume ?? 0)) / perDepth;
+  return rule.kind === "weekdays" || lack >= (days.trigger[day] as number) ? lack : 0;
 }
 
 function addTo(sum: Float64Array, series: Float64Array, factor: number): void {

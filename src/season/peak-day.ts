@@ -15,7 +15,11 @@ const PEAK_QUANTILE = 0.9;
  * @source definition: position (n - 1) p in the sorted values, linear between neighbours
  */
 export function quantile(values: ArrayLike<number>, share: number): number {
-  const sorted = Float64Array.from(values).sort();
+  return quantileOf(Float64Array.from(values).sort(), share);
+}
+
+/** quantile of values that are sorted already. */
+export function quantileOf(sorted: Float64Array, share: number): number {
   const place = (sorted.length - 1) * share;
   const lower = sorted[Math.floor(place)] ?? 0;
   const upper = sorted[Math.ceil(place)] ?? 0;

@@ -1,38 +1,33 @@
 // Lines that hang together through tanks and tees: each such group runs by itself, in steps of its own.
 
-/** Places of the lines, tanks and tees (counted from the first tee) of one group, rising. */
+import type { PipeLine, PipeNode } from "./pipe-line.ts";
+
+/** The lines, tanks and tees of one group, in their order. */
 export type PipeGroup = {
-  readonly lines: Int32Array;
-  readonly tanks: Int32Array;
-  readonly tees: Int32Array;
+  readonly lines: readonly PipeLine[];
+  readonly tanks: readonly PipeNode[];
+  readonly tees: readonly PipeNode[];
 };
 
-/**
- * The groups of a network, in the order of their first lines; a tank without a line is in none.
- *
- * @param from node at each line's start: tanks, then tees [-]
- * @param to node at its end, -1 for a free end [-]
- * @param firstTee first node that is a tee [-]
- */
-export function groupsOf(from: Int32Array, to: Int32Array, firstTee: number): readonly PipeGroup[] {
-  const groupOf = new Map<number, Set<number>>();
-  for (let i = 0; i < from.length; i++) {
-    const [a, b] = [from[i] as number, to[i] as number];
-    const merged = new Set([a, ...(b < 0 ? [] : [b])]);
+/** The groups of a network, in the order of their first lines; a tank without a line is in none. */
+export function groupsOf(lines: readonly PipeLine[]): readonly PipeGroup[] {
+  const groupOf = new Map<PipeNode, Set<PipeNode>>();
+  for (const { from, to } of lines) {
+    const merged = new Set(to ? [from, to] : [from]);
     for (const node of [...merged]) for (const other of groupOf.get(node) ?? []) merged.add(other);
     for (const node of merged) groupOf.set(node, merged);
   }
-  const groups = new Map<Set<number>, number[]>();
-  for (let i = 0; i < from.length; i++) {
-    const nodes = groupOf.get(from[i] as number) as Set<number>;
-    groups.set(nodes, [...(groups.get(nodes) ?? []), i]);
+  const groups = new Map<Set<PipeNode>, PipeLine[]>();
+  for (const line of lines) {
+    const nodes = groupOf.get(line.from) as Set<PipeNode>;
+    groups.set(nodes, [...(groups.get(nodes) ?? []), line]);
   }
-  return [...groups].map(([nodes, lines]) => {
-    const sorted = [...nodes].sort((a, b) => a - b);
+  return [...groups].map(([nodes, its]) => {
+    const sorted = [...nodes].sort((a, b) => a.place - b.place);
     return {
-      lines: Int32Array.from(lines),
-      tanks: Int32Array.from(sorted.filter((node) => node < firstTee)),
-      tees: Int32Array.from(sorted.filter((node) => node >= firstTee).map((node) => node - firstTee)),
+      lines: its,
+      tanks: sorted.filter(({ isTee }) => !isTee),
+      tees: sorted.filter(({ isTee }) => isTee),
     };
   });
 }

@@ -2,16 +2,39 @@
 
 import { BOUNDS, type Bound } from "../network/bounds.ts";
 import { edgesFrom, edgesTo, runs } from "../network/network.ts";
+import type { SeasonTotals } from "./answer.ts";
 import type { LinePart, SeasonInput, TankPart } from "./input.ts";
 
 /** One run: which bounds are free, and the share of the rain that falls. */
 export type Freeing = { readonly bounds: readonly Bound[]; readonly rain: number };
 
 /** Short days of all whole seasons together, and how many seasons they are. */
-export type ShortDays = { readonly days: number; readonly seasons: number };
+export type ShortDays = {
+  readonly days: number;
+  readonly seasons: number;
+  /** Of each season, in order, and the place of the worst among them; -1: none. */
+  readonly bySeason: readonly number[];
+  readonly worst: number;
+};
 
-/** Bounds set free together, and the short days of all seasons that this takes away. */
-export type Relief = { readonly bounds: readonly Bound[]; readonly saved: number };
+/** Short days of a finished run; null where it has no bed. */
+export function shortDaysOf({ daysShort, seasons, bySeason, worstSeason }: SeasonTotals): ShortDays | null {
+  if (daysShort === null) return null;
+  const each = bySeason.map((season) => season.daysShort);
+  return {
+    days: each.reduce((sum, days) => sum + days, 0),
+    seasons,
+    bySeason: each,
+    worst: bySeason.findIndex(({ year }) => year === worstSeason?.year),
+  };
+}
+
+/** Bounds set free together, and the short days that this takes away: of all seasons, and of the worst. */
+export type Relief = {
+  readonly bounds: readonly Bound[];
+  readonly saved: number;
+  readonly savedInWorst: number;
+};
 
 export type GivesOut =
   /** `first`: one that by itself takes away most short days; several of them only where they take away equally many. */

@@ -48,7 +48,8 @@ function addPiece(
   { bottom, depth }: Piece,
 ): void {
   const at = Math.max(0, place);
-  const [low, high] = [volumes[at] as number, volumes[at + 1] ?? Infinity];
+  const low = volumes[at] as number;
+  const high = at + 1 < volumes.length ? (volumes[at + 1] as number) : Infinity;
   const start = high === Infinity ? 0 : Math.min(1, Math.max(0, (bottom - low) / (high - low)));
   const end = high === Infinity ? 0 : Math.min(1, Math.max(0, (bottom + depth - low) / (high - low)));
   const flow = between(flows, at, start);
@@ -67,8 +68,10 @@ function addPiece(
 }
 
 function between(row: Float64Array, place: number, share: number): number {
-  const low = row[place] ?? 0;
-  return share === 0 ? low : low * (1 - share) + (row[place + 1] ?? low) * share;
+  const low = place < row.length ? (row[place] as number) : 0;
+  if (share === 0) return low;
+  const high = place + 1 < row.length ? (row[place + 1] as number) : low;
+  return low * (1 - share) + high * share;
 }
 
 /**

@@ -15,11 +15,12 @@ import { decide } from "./decide.ts";
 import { runGravity, STEPPING, type Stepping } from "./gravity.ts";
 import type { SeasonInput } from "./input.ts";
 import { loseAll } from "./losses.ts";
+import type { PipeLine } from "./pipe-line.ts";
 import { wholeSeasons } from "./spans.ts";
 import { readyState, type SeasonState } from "./state.ts";
 import { bookSpill, storeAfter, storeBefore } from "./store.ts";
 import { summaryOf } from "./summary.ts";
-import { count } from "./tally.ts";
+import { count, type Tally } from "./tally.ts";
 import { settleOverflow } from "./tanks.ts";
 import { closeWaterings, wantsSecond, waterAgain, waterAll } from "./watering.ts";
 
@@ -80,7 +81,7 @@ export function runDays(
   days: Days = { first: 0, last: state.length - 1 },
 ): void {
   if (days.first === 0) openAccount(state);
-  const hasLines = state.pipes.parts.length > 0;
+  const hasLines = state.pipes.lines.length > 0;
   for (let day = days.first; day <= days.last; day++) {
     decide(state, day);
     storeBefore(state, day);
@@ -102,12 +103,13 @@ function runLines(state: SeasonState, day: number, stepping: Stepping): void {
     gravity(state, dark, stepping);
     waterAgain(state, day, dark);
   }
-  const ran = dark > 0 ? Float64Array.from(state.pipes.doneAt) : null;
-  if (ran) state.pipes.doneAt.fill(0);
+  const { lines } = state.pipes;
+  const ran = dark > 0 ? lines.map(({ doneAt }) => doneAt) : null;
+  if (ran) for (const line of lines) line.doneAt = 0;
   gravity(state, DAY - dark, stepping);
-  for (let i = 0; ran && i < ran.length; i++) {
-    const later = state.pipes.doneAt[i] as number;
-    state.pipes.doneAt[i] = later > 0 ? dark + later : (ran[i] as number);
+  for (let i = 0; ran && i < lines.length; i++) {
+    const line = lines[i] as PipeLine;
+    line.doneAt = line.doneAt > 0 ? dark + line.doneAt : (ran[i] as number);
   }
   bookLines(state, day);
 }
@@ -117,18 +119,15 @@ function gravity({ pipes, tanks, ledger }: SeasonState, time: number, stepping: 
   settleOverflow(tanks, null);
 }
 
-function bookLines(state: SeasonState, day: number): void {
-  const { pipes } = state;
-  for (let i = 0; i < pipes.moved.length; i++) {
-    const moved = pipes.moved[i] as number;
-    if (moved === 0) continue;
-    const [tally, ran] = [state.lineMoved[i], state.lineRan[i]];
-    if (tally) count(tally, state.slots, moved);
-    if (ran) ran[day] = pipes.doneAt[i] as number;
-    const days = state.lineMovedOn[i];
-    if (days) days[day] = moved;
-    pipes.moved[i] = 0;
-    pipes.doneAt[i] = 0;
+function bookLines({ pipes, slots, lineMoved, lineRan, lineMovedOn }: SeasonState, day: number): void {
+  for (let i = 0; i < pipes.lines.length; i++) {
+    const line = pipes.lines[i] as PipeLine;
+    if (line.moved === 0) continue;
+    count(lineMoved[i] as Tally, slots, line.moved);
+    (lineRan[i] as Float64Array)[day] = line.doneAt;
+    (lineMovedOn[i] as Float64Array)[day] = line.moved;
+    line.moved = 0;
+    line.doneAt = 0;
   }
 }
 

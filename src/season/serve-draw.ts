@@ -44,7 +44,7 @@ function bookShortDraw(state: SeasonState, draw: DueDraw, day: number, { due, sh
   addWaterLacks(state, { tank, under }, { want: due, before: 0 }, lacks);
   const inSeason = state.slots.season < state.seasons.length;
   const litres = inSeason ? state.drawsUnmet : null;
-  let bound = boundOf(state, lacks, { tank: -1, most: short });
+  let bound = boundOf(state, lacks, -1, short);
   if (bound === WATER) bound = bookWater(state, litres, { tank, unmet: short, day });
   else if (litres) litres[bound] = (litres[bound] as number) + short;
   state.drawShort[day] = 1;

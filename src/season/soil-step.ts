@@ -17,13 +17,10 @@ export const fullSoil = (): Soil => ({ depletion: 0, rest: 0, layer: 0, zone: 0 
  * What a day did [m]: of the water given what the ground kept, rain it kept, what crops used, what bare ground lost; and the
  * share of their full use that crops could take [-].
  */
-export type Came = {
-  readonly kept: number;
-  readonly rained: number;
-  readonly use: number;
-  readonly dried: number;
-  readonly share: number;
-};
+export type Came = { kept: number; rained: number; use: number; dried: number; share: number };
+
+/** A day on which nothing happened yet. */
+export const nothingCame = (): Came => ({ kept: 0, rained: 0, use: 0, dried: 0, share: 1 });
 
 /** Shortfall that is rounding rather than thirst [-]: our definition. */
 const SHORT = 1e-3;
@@ -111,25 +108,30 @@ export const soakOf = (days: BedDays, day: number, soil: Soil): number =>
  * @param day of the record [day]
  * @param soil what its ground lacks in the morning; changed to that of the evening [m]
  * @param given water given that comes to the ground [m]
+ * @param came gets what came of it; a new record when left out [m]
  * @returns what came of it
  * @source FAO-56 Eq. 81, 84, 85, 86, water early in the day as in example 38; bare ground: Eq. 73 and 74
  */
-export function passDay(days: BedDays, day: number, soil: Soil, given: number): Came {
-  return (days.total[day] as number) > 0 ? growDay(days, day, soil, given) : bareDay(days, day, soil);
+export function passDay(days: BedDays, day: number, soil: Soil, given: number, came = nothingCame()): Came {
+  if ((days.total[day] as number) > 0) growDay(days, day, soil, given, came);
+  else bareDay(days, day, soil, came);
+  return came;
 }
 
-function growDay(days: BedDays, day: number, soil: Soil, given: number): Came {
-  const kept = fill(days, day, soil, given);
+function growDay(days: BedDays, day: number, soil: Soil, given: number, came: Came): void {
+  came.kept = fill(days, day, soil, given);
   const caught = fill(days, day, soil, days.rain[day] as number);
   const rest = Math.min(soil.rest, days.restRain[day] as number);
   soil.rest -= rest;
   const total = days.total[day] as number;
-  const potential = days.potential[day] as number;
   const wet = soil.depletion;
   const share = stress(wet, total, Math.min(total, days.readily[day] as number));
-  const use = Math.min(positive(total - wet), potential * share);
+  const use = Math.min(positive(total - wet), (days.potential[day] as number) * share);
   soil.depletion = Math.min(total, wet + use);
-  return { kept, rained: caught + rest, use, dried: 0, share };
+  came.rained = caught + rest;
+  came.use = use;
+  came.dried = 0;
+  came.share = share;
 }
 
 /** Fills the root zone, then the ground below it; what was kept [m]. */
@@ -142,7 +144,7 @@ function fill(days: BedDays, day: number, soil: Soil, water: number): number {
   return roots + deep;
 }
 
-function bareDay(days: BedDays, day: number, soil: Soil): Came {
+function bareDay(days: BedDays, day: number, soil: Soil, came: Came): void {
   const rain = days.restRain[day] as number;
   const rained = Math.min(soil.rest, rain);
   soil.rest -= rained;
@@ -151,5 +153,9 @@ function bareDay(days: BedDays, day: number, soil: Soil): Came {
   const dried = Math.min(positive(days.room - soil.rest), lost);
   soil.layer += dried;
   soil.rest += dried;
-  return { kept: 0, rained, use: 0, dried, share: 1 };
+  came.kept = 0;
+  came.rained = rained;
+  came.use = 0;
+  came.dried = dried;
+  came.share = 1;
 }

@@ -18,7 +18,7 @@ import { bedSeasons } from "./bed-seasons.ts";
 import type { Bed } from "./beds.ts";
 import type { TankPart } from "./input.ts";
 import { noFailureStorage } from "./no-failure.ts";
-import { quantile } from "./peak-day.ts";
+import { quantileOf } from "./peak-day.ts";
 import type { Source } from "./sources.ts";
 import { type Span, sumOver } from "./spans.ts";
 import type { SeasonState } from "./state.ts";
@@ -46,7 +46,7 @@ export function summaryOf(state: SeasonState): SeasonAnswer {
     leftOut: [...state.leftOut].sort((a, b) => (a.id < b.id ? -1 : 1)),
     roofs: state.caught.map((roof) => roofAnswer(state, roof)),
     tanks: state.tanks.parts.map((part, place) => tankAnswer(state, autonomy, part, place)),
-    lines: state.pipes.parts.map((part, place) => lineAnswer(state, part.id, place)),
+    lines: state.pipes.lines.map(({ id }, place) => lineAnswer(state, id, place)),
     draws: state.draws.map(drawAnswer),
     deliveries: state.sources
       .filter(({ roundVolume }) => roundVolume === 0)
@@ -99,14 +99,14 @@ function tankAnswer(state: SeasonState, autonomy: Autonomy, part: TankPart, plac
 }
 
 function lineAnswer(state: SeasonState, id: string, place: number): LineAnswer {
-  const tally = state.lineMoved[place];
-  const ran = (state.lineRan[place] ?? new Float64Array(0)).filter((time) => time > 0);
+  const tally = state.lineMoved[place] as Tally;
+  const ran = (state.lineRan[place] as Float64Array).filter((time) => time > 0).sort();
   return {
     id,
-    movedYearly: tally ? meanOf(tally.years) : null,
-    moved: tally ? sumOfAll(tally) : 0,
-    usualRun: ran.length > 0 ? quantile(ran, 0.5) : null,
-    longestRun: ran.length > 0 ? ran.reduce((most, time) => Math.max(most, time), 0) : null,
+    movedYearly: meanOf(tally.years),
+    moved: sumOfAll(tally),
+    usualRun: ran.length > 0 ? quantileOf(ran, 0.5) : null,
+    longestRun: ran[ran.length - 1] ?? null,
   };
 }
 

@@ -28,7 +28,8 @@ export function fullTimeBy(hours: readonly number[], elapsed: number): number {
  */
 export function elapsedAt(hours: readonly number[], fullTime: number): number {
   for (let hour = 1; hour < hours.length; hour++) {
-    const [before, after] = [hours[hour - 1] as number, hours[hour] as number];
+    const before = hours[hour - 1] as number;
+    const after = hours[hour] as number;
     if (after >= fullTime && after > before)
       return (hour - 1 + Math.max(0, fullTime - before) / (after - before)) * HOUR;
   }

@@ -8,6 +8,10 @@ export type Tanks = {
   readonly parts: readonly TankPart[];
   readonly placeOf: ReadonlyMap<string, number>;
   readonly capacity: Float64Array;
+  /** Of each its floor [m], inside height [m] and, where one cross-section goes all the way up, that, else 0 [m2]. */
+  readonly floor: Float64Array;
+  readonly height: Float64Array;
+  readonly section: Float64Array;
   /** Water under the outlet [m3]. */
   readonly dead: Float64Array;
   readonly openArea: Float64Array;
@@ -45,6 +49,9 @@ export function readyTanks(parts: readonly TankPart[], leftOut: LeftOut[]): Tank
     parts,
     placeOf,
     capacity: numbers(({ vessel }) => vessel.volume),
+    floor: numbers(({ floor }) => floor),
+    height: numbers(({ vessel }) => vessel.height),
+    section: numbers(({ vessel }) => (vessel.form === "upright" ? vessel.volume / vessel.height : 0)),
     dead: numbers(({ vessel, outlet }) => volumeAt(vessel, Math.min(Math.max(0, outlet), vessel.height))),
     openArea: numbers(({ openArea }) => openArea),
     dryingArea: numbers(({ openArea, dries }) => (dries === false ? 0 : openArea)),
@@ -90,12 +97,12 @@ function overflowOrder(parts: readonly TankPart[], overflowsTo: Int32Array, left
  * @source levelAt
  */
 export function levelOf(tanks: Tanks, place: number): number {
-  const { vessel } = tanks.parts[place] as TankPart;
   const volume = tanks.volume[place] as number;
-  if (volume >= vessel.volume) return vessel.height;
-  return vessel.form === "upright"
-    ? (vessel.height * volume) / vessel.volume
-    : levelAt(vessel, Math.max(0, volume));
+  const capacity = tanks.capacity[place] as number;
+  const height = tanks.height[place] as number;
+  if (volume >= capacity) return height;
+  if ((tanks.section[place] as number) > 0) return (height * volume) / capacity;
+  return levelAt((tanks.parts[place] as TankPart).vessel, Math.max(0, volume));
 }
 
 /**
@@ -106,8 +113,9 @@ export function levelOf(tanks: Tanks, place: number): number {
  * @source surfaceAt
  */
 export function surfaceOf(tanks: Tanks, place: number, level: number): number {
+  const section = tanks.section[place] as number;
+  if (section > 0) return section;
   const { vessel } = tanks.parts[place] as TankPart;
-  if (vessel.form === "upright") return vessel.volume / vessel.height;
   const inside = vessel.height / 100;
   return surfaceAt(vessel, Math.min(vessel.height - inside, Math.max(inside, level)));
 }

@@ -11,6 +11,8 @@ import type { Span } from "./spans.ts";
 import type { SeasonState } from "./state.ts";
 import { meanOf, sumOfWhole, type Tally } from "./tally.ts";
 
+const NOTHING = Object.fromEntries(BOUNDS.map((bound) => [bound, 0])) as Record<Bound, number>;
+
 /**
  * The bound with the most, the first of equals.
  *
@@ -18,16 +20,10 @@ import { meanOf, sumOfWhole, type Tally } from "./tally.ts";
  * @returns the bound, or null where there is nothing [-]
  */
 export function bindingOf(sums: Float64Array): Bound | null {
-  let most = 0;
-  let binding: Bound | null = null;
-  for (const [place, bound] of BOUNDS.entries()) {
-    const amount = sums[place] as number;
-    if (amount > most) {
-      most = amount;
-      binding = bound;
-    }
-  }
-  return binding;
+  let binding = -1;
+  for (let place = 0; place < sums.length; place++)
+    if ((sums[place] as number) > (binding < 0 ? 0 : (sums[binding] as number))) binding = place;
+  return BOUNDS[binding] ?? null;
 }
 
 /**
@@ -88,8 +84,11 @@ export function totalsOf(
  * @param sums by bound [any]
  * @returns the same, by name [any]
  */
-export const byBound = (sums: Float64Array): Record<Bound, number> =>
-  Object.fromEntries(BOUNDS.map((bound, place) => [bound, sums[place] as number])) as Record<Bound, number>;
+export function byBound(sums: Float64Array): Record<Bound, number> {
+  const named = { ...NOTHING };
+  for (let place = 0; place < BOUNDS.length; place++) named[BOUNDS[place] as Bound] = sums[place] as number;
+  return named;
+}
 
 /**
  * A bed's sums of the whole seasons.

@@ -39,7 +39,7 @@ function waterBed(state: SeasonState, bed: Bed, day: number): void {
     want -= served.amount;
     const { tank } = bed.sources[rank] as Source;
     if ((bed.lacks[WATER] as number) > before) bed.dryTank = tank;
-    if (bed.lacked[day] === 0) bed.lacked[day] = noted(boundOf(state, bed.lacks, dryOf(bed, day)));
+    if (bed.lacked[day] === 0) bed.lacked[day] = noted(boundNow(state, bed, day));
     bed.servedBy[rank] = served.amount;
     if (served.amount > 0) bed.lastBy[day] = rank + 1;
     if (state.log && served.amount > 0) noteServed(state.log, bed, rank, served);
@@ -50,11 +50,9 @@ function waterBed(state: SeasonState, bed: Bed, day: number): void {
 /** A bound as it is kept by the day: its place and one more; 0: nothing. */
 const noted = (bound: number): number => (bound === UNBOUND ? 0 : bound + 1);
 
-/** The tank that a bed's water lacked in, and the most that it can go without on a day [m3]. */
-const dryOf = (bed: Bed, day: number) => ({
-  tank: bed.dryTank,
-  most: (bed.days.potential[day] as number) * bed.perDepth,
-});
+/** The bound of what a bed lacks so far today: it can go without no more than its crops use in a day. */
+const boundNow = (state: SeasonState, bed: Bed, day: number): number =>
+  boundOf(state, bed.lacks, bed.dryTank, (bed.days.potential[day] as number) * bed.perDepth);
 
 /**
  * Whether a bed wants more than the tankful that it got, of a tank that lines fill.
@@ -91,8 +89,8 @@ export function waterAgain(state: SeasonState, day: number, dark: number): void 
 /** When the lines into a tank were done, after the watering [s]; Infinity where none fills it. */
 function refilledAt({ pipes }: SeasonState, tank: number): number {
   let last = -1;
-  for (let i = 0; i < pipes.to.length; i++)
-    if (pipes.to[i] === tank) last = Math.max(last, pipes.doneAt[i] as number);
+  for (const { to, doneAt } of pipes.lines)
+    if (to?.place === tank && !to.isTee) last = Math.max(last, doneAt);
   return last < 0 ? Infinity : last;
 }
 
@@ -134,7 +132,7 @@ function closeBed(state: SeasonState, bed: Bed, day: number): void {
   const given = bed.given[day] as number;
   const short = isShort(bed, given);
   count(bed.met, state.slots, given);
-  if (short) rememberShort(bed, boundOf(state, bed.lacks, dryOf(bed, day)), bed.dryTank);
+  if (short) rememberShort(bed, boundNow(state, bed, day), bed.dryTank);
   else refilled(bed);
   closeNotes(state, bed, day, short);
   if (bed.byCalendar) count(bed.due, state.slots, bed.asked);

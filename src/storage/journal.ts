@@ -86,6 +86,11 @@ export function notesLeft(store: InstantStore): readonly Note[] {
     .sort((a, b) => a.at - b.at || a.by.step - b.by.step);
 }
 
+/** Whether a note, or a newer one in its place, still lies there. */
+export function isNoteLeft(store: InstantStore, { by, id }: Note): boolean {
+  return store.get(keyOf(by.writer, id)) !== null;
+}
+
 /** Lets a note go that was taken up, unless something newer was noted in its place. */
 export function dropNote(store: InstantStore, { by, id }: Note): void {
   const key = keyOf(by.writer, id);

@@ -2,13 +2,19 @@
 
 import type { DailyRecord } from "../rainfall/record.ts";
 import { DAY } from "../units/constants.ts";
+import type { InstantStore } from "./instant-store.ts";
 import type { KeyValueStore } from "./key-value-store.ts";
+import { packRecord, unpackRecord } from "./packed-record.ts";
 import { attempt, type Kept } from "./store-failure.ts";
 
 export type RecordShelf = {
   readonly load: (key: string) => Promise<Kept<DailyRecord | null>>;
   /** Keeps a record; one kept under that key before stays as it is. */
   readonly keep: (record: DailyRecord, at: number) => Promise<Kept<void>>;
+  /** Whether a record is on its way to the slow store that is noted nowhere: leaving now would lose it. */
+  readonly isWaiting: () => boolean;
+  /** Keeps what pages that are gone had only noted. */
+  readonly takeUp: (at: number) => Promise<Kept<void>>;
   /**
    * Lets go of every record that no kept worksheet, none set aside, and no key in `held` names. One that was kept or held within the last
    * day stays, since another tab may be about to name it.
@@ -19,6 +25,9 @@ export type RecordShelf = {
 };
 
 const RECORD = "record:";
+const NOTE = "eavesdrip:record:";
+/** Characters of a noted record at the most: a century of rain with temperatures, and room is left for worksheets. */
+const LONGEST_NOTE = 1_500_000;
 const MILLISECONDS = 1000;
 const GRACE = DAY * MILLISECONDS;
 
@@ -44,9 +53,35 @@ function keptRecord(data: unknown, key: string): KeptRecord | null {
   return isRecord(record, key) && typeof heldAt === "number" ? { record, heldAt } : null;
 }
 
-async function load(store: KeyValueStore, key: string): Promise<DailyRecord | null> {
+async function load(store: KeyValueStore, notes: InstantStore, key: string): Promise<DailyRecord | null> {
   const kept = keptRecord(await store.get(RECORD + key), key);
-  return kept ? Object.freeze({ ...kept.record }) : null;
+  return kept ? Object.freeze({ ...kept.record }) : noted(notes, key);
+}
+
+/** Notes a record at once, so that a page left right after it was taken loses nothing; false where it finds no room. */
+function note(notes: InstantStore, record: DailyRecord): boolean {
+  if (noted(notes, record.key)) return true;
+  const text = JSON.stringify(packRecord(record));
+  return text.length <= LONGEST_NOTE && notes.set(NOTE + record.key, text);
+}
+
+/** A record that a page noted and that the slow store had not yet when the page was left. */
+function noted(notes: InstantStore, key: string): DailyRecord | null {
+  try {
+    const record = unpackRecord(JSON.parse(notes.get(NOTE + key) ?? "null"));
+    return record?.key === key ? record : null;
+  } catch {
+    return null;
+  }
+}
+
+/** Puts into the slow store what pages that were left had only noted. */
+async function takeUp(store: KeyValueStore, notes: InstantStore, at: number): Promise<void> {
+  for (const name of notes.keys().filter((one) => one.startsWith(NOTE))) {
+    const record = noted(notes, name.slice(NOTE.length));
+    if (record) await keep(store, record, at);
+    notes.del(name);
+  }
 }
 
 async function keep(store: KeyValueStore, record: DailyRecord, at: number): Promise<void> {
@@ -83,11 +118,26 @@ async function prune(
   return gone;
 }
 
-/** The records of a key-value store. */
-export function makeRecordShelf(store: KeyValueStore): RecordShelf {
+/**
+ * The records of a key-value store.
+ *
+ * @param notes where a record is written at once, before the slow store has it
+ */
+export function makeRecordShelf(store: KeyValueStore, notes: InstantStore): RecordShelf {
+  let homeless = 0;
+  const keepNoted = async (record: DailyRecord, at: number): Promise<void> => {
+    const isNoted = note(notes, record);
+    if (!isNoted) homeless += 1;
+    await keep(store, record, at).finally(() => {
+      if (!isNoted) homeless -= 1;
+    });
+    notes.del(NOTE + record.key);
+  };
   return {
-    load: (key) => attempt(() => load(store, key)),
-    keep: (record, at) => attempt(() => keep(store, record, at)),
+    load: (key) => attempt(() => load(store, notes, key)),
+    keep: (record, at) => attempt(() => keepNoted(record, at)),
+    isWaiting: () => homeless > 0,
+    takeUp: (at) => attempt(() => takeUp(store, notes, at)),
     prune: (held, at) => attempt(() => prune(store, held, at)),
   };
 }

@@ -12,6 +12,7 @@ import {
   type GivesOut,
   type Relief,
   type ShortDays,
+  shortDaysOf,
 } from "../season/relief.ts";
 import { runSeason } from "../season/run.ts";
 import type { Base } from "./ask.ts";
@@ -51,11 +52,13 @@ function bestOf(
   choices: readonly (readonly Bound[])[],
 ): readonly Relief[] | null {
   const savedBy = (bounds: readonly Bound[]) => base.days - (book.get(bounds, rain)?.days ?? base.days);
+  const savedInWorst = ({ bySeason, worst }: ShortDays, bounds: readonly Bound[]) =>
+    (bySeason[worst] ?? 0) - (book.get(bounds, rain)?.bySeason[worst] ?? bySeason[worst] ?? 0);
   const most = Math.max(0, ...choices.map(savedBy));
   if (most < Math.max(ENOUGH_DAYS, base.days * ENOUGH_SHARE) - ROUNDING) return null;
   return choices
     .filter((bounds) => savedBy(bounds) >= most - ROUNDING * base.days)
-    .map((bounds) => ({ bounds, saved: savedBy(bounds) }));
+    .map((bounds) => ({ bounds, saved: savedBy(bounds), savedInWorst: savedInWorst(base, bounds) }));
 }
 
 /** The next step of the question, over the bounds that are at work in a place. */
@@ -95,9 +98,7 @@ export function runFreed(base: Base, { bounds, rain }: Freeing): ShortDays | { r
   const scaled = { ...season.input, rainScale: season.input.rainScale * rain };
   const answer = runSeason(freed(scaled, bounds), season.record);
   if ("failed" in answer) return { failed: answer.failed };
-  const { daysShort, seasons } = answer.totals;
-  if (daysShort === null) return { failed: "there is no bed" };
-  return { days: Math.round(daysShort * seasons), seasons };
+  return shortDaysOf(answer.totals) ?? { failed: "there is no bed" };
 }
 
 /** The whole question at once, as the command line asks it. */

@@ -1,19 +1,38 @@
 // What sentences are made of, and what they may ask of the worksheet.
 
-import { numberIn, shownIn, wordIn } from "../graph/readers.ts";
+import { shownIn } from "../graph/readers.ts";
 import type { Result } from "../graph/types.ts";
 import { type Network, networkHeld } from "../network/network.ts";
 
-export type Tone = "water" | "power" | "growth" | "trouble";
+/** `plain` is of the sentence's own color: a year, a count that is no answer by itself. */
+export type Tone = "water" | "power" | "growth" | "trouble" | "plain";
 
-export type Piece = string | { readonly quantity: string; readonly tone: Tone };
+/** A quantity in a sentence, which is pressed for its working. */
+export type NumberPiece = {
+  readonly quantity: string;
+  readonly tone: Tone;
+  /** Said in place of the number itself: how many seasons none of which is short. */
+  readonly text?: string;
+  /** What belongs to the number and must not part from it: " of 20", " days". */
+  readonly after?: string;
+  /** What it was stands behind these words: "was short in 7"; else after "was" alone; null: it is never said. */
+  readonly was?: string | null;
+};
+
+export type Piece = string | NumberPiece;
+
+/** What can be done about what a sentence says. */
+export type Act = {
+  readonly does: "ask_for" | "go_to" | "lay_out" | "open_file";
+  /** The quantity that is asked for, or where the trouble is. */
+  readonly at?: string;
+};
 
 export type Sentence = {
   readonly id: string;
   readonly lead: boolean;
   readonly pieces: readonly Piece[];
-  /** Quantity whose movement is shown beside the sentence. */
-  readonly watch: string;
+  readonly acts?: readonly Act[];
 };
 
 /** What a sentence may ask of the worksheet. */
@@ -22,20 +41,42 @@ export type Asked = {
   readonly cards: readonly { readonly id: string; readonly kind: string; readonly title: string }[];
 };
 
-export const number = (asked: Asked, id: string): number | null => numberIn(asked.result(id));
+/** The number now, or the last one while a new one is worked out. */
+export function number(asked: Asked, id: string): number | null {
+  const value = shownIn(asked.result(id));
+  return typeof value === "number" ? value : null;
+}
+
+/** Whether a number is, was or is about to be there: a sentence may give it. */
+export const isSaid = (asked: Asked, id: string): boolean =>
+  number(asked, id) !== null || asked.result(id)?.state === "pending";
 
 export const networkOfSheet = (asked: Asked): Network => networkHeld(shownIn(asked.result("season.network")));
 
-export const word = (asked: Asked, id: string): string => wordIn(asked.result(id));
+/** The word now, or the last one; "" where there is none. */
+export function word(asked: Asked, id: string): string {
+  const value = shownIn(asked.result(id));
+  return typeof value === "string" ? value : "";
+}
+
+export const isMadeUp = (asked: Asked): boolean => word(asked, "weather.record_kind").startsWith("made up");
 
 /** The cards that have a row of that name, whatever their kind. */
 export const withRow = (asked: Asked, row: string): Asked["cards"] =>
   asked.cards.filter(({ id }) => asked.result(`${id}.${row}`) !== undefined);
 
 /** A number in a sentence; where there is none, the sentence gives the reason instead. */
-export function value(quantity: string, tone: Tone): Piece {
-  return { quantity, tone };
+export function value(
+  quantity: string,
+  tone: Tone,
+  more: Omit<NumberPiece, "quantity" | "tone"> = {},
+): Piece {
+  return { quantity, tone, ...more };
 }
+
+/** A count with the thing counted behind it: "8 days", "1 day". */
+export const counted = (asked: Asked, id: string, tone: Tone, thing: string): Piece =>
+  value(id, tone, { after: number(asked, id) === 1 ? ` ${thing}` : ` ${thing}s` });
 
 export function reasonOf(result: Result | undefined): string | null {
   if (!result) return "one of the worksheet's four fixed cards is missing";
@@ -43,3 +84,11 @@ export function reasonOf(result: Result | undefined): string | null {
   if (result.state === "failed") return "a number it needs is wrong, as said below";
   return null;
 }
+
+/** A sentence as it is read, each number as it is shown. */
+export const textOf = ({ pieces }: Sentence, shown: (id: string) => string): string =>
+  pieces
+    .map((piece) =>
+      typeof piece === "string" ? piece : `${piece.text ?? shown(piece.quantity)}${piece.after ?? ""}`,
+    )
+    .join("");

@@ -9,10 +9,10 @@ const FEW_YEARS = 5;
  * @param wholeYears whole seasons of the record; null where nothing tells
  */
 function driestYearWords(wholeYears: number | null): string {
-  if (wholeYears === null || wholeYears >= FEW_YEARS) return " In the driest year on record, ";
+  if (wholeYears === null || wholeYears >= FEW_YEARS) return "In the driest year on record, ";
   return wholeYears === 2
-    ? " In the drier of only two years, "
-    : ` In the driest of only ${wholeYears} years, `;
+    ? "In the drier of only two years, "
+    : `In the driest of only ${wholeYears} years, `;
 }
 
 type Tone = "trouble" | "water" | "growth";
@@ -62,9 +62,9 @@ export function inOneYear(of: {
   const { short } = of;
   if (short === null) return [];
   const which = noBed(of.leftOut);
-  if (short === 0) return [` In this one year ${which} went short; drier ones will come.`];
+  if (short === 0) return [`In this one year ${which} went short; drier ones will come.`];
   return [
-    " In this one year beds went short on ",
+    "In this one year beds went short on ",
     { quantity: "season.days_short", tone: "trouble" },
     " days and got ",
     { quantity: "season.share_met", tone: toneOf(of.share) },

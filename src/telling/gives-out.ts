@@ -1,7 +1,8 @@
-// What gives out first, in one sentence with whole days in it.
+// What gives out first: one sentence with whole days of all seasons in it, and a short one for the top of the page.
 
 import type { Driver } from "../network/bounds.ts";
 import type { GivesOut, Relief, ShortDays } from "../season/relief.ts";
+import { type Piece, type Sentence, value } from "./asked.ts";
 import { boundThing } from "./words/bounds.ts";
 import { listed } from "./words/lists.ts";
 
@@ -51,4 +52,35 @@ export function givesOutSaid(answer: GivesOut, driver: Driver): string {
         ? pairs(answer.first, short, driver)
         : `several things give out at once: mending one or two of them ${tooLittle(short)}.`;
   return rain === 1 ? capital(said) : `No day is short; ${RAIN[rain] ?? "with less rain"}, ${said}`;
+}
+
+const wholeDays = (count: number): string => (count === 1 ? "1 day" : `${count} days`);
+
+/** "6 of the 8 days" of the worst season; where the worst gains nothing by it, of all seasons. */
+function daysOf(first: readonly Relief[], short: ShortDays): string {
+  const [{ saved, savedInWorst } = { saved: 0, savedInWorst: 0 }] = first;
+  const worst = short.bySeason[short.worst] ?? 0;
+  const alike = first.every((relief) => relief.savedInWorst === savedInWorst);
+  if (!alike || savedInWorst < 1)
+    return `${saved} of ${wholeDays(short.days)} in ${short.seasons === 1 ? "this one season" : `${short.seasons} seasons`}`;
+  if (savedInWorst < worst) return `${savedInWorst} of the ${wholeDays(worst)}`;
+  return worst === 1 ? "the only day" : `all ${wholeDays(worst)}`;
+}
+
+function subjectOf({ state, first }: Extract<GivesOut, { first: unknown }>, driver: Driver): string {
+  const said = first.map(({ bounds }) => listed(bounds.map((bound) => boundThing(bound, driver))));
+  if (state === "pair") return `${said.join(", or ")} give out together`;
+  return said.length === 1 ? `${said[0]} gives out first` : `${listed(said)} give out first alike`;
+}
+
+/** "Storage gives out first: 6 of the 8 days", of the worst season; its working is the whole sentence. */
+export function givesOutFirst(answer: GivesOut, driver: Driver): Sentence {
+  const said = (...pieces: readonly Piece[]): Sentence => ({ id: "gives_out", lead: false, pieces });
+  if (answer.state === "never") return said("Nothing gives out, not even with half of the rain");
+  const start = answer.rain === 1 ? "" : `No day is short; ${RAIN[answer.rain] ?? "with less rain"}, `;
+  const head = (text: string): string => (start === "" ? capital(text) : `${start}${text}`);
+  if (answer.state === "several") return said(head("several things give out at once"));
+  const tone = answer.rain === 1 ? "trouble" : "plain";
+  const text = daysOf(answer.first, answer.short);
+  return said(head(`${subjectOf(answer, driver)}: `), value("season.binding", tone, { text, was: null }));
 }

@@ -2,25 +2,15 @@
 
 import { valueIn } from "../graph/readers.ts";
 import type { Driver } from "../network/bounds.ts";
-import { idsOf } from "../network/network.ts";
-import {
-  type Asked,
-  networkOfSheet,
-  number,
-  type Piece,
-  reasonOf,
-  type Sentence,
-  value,
-  word,
-} from "./asked.ts";
+import { type Asked, number, type Piece, reasonOf, type Sentence, value, word } from "./asked.ts";
 import { lackedMost } from "./words/bounds.ts";
 import { listed } from "./words/lists.ts";
 
 export const leftOut = (asked: Asked): number => number(asked, "season.left_out") ?? 0;
 
-type LeftOut = { readonly id: string; readonly reason: string };
+export type LeftOut = { readonly id: string; readonly reason: string; readonly cause?: string };
 
-function leftOutParts(asked: Asked): readonly LeftOut[] {
+export function leftOutParts(asked: Asked): readonly LeftOut[] {
   const list = valueIn(asked.result("season.left_out_list"));
   return Array.isArray(list) ? (list as readonly LeftOut[]) : [];
 }
@@ -43,7 +33,7 @@ export function without(asked: Asked): Sentence | null {
   const many =
     parts === 1 ? " part is left out of these answers: " : " parts are left out of these answers: ";
   const pieces: Piece[] = [value("season.left_out", "trouble"), `${many}${leftOutWords(asked)}.`];
-  return { id: "without", lead: false, watch: "season.left_out", pieces };
+  return { id: "without", lead: false, pieces };
 }
 
 /** Power that nobody knows must not look like power that never runs out. */
@@ -56,7 +46,7 @@ export function powerUnknown(asked: Asked): Sentence | null {
       ? " pump's power is not known: these answers take it as never running out."
       : " pumps' power is not known: these answers take it as never running out.",
   ];
-  return { id: "power_unknown", lead: false, watch: "season.unmetered", pieces };
+  return { id: "power_unknown", lead: false, pieces };
 }
 
 /** Whether the record holds one whole year: it has a usual one, and none that is driest. */
@@ -77,16 +67,15 @@ function shortFirst(asked: Asked): readonly Piece[] {
 export function lackedMostOften(asked: Asked): Sentence | null {
   const id = "season.binding";
   const why = reasonOf(asked.result(id));
-  if (why) return { id: "binding", lead: false, watch: id, pieces: [`What is lacked most often: ${why}.`] };
+  if (why) return { id: "binding", lead: false, pieces: [`What is lacked most often: ${why}.`] };
   const bound = word(asked, id);
   if (!bound) return null;
   const said = lackedMost(bound, (word(asked, "season.binding_driver") || "either") as Driver);
   const beds = number(asked, "season.days_short") ?? 0;
-  if (beds === 0) return { id: "binding", lead: false, watch: "season.longest_short_run", pieces: [said] };
+  if (beds === 0) return { id: "binding", lead: false, pieces: [said] };
   return {
     id: "binding",
     lead: false,
-    watch: "season.days_short",
     pieces: [
       `${said} Beds are short on `,
       value("season.days_short", "trouble"),
@@ -94,22 +83,4 @@ export function lackedMostOften(asked: Asked): Sentence | null {
       ...shortFirst(asked),
     ],
   };
-}
-
-/** Where no bed is watered, how long animals and other uses went short. */
-export function otherUses(asked: Asked): Sentence | null {
-  const network = networkOfSheet(asked);
-  if (idsOf(network, "draw").length === 0 || idsOf(network, "bed").length > 0) return null;
-  const watch = "season.longest_short_run";
-  const days = number(asked, watch);
-  if (days === null) return null;
-  const pieces: Piece[] =
-    days === 0
-      ? ["What is drawn from the tanks never ran short on your record."]
-      : [
-          "What is drawn from the tanks ran short for ",
-          value(watch, "trouble"),
-          days === 1 ? " day at the longest." : " days on end at the longest.",
-        ];
-  return { id: "other_uses", lead: false, watch, pieces };
 }

@@ -10,6 +10,7 @@ import type { Kind, Kinds } from "../kinds/kind.ts";
 import type { Wish } from "../kinds/lay-out.ts";
 import type { StoredSeries } from "../scene/stored-water.ts";
 import type { Sentence } from "../telling/asked.ts";
+import type { Room } from "../telling/lead.ts";
 import type { ReadOptions } from "../units/read.ts";
 import type { ShowOptions } from "../units/show.ts";
 import type { Sizes } from "./charts/sizes.ts";
@@ -58,7 +59,12 @@ export type Sheet = {
   /** Those that stand beside one quantity; the same ones as long as they say the same. */
   readonly cautionsAt: (id: string) => readonly ShownCaution[];
   readonly problems: Accessor<readonly Problem[]>;
-  readonly answers: Accessor<readonly Sentence[]>;
+  /** The sentences on top, the leading one first and as long as there is room for. */
+  readonly answers: (room?: Room) => readonly Sentence[];
+  /** What the working of a number in them says beside it. */
+  readonly beside: (id: string) => readonly Sentence[];
+  /** What gives out first, in few words; `old` while the next answer is worked out. */
+  readonly givesOutFirst: Accessor<{ readonly sentence: Sentence; readonly old: boolean } | null>;
   /** What gives out first, as a sentence; null while it is not known. */
   readonly givesOut: Accessor<string | null>;
   readonly working: Accessor<boolean>;
@@ -83,6 +89,8 @@ export type Sheet = {
   /** The number in hand. */
   readonly hand: Hand;
   readonly since: Since;
+  /** What stands typed in a field and is not entered, as when the page was left or it could not be read; null: nothing. */
+  readonly typed: (field: string) => string | null;
   /** Whether a card shows all of its rows, or is folded to its main answers. */
   readonly unfolded: (card: string) => boolean;
   readonly sizes: Sizes;
@@ -95,6 +103,8 @@ export type Edits = {
   readonly measured: (card: Card, row: Row, entry: Entry | null, merge?: boolean) => void;
   /** Keeps what a measured row taught, under the lesson's own row, in place of what was measured. */
   readonly keepLesson: (card: Card, row: Row, lesson: Row, entry: Entry) => void;
+  /** Says what stands typed in a field and is not entered; null: nothing any more. */
+  readonly typed: (field: string, text: string | null) => void;
   /** An edit of one field ends here; the next one is a step of its own. */
   readonly settle: () => void;
   readonly addCard: (kind: Kind) => void;

@@ -15,12 +15,11 @@ function newBase({ worksheet, records }: Extract<ToAsked, { say: "base" }>): Bas
   return rebased(base, worksheet);
 }
 
-/** Short days with bounds free, as answers under names that no quantity has. */
+/** Short days with bounds free, as an answer under a name that no quantity has. */
 function freedAnswers(of: Base, run: Exclude<Run, readonly unknown[]>): Answers {
   const short = runFreed(of, run);
   if ("failed" in short) throw new Error(short.failed);
-  const ready = (value: number) => ({ state: "ready" as const, value, origin: "computed" as const });
-  return { "freed.days": ready(short.days), "freed.seasons": ready(short.seasons) };
+  return { freed: { state: "ready", value: short, origin: "computed" } };
 }
 
 const isFreeing = (run: Run): run is Exclude<Run, readonly unknown[]> => "bounds" in run;

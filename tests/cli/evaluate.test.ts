@@ -3,7 +3,8 @@ import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
+import { main } from "../../src/cli/main.ts";
 import type { JsonReport } from "../../src/cli/report.ts";
 import { toSi } from "../../src/units/unit.ts";
 
@@ -12,20 +13,39 @@ const launch = join(root, "src/cli/launch.mjs");
 const demo = join(root, "templates/hillside-totes.json");
 const seattle = join(root, "tests/fixtures/seattle-weather.csv");
 
-function run(...words: string[]) {
+type Ran = { readonly status: number | null; readonly stdout: string; readonly stderr: string };
+
+/** As a person runs it: a process of its own, from the bundle. */
+function launched(...words: string[]): Ran {
   return spawnSync(process.execPath, [launch, ...words], { cwd: root, encoding: "utf8" });
 }
 
-function json(...words: string[]): JsonReport {
-  const ran = run(...words, "--json");
+/** What that process runs, here: a process of its own for every case would mostly be starting. */
+async function run(...words: string[]): Promise<Ran> {
+  const said = { stdout: "", stderr: "" };
+  const spies = (["stdout", "stderr"] as const).map((name) =>
+    vi.spyOn(process[name], "write").mockImplementation((text) => {
+      said[name] += text;
+      return true;
+    }),
+  );
+  try {
+    return { status: await main(words), ...said };
+  } finally {
+    for (const spy of spies) spy.mockRestore();
+  }
+}
+
+async function json(...words: string[]): Promise<JsonReport> {
+  const ran = await run(...words, "--json");
   expect(ran.stderr).toBe("");
   expect(ran.status).toBe(0);
   return JSON.parse(ran.stdout) as JsonReport;
 }
 
 /** What it does with a rain file is told on standard error. */
-function rained(...words: string[]): JsonReport {
-  const ran = run(...words, "--json");
+async function rained(...words: string[]): Promise<JsonReport> {
+  const ran = await run(...words, "--json");
   expect(ran.stderr).toContain("Mean yearly rain");
   expect(ran.status).toBe(0);
   return JSON.parse(ran.stdout) as JsonReport;
@@ -38,8 +58,8 @@ const number = (report: JsonReport, id: string): number => {
 };
 
 describe("the command line", () => {
-  test("prints one JSON object with coherent SI values, shown texts, workings and sources", () => {
-    const report = json(demo);
+  test("prints one JSON object with coherent SI values, shown texts, workings and sources", async () => {
+    const report = await json(demo);
     const catches = report.quantities["barn_roof.mean_yearly_catch"];
     expect(catches).toMatchObject({ state: "ready", unit: "m3", origin: "computed", problem: "" });
     expect(catches?.shown).toMatch(/^[\d,]+\sgal$/);
@@ -49,8 +69,19 @@ describe("the command line", () => {
     expect(report.cautions.length).toBeGreaterThan(0);
   });
 
-  test("--set takes numbers with units, choices, links, lists, dates, none, and measured values", () => {
-    const report = json(
+  test("a process of its own, from the bundle, says the same to the letter, and ends with the same codes", async () => {
+    expect(launched(demo, "--json")).toMatchObject(await run(demo, "--json"));
+    for (const [words, code] of [
+      [["--frobnicate"], 2],
+      [[join(root, "templates/nothing.json")], 1],
+    ] as const) {
+      expect((await run(...words)).status).toBe(code);
+      expect(launched(...words)).toMatchObject(await run(...words));
+    }
+  });
+
+  test("--set takes numbers with units, choices, links, lists, dates, none, and measured values", async () => {
+    const report = await json(
       demo,
       "--set",
       "totes.capacity=500 gal",
@@ -83,13 +114,17 @@ describe("the command line", () => {
     expect(number(report, "wand.flow")).toBeCloseTo(toSi(6, "gpm"), 12);
   });
 
-  test("--set takes none as a word where it is one of the words", () => {
-    const report = json(join(root, "templates/pump-battery-panel.json"), "--set", "sun.controller=none");
+  test("--set takes none as a word where it is one of the words", async () => {
+    const report = await json(
+      join(root, "templates/pump-battery-panel.json"),
+      "--set",
+      "sun.controller=none",
+    );
     expect(report.quantities["sun.controller"]).toMatchObject({ value: "none", state: "ready" });
   });
 
-  test("--rain runs the worksheet on another record", () => {
-    const report = rained(demo, "--rain", seattle, "--rain-unit", "mm");
+  test("--rain runs the worksheet on another record", async () => {
+    const report = await rained(demo, "--rain", seattle, "--rain-unit", "mm");
     expect(number(report, "weather.days")).toBe(1461);
     expect(number(report, "weather.mean_yearly_rain")).toBeCloseTo(1.1065, 9);
   });
@@ -105,33 +140,33 @@ describe("the command line", () => {
     ["a row that can be neither given nor measured", [demo, "--set", "totes.full_weight=5 lb"], 2],
     ["a rain unit that nothing tells", [demo, "--rain", seattle], 1],
     ["a missing file", [join(root, "templates/nothing.json")], 1],
-  ])("%s ends with the reason on standard error and its own code", (_, words, code) => {
-    const ran = run(...words);
+  ])("%s ends with the reason on standard error and its own code", async (_, words, code) => {
+    const ran = await run(...words);
     expect(ran.status).toBe(code);
     expect(ran.stdout).toBe("");
     expect(ran.stderr.trim().length).toBeGreaterThan(10);
   });
 
-  test("a file that is wrong is refused with the line", () => {
+  test("a file that is wrong is refused with the line", async () => {
     const file = join(mkdtempSync(join(tmpdir(), "eavesdrip-")), "broken.json");
     writeFileSync(file, '{\n  "version": 1,\n  "title": \n}');
-    const ran = run(file);
+    const ran = await run(file);
     expect(ran.status).toBe(1);
     expect(ran.stderr).toContain("line 4");
   });
 
-  test("--help explains, and a plain run is a readable report", () => {
-    expect(run("--help").stdout).toContain("--set NAME=VALUE");
-    const report = run(demo).stdout;
+  test("--help explains, and a plain run is a readable report", async () => {
+    expect((await run("--help")).stdout).toContain("--set NAME=VALUE");
+    const report = (await run(demo)).stdout;
     expect(report).toContain("Two totes");
     expect(report).toContain("days_of_autonomy");
   });
 });
 
 describe("--series", () => {
-  test("writes every day of every part, and a tank's days close in the file itself to 1e-9", () => {
+  test("writes every day of every part, and a tank's days close in the file itself to 1e-9", async () => {
     const file = join(mkdtempSync(join(tmpdir(), "days-")), "days.csv");
-    const report = json(demo, "--series", file);
+    const report = await json(demo, "--series", file);
     const [head = "", ...rows] = readFileSync(file, "utf8").trim().split("\n");
     const names = head.split(",");
     expect(names[0]).toBe("date");
@@ -151,8 +186,8 @@ describe("--series", () => {
     }
   });
 
-  test("that cannot be written is an error of the file, and nothing else is printed", () => {
-    const ran = run(demo, "--series", join(tmpdir(), "no", "such", "folder", "days.csv"));
+  test("that cannot be written is an error of the file, and nothing else is printed", async () => {
+    const ran = await run(demo, "--series", join(tmpdir(), "no", "such", "folder", "days.csv"));
     expect(ran.status).toBe(1);
     expect(ran.stderr).toContain("could not be written");
     expect(ran.stdout).toBe("");

@@ -1,8 +1,9 @@
 // What a bed's card says at its edges: shares over the whole, rows that are not shown, no plants, reasons, cans, pots.
 
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import type { Content } from "../../src/document/worksheet.ts";
 import { cautionsOf } from "../../src/graph/cautions.ts";
+import { CARD_KINDS } from "../../src/kinds/index.ts";
 import { KIND_WORDS } from "../../src/kinds/words.ts";
 import { cautionIds, type Givens, numberAt, sheetOf, type Whole, workedOut } from "./made-up-sheets.ts";
 
@@ -40,6 +41,11 @@ const reasonAt = (whole: Whole, id: string): string => {
   const result = whole.results.get(id);
   if (result?.state === "failed") return result.problem.text;
   return result?.state === "none" ? result.reason : JSON.stringify(result);
+};
+
+const wordAt = (whole: Whole, id: string): string => {
+  const result = whole.results.get(id);
+  return result?.state === "ready" ? String(result.value) : JSON.stringify(result);
 };
 
 const cautionText = (whole: Whole, id: string): string | undefined =>
@@ -119,6 +125,46 @@ test("a watering is told in the cans of the card that waters it, else in the bed
   expect(numberAt(carried, "bed.cans_per_watering")).toBe(cans(carried, 9));
   const pumped = bedOf({ can_volume: [3, "L"], watered_by: [] });
   expect(numberAt(pumped, "bed.cans_per_watering")).toBe(cans(pumped, 3));
+});
+
+test("the bed asks what a can holds only where no cans of the worksheet water it", () => {
+  const asks = CARD_KINDS["bed"]?.rows.find(({ name }) => name === "can_volume")?.when;
+  expect(asks).toEqual({ row: "asks_can", is: ["1"] });
+  expect(numberAt(bedOf({}), "bed.asks_can")).toBe(0);
+  expect(numberAt(bedOf({ watered_by: [] }), "bed.asks_can")).toBe(1);
+  // What stands there unseen harms nobody.
+  const bad = bedOf({ can_volume: [-3, "L"] }, { can_volume: [9, "L"] });
+  expect(numberAt(bad, "bed.cans_per_watering")).toBe(
+    Math.ceil(numberAt(bad, "bed.watering_volume") / 0.009),
+  );
+});
+
+describe("a bed whose soil holds less than a peak day's need", () => {
+  const pots = (gallons: number, soil: string) =>
+    bedOf(
+      { grown_in: "pots", pot_volume: [gallons, "gal"], soil },
+      { can_volume: [20, "L"], distance: [1, "m"] },
+    );
+  const said = (whole: Whole) => wordAt(whole, "bed.needs_today");
+
+  test("is told: every day, and it is not enough; never every so many seconds", () => {
+    const whole = pots(0.5, "sand");
+    expect(numberAt(whole, "bed.watering_interval")).toBe(86_400);
+    expect(numberAt(whole, "bed.watering_volume")).toBeLessThan(numberAt(whole, "bed.peak_day_need"));
+    expect(numberAt(whole, "bed.days_short")).toBeGreaterThan(0);
+    expect(said(whole)).toContain(
+      "{watering_volume} every day, and it is not enough: its soil holds no more",
+    );
+  });
+
+  test("is not told that it is not enough where the season, refilling it each day, is never short", () => {
+    const whole = pots(2, "potting_mix");
+    expect(numberAt(whole, "bed.watering_volume")).toBeLessThan(numberAt(whole, "bed.peak_day_need"));
+    expect(numberAt(whole, "bed.days_short")).toBe(0);
+    expect(said(whole)).toContain("never short");
+    expect(said(whole)).not.toContain("not enough");
+    expect(said(whole)).toContain("every day: more than the {watering_volume} within easy reach");
+  });
 });
 
 test("nothing is said of a usual amount that nobody gave", () => {

@@ -1,7 +1,7 @@
-// The season card names the bed that goes short first, by its title; the sentence on top says it too.
+// The season card names the bed that goes short first, by its title; the working of the short days says it too.
 
 import { expect, test } from "vitest";
-import { answers } from "../../src/telling/answers.ts";
+import { allBeside } from "../../src/telling/beside.ts";
 import { sheetOf, workedOut } from "./made-up-sheets.ts";
 
 function placeWith(gallons: number) {
@@ -17,12 +17,12 @@ function placeWith(gallons: number) {
 }
 
 const textOf = (whole: ReturnType<typeof placeWith>): string =>
-  answers({ result: (id) => whole.results.get(id), cards: whole.worksheet.cards })
+  allBeside({ result: (id) => whole.results.get(id), cards: whole.worksheet.cards })
     .flatMap(({ pieces }) => pieces)
     .map((piece) => (typeof piece === "string" ? piece : `<${piece.quantity}>`))
     .join("");
 
-test("names the bed that is served last from a drum too small for both, and says so on top", () => {
+test("names the bed that is served last from a drum too small for both, and says so in the working of the short days", () => {
   const whole = placeWith(300);
   expect(whole.results.get("season.short_first")).toMatchObject({ state: "ready", value: "last_bed" });
   expect(whole.results.get("season.short_first_day")).toMatchObject({

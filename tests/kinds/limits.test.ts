@@ -5,11 +5,11 @@ import { describe, expect, test } from "vitest";
 import { readWorksheet } from "../../src/document/check.ts";
 import { setGiven } from "../../src/document/edits.ts";
 import type { Worksheet } from "../../src/document/worksheet.ts";
-import { buildGraph } from "../../src/graph/build.ts";
-import { evaluate } from "../../src/graph/evaluate.ts";
+import type { Results } from "../../src/graph/evaluate.ts";
 import type { Row } from "../../src/graph/types.ts";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
-import { workOut } from "../../src/studies/work-out.ts";
+import { type Base, baseOf, rebased } from "../../src/studies/ask.ts";
+import { settleHeavy } from "../../src/studies/work-out.ts";
 import { MEASURES } from "../../src/units/measures.ts";
 import { cautionIds, type Givens, sheetOf, workedOut } from "./made-up-sheets.ts";
 
@@ -112,7 +112,7 @@ function changedTo(one: Bounded, value: number) {
   const changed = isGiven
     ? setGiven(sheet, card, one.name, { value, unit: one.si })
     : withMeasured(sheet, card, one.name, value, one.si);
-  return { changed, card };
+  return { sheet, changed, card };
 }
 
 /** With the rows before a row set so that it is shown: a bad value in one that is not harms nobody. */
@@ -126,9 +126,36 @@ function showing(sheet: Worksheet, kind: string, card: string, name: string): Wo
   return showing(setGiven(sheet, card, before.name, entry), kind, card, before.name);
 }
 
+const bases = new Map<Worksheet, Base>();
+
+/** A template as the page has it, from which an edit is worked out. */
+function baseFor(sheet: Worksheet): Base {
+  const base = bases.get(sheet) ?? baseOf(sheet, CARD_KINDS);
+  bases.set(sheet, base);
+  return base;
+}
+
 /** What the page says before the season has been run. */
-const light = (sheet: Worksheet) =>
-  evaluate(buildGraph(sheet, CARD_KINDS), sheet, { answers: new Map(), records: new Map() });
+const light = (sheet: Worksheet, changed: Worksheet): Results => {
+  const { worksheet, whole, known } = baseFor(sheet);
+  return rebased({ worksheet, whole, known: { ...known, answers: new Map() } }, changed).whole.results;
+};
+
+/** The edited worksheet worked out whole, as the page does it, in little time; nothing pending, nothing told as a non-number. */
+function soon(sheet: Worksheet, changed: Worksheet, what: string): Results {
+  const { worksheet, whole, known } = baseFor(sheet);
+  const before = seconds();
+  const edited = rebased({ worksheet, whole, known: { ...known, answers: new Map() } }, changed);
+  const results = settleHeavy(edited.whole, edited.known, () => true);
+  expect(seconds() - before, what).toBeLessThan(3);
+  const states = results.ids.map((id) => [id, results.get(id)?.state] as const);
+  expect(
+    states.filter(([, state]) => !["ready", "none", "failed"].includes(state ?? "")),
+    what,
+  ).toEqual([]);
+  for (const { text } of results.problems) expect(text, what).not.toMatch(/NaN|undefined|Infinity/);
+  return results;
+}
 
 describe("limits", () => {
   test("every number that is given or measured has a least and a most", () => {
@@ -140,18 +167,12 @@ describe("limits", () => {
     "$id at its least and its most is worked out, finite and soon; beyond them it is refused by name",
     (one) => {
       for (const value of [one.min ?? 0, one.max ?? 0]) {
-        const { changed } = changedTo(one, value);
-        const before = seconds();
-        const { results } = workOut(changed, CARD_KINDS);
-        expect(seconds() - before, `${one.id} at ${value}`).toBeLessThan(3);
-        for (const id of results.ids)
-          expect(["ready", "none", "failed"], id).toContain(results.get(id)?.state);
-        for (const { text } of results.problems)
-          expect(text, `${one.id} at ${value}`).not.toMatch(/NaN|undefined|Infinity/);
+        const { sheet, changed } = changedTo(one, value);
+        soon(sheet, changed, `${one.id} at ${value}`);
       }
       for (const value of [-1e300, 1e300]) {
-        const { changed, card } = changedTo(one, value);
-        const text = light(showing(changed, one.kind, card, one.name))
+        const { sheet, changed, card } = changedTo(one, value);
+        const text = light(sheet, showing(changed, one.kind, card, one.name))
           .problems.map((problem) => `${problem.at}: ${problem.text}`)
           .join("\n");
         expect(text).toContain(`${card}.${one.name}`);
@@ -164,10 +185,7 @@ describe("limits", () => {
     const sheet = showing(found, kind, card, row.name);
     for (const value of WILD[row.of]) {
       const changed = setGiven(sheet, card, row.name, { value, unit: row.unit ?? "" });
-      const before = seconds();
-      const { results } = workOut(changed, CARD_KINDS);
-      expect(seconds() - before, id).toBeLessThan(3);
-      for (const { text } of results.problems) expect(text).not.toMatch(/NaN|undefined|Infinity/);
+      const results = soon(found, changed, id);
       expect(results.get(id.replace(kind, card))?.state, `${id} ${JSON.stringify(value)}`).toBe("failed");
     }
   });

@@ -7,6 +7,7 @@ import { CARD_KINDS } from "../../src/kinds/index.ts";
 import { makeRecord } from "../../src/rainfall/record-key.ts";
 import { workOut } from "../../src/studies/work-out.ts";
 import { answers } from "../../src/telling/answers.ts";
+import { allBeside } from "../../src/telling/beside.ts";
 import { dayNumber } from "../../src/units/calendar.ts";
 
 const DRIEST = [
@@ -32,8 +33,13 @@ function under(mm: number, years: number) {
   return workOut(sheet, CARD_KINDS, [record]);
 }
 
+const askedOf = (whole: ReturnType<typeof under>) => ({
+  result: (id: string) => whole.results.get(id),
+  cards: whole.worksheet.cards,
+});
+
 const saidOf = (whole: ReturnType<typeof under>): string =>
-  answers({ result: (id) => whole.results.get(id), cards: whole.worksheet.cards })
+  [...answers(askedOf(whole)), ...allBeside(askedOf(whole))]
     .flatMap(({ pieces }) => pieces)
     .map((piece) => (typeof piece === "string" ? piece : `<${piece.quantity}>`))
     .join("");
@@ -47,6 +53,7 @@ test.each([40, 2])("one year of %s mm every third day has no driest", (mm) => {
     });
   expect(saidOf(whole)).not.toMatch(/driest/);
   expect(saidOf(whole)).toMatch(/In this one year/);
+  expect(saidOf(whole)).toMatch(/^Beds .*in this one year\./);
 });
 
 test("one wet year in which nothing goes short is no reliability of 100 %", () => {

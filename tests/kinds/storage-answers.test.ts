@@ -5,6 +5,7 @@ import { recordFromNormals } from "../../src/rainfall/made-up.ts";
 import type { SeasonInput } from "../../src/season/input.ts";
 import { runSeason } from "../../src/season/run.ts";
 import { answers } from "../../src/telling/answers.ts";
+import { allBeside } from "../../src/telling/beside.ts";
 import { parseIsoDate } from "../../src/units/calendar.ts";
 import { DAY } from "../../src/units/constants.ts";
 import { toSi } from "../../src/units/unit.ts";
@@ -105,10 +106,10 @@ describe("the season's answers on storage", () => {
     });
   });
 
-  test("the leading sentence says that other draws are left aside, where there are any", () => {
+  test("the working of how long full tanks last says that other draws are left aside, where there are any", () => {
     const lead = (of: Whole) => {
       const asked = { result: (id: string) => of.results.get(id), cards: of.worksheet.cards };
-      const pieces = answers(asked)[0]?.pieces ?? [];
+      const pieces = allBeside(asked).find(({ id }) => id === "storage")?.pieces ?? [];
       return pieces.filter((piece) => typeof piece === "string").join("…");
     };
     expect(lead(sheet)).not.toContain("not counting");
@@ -142,7 +143,7 @@ test("the sentence on the longest watering tells of the battery behind that very
   });
   expect(numberAt(sheet, "hose_b.watering_time")).toBeGreaterThan(numberAt(sheet, "hose_a.watering_time"));
   const said = answers({ cards: sheet.worksheet.cards, result: (id) => sheet.results.get(id) });
-  const pieces = JSON.stringify(said.find(({ id }) => id === "watering")?.pieces);
+  const pieces = JSON.stringify(said.find(({ id }) => id === "charge")?.pieces);
   expect(pieces).toContain("cell_b.waterings_per_charge");
   expect(pieces).not.toContain("cell_a.waterings_per_charge");
 });

@@ -10,6 +10,7 @@ import { readRainCsv } from "../../src/rainfall/import-csv.ts";
 import { makeRecord } from "../../src/rainfall/record-key.ts";
 import { workOut } from "../../src/studies/work-out.ts";
 import { answers } from "../../src/telling/answers.ts";
+import { allBeside } from "../../src/telling/beside.ts";
 import { DAY } from "../../src/units/constants.ts";
 import { toSi } from "../../src/units/unit.ts";
 
@@ -171,7 +172,12 @@ describe("worksheets with something wrong answer what they still can", () => {
     expect(whole.results.get("long_bed.days_short")).toMatchObject({
       problem: { code: "upstream", cause: "long_bed.length" },
     });
-    const said = answers({ result: (id) => whole.results.get(id), cards: demo().cards });
+    const asked = { result: (id: string) => whole.results.get(id), cards: demo().cards };
+    expect(answers(asked)[0]).toMatchObject({
+      id: "stopped",
+      acts: [{ does: "ask_for", at: "long_bed.length" }],
+    });
+    const said = [...answers(asked), ...allBeside(asked)];
     expect(said.map(({ id }) => id)).toContain("without");
     const words = said.flatMap(({ pieces }) => pieces.filter((piece) => typeof piece === "string")).join("");
     expect(words).not.toContain(", no bed went short");

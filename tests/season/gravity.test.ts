@@ -6,6 +6,7 @@ import { gravityFlow } from "../../src/physics/gravity-line.ts";
 import { runGravity, STEPPING } from "../../src/season/gravity.ts";
 import type { LinePart, TankPart, TeePart } from "../../src/season/input.ts";
 import { readFlows } from "../../src/season/pipe-flow.ts";
+import type { PipeLine } from "../../src/season/pipe-line.ts";
 import { type Pipes, readyPipes } from "../../src/season/pipes.ts";
 import { levelOf, readyTanks, type Tanks } from "../../src/season/tanks.ts";
 import { DAY } from "../../src/units/constants.ts";
@@ -63,7 +64,8 @@ function readAll({ tanks, pipes }: ReturnType<typeof network>): void {
 }
 
 const total = (tanks: Tanks) => tanks.volume.reduce((sum, volume) => sum + volume, 0);
-const movedOf = (pipes: Pipes, i: number) => pipes.moved[i] as number;
+const lineOf = (pipes: Pipes, i: number) => pipes.lines[i] as PipeLine;
+const movedOf = (pipes: Pipes, i: number) => lineOf(pipes, i).moved;
 
 describe("two tanks joined below water", () => {
   // hydraulics reference 4.3 (computed): two 1 m2 tanks, 15 m of 15.9 mm hose, 1.0 to 0.01 m in 6181 s with Churchill.
@@ -136,8 +138,8 @@ describe("a float valve", () => {
     const { tanks, pipes } = drum(area);
     runGravity(pipes, tanks, DAY);
     expect(movedOf(pipes, 0)).toBeCloseTo(0.1, 6);
-    expect(pipes.doneAt[0] as number).toBeGreaterThan(time * 0.97);
-    expect(pipes.doneAt[0] as number).toBeLessThan(time * 1.03);
+    expect(lineOf(pipes, 0).doneAt).toBeGreaterThan(time * 0.97);
+    expect(lineOf(pipes, 0).doneAt).toBeLessThan(time * 1.03);
   });
 
   test("never lets the level over the one at which it is shut, and closes over its band", () => {
@@ -174,7 +176,7 @@ describe("a tee", () => {
   const flowsOf = (firstLevel: number) => {
     const { tanks, pipes } = forked(firstLevel);
     readAll({ tanks, pipes });
-    return [...pipes.flow];
+    return pipes.lines.map(({ flow }) => flow);
   };
 
   test("with one float shut gives the other line's flow alone to 0.1 %", () => {
@@ -252,9 +254,9 @@ describe("random tanks and lines", () => {
         runGravity(made.pipes, made.tanks);
         expect(Math.abs(total(made.tanks) - sum)).toBeLessThan(1e-9 * sum + 1e-15);
         made.tanks.volume.forEach((volume, place) => {
-          const floors = made.pipes.parts.flatMap((_, i) => [
-            ...(made.pipes.from[i] === place ? [made.pipes.under[i] as number] : []),
-            ...(made.pipes.to[i] === place ? [made.pipes.underBack[i] as number] : []),
+          const floors = made.pipes.lines.flatMap(({ from, to, ends }) => [
+            ...(from.place === place ? [ends.under] : []),
+            ...(to?.place === place ? [ends.underBack] : []),
           ]);
           const drawable = Math.min(before[place] as number, ...floors);
           expect(volume).toBeGreaterThanOrEqual(drawable - 1e-12);
@@ -269,13 +271,11 @@ describe("random tanks and lines", () => {
       fc.property(networks, ({ tanks, lines }) => {
         const made = network(tanks, lines);
         readAll(made);
-        made.pipes.flow.forEach((flow, i) => {
-          if (flow === 0) return;
-          const surface = (node: number) => made.pipes.surface[node] as number;
-          const [from, to] = [made.pipes.from[i] as number, made.pipes.to[i] as number];
-          if (flow > 0) expect(surface(from)).toBeGreaterThan(surface(to));
-          else expect(surface(to)).toBeGreaterThan(surface(from));
-        });
+        for (const { flow, from, to } of made.pipes.lines) {
+          if (flow === 0 || !to) continue;
+          if (flow > 0) expect(from.surface).toBeGreaterThan(to.surface);
+          else expect(to.surface).toBeGreaterThan(from.surface);
+        }
       }),
       { numRuns: 300 },
     );
@@ -312,8 +312,8 @@ describe("random tanks and lines", () => {
         const [whole, halved] = [network(tanks, lines), network(tanks, lines)];
         runGravity(whole.pipes, whole.tanks);
         runGravity(halved.pipes, halved.tanks, DAY, half);
-        const most = Math.max(...[0, ...halved.pipes.moved].map(Math.abs));
-        whole.pipes.moved.forEach((moved, i) => {
+        const most = Math.max(...[0, ...halved.pipes.lines.map(({ moved }) => Math.abs(moved))]);
+        whole.pipes.lines.forEach(({ moved }, i) => {
           expect(Math.abs(moved - movedOf(halved.pipes, i))).toBeLessThanOrEqual(0.005 * most + 1e-6);
         });
       }),

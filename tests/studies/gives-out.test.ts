@@ -8,7 +8,7 @@ import { CARD_KINDS } from "../../src/kinds/index.ts";
 import type { Bound } from "../../src/network/bounds.ts";
 import { recordKey } from "../../src/rainfall/record-key.ts";
 import type { SeasonInput } from "../../src/season/input.ts";
-import { boundsAtWork, freed, type GivesOut } from "../../src/season/relief.ts";
+import { boundsAtWork, freed, type GivesOut, shortDaysOf } from "../../src/season/relief.ts";
 import { worksheetFromFileText } from "../../src/storage/file.ts";
 import { ask, baseOf } from "../../src/studies/ask.ts";
 import { givesOut, reliefBook, reliefStep } from "../../src/studies/gives-out.ts";
@@ -30,8 +30,6 @@ import {
   tank,
 } from "../season/made.ts";
 
-const DAYS = Math.round;
-
 /** The question over one input, run straight. */
 function asked(input: SeasonInput): GivesOut {
   const book = reliefBook();
@@ -41,8 +39,8 @@ function asked(input: SeasonInput): GivesOut {
     if ("answer" in step) return step.answer;
     for (const run of step.ask) {
       const scaled = { ...input, rainScale: input.rainScale * run.rain };
-      const { daysShort, seasons } = ran(freed(scaled, run.bounds), seattle()).totals;
-      book.put(run, { days: DAYS((daysShort ?? 0) * seasons), seasons });
+      const short = shortDaysOf(ran(freed(scaled, run.bounds), seattle()).totals);
+      if (short) book.put(run, short);
     }
   }
 }
@@ -211,9 +209,10 @@ describe("what is said to be costed is, to the day, by an edit", () => {
 });
 
 test("one day is one day, and a handful of days has no tenth", () => {
-  const first = [{ bounds: ["loss" as const], saved: 1 }];
+  const first = [{ bounds: ["loss" as const], saved: 1, savedInWorst: 1 }];
+  const of = (days: number, seasons: number) => ({ days, seasons, bySeason: [days], worst: 0 });
   const said = (days: number, seasons: number) =>
-    givesOutSaid({ state: "first", rain: 1, short: { days, seasons }, first }, "battery");
+    givesOutSaid({ state: "first", rain: 1, short: of(days, seasons), first }, "battery");
   expect(said(1, 20)).toBe(
     "What leaks and dries away gives out first: it costs the only short day in 20 seasons.",
   );
@@ -224,7 +223,7 @@ test("one day is one day, and a handful of days has no tenth", () => {
     "What leaks and dries away gives out first: it costs 1 of 3 short days in 2 seasons.",
   );
   const several = (days: number, rain: number) =>
-    givesOutSaid({ state: "several", rain, short: { days, seasons: 20 } }, "battery");
+    givesOutSaid({ state: "several", rain, short: of(days, 20) }, "battery");
   expect(several(1, 1)).toBe(
     "Several things give out at once: mending one or two of them does not take away the only short day.",
   );

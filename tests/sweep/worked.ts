@@ -1,14 +1,17 @@
 // One random place worked out once along the real path, with what properties ask of it.
 
+import { effective } from "../../src/document/effective.ts";
 import type { Worksheet } from "../../src/document/worksheet.ts";
-import { evaluate, type Results } from "../../src/graph/evaluate.ts";
+import { buildGraph } from "../../src/graph/build.ts";
+import type { Results } from "../../src/graph/evaluate.ts";
 import { shownValue } from "../../src/graph/shown.ts";
 import type { Result, Value } from "../../src/graph/types.ts";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
 import type { DailyRecord } from "../../src/rainfall/record.ts";
-import { supplyRecord, type Whole, workOut } from "../../src/studies/work-out.ts";
+import { settleHeavy, type Whole, workOutLight } from "../../src/studies/work-out.ts";
 import { answers } from "../../src/telling/answers.ts";
-import type { Sentence } from "../../src/telling/asked.ts";
+import { type Sentence, textOf } from "../../src/telling/asked.ts";
+import { allBeside } from "../../src/telling/beside.ts";
 import type { Place } from "./place.ts";
 
 export const OPTIONS = { units: "us", locale: "en-US", currency: "$" } as const;
@@ -19,8 +22,10 @@ export type Worked = Whole & {
   readonly records: readonly DailyRecord[];
   /** Results as the page has them before the season has been run. */
   readonly before: Results;
-  /** The sentences on top, and those while the season is still running. */
+  /** The sentences on top with all that their workings say beside them, and those while the season is still running. */
   readonly sentences: readonly Sentence[];
+  /** Those on top alone. */
+  readonly onTop: readonly Sentence[];
   readonly sentencesBefore: readonly Sentence[];
   /** A sentence as it is read. */
   readonly textOf: (sentence: Sentence) => string;
@@ -34,16 +39,21 @@ export type Worked = Whole & {
   readonly cardsOf: (kind: string) => readonly string[];
 };
 
-function beforeTheSeason({ graph, worksheet }: Whole, given: readonly DailyRecord[]): Results {
-  const records = new Map(given.map((record) => [record.key, record]));
-  const answered = new Map();
-  const first = evaluate(graph, worksheet, { answers: answered, records });
-  if (!supplyRecord(first, records)) return first;
-  return evaluate(graph, worksheet, { answers: answered, records }, first);
+/** The results as they stand before the season has been run, and those after it: what `workOut` does, stopped on its way. */
+function twoLooks({ worksheet, records }: Place): { readonly before: Results; readonly whole: Whole } {
+  const applied = effective(worksheet);
+  const graph = buildGraph(applied, CARD_KINDS);
+  const known = { answers: new Map(), records: new Map(records.map((record) => [record.key, record])) };
+  const before = workOutLight(applied, graph, known);
+  const light = { worksheet: applied, graph, results: before };
+  return { before, whole: { ...light, results: settleHeavy(light, known, () => true) } };
 }
 
 const sentencesOf = (worksheet: Worksheet, results: Results): readonly Sentence[] =>
   answers({ result: (id) => results.get(id), cards: worksheet.cards });
+
+const besideOf = (worksheet: Worksheet, results: Results): readonly Sentence[] =>
+  allBeside({ result: (id) => results.get(id), cards: worksheet.cards });
 
 const readyIn =
   (results: Results) =>
@@ -52,9 +62,10 @@ const readyIn =
     return result?.state === "ready" ? result.value : null;
   };
 
-export function workedOut({ seed, worksheet, records }: Place): Worked {
-  const whole = workOut(worksheet, CARD_KINDS, records);
-  const before = beforeTheSeason(whole, records);
+export function workedOut(place: Place): Worked {
+  const { before, whole } = twoLooks(place);
+  const { seed, records } = place;
+  const onTop = sentencesOf(whole.worksheet, whole.results);
   const value = readyIn(whole.results);
   const shown = (id: string): string => shownValue(whole.graph, whole.worksheet, whole.results, id, OPTIONS);
   return {
@@ -62,10 +73,10 @@ export function workedOut({ seed, worksheet, records }: Place): Worked {
     seed,
     records,
     before,
-    sentences: sentencesOf(whole.worksheet, whole.results),
+    sentences: [...onTop, ...besideOf(whole.worksheet, whole.results)],
+    onTop,
     sentencesBefore: sentencesOf(whole.worksheet, before),
-    textOf: ({ pieces }) =>
-      pieces.map((piece) => (typeof piece === "string" ? piece : shown(piece.quantity))).join(""),
+    textOf: (sentence) => textOf(sentence, shown),
     value,
     number: (id) => {
       const found = value(id);

@@ -154,7 +154,11 @@ const WATERING: readonly Row[] = [
     when: { row: "let_go_from" },
   }),
   date("last_soaked", "Last soaked through", "day", null, "not said"),
-  given("can_volume", "Your can holds", "volume", [2, "gal"], { minor: true, min: 0.000_1 }),
+  given("can_volume", "Your can holds", "volume", [2, "gal"], {
+    minor: true,
+    min: 0.000_1,
+    when: { row: "asks_can", is: ["1"] },
+  }),
   given("usual_volume", "Usually given at once", "volume", null, {
     absent: "not said",
     minor: true,

@@ -38,6 +38,7 @@ function canOf(bed: CardView, carry: CardView | undefined): Outputs {
   const size = numberIn(carry?.results["can_volume"]) ?? numberIn(bed.results["can_volume"]);
   return {
     [`${bed.id}.can_holds`]: size === null ? { none: "what a can holds is not known" } : { value: size },
+    [`${bed.id}.asks_can`]: { value: carry ? 0 : 1 },
   };
 }
 

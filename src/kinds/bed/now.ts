@@ -46,21 +46,26 @@ function ofWeek(week: WeekOfBed): string {
   return `${lacks}${wants}, ${prospect(next, week.driver)}.${since}`;
 }
 
-/** How much how often, at the peak; a bed that holds less than a day's need is told so. */
-function givingOf(input: ModelInput): string {
+/**
+ * How much how often, at the peak; a bed that holds less than a day's need is told so. Refilled each morning it may still
+ * have enough in a season's balance: then it is not told that it has not.
+ */
+function givingOf(input: ModelInput, isEverShort: boolean): string {
   const interval = numberOrNull(input, "watering_interval");
   const [volume, need] = ["watering_volume", "peak_day_need"].map((name) => numberOrNull(input, name) ?? 0);
   if (interval === null) return "";
   if (interval > DAY) return ": {watering_volume} every {watering_interval}";
-  const isShort = (volume ?? 0) < (need ?? 0) * (1 - 1e-9);
-  return `: {watering_volume} every day${isShort ? ", and it is not enough: its soil holds no more" : ""}`;
+  if ((volume ?? 0) >= (need ?? 0) * (1 - 1e-9)) return ": {watering_volume} every day";
+  return isEverShort
+    ? ": {watering_volume} every day, and it is not enough: its soil holds no more"
+    : ", every day: more than the {watering_volume} within easy reach of its roots";
 }
 
 /** Of peak days and usual seasons, where no day is given for today. */
 function ofSeason(input: ModelInput): string {
   const need = "On peak days it needs {peak_day_need}";
-  const give = givingOf(input);
   const share = numberOrNull(input, "share_met");
+  const give = givingOf(input, share !== null && share < 1);
   if (share === null) return `${need}${give}. Whether it gets it: ${reasonOf(input.results["share_met"])}`;
   const short = numberOrNull(input, "days_short") ?? 0;
   const gets =

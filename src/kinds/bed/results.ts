@@ -16,6 +16,7 @@ const HIDDEN: readonly Row[] = [
   hidden("most_share", "Shares that stand at once", "crops_said", "share"),
   hidden("crowded_from", "From", "crops_said", "text"),
   hidden("can_holds", "A can holds", "season.hands", "volume"),
+  hidden("asks_can", "No cans here water it", "season.hands", "count"),
 ];
 
 const NEED: readonly Row[] = [

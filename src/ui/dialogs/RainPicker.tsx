@@ -1,6 +1,7 @@
 // Bringing in rain: pick, drop or paste; answer what the file does not say; look at it; take it.
 
-import { createSignal, For, Match, Show, Switch } from "solid-js";
+import { createEffect, createSignal, For, Match, on, Show, Switch } from "solid-js";
+import { createTyped } from "../rows/typed-text.ts";
 import { useSheet } from "../sheet.ts";
 import { PreviewView } from "./RainPreview.tsx";
 import { DrierSeasons, TakeBar } from "./RainReadings.tsx";
@@ -46,13 +47,16 @@ function Pick() {
 
 function OwnGauge() {
   const sheet = useSheet();
-  let text: HTMLTextAreaElement | undefined;
+  const [text, setText] = createTyped(sheet, () => "own gauge");
+  const state = () => sheet.rain().state;
+  createEffect(on(state, (now) => now === "taken" && setText(null), { defer: true }));
   return (
-    <details class="gauge">
+    <details class="gauge" open={sheet.typed("own gauge") !== null}>
       <summary>Type or paste your own gauge's readings</summary>
       <textarea
-        ref={text}
         rows="5"
+        value={text() ?? ""}
+        onInput={(event) => setText(event.currentTarget.value)}
         aria-label="Readings, one a line"
         placeholder={"12 Mar 0.4 in\n14 Mar trace"}
         onPaste={(event) => {
@@ -62,7 +66,7 @@ function OwnGauge() {
           sheet.edit.importRain(file);
         }}
       />
-      <button type="button" class="button" onClick={() => sheet.edit.pasteRain(text?.value ?? "")}>
+      <button type="button" class="button" onClick={() => sheet.edit.pasteRain(text() ?? "")}>
         Look at these readings
       </button>
     </details>

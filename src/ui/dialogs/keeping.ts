@@ -9,7 +9,24 @@ export type ShareMade =
 
 export type TableName = "quantities" | "shopping" | "days" | "rain";
 
+/** A worksheet that somebody sent. */
+export type Received = {
+  /** "" where nobody gave a name. */
+  readonly by: string;
+  /** As a date is shown, "" where none was given. */
+  readonly on: string;
+  /** Whether there is one of one's own to go back to. */
+  readonly hasOwn: boolean;
+};
+
 export type Keeping = {
+  /** What somebody sent and the reader has not said yet to keep. */
+  readonly received: Accessor<Received | null>;
+  readonly keepReceived: () => void;
+  /** Opens the one's own that was worked on last; what was received stays among the worksheets. */
+  readonly backToMine: () => void;
+  /** Nothing was kept here before, and nothing changed yet. */
+  readonly firstVisit: Accessor<boolean>;
   /** Something to be told and put away again; a refused save stays until it works. */
   readonly notice: Accessor<string>;
   readonly refused: Accessor<boolean>;

@@ -1,63 +1,118 @@
-// The answers: one long sentence in large type, then the shorter ones.
+// The answers: the sentence that leads, what gives out first, and three more in a row.
 
-import { For, Show } from "solid-js";
-import type { Piece, Sentence } from "../../telling/asked.ts";
-import { InlineQuantity, Moved } from "../rows/Quantity.tsx";
+import { createMemo, Index, Show } from "solid-js";
+import { numberIn } from "../../graph/readers.ts";
+import type { Sentence } from "../../telling/asked.ts";
+import { createElementWidth } from "../charts/element-width.ts";
 import { useSheet } from "../sheet.ts";
+import { Acts } from "./Acts.tsx";
+import { AnswerWorking } from "./AnswerWorking.tsx";
+import { type OnPress, Pieces } from "./Sentence.tsx";
+import { Wrong } from "./Wrong.tsx";
 
-const STOP = /^[,.;:]/;
+/** Widths of the lead's letters over their size, and of what a number was, in smaller type; of its typeface, by measuring. */
+const LETTER = 0.49;
+const SMALL_LETTER = 0.62 * LETTER;
+/** Lines that the lead may take: two, on a phone three. */
+const LINES = { phone: 3, other: 2 };
 
-/** A comma or full stop that must not part from the number before it. */
-function stopAfter(next: Piece | undefined): string {
-  return typeof next === "string" ? (STOP.exec(next)?.[0] ?? "") : "";
+/** Opens the working of a pressed number where it stands, and lets the curve show that number. */
+function createPressing() {
+  const sheet = useSheet();
+  let pressed: HTMLElement | null = null;
+  const onPress: OnPress = (quantity, button) => {
+    const { looking } = sheet;
+    const isOpen = looking.openedAt() === "answers" && looking.opened() === quantity;
+    if (!button.closest(".answer-working")) pressed = button;
+    if (button.dataset["tone"] !== "plain" && numberIn(sheet.result(quantity)) !== null)
+      looking.chooseAnswer(quantity);
+    looking.openWorking(isOpen ? null : quantity, "answers");
+  };
+  const onClose = (): void => {
+    sheet.looking.openWorking(null);
+    pressed?.focus({ preventScroll: true });
+  };
+  return { onPress, onClose };
 }
 
-function afterNumber(pieces: readonly Piece[], index: number, text: string): string {
-  return index > 0 && typeof pieces[index - 1] !== "string" ? text.replace(STOP, "") : text;
+/** The sentences, the first as long as there is room for it. */
+function createSaid(width: () => number) {
+  const sheet = useSheet();
+  const moved = ({ pieces }: Sentence): readonly string[] =>
+    pieces.flatMap((piece) =>
+      typeof piece === "string" || piece.was === null ? [] : (sheet.moved(piece.quantity)?.was ?? []),
+    );
+  const isPhone = () => sheet.looking.width() === "phone";
+  const size = () => (width() >= 1600 ? 30 : width() >= 800 && !isPhone() ? 25 : 20);
+  const fits = (lead: Sentence, was: readonly string[]): boolean => {
+    const letters = lead.pieces.reduce(
+      (sum, piece) =>
+        sum +
+        (typeof piece === "string"
+          ? piece.length
+          : (piece.text ?? sheet.shown(piece.quantity)).length + (piece.after ?? "").length),
+      0,
+    );
+    const small = was.reduce((sum, text) => sum + " was ".length + text.length, 0);
+    const lines = ((letters * LETTER + small * SMALL_LETTER) * size()) / Math.max(1, width());
+    // A line ends with a word, so that some of it stays empty.
+    return lines < (isPhone() ? LINES.phone : LINES.other) - 0.25;
+  };
+  return createMemo((): readonly Sentence[] => {
+    const [full, ...rest] = sheet.answers();
+    if (!full) return [];
+    const was = moved(full);
+    const short = was.length > 0 || (isPhone() && sheet.looking.inHand() !== null);
+    const lead = sheet.answers({ short })[0] ?? full;
+    const brief = !fits(lead, was);
+    return [brief ? (sheet.answers({ short, brief })[0] ?? lead) : lead, ...rest];
+  });
 }
 
-function Pieces(props: { readonly sentence: Sentence }) {
+function Further(props: { readonly sentences: readonly Sentence[]; readonly onPress: OnPress }) {
   return (
-    <>
-      <For each={props.sentence.pieces}>
-        {(piece, index) =>
-          typeof piece === "string" ? (
-            afterNumber(props.sentence.pieces, index(), piece)
-          ) : (
-            <span class="together">
-              <InlineQuantity quantity={piece.quantity} tone={piece.tone} />
-              {stopAfter(props.sentence.pieces[index() + 1])}
-            </span>
-          )
-        }
-      </For>
-      <Moved quantity={props.sentence.watch} />
-    </>
+    <Index each={props.sentences}>
+      {(sentence) => (
+        <li>
+          <Pieces sentence={sentence()} onPress={props.onPress} />
+        </li>
+      )}
+    </Index>
   );
 }
 
 export function Answers() {
   const sheet = useSheet();
-  const lead = () => sheet.answers().find((sentence) => sentence.lead);
+  const { width, watch } = createElementWidth(800);
+  const said = createSaid(width);
+  const { onPress, onClose } = createPressing();
+  const lead = () => said()[0];
   return (
-    <section class="width answers" aria-label="Answers" aria-live="polite" aria-busy={sheet.working()}>
+    <section class="answers" aria-label="Answers" aria-busy={sheet.working()} ref={watch}>
       <Show when={lead()}>
         {(sentence) => (
-          <h1 class="lead">
-            <Pieces sentence={sentence()} />
+          <h1 class="lead" aria-live="polite">
+            <Pieces sentence={sentence()} onPress={onPress} />
           </h1>
         )}
       </Show>
+      <Show when={(lead()?.acts?.length ?? 0) > 0}>
+        <Acts acts={lead()?.acts ?? []} />
+      </Show>
       <ul>
-        <For each={sheet.answers().filter((sentence) => !sentence.lead)}>
-          {(sentence) => (
-            <li>
-              <Pieces sentence={sentence} />
+        <Show when={lead()?.id === "lead" && sheet.givesOutFirst()}>
+          {(first) => (
+            <li class="gives-out" classList={{ old: first().old }}>
+              <Pieces sentence={first().sentence} onPress={onPress} />
             </li>
           )}
-        </For>
-        <Show when={sheet.givesOut()}>{(said) => <li class="gives-out">{said()}</li>}</Show>
+        </Show>
+        <Further sentences={said().slice(1)} onPress={onPress} />
       </ul>
+      <Wrong />
+      <Show when={sheet.looking.openedAt() === "answers" && sheet.looking.opened()}>
+        <AnswerWorking onPress={onPress} onClose={onClose} />
+      </Show>
     </section>
   );
 }

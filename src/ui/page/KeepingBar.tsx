@@ -1,6 +1,7 @@
 // What must be told above the answers: a refused save, what came from somebody else, a version that waits.
 
 import { For, Show } from "solid-js";
+import { FIRST_VISIT, receivedSaid } from "../../telling/told.ts";
 import { useSheet } from "../sheet.ts";
 
 function Borrowed() {
@@ -32,6 +33,59 @@ function Borrowed() {
   );
 }
 
+function Received() {
+  const sheet = useSheet();
+  return (
+    <Show when={sheet.keep.received()}>
+      {(sent) => (
+        <p class="told" role="status">
+          {receivedSaid(sent())}{" "}
+          <button type="button" class="act" onClick={() => sheet.keep.keepReceived()}>
+            Keep this
+          </button>
+          <Show when={sent().hasOwn}>
+            {" "}
+            <button type="button" class="act" onClick={() => sheet.keep.backToMine()}>
+              Back to mine
+            </button>
+          </Show>
+        </p>
+      )}
+    </Show>
+  );
+}
+
+function FirstVisit() {
+  const sheet = useSheet();
+  /** The first number of the first part that holds water. */
+  const turned = (): string | null => {
+    const card = sheet.worksheet().cards.find(({ kind }) => sheet.kinds[kind]?.uses?.includes("holds_water"));
+    const row = card && sheet.kinds[card.kind]?.rows.find((one) => one.row === "given" && !one.hidden);
+    return card && row ? `${card.id}.${row.name}` : null;
+  };
+  const turn = (id: string): void => {
+    sheet.looking.take(id);
+    sheet.edit.goTo(id);
+  };
+  return (
+    <Show when={sheet.keep.firstVisit()}>
+      <p class="told first-visit">
+        {FIRST_VISIT}{" "}
+        <button type="button" class="act" onClick={() => sheet.edit.start(null)}>
+          Start my own
+        </button>{" "}
+        <Show when={turned()}>
+          {(id) => (
+            <button type="button" class="act" onClick={() => turn(id())}>
+              Turn its numbers
+            </button>
+          )}
+        </Show>
+      </p>
+    </Show>
+  );
+}
+
 export function KeepingBar() {
   const sheet = useSheet();
   return (
@@ -59,6 +113,8 @@ export function KeepingBar() {
           </p>
         )}
       </Show>
+      <FirstVisit />
+      <Received />
       <Borrowed />
     </aside>
   );

@@ -3,7 +3,6 @@
 import { For, Show } from "solid-js";
 import { bare } from "../../document/title-apart.ts";
 import type { Card } from "../../document/worksheet.ts";
-import type { Problem } from "../../graph/types.ts";
 import { groupsOf, isBare, offered } from "../../kinds/kind.ts";
 import { Drawing } from "../charts/Drawing.tsx";
 import { StoredWater } from "../charts/StoredChart.tsx";
@@ -112,38 +111,6 @@ function Header() {
   );
 }
 
-function Problems() {
-  const sheet = useSheet();
-  // Many a problem begins with its row's label; then the card's title is all that is still to be said.
-  const head = ({ at, text }: Problem): string =>
-    text.startsWith(`${sheet.label(at)}:`) ? sheet.place(at.split(".")[0] ?? at) : sheet.place(at);
-  return (
-    <Show when={sheet.problems().length > 0}>
-      <section class="width">
-        <div class="problems" role="alert">
-          <h2>
-            {sheet.problems().length === 1
-              ? "One thing is wrong"
-              : `${sheet.problems().length} things are wrong`}
-          </h2>
-          <ul>
-            <For each={sheet.problems()}>
-              {(problem) => (
-                <li>
-                  <button type="button" onClick={() => sheet.edit.goTo(problem.at)}>
-                    {head(problem) || "This worksheet"}
-                  </button>
-                  : {problem.text}
-                </li>
-              )}
-            </For>
-          </ul>
-        </div>
-      </section>
-    </Show>
-  );
-}
-
 /** Cards by their ids, so that an edit changes a card in place and the field being typed in keeps the focus. */
 function Cards(props: { readonly cards: readonly Card[] }) {
   const ids = () => props.cards.map((card) => card.id);
@@ -209,7 +176,6 @@ export function Page() {
         <div class="view">
           <KeepingBar />
           <Answers />
-          <Problems />
           <Drawing />
           <StoredWater />
         </div>

@@ -8,7 +8,8 @@ import type { MeasureName } from "../../units/measures.ts";
 import { unitFor } from "../../units/show.ts";
 import { fromSi } from "../../units/unit.ts";
 import { useSheet } from "../sheet.ts";
-import { readTyped } from "./number-text.ts";
+import { enterMeasured, measuredField } from "./measured-field.ts";
+import { createTyped } from "./typed-text.ts";
 
 type Props = {
   readonly quantity: string;
@@ -55,25 +56,27 @@ function KeepLesson(props: { readonly card: Card; readonly row: Row; readonly le
 
 export function Measured(props: Props) {
   const sheet = useSheet();
+  const field = () => measuredField.of(props.quantity);
+  const [text, setText] = createTyped(sheet, field);
   const [wrong, setWrong] = createSignal<string | null>(null);
   const entry = (): Entry | undefined => props.card.measured[props.row.name];
   const lesson = (): Row | undefined =>
     sheet.kinds[props.card.kind]?.rows.find((row) => row.name === props.lesson);
-  const put = (text: string) => {
-    setWrong(null);
-    if (text.trim() === "") return sheet.edit.measured(props.card, props.row, null);
-    const read = readTyped(sheet, text, props.measure, entry()?.unit);
-    if (!read.ok) return setWrong(read.message);
-    sheet.edit.measured(props.card, props.row, { value: read.value, unit: read.unit, from: "measured" });
+  const put = (typed: string) => {
+    const { card, row, measure } = props;
+    const refused = enterMeasured(sheet, { card, row, measure }, typed);
+    setWrong(refused);
+    setText(refused === null ? null : typed);
   };
   return (
     <div class="measured">
-      <label for={`${props.quantity}-measured`}>You measured</label>
+      <label for={field()}>You measured</label>
       <input
-        id={`${props.quantity}-measured`}
+        id={field()}
         autocomplete="off"
-        value={entry() ? sheet.shown(props.quantity) : ""}
+        value={text() ?? (entry() ? sheet.shown(props.quantity) : "")}
         placeholder="nothing yet"
+        onInput={(event) => setText(event.currentTarget.value)}
         onChange={(event) => put(event.currentTarget.value)}
       />
       <Show when={entry()}>
@@ -88,9 +91,9 @@ export function Measured(props: Props) {
         {(taught) => <KeepLesson card={props.card} row={props.row} lesson={taught()} />}
       </Show>
       <Show when={wrong()}>
-        {(text) => (
+        {(message) => (
           <p class="wrong" role="alert">
-            {text()}
+            {message()}
           </p>
         )}
       </Show>

@@ -1,12 +1,14 @@
 // A given number, edited where it stands: type any unit or simple sums, arrow keys, or the slider that comes with focus.
 
 import { createEffect, createSignal, For, on, Show } from "solid-js";
-import type { Card, Entry, Origin } from "../../document/worksheet.ts";
+import type { Card, Origin } from "../../document/worksheet.ts";
 import { isReady } from "../../graph/readers.ts";
 import type { NumberGiven } from "../../graph/types.ts";
 import { type Sheet, useSheet } from "../sheet.ts";
 import { Cautions } from "./Cautions.tsx";
-import { rangeFor, readTyped, slid, startText, stepped } from "./number-text.ts";
+import { enterNumber, entryOf, readNumber } from "./enter-number.ts";
+import { rangeFor, slid, startText, stepped } from "./number-text.ts";
+import { createTyped } from "./typed-text.ts";
 import { Working } from "./Working.tsx";
 
 const ORIGINS: readonly (readonly [Origin, string])[] = [
@@ -18,40 +20,22 @@ const ORIGINS: readonly (readonly [Origin, string])[] = [
 
 type Props = { readonly card: Card; readonly row: NumberGiven };
 
-function entryOf(card: Card, row: NumberGiven): Entry | undefined {
-  if (row.stored === "card") return row.name === "price" ? card.price : card.life;
-  return card.givens[row.name];
-}
-
 /** State and doings of one number field. */
 function createField(sheet: Sheet, props: Props) {
   const id = () => `${props.card.id}.${props.row.name}`;
   const entry = () => entryOf(props.card, props.row);
-  const [text, setText] = createSignal<string | null>(null);
-  const unit = () => entry()?.unit || sheet.unitOf(id());
-  const reading = () =>
-    readTyped(sheet, text() ?? startText(sheet, entry(), id(), props.row.measure), props.row.measure, unit());
+  const [text, setText] = createTyped(sheet, id);
+  const read = (typed: string) => readNumber(sheet, props.card, props.row, typed);
+  const reading = () => read(text() ?? startText(sheet, entry(), id(), props.row.measure));
   const wrong = () => {
     const typed = text();
     if (typed === null || typed.trim() === "") return null;
-    const read = reading();
-    return read.ok ? null : { ...read, typed };
+    const found = reading();
+    return found.ok ? null : { ...found, typed };
   };
   const put = (typed: string) => {
     setText(typed);
-    const read = readTyped(sheet, typed, props.row.measure, unit());
-    if (!read.ok) return;
-    const from = entry()?.from;
-    sheet.edit.given(
-      props.card,
-      props.row,
-      {
-        value: read.value,
-        unit: read.unit,
-        ...(from && from !== "default" && from !== "borrowed" ? { from } : {}),
-      },
-      true,
-    );
+    enterNumber(sheet, props.card, props.row, typed);
   };
   // Undo, or another tab, put something else there: what was typed before is not what stands there any more.
   createEffect(
@@ -60,8 +44,8 @@ function createField(sheet: Sheet, props: Props) {
       (now, before) => {
         const typed = text();
         if (now === before || typed === null) return;
-        const read = readTyped(sheet, typed, props.row.measure, unit());
-        if (!read.ok || read.value !== now?.value || read.unit !== now.unit) setText(null);
+        const found = read(typed);
+        if (!found.ok || found.value !== now?.value || found.unit !== now.unit) setText(null);
       },
       { defer: true },
     ),

@@ -1,4 +1,4 @@
-// A number where it stands in a sentence or a row: bold, in the colour of what it is about, with how far it moved.
+// How far a number has moved, beside it.
 
 import { Show } from "solid-js";
 import { useSheet } from "../sheet.ts";
@@ -20,22 +20,5 @@ export function Moved(props: { readonly quantity: string }) {
         </span>
       )}
     </Show>
-  );
-}
-
-/** A quantity in a sentence; pressing it leads to its row. */
-export function InlineQuantity(props: { readonly quantity: string; readonly tone: string }) {
-  const sheet = useSheet();
-  const old = () => sheet.result(props.quantity)?.state === "pending";
-  return (
-    <button
-      type="button"
-      class="number"
-      classList={{ old: old() }}
-      data-tone={props.tone}
-      onClick={() => sheet.edit.openWorking(props.quantity)}
-    >
-      {sheet.shown(props.quantity)}
-    </button>
   );
 }

@@ -1,10 +1,11 @@
 // Rows of words: free text, and days of the week picked by buttons.
 
-import { createSignal, For, Show } from "solid-js";
+import { For, Show } from "solid-js";
 import type { Card } from "../../document/worksheet.ts";
 import type { TextGiven } from "../../graph/types.ts";
 import { SHORT_WEEKDAYS } from "../../units/calendar-names.ts";
 import { useSheet } from "../sheet.ts";
+import { createTyped } from "./typed-text.ts";
 
 type Props = { readonly card: Card; readonly row: TextGiven };
 
@@ -47,7 +48,7 @@ function Weekdays(props: Props) {
 function FreeText(props: Props) {
   const sheet = useSheet();
   const id = () => `${props.card.id}.${props.row.name}`;
-  const [draft, setDraft] = createSignal<string | null>(null);
+  const [draft, setDraft] = createTyped(sheet, id);
   return (
     <div class="row wide">
       <label class="label" for={id()}>

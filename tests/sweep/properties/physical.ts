@@ -1,6 +1,7 @@
 // What no answer may pass, whatever the place: physical bounds of shares, efficiencies, health, and of water that is there.
 
 import { CARD_KINDS } from "../../../src/kinds/index.ts";
+import { type Lifting, pumpRun } from "../../../src/physics/pump-run.ts";
 import { property } from "../harness.ts";
 import type { Worked } from "../worked.ts";
 
@@ -12,10 +13,11 @@ const SHARES = /efficiency|health|share|^(met|reliability|season_met)$/;
 
 /**
  * Amounts over a wish, a label or a usual value, of which either may be the larger: no bound by what they mean. What is
- * planted over the bed there is may pass one, and is flagged where it does.
+ * planted over the bed there is may pass one, and is flagged where it does. A pump's flow on a panel is over that at its
+ * stated voltage, which a panel may pass; how far it may is a property of its own below.
  */
 const MAY_PASS =
-  /^(bed\.most_share|carry\.(limit_share|share_of_day)|season\.tightest_share|pump\.tested_share|delivery\.share_of_label|panel\.share_(early|noon|late|overcast))$/;
+  /^(bed\.most_share|carry\.(limit_share|share_of_day)|season\.tightest_share|pump\.tested_share|delivery\.share_of_label|panel\.(direct_flow_share|share_(early|noon|late|overcast)))$/;
 
 /** A label may be understated by this much, as the rows' own limits have it; more is a slip of the test. */
 const HEALTH = 1.2;
@@ -61,3 +63,33 @@ property("no line carries a drop that it has not, and no pump makes more than is
   }
   return null;
 });
+
+/** Its flow shares, and how far over the clear day's highest voltage each may be lent: a dry day may be colder than that day. */
+const ON_A_PANEL = {
+  share_early: 1.001,
+  share_noon: 1.001,
+  share_late: 1.001,
+  share_overcast: 1.001,
+  direct_flow_share: 1.1,
+} as const;
+
+property(
+  "a pump straight on a panel gives no more water than the panel's highest voltage can lift",
+  (worked) => {
+    for (const id of worked.cardsOf("panel")) {
+      const lifting = ((worked.value(`${id}.pumps`) ?? []) as readonly (readonly Lifting[])[]).flat()[0];
+      const highest = worked.number(`${id}.highest_voltage`);
+      if (!lifting || highest === null) continue;
+      // Without light all that flows is what runs by itself, as with next to no voltage.
+      const at = (voltage: number) =>
+        pumpRun(lifting, { voltage: Math.max(voltage, 1e-6), resistance: 0 }).flow;
+      const full = at(lifting.pump.ratedVoltage);
+      for (const [row, over] of Object.entries(ON_A_PANEL)) {
+        const flow = (worked.number(`${id}.${row}`) ?? 0) * full;
+        const most = at(highest * over);
+        if (flow > most * (1 + 1e-6)) return `${id}.${row} makes ${flow}, ${highest} V at most ${most}`;
+      }
+    }
+    return null;
+  },
+);

@@ -98,3 +98,12 @@ property("a season that is still to be run is never told as a missing record", (
   }
   return null;
 });
+
+property("no bed is told that a watering a day is not enough and that it gets what it needs", (worked) => {
+  for (const id of worked.cardsOf("bed")) {
+    const text = worked.word(`${id}.needs_today`);
+    if (/not enough/.test(text) && /never short|It gets it/.test(text)) return `${id}: ${text}`;
+    if (/ every \d+ (s|min|h)\b/.test(text)) return `${id}: ${text}`;
+  }
+  return null;
+});

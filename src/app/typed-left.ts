@@ -1,0 +1,58 @@
+// What a page that is gone left typed: entered where it can be read, found again in its field where it cannot.
+
+import type { Card } from "../document/worksheet.ts";
+import type { Row } from "../graph/types.ts";
+import type { InstantStore } from "../storage/instant-store.ts";
+import { isTypedLeft, type TypedTexts, typedLeft } from "../storage/typed-texts.ts";
+import { enterNumber } from "../ui/rows/enter-number.ts";
+import { enterMeasured, measuredField } from "../ui/rows/measured-field.ts";
+import type { Sheet } from "../ui/sheet.ts";
+import type { Tab } from "./this-tab.ts";
+
+/** Makes ours what pages that are gone left typed. */
+export async function adoptTyped(
+  store: InstantStore,
+  texts: TypedTexts,
+  tab: Pick<Tab, "isGone">,
+): Promise<void> {
+  const left = typedLeft(store);
+  const gone = await Promise.all(left.map((note) => tab.isGone(note, () => isTypedLeft(store, note))));
+  for (const [at, note] of left.entries()) if (gone[at]) texts.adopt(note);
+}
+
+type Place = { readonly card: Card; readonly row: Row };
+
+function placeOf(sheet: Sheet, quantity: string): Place | null {
+  const card = sheet.worksheet().cards.find(({ id }) => quantity.startsWith(`${id}.`));
+  const row = sheet.kinds[card?.kind ?? ""]?.rows.find(({ name }) => `${card?.id}.${name}` === quantity);
+  return card && row ? { card, row } : null;
+}
+
+function enterGiven(sheet: Sheet, { card, row }: Place, text: string): boolean {
+  if (row.row === "given") return text.trim() !== "" && enterNumber(sheet, card, row, text).ok;
+  if (row.row !== "text") return false;
+  sheet.edit.given(card, row, { value: text, unit: "" });
+  return true;
+}
+
+function enterMeasurement(sheet: Sheet, { card, row }: Place, text: string): boolean {
+  if (!("measure" in row) || row.measure === "text" || row.measure === "series") return false;
+  return text.trim() !== "" && enterMeasured(sheet, { card, row, measure: row.measure }, text) === null;
+}
+
+/** Whether the text is in the worksheet now. */
+function enter(sheet: Sheet, field: string, text: string): boolean {
+  const quantity = measuredField.quantityOf(field);
+  const place = placeOf(sheet, quantity ?? field);
+  if (!place) return false;
+  return (quantity === null ? enterGiven : enterMeasurement)(sheet, place, text);
+}
+
+/** Enters what was left typed in the worksheet that is being opened, each as a step of its own. */
+export function enterLeft(sheet: Sheet, texts: Readonly<Record<string, string>>): void {
+  for (const [field, text] of Object.entries(texts)) {
+    if (!enter(sheet, field, text)) continue;
+    sheet.edit.typed(field, null);
+    sheet.edit.settle();
+  }
+}

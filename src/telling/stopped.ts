@@ -1,0 +1,160 @@
+// The lead where there is nothing yet, or where something stops the water: what it is, and the one thing to do about it.
+
+import { causeOf, isReady } from "../graph/readers.ts";
+import { idsOf } from "../network/network.ts";
+import {
+  type Act,
+  type Asked,
+  isMadeUp,
+  networkOfSheet,
+  type Piece,
+  reasonOf,
+  type Sentence,
+  value,
+  withRow,
+} from "./asked.ts";
+import { withoutParts } from "./further.ts";
+import { type LeftOut, leftOutParts } from "./lacking.ts";
+import { fullTanks } from "./lead.ts";
+
+const WORST = "season.worst_season_days_short";
+
+/** Whether nothing stands on the sheet that catches, holds, moves or drinks water, or drives what does. */
+const isEmpty = (asked: Asked): boolean =>
+  isReady(asked.result("season.network")) &&
+  networkOfSheet(asked).nodes.length === 0 &&
+  withRow(asked, "refill_time").length === 0;
+
+/** Nothing yet: what the sky brings is all that can be said. */
+export function emptySheet(asked: Asked): readonly Sentence[] | null {
+  if (!isEmpty(asked)) return null;
+  const rain = "weather.mean_yearly_rain";
+  const why = reasonOf(asked.result(rain));
+  const pieces: readonly Piece[] = why
+    ? [`What the sky brings cannot be said: ${why}.`]
+    : [
+        isMadeUp(asked)
+          ? "Until you bring in your own rain, a usual year is taken to bring "
+          : "A usual year brings ",
+        value(rain, "water"),
+        " of rain.",
+      ];
+  return [
+    {
+      id: "empty",
+      lead: true,
+      pieces: ["Nothing is here yet. Say what there is, from the roof down."],
+      acts: [{ does: "lay_out" }, { does: "open_file" }],
+    },
+    { id: "sky", lead: false, pieces },
+  ];
+}
+
+const titleOf = (asked: Asked, id: string): string => asked.cards.find((card) => card.id === id)?.title ?? id;
+
+const OUT = / is left out\.?$/;
+
+/** The part at which it began: one that is left out because another is leads on to that one. */
+function firstOf(asked: Asked, parts: readonly LeftOut[], part: LeftOut): LeftOut {
+  const seen = new Set<LeftOut>();
+  let at = part;
+  while (!seen.has(at) && OUT.test(at.reason)) {
+    seen.add(at);
+    const title = at.reason.replace(OUT, "");
+    at = parts.find(({ id }) => titleOf(asked, id) === title) ?? at;
+  }
+  return at;
+}
+
+function takersWords(asked: Asked, takers: readonly string[], thing: string): string {
+  const [only] = takers;
+  return takers.length === 1 && only !== undefined
+    ? `${titleOf(asked, only)} is left out too`
+    : `${takers.length} ${thing} are left out too`;
+}
+
+/** "The hose is left out: its bore is not given, so Long bed is left out too." */
+function stoppedBy(asked: Asked, out: readonly LeftOut[], thing: string): Sentence | null {
+  const [taker] = out;
+  if (!taker) return null;
+  const parts = leftOutParts(asked);
+  const first = firstOf(asked, parts, taker);
+  const others = out.filter((part) => part !== first && firstOf(asked, parts, part) === first);
+  const why = first.reason.replace(/\.$/, "");
+  const so =
+    others.length > 0
+      ? `, so ${takersWords(
+          asked,
+          others.map(({ id }) => id),
+          thing,
+        )}`
+      : "";
+  const pieces = [`${titleOf(asked, first.id)} is left out: ${why}${so}.`];
+  return { id: "stopped", lead: true, pieces, acts: [actAt(asked, first.cause ?? first.id)] };
+}
+
+/** Cards that the whole rests on: what fails in them is mended in the weather. */
+const WHOLE = ["season", "weather"];
+
+/** A number that is missing is asked for; one that is wrong is shown. */
+function actAt(asked: Asked, at: string): Act {
+  const [card = ""] = at.split(".");
+  if (WHOLE.includes(card)) return { does: "go_to", at: "weather" };
+  const lacks = at !== card && asked.result(at)?.state !== "ready";
+  return { does: lacks ? "ask_for" : "go_to", at };
+}
+
+/** Why nothing at all can be said of beds and other uses. */
+function unrun(asked: Asked): Sentence | null {
+  for (const id of ["season.plan", "season.seasons"]) {
+    const result = asked.result(id);
+    const why =
+      result?.state === "failed" ? result.problem.text : result?.state === "none" ? result.reason : null;
+    if (why === null) continue;
+    const at = causeOf(result);
+    const acts = at === null ? [] : [actAt(asked, at)];
+    const said = `What the beds get cannot be said yet: ${why.replace(/\.$/, "")}.`;
+    return { id: "stopped", lead: true, pieces: [said], acts };
+  }
+  return null;
+}
+
+/** The run is there, and says nothing of the beds: no crop, or no bed at all. */
+function nothingAsked(asked: Asked): Sentence | null {
+  const network = networkOfSheet(asked);
+  const hasBeds = idsOf(network, "bed").length > 0;
+  if (!hasBeds && idsOf(network, "draw").length > 0) return null;
+  if (!hasBeds) {
+    const said = "Nothing is watered yet: there is no bed and no other use.";
+    return { id: "stopped", lead: true, pieces: [said] };
+  }
+  const why = reasonOf(asked.result(WORST));
+  if (why === null) return null;
+  return { id: "stopped", lead: true, pieces: [`Whether beds go short cannot be said: ${why}.`] };
+}
+
+/** What stops the water, as the lead; null where beds, or without them other uses, are all in the run. */
+export function stopped(asked: Asked): Sentence | null {
+  const network = networkOfSheet(asked);
+  const beds = idsOf(network, "bed");
+  const takers = new Set(beds.length > 0 ? beds : idsOf(network, "draw"));
+  const out = leftOutParts(asked).filter(({ id }) => takers.has(id));
+  return stoppedBy(asked, out, beds.length > 0 ? "beds" : "uses") ?? unrun(asked) ?? nothingAsked(asked);
+}
+
+/** What can be said in spite of what is missing. */
+export function inSpite(asked: Asked): readonly Sentence[] {
+  const pieces = fullTanks(asked, {});
+  const without = withoutParts(asked);
+  return [
+    ...(pieces.length > 0 ? [{ id: "storage", lead: false, pieces }] : []),
+    ...(without ? [without] : []),
+  ];
+}
+
+/** What the button says that does it. */
+export function actSaid({ does }: Act, label: string): string {
+  if (does === "lay_out") return "What is there?";
+  if (does === "open_file") return "Open a file";
+  return does === "ask_for" ? `Give it: ${label} ›` : `Show it: ${label} ›`;
+}

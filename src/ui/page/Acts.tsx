@@ -1,0 +1,70 @@
+// What can be done about what the lead says: the one number to give, or where an empty sheet begins.
+
+import { For, Match, Switch } from "solid-js";
+import type { Act } from "../../telling/asked.ts";
+import { actSaid } from "../../telling/stopped.ts";
+import { useSheet } from "../sheet.ts";
+
+/** Brings the questions of an empty sheet into view, the first of them ready for an answer. */
+function askWhatIsThere(): void {
+  const asked = document.getElementById("lay-out")?.closest("section");
+  asked?.scrollIntoView({ block: "start" });
+  asked?.querySelector<HTMLElement>("button:not(:disabled)")?.focus({ preventScroll: true });
+}
+
+function OpenFile(props: { readonly said: string }) {
+  const sheet = useSheet();
+  return (
+    <label class="act">
+      {props.said}
+      <input
+        class="unseen"
+        type="file"
+        accept=".json,application/json"
+        onChange={(event) => {
+          const file = event.currentTarget.files?.[0];
+          event.currentTarget.value = "";
+          if (file) sheet.edit.openFile(file);
+        }}
+      />
+    </label>
+  );
+}
+
+export function Acts(props: { readonly acts: readonly Act[] }) {
+  const sheet = useSheet();
+  /** What is hidden is mended on its card. */
+  const seen = (at: string): string => {
+    const [cardId = "", name = ""] = at.split(".");
+    const card = sheet.worksheet().cards.find(({ id }) => id === cardId);
+    const row = card && sheet.kinds[card.kind]?.rows.find((one) => one.name === name);
+    return row && !row.hidden ? at : cardId;
+  };
+  const press = ({ does, at: named = "" }: Act): void => {
+    const at = seen(named);
+    if (does === "lay_out") askWhatIsThere();
+    else if (does === "ask_for" && at.includes(".")) sheet.edit.askFor(at);
+    else sheet.edit.goTo(at);
+  };
+  return (
+    <p class="acts">
+      <For each={props.acts}>
+        {(act) => {
+          const said = () => actSaid(act, sheet.label(seen(act.at ?? "")));
+          return (
+            <Switch>
+              <Match when={act.does === "open_file"}>
+                <OpenFile said={said()} />
+              </Match>
+              <Match when={true}>
+                <button type="button" class="act" onClick={() => press(act)}>
+                  {said()}
+                </button>
+              </Match>
+            </Switch>
+          );
+        }}
+      </For>
+    </p>
+  );
+}

@@ -1,0 +1,45 @@
+// The working of a number in the answers, where it stands: over what is below, never somewhere far down the page.
+
+import { For, onCleanup, onMount, Show } from "solid-js";
+import { Working } from "../rows/Working.tsx";
+import { useSheet } from "../sheet.ts";
+import { type OnPress, Pieces } from "./Sentence.tsx";
+
+export function AnswerWorking(props: { readonly onPress: OnPress; readonly onClose: () => void }) {
+  const sheet = useSheet();
+  const quantity = () => sheet.looking.opened();
+  const place = () => {
+    const [cardId = "", name = ""] = (quantity() ?? "").split(".");
+    const card = sheet.worksheet().cards.find(({ id }) => id === cardId);
+    const row = card && sheet.kinds[card.kind]?.rows.find((one) => one.name === name);
+    return card && row ? { card, row } : null;
+  };
+  const onKey = (event: KeyboardEvent): void => {
+    if (event.key !== "Escape") return;
+    event.stopPropagation();
+    props.onClose();
+  };
+  onMount(() => document.addEventListener("keydown", onKey, true));
+  onCleanup(() => document.removeEventListener("keydown", onKey, true));
+  return (
+    <div class="answer-working">
+      <header>
+        <h2>{sheet.place(quantity() ?? "")}</h2>
+        <button type="button" class="small" onClick={() => props.onClose()}>
+          Close
+        </button>
+      </header>
+      <For each={sheet.beside(quantity() ?? "")}>
+        {(sentence) => (
+          <p>
+            <Pieces sentence={sentence} onPress={props.onPress} />
+          </p>
+        )}
+      </For>
+      <Show when={quantity() === "season.binding" && sheet.givesOut()}>{(said) => <p>{said()}</p>}</Show>
+      <Show when={place()}>
+        {(at) => <Working quantity={quantity() ?? ""} card={at().card} row={at().row} />}
+      </Show>
+    </div>
+  );
+}

@@ -1,0 +1,76 @@
+// A sentence with numbers in it: each is pressed for its working, and carries what it was beside itself.
+
+import { Index, Show } from "solid-js";
+import type { NumberPiece, Piece, Sentence } from "../../telling/asked.ts";
+import { wasText } from "../../telling/was.ts";
+import { useSheet } from "../sheet.ts";
+
+const STOP = /^[,.;:]/;
+
+/** A comma or full stop that must not part from the number before it. */
+function stopAfter(next: Piece | undefined): string {
+  return typeof next === "string" ? (STOP.exec(next)?.[0] ?? "") : "";
+}
+
+function afterNumber(pieces: readonly Piece[], index: number, text: string): string {
+  return index > 0 && typeof pieces[index - 1] !== "string" ? text.replace(STOP, "") : text;
+}
+
+/** What a number was before the last change, or as held; nothing where a reader would see no difference. */
+function Was(props: { readonly piece: NumberPiece }) {
+  const sheet = useSheet();
+  const was = () => {
+    const { quantity, was: words } = props.piece;
+    const movement = words === null ? null : sheet.moved(quantity);
+    if (!movement) return null;
+    return ["was", words ?? "", wasText(movement.was, sheet.shown(quantity))].filter((text) => text !== "");
+  };
+  return <Show when={was()}>{(words) => <span class="was"> {words().join(" ")}</span>}</Show>;
+}
+
+/** What a number in a sentence does when it is pressed. */
+export type OnPress = (quantity: string, button: HTMLElement) => void;
+
+function NumberOf(props: { readonly piece: NumberPiece; readonly stop: string; readonly onPress: OnPress }) {
+  const sheet = useSheet();
+  const isOld = () => sheet.result(props.piece.quantity)?.state === "pending";
+  const isOpen = () =>
+    sheet.looking.openedAt() === "answers" && sheet.looking.opened() === props.piece.quantity;
+  return (
+    <span class="together">
+      <button
+        type="button"
+        class="number"
+        classList={{ old: isOld() }}
+        data-tone={props.piece.tone}
+        aria-expanded={isOpen()}
+        onClick={(event) => props.onPress(props.piece.quantity, event.currentTarget)}
+      >
+        {props.piece.text ?? sheet.shown(props.piece.quantity)}
+        {props.piece.after}
+      </button>
+      <Was piece={props.piece} />
+      {props.stop}
+    </span>
+  );
+}
+
+/** The pieces of a sentence; they change in place, so that a number keeps the focus while it changes. */
+export function Pieces(props: { readonly sentence: Sentence; readonly onPress: OnPress }) {
+  const pieces = () => props.sentence.pieces;
+  return (
+    <Index each={pieces()}>
+      {(piece, index) => {
+        const number = () => {
+          const now = piece();
+          return typeof now === "string" ? null : now;
+        };
+        return (
+          <Show when={number()} fallback={afterNumber(pieces(), index, String(piece()))}>
+            {(of) => <NumberOf piece={of()} stop={stopAfter(pieces()[index + 1])} onPress={props.onPress} />}
+          </Show>
+        );
+      }}
+    </Index>
+  );
+}

@@ -1,0 +1,152 @@
+// The answers on top: each number leads to its working where it stands and carries what it was, at none that did not
+// move; and what they say of a sheet that is empty, that lacks a number, that waits, or that somebody sent.
+
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { launch, open, PHONE, settled, type } from "./browser.ts";
+
+let browser: Awaited<ReturnType<typeof launch>>;
+
+beforeAll(async () => {
+  browser = await launch();
+});
+
+afterAll(async () => {
+  await browser.close();
+});
+
+const plain = (text: string): string => text.replaceAll(" ", " ").replaceAll(/\s+/g, " ").trim();
+const lead = async (page: Page): Promise<string> => plain(await page.locator("h1.lead").innerText());
+
+/** The numbers of the lead in order, each with what it was: "7 of 20 | was 13". */
+const numbers = (page: Page): Promise<readonly string[]> =>
+  page
+    .locator("h1.lead .together")
+    .evaluateAll((all) =>
+      all.map((one) =>
+        [
+          one.querySelector(".number")?.textContent ?? "",
+          one.querySelector(".was")?.textContent?.trim() ?? "",
+        ]
+          .join(" | ")
+          .replaceAll(" ", " "),
+      ),
+    );
+
+test("a bigger tank: what moved says what it was beside itself, what did not says nothing", async () => {
+  const { page, context, complaints } = await open(browser);
+  const before = await numbers(page);
+  expect(before.every((text) => text.endsWith("| "))).toBe(true);
+  await type(page, "totes.capacity", "400 gal");
+  const after = await numbers(page);
+  expect(await lead(page)).toMatch(/^Short in \d+ of 20 made-up seasons/);
+  expect(after).toHaveLength(before.length);
+  after.forEach((text, at) => {
+    const [now = "", was = ""] = text.split(" | ");
+    const [then = ""] = (before[at] ?? "").split(" | ");
+    if (now === then) expect(was).toBe("");
+    else expect(then.startsWith(was.replace(/^was /, "")) && was !== "").toBe(true);
+  });
+  expect(after.some((text) => !text.endsWith("| "))).toBe(true);
+  await page.getByRole("button", { name: /^Undo/ }).click();
+  await settled(page);
+  expect((await numbers(page)).map((text) => text.split(" | ")[0])).toEqual(
+    before.map((text) => text.split(" | ")[0]),
+  );
+  // A color is nothing that the answers hang on.
+  await page.evaluate(() => getSelection()?.removeAllRanges());
+  expect(complaints).toEqual([]);
+  await context.close();
+});
+
+test("a number is pressed: its working opens where it stands, with share and driest year; Escape gives the focus back", async () => {
+  const { page, context, complaints } = await open(browser);
+  const number = page.locator("h1.lead .number").first();
+  const place = await page.locator(".answers").boundingBox();
+  await number.click();
+  const working = page.locator(".answer-working");
+  await working.waitFor();
+  const box = await working.boundingBox();
+  expect(Math.abs((box?.y ?? 0) - (place?.y ?? 0) - (place?.height ?? 0))).toBeLessThan(20);
+  expect(plain(await working.innerText())).toMatch(
+    /In the driest year on record, \d{4}, .*of what they would have used/,
+  );
+  expect(await number.getAttribute("aria-expanded")).toBe("true");
+  await page.keyboard.press("Escape");
+  await working.waitFor({ state: "detached" });
+  expect(await number.evaluate((element) => element === document.activeElement)).toBe(true);
+  expect(complaints).toEqual([]);
+  await context.close();
+});
+
+test("an empty sheet asks what there is, and takes a file", async () => {
+  const { page, context, complaints } = await open(browser, { viewport: PHONE });
+  await page.getByRole("button", { name: "Worksheets" }).click();
+  await page.getByRole("button", { name: /An empty one/ }).click();
+  await settled(page);
+  expect(await lead(page)).toBe("Nothing is here yet. Say what there is, from the roof down.");
+  await page.locator(".answers").getByRole("button", { name: "What is there?" }).waitFor();
+  await page.locator(".answers").getByLabel("Open a file").waitFor({ state: "attached" });
+  expect(complaints).toEqual([]);
+  await context.close();
+});
+
+test("somebody new is told what it is about, until a number is changed", async () => {
+  const { page, context, complaints } = await open(browser);
+  const told = page.locator(".first-visit");
+  expect(plain(await told.innerText())).toMatch(
+    /^How long does roof rain carry the beds\? This is a made-up place\. Start my own/,
+  );
+  await type(page, "totes.capacity", "300 gal");
+  await told.waitFor({ state: "detached" });
+  expect(complaints).toEqual([]);
+  await context.close();
+});
+
+test("a bed without a length stops the answers: the lead says which and leads there, and it is wrong in one place", async () => {
+  const { page, context, complaints } = await open(browser);
+  await type(page, "long_bed.length", "0 ft");
+  await page.locator("h1.lead", { hasText: "is left out" }).waitFor();
+  expect(await lead(page)).toMatch(/^Long bed is left out: /);
+  await page.locator(".answers .acts .act").click();
+  expect(await page.evaluate(() => document.activeElement?.closest("[id]")?.id ?? "")).toContain("long_bed");
+  await page.locator(".answers .ill summary").click();
+  expect(plain(await page.locator(".answers .ill").innerText())).toMatch(/^One thing is wrong .*Length/);
+  expect(complaints).toEqual([]);
+  await context.close();
+});
+
+test("while the season is run anew the sentence keeps its place, with soft numbers", async () => {
+  const { page, context, complaints } = await open(browser, {
+    before: () => {
+      // Workers answer late, as on a slow machine.
+      const say = Worker.prototype.postMessage;
+      const state = globalThis as unknown as { late: number };
+      state.late = 0;
+      Worker.prototype.postMessage = function (
+        this: Worker,
+        message: unknown,
+        more?: StructuredSerializeOptions,
+      ) {
+        setTimeout(() => say.call(this, message, more), state.late);
+      } as typeof say;
+    },
+  });
+  const before = await lead(page);
+  await page.evaluate(() => {
+    (globalThis as unknown as { late: number }).late = 2500;
+  });
+  const field = page.locator('[id="totes.capacity"]');
+  await field.click();
+  await field.fill("400 gal");
+  await field.press("Enter");
+  await page.locator("h1.lead .number.old").first().waitFor();
+  const words = (text: string): string => text.replaceAll(/\d[\d.,]*|was/g, "").replaceAll(/\s+/g, " ");
+  expect(words(await lead(page)).replace(/^Short/, "Beds go short")).toBe(words(before));
+  // How long full tanks last is worked out on the page itself, and is new at once.
+  expect(await page.locator("h1.lead .number").last().getAttribute("class")).not.toContain("old");
+  await settled(page);
+  expect(await page.locator("h1.lead .number.old").count()).toBe(0);
+  expect(complaints).toEqual([]);
+  await context.close();
+});

@@ -136,7 +136,9 @@ export function createInHand(tools: InHandTools, asker: Asker): Hand {
     restore: putting.restore,
     text,
     setText: (typed) => {
+      const now = turn();
       setText(typed);
+      if (now) tools.edits().typed(now.id, typed);
     },
     answers,
     answer,

@@ -3,6 +3,7 @@
 import { createEffect, createSignal, For, Match, on, onCleanup, onMount, Show, Switch } from "solid-js";
 import type { ChoiceGiven, DateGiven, NumberGiven } from "../../graph/types.ts";
 import { DayPicker } from "../rows/DayPicker.tsx";
+import { enterNumber } from "../rows/enter-number.ts";
 import { readTyped, startText } from "../rows/number-text.ts";
 import { type Sheet, useSheet } from "../sheet.ts";
 import type { InHand } from "./hand.ts";
@@ -25,11 +26,13 @@ function Wrong(props: { readonly wrong: Refused }) {
 }
 
 /** What is typed, and what becomes of it. */
-function createTyped(sheet: Sheet, id: string, row: NumberGiven) {
+function createEntering(sheet: Sheet, id: string, row: NumberGiven) {
   const { hand } = sheet;
   const [wrong, setWrong] = createSignal<Refused | null>(null);
   const start = () => startText(sheet, hand.entry() ?? undefined, id, row.measure);
+  let pending: string | null = null;
   const setText = (text: string | null): void => {
+    pending = text;
     setWrong(null);
     hand.setText(text);
   };
@@ -59,10 +62,16 @@ function createTyped(sheet: Sheet, id: string, row: NumberGiven) {
     hand.put({ value: read.value, unit: read.unit });
     return true;
   };
-  return { start, setText, enter, wrong };
+  /** The hand is at another number already: what was only typed is entered where it was typed; what cannot be read stays. */
+  const leave = (): void => {
+    const card = sheet.worksheet().cards.find((one) => one.id === id.split(".")[0]);
+    if (pending === null || pending.trim() === "" || !card || card.measured[row.name]) return;
+    if (enterNumber(sheet, card, row, pending).ok) sheet.edit.typed(id, null);
+  };
+  return { start, setText, enter, leave, wrong };
 }
 
-type Typed = ReturnType<typeof createTyped>;
+type Typed = ReturnType<typeof createEntering>;
 
 function onKey(
   sheet: Sheet,
@@ -80,7 +89,7 @@ function NumberValue(props: { readonly turned: InHand; readonly row: NumberGiven
   const sheet = useSheet();
   const { hand } = sheet;
   const { id } = props.turned;
-  const typed = createTyped(sheet, id, props.row);
+  const typed = createEntering(sheet, id, props.row);
   const absent = () => {
     const result = sheet.result(id);
     return result?.state === "none" ? result.reason : "none";
@@ -88,11 +97,13 @@ function NumberValue(props: { readonly turned: InHand; readonly row: NumberGiven
   let input: HTMLInputElement | undefined;
   // Where fingers type, a keyboard comes up with the focus and takes half of the screen: there it is asked for.
   onMount(() => {
+    const left = sheet.typed(id);
+    if (left !== null && hand.text() === null) hand.setText(left);
     if (matchMedia("(pointer: coarse)").matches) return;
     input?.focus({ preventScroll: true });
     input?.select();
   });
-  onCleanup(typed.enter);
+  onCleanup(typed.leave);
   return (
     <>
       <input

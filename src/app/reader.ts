@@ -5,12 +5,12 @@ import { titlesApart } from "../document/title-apart.ts";
 import type { Card } from "../document/worksheet.ts";
 import { type Explanation, explain } from "../graph/explain.ts";
 import { type Movement, movement } from "../graph/moved.ts";
-import { shownIn, wordIn } from "../graph/readers.ts";
+import { wordIn } from "../graph/readers.ts";
 import { labelOf, shownValue } from "../graph/shown.ts";
 import type { Result, Row } from "../graph/types.ts";
 import { rowWords, type Words } from "../graph/words.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
-import type { StoredSeries } from "../scene/stored-water.ts";
+import { type StoredSeries, storedIn } from "../scene/stored-water.ts";
 import type { MeasureName } from "../units/measures.ts";
 import { type ShowOptions, unitFor } from "../units/show.ts";
 import type { View } from "./engine.ts";
@@ -119,16 +119,9 @@ export function makeReader(session: Session, showOptions: Accessor<ShowOptions>,
         ? `waits for ${placeOf(problem.cause)?.card.title ?? problem.cause}: ${label(problem.cause)}`
         : problem.text;
     },
-    stored: (): StoredSeries | null => {
-      const [stored, short, first] = [
-        "season.stored_total",
-        "season.short_days",
-        "season.record_first_day",
-      ].map((id) => shownIn(result(id)));
-      if (!(stored instanceof Float64Array) || !(short instanceof Uint8Array) || typeof first !== "number")
-        return null;
-      return { stored, short, firstDay: first };
-    },
+    stored: (): StoredSeries | null => storedIn(result),
+    heldResult: (id: string): Result | undefined => session.held()?.results.get(id),
+    heldCards: (): readonly Card[] => session.held()?.worksheet.cards ?? [],
     starter: (): boolean => isStarter(session),
     madeUp: (): string | null => {
       const place = isStarter(session) ? "made-up place" : null;

@@ -44,8 +44,10 @@ function styled(original: SVGSVGElement): string {
 
 /** Saves each drawing and chart that is shown as a file of its own. */
 export function saveCharts(stem: string): void {
-  document.querySelectorAll<SVGSVGElement>(".drawing .paper svg, main svg[role=img]").forEach((chart, at) => {
-    if (chart.getBoundingClientRect().width > 0)
-      download(`${stem}-chart-${at + 1}.svg`, styled(chart), "image/svg+xml");
-  });
+  document
+    .querySelectorAll<SVGSVGElement>(".drawing .paper svg, main .plot > svg, main svg[role=img]")
+    .forEach((chart, at) => {
+      if (chart.getBoundingClientRect().width > 0)
+        download(`${stem}-chart-${at + 1}.svg`, styled(chart), "image/svg+xml");
+    });
 }

@@ -3,6 +3,7 @@
 import { parseArgs } from "node:util";
 import { RAIN_HELP, RAIN_OPTIONS, type RainWanted, rainOf } from "./rain-arguments.ts";
 import { UsageError } from "./usage.ts";
+import type { WorkingBack } from "./work-back-report.ts";
 
 export const HELP = `npm run -s evaluate -- WORKSHEET.json [options]
 
@@ -16,6 +17,8 @@ ${RAIN_HELP}
                          A choice is NAME=word,word; a date NAME=MM-DD..MM-DD. Needs --answer
   --answer NAME          which answer to show beside each value; may be repeated
   --steps N              how many values are tried (default 17)
+  --work-back NAME       which value of a given number meets --until, by the whole worksheet; all of them, the nearest first
+  --until "NAME<=VALUE"  the answer that is wished for, with its unit; or NAME>=VALUE
   --series FILE.csv      write every day of every tank, line, draw, bed and battery of the season, in m3 and J
   --gives-out            what gives out first: the season once more for each limit set free
   --json                 one JSON object on standard output, numbers in coherent SI
@@ -30,6 +33,7 @@ export type Wanted = {
   readonly sets: readonly { readonly name: string; readonly value: string }[];
   readonly json: boolean;
   readonly tried: Tried | null;
+  readonly workingBack: WorkingBack | null;
   readonly givesOut: boolean;
   readonly series: string | null;
 };
@@ -48,6 +52,8 @@ const OPTIONS = {
   try: { type: "string" },
   answer: { type: "string", multiple: true },
   steps: { type: "string" },
+  "work-back": { type: "string" },
+  until: { type: "string" },
   "gives-out": { type: "boolean" },
   series: { type: "string" },
   json: { type: "boolean" },
@@ -88,6 +94,13 @@ function triedOf(values: {
   return { name, range: value, answers: values.answer, steps };
 }
 
+function workingBackOf(name: string | undefined, until: string | undefined): WorkingBack | null {
+  if (name === undefined && until === undefined) return null;
+  if (name === undefined || until === undefined)
+    throw new UsageError("--work-back NAME and --until ANSWER<=VALUE go together.");
+  return { name, until };
+}
+
 /** What is wanted; null when help is. */
 export function readArguments(words: readonly string[]): Wanted | null {
   const { values, positionals } = parsed(words);
@@ -100,6 +113,7 @@ export function readArguments(words: readonly string[]): Wanted | null {
     rain: rainOf(values),
     sets: (values.set ?? []).map((text) => setOf(text)),
     tried: triedOf(values),
+    workingBack: workingBackOf(values["work-back"], values.until),
     series: values.series ?? null,
     givesOut: values["gives-out"] ?? false,
     json: values.json ?? false,

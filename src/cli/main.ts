@@ -6,6 +6,7 @@ import { CARD_KINDS } from "../kinds/index.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { recordKey } from "../rainfall/record-key.ts";
 import { worksheetFromFileText } from "../storage/file.ts";
+import { baseOf } from "../studies/ask.ts";
 import { workOut } from "../studies/work-out.ts";
 import { HELP, readArguments, type Wanted } from "./arguments.ts";
 import { givesOutReport } from "./gives-out-report.ts";
@@ -15,6 +16,7 @@ import { writeSeries } from "./series.ts";
 import { setValue } from "./set-value.ts";
 import { triedJson, triedReport, triedText } from "./try-report.ts";
 import { FileError, UsageError } from "./usage.ts";
+import { workedBackReport, workedBackText } from "./work-back-report.ts";
 
 function readText(path: string): string {
   try {
@@ -57,16 +59,21 @@ async function run(wanted: Wanted): Promise<string> {
   const whole = workOut(worksheet, CARD_KINDS, records);
   if (wanted.series !== null) writeSeries(wanted.series, whole, records);
   const tried = wanted.tried && triedReport(worksheet, CARD_KINDS, records, wanted.tried);
+  const workedBack =
+    wanted.workingBack &&
+    (await workedBackReport(baseOf(worksheet, CARD_KINDS, records), CARD_KINDS, wanted.workingBack));
   const out = wanted.givesOut ? givesOutReport(worksheet, CARD_KINDS, records, whole) : null;
   if (wanted.json) {
     const report = {
       ...jsonReport(whole, CARD_KINDS),
       ...(tried ? { tried: triedJson(tried) } : {}),
+      ...(workedBack ? { worked_back: workedBack } : {}),
       ...out,
     };
     return `${JSON.stringify(report, null, 2)}\n`;
   }
   if (out) return `${out.gives_out_said}\n`;
+  if (workedBack && wanted.workingBack) return workedBackText(wanted.workingBack, workedBack);
   return tried ? triedText(tried) : textReport(whole, CARD_KINDS);
 }
 

@@ -27,7 +27,13 @@ export function findRow(
   return { card, row };
 }
 
-function numberEntry(name: string, text: string, measure: MeasureName, currency: string): Entry {
+/** A number as it is typed for a quantity of that measure. */
+export function quantityEntry(
+  name: string,
+  text: string,
+  measure: MeasureName,
+  currency: string,
+): Entry & { readonly value: number } {
   const plain = isPlain(dimensionOf(MEASURES[measure].si));
   const options = { measure, locale: "en-US", currency, ...(plain ? { defaultUnit: "1" } : {}) };
   const reading = readQuantity(text, options);
@@ -49,7 +55,7 @@ function monthsEntry(name: string, text: string, row: ListGiven, currency: strin
   const last = items[11] ?? "";
   const own = /^[-+.\d]+$/.test(last) ? unit : last.replace(/^[-+.\d\s]+/, "");
   const entries = items.map((item) =>
-    numberEntry(name, /^[-+.\d]+$/.test(item) && own !== "1" ? `${item} ${own}` : item, measure, currency),
+    quantityEntry(name, /^[-+.\d]+$/.test(item) && own !== "1" ? `${item} ${own}` : item, measure, currency),
   );
   return { value: entries.map((entry) => entry.value as number), unit: entries[0]?.unit ?? "" };
 }
@@ -94,7 +100,7 @@ function givenEntry(name: string, text: string, row: Given, worksheet: Worksheet
   if (text === "none" && !isWord) return { value: null, unit: "" };
   switch (row.row) {
     case "given":
-      return numberEntry(name, text, row.measure, worksheet.currency);
+      return quantityEntry(name, text, row.measure, worksheet.currency);
     case "choice":
       if (!isWord) {
         throw new UsageError(
@@ -123,7 +129,7 @@ function measuredEntry(name: string, text: string, row: Row, currency: string): 
   ) {
     throw new UsageError(`${name} is worked out; it can be neither given nor measured.`);
   }
-  return text === "none" ? null : { ...numberEntry(name, text, row.measure, currency), from: "measured" };
+  return text === "none" ? null : { ...quantityEntry(name, text, row.measure, currency), from: "measured" };
 }
 
 const WORKED_OUT: ReadonlySet<Row["row"]> = new Set(["formula", "output", "gather", "user_formula"]);
@@ -147,7 +153,7 @@ export function changeTo(worksheet: Worksheet, kinds: CardKinds, name: string, t
     const { measure } = row as NumberGiven;
     return {
       ...target,
-      entry: text === "none" ? null : numberEntry(name, text, measure, worksheet.currency),
+      entry: text === "none" ? null : quantityEntry(name, text, measure, worksheet.currency),
     };
   }
   return { ...target, entry: givenEntry(name, text, row as Given, worksheet) };

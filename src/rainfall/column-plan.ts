@@ -141,6 +141,8 @@ export function basePlan(
     dayRule: MIDNIGHT_RULE,
     notes: [],
     rows: null,
+    apartBy: null,
+    windowHours: null,
     tenthsIfWhole: false,
     time: null,
     minutes: null,

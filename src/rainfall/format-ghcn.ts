@@ -95,6 +95,8 @@ function facts(id: string, name: string, columns: FormatFacts["columns"]): Forma
     dottedDates: false,
     shortYears: false,
     rows: "day",
+    apartBy: null,
+    windowHours: null,
     tenthsIfWhole: false,
     questions: [],
   };

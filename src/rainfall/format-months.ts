@@ -28,6 +28,8 @@ function facts(id: string, name: string, columns: FormatFacts["columns"]): Forma
     dottedDates: false,
     shortYears: false,
     rows: "day",
+    apartBy: null,
+    windowHours: null,
     tenthsIfWhole: false,
     questions: [],
   };

@@ -5,11 +5,19 @@ import { columnReader } from "./column-reader.ts";
 import { columnsOf, type DateColumns } from "./date-columns.ts";
 import { dateOf } from "./find-dates.ts";
 import { columnQuestion, type RainFound, rainCandidates } from "./find-rain.ts";
-import { headerWords, namesStation, namesTime, rainUnitOf, rowsToldBy } from "./header-words.ts";
+import {
+  headerWords,
+  namesStation,
+  namesTime,
+  rainUnitOf,
+  rowsToldBy,
+  windowHoursOf,
+} from "./header-words.ts";
 import type { Question } from "./import-result.ts";
 import type { FormatDetector, FormatReader, Head } from "./intake.ts";
 import { readNumber } from "./read-cell.ts";
 import { sampleOf, type Table, tableOf } from "./table-shape.ts";
+import { ALL_ROWS, tellingApart } from "./telling-apart.ts";
 
 const FIRST_DAY_QUESTION: Question = {
   id: "first_day",
@@ -49,6 +57,24 @@ function stationColumn(head: Head, table: Table, taken: readonly number[]): numb
   return best;
 }
 
+type Used = {
+  readonly moment: readonly number[];
+  readonly used: readonly number[];
+};
+
+/** The column of stations: named so, or one that tells the rows of one moment apart. */
+function stationsOf(
+  head: Head,
+  table: Table,
+  { moment, used }: Used,
+): { readonly station: number | null; readonly apartBy: string | null } {
+  const named = stationColumn(head, table, used);
+  if (named !== null || !table.named) return { station: named, apartBy: null };
+  const column = tellingApart(head.rows.slice(table.dataFrom), moment, used);
+  if (column === null || head.choices.station === ALL_ROWS) return { station: null, apartBy: null };
+  return { station: column, apartBy: table.cells[column]?.trim() || `column ${column + 1}` };
+}
+
 function openColumns(
   cells: readonly string[],
   { candidates, isOpen }: RainFound,
@@ -59,6 +85,9 @@ function openColumns(
 
 /** The unit that a column's own header tells. */
 const unitIn = (table: Table, column: number) => (table.named ? rainUnitOf(table.cells[column] ?? "") : null);
+
+/** What the header of the rain says of its rows. */
+const toldBy = (cell: string) => ({ rows: rowsToldBy(cell), windowHours: windowHoursOf(cell) });
 
 function readTable(head: Head, table: Table): FormatReader | null {
   const { cells } = table;
@@ -90,8 +119,11 @@ function readTable(head: Head, table: Table): FormatReader | null {
     unitTold: unit ? "header" : null,
     unitColumn: unit ? null : unitColumn,
     temperature: toldTemperature(cells, extras),
-    station: stationColumn(head, table, [...taken, rain]),
-    rows: table.named ? rowsToldBy(cells[rain] ?? "") : null,
+    ...stationsOf(head, table, {
+      moment: [...dates, ...[time, minutes].filter((column) => column !== null)],
+      used: [...taken, rain, ...extras.map(({ column }) => column)],
+    }),
+    ...(table.named ? toldBy(cells[rain] ?? "") : {}),
     notes: date.kind === "serial" ? ["Its dates are day numbers as spreadsheets count them, from 1900."] : [],
     questions: openColumns(cells, rains, found !== null),
   });

@@ -80,6 +80,8 @@ export function namesRunningTotal(cell: string): boolean {
 
 /** An amount over a day or two, which overlaps that of the next row where rows stand closer. */
 const WINDOW = /\b(48|24) ?h(r|rs|ours?)?\b/;
+/** An amount over some hours of a day. */
+const HOURS = /\b(\d{1,2}) ?h(?:r|rs|ours?|ourly)?\b/;
 const LONG_TOTAL = /\b(monthly|month|mtd|yearly|annual|year|ytd|to date)\b/;
 const OPEN_TOTAL =
   /\b(cumulative|cumulated|accumulated|accumulation|accum|counter|running total|total count)\b/;
@@ -97,6 +99,12 @@ export function rowsToldBy(cell: string): RowsTold {
   if (namesHourlyRain(cell)) return "sum";
   if (WINDOW.test(headerWords(cell))) return "window";
   return OPEN_TOTAL.test(headerWords(cell)) ? "total" : null;
+}
+
+/** Hours that a header says its amounts to be totals of, where they are several and less than a day; else null. */
+export function windowHoursOf(cell: string): number | null {
+  const hours = Number(HOURS.exec(headerWords(cell))?.[1] ?? 0);
+  return hours > 1 && hours < 24 ? hours : null;
 }
 
 /** Whether a header names an amount of one hour. */

@@ -28,6 +28,10 @@ export type FormatFacts = {
   readonly shortYears: boolean;
   /** What the format or its header says that a row is. */
   readonly rows: RowsTold;
+  /** Header of the column that tells rows of one moment apart, where its name does not say that it names stations. */
+  readonly apartBy: string | null;
+  /** Hours that an amount is the total of, where the header says several of them. */
+  readonly windowHours: number | null;
   /** An amount that only whole numbers tell to be tenths of a millimetre. */
   readonly tenthsIfWhole: boolean;
   readonly questions: readonly Question[];

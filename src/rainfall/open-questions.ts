@@ -4,6 +4,7 @@ import type { FormatReader, Intake } from "./intake.ts";
 import { yearlyRate } from "./rain-figures.ts";
 import { likelyUnit, METRES_OF, unitQuestion } from "./rain-units.ts";
 import type { DayAmounts, SettledDays } from "./settle-days.ts";
+import { ALL_ROWS } from "./telling-apart.ts";
 import { type Rows, rowsQuestion } from "./within-day.ts";
 
 const MOST_STATIONS_SHOWN = 100;
@@ -11,9 +12,27 @@ const MOST_STATIONS_SHOWN = 100;
 const ABSENT_SHARE = 0.2;
 const LEAST_ROWS = 10;
 
-function stationQuestion(intake: Intake): Question | null {
+/** Hours of the day, or which half of it. */
+const PART_OF_DAY = /^([01]?\d|2[0-4])$|^[ap]\.?m\.?$|^(morning|noon|afternoon|evening|night)$/i;
+
+/** A column that tells rows of one moment apart by no name of stations: gauges, or parts of the day. */
+function apartQuestion(header: string, names: readonly string[]): Question {
+  const areParts = names.length > 2 && names.every((name) => PART_OF_DAY.test(name));
+  return {
+    id: "station",
+    text: `Each day has a row for each "${header}". Which of them is the gauge you want?`,
+    options: [
+      ...names.slice(0, MOST_STATIONS_SHOWN).map((name) => ({ value: name, label: `only ${name}` })),
+      { value: ALL_ROWS, label: "they are parts of one day: every row counts" },
+    ],
+    likely: areParts ? ALL_ROWS : null,
+  };
+}
+
+function stationQuestion({ apartBy }: FormatReader, intake: Intake): Question | null {
   const names = [...intake.stations.counts.keys()];
   if (names.length < 2) return null;
+  if (apartBy !== null) return apartQuestion(apartBy, names);
   return {
     id: "station",
     text: `The file holds ${names.length} stations. Which one?`,
@@ -77,7 +96,7 @@ export function openQuestions({ format, intake, days, as, unit, isUnitOpen }: Op
   const isMinusOneOpen = intake.minusOnes > 0 && [...intake.readings.mark.values()].includes(4);
   return [
     ...format.questions,
-    stationQuestion(intake),
+    stationQuestion(format, intake),
     isMinusOneOpen ? MINUS_ONE_QUESTION : null,
     isUnitOpen ? unitQuestion(days.rain, intake.withDecimals) : null,
     days.rows.open.length > 1 ? rowsQuestion(days.rows.open, yearly) : null,

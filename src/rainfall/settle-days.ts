@@ -197,7 +197,7 @@ function dayAmounts(series: Series, rows: RowsFound, choices: Choices): DayAmoun
 /** One amount a day in the file's own unit, with what was done to get there. */
 export function settleDays(
   intake: Intake,
-  format: Pick<FormatReader, "rows">,
+  format: Pick<FormatReader, "rows" | "windowHours">,
   choices: Choices,
 ): { readonly days: SettledDays; readonly as: (reading: Rows) => DayAmounts } {
   const series = seriesOf(intake.readings);
@@ -206,7 +206,11 @@ export function settleDays(
     throw new Refusal(`"${unreadTime.words}" is no time of day that is understood.`, unreadTime.line);
   if (!choices.absent) refuseWideSpacing(series);
   const rows = rowsOf(series, format.rows, choices.within_day);
-  if (!choices.duplicates) refuseOverlaps(series, rows, choices.within_day !== undefined);
+  if (!choices.duplicates)
+    refuseOverlaps(series, rows, {
+      isChosen: choices.within_day !== undefined,
+      windowHours: format.windowHours,
+    });
   const as = (reading: Rows): DayAmounts => {
     const found = reading === rows.reading ? rows : rowsOf(series, format.rows, reading);
     return dayAmounts(series, found, choices);

@@ -95,6 +95,16 @@ export function waterShapes(
   };
 }
 
+/** The surface of some water in vessels that are drawn by their tank's height. */
+export function surfaceOn(vessels: readonly Box[], tank: DrawnTank, water: Water): string {
+  return vessels
+    .map(({ x, y, width, height }) => {
+      const top = y + height * (1 - water.level / Math.max(tank.height, 1e-6));
+      return segment(x, top, x + width, top);
+    })
+    .join("");
+}
+
 /** "346 of 550 gal", and "346 gal" where there is less room. */
 export function waterWords(
   volume: number,

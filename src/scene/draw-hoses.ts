@@ -1,15 +1,18 @@
 // Water on its way: gravity lines with their grade line, overflows, pumps and their hoses, and what else is drawn off.
 
-import { type Bench, heightAt, labelUnder, type Spot, yOf } from "./bench.ts";
-import { along, groundAt, pathOf } from "./ground.ts";
-import { draw, putMark, round, takes } from "./paper.ts";
-import type { DrawnDelivery, DrawnLine } from "./place.ts";
+import { type Bench, heightAt, type Spot, yOf } from "./bench.ts";
+import type { Cell } from "./columns.ts";
+import { along, deepest, groundAt, pathOf } from "./ground.ts";
+import { covers, draw, putMark, round, takes } from "./paper.ts";
+import type { DrawnDelivery, DrawnLine, Part } from "./place.ts";
+import { humpOf } from "./route.ts";
 import { circle, rect, segment } from "./strokes.ts";
 
 /** Painted over everything else, for what sticks out of a tank. */
 export const FRONT = "";
 
 const HOSE_LIFT = 3;
+const LEAD_LIFT = 9;
 const LEAD = 12;
 
 /** Where a grade line ends, and the tank whose water it starts from. */
@@ -19,6 +22,13 @@ export type Grade = {
   readonly x: number;
   readonly end: readonly [x: number, y: number];
 };
+
+/** Words in the ground under a hose. */
+function anchorUnder(bench: Bench, part: Part, left: number, right: number): void {
+  const middle = (left + right) / 2;
+  const from = deepest(bench.ground, middle - 20, middle + 20) + 8;
+  bench.paper.anchors.set(part.id, [{ middle, from, side: "under", left, right }]);
+}
 
 function drawHose(bench: Bench, id: string, d: string): void {
   draw(bench.paper, id, "hose", d);
@@ -36,28 +46,6 @@ function facing(
     end: rightwards ? to.body.x : to.body.x + to.body.width,
     way: rightwards ? 1 : -1,
   };
-}
-
-/** The points of a route between the line's two ends, and the length that they are measured along [m]. */
-export function routeBetween(line: DrawnLine): {
-  readonly points: DrawnLine["route"];
-  readonly length: number;
-} {
-  const last = line.route[line.route.length - 1]?.[0] ?? 0;
-  const length = Math.max(line.length ?? 0, last);
-  return { points: line.route.filter(([distance]) => distance > 0 && distance < length), length };
-}
-
-/** The highest place between its ends that water has to climb to; null where a line only falls. */
-export function humpOf(line: DrawnLine): readonly [number, number] | null {
-  const first = line.route.find(([distance]) => distance <= 0)?.[1];
-  let lowest = Math.min(line.startHeight ?? Number.POSITIVE_INFINITY, first ?? Number.POSITIVE_INFINITY);
-  let hump: readonly [number, number] | null = null;
-  for (const point of routeBetween(line).points) {
-    if (point[1] > lowest && (hump === null || point[1] > hump[1])) hump = point;
-    lowest = Math.min(lowest, point[1]);
-  }
-  return hump;
 }
 
 /** Corner of the ground that a line's hump makes between two x, where one does. */
@@ -97,7 +85,7 @@ export function drawLine(bench: Bench, line: DrawnLine, from: Spot, to: Spot): G
   const [x, y] = markOf(bench, line, start, end);
   takes(bench.paper, line.id, { x: x - 5, y: y - 6, width: 10, height: 12 });
   if (line.trouble !== null) putMark(bench.paper, line.id, x, y - 2);
-  labelUnder(bench, line, x);
+  anchorUnder(bench, line, Math.min(start, end), Math.max(start, end));
   const source = bench.place.tanks.some((tank) => tank.id === from.id);
   return source ? { line: line.id, tank: from.id, x: start, end: [end, endY] } : null;
 }
@@ -110,7 +98,7 @@ export function drawLooseLine(bench: Bench, line: DrawnLine, spot: Spot | null):
   takes(bench.paper, line.id, { x, y: groundAt(bench.ground, x) - 8, width: end - x, height: 10 });
   const mark = cornerAtHump(bench, line, x, bench.width)?.[0] ?? end;
   if (line.trouble !== null) putMark(bench.paper, line.id, mark, groundAt(bench.ground, mark) - HOSE_LIFT);
-  labelUnder(bench, line, x + 20);
+  anchorUnder(bench, line, x, end);
 }
 
 /** What one tank cannot take runs into another. */
@@ -132,8 +120,8 @@ export type Outlet = { readonly delivery: DrawnDelivery; readonly spot: Spot; re
 /** A pump in its tank with its hose over the rim, down to the ground. */
 export function drawPump(bench: Bench, delivery: DrawnDelivery, spot: Spot, nth: number): Outlet {
   const { body, floorY } = spot;
-  const size = Math.min(14, body.width - 8);
-  const x = Math.max(body.x + 4, body.x + body.width - 6 - size - nth * (size + 4));
+  const size = Math.min(14, body.width - 4, body.height - 2);
+  const x = Math.max(body.x + 2, body.x + body.width - 4 - size - nth * (size + 4));
   const top = floorY - size - 1;
   const over = body.y - 8;
   const out = body.x + body.width + 9 + nth * 5;
@@ -146,30 +134,39 @@ export function drawPump(bench: Bench, delivery: DrawnDelivery, spot: Spot, nth:
     `M${round(middle)},${round(top)}V${round(over + 6)}Q${round(middle)},${round(over)} ${round(middle + 6)},${round(over)}H${round(out - 8)}Q${round(out)},${round(over)} ${round(out)},${round(over + 8)}V${round(down - 8)}Q${round(out)},${round(down)} ${round(out + 8)},${round(down)}`,
   );
   draw(bench.paper, FRONT, "power", rect({ x, y: top, width: size, height: size }));
-  takes(bench.paper, delivery.id, { x: middle - 4, y: over - 4, width: out - middle + 8, height: 8 });
-  takes(bench.paper, delivery.id, { x, y: top, width: size, height: size });
-  if (delivery.trouble !== null) putMark(bench.paper, delivery.id, out, down - 14);
-  labelUnder(bench, delivery, out);
+  covers(bench.paper, { x: middle - 4, y: over - 4, width: out - middle + 8, height: 8 });
+  covers(bench.paper, { x, y: top, width: size, height: size });
+  takes(bench.paper, delivery.id, { x: out - 4, y: over - 4, width: 10, height: Math.max(8, down - over) });
+  if (delivery.trouble !== null) putMark(bench.paper, delivery.id, out, over);
+  anchorUnder(bench, delivery, body.x, out + 12);
   return { delivery, spot, x: out + 8 };
 }
 
-/** A hose or lead along the ground of one row. */
-export function runAlong(
-  bench: Bench,
-  look: string,
-  id: string,
-  from: number,
-  to: number,
-  lift: number,
-): void {
+/** A hose or lead along the ground. */
+function runAlong(bench: Bench, look: string, id: string, from: number, to: number, lift: number): void {
   if (Math.abs(to - from) < 1) return;
   draw(bench.paper, id, look, pathOf(along(bench.ground, from, to, lift)));
 }
 
 /** A tap at a tank, for what is drawn off for no bed. */
-export function drawTap(bench: Bench, id: string, spot: Spot, nth: number): void {
+export function drawTap(bench: Bench, part: Part, spot: Spot, nth: number): void {
   const x = spot.body.x + spot.body.width;
   const y = spot.floorY - 8 - nth * 12;
   draw(bench.paper, FRONT, "spout", `M${round(x)},${round(y)}h7v4`);
-  takes(bench.paper, id, { x, y: y - 5, width: 12, height: 12 });
+  takes(bench.paper, part.id, { x, y: y - 5, width: 12, height: 12 });
+  anchorUnder(bench, part, x - 10, x + 22);
+  if (part.trouble !== null) putMark(bench.paper, part.id, x + 7, y - 12);
+}
+
+/** What goes on along the ground from each tank: hoses to their beds, and leads to their batteries. */
+export function runOn(bench: Bench, cells: readonly Cell[], outlet: Outlet): void {
+  const { delivery, spot } = outlet;
+  const beds = cells.filter(({ kind, id }) => kind === "bed" && delivery.waters.includes(id));
+  if (beds.length > 0) {
+    const far = Math.max(...beds.map((cell) => cell.x + Math.min(10, cell.width / 2)));
+    runAlong(bench, "cable", delivery.id, outlet.x, far, HOSE_LIFT);
+  }
+  const battery = cells.find(({ kind, id }) => kind === "power" && id === delivery.poweredBy);
+  const start = spot.body.x + spot.body.width;
+  if (battery) runAlong(bench, "lead", delivery.id, start, battery.x + battery.width / 2, LEAD_LIFT);
 }

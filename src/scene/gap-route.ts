@@ -1,10 +1,10 @@
 // The hose whose route is drawn as the ground between two neighbouring columns: the one that joins them, or the hump of one
 // that starts at the left column and leads further on.
 
-import type { Cell } from "./cells.ts";
-import { humpOf, routeBetween } from "./draw-hoses.ts";
+import type { Cell } from "./columns.ts";
 import type { Ground } from "./ground.ts";
 import type { DrawnLine, Place } from "./place.ts";
+import { humpOf, routeBetween } from "./route.ts";
 
 type GapRoute = { readonly points: DrawnLine["route"]; readonly length: number };
 

@@ -1,16 +1,23 @@
-// The whole place on a board of paper: rows one under another, hoses from row to row, and each part as it is drawn.
+// The whole place on one sheet: one order at every width, one ground line, true heights; only the horizontal scale gives.
 
 import type { Shape as Form } from "../kinds/kind.ts";
-import type { Spot } from "./bench.ts";
-import { type Cell, type Row, rowsFor } from "./cells.ts";
+import { type Bench, type Spot, yOf } from "./bench.ts";
+import { columnsFor } from "./columns.ts";
 import { FRONT, type Grade } from "./draw-hoses.ts";
-import { deepest, pathOf } from "./ground.ts";
-import { joinRows } from "./join-rows.ts";
-import { type DrawingBoard, type LaidRow, layRow, scaleFor } from "./lay-row.ts";
-import { extent, newPaper, type Paper, round } from "./paper.ts";
+import { drawEverything } from "./draw-place.ts";
+import { heldOutline } from "./draw-tanks.ts";
+import { type Ground, pathOf } from "./ground.ts";
+import { groundOf } from "./ground-line.ts";
+import { hitsOf } from "./hits.ts";
+import { placeLabels, type Wanted } from "./labels.ts";
+import { DISC, newPaper, type Paper, round } from "./paper.ts";
 import type { Box, Label, Part, Place, Shape } from "./place.ts";
-import { around, rect } from "./strokes.ts";
+import { reachesOf } from "./reaches.ts";
+import { newRoom, type Room } from "./room.ts";
+import { around, rect, segment } from "./strokes.ts";
+import { breadthOf, perAreaFor } from "./tank-sizes.ts";
 import type { Type } from "./text-block.ts";
+import { type Upright, uprightFor } from "./uprights.ts";
 
 export type DrawnPart = {
   readonly id: string;
@@ -20,14 +27,18 @@ export type DrawnPart = {
   readonly shapes: readonly Shape[];
   readonly walls: readonly Shape[];
   readonly labels: readonly Label[];
-  /** The room it takes with its words, and the boxes and strokes that answer to a touch. */
+  /** The room its thing takes, and the boxes and strokes that answer to a touch. */
   readonly box: Box;
   readonly hits: readonly Box[];
   readonly strokes: readonly string[];
+  /** Where its disc of trouble stands. */
   readonly mark: { readonly x: number; readonly y: number } | null;
 };
 
 export type DrawnGround = { readonly line: string; readonly area: string };
+
+/** What was in use is kept while something is turned or dragged, so that the paper does not move under the finger. */
+export type Kept = Upright & { readonly perArea: number };
 
 export type Layout = {
   readonly width: number;
@@ -35,12 +46,23 @@ export type Layout = {
   readonly type: Type;
   /** In the order of the flow; see `PAINTED` for what lies over what. */
   readonly parts: readonly DrawnPart[];
-  readonly grounds: readonly DrawnGround[];
+  readonly ground: DrawnGround | null;
   readonly front: readonly Shape[];
   readonly spots: ReadonlyMap<string, Spot>;
   readonly grades: readonly Grade[];
-  /** Of the tanks' heights [px/m]. */
-  readonly scale: number;
+  /** Tanks as they were held: their outline, dashed, and their vessels, by the same scales. */
+  readonly held: ReadonlyMap<string, { readonly vessels: readonly Box[]; readonly shape: Shape }>;
+  readonly kept: Kept;
+};
+
+/** The paper's size [px], whether it is a phone's, the open part, what is held, and what scales to keep. */
+export type Sheet = {
+  readonly width: number;
+  readonly height: number;
+  readonly small: boolean;
+  readonly open?: string | null;
+  readonly held?: Place | null;
+  readonly kept?: Kept | null;
 };
 
 /** From the back to the front. */
@@ -57,37 +79,32 @@ export const PAINTED: readonly Form[] = [
   "thing",
   "bed",
 ];
+/** Whose words choose their place first. */
+const FIRST_TO_SPEAK: readonly Form[] = [
+  "tank",
+  "bed",
+  "delivery",
+  "line",
+  "battery",
+  "roof",
+  "carry",
+  "panel",
+  "draw",
+  "tee",
+  "thing",
+];
 
-const WIDE = 720;
-const PAD = 12;
-const LEAST_SOIL = 34;
-
-const typeFor = (width: number): Type =>
-  width < WIDE ? { size: 13, leading: 16 } : { size: 14.5, leading: 18 };
-
-type Made = { readonly row: LaidRow; readonly top: number; readonly bottom: number };
-
-function bottomOf(laid: LaidRow, paper: Paper, width: number): number {
-  return Math.max(extent(paper).bottom + 4, deepest(laid.bench.ground, 0, width) + LEAST_SOIL);
-}
-
-/** Lays a row once to see how much room it takes, then where it belongs. */
-function place(board: DrawingBoard, row: Row, number: number, wide: boolean, top: number): Made {
-  const trial = { ...board, paper: newPaper(), spots: new Map(board.spots) };
-  const tried = layRow(trial, row, number, wide, 0);
-  const room = extent(trial.paper);
-  const highest = Math.min(room.top, ...tried.bench.ground.map(([, y]) => y));
-  const base = top + PAD - highest;
-  const laid = layRow(board, row, number, wide, base);
-  return { row: laid, top, bottom: base + bottomOf(tried, trial.paper, board.width) };
-}
-
-function groundsOf(made: readonly Made[], width: number): readonly DrawnGround[] {
-  return made.map(({ row, bottom }) => {
-    const line = pathOf(row.bench.ground);
-    return { line, area: `${line}L${width},${round(bottom)}L0,${round(bottom)}Z` };
-  });
-}
+const ROOMY = 1000;
+const typeFor = ({ width, small }: Sheet): Type =>
+  width >= ROOMY
+    ? { size: 14, leading: 17 }
+    : small
+      ? { size: 12.5, leading: 15 }
+      : { size: 13, leading: 16 };
+const CORNER = { width: 92, height: 30 };
+/** Under the lowest ground there is at least so much soil for words [px], or such a share of the zone. */
+const SOIL = { small: 36, full: 50 };
+const SOIL_SHARE = { small: 0.26, full: 0.23 };
 
 function shapesOf(place: Place): readonly (readonly [Form, readonly Part[]])[] {
   return [
@@ -105,23 +122,61 @@ function shapesOf(place: Place): readonly (readonly [Form, readonly Part[]])[] {
   ];
 }
 
-function drawnParts(place: Place, paper: Paper): readonly DrawnPart[] {
+/** Marks all that is drawn, and all that the day may draw, as taken. */
+function fillRoom(room: Room, bench: Bench, grades: readonly Grade[]): void {
+  const { paper } = bench;
+  for (const box of paper.taken) room.take(box, 2);
+  for (const shapes of paper.shapes.values()) for (const { d } of shapes) room.takePath(d);
+  room.takePath(pathOf(bench.ground), 1);
+  for (const { x, y } of paper.marks.values())
+    room.take({ x: x - DISC, y: y - DISC, width: 2 * DISC, height: 2 * DISC }, 1);
+  // A grade line goes up and down with the water that it starts from.
+  for (const { tank, x, end } of grades) {
+    const spot = bench.spots.get(tank);
+    if (!spot) continue;
+    for (let y = spot.body.y; y <= spot.floorY; y += 4) room.takePath(segment(x, y, end[0], end[1]));
+  }
+}
+
+function labelsOf(bench: Bench, sheet: Sheet, grades: readonly Grade[]): readonly Label[] {
+  const room = newRoom(sheet.width, sheet.height);
+  fillRoom(room, bench, grades);
+  // The corner of what leads to the same in words.
+  if (!sheet.small) room.take({ x: sheet.width - CORNER.width, y: 0, ...CORNER });
+  const byShape = new Map(shapesOf(bench.place));
+  const wanted = FIRST_TO_SPEAK.flatMap((shape) =>
+    (byShape.get(shape) ?? []).flatMap((part): readonly Wanted[] => {
+      const anchors = bench.paper.anchors.get(part.id) ?? [];
+      return anchors.length > 0 ? [{ part, anchors }] : [];
+    }),
+  );
+  const { width, small, open = null } = sheet;
+  return placeLabels(wanted, { room, width, ground: bench.ground, type: typeFor(sheet), small, open });
+}
+
+function drawnParts(
+  place: Place,
+  paper: Paper,
+  labels: readonly Label[],
+  sheet: Sheet,
+): readonly DrawnPart[] {
+  const touched = hitsOf(paper, sheet);
   return shapesOf(place).flatMap(([shape, parts]) =>
-    parts.flatMap((part) => {
-      const hits = paper.hits.get(part.id) ?? [];
-      if (hits.length === 0) return [];
+    parts.flatMap((part): readonly DrawnPart[] => {
+      const taken = paper.hits.get(part.id) ?? [];
+      if (taken.length === 0) return [];
       const shapes = paper.shapes.get(part.id) ?? [];
       return [
         {
           id: part.id,
           shape,
           part,
-          shapes: shapes.filter((shape) => shape.look !== "wall"),
-          walls: shapes.filter((shape) => shape.look === "wall"),
-          labels: paper.labels.filter((label) => label.of === part.id),
-          box: around(hits),
-          hits,
-          strokes: shapes.filter((shape) => shape.look === "hose").map((shape) => shape.d),
+          shapes: shapes.filter((one) => one.look !== "wall"),
+          walls: shapes.filter((one) => one.look === "wall"),
+          labels: labels.filter((label) => label.of === part.id),
+          box: around(taken),
+          hits: touched.get(part.id) ?? taken,
+          strokes: shapes.filter((one) => one.look === "hose").map((one) => one.d),
           mark: paper.marks.get(part.id) ?? null,
         },
       ];
@@ -129,52 +184,85 @@ function drawnParts(place: Place, paper: Paper): readonly DrawnPart[] {
   );
 }
 
-/** Tanks on rows of their own share one scale, so that they can be compared. */
-function sharedScale(place: Place, rows: readonly Row[], wide: boolean): number {
-  const water: readonly Cell[] = rows.filter((row) => row.water).flatMap((row) => row.cells);
-  return scaleFor(place, water, wide);
+/** Of each tank as it is and as it was held, the broader one counts for its column. */
+function breadthsOf(place: Place, held: Place | null, perArea: number): ReadonlyMap<string, number> {
+  const before = new Map((held?.tanks ?? []).map((tank) => [tank.id, tank]));
+  return new Map(
+    place.tanks.map((tank) => {
+      const was = before.get(tank.id);
+      const wholes = [tank, ...(was ? [was] : [])].map((one) => breadthOf(one, perArea).whole);
+      return [tank.id, Math.max(...wholes)];
+    }),
+  );
 }
 
-/**
- * Lays the place out for a width of paper.
- *
- * @param width of the paper [px]
- * @param scale kept while a tank is dragged, so that the paper does not move under the finger [px/m]
- */
-export function layoutPlace(placeGiven: Place, width: number, scale: number | null = null): Layout {
-  const rows = rowsFor(placeGiven, width);
-  const wide = width >= WIDE;
-  const used = scale ?? sharedScale(placeGiven, rows, wide);
-  const type = typeFor(width);
-  const board: DrawingBoard = {
-    place: placeGiven,
-    paper: newPaper(),
-    width,
-    type,
-    spots: new Map(),
-    scale: used,
-  };
-  const made: Made[] = [];
-  let top = 0;
-  for (const [number, row] of rows.entries()) {
-    const next = place(board, row, number, wide, top);
-    made.push(next);
-    top = next.bottom;
+/** Tanks whose size or place was another when it was held; what changed by less than shows is not drawn. */
+function heldOf(bench: Bench, held: Place | null): Layout["held"] {
+  const outlines = new Map<string, { vessels: readonly Box[]; shape: Shape }>();
+  for (const tank of held?.tanks ?? []) {
+    const spot = bench.spots.get(tank.id);
+    if (!spot || spot.vessels.length === 0) continue;
+    const { vessels, shape } = heldOutline(bench, tank, spot);
+    const [was, now] = [around(vessels), spot.body];
+    const moved = [was.x - now.x, was.y - now.y, was.width - now.width, was.height - now.height];
+    const isSame = vessels.length === spot.vessels.length && moved.every((px) => Math.abs(px) < 1);
+    outlines.set(tank.id, { vessels, shape: isSame ? { ...shape, d: "" } : shape });
   }
-  joinRows(
-    board,
-    made.map((one) => one.row),
+  return outlines;
+}
+
+function groundShape(ground: Ground, { width, height }: Sheet): DrawnGround {
+  const line = pathOf(ground);
+  return { line, area: `${line}L${round(width)},${round(height)}L0,${round(height)}Z` };
+}
+
+/** The scales, the columns and the ground on which everything is drawn. */
+function benchFor(
+  place: Place,
+  sheet: Sheet,
+): Bench & { readonly cells: ReturnType<typeof columnsFor>["cells"] } {
+  const { width, height, small, held = null, kept = null } = sheet;
+  const tanks = [...place.tanks, ...(held?.tanks ?? [])];
+  const { reaches, lowest } = reachesOf(place, held, small);
+  const soil = Math.max(
+    small ? SOIL.small : SOIL.full,
+    (small ? SOIL_SHARE.small : SOIL_SHARE.full) * height,
   );
+  const upright = uprightFor(reaches, lowest, height, soil, kept);
+  const perArea = perAreaFor(place.tanks, width, upright.scale, kept?.perArea ?? null);
+  const both = held
+    ? Math.min(perArea, perAreaFor(tanks.filter(isWithin(place)), width, upright.scale, perArea))
+    : perArea;
+  const { cells, squeeze } = columnsFor(place, width, breadthsOf(place, held, both));
+  const ground = groundOf(place, cells, width, (one) => yOf(upright, one));
+  const rest = { place, paper: newPaper(), width, height, small, ...upright, squeeze, ground };
+  return { ...rest, perArea: both, spots: new Map(), cells };
+}
+
+/** Held tanks count where they still stand, each once: the broader of both. */
+const isWithin = (place: Place) => {
+  const ids = new Set(place.tanks.map(({ id }) => id));
+  return ({ id }: { readonly id: string }): boolean => ids.has(id);
+};
+
+/** Lays the place out on a sheet of paper. */
+export function layoutPlace(place: Place, sheet: Sheet): Layout {
+  const bench = benchFor(place, sheet);
+  const { cells, scale, base, perArea, paper } = bench;
+  const grades = drawEverything(bench, cells);
+  const held = heldOf(bench, sheet.held ?? null);
+  const labels = labelsOf(bench, sheet, grades);
   return {
-    width,
-    height: Math.ceil(top),
-    type,
-    parts: drawnParts(placeGiven, board.paper),
-    grounds: groundsOf(made, width),
-    front: board.paper.shapes.get(FRONT) ?? [],
-    spots: board.spots,
-    grades: made.flatMap((one) => one.row.grades),
-    scale: used,
+    width: sheet.width,
+    height: sheet.height,
+    type: typeFor(sheet),
+    parts: drawnParts(place, paper, labels, sheet),
+    ground: cells.length > 0 ? groundShape(bench.ground, sheet) : null,
+    front: paper.shapes.get(FRONT) ?? [],
+    spots: bench.spots,
+    grades,
+    held,
+    kept: { scale, base, perArea },
   };
 }
 

@@ -14,6 +14,8 @@ export type Words = {
   readonly whole?: true;
   /** The words change with the day; this is their shorter form, for where there is little room. */
   readonly live?: string;
+  /** All that is said of it where there is hardly any room: a level, or what is in trouble. */
+  readonly brief?: string;
 };
 
 export type Part = {
@@ -21,8 +23,9 @@ export type Part = {
   readonly title: string;
   /** Beside it on paper. */
   readonly words: readonly Words[];
-  /** What will not work as drawn, in one sentence. */
+  /** What will not work as drawn, in one sentence, and the number that its disc and the list of parts show. */
   readonly trouble: string | null;
+  readonly number: number | null;
 };
 
 export type DrawnRoof = Part & { readonly drainsTo: string | null };

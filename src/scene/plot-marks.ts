@@ -1,6 +1,6 @@
 // The words of a chart's marks: beside a point, over a line, within the paper, and no two on one another.
 
-import { overlaps } from "./paper.ts";
+import { overlaps, round } from "./paper.ts";
 import type { Box } from "./place.ts";
 import type { Frame, Mark } from "./plot.ts";
 import { textWidth } from "./text-block.ts";
@@ -13,14 +13,14 @@ export type PlacedMark = {
   /** Baseline and middle of its words, and the box they take. */
   readonly words: { readonly x: number; readonly y: number };
   readonly box: Box;
+  /** From the point to words that stand far off. */
+  readonly leader: string | null;
 };
 
 /** From a point to its words [px]. */
 const BESIDE = 9;
 /** From the foot of the words over a line to the field's top [px]. */
 const OVER = 8;
-
-type Taken = readonly Box[];
 
 const inWidth = (x: number, width: number, room: number): number =>
   Math.max(0, Math.min(x, Math.max(0, room - width)));
@@ -45,12 +45,31 @@ function wishes(mark: Mark, x: number, y: number | null, frame: Frame, size: num
     .concat(rows.map((up) => box(right, y - height - 2 * BESIDE - up)));
 }
 
-function free(boxes: readonly Box[], taken: Taken): Box | undefined {
-  return boxes.find((box) => !taken.some((other) => overlaps(box, other, 1)));
+/** Whether a line of points runs through a box. */
+function crosses(box: Box, points: readonly (readonly [number, number])[]): boolean {
+  return points.some(([x, y], index) => {
+    const [toX, toY] = points[index + 1] ?? [x, y];
+    const steps = Math.max(1, Math.min(40, Math.ceil(Math.hypot(toX - x, toY - y) / 3)));
+    return Array.from({ length: steps + 1 }, (_, step) => step / steps).some((share) => {
+      const at = { x: x + (toX - x) * share, y: y + (toY - y) * share, width: 0, height: 0 };
+      return overlaps(box, at, 2);
+    });
+  });
 }
 
-/** Marks with their words, in their own order; earlier ones choose first. */
-export function placeMarks(marks: readonly Mark[], frame: Frame, size: number): readonly PlacedMark[] {
+function leaderOf({ leader }: Mark, x: number, y: number | null, box: Box): string | null {
+  if (!leader || y === null) return null;
+  const edge = box.x > x ? box.x - 3 : box.x + box.width + 3;
+  return `M${round(x)},${round(y)}V${round(box.y + box.height / 2)}H${round(edge)}`;
+}
+
+/** Marks with their words, in their own order; earlier ones choose first, and keep off the chart's lines where they can. */
+export function placeMarks(
+  marks: readonly Mark[],
+  frame: Frame,
+  size: number,
+  lines: readonly (readonly [number, number])[] = [],
+): readonly PlacedMark[] {
   const real = marks.filter(({ across }) => Number.isFinite(across));
   const at = real.map((mark) => ({
     mark,
@@ -62,9 +81,13 @@ export function placeMarks(marks: readonly Mark[], frame: Frame, size: number): 
   );
   return at.flatMap(({ mark, x, y }) => {
     const boxes = wishes(mark, x, y, frame, size);
-    const box = free(boxes, taken) ?? boxes[0];
+    const free = boxes.filter((box) => !taken.some((other) => overlaps(box, other, 1)));
+    // Over the field stand the words of lines, and of what is laid over the chart.
+    const within = y === null ? free : free.filter((one) => one.y >= 0);
+    const box = within.find((one) => !crosses(one, lines)) ?? within[0] ?? free[0] ?? boxes[0];
     if (!box) return [];
     taken.push(box);
-    return [{ mark, x, y, box, words: { x: box.x + box.width / 2, y: box.y + size } }];
+    const words = { x: box.x + box.width / 2, y: box.y + size };
+    return [{ mark, x, y, box, words, leader: leaderOf(mark, x, y, box) }];
   });
 }

@@ -62,9 +62,11 @@ export type Mark = {
   readonly up?: number;
   readonly label: string;
   readonly tone: Tone;
-  readonly dot?: "full" | "hollow";
+  readonly dot?: "full" | "hollow" | "none";
   /** A dashed line from the point down to the foot: as it was held. */
   readonly stem?: true;
+  /** A line from the point to its words, which may stand far off. */
+  readonly leader?: true;
 };
 
 export type Plot = {
@@ -108,6 +110,8 @@ export type PlotTable = {
 const HOURS: readonly number[] = [0, 3, 6, 9, 12, 15, 18, 21, 24];
 /** Words of a tick nearer to an end of the paper than this lean inwards [px]. */
 const NEAR_END = 22;
+/** From one line of words to the next [px]. */
+const LINE = 16;
 
 type AxisWish = {
   /** About so many ticks. */
@@ -188,6 +192,12 @@ function pathOf(layer: Layer, { across, up, height }: Frame): string {
   return draw([...layer.points]) ?? "";
 }
 
+/** Where the chart's lines run, for words to keep away from. */
+function linesOf(layer: Layer, { across, up }: Frame): readonly Point[] {
+  if (layer.as !== "line") return [];
+  return layer.points.flatMap((point) => (point ? [[across(point[0]), up(point[1])] as const] : []));
+}
+
 function lookOf(layer: Layer): string {
   const more = [
     layer.held && "held",
@@ -204,19 +214,34 @@ function anchorOf(x: number, width: number): string {
   return x > width - NEAR_END ? "end" : "middle";
 }
 
+/** Ticks so far from one another that their words do not touch; the highest stays. */
+function apart(ticks: DrawnPlot["up"]): DrawnPlot["up"] {
+  const kept: { readonly y: number; readonly label: string }[] = [];
+  for (const tick of [...ticks].sort((a, b) => a.y - b.y))
+    if (tick.y - (kept[kept.length - 1]?.y ?? Number.NEGATIVE_INFINITY) >= LINE) kept.push(tick);
+  return kept;
+}
+
 /** The chart's shapes on its field [px], y downwards; a tick at an axis's foot has no words of its own. */
 export function drawPlot(plot: Plot, field: Field, size = 13): DrawnPlot {
   const frame = frameOf(plot, field);
   return {
     frame,
     shapes: plot.layers.map((layer) => ({ d: pathOf(layer, frame), look: lookOf(layer) })),
-    marks: placeMarks(plot.marks, frame, size),
+    marks: placeMarks(
+      plot.marks,
+      frame,
+      size,
+      plot.layers.flatMap((layer) => linesOf(layer, frame)),
+    ),
     across: plot.across.ticks.map(({ at, label }) => {
       const x = round(frame.across(at));
       return { x, label, anchor: anchorOf(x, field.width) };
     }),
-    up: plot.up.ticks
-      .filter(({ at }) => at !== plot.up.from)
-      .map(({ at, label }) => ({ y: round(frame.up(at)), label })),
+    up: apart(
+      plot.up.ticks
+        .filter(({ at }) => at !== plot.up.from)
+        .map(({ at, label }) => ({ y: round(frame.up(at)), label })),
+    ),
   };
 }

@@ -1,9 +1,8 @@
 // From the worksheet and its results to the place as it is drawn: heights, links, and the words beside each thing.
 
 import type { Card } from "../document/worksheet.ts";
-import type { ShownCaution } from "../graph/cautions.ts";
 import { shownIn } from "../graph/readers.ts";
-import type { Problem, Result, Value } from "../graph/types.ts";
+import type { Result, Value } from "../graph/types.ts";
 import type { Beside, Kinds, Shape } from "../kinds/kind.ts";
 import { bedsOf } from "../network/beds.ts";
 import { type Network, networkHeld } from "../network/network.ts";
@@ -13,6 +12,7 @@ import type { Vessel } from "../physics/vessel.ts";
 import { type ShowOptions, showNumber } from "../units/show.ts";
 import { waterWords } from "./day-water.ts";
 import type { DrawnTank, Part, Place, Tone, Words } from "./place.ts";
+import type { Trouble } from "./trouble.ts";
 
 /** What the drawing asks of a worksheet. */
 export type SceneInput = {
@@ -20,8 +20,7 @@ export type SceneInput = {
   readonly cards: readonly Card[];
   readonly result: (id: string) => Result | undefined;
   readonly shown: (id: string) => string;
-  readonly cautions: readonly ShownCaution[];
-  readonly problems: readonly Problem[];
+  readonly troubles: readonly Trouble[];
   readonly options: ShowOptions;
 };
 
@@ -47,19 +46,6 @@ const list = (asked: SceneInput, id: string): readonly unknown[] => {
   return Array.isArray(value) ? value : [];
 };
 
-/** The first sentence of a text. */
-function firstSentence(text: string): string {
-  const end = text.search(/[.:](?=\s)/);
-  return end < 0 ? text : text.slice(0, end).concat(text[end] === "." ? "." : "");
-}
-
-function troubleOf(asked: SceneInput, id: string): string | null {
-  const problem = asked.problems.find(({ at }) => at === id || at.startsWith(`${id}.`));
-  if (problem) return problem.text;
-  const caution = asked.cautions.find(({ card, weight }) => card === id && weight === "trouble");
-  return caution ? firstSentence(caution.text) : null;
-}
-
 /** A line of words around one quantity; nothing while there is no such number. */
 function told(asked: SceneInput, id: string, tone: Tone, say: (shown: string) => string): readonly Words[] {
   if (present(asked, id) === null) return [];
@@ -70,7 +56,8 @@ const drawnAs = (asked: SceneInput, shape: Shape): readonly Card[] =>
   asked.cards.filter((card) => asked.kinds[card.kind]?.drawn?.as === shape);
 
 function partOf(asked: SceneInput, card: Card, words: readonly Words[]): Part {
-  const trouble = troubleOf(asked, card.id);
+  const found = asked.troubles.find((one) => one.card === card.id);
+  const trouble = found?.text ?? null;
   return {
     id: card.id,
     title: card.title,
@@ -82,6 +69,7 @@ function partOf(asked: SceneInput, card: Card, words: readonly Words[]): Part {
         : [{ text: trouble, tone: "trouble" as const, most: 3, whole: true as const }]),
     ],
     trouble,
+    number: found?.number ?? null,
   };
 }
 
@@ -151,7 +139,8 @@ function bedWords(asked: SceneInput, id: string): readonly Words[] {
   if (short === null) return [];
   const days = showNumber(Math.round(short), 3, asked.options.locale);
   const unit = days === "1" ? "day" : "days";
-  if (short > 0 && days !== "0") return [{ text: `short ${days}\u00a0${unit} a season`, tone: "trouble" }];
+  if (short > 0 && days !== "0")
+    return [{ text: `short ${days}\u00a0${unit} a season`, brief: `${days}\u00a0${unit}`, tone: "trouble" }];
   return [{ text: short > 0 ? "hardly ever short" : "never short", tone: "growth" }];
 }
 

@@ -3,9 +3,9 @@
 import { wordIn } from "../graph/readers.ts";
 import { showQuantity } from "../units/show.ts";
 import { type Water, waterWords } from "./day-water.ts";
-import { humpOf } from "./draw-hoses.ts";
 import type { DrawnLine, DrawnTank, Part, Place } from "./place.ts";
 import type { SceneInput } from "./read-place.ts";
+import { humpOf } from "./route.ts";
 
 export type Spoken = { readonly id: string; readonly text: string };
 

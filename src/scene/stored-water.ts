@@ -1,9 +1,8 @@
-// The water in all tanks over the record, as a line on paper with the short days marked, and the same in words.
+// The water in all tanks over the record and the short days in it, season by season and day by day, and the same as tables.
 
-import { scaleLinear } from "d3-scale";
-import { calendarDate, dayNumber, isoDate } from "../units/calendar.ts";
-import { SHORT_MONTHS } from "../units/calendar-names.ts";
-import { fromSi, toSi } from "../units/unit.ts";
+import { shownIn } from "../graph/readers.ts";
+import type { Result } from "../graph/types.ts";
+import { calendarDate, dayInYear, dayNumber } from "../units/calendar.ts";
 
 export type StoredSeries = {
   /** Water in all tanks each evening [m3]. */
@@ -13,38 +12,61 @@ export type StoredSeries = {
   readonly firstDay: number;
 };
 
-/** Part of the record to draw, first and last day included, the paper's size in px, and the unit of the grid lines. */
-export type Window = {
-  readonly unit: string;
-  readonly from: number;
-  readonly to: number;
-  readonly width: number;
-  readonly height: number;
+/** A whole season of the record: the year in which it begins and its short days; the share is null where no crop stood. */
+export type Season = {
+  readonly year: number;
+  readonly shareMet: number | null;
+  readonly daysShort: number;
 };
 
-export type Tick = { readonly at: number; readonly label: string };
+type Ask = (id: string) => Result | undefined;
 
-export type StoredChart = {
-  readonly line: string;
-  readonly area: string;
-  /** Runs of short days as bars along the foot. */
-  readonly short: readonly { readonly x: number; readonly width: number }[];
-  readonly across: readonly Tick[];
-  /** Grid lines at round numbers of the window's unit: their value [m3] and place. */
-  readonly up: readonly { readonly at: number; readonly value: number }[];
-};
+/** The series of a run; an old one while a new one is worked out, null where there is none. */
+export function storedIn(result: Ask): StoredSeries | null {
+  const of = (name: string): unknown => shownIn(result(`season.${name}`));
+  const [stored, short, first] = [of("stored_total"), of("short_days"), of("record_first_day")];
+  if (!(stored instanceof Float64Array) || !(short instanceof Uint8Array) || typeof first !== "number")
+    return null;
+  return { stored, short, firstDay: first };
+}
 
-/** First and last day of a calendar year within the series. */
-export function yearWindow(
-  series: StoredSeries,
-  year: number,
-): { readonly from: number; readonly to: number } {
-  const last = series.firstDay + series.stored.length - 1;
+/** Whole seasons, from the first; none where there is no run. */
+export function seasonsIn(result: Ask): readonly Season[] {
+  const value = shownIn(result("season.by_season"));
+  return Array.isArray(value) ? (value as readonly Season[]) : [];
+}
+
+/** First and last day of a year as it is shown, both included [days since 1970-01-01]. */
+export type Year = { readonly from: number; readonly to: number };
+
+/**
+ * The year around the season that begins in it: the calendar year, or from July on where the season goes over the new year;
+ * no further than the record.
+ *
+ * @param start first day of the season, `MM-DD`
+ * @param end last day of the season, `MM-DD`
+ */
+export function yearAround(series: StoredSeries, year: number, start: string, end: string): Year {
+  const [first, last] = [dayInYear(start, year) ?? 0, dayInYear(end, year) ?? 1];
+  const from = last < first ? dayNumber(year, 7, 1) : dayNumber(year, 1, 1);
+  const to = (last < first ? dayNumber(year + 1, 7, 1) : dayNumber(year + 1, 1, 1)) - 1;
+  const ended = series.firstDay + series.stored.length - 1;
   return {
-    from: Math.max(series.firstDay, dayNumber(year, 1, 1)),
-    to: Math.min(last, dayNumber(year, 12, 31)),
+    from: Math.max(series.firstDay, Math.min(from, ended)),
+    to: Math.max(series.firstDay, Math.min(to, ended)),
   };
 }
+
+/** The day of such a year that is so many days after a January 1 [days since 1970-01-01]. */
+export function dayIn({ from, to }: Year, day: number): number {
+  const { year } = calendarDate(from);
+  const here = dayNumber(year, 1, 1) + day;
+  const wished = here < from ? dayNumber(year + 1, 1, 1) + day : here;
+  return Math.max(from, Math.min(to, wished));
+}
+
+/** How many days after January 1 a day is. */
+export const dayOf = (day: number): number => day - dayNumber(calendarDate(day).year, 1, 1);
 
 /** Calendar years that the series touches. */
 export function yearsOf(series: StoredSeries): readonly number[] {
@@ -53,107 +75,24 @@ export function yearsOf(series: StoredSeries): readonly number[] {
   return Array.from({ length: last - first + 1 }, (_, index) => first + index);
 }
 
-type Column = { readonly x: number; readonly first: number; low: number; high: number; last: number };
-
-/** Lowest and highest evening of every column of pixels, so that no dip is lost however long the record is. */
-function columnsOf(series: StoredSeries, window: Window, x: (day: number) => number): readonly Column[] {
-  const columns: Column[] = [];
-  for (let day = window.from; day <= window.to; day++) {
-    const value = series.stored[day - series.firstDay] ?? 0;
-    const at = Math.round(x(day) * 2) / 2;
-    const column = columns[columns.length - 1];
-    if (!column || column.x !== at)
-      columns.push({ x: at, first: value, low: value, high: value, last: value });
-    else {
-      column.low = Math.min(column.low, value);
-      column.high = Math.max(column.high, value);
-      column.last = value;
-    }
-  }
-  return columns;
-}
-
-function shortRuns(series: StoredSeries, window: Window, x: (day: number) => number): StoredChart["short"] {
-  const runs: { x: number; width: number }[] = [];
-  const least = 1.5;
-  for (let day = window.from; day <= window.to; day++) {
-    if (!series.short[day - series.firstDay]) continue;
-    const from = day;
-    while (day < window.to && series.short[day + 1 - series.firstDay]) day++;
-    runs.push({ x: x(from), width: Math.max(least, x(day + 1) - x(from)) });
+/** Runs of short days, from the first to the last of each, both included [days since 1970-01-01]. */
+export function shortRuns({ short, firstDay }: StoredSeries, { from, to }: Year): readonly Year[] {
+  const runs: { from: number; to: number }[] = [];
+  for (let day = from; day <= to; day++) {
+    if (!short[day - firstDay]) continue;
+    const last = runs[runs.length - 1];
+    if (last && last.to === day - 1) last.to = day;
+    else runs.push({ from: day, to: day });
   }
   return runs;
 }
 
-function ticksAcross(window: Window, x: (day: number) => number): readonly Tick[] {
-  const first = calendarDate(window.from).year;
-  const last = calendarDate(window.to).year;
-  if (first === last) {
-    return SHORT_MONTHS.map((label, index) => ({ at: x(dayNumber(first, index + 1, 1)), label })).filter(
-      (tick, index) => tick.at >= 0 && (window.width > 500 || index % 2 === 0),
-    );
+/** Lowest evening of a year [m3], and its day. */
+export function lowestIn({ stored, firstDay }: StoredSeries, { from, to }: Year) {
+  let [volume, day] = [Number.POSITIVE_INFINITY, from];
+  for (let at = from; at <= to; at++) {
+    const now = stored[at - firstDay] ?? 0;
+    if (now < volume) [volume, day] = [now, at];
   }
-  const step = Math.max(1, Math.ceil(((last - first + 1) * 44) / window.width));
-  return Array.from({ length: last - first + 1 }, (_, index) => first + index)
-    .filter((year) => dayNumber(year, 1, 1) >= window.from && (year - first) % step === 0)
-    .map((year) => ({ at: x(dayNumber(year, 1, 1)), label: String(year) }));
-}
-
-/** The chart's shapes in px, y downwards. */
-export function storedChart(series: StoredSeries, window: Window): StoredChart {
-  const most = Math.max(1e-9, ...windowed(series, window));
-  const across = scaleLinear([window.from, window.to + 1], [0, window.width]);
-  const inUnit = scaleLinear([0, fromSi(most, window.unit)], [window.height, 0]).nice(4);
-  const up = (value: number): number => inUnit(fromSi(value, window.unit));
-  const columns = columnsOf(series, window, across);
-  const round = (value: number): string => (Math.round(value * 10) / 10).toString();
-  const points = columns.map((column) =>
-    [column.first, column.low, column.high, column.last]
-      .map((value) => `${column.x},${round(up(value))}`)
-      .join("L"),
-  );
-  const line = points.length > 0 ? `M${points.join("L")}` : "";
-  const foot = round(window.height);
-  const end = columns[columns.length - 1]?.x ?? 0;
-  return {
-    line,
-    area: line && `${line}L${end},${foot}L${columns[0]?.x ?? 0},${foot}Z`,
-    short: shortRuns(series, window, across),
-    across: ticksAcross(window, across),
-    up: inUnit
-      .ticks(4)
-      .slice(1)
-      .map((value) => ({ at: inUnit(value), value: toSi(value, window.unit) })),
-  };
-}
-
-function windowed(series: StoredSeries, window: Window): readonly number[] {
-  let most = 0;
-  for (let day = window.from; day <= window.to; day++)
-    most = Math.max(most, series.stored[day - series.firstDay] ?? 0);
-  return [most];
-}
-
-export type YearRow = {
-  readonly year: number;
-  /** Lowest evening [m3], its date, and the days on which a bed was short. */
-  readonly lowest: number;
-  readonly lowestOn: string;
-  readonly short: number;
-};
-
-/** The chart as a table, a row a calendar year. */
-export function storedTable(series: StoredSeries): readonly YearRow[] {
-  return yearsOf(series).map((year) => {
-    const { from, to } = yearWindow(series, year);
-    let lowest = Number.POSITIVE_INFINITY;
-    let lowestDay = from;
-    let short = 0;
-    for (let day = from; day <= to; day++) {
-      const value = series.stored[day - series.firstDay] ?? 0;
-      if (value < lowest) [lowest, lowestDay] = [value, day];
-      short += series.short[day - series.firstDay] ? 1 : 0;
-    }
-    return { year, lowest, lowestOn: isoDate(lowestDay), short };
-  });
+  return { volume, day };
 }

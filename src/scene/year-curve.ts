@@ -21,7 +21,7 @@ const MOST_KC = 1.3;
 const FIGURES = 2;
 
 /** Months of a year along a chart, the days of the year as its numbers: every one, or on narrow paper every other. */
-function monthAxis(from: number, to: number, width: number): Axis {
+export function monthAxis(from: number, to: number, width: number): Axis {
   const { year } = calendarDate(from);
   const ticks = SHORT_MONTHS.map((label, index) => ({ label, at: dayNumber(year, index + 1, 1) }));
   const shown = ticks.filter(({ at }, index) => at >= from && (width > NARROW || index % 2 === 0));

@@ -38,6 +38,7 @@ export function arrivingRain(record: DailyRecord, scale: number): Float64Array {
  * @returns day number, or null where there is no gap [days since 1970-01-01]
  */
 export function firstGap(record: DailyRecord): number | null {
-  const gap = record.rain.findIndex((depth) => !Number.isFinite(depth));
-  return gap < 0 ? null : record.firstDay + gap;
+  const { rain, firstDay } = record;
+  for (let day = 0; day < rain.length; day++) if (!Number.isFinite(rain[day])) return firstDay + day;
+  return null;
 }

@@ -9,7 +9,7 @@ import { dueOn } from "./draws.ts";
 import { OPEN_WATER } from "./losses.ts";
 import { peakDay } from "./peak-day.ts";
 import { reachOf } from "./reachable.ts";
-import type { Span } from "./spans.ts";
+import { addTo, type Span } from "./spans.ts";
 import type { SeasonState } from "./state.ts";
 
 export type AutonomyAsked = {
@@ -170,11 +170,10 @@ function dailyTaken(state: SeasonState, beds: readonly Bed[], serving: readonly 
   const leak = serving.reduce((sum, place) => sum + (state.tanks.leak[place] as number), 0);
   const open = serving.reduce((sum, place) => sum + (state.tanks.openArea[place] as number), 0);
   const draws = state.draws.filter(({ tank }) => serving.includes(tank));
-  for (let day = 0; day < taken.length; day++) {
-    let sum = leak + open * OPEN_WATER * (state.eto[day] as number);
-    for (const bed of beds) sum += (bed.days.potential[day] as number) * bed.perDepth;
-    for (const draw of draws) sum += dueOn(draw, day);
-    taken[day] = sum;
-  }
+  for (let day = 0; day < taken.length; day++)
+    taken[day] = leak + open * OPEN_WATER * (state.eto[day] as number);
+  for (const { days, perDepth } of beds) addTo(taken, days.potential, perDepth);
+  for (const draw of draws)
+    for (let day = 0; day < taken.length; day++) taken[day] = (taken[day] as number) + dueOn(draw, day);
   return taken;
 }

@@ -73,8 +73,15 @@ export function bedDays(
   return {
     ...days,
     layer: { total: total * bed.wettedShare, readily: readily * bed.wettedShare },
-    room: days.column.reduce((most, depth) => Math.max(most, depth), held),
+    room: largestOf(days.column, held),
   };
+}
+
+/** The largest of a series and of one more. */
+function largestOf(series: Float64Array, other: number): number {
+  let most = other;
+  for (let day = 0; day < series.length; day++) most = Math.max(most, series[day] as number);
+  return most;
 }
 
 function emptyDays(length: number) {

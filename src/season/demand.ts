@@ -112,7 +112,9 @@ function demandOf(
   if (potential === 0) return { none: whyNothing(bed, days, seasons) };
   const counted = rainThatServed(days, dayOfSeason(dates, sky.firstDay, sky.eto.length));
   const perDepth = wateredGround(bed) / bed.efficiency;
-  const daily = days.potential.map((use, day) => (use - (counted[day] as number)) * perDepth);
+  const daily = new Float64Array(counted.length);
+  for (let day = 0; day < daily.length; day++)
+    daily[day] = ((days.potential[day] as number) - (counted[day] as number)) * perDepth;
   const peakDayNeed = Math.max(0, peakDay(daily, seasons));
   const peaks = seasons.map((span) => peakSpan(daily, span));
   const peakDays = peaks.reduce((sum, { first, last }) => sum + last - first + 1, 0);
@@ -123,13 +125,17 @@ function demandOf(
     easyDepth,
     easyVolume: easyDepth * perDepth,
     ...goodWatering(easyDepth * perDepth, peakDayNeed),
-    daysWithNeed: meanOver(
-      days.potential.map((use) => (use > 0 ? 1 : 0)),
-      seasons,
-    ),
+    daysWithNeed: seasons.reduce((sum, span) => sum + growingIn(days, span), 0) / seasons.length,
     daily,
     use: days.potential,
   };
+}
+
+/** Days of a season on which its crops use water. */
+function growingIn({ potential }: BedDays, { first, last }: Span): number {
+  let growing = 0;
+  for (let day = first; day <= last; day++) if ((potential[day] as number) > 0) growing++;
+  return growing;
 }
 
 /** Why its crops use nothing: none stands there in the season, or nothing dries. */

@@ -8,6 +8,7 @@ import { dueOn } from "./draws.ts";
 import { contentKey, keeper } from "./kept.ts";
 import { OPEN_WATER } from "./losses.ts";
 import { isByCalendar, mayAsk } from "./schedule.ts";
+import { addTo, totalOf } from "./spans.ts";
 import type { SeasonState } from "./state.ts";
 
 /** What comes into the tanks and what is asked of them on each day [m3]. */
@@ -23,7 +24,7 @@ type WholeBalance = { readonly inflow: Float64Array; readonly demand: Float64Arr
  */
 export function noFailureStorage(state: SeasonState): NoFailure {
   const { inflow, demand } = wholeBalance(state);
-  const [comes, asked] = [sumOf(inflow), sumOf(demand)];
+  const [comes, asked] = [totalOf(inflow), totalOf(demand)];
   if (asked === 0) return { none: "nothing is asked of the tanks" };
   if (asked > comes) return { none: "over the record less comes in than is asked: no tank is big enough" };
   return { volume: sequentPeak(inflow, demand).capacity };
@@ -71,13 +72,4 @@ function wantsOf({ part: { rule }, days, perDepth }: Bed, day: number, lack: num
   if (!isDue) return 0;
   if (isByCalendar(rule)) return (rule.kind === "soil" ? 0 : (rule.volume ?? 0)) / perDepth;
   return rule.kind === "weekdays" || lack >= (days.trigger[day] as number) ? lack : 0;
-}
-
-function addTo(sum: Float64Array, series: Float64Array, factor: number): void {
-  for (let day = 0; day < sum.length; day++)
-    sum[day] = (sum[day] as number) + (series[day] as number) * factor;
-}
-
-function sumOf(series: Float64Array): number {
-  return series.reduce((sum, volume) => sum + volume, 0);
 }

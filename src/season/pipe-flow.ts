@@ -45,32 +45,20 @@ function readLevel(tank: PipeNode, tanks: Tanks): void {
 
 /** Head and flow of one line. */
 function readFlow(line: PipeLine): void {
-  const head = drivingHead(line);
-  if (head > 0) {
-    line.head = head;
-    readForward(line, head);
-  } else if (head < 0) {
-    line.head = -head;
-    line.flow = -flowAt(line.table, -head);
-  } else {
-    line.head = 0;
-    line.flow = 0;
-  }
+  const { float, to } = line;
+  const head = float && to && float.shutHeight - to.surface <= FLOAT_FILM ? 0 : drivingHead(line);
+  line.head = Math.abs(head);
+  if (head > 0) readForward(line, head);
+  else line.flow = head < 0 ? -flowAt(line.table, -head) : 0;
 }
 
 function readForward(line: PipeLine, head: number): void {
   const { float, to } = line;
-  if (!float || !to) {
-    line.flow = flowAt(line.table, head);
-    return;
-  }
-  const gap = float.shutHeight - to.surface;
-  if (gap <= FLOAT_FILM) {
-    line.flow = 0;
-    return;
-  }
   const flow = flowAt(line.table, head);
-  line.flow = gap < float.band ? throttled(float, flow, head, gap / float.band) : flow;
+  line.flow = flow;
+  if (!float || !to) return;
+  const gap = float.shutHeight - to.surface;
+  if (gap < float.band) line.flow = throttled(float, flow, head, gap / float.band);
 }
 
 /**

@@ -1,7 +1,7 @@
 // What is due to a draw is taken from its tank, and what it lacks is booked.
 
 import { bookWater, boundOf } from "./blame.ts";
-import { WATER } from "./bounds.ts";
+import { clearLacks, WATER } from "./bounds.ts";
 import { type DueDraw, dueOn } from "./draws.ts";
 import { addWaterLacks } from "./lacks.ts";
 import type { SeasonState } from "./state.ts";
@@ -39,7 +39,7 @@ type Shortfall = { readonly due: number; readonly short: number };
 /** Books what a draw lacks, its tank as it stands before it, and by what. */
 function bookShortDraw(state: SeasonState, draw: DueDraw, day: number, { due, short }: Shortfall): void {
   const { tank, lacks } = draw;
-  lacks.fill(0);
+  clearLacks(lacks);
   const under = state.tanks.dead[tank] as number;
   addWaterLacks(state, { tank, under }, { want: due, before: 0 }, lacks);
   const inSeason = state.slots.season < state.seasons.length;

@@ -112,6 +112,16 @@ export function sumOver(series: Float64Array, span: Span): number {
   return sum;
 }
 
+/** Adds a daily series, times a factor, to another of the same days. */
+export function addTo(sum: Float64Array, series: Float64Array, factor: number): void {
+  for (let day = 0; day < sum.length; day++)
+    sum[day] = (sum[day] as number) + (series[day] as number) * factor;
+}
+
+/** Sum of all of a daily series [any]. */
+export const totalOf = (series: Float64Array): number =>
+  sumOver(series, { year: 0, first: 0, last: series.length - 1 });
+
 /**
  * The month of each day.
  *

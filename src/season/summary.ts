@@ -20,7 +20,7 @@ import type { TankPart } from "./input.ts";
 import { noFailureStorage } from "./no-failure.ts";
 import { quantileOf } from "./peak-day.ts";
 import type { Source } from "./sources.ts";
-import { type Span, sumOver } from "./spans.ts";
+import { type Span, sumOver, totalOf } from "./spans.ts";
 import type { SeasonState } from "./state.ts";
 import { meanOf, sumOfAll, sumOfWhole, type Tally } from "./tally.ts";
 import { levelOf } from "./tanks.ts";
@@ -67,7 +67,7 @@ function roofAnswer(state: SeasonState, { id, volume }: SeasonState["caught"][nu
   const yearly = state.years.map((year) => sumOver(volume, year));
   return {
     id,
-    caught: volume.reduce((sum, amount) => sum + amount, 0),
+    caught: totalOf(volume),
     meanYearly: yearly.length > 0 ? yearly.reduce((sum, amount) => sum + amount, 0) / yearly.length : null,
   };
 }

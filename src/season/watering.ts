@@ -3,7 +3,7 @@
 import { DAY } from "../units/constants.ts";
 import type { Bed } from "./beds.ts";
 import { boundOf, refilled, rememberShort } from "./blame.ts";
-import { REFILL, TANKFUL, UNBOUND, WATER } from "./bounds.ts";
+import { clearLacks, REFILL, TANKFUL, UNBOUND, WATER } from "./bounds.ts";
 import { noteServed } from "./day-log.ts";
 import { serve } from "./serve.ts";
 import { serveDraw } from "./serve-draw.ts";
@@ -30,7 +30,7 @@ export function waterAll(state: SeasonState, day: number): void {
 const isShort = (bed: Bed, given: number): boolean => bed.asked - given > bed.asked * ROUNDING;
 
 function waterBed(state: SeasonState, bed: Bed, day: number): void {
-  bed.lacks.fill(0);
+  clearLacks(bed.lacks);
   bed.dryTank = -1;
   let want = bed.asked;
   for (let rank = 0; rank < bed.sources.length && want > bed.asked * ROUNDING; rank++) {
@@ -101,7 +101,7 @@ function secondTankful(state: SeasonState, bed: Bed, day: number, dark: number):
     const source = bed.sources[rank] as Source;
     const since = refilledAt(state, source.tank);
     if (since >= dark) continue;
-    if (!isCleared) bed.lacks.fill(0);
+    if (!isCleared) clearLacks(bed.lacks);
     isCleared = true;
     // A pump goes on where its tank is full again, with what is left of the day.
     if (source.pump >= 0)

@@ -70,6 +70,9 @@ export type Sheet = {
   readonly working: Accessor<boolean>;
   readonly stored: Accessor<StoredSeries | null>;
   readonly held: Accessor<boolean>;
+  /** What was held for comparison; nothing while nothing is. */
+  readonly heldResult: (id: string) => Result | undefined;
+  readonly heldCards: Accessor<readonly Card[]>;
   /** Says that place or weather are made up, or null. */
   readonly madeUp: Accessor<string | null>;
   /** Whether this is one of the made-up places, not the reader's own. */
@@ -91,8 +94,6 @@ export type Sheet = {
   readonly since: Since;
   /** What stands typed in a field and is not entered, as when the page was left or it could not be read; null: nothing. */
   readonly typed: (field: string) => string | null;
-  /** Whether a card shows all of its rows, or is folded to its main answers. */
-  readonly unfolded: (card: string) => boolean;
   readonly sizes: Sizes;
   readonly edit: Edits;
   readonly keep: Keeping;
@@ -113,7 +114,6 @@ export type Edits = {
   readonly removeCard: (card: Card) => void;
   readonly copyCard: (card: Card) => void;
   readonly renameCard: (card: Card, title: string) => void;
-  readonly unfold: (card: string, open: boolean) => void;
   readonly moveCard: (card: Card, by: number) => void;
   readonly page: (change: Partial<Pick<Worksheet, "title" | "datum" | "currency" | "made_by">>) => void;
   readonly units: (units: UnitSystemName) => void;

@@ -14,7 +14,7 @@ import { baseOf } from "../../src/studies/ask.ts";
 import { givesOut } from "../../src/studies/gives-out.ts";
 import { textOf } from "../../src/telling/asked.ts";
 import { givesOutFirst, givesOutSaid } from "../../src/telling/gives-out.ts";
-import { enter, launch, open, row } from "./browser.ts";
+import { enter, launch, open, unfold } from "./browser.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -110,10 +110,7 @@ test("the demo's curve for a tank is what --try says, and the page keeps its fra
 
 test("G9: an edit in the middle of the curve calls it off and begins anew: with a leak, every size leaks", async () => {
   const { page, context, complaints } = await open(browser);
-  await page.evaluate(() => {
-    for (const folded of document.querySelectorAll("#totes details")) folded.setAttribute("open", "");
-  });
-  await row(page, "totes.leak").waitFor();
+  await unfold(page, "totes.leak");
   await wouldHelp(page);
   await sizes(page)
     .getByText(/^[1-9] of 17 sizes run/)
@@ -143,7 +140,7 @@ test("workers that die in the middle of a run are replaced and the curve still c
   await context.close();
 });
 
-test("what gives out first stands in the answers and under the drawing, as --gives-out says it", async () => {
+test("what gives out first stands in the answers and with the drawing in words, as --gives-out says it", async () => {
   const { page, context, complaints } = await open(browser);
   const answer = givesOut(baseOf(demo(), CARD_KINDS));
   if ("failed" in answer) throw new Error(answer.failed);
@@ -151,7 +148,7 @@ test("what gives out first stands in the answers and under the drawing, as --giv
   await page.locator(".answers li.gives-out").waitFor();
   const first = textOf(givesOutFirst(answer, "battery"), () => "");
   expect(plain(await page.locator(".answers li.gives-out").innerText())).toBe(first);
-  expect(plain(await page.locator("p.gives-out.width").innerText())).toBe(said);
+  expect(plain((await page.locator(".in-words .gives-out").textContent()) ?? "")).toBe(said);
   await enter(page, "totes.capacity", "1000 gal");
   await page.locator(".answers li.gives-out", { hasText: "No day is short" }).waitFor();
   expect(complaints).toEqual([]);

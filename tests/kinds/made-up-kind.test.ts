@@ -19,6 +19,7 @@ import { waterOf } from "../../src/scene/day-water.ts";
 import { layoutPlace } from "../../src/scene/layout.ts";
 import { readPlace, type SceneInput } from "../../src/scene/read-place.ts";
 import { spoken } from "../../src/scene/spoken.ts";
+import { troublesOf } from "../../src/scene/trouble.ts";
 import { workOut } from "../../src/studies/work-out.ts";
 import { settings, shopping } from "../../src/ui/page/printed.ts";
 import { DAY } from "../../src/units/constants.ts";
@@ -79,18 +80,19 @@ function place(): Worksheet {
 
 function worked(sheet: Worksheet) {
   const { worksheet, graph, results } = workOut(sheet, KINDS);
+  const cautions = cautionsOf(graph, worksheet, results, OPTIONS, KIND_WORDS);
+  const { problems } = results;
   const asked: SceneInput & { readonly label: (id: string) => string } = {
     kinds: KINDS,
     cards: worksheet.cards,
     result: (id) => results.get(id),
     shown: (id) => shownValue(graph, worksheet, results, id, OPTIONS),
     label: (id) => labelOf(graph, worksheet, id),
-    cautions: cautionsOf(graph, worksheet, results, OPTIONS, KIND_WORDS),
-    problems: results.problems,
+    troubles: troublesOf({ kinds: KINDS, cards: worksheet.cards, cautions, problems }),
     options: OPTIONS,
   };
   const total = explain(graph, worksheet, results, "cost.total", OPTIONS, KIND_WORDS);
-  return { asked, total };
+  return { asked, total, problems };
 }
 
 const WORKED = worked(place());
@@ -114,10 +116,12 @@ test("a fresh one is joined to the roof, a later roof to nothing; its number is 
 });
 
 test("it is evaluated without a problem, drawn, and spoken", () => {
-  expect(WORKED.asked.problems).toEqual([]);
+  expect(WORKED.problems).toEqual([]);
   const drawn = readPlace(WORKED.asked);
   for (const width of [390, 1280])
-    expect(layoutPlace(drawn, width).parts.map(({ id }) => id)).toContain("rain_gauge");
+    expect(
+      layoutPlace(drawn, { width, height: 300, small: width < 640 }).parts.map(({ id }) => id),
+    ).toContain("rain_gauge");
   const sentences = spoken({
     asked: WORKED.asked,
     place: drawn,

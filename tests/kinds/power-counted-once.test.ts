@@ -1,7 +1,10 @@
 // Power counted once, refused where it cannot be, and the cautions that were missing.
 
 import { describe, expect, test } from "vitest";
+import panels from "../../shared/panels.json";
 import { meanDayOn } from "../../src/kinds/panel/light.ts";
+import { curveInAir } from "../../src/physics/panel-charging.ts";
+import { bestPoint } from "../../src/physics/panel-curve.ts";
 import { toSi } from "../../src/units/unit.ts";
 import { cautionIds, type Givens, numberAt, sheetOf, workedOut } from "./made-up-sheets.ts";
 import { light, rig, TUB } from "./power-rig.ts";
@@ -151,6 +154,14 @@ describe("a panel alone starts against friction", () => {
   });
 });
 
+const PANEL = {
+  openVoltage: 21.6,
+  bestVoltage: 18,
+  shortCurrent: 6,
+  bestCurrent: 5.56,
+  powerCoefficient: -0.004,
+};
+
 describe("counted once", () => {
   const cold: Givens = { tested_temperature: [4.4, "degC"], peukert: [1, "1"], test_load: [60, "W"] };
   const battery: Givens = {
@@ -184,6 +195,23 @@ describe("counted once", () => {
     expect(all).toBeGreaterThan(0.99);
   });
 
+  test("heat in a panel's losses: 20 K more air take what 20 K more in the cells do, and its losses none of that", () => {
+    const { noct, losses, power_coefficient: perKelvin } = panels;
+    const at = (air: number, lost: number) => {
+      const cells = { irradiance: 800, noct: toSi(noct.value, noct.unit), air: toSi(air, "degC") };
+      const panel = { label: PANEL, bank: 1, noct: cells.noct, losses: lost };
+      const best = bestPoint(curveInAir(panel, cells.irradiance, cells.air));
+      return best.voltage * best.current;
+    };
+    // By hand: cells are 0.0325 K a W/m² over the air, and lose 0.4 % of the label's watts a kelvin over 25 °C.
+    const over = (air: number) => 1 - 0.004 * (air + 0.0325 * 800 - 25);
+    expect([noct.value, perKelvin.value]).toEqual([46, -0.4]);
+    for (const lost of [0, losses.value])
+      expect(at(30, lost) / at(10, lost)).toBeCloseTo(over(30) / over(10), 2);
+    // The usual losses are dirt, shade, wire and mismatch: light that does not count, the same cold or hot.
+    expect(at(10, losses.value) / at(10, 0)).toBeCloseTo(at(30, losses.value) / at(30, 0), 3);
+  });
+
   test("dirt in its noon test: tested dirty it is as healthy as tested clean with so much more current", () => {
     const health = (amperes: number, clean: string) =>
       numberAt(
@@ -195,6 +223,15 @@ describe("counted once", () => {
 });
 
 describe("refused or doubted", () => {
+  test.each([
+    ["a battery", { battery: { nominal_voltage: [-12, "V"] } }, "cell.nominal_voltage"],
+    ["what a pump is made for", { pump: { rated_voltage: [-12, "V"] } }, "bilge.rated_voltage"],
+    ["a panel", { more: { sun: ["panel", { voc: [-21, "V"], charges: "cell" }] } }, "sun.voc"],
+    ["the test of a hose", { hose: { tested_voltage: [-12, "V"] } }, "hose.tested_voltage"],
+  ] as const)("volts under nothing, of %s, at the row itself", (_, parts, id) => {
+    expect(workedOut(rig(parts)).results.get(id)).toMatchObject({ state: "failed", problem: { at: id } });
+  });
+
   test("a panel of 261 % health", () => {
     const seen = (amperes: number) =>
       panelOnly({ noon_current: [amperes, "A"], noon_day: "06-21", isc: [6, "A"] });

@@ -5,8 +5,10 @@ import { describe, expect, test } from "vitest";
 import { readWorksheetText } from "../../src/document/check.ts";
 import { setGiven } from "../../src/document/edits.ts";
 import type { Worksheet } from "../../src/document/worksheet.ts";
+import { cautionsOf } from "../../src/graph/cautions.ts";
 import { keepConditions } from "../../src/graph/keep-conditions.ts";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
+import { KIND_WORDS } from "../../src/kinds/words.ts";
 import { fromSi, toSi } from "../../src/units/unit.ts";
 import { cautionIds, type Givens, given, numberAt, workedOut } from "./made-up-sheets.ts";
 import { light, rig, TUB } from "./power-rig.ts";
@@ -104,6 +106,39 @@ describe("after a bucket", () => {
     expect(cautionIds(tested)).not.toContain("bilge: label_not_believed");
     const wand = workedOut(rig({ hose: { head_k: [10, "1"], ...bucket(plain / 3) } }));
     expect(cautionIds(wand)).not.toContain("bilge: label_not_believed");
+  });
+
+  test("nothing asks for a bucket: one that shows too good a pump asks to look at it again", () => {
+    const asks = (hose: Givens) => {
+      const sheet = rig({ wire: null, hose, measured: { current: [0.4, "A"] } });
+      const { graph, worksheet, results } = workedOut(sheet);
+      const said = cautionsOf(
+        graph,
+        worksheet,
+        results,
+        { units: "us", locale: "en-US", currency: "$" },
+        KIND_WORDS,
+      );
+      return said.filter(({ card }) => card === "hose" || card === "bilge");
+    };
+    const time = /time a bucket|until you test/i;
+    expect(asks({}).map(({ id }) => id)).toContain("too_good");
+    expect(asks({}).filter(({ text }) => time.test(text))).not.toEqual([]);
+    for (const hose of [weak, bucket(plain), { head_k: [10, "1"], ...bucket(plain / 2) } as Givens])
+      expect(asks(hose).filter(({ text }) => time.test(text))).toEqual([]);
+    expect(asks(bucket(plain)).map(({ id }) => id)).toContain("too_good_as_timed");
+  });
+
+  test("slower than what runs downhill by itself, it is refused in a grower's words", () => {
+    const whole = workedOut(rig({ wire: null, hose: { outlet_height: [0, "ft"], ...bucket(plain / 50) } }));
+    const result = whole.results.get("bilge.tested_share");
+    expect(result).toMatchObject({ state: "failed", problem: { at: "bilge.tested_share" } });
+    expect(JSON.stringify(result)).toContain("Look at bucket, clock, hose and heights again.");
+    for (const id of whole.results.ids.filter((each) => /^(hose|bilge|cell)\./.test(each))) {
+      const here = whole.results.get(id);
+      const words = here?.state === "failed" ? here.problem.text : "";
+      expect(words, id).not.toMatch(/\d\.\d{4}|must be/);
+    }
   });
 
   test("that shows more than the figures allow the pump is better than they say", () => {

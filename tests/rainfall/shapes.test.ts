@@ -1,11 +1,12 @@
 // Rain files in the shapes that people download, each written from weather of which the yearly rain is known:
 // right, asked or refused, and none wrong in silence.
 import { describe, expect, it } from "vitest";
-import { readRainFile } from "../../src/rainfall/import-csv.ts";
+import { readRainCsv, readRainFile } from "../../src/rainfall/import-csv.ts";
 import type { Choices, ImportResult, Question } from "../../src/rainfall/import-result.ts";
 import { COLUMNS } from "./shapes/columns.ts";
 import { OVERLAPPING } from "./shapes/overlapping.ts";
 import type { Shape } from "./shapes/shape.ts";
+import { file, stepped, two, weather, yearly } from "./shapes/weather.ts";
 import { WITHIN_A_DAY } from "./shapes/within-a-day.ts";
 
 const read = (shape: Shape, choices: Choices = {}): Promise<ImportResult> =>
@@ -60,4 +61,15 @@ it("there are at least 60 shapes, each with a name of its own", () => {
   const names = [...WITHIN_A_DAY, ...COLUMNS, ...OVERLAPPING].map(({ name }) => name);
   expect(names.length).toBeGreaterThanOrEqual(60);
   expect(new Set(names).size).toBe(names.length);
+});
+
+it("amounts within a day of twenty weathers, hourly to 12-hourly, are not taken for totals that overlap", () => {
+  for (let seed = 1; seed <= 20; seed++) {
+    const days = weather(2017, 2019, seed);
+    for (const step of [1, 3, 6, 12]) {
+      const rows = stepped(days, step, (date, hour, mm) => `${date} ${two(hour)}:00,${mm}`);
+      const result = readRainCsv(file("time,rain (mm)", rows));
+      expect(Math.abs(meanOf(result) / yearly(days) - 1)).toBeLessThan(SHARE);
+    }
+  }
 });

@@ -49,7 +49,7 @@ describe("how much water a tank shows", () => {
 });
 
 describe("where it stands on paper", () => {
-  const layout = layoutPlace(place, 1000);
+  const layout = layoutPlace(place, { width: 1000, height: 400, small: false });
   const [upper, lower] = [layout.spots.get("upper"), layout.spots.get("lower")];
   if (!upper || !lower) throw new Error("the tanks are not drawn");
 
@@ -57,7 +57,7 @@ describe("where it stands on paper", () => {
     for (const level of [0, 0.25, 1]) {
       const shapes = waterShapes(upper, plainTank("upper", 2), { level, volume: level });
       const [, y = 0] = numbers(shapes.surface);
-      expect(upper.floorY - y).toBeCloseTo(level * layout.scale, 0);
+      expect(upper.floorY - y).toBeCloseTo(level * layout.kept.scale, 0);
     }
   });
 
@@ -66,8 +66,8 @@ describe("where it stands on paper", () => {
     if (!grade) throw new Error("there is no grade line");
     const waters = waterOf(place, (id) => (id === "upper" ? 0.6 : 0.1));
     const [x1 = 0, y1 = 0, x2 = 0, y2 = 0] = numbers(gradeLine(layout, grade, waters));
-    expect(upper.floorY - y1).toBeCloseTo(0.6 * layout.scale, 0);
-    expect(lower.floorY - y2).toBeCloseTo(0.9 * layout.scale, 0);
+    expect(upper.floorY - y1).toBeCloseTo(0.6 * layout.kept.scale, 0);
+    expect(lower.floorY - y2).toBeCloseTo(0.9 * layout.kept.scale, 0);
     expect(x1).toBeCloseTo(upper.body.x + upper.body.width, 0);
     expect(x2).toBeCloseTo(lower.body.x, 0);
     expect(y2).toBeGreaterThan(y1);

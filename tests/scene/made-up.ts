@@ -36,7 +36,7 @@ function part(id: string): fc.Arbitrary<Part> {
         ...facts.map((text) => ({ text, tone: "water" as const, most: 3 })),
         ...(trouble === null ? [] : [{ text: trouble, tone: "trouble" as const, most: 3 }]),
       ];
-      return { id, title, words, trouble };
+      return { id, title, words, trouble, number: trouble === null ? null : 1 };
     });
 }
 
@@ -165,6 +165,7 @@ const bare = (id: string, title: string): Part => ({
   title,
   words: [{ text: title, tone: "ink", bold: true }],
   trouble: null,
+  number: null,
 });
 
 /** A place with nothing in it, to put a few things into. */

@@ -13,6 +13,7 @@ import { layoutPlace } from "../../src/scene/layout.ts";
 import { readPlace, type SceneInput } from "../../src/scene/read-place.ts";
 import { spoken } from "../../src/scene/spoken.ts";
 import { blockOf, fitted, textWidth } from "../../src/scene/text-block.ts";
+import { troublesOf } from "../../src/scene/trouble.ts";
 import { workOut } from "../../src/studies/work-out.ts";
 
 function template(name: string): Worksheet {
@@ -31,8 +32,12 @@ function asked(given: Worksheet): SceneInput {
     cards: worksheet.cards,
     result: (id) => results.get(id),
     shown: (id) => shownValue(graph, worksheet, results, id, options),
-    cautions: cautionsOf(graph, worksheet, results, options, KIND_WORDS),
-    problems: results.problems,
+    troubles: troublesOf({
+      kinds: CARD_KINDS,
+      cards: worksheet.cards,
+      cautions: cautionsOf(graph, worksheet, results, options, KIND_WORDS),
+      problems: results.problems,
+    }),
     options,
   };
 }
@@ -64,7 +69,7 @@ describe("the drawing in words", () => {
     for (const name of ["hillside-totes", "one-barrel", "dry-summer-metric"]) {
       const worksheet = template(name);
       const place = readPlace(asked(worksheet));
-      const drawn = layoutPlace(place, 390).parts.map((part) => part.id);
+      const drawn = layoutPlace(place, { width: 390, height: 248, small: true }).parts.map((part) => part.id);
       expect([...said(worksheet).keys()].sort()).toEqual([...drawn].sort());
     }
   });
@@ -85,7 +90,9 @@ describe("the drawing in words", () => {
     expect(readPlace(asked(dry)).beds.find((bed) => bed.id === "long_bed")?.trouble).toContain(
       "Nothing waters",
     );
-    const marks = layoutPlace(readPlace(asked(dry)), 390).parts.filter((part) => part.mark !== null);
+    const marks = layoutPlace(readPlace(asked(dry)), { width: 390, height: 248, small: true }).parts.filter(
+      (part) => part.mark !== null,
+    );
     expect(marks.map((part) => part.id)).toContain("long_bed");
   });
 

@@ -5,7 +5,7 @@ import type { Model, ModelInput } from "../../graph/types.ts";
 import type { GravityLine } from "../../physics/gravity-line.ts";
 import type { Pump } from "../../physics/pump-curve.ts";
 import { pumpRun } from "../../physics/pump-run.ts";
-import { type BucketTest, shareByTest, taughtPump } from "../pump/lesson.ts";
+import { type BucketTest, shareByTest, TELLS_NOTHING, taughtPump, unlessNothing } from "../pump/lesson.ts";
 import { testAt } from "./rig.ts";
 
 /** A bucket tells no better than this: what lies within it is as the figures have it [-]. Judgement, no source. */
@@ -51,6 +51,8 @@ export const blaming: Model = {
   run: (input: ModelInput) => {
     const test = testAt(input);
     const figured = input.values["pump.curve_figured"] as Pump;
-    return outcomes({ blames: test && blameOf(figured, test) }, "no bucket timed yet");
+    const blames = test && unlessNothing(() => blameOf(figured, test));
+    if (blames === "nothing") return { blames: { failed: TELLS_NOTHING } };
+    return outcomes({ blames }, "no bucket timed yet");
   },
 };

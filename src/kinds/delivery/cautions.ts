@@ -66,7 +66,13 @@ export const DELIVERY_CAUTIONS: readonly Caution[] = [
   },
   {
     id: "too_good",
-    if: "efficiency > 25 %",
+    if: "efficiency > 25 % and has_test < 1",
+    beside: "efficiency",
+    weight: "note",
+  },
+  {
+    id: "too_good_as_timed",
+    if: "efficiency > 25 % and has_test > 0",
     beside: "efficiency",
     weight: "note",
   },

@@ -153,6 +153,10 @@ export const words: KindWords = {
       "{efficiency} of its power would lift water, more than any small pump manages: they reach 10 to 25 %. Its greatest lift or its current is doubtful. Time a bucket.",
       "E. Maurer, Santa Clara University, 2016, read: near 20 % at best",
     ],
+    too_good_as_timed: [
+      "{efficiency} of its power would lift water as the bucket has it, more than any small pump manages: they reach 10 to 25 %. Look at the bucket, the meter and the lift again.",
+      "E. Maurer, Santa Clara University, 2016, read: near 20 % at best",
+    ],
     over_all_power: [
       "More than all its power would lift water: no pump can. Look at the bucket, the meter, the lift and the size of the hose again.",
       "conservation of energy",

@@ -1,5 +1,6 @@
 // What buckets timed at a pump's hoses teach of the pump: at the open end its speed, through a wand only what no wand explains.
 
+import { DomainError } from "../../physics/domain-error.ts";
 import type { GravityLine } from "../../physics/gravity-line.ts";
 import type { Pump } from "../../physics/pump-curve.ts";
 import { pumpAtShare, pumpRun, type Supply, speedShareFromFlow } from "../../physics/pump-run.ts";
@@ -33,6 +34,20 @@ export function shareByTests(
   if (shares.length === 0) return null;
   const mean = shares.reduce((sum, share) => sum + share, 0) / shares.length;
   return { share: mean, apart: Math.max(...shares) / Math.min(...shares) };
+}
+
+/** Said of a bucket that no such pump can fill as it was timed. */
+export const TELLS_NOTHING =
+  "No pump of its figures gives what its bucket shows: so little would run downhill with the pump still, or so much no such pump gives. Look at bucket, clock, hose and heights again.";
+
+/** What tests teach, or "nothing" where one shows what no such pump can. */
+export function unlessNothing<Taught>(learn: () => Taught): Taught | "nothing" {
+  try {
+    return learn();
+  } catch (error) {
+    if (error instanceof DomainError) return "nothing";
+    throw error;
+  }
 }
 
 /** The pump as its tests show it. */

@@ -1,6 +1,6 @@
 // A pump's curve as it is believed, the circuit that feeds it, and the two ends of its curve.
 
-import { outcomes } from "../../graph/outcomes.ts";
+import { all, outcomes } from "../../graph/outcomes.ts";
 import { numberOf, numberOrNull, wordOf, wordOrNull } from "../../graph/readers.ts";
 import type { Model, ModelInput, Outputs } from "../../graph/types.ts";
 import {
@@ -12,7 +12,7 @@ import {
   type PumpCurve,
 } from "../../physics/pump-curve.ts";
 import { greatestLift } from "../../physics/pump-run.ts";
-import { type BucketTest, shareByTests, taughtPump } from "./lesson.ts";
+import { type BucketTest, shareByTests, TELLS_NOTHING, taughtPump, unlessNothing } from "./lesson.ts";
 
 const hasPoints = (input: ModelInput): boolean => {
   const points = input.values["curve"];
@@ -44,6 +44,15 @@ function wordOfIt(input: ModelInput, tests: readonly BucketTest[]): keyof typeof
   return wordOf(input, "figures") === "tested" ? "tested" : "label";
 }
 
+const LEARNED = [
+  "curve_in_use",
+  "shutoff_in_use",
+  "open_in_use",
+  "tested_share",
+  "tests_apart",
+  "believed_by",
+] as const;
+
 const believing: Model = {
   name: "believing",
   takes: [
@@ -59,15 +68,7 @@ const believing: Model = {
     "tests",
   ],
   optional: ["curve"],
-  outputs: [
-    "curve_figured",
-    "curve_in_use",
-    "shutoff_in_use",
-    "open_in_use",
-    "tested_share",
-    "tests_apart",
-    "believed_by",
-  ],
+  outputs: ["curve_figured", ...LEARNED],
   run: (input) => {
     const figured: Pump = {
       ...curveOf(input),
@@ -76,7 +77,9 @@ const believing: Model = {
       frictionCurrent: numberOf(input, "no_load_current"),
     };
     const tests = input.values["tests"] as readonly BucketTest[];
-    const taught = shareByTests(figured, tests);
+    const taught = unlessNothing(() => shareByTests(figured, tests));
+    if (taught === "nothing")
+      return { ...all(LEARNED, { failed: TELLS_NOTHING }), curve_figured: { value: figured } };
     const pump = taughtPump(figured, taught?.share ?? null);
     return {
       ...outcomes({

@@ -97,6 +97,7 @@ function ofSeason(plan: SeasonInput, answer: SeasonAnswer): Outputs {
     ),
     "season.stored_total": { value: answer.storedTotal },
     "season.short_days": { value: answer.shortDay },
+    "season.by_season": { value: totals.bySeason },
     "season.record_first_day": { value: answer.firstDay },
     "season.left_out_in_run": { value: answer.leftOut },
     "season.hands_time": { value: totals.hands.time },

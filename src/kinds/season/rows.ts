@@ -51,6 +51,7 @@ export const SEASON_ROWS: readonly Row[] = [
   output("unmetered", "Pumps whose power is not known", "planning", "count", { minor: true }),
   hidden("stored_total", "Water in all tanks", "run", "series"),
   hidden("short_days", "Short days", "run", "series"),
+  hidden("by_season", "Season by season", "run", "series"),
   hidden("left_out_in_run", "Left out", "run", "series"),
   hidden("record_first_day", "First day", "run", "count"),
 ];

@@ -53,12 +53,13 @@ function Marks(props: { readonly drawn: DrawnPlot }) {
   const { frame } = props.drawn;
   return (
     <For each={props.drawn.marks}>
-      {({ mark, x, y, words }) => (
+      {({ mark, x, y, words, leader }) => (
         <g class={`plot-mark ${mark.tone}`}>
           <Show when={y === null || mark.stem}>
             <line classList={{ stem: mark.stem === true }} x1={x} x2={x} y1={y ?? -4} y2={frame.height} />
           </Show>
-          <Show when={y !== null}>
+          <Show when={leader}>{(d) => <path class="leader" d={d()} />}</Show>
+          <Show when={y !== null && mark.dot !== "none"}>
             <circle classList={{ hollow: mark.dot === "hollow" }} cx={x} cy={y ?? 0} r="5" />
           </Show>
           <text x={words.x} y={words.y} text-anchor="middle">

@@ -43,7 +43,7 @@ export function createTankMover(sheet: Sheet, scene: SceneModel): TankMover {
   };
   const end = (): void => {
     grip = null;
-    scene.keepScale(null);
+    scene.keepScale(false);
     if (moving() !== null) sheet.edit.settle();
     setMoving(null);
   };
@@ -61,14 +61,14 @@ export function createTankMover(sheet: Sheet, scene: SceneModel): TankMover {
       const spot = scene.layout().spots.get(id);
       if (!from || !spot || event.button !== 0) return;
       event.currentTarget.setPointerCapture(event.pointerId);
-      grip = { id, y: event.clientY, scale: scene.layout().scale, from };
+      grip = { id, y: event.clientY, scale: scene.layout().kept.scale, from };
     },
     move: (event) => {
       if (!grip) return;
       const up = grip.y - event.clientY;
       if (moving() === null && Math.abs(up) < SLACK) return;
       if (moving() === null) {
-        scene.keepScale(grip.scale);
+        scene.keepScale(true);
         setMoving(grip.id);
       }
       put(grip.from, up / grip.scale);

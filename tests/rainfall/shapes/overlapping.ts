@@ -16,12 +16,27 @@ const hourly = (header: string, row: (stamp: string, mm: number, at: number) => 
     header,
     hours.map(({ day, hour, mm }, at) => row(`${isoDate(day)} ${two(hour)}:00`, mm, at)),
   );
-/** What fell in the 24 hours up to each. */
-const rolling = (header: string) =>
-  hourly(header, (stamp, _, at) => {
-    const sum = hours.slice(Math.max(0, at - 23), at + 1).reduce((total, { mm }) => total + mm, 0);
-    return `${stamp},${sum.toFixed(1)}`;
-  });
+/** What fell in the hours up to each row, a row every `step` hours. */
+const rolling = (header: string, over = 24, step = 1) =>
+  file(
+    header,
+    hours.flatMap(({ day, hour }, at) => {
+      if ((hour + 1) % step) return [];
+      const sum = hours.slice(Math.max(0, at - over + 1), at + 1).reduce((total, { mm }) => total + mm, 0);
+      return [`${isoDate(day)} ${two(hour)}:59,${sum.toFixed(1)}`];
+    }),
+  );
+/** Four rows a day, of which two tell the 12 hours and two the 6 hours up to them. */
+const alternating = () =>
+  file(
+    "time,rain (mm)",
+    hours.flatMap(({ day, hour }, at) => {
+      if ((hour + 1) % 6) return [];
+      const over = (hour + 1) % 12 ? 6 : 12;
+      const sum = hours.slice(Math.max(0, at - over + 1), at + 1).reduce((total, { mm }) => total + mm, 0);
+      return [`${isoDate(day)} ${two(hour)}:59,${sum.toFixed(1)}`];
+    }),
+  );
 const months = (row: (year: number, month: number) => string) =>
   Array.from({ length: 96 }, (_, at) => row(2010 + Math.floor(at / 12), 1 + (at % 12)));
 
@@ -132,16 +147,61 @@ export const OVERLAPPING: readonly Shape[] = [
     yearly: four,
     comes: oneTouch(["within_day"], "--rain-rows", "counter"),
   },
-  isRefused(
-    "two loggers in a column of another name, hourly",
-    file(
+  {
+    name: "two loggers in a column of another name, hourly",
+    text: file(
       "time,logger,rain (mm)",
       hours.flatMap(({ day, hour, mm }) =>
         [1, 2].map((of) => `${isoDate(day)} ${two(hour)}:00,${of},${mm / of}`),
       ),
     ),
-    /two gauges/,
+    yearly: four,
+    comes: asked(["station"], { station: "1" }, "--rain-station", "1"),
+  },
+  {
+    name: "two gauges in a column of another name, a row a day",
+    text: file(
+      "date,where,rain (mm)",
+      daily(FOUR_YEARS, (date, mm) => `${date},barn,${mm}\n${date},house,${(mm * 1.5).toFixed(1)}`),
+    ),
+    yearly: four,
+    comes: asked(["station"], { station: "barn" }, "--rain-station", "barn"),
+  },
+  {
+    name: "one gauge after the other in a column of another name, a row a day",
+    text: file("date,where,rain (mm)", [
+      ...daily(FOUR_YEARS, (date, mm) => `${date},house,${(mm * 1.5).toFixed(1)}`),
+      ...daily(FOUR_YEARS, (date, mm) => `${date},barn,${mm}`),
+    ]),
+    yearly: four,
+    comes: asked(["station"], { station: "barn" }, "--rain-station", "barn"),
+  },
+  {
+    name: "morning and evening under a name that tells nothing",
+    text: file(
+      "date,when,rain (mm)",
+      stepped(FOUR_YEARS, 12, (date, hour, mm) => `${date},${hour < 12 ? "morning" : "evening"},${mm}`),
+    ),
+    yearly: four,
+    comes: asked(
+      ["station"],
+      { station: "all", within_day: "sum" },
+      "--rain-station",
+      "all",
+      "--rain-rows",
+      "within-day",
+    ),
+  },
+  isRefused("totals of the last 6 hours, hourly, told", rolling("time,rain 6 h (mm)", 6), /over 6 hours/),
+  isRefused("totals of the last 6 hours, hourly, not told", rolling("time,rain (mm)", 6), /last 6 hours/),
+  isRefused(
+    "totals of 12 hours, 3-hourly, told",
+    rolling("time,12-hour rainfall (mm)", 12, 3),
+    /over 12 hours/,
   ),
+  isRefused("totals of 12 hours, 3-hourly, not told", rolling("time,rain (mm)", 12, 3), /last 12 hours/),
+  isRefused("totals of 12 hours, 6-hourly, not told", rolling("time,rain (mm)", 12, 6), /last 12 hours/),
+  isRefused("totals of 6 and of 12 hours in turn", alternating(), /each rain would count/),
   isRefused(
     "morning and afternoon in a column of their own",
     file(

@@ -1,0 +1,147 @@
+// Words beside things, once everything is drawn: each takes the nearest place where no line, no thing and no other word
+// is. Where there is none it says less, and at last nothing: the disc and the list still say it.
+
+import { deepest, type Ground } from "./ground.ts";
+import { type Anchor, round } from "./paper.ts";
+import type { Box, Label, Part, Words } from "./place.ts";
+import type { Room } from "./room.ts";
+import { type Block, blockOf, type Type, textWidth } from "./text-block.ts";
+
+export type LabelBoard = {
+  readonly room: Room;
+  readonly width: number;
+  readonly ground: Ground;
+  readonly type: Type;
+  /** Only the open part, levels and trouble are labelled. */
+  readonly small: boolean;
+  readonly open: string | null;
+};
+
+export type Wanted = { readonly part: Part; readonly anchors: readonly Anchor[] };
+
+/** Widths that words are tried in [px]; the first is their thing's own. */
+const ROOMS = [96, 150, 230];
+const STEP = 6;
+/** Furthest that words go from where they would like to be [px]. */
+const FURTHEST = { over: 54, under: 96 };
+/** At least so much of their thing they stand over or under [px]. */
+const TOUCH = 12;
+const HALO = 2;
+const ASIDE_COSTS = 0.6;
+
+/** What may be said, from the most to the least. */
+function sayings(part: Part, board: LabelBoard): readonly (readonly Words[])[] {
+  const whole = (words: readonly Words[]): readonly Words[] =>
+    words.map((one): Words => ({ ...one, whole: true, most: 2 }));
+  const [title, ...facts] = part.words.filter(({ text }) => text !== part.trouble);
+  const fact = facts[0];
+  const briefs = facts.flatMap((one): readonly Words[] =>
+    one.live !== undefined
+      ? [{ ...one, text: one.live }]
+      : one.brief !== undefined
+        ? [{ text: one.brief, tone: one.tone }]
+        : [],
+  );
+  const isOpen = board.open === part.id;
+  const brief = briefs.slice(0, 1);
+  const named = title ? [[title, ...(fact ? [fact] : [])], [title, ...brief], [title]] : [];
+  const all = board.small
+    ? [...(isOpen && title ? [[title, ...brief], [title]] : []), brief]
+    : [...named, brief];
+  return all.filter((words) => words.length > 0).map(whole);
+}
+
+const saysAll = (block: Block, words: readonly Words[]): boolean =>
+  words.every(({ text }) => block.lines.some((line) => text.includes(line.text)));
+
+/** The same words in narrower and wider blocks, none of them cut. */
+function blocksOf(words: readonly Words[], anchor: Anchor, board: LabelBoard): readonly Block[] {
+  const own = Math.max(56, anchor.right - anchor.left);
+  const longest = Math.max(...words.map((one) => textWidth(one.text, board.type.size, one.bold)));
+  const rooms = [...new Set([own, ...ROOMS, longest])].filter((room) => room <= board.width - 8);
+  const seen = new Set<string>();
+  return rooms
+    .map((room) => blockOf(words, room, board.type))
+    .filter((block) => {
+      const key = block.lines.map(({ text }) => text).join("\n");
+      if (seen.has(key) || !saysAll(block, words)) return false;
+      seen.add(key);
+      return true;
+    });
+}
+
+type Found = { readonly block: Block; readonly box: Box; readonly cost: number };
+
+/** Along a row from the middle outwards, as far as the words still touch their thing's width [px]. */
+function columnsAround({ middle, left, right }: Anchor, width: number, paper: number): readonly number[] {
+  const reach = Math.max(0, (right - left + width) / 2 - TOUCH);
+  const steps = Array.from({ length: Math.floor(reach / STEP) }, (_, step) => (step + 1) * STEP);
+  return [0, ...steps.flatMap((aside) => [-aside, aside])].map((aside) =>
+    Math.max(4, Math.min(middle + aside - width / 2, paper - width - 4)),
+  );
+}
+
+/** The first free box up or down from the anchor at one place along the row, if it costs less than so much. */
+function freeTier(block: Block, left: number, anchor: Anchor, board: LabelBoard, most: number): Found | null {
+  const { width, height } = block;
+  const isOver = anchor.side === "over";
+  const foot = isOver ? 0 : deepest(board.ground, left, left + width) + 6;
+  const from = isOver ? anchor.from - height : Math.max(anchor.from, foot);
+  const onward = isOver ? -STEP : STEP;
+  let cost =
+    Math.abs(left + width / 2 - anchor.middle) * ASIDE_COSTS + (isOver ? 0 : (from - anchor.from) / 4);
+  for (let away = 0; away <= FURTHEST[anchor.side] && cost < most; away += STEP, cost += STEP) {
+    const y = from + (onward * away) / STEP;
+    if (isFree(left, y, block, board)) return { block, box: { x: left, y, width, height }, cost };
+  }
+  return null;
+}
+
+const isFree = (x: number, y: number, { width, height }: Block, { room }: LabelBoard): boolean =>
+  room.isFree({ x: x - HALO, y: y - HALO, width: width + 2 * HALO, height: height + 2 * HALO });
+
+/** The nearest free place for a block, if it is nearer than what was found before. */
+function nearest(block: Block, anchor: Anchor, board: LabelBoard, best: Found | null): Found | null {
+  let found = best;
+  for (const left of columnsAround(anchor, block.width, board.width))
+    found = freeTier(block, left, anchor, board, found?.cost ?? Number.POSITIVE_INFINITY) ?? found;
+  return found;
+}
+
+type Said = Found & { readonly anchor: Anchor };
+
+/** The nearest place for some words at the first anchor that has one. */
+function placed(words: readonly Words[], anchors: readonly Anchor[], board: LabelBoard): Said | null {
+  for (const anchor of anchors) {
+    let found: Found | null = null;
+    for (const block of blocksOf(words, anchor, board)) found = nearest(block, anchor, board, found);
+    if (found) return { ...found, anchor };
+  }
+  return null;
+}
+
+function labelOf({ part, anchors }: Wanted, board: LabelBoard): Label | null {
+  for (const words of sayings(part, board)) {
+    // Where little is said, it is said in the ground, out of the way of everything.
+    const isNamed = words.some(({ bold }) => bold);
+    const found = placed(words, isNamed ? anchors : [...anchors].reverse(), board);
+    if (!found) continue;
+    const { block, box, anchor } = found;
+    board.room.take(box, HALO);
+    const middle = round(box.x + box.width / 2);
+    return {
+      of: part.id,
+      box,
+      words: block.lines.map((line) => ({ ...line, x: middle, y: round(box.y + line.y) })),
+      under: anchor.side === "under",
+    };
+  }
+  return null;
+}
+
+/** The labels of some parts; those that come first choose first, the open one before all. */
+export function placeLabels(wanted: readonly Wanted[], board: LabelBoard): readonly Label[] {
+  const open = wanted.filter(({ part }) => part.id === board.open);
+  const rest = wanted.filter(({ part }) => part.id !== board.open);
+  return [...open, ...rest].flatMap((one) => labelOf(one, board) ?? []);
+}

@@ -1,0 +1,206 @@
+// Work back: from an answer that is wished for to the values of one number that give it.
+
+import { placeOn, type Scale, valueAt, valuesOf } from "./scale.ts";
+
+/** What is wished of an answer [SI]. */
+export type Wish = { readonly sense: "at most" | "at least"; readonly target: number };
+
+/** The answer at each value [in the scale's unit], null where there is none; values may be asked together. */
+export type AnswerAt = (values: readonly number[]) => Promise<readonly (number | null)[]>;
+
+export type WorkedBack =
+  /** As it stands, the wish is met. */
+  | { readonly state: "already"; readonly answer: number }
+  /** No value of the scale meets it; `best` comes nearest, null where there is no answer at all. */
+  | { readonly state: "never"; readonly best: Met | null }
+  /** Values from which on it is met, the nearest to the present one first. */
+  | { readonly state: "found"; readonly nearest: Met; readonly others: readonly Met[] };
+
+/** A value and the answer there. */
+export type Met = { readonly value: number; readonly answer: number };
+
+/** Values looked at before anything is said: at most so many, or each whole number if there are no more. */
+const FIRST_LOOK = 33;
+/** Values of the closer look that comes before "never". */
+const CLOSE_LOOK = 129;
+/** Whole numbers that are looked at one by one. */
+const ONE_BY_ONE = 64;
+/** An answer this near to its target, as a share of it, is at the edge; half of what a reader is promised. Our definition. */
+const NEAR = 0.005;
+/** Share of the scale under which two values are the same. */
+const SAME_PLACE = 1e-6;
+/** Figures of a value that is told. */
+const FIGURES = 4;
+/** Low points of the answer that are searched more closely before "never". */
+const DIPS = 4;
+const NARROWINGS = 24;
+
+type Look = { readonly value: number; readonly answer: number | null };
+
+/** How far past its target an answer is: nought or more where the wish is met, minus infinity without an answer. */
+function slackOf({ sense, target }: Wish, answer: number | null): number {
+  if (answer === null || Number.isNaN(answer)) return Number.NEGATIVE_INFINITY;
+  return sense === "at most" ? target - answer : answer - target;
+}
+
+/** Asks each value once. */
+function asking(answerAt: AnswerAt) {
+  const known = new Map<number, number | null>();
+  return async (values: readonly number[]): Promise<readonly Look[]> => {
+    const open = [...new Set(values)].filter((value) => !known.has(value));
+    const answers = open.length > 0 ? await answerAt(open) : [];
+    open.forEach((value, at) => {
+      known.set(value, answers[at] ?? null);
+    });
+    return values.map((value) => ({ value, answer: known.get(value) ?? null }));
+  };
+}
+
+type Asking = ReturnType<typeof asking>;
+
+function firstValues(scale: Scale, present: number): readonly number[] {
+  const all = scale.whole && scale.high - scale.low < ONE_BY_ONE;
+  const values = all ? valuesOf(scale, scale.high - scale.low + 1) : valuesOf(scale, FIRST_LOOK);
+  return [...new Set([...values, present])].sort((a, b) => a - b);
+}
+
+/** The value half way between two on the scale; one of the two where there is none between. */
+function between(scale: Scale, one: number, other: number): number {
+  const middle = valueAt(scale, (placeOn(scale, one) + placeOn(scale, other)) / 2);
+  if (!scale.whole) return middle;
+  // On a scale of ratios the middle of two neighbors may round to a value outside of both.
+  return Math.min(Math.max(middle, Math.min(one, other)), Math.max(one, other));
+}
+
+function areSame(scale: Scale, one: number, other: number): boolean {
+  if (scale.whole) return Math.abs(one - other) <= 1;
+  return Math.abs(placeOn(scale, one) - placeOn(scale, other)) <= SAME_PLACE;
+}
+
+/** Rounded to few figures, away from where the wish is not met. */
+function rounded(met: number, unmet: number): number {
+  if (met === 0) return 0;
+  const step = 10 ** (Math.floor(Math.log10(Math.abs(met))) - FIGURES + 1);
+  const raw = (met > unmet ? Math.ceil(met / step) : Math.floor(met / step)) * step;
+  return Number(raw.toPrecision(FIGURES + 2));
+}
+
+/** Between a value that meets the wish and one that does not: the last that does, told in few figures where those hold. */
+async function edgeOf(ask: Asking, scale: Scale, wish: Wish, met: Look, unmet: Look): Promise<Met> {
+  let [good, bad] = [met, unmet];
+  const near = Math.abs(wish.target) * NEAR;
+  while (!areSame(scale, good.value, bad.value)) {
+    const slack = slackOf(wish, good.answer);
+    if (!scale.whole && slack <= near && near > 0) break;
+    const middle = between(scale, good.value, bad.value);
+    if (middle === good.value || middle === bad.value) break;
+    const [look = bad] = await ask([middle]);
+    if (slackOf(wish, look.answer) >= 0) good = look;
+    else bad = look;
+  }
+  const [told] = scale.whole ? [good] : await ask([rounded(good.value, bad.value)]);
+  const holds = told && slackOf(wish, told.answer) >= 0 && isOn(scale, told.value);
+  const edge = holds ? told : good;
+  return { value: edge.value, answer: edge.answer as number };
+}
+
+const isOn = ({ low, high }: Scale, value: number): boolean => value >= low && value <= high;
+
+/** All edges between neighbors of which one meets the wish and the other does not. */
+async function edges(ask: Asking, scale: Scale, wish: Wish, looks: readonly Look[]): Promise<readonly Met[]> {
+  const found: Met[] = [];
+  for (let at = 1; at < looks.length; at++) {
+    const [before, after] = [looks[at - 1] as Look, looks[at] as Look];
+    const [was, is] = [slackOf(wish, before.answer) >= 0, slackOf(wish, after.answer) >= 0];
+    if (was === is) continue;
+    found.push(await edgeOf(ask, scale, wish, is ? after : before, is ? before : after));
+  }
+  return found;
+}
+
+/** Narrows in on the best value between two neighbors of a good one, by the golden section. */
+async function narrowed(ask: Asking, scale: Scale, wish: Wish, low: number, high: number): Promise<Look[]> {
+  const GOLDEN = (Math.sqrt(5) - 1) / 2;
+  let [a, b] = [placeOn(scale, low), placeOn(scale, high)];
+  const looks: Look[] = [];
+  for (let step = 0; step < NARROWINGS && b - a > SAME_PLACE; step++) {
+    const [c, d] = [b - GOLDEN * (b - a), a + GOLDEN * (b - a)];
+    const pair = await ask([valueAt(scale, c), valueAt(scale, d)]);
+    looks.push(...pair);
+    const [left, right] = pair.map(({ answer }) => slackOf(wish, answer)) as [number, number];
+    if (left >= 0 || right >= 0) return looks;
+    if (left >= right) b = d;
+    else a = c;
+  }
+  return looks;
+}
+
+/** A closer look over the whole scale, and closer still around the values that come nearest. */
+async function closerLook(
+  ask: Asking,
+  scale: Scale,
+  wish: Wish,
+  looks: readonly Look[],
+): Promise<readonly Look[]> {
+  const all = [...looks, ...(await ask(valuesOf(scale, CLOSE_LOOK)))].sort((a, b) => a.value - b.value);
+  const slack = (at: number) => slackOf(wish, all[at]?.answer ?? null);
+  if (scale.whole || all.some((_, at) => slack(at) >= 0)) return unique(all);
+  const dips = all
+    .map((_, at) => at)
+    .filter(
+      (at) =>
+        slack(at) > Number.NEGATIVE_INFINITY && slack(at) >= slack(at - 1) && slack(at) >= slack(at + 1),
+    )
+    .sort((one, other) => slack(other) - slack(one))
+    .slice(0, DIPS);
+  const more: Look[] = [];
+  for (const at of dips) {
+    const [low, high] = [all[at - 1] ?? all[at], all[at + 1] ?? all[at]];
+    more.push(...(await narrowed(ask, scale, wish, low?.value ?? scale.low, high?.value ?? scale.high)));
+  }
+  return unique([...all, ...more].sort((a, b) => a.value - b.value));
+}
+
+const unique = (looks: readonly Look[]): readonly Look[] =>
+  looks.filter(({ value }, at) => at === 0 || value !== looks[at - 1]?.value);
+
+function bestOf(wish: Wish, looks: readonly Look[]): Met | null {
+  let best: Look | null = null;
+  for (const look of looks) {
+    if (look.answer !== null && (!best || slackOf(wish, look.answer) > slackOf(wish, best.answer)))
+      best = look;
+  }
+  return best ? { value: best.value, answer: best.answer as number } : null;
+}
+
+/**
+ * Values of a number at which an answer comes to meet a wish.
+ *
+ * Looks over the whole scale, then halves the way between neighbors of which one meets the wish and the other does not;
+ * where none does, looks four times as closely, and around the best values by the golden section. What is found was
+ * evaluated and meets the wish: a continuous answer within half a percent of its target; of whole numbers, the next one
+ * does not meet it.
+ *
+ * @param present value now, in the scale's unit
+ * @validity an answer that meets the wish only between two of 129 values, without coming nearer beside them, is not seen
+ */
+export async function workBack(
+  answerAt: AnswerAt,
+  scale: Scale,
+  present: number,
+  wish: Wish,
+): Promise<WorkedBack> {
+  const ask = asking(answerAt);
+  const [now] = await ask([present]);
+  if (now && now.answer !== null && slackOf(wish, now.answer) >= 0)
+    return { state: "already", answer: now.answer };
+  let looks = await ask(firstValues(scale, present));
+  const isMet = () => looks.some(({ answer }) => slackOf(wish, answer) >= 0);
+  if (!isMet()) looks = await closerLook(ask, scale, wish, looks);
+  if (!isMet()) return { state: "never", best: bestOf(wish, looks) };
+  const found = await edges(ask, scale, wish, looks);
+  const away = ({ value }: Met) => Math.abs(placeOn(scale, value) - placeOn(scale, present));
+  const [nearest, ...others] = [...found].sort((a, b) => away(a) - away(b));
+  if (!nearest) return { state: "never", best: bestOf(wish, looks) };
+  return { state: "found", nearest, others };
+}

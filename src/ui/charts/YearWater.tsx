@@ -1,0 +1,256 @@
+// One year's water in the tanks, which is also the slider of days: dragged, or with arrow keys, it moves the drawing's water.
+
+import { createMemo, createSignal, For, onCleanup, Show } from "solid-js";
+import { valueIn } from "../../graph/readers.ts";
+import type { DayNotes as Notes } from "../../kinds/bed/gets.ts";
+import type { Frame } from "../../scene/plot.ts";
+import { dayOf, type StoredSeries, type Year } from "../../scene/stored-water.ts";
+import { textWidth } from "../../scene/text-block.ts";
+import { yearPlotOf } from "../../scene/time-plots.ts";
+import { dayNote } from "../../telling/bed-day.ts";
+import { calendarDate } from "../../units/calendar.ts";
+import { SHORT_MONTHS } from "../../units/calendar-names.ts";
+import { showQuantity } from "../../units/show.ts";
+import { type Sheet, useSheet } from "../sheet.ts";
+import { Chart } from "./Chart.tsx";
+import type { YearShown } from "./year-shown.ts";
+
+/** A year plays in about twenty seconds; where less motion is wished for, in weekly steps. */
+const TICK = { milliseconds: 55, days: 1 };
+const CALM_TICK = { milliseconds: 700, days: 7 };
+/** A volume as one would say it. */
+const SAID_FIGURES = 2;
+const WEEK = 7;
+const MONTH = 30;
+
+function dayText(day: number): string {
+  const { month, day: ofMonth } = calendarDate(day);
+  return `${ofMonth}\u00a0${SHORT_MONTHS[month - 1] ?? ""}`;
+}
+
+/** What the waterings of a day lacked, bed by bed. */
+function notesOn(sheet: Sheet, day: number): readonly string[] {
+  const { cards } = sheet.worksheet();
+  const readyOf = (id: string): unknown => {
+    const result = sheet.result(id);
+    return result?.state === "pending" ? result.last : valueIn(result);
+  };
+  const titleOf = (id: unknown) => cards.find((card) => card.id === id)?.title ?? "another way";
+  return cards.flatMap((card) => {
+    const notes = readyOf(`${card.id}.day_notes`) as Notes | null;
+    if (!notes) return [];
+    const ways = readyOf(`${card.id}.watered_by`);
+    const bed = { title: card.title, notes, ways: Array.isArray(ways) ? ways.map(titleOf) : [] };
+    const text = dayNote(bed, day, (si, measure) =>
+      showQuantity(si, measure, { ...sheet.showOptions(), figures: SAID_FIGURES }),
+    );
+    return text ? [text] : [];
+  });
+}
+
+const stepOf = (key: string, { from, to }: Year, day: number): number | null => {
+  const steps: Readonly<Record<string, number>> = {
+    ArrowRight: day + 1,
+    ArrowUp: day + 1,
+    ArrowLeft: day - 1,
+    ArrowDown: day - 1,
+    PageUp: day + MONTH,
+    PageDown: day - MONTH,
+    Home: from,
+    End: to,
+  };
+  const wished = steps[key];
+  return wished === undefined ? null : Math.max(from, Math.min(to, wished));
+};
+
+/** The line at the day with its ring; the whole chart is its track. */
+function Slider(props: {
+  readonly frame: Frame;
+  readonly span: Year;
+  readonly day: number;
+  readonly said: string;
+  readonly onDay: (day: number) => void;
+}) {
+  const x = () => props.frame.across(props.day + 0.5);
+  const label = () => dayText(props.day);
+  const isLeft = () => x() + 12 + textWidth(label(), 13, true) > props.frame.width;
+  const [dragging, setDragging] = createSignal(false);
+  const toPointer = (event: PointerEvent & { readonly currentTarget: SVGElement }): void => {
+    const svg = event.currentTarget.ownerSVGElement;
+    const box = svg?.getBoundingClientRect();
+    if (!box || box.width === 0) return;
+    const at = ((event.clientX - box.left) / box.width) * props.frame.width;
+    const day = Math.floor(props.frame.atX(at));
+    props.onDay(Math.max(props.span.from, Math.min(props.span.to, day)));
+  };
+  return (
+    <g
+      role="slider"
+      class="day"
+      tabindex="0"
+      aria-label="Day that the drawing shows"
+      aria-valuemin={props.span.from}
+      aria-valuemax={props.span.to}
+      aria-valuenow={props.day}
+      aria-valuetext={props.said}
+      onKeyDown={(event) => {
+        const next = stepOf(event.key, props.span, props.day);
+        if (next === null) return;
+        event.preventDefault();
+        props.onDay(
+          event.shiftKey
+            ? Math.max(props.span.from, Math.min(props.span.to, props.day + (next - props.day) * WEEK))
+            : next,
+        );
+      }}
+      onPointerDown={(event) => {
+        if (event.button !== 0) return;
+        event.currentTarget.setPointerCapture(event.pointerId);
+        setDragging(true);
+        toPointer(event);
+      }}
+      onPointerMove={(event) => {
+        if (dragging()) toPointer(event);
+      }}
+      onPointerUp={() => setDragging(false)}
+      onPointerCancel={() => setDragging(false)}
+    >
+      <rect class="hit" x="0" y="-18" width={props.frame.width} height={props.frame.height + 40} />
+      <line x1={x()} x2={x()} y1="-4" y2={props.frame.height} />
+      <circle cx={x()} cy="-9" r="5.5" />
+      <text class="date" x={x() + (isLeft() ? -10 : 10)} y="-4.5" text-anchor={isLeft() ? "end" : "start"}>
+        {label()}
+      </text>
+    </g>
+  );
+}
+
+/** Plays the year from the day on, or from its beginning when it has run out. */
+function createPlay(span: () => Year | null, day: () => number | null, onDay: (day: number) => void) {
+  const [playing, setPlaying] = createSignal(false);
+  let timer: ReturnType<typeof setInterval> | undefined;
+  const stop = (): void => {
+    clearInterval(timer);
+    setPlaying(false);
+  };
+  const step = (days: number): void => {
+    const [year, now] = [span(), day()];
+    const next = year && now !== null ? Math.min(year.to, now + days) : null;
+    if (next !== null) onDay(next);
+    if (next === null || next >= (year?.to ?? next)) stop();
+  };
+  const play = (): void => {
+    const year = span();
+    if (!year) return;
+    if ((day() ?? year.to) >= year.to) onDay(year.from);
+    const tick = matchMedia("(prefers-reduced-motion: reduce)").matches ? CALM_TICK : TICK;
+    setPlaying(true);
+    timer = setInterval(() => step(tick.days), tick.milliseconds);
+  };
+  onCleanup(stop);
+  return { playing, stop, toggle: () => (playing() ? stop() : play()) };
+}
+
+function DayNotes(props: { readonly notes: readonly string[] }) {
+  return (
+    <ul class="day-notes" title={props.notes.join(" ")}>
+      <For each={props.notes}>{(text) => <li>{text} </li>}</For>
+    </ul>
+  );
+}
+
+function Head(props: {
+  readonly shown: YearShown;
+  readonly notes: readonly string[];
+  readonly playing: boolean;
+  readonly onPlay: () => void;
+}) {
+  const { looking } = useSheet();
+  return (
+    <header>
+      <h2>Water in the tanks, {props.shown.year()}</h2>
+      <Show
+        when={props.notes.length > 0 && looking.width() !== "phone"}
+        fallback={
+          <span class="aside">
+            {props.shown.asDipped() ? "the drawing: as dipped today" : "drag to a day"}
+          </span>
+        }
+      >
+        <DayNotes notes={props.notes} />
+      </Show>
+      <Show when={props.shown.dipped() && looking.dayChosen()}>
+        <button
+          type="button"
+          onClick={() => {
+            looking.chooseYear(null);
+            looking.setDay(null);
+          }}
+        >
+          As dipped today
+        </button>
+      </Show>
+      <button type="button" class="run" onClick={() => props.onPlay()}>
+        {props.playing ? "Pause" : "Run the year"}
+      </button>
+    </header>
+  );
+}
+
+export function YearWater(props: {
+  readonly shown: YearShown;
+  readonly series: StoredSeries;
+  readonly span: Year;
+}) {
+  const sheet = useSheet();
+  const { shown } = props;
+  const setDay = (day: number): void => sheet.looking.setDay(dayOf(day));
+  const day = () => shown.day() ?? props.span.from;
+  const play = createPlay(shown.span, shown.day, setDay);
+  const daysOf = (seasons: ReturnType<YearShown["heldSeasons"]>): number | null =>
+    seasons?.find(({ year }) => year === shown.year())?.daysShort ?? null;
+  const plot = (width: number) =>
+    yearPlotOf(
+      {
+        series: { now: props.series, held: shown.heldSeries() },
+        year: props.span,
+        days: { now: daysOf(shown.seasons()), held: daysOf(shown.heldSeasons()) },
+      },
+      width,
+      sheet.showOptions(),
+    );
+  const volume = () =>
+    showQuantity(props.series.stored[day() - props.series.firstDay] ?? 0, "volume", sheet.showOptions());
+  // While a year plays they would only flicker.
+  const notes = createMemo(() =>
+    play.playing() || shown.asDipped() ? [] : notesOn(sheet, day() - props.series.firstDay),
+  );
+  const isPhone = () => sheet.looking.width() === "phone";
+  return (
+    <section class="year-water" aria-label={`Water in the tanks, ${shown.year()}`}>
+      <Head shown={shown} notes={notes()} playing={play.playing()} onPlay={play.toggle} />
+      <Chart
+        plot={plot}
+        words="Water in all tanks, day by day, with the short days along the foot"
+        height={isPhone() ? 46 : 88}
+        margin={{ above: 20, below: isPhone() ? 20 : 22 }}
+      >
+        {(frame) => (
+          <Slider
+            frame={frame}
+            span={props.span}
+            day={day()}
+            said={`${dayText(day())}, ${volume()} in the tanks`}
+            onDay={(next) => {
+              play.stop();
+              setDay(next);
+            }}
+          />
+        )}
+      </Chart>
+      <Show when={isPhone() && notes().length > 0}>
+        <DayNotes notes={notes()} />
+      </Show>
+    </section>
+  );
+}

@@ -1,0 +1,74 @@
+// The season and the day that the drawing and the charts of the record show.
+
+import { type Accessor, createMemo } from "solid-js";
+import { isReady, valueIn, wordIn } from "../../graph/readers.ts";
+import {
+  dayIn,
+  type Season,
+  type StoredSeries,
+  seasonsIn,
+  storedIn,
+  type Year,
+  yearAround,
+  yearsOf,
+} from "../../scene/stored-water.ts";
+import type { Sheet } from "../sheet.ts";
+
+export type YearShown = {
+  readonly seasons: Accessor<readonly Season[]>;
+  /** What was held, or null. */
+  readonly heldSeasons: Accessor<readonly Season[] | null>;
+  readonly heldSeries: Accessor<StoredSeries | null>;
+  /** The chosen season, else the worst, else the last. */
+  readonly year: Accessor<number | null>;
+  readonly around: (year: number) => Year | null;
+  readonly span: Accessor<Year | null>;
+  /** Day of the record [days since 1970-01-01]; null where there is none. */
+  readonly day: Accessor<number | null>;
+  /** Some tank was dipped today, and nobody has chosen a day: the drawing shows today. */
+  readonly asDipped: Accessor<boolean>;
+  readonly dipped: Accessor<boolean>;
+};
+
+export function createYearShown(sheet: Sheet): YearShown {
+  const { looking } = sheet;
+  const seasons = createMemo(() => seasonsIn(sheet.result));
+  const heldSeasons = createMemo(() => (sheet.held() ? seasonsIn(sheet.heldResult) : null));
+  const worst = createMemo(() => {
+    const value = valueIn(sheet.result("season.worst_season"));
+    return typeof value === "number" ? value : null;
+  });
+  const year = createMemo<number | null>(() => {
+    const series = sheet.stored();
+    const years = series ? yearsOf(series) : [];
+    const wished = looking.year();
+    if (wished !== null && years.includes(wished)) return wished;
+    return worst() ?? seasons().at(-1)?.year ?? years.at(-1) ?? null;
+  });
+  const around = (one: number): Year | null => {
+    const series = sheet.stored();
+    const dates = ["season_start", "season_end"].map((name) => wordIn(sheet.result(`site.${name}`)));
+    return series ? yearAround(series, one, dates[0] || "05-01", dates[1] || "09-30") : null;
+  };
+  const span = createMemo(() => {
+    const one = year();
+    return one === null ? null : around(one);
+  });
+  const dipped = createMemo(() =>
+    sheet.worksheet().cards.some(({ id }) => isReady(sheet.result(`${id}.level_today`))),
+  );
+  return {
+    seasons,
+    heldSeasons,
+    heldSeries: createMemo(() => (sheet.held() ? storedIn(sheet.heldResult) : null)),
+    year,
+    around,
+    span,
+    day: createMemo(() => {
+      const now = span();
+      return now ? dayIn(now, looking.day()) : null;
+    }),
+    dipped,
+    asDipped: createMemo(() => dipped() && !looking.dayChosen()),
+  };
+}

@@ -58,4 +58,3 @@ export function createPutting({ session, edits }: InHandTools, { turn, target, e
   };
   return { put, keeping, setOrigin, restore, origin };
 }
-

@@ -3,8 +3,8 @@
 import type { AskingPool } from "../worker/asking-pool.ts";
 import { createDrier } from "./drier.ts";
 import { createGivesOut } from "./gives-out.ts";
+import { createSince } from "./held.ts";
 import { createInHand } from "./in-hand.ts";
-import { createSizes } from "./sizes.ts";
 import type { InHandTools } from "./turned.ts";
 
 export function createQuestions(tools: InHandTools, pool: AskingPool) {
@@ -13,6 +13,6 @@ export function createQuestions(tools: InHandTools, pool: AskingPool) {
     drier: createDrier(engine, pool.asker(), tools.options),
     ...createGivesOut(engine, pool.asker()),
     hand: createInHand(tools, pool.asker()),
-    sizes: createSizes(engine, pool.asker()),
+    since: createSince(tools.session, tools.options),
   };
 }

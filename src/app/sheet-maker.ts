@@ -12,7 +12,6 @@ import type { ShowOptions } from "../units/show.ts";
 import { createCautions } from "./cautions.ts";
 import { dayHere } from "./clock.ts";
 import { makeEdits } from "./edits.ts";
-import { createSince } from "./held.ts";
 import { stillToSay } from "./joining.ts";
 import { createKeeping } from "./keeping.ts";
 import { createLooking } from "./looking.ts";
@@ -110,7 +109,6 @@ export function createSheet(laid: Laid, shared: PageShared) {
     typed: (field) => shared.typed.of(session.saver.place().id)[field] ?? null,
     edit: makeEdits({ session, typing, shared, rain, looking, setRecord }),
     keep: createKeeping({ laid, session, shared, reader, refreshSheets }),
-    since: createSince(session, showOptions),
     ...createQuestions(
       { session, looking, edits: () => sheet.edit, options: showOptions },
       shared.hub.asking,

@@ -119,4 +119,3 @@ export function createTexts({ session, options }: InHandTools, { turn, value, un
   };
   return { saidOf, placeText, stepText };
 }
-

@@ -126,7 +126,8 @@ function freeLeft(placed: readonly PlacedWord[], middle: number, wide: number, w
     placed.every((other) => left >= other.left + other.width + GAP || left + wide + GAP <= other.left);
   const about = inPaper(middle - wide / 2);
   const beside = placed.flatMap((other) => [other.left - GAP - wide, other.left + other.width + GAP]);
-  const reaches = (left: number) => left === inPaper(left) && left <= middle + NEAR && left + wide >= middle - NEAR;
+  const reaches = (left: number) =>
+    left === inPaper(left) && left <= middle + NEAR && left + wide >= middle - NEAR;
   return [about, ...beside.filter(reaches)].find(isFree) ?? null;
 }
 

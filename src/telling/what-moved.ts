@@ -35,7 +35,7 @@ function onLine(was: number, now: number): readonly [number, number] {
   return span > 0 ? [(was - least) / span, (now - least) / span] : [0, 0];
 }
 
-/** How far, as a share of the greater; a word that is another one is as far as anything goes. */
+/** How far, as a share of the greater. */
 function farOf(was: number, now: number): number {
   const most = Math.max(Math.abs(was), Math.abs(now));
   return most > 0 ? Math.abs(now - was) / most : 0;
@@ -57,14 +57,14 @@ function movedNode(before: Worked, now: Worked, node: GraphNode, options: ShowOp
   if (typeof from !== "number" || typeof to !== "number")
     return { ...said, wasAt: null, nowAt: null, far: 1 };
   const [wasAt, nowAt] = onLine(from, to);
-  return { ...said, wasAt, nowAt, far: farOf(from, to) };
+  return { ...said, wasAt, nowAt, far: farOf(from, to), detail: node.row?.minor === true };
 }
 
 /** Beside a measured number stands the computed one, under another name. */
 const isShown = ({ id, card, row }: GraphNode, among: ReadonlySet<string>): boolean =>
   row !== null && among.has(row.row) && row.hidden !== true && id === `${card}.${row.name}`;
 
-/** Furthest first, of equals by name, so that the list does not depend on the order of cards; details of a card last. */
+/** Furthest first, of equals by name, so that the list does not depend on the order of cards; details of a card and words last. */
 function sorted(moved: readonly Sorted[]): readonly Moved[] {
   return [...moved]
     .sort((a, b) => Number(a.detail) - Number(b.detail) || b.far - a.far || (a.id < b.id ? -1 : 1))

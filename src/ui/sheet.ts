@@ -13,7 +13,6 @@ import type { Sentence } from "../telling/asked.ts";
 import type { Room } from "../telling/lead.ts";
 import type { ReadOptions } from "../units/read.ts";
 import type { ShowOptions } from "../units/show.ts";
-import type { Sizes } from "./charts/sizes.ts";
 import type { Keeping } from "./dialogs/keeping.ts";
 import type { DrierYears, RainEdits, RainImport } from "./dialogs/rain-import.ts";
 import type { Hand, Since } from "./hand/hand.ts";
@@ -94,7 +93,6 @@ export type Sheet = {
   readonly since: Since;
   /** What stands typed in a field and is not entered, as when the page was left or it could not be read; null: nothing. */
   readonly typed: (field: string) => string | null;
-  readonly sizes: Sizes;
   readonly edit: Edits;
   readonly keep: Keeping;
 };

@@ -47,7 +47,9 @@ describe("an answer over the number in hand", () => {
   });
 
   it("is told in words and as a table", () => {
-    expect(turnedWords("Short days", curve.points)).toBe("Short days: 40 at 0 gal; 20 at 500 gal; 0 at 1000 gal.");
+    expect(turnedWords("Short days", curve.points)).toBe(
+      "Short days: 40 at 0 gal; 20 at 500 gal; 0 at 1000 gal.",
+    );
     expect(turnedTable("Tried", "Each holds", [{ label: "Short days", points: curve.points }]).rows).toEqual([
       ["0 gal", "40"],
       ["500 gal", "20"],

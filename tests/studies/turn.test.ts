@@ -84,18 +84,18 @@ describe("turning", () => {
         const from = standing(axis, place);
         const up = entryStepped(axis, from, by as 1 | -1, false);
         if (up === null) return;
-        const there = valueOf(axis, up.value);
+        const there = asStands(axis, up.value);
         expect(placeOnAxis(axis, there)).toBeGreaterThanOrEqual(-1e-12);
         expect(placeOnAxis(axis, there)).toBeLessThanOrEqual(1 + 1e-12);
         const back = entryStepped(axis, there, by === 1 ? -1 : 1, false);
-        const again = valueOf(axis, back?.value ?? null);
+        const again = asStands(axis, back?.value ?? null);
         if (typeof from === "number") expect(again).toBeCloseTo(from, 9);
         else expect(again).toBe(from);
       }),
     );
   });
 
-  function valueOf(axis: Axis, value: unknown): number | string | null {
+  function asStands(axis: Axis, value: unknown): number | string | null {
     const marks = axis.form === "number" ? axis : null;
     if (!marks || typeof value !== "number") return typeof value === "string" ? value : null;
     return siOf(value, marks.scale.unit);
@@ -133,7 +133,8 @@ describe("the curve of the number in hand", () => {
       const base = baseOf(sheetToTry(sheet, CARD_KINDS, turn.row, trial), CARD_KINDS);
       const alone = workOut(withChanges(sheet, [trial.change]), CARD_KINDS).results;
       const answers = ask(base, [trial.change], wanted);
-      for (const answer of wanted) expect([id, answer, answers[answer]]).toEqual([id, answer, alone.get(answer)]);
+      for (const answer of wanted)
+        expect([id, answer, answers[answer]]).toEqual([id, answer, alone.get(answer)]);
     }
   });
 
@@ -144,7 +145,9 @@ describe("the curve of the number in hand", () => {
     expect(moved[0]).toBe("season.worst_season_days_short");
     expect(moved).toContain("season.days_of_autonomy");
     expect(moved.every((id) => results.get(id) !== undefined)).toBe(true);
-    expect(movedBy(graph, "totes.price", rows, "season.worst_season_days_short")).not.toContain("season.days_short");
+    expect(movedBy(graph, "totes.price", rows, "season.worst_season_days_short")).not.toContain(
+      "season.days_short",
+    );
     expect(numberIn(results.get("cost.total"))).not.toBeNull();
     expect(movedBy(graph, "totes.price", rows, "season.worst_season_days_short")[0]).toBe("cost.total");
   });

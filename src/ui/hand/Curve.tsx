@@ -46,7 +46,7 @@ function Caption(props: { readonly answer: string; readonly second: boolean }) {
         <For each={sheet.hand.answers().filter((id) => !props.second || id !== sheet.hand.answer())}>
           {(id) => (
             <option value={id} selected={id === props.answer}>
-{named(sheet, id, own())}
+              {named(sheet, id, own())}
             </option>
           )}
         </For>
@@ -70,7 +70,9 @@ function Another() {
         onChange={(event) => sheet.looking.chooseAnswer(event.currentTarget.value, true)}
       >
         <option value="">and …</option>
-        <For each={others()}>{(id) => <option value={id}>{named(sheet, id, sheet.hand.turned()?.card ?? null)}</option>}</For>
+        <For each={others()}>
+          {(id) => <option value={id}>{named(sheet, id, sheet.hand.turned()?.card ?? null)}</option>}
+        </For>
       </select>
     </Show>
   );
@@ -123,7 +125,8 @@ function PanelView(props: Props & { readonly panel: Panel }) {
     }),
   );
   const isSecond = () => props.panel.answer !== hand.answer();
-  const room = (): Room => ROOM[props.dock ? "dock" : "desk"][hand.second() === null ? 0 : isSecond() ? 2 : 1];
+  const room = (): Room =>
+    ROOM[props.dock ? "dock" : "desk"][hand.second() === null ? 0 : isSecond() ? 2 : 1];
   return (
     <div class="panel">
       <div class="captions">
@@ -222,8 +225,11 @@ function SpokenTable(props: Props) {
   const sheet = useSheet();
   const table = () => {
     const panels = sheet.hand.curve().panels;
-    const named = panels.map(({ answer, points }) => ({ label: named(sheet, answer, props.turned.card), points }));
-    return turnedTable(`${props.turned.row.label}, tried`, props.turned.row.label, named);
+    const shown = panels.map(({ answer, points }) => ({
+      label: named(sheet, answer, props.turned.card),
+      points,
+    }));
+    return turnedTable(`${props.turned.row.label}, tried`, props.turned.row.label, shown);
   };
   return <TableBehind table={table()} />;
 }

@@ -75,22 +75,6 @@ function Price(props: { readonly turned: InHand }) {
   );
 }
 
-function More(props: { readonly turned: InHand }) {
-  const sheet = useSheet();
-  const card = () => sheet.worksheet().cards.find(({ id }) => id === props.turned.card);
-  const teaches = () => {
-    const { row } = props.turned;
-    return row.row === "given" && row.measurable ? `Measured, it teaches ${row.measurable.teaches}.` : "";
-  };
-  return (
-    <Show when={card()}>
-      {(of) => (
-        <p class="help">{[sheet.help(of(), props.turned.row), teaches()].filter(Boolean).join(" ")}</p>
-      )}
-    </Show>
-  );
-}
-
 function InHandView(props: { readonly turned: InHand }) {
   const sheet = useSheet();
   const { hand, looking } = sheet;
@@ -138,9 +122,6 @@ function InHandView(props: { readonly turned: InHand }) {
             <Price turned={props.turned} />
           </Show>
         </div>
-      </Show>
-      <Show when={!dock()}>
-        <More turned={props.turned} />
       </Show>
     </section>
   );

@@ -13,7 +13,7 @@ function Line(props: { readonly moved: MovedOne }) {
   const from = () => Math.min(props.moved.wasAt ?? 0, props.moved.nowAt ?? 0);
   const to = () => Math.max(props.moved.wasAt ?? 0, props.moved.nowAt ?? 0);
   return (
-    <Show when={props.moved.wasAt !== null} fallback={<i class="track none" />}>
+    <Show when={props.moved.wasAt !== null}>
       <i class="track" aria-hidden="true">
         <i class="way" style={{ left: percent(from()), width: percent(to() - from()) }} />
         <i class="dot hollow" style={{ left: percent(props.moved.wasAt) }} />
@@ -26,7 +26,7 @@ function Line(props: { readonly moved: MovedOne }) {
 function Row(props: { readonly moved: MovedOne }) {
   const sheet = useSheet();
   return (
-    <li>
+    <li classList={{ words: props.moved.wasAt === null }}>
       <button type="button" class="link" onClick={() => sheet.edit.goTo(props.moved.id)}>
         {named(sheet, props.moved.id, null)}
       </button>

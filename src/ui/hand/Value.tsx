@@ -81,7 +81,10 @@ function onKey(
   const { key, shiftKey, currentTarget } = event;
   if (key === "ArrowUp" || key === "ArrowDown") {
     event.preventDefault();
-    if (typed.enter()) sheet.hand.step(key === "ArrowUp" ? 1 : -1, shiftKey);
+    if (!typed.enter()) return;
+    sheet.hand.step(key === "ArrowUp" ? 1 : -1, shiftKey);
+    // What is typed next replaces it.
+    currentTarget.select();
   } else if (key === "Enter" && typed.enter()) currentTarget.select();
 }
 

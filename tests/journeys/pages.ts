@@ -82,6 +82,10 @@ async function fresh(browser: Browser, wish: PageWish): Promise<Opened> {
     document.addEventListener("securitypolicyviolation", (event) => {
       console.error(`policy: ${event.violatedDirective} ${event.blockedURI}`);
     });
+    // A wiped page would keep all the program's files anew at each opening, which is a third of its work. It does without,
+    // as in a private window; what is kept for times without a network is tried in pages of its own (offline.test.ts).
+    if (navigator.serviceWorker)
+      navigator.serviceWorker.register = () => Promise.reject(new Error("not on a page that is lent"));
   });
   return { context, page, complaints };
 }

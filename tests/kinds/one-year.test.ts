@@ -9,6 +9,7 @@ import { workOut } from "../../src/studies/work-out.ts";
 import { answers } from "../../src/telling/answers.ts";
 import { allBeside } from "../../src/telling/beside.ts";
 import { dayNumber } from "../../src/units/calendar.ts";
+import { sheetOf } from "./made-up-sheets.ts";
 
 const DRIEST = [
   "weather.driest_year",
@@ -71,4 +72,32 @@ test("of two years one is the drier, and is said", () => {
   const whole = under(2, 2);
   for (const id of DRIEST) expect(whole.results.get(id), id).toMatchObject({ state: "ready" });
   expect(saidOf(whole)).toMatch(/drier of only two years/);
+});
+
+test("a record that holds a whole season but no whole calendar year says so of its yearly drying (random place 25)", () => {
+  const first = dayNumber(2018, 3, 1);
+  const days = 400;
+  const record = makeRecord({
+    title: "Ours",
+    source: "our gauge",
+    madeUp: false,
+    firstDay: first,
+    rain: new Float64Array(days),
+    highest: new Float64Array(days).fill(298.15),
+    lowest: new Float64Array(days).fill(285.15),
+  });
+  const whole = workOut(
+    setGiven(sheetOf({ tub: ["tank", {}], hens: ["draw", { from: "tub" }] }), "weather", "record", {
+      value: record.key,
+      unit: "",
+    }),
+    CARD_KINDS,
+    [record],
+  );
+  expect(whole.results.get("season.seasons")).toMatchObject({ state: "ready", value: 1 });
+  expect(whole.results.get("weather.peak_day_eto")).toMatchObject({ state: "ready" });
+  expect(whole.results.get("weather.mean_yearly_eto")).toMatchObject({
+    state: "none",
+    reason: "the record has no whole calendar year",
+  });
 });

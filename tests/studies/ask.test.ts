@@ -70,7 +70,9 @@ describe("asking the whole worksheet", () => {
       const base = baseOf(template(name), CARD_KINDS);
       for (const given of drawn().filter((one) => one.template === name)) {
         for (const { change } of given.trials) {
-          const alone = workOut(withChanges(template(name), [change]), CARD_KINDS).results;
+          // The record alone is taken from the base, where the change leaves it: making it up takes as long as all the rest.
+          const records = [...base.known.records.values()];
+          const alone = workOut(withChanges(template(name), [change]), CARD_KINDS, records).results;
           const answers = ask(base, [change], ANSWERS);
           for (const id of ANSWERS) expect([change, id, answers[id]]).toEqual([change, id, alone.get(id)]);
         }

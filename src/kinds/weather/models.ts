@@ -1,7 +1,7 @@
 // Which record is used, what it says of its years, and how fast things dry.
 
 import panTable from "../../../shared/pans.json";
-import { all, outcomes } from "../../graph/outcomes.ts";
+import { all, outcomes, valueOr } from "../../graph/outcomes.ts";
 import { isReady, numberOf, recordOf, wordOf, wordOrNull } from "../../graph/readers.ts";
 import type { Model, ModelInput, Outputs } from "../../graph/types.ts";
 import type { DailyRecord } from "../../rainfall/record.ts";
@@ -147,18 +147,17 @@ function etoOf(input: ModelInput, record: DailyRecord): Outputs {
   const answer = dailyEto(record, choice);
   if ("failed" in answer) return all(ETO_ROWS, answer);
   const season = { start: wordOf(input, "site.season_start"), end: wordOf(input, "site.season_end") };
-  return outcomes(
-    {
-      daily_eto: answer.eto,
-      eto_choice: choice,
-      eto_method:
-        wordOf(input, "eto_from") === "pan" ? "your pan" : saidOf(method, record, answer.fromNormals),
-      days_from_normals: answer.fromNormals,
-      mean_yearly_eto: meanYearlyEto(answer.eto, record.firstDay),
-      peak_day_eto: peakDayEto(answer.eto, record.firstDay, season),
-    },
-    "the record has no whole season",
-  );
+  const told = {
+    daily_eto: answer.eto,
+    eto_choice: choice,
+    eto_method: wordOf(input, "eto_from") === "pan" ? "your pan" : saidOf(method, record, answer.fromNormals),
+    days_from_normals: answer.fromNormals,
+    peak_day_eto: peakDayEto(answer.eto, record.firstDay, season),
+  };
+  return {
+    ...outcomes(told, "the record has no whole season"),
+    mean_yearly_eto: valueOr(meanYearlyEto(answer.eto, record.firstDay), NO_YEAR),
+  };
 }
 
 export const drying: Model = {

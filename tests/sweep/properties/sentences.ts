@@ -99,6 +99,25 @@ property("a season that is still to be run is never told as a missing record", (
   return null;
 });
 
+/** Everything that is said in words: the sentences on top, and why a quantity is none or failed. */
+function* textsOf({ results, sentences, textOf }: Worked): Generator<string> {
+  yield* sentences.map(textOf);
+  for (const id of results.ids) {
+    const result = results.get(id);
+    if (result?.state === "none") yield `${id}: ${result.reason}`;
+    if (result?.state === "failed") yield `${id}: ${result.problem.text}`;
+  }
+}
+
+property("no text says that a record has no whole year, or no whole season, where it has one", (worked) => {
+  const [years, seasons] = [worked.number("weather.whole_years"), worked.number("season.seasons")];
+  for (const text of textsOf(worked)) {
+    if (/no whole (calendar )?year/.test(text) && (years ?? 0) > 0) return `${text}, of ${years} years`;
+    if (/no whole season/.test(text) && (seasons ?? 0) > 0) return `${text}, of ${seasons} seasons`;
+  }
+  return null;
+});
+
 property("no bed is told that a watering a day is not enough and that it gets what it needs", (worked) => {
   for (const id of worked.cardsOf("bed")) {
     const text = worked.word(`${id}.needs_today`);

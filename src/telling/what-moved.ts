@@ -53,9 +53,9 @@ function movedNode(before: Worked, now: Worked, node: GraphNode, options: ShowOp
     shownOf(now.worksheet, node, to, options),
   ];
   if (was === is || was === "" || is === "") return null;
-  const said = { id: node.id, was, now: is, detail: node.row?.minor === true };
+  const said = { id: node.id, was, now: is };
   if (typeof from !== "number" || typeof to !== "number")
-    return { ...said, wasAt: null, nowAt: null, far: 1 };
+    return { ...said, wasAt: null, nowAt: null, far: 0, detail: true };
   const [wasAt, nowAt] = onLine(from, to);
   return { ...said, wasAt, nowAt, far: farOf(from, to), detail: node.row?.minor === true };
 }

@@ -26,7 +26,7 @@ afterAll(async () => {
 async function empty(): Promise<Opened> {
   const opened = await open(browser);
   const { page } = opened;
-  await page.getByRole("button", { name: "Start my own" }).click();
+  await page.getByRole("button", { name: "Start my own" }).first().click();
   await row(page, "totes.capacity").waitFor({ state: "detached" });
   await edit(page, 300);
   await page.getByText("Saved", { exact: true }).waitFor();

@@ -72,6 +72,18 @@ function Place() {
   );
 }
 
+/** Whether the window is too low for one thing under the other. */
+function createLow() {
+  const query = matchMedia("(max-height: 499px)");
+  const [low, setLow] = createSignal(query.matches);
+  const look = () => {
+    setLow(query.matches);
+  };
+  query.addEventListener("change", look);
+  onCleanup(() => query.removeEventListener("change", look));
+  return low;
+}
+
 function TimeZone() {
   return (
     <div class="zone-time">
@@ -87,6 +99,9 @@ export function Page() {
   listenToKeys(parts, sheet.edit.goTo);
   const width = sheet.looking.width;
   const isPhone = () => width() === "phone";
+  // On its side a window of that width has no room for a list beside the open part.
+  const isLow = createLow();
+  const hasList = () => width() === "list" && !isLow();
   const isOpen = () => !isPhone() || sheet.looking.part() !== null || listing.group() !== null;
   const isAtRest = () => isPhone() && !isOpen();
   return (
@@ -108,12 +123,12 @@ export function Page() {
           <KeepingBar />
           <Answers />
         </div>
-        <Show when={width() === "list"}>
+        <Show when={hasList()}>
           <div class="zone-list">
             <PartList parts={parts} />
           </div>
         </Show>
-        <Show when={width() === "bench" || width() === "wide"}>
+        <Show when={!isPhone() && !hasList()}>
           <Strip parts={parts} listing={listing} />
         </Show>
         <Show when={isOpen()}>

@@ -91,9 +91,10 @@ describe("a tank's size", () => {
         const gallons = Number.parseFloat(await value(page));
         expect(gallons).toBeLessThanOrEqual(5000);
         expect(gallons % 25).toBe(0);
-        await inView(page);
+
         expect(await ends()).toEqual([true, true]);
       });
+      await inView(page);
       await drag(page, -300, async () => {
         expect(Number.parseFloat(await value(page))).toBeGreaterThanOrEqual(20);
       });
@@ -156,7 +157,7 @@ describe("a tank's size", () => {
 
   test("a roof of 20 x 30 ft is typed as such", async () => {
     const { page, context, complaints } = await open(browser);
-    await take(page, "barn_roof.area");
+    await take(page, "barn_roof.footprint");
     await hand(page).fill("20 x 30 ft");
     await hand(page).press("Enter");
     expect(await value(page)).toMatch(/^600 ft(2|²)$/);
@@ -195,7 +196,7 @@ describe("the curve", () => {
     await page.locator(".hand .caption select").first().selectOption("hose_down.refill_time");
     await whole(page);
     const before = await page.locator(".hand .caption b").first().innerText();
-    await page.locator(".hand .step").last().click();
+    await slider(page).press("PageDown");
     await settled(page);
     expect(await page.locator(".hand .caption b").first().innerText()).not.toBe(before);
     expect(await page.locator(".hand .caption .was").first().innerText()).toBe(`was ${before}`);

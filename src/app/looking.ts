@@ -137,7 +137,7 @@ export function createLooking(kinds: Kinds, cards: Accessor<readonly Card[]>): L
     setDay: (next) => {
       setDay(next);
     },
-    dayChosen: () => day() !== null || year() !== null,
+    dayChosen: () => day() !== null,
     width,
     typing: createTyping(),
     ...createWorking(),

@@ -41,7 +41,7 @@ export function createSheet(laid: Laid, shared: PageShared) {
   const [sheets, setSheets] = createSignal<readonly SavedSheet[]>([]);
   const showOptions = createMemo<ShowOptions>(() => {
     const { units, locale, currency } = session.worksheet();
-    return { units, locale, currency };
+    return { units, locale, currency, rounded: true };
   });
   const refreshSheets = async (): Promise<void> => {
     const listed = await shared.shelf.list();

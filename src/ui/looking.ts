@@ -31,9 +31,9 @@ export type Looking = {
   readonly chooseYear: (year: number | null) => void;
   /** Day of the year that the drawing and the year's water show, from 0 on January 1. */
   readonly day: Accessor<number>;
-  /** Null: the first one again, as if nobody had chosen. */
+  /** Null: none is chosen again. */
   readonly setDay: (day: number | null) => void;
-  /** Whether somebody has chosen a season or a day; until then a tank that was dipped today shows what was dipped. */
+  /** Whether somebody has chosen a day; until then the middle of the season is shown. */
   readonly dayChosen: Accessor<boolean>;
   readonly width: Accessor<Width>;
   /** A keyboard is on the screen. */

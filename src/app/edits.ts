@@ -169,11 +169,15 @@ function sheetEdits({
     start: (id) => {
       const { units, locale, currency } = session.worksheet();
       const fresh =
-        id === null ? emptyWorksheet({ units, locale, currency, made_on: today() }) : template(id);
-      void session.saver
-        .flush()
-        .then(shared.titlesKept)
-        .then((taken) => shared.lay(setWorksheet(fresh, { title: freeTitle(fresh.title, taken) })));
+        id === null
+          ? Promise.resolve(emptyWorksheet({ units, locale, currency, made_on: today() }))
+          : template(id);
+      const laid = Promise.all([fresh, session.saver.flush().then(shared.titlesKept)]);
+      laid.then(
+        ([worksheet, taken]) =>
+          shared.lay(setWorksheet(worksheet, { title: freeTitle(worksheet.title, taken) })),
+        () => session.say("This place could not be fetched. Look whether there is a network, and try again."),
+      );
     },
     openFile: (file) =>
       void file.text().then((text) => {

@@ -6,7 +6,15 @@ import { fileURLToPath, pathToFileURL } from "node:url";
 
 const PACKAGED = "@sparticuz/chromium@143.0.4";
 const CACHE = fileURLToPath(new URL("../.cache/browser/", import.meta.url));
-const NAMES = ["chromium", "chromium-browser", "google-chrome-stable", "google-chrome", "chrome"];
+// The one without windows starts in a quarter of the time, and opens a page with half the work.
+const NAMES = [
+  "chromium-headless-shell",
+  "chromium",
+  "chromium-browser",
+  "google-chrome-stable",
+  "google-chrome",
+  "chrome",
+];
 
 /** Arguments every launch needs: no sandbox as root, no chatter with the network. */
 export const LAUNCH_ARGUMENTS = [
@@ -55,7 +63,7 @@ async function packaged() {
 function fromDebian() {
   if (!process.env.CI || process.getuid?.() !== 0 || !existsSync("/usr/bin/apt-get")) return null;
   spawnSync("apt-get", ["update"], { stdio: "ignore" });
-  spawnSync("apt-get", ["install", "-y", "chromium"], { stdio: "ignore" });
+  spawnSync("apt-get", ["install", "-y", "chromium-headless-shell"], { stdio: "ignore" });
   return onThisMachine();
 }
 

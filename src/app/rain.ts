@@ -1,14 +1,14 @@
 // Rain on its way in: read in the worker, shown, overridden, joined and filled by the user's word, and only then taken.
 
 import { createSignal } from "solid-js";
-import type { Choices, ImportResult, Question } from "../rainfall/import-result.ts";
+import type { ImportResult } from "../rainfall/import-result.ts";
 import { type GaugeResult, readOwnGauge } from "../rainfall/own-gauge.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import type { RainImport } from "../ui/dialogs/rain-import.ts";
 import type { ShowOptions } from "../units/show.ts";
 import type { WorkerClient } from "../worker/client.ts";
 import { type Arriving, AS_IT_IS, fromFile, fromGauge, previewOf, settled } from "./rain-arriving.ts";
-import { withChoice } from "./rain-words.ts";
+import { createChoices } from "./rain-choices.ts";
 
 export type RainEvents = {
   readonly onRecord: (record: DailyRecord) => void;
@@ -28,16 +28,9 @@ function sourceOf(text: string): Source {
 /** What is being brought in, and everything said about it so far. */
 function createArrival(events: RainEvents) {
   const [state, setState] = createSignal<RainImport>({ state: "idle" });
-  let choices: Choices = {};
-  /** The likeliest answer to each question that has one: chosen beforehand, and taken only with the record. */
-  let likely: Choices = {};
-  /** Whether the likeliest answers made a file that cannot be read: then nothing is chosen beforehand. */
-  let isPlain = false;
-  let asked: readonly Question[] = [];
+  const choices = createChoices();
   let words = AS_IT_IS;
   let arriving: Arriving | null = null;
-  /** The choices before the last, to go back to where the file cannot be read as was said. */
-  let before: Choices = {};
   const others = (): readonly DailyRecord[] =>
     events.others().filter((other) => other.key !== arriving?.record?.key);
   const show = (wrong = ""): void => {
@@ -46,41 +39,26 @@ function createArrival(events: RainEvents) {
     const { questions } = arriving;
     setState(questions.length > 0 ? { state: "asking", questions, preview } : { state: "shown", preview });
   };
-  const answers = (): Choices => (isPlain ? choices : { ...likely, ...choices });
-  /** Takes the likeliest answers up; whether any is new. */
-  const presume = (questions: readonly Question[]): boolean => {
-    const open = questions.filter(({ id, likely: value }) => value !== null && !(id in answers()));
-    if (isPlain || open.length === 0) return false;
-    for (const { id, likely: value } of open) likely = withChoice(likely, id, value ?? "");
-    return true;
-  };
   const refuse = (reason: string, line: number | null): void => {
     const text = line === null ? reason : `Line ${line}: ${reason}`;
     if (!arriving) {
       setState({ state: "refused", reason: text });
       return;
     }
-    choices = before;
+    choices.back();
     show(text);
   };
   return {
     state,
     setState,
     refuse,
-    choices: answers,
+    choices: choices.all,
     clear: (): void => {
-      choices = {};
-      likely = {};
-      isPlain = false;
-      before = {};
-      asked = [];
+      choices.clear();
       words = AS_IT_IS;
       arriving = null;
     },
-    choose: (question: string, value: string): void => {
-      before = choices;
-      choices = withChoice(choices, question, value);
-    },
+    choose: choices.choose,
     say: (more: Partial<typeof words>): void => {
       words = { ...words, ...more };
       show();
@@ -88,17 +66,17 @@ function createArrival(events: RainEvents) {
     /** Shows what came, or says that it has to be read again with more answered. */
     accept: (result: ImportResult | GaugeResult): "shown" | "again" => {
       if (result.state === "refused") {
-        if (!isPlain && Object.keys(likely).length > 0 && Object.keys(choices).length === 0) {
-          isPlain = true;
-          return "again";
-        }
+        if (choices.readPlainly()) return "again";
         refuse(result.reason, result.line);
         return "shown";
       }
       const questions = result.state === "ask" ? result.questions : [];
-      asked = [...asked, ...questions.filter((one) => !asked.some((other) => other.id === one.id))];
-      if ("report" in result && presume(questions)) return "again";
-      arriving = "report" in result ? fromFile(result, answers(), asked) : fromGauge(result, choices, asked);
+      const asked = choices.askedWith(questions);
+      if ("report" in result && choices.presume(questions)) return "again";
+      arriving =
+        "report" in result
+          ? fromFile(result, choices.all(), asked)
+          : fromGauge(result, choices.chosen(), asked);
       show();
       return "shown";
     },

@@ -1,6 +1,6 @@
 // One open worksheet at work: its history, its engine, its saving, and what the answers are compared with.
 
-import { batch, createEffect, createSignal, onCleanup } from "solid-js";
+import { type Accessor, batch, createEffect, createSignal, onCleanup } from "solid-js";
 import { setWorksheet } from "../document/edits.ts";
 import {
   commit,
@@ -49,26 +49,17 @@ function createHeld(engine: Engine) {
   return { held, hold };
 }
 
-/** Everything that changes while a worksheet is open. */
-export function createSession(laid: Laid, shared: PageShared) {
-  const engine = createEngine(laid.worksheet, laid.records);
-  const [history, setHistory] = createSignal<History<Worksheet>>(startHistory(laid.worksheet));
-  const [before, setBefore] = createSignal<Results | null>(null);
-  const { held, hold } = createHeld(engine);
-  let merging: string | null = null;
+/** The worksheet as it stands with all that came before it, and the means to show another. */
+type Standing = {
+  readonly history: Accessor<History<Worksheet>>;
+  readonly setHistory: (next: History<Worksheet>) => void;
+  readonly show: (next: History<Worksheet>) => void;
+};
 
-  const { saver, saved, setSaved, refused, notice, setNotice } = createSaving(laid, shared, (title) =>
-    show(commit(history(), setWorksheet(history().present, { title }), { label: "Keep as a copy" })),
-  );
-  const show = (next: History<Worksheet>): void => {
-    if (next === history()) return;
-    // A record that undo names again may have been let go meanwhile by another tab.
-    keepRecords(shared, newlyNamed(next.present, history().present, engine.records));
-    setHistory(next);
-    setSaved("Saving …");
-    engine.update(next.present);
-    saver.change(next.present);
-  };
+/** Edits, steps back and on, and the answers as they were before the last of them. */
+function createSteps(engine: Engine, { history, setHistory, show }: Standing) {
+  const [before, setBefore] = createSignal<Results | null>(null);
+  let merging: string | null = null;
   /** One step back or on. Together, so that the page is redrawn once, never with new numbers beside old answers. */
   const step = (to: (at: History<Worksheet>) => History<Worksheet>): void =>
     batch(() => {
@@ -76,44 +67,12 @@ export function createSession(laid: Laid, shared: PageShared) {
       merging = null;
       show(to(history()));
     });
-
-  onCleanup(
-    followOtherTabs({
-      shared,
-      saver,
-      records: engine.records,
-      takeOver: (worksheet) =>
-        batch(() => {
-          merging = null;
-          setBefore(null);
-          setHistory(commit(history(), worksheet, { label: "Change in another tab" }));
-          setSaved("Saved");
-          engine.update(worksheet);
-        }),
-    }),
-  );
-  // What was sent by somebody is kept at once: closing the page must not lose it.
-  if (laid.received || laid.unkept) saver.change(laid.worksheet);
-
   return {
-    engine,
-    history,
-    notice,
-    refused,
-    dismiss: (): void => {
-      setNotice("");
-    },
-    held,
-    saved,
-    saver,
-    /** What the answers are measured from: what was held, else the state before the last step. */
-    baseline: (): Results | null => held()?.results ?? before(),
-    worksheet: (): Worksheet => history().present,
-    undoLabel: (): string | null => undoLabel(history()),
-    redoLabel: (): string | null => redoLabel(history()),
+    before,
+    undo: (): void => step(undo),
+    redo: (): void => step(redo),
     /** Makes an edit; edits with the same merge key in a row are one step. */
     edit: (label: string, change: (worksheet: Worksheet) => Worksheet, merge?: string): void => {
-      if (laid.readOnly) return;
       const next = change(history().present);
       if (next === history().present) return;
       batch(() => {
@@ -126,13 +85,74 @@ export function createSession(laid: Laid, shared: PageShared) {
       merging = null;
       setHistory(seal(history()));
     },
-    undo: (): void => step(undo),
-    redo: (): void => step(redo),
+    /** What another tab made of the worksheet: a step, from which nothing is measured. */
+    takeOver: (worksheet: Worksheet): void => {
+      merging = null;
+      setBefore(null);
+      setHistory(commit(history(), worksheet, { label: "Change in another tab" }));
+    },
+  };
+}
+
+/** Everything that changes while a worksheet is open. */
+export function createSession(laid: Laid, shared: PageShared) {
+  const engine = createEngine(laid.worksheet, laid.records);
+  const [history, setHistory] = createSignal<History<Worksheet>>(startHistory(laid.worksheet));
+  const { held, hold } = createHeld(engine);
+  const { saver, saved, setSaved, refused, notice, setNotice } = createSaving(laid, shared, (title) =>
+    show(commit(history(), setWorksheet(history().present, { title }), { label: "Keep as a copy" })),
+  );
+  const show = (next: History<Worksheet>): void => {
+    if (next === history()) return;
+    // A record that undo names again may have been let go meanwhile by another tab.
+    keepRecords(shared, newlyNamed(next.present, history().present, engine.records));
+    setHistory(next);
+    setSaved("Saving …");
+    engine.update(next.present);
+    saver.change(next.present);
+  };
+  const { before, edit, takeOver, ...steps } = createSteps(engine, { history, setHistory, show });
+  onCleanup(
+    followOtherTabs({
+      shared,
+      saver,
+      records: engine.records,
+      takeOver: (worksheet) =>
+        batch(() => {
+          takeOver(worksheet);
+          setSaved("Saved");
+          engine.update(worksheet);
+        }),
+    }),
+  );
+  // What was sent by somebody is kept at once: closing the page must not lose it.
+  if (laid.received || laid.unkept) saver.change(laid.worksheet);
+
+  return {
+    ...steps,
+    engine,
+    history,
+    notice,
+    refused,
     /** Tells the reader something that stays until it is put away. */
     say: (text: string): void => {
       setNotice(text);
     },
+    dismiss: (): void => {
+      setNotice("");
+    },
+    held,
     hold,
+    saved,
+    saver,
+    /** What the answers are measured from: what was held, else the state before the last step. */
+    baseline: (): Results | null => held()?.results ?? before(),
+    worksheet: (): Worksheet => history().present,
+    undoLabel: (): string | null => undoLabel(history()),
+    redoLabel: (): string | null => redoLabel(history()),
+    edit: (...asked: Parameters<typeof edit>): void => {
+      if (!laid.readOnly) edit(...asked);
+    },
   };
 }
 

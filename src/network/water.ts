@@ -62,6 +62,34 @@ export function stoppedInto(network: Network, tank: string): readonly Edge[] {
 const joint = (network: Network, id: string): readonly string[] =>
   roleOf(network, id) === "joint" ? [id] : [];
 
+/** A part above another by lines, and what was gathered on the way up to it. */
+export type WayUp<Gathered> = { readonly node: string; readonly gathered: Gathered };
+
+/**
+ * Parts above another by lines, each once, the nearest first.
+ *
+ * @param gathered at the start
+ * @param along what is gathered past a line, from what was below it; null: that way is not gone
+ */
+export function waysUp<Gathered>(
+  network: Network,
+  start: string,
+  gathered: Gathered,
+  along: (line: Edge, below: Gathered) => Gathered | null,
+): readonly WayUp<Gathered>[] {
+  const seen = new Set([start]);
+  const ways: WayUp<Gathered>[] = [{ node: start, gathered }];
+  for (const way of ways) {
+    for (const line of edgesTo(network, "feeds", way.node)) {
+      const above = seen.has(line.from) ? null : along(line, way.gathered);
+      if (above === null) continue;
+      seen.add(line.from);
+      ways.push({ node: line.from, gathered: above });
+    }
+  }
+  return ways.slice(1);
+}
+
 /** Lines that run from a tank or joint, and those from there that never carry anything. */
 export const linesOutOf = (network: Network, id: string): readonly Edge[] =>
   edgesFrom(network, "feeds", id).filter(runs);

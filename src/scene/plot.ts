@@ -11,7 +11,7 @@ import { fromSi, toSi } from "../units/unit.ts";
 import { round } from "./paper.ts";
 import type { Tone } from "./place.ts";
 import { type PlacedMark, placeMarks } from "./plot-marks.ts";
-import { circle, rect } from "./strokes.ts";
+import { circle, rect, segment } from "./strokes.ts";
 
 export type Tick = { readonly at: number; readonly label: string };
 
@@ -47,7 +47,8 @@ export type Layer = Look &
         readonly thin?: true;
       }
     | { readonly as: "area"; readonly points: readonly Point[]; readonly smooth?: true; readonly deep?: true }
-    | { readonly as: "bars"; readonly bars: readonly Bar[] }
+    | { readonly as: "bars"; readonly bars: readonly Bar[]; readonly faint?: true }
+    | { readonly as: "signs"; readonly points: readonly Point[]; readonly sign: "cross" | "stroke" }
     | {
         readonly as: "dots";
         readonly points: readonly Point[];
@@ -80,13 +81,14 @@ export type Plot = {
 /** The chart's field on paper [px]; words stand in the margins around it. */
 export type Field = { readonly width: number; readonly height: number; readonly right?: number };
 
-/** Where a number of either axis lies [px], y downwards, and the number that lies at an x. */
+/** Where a number of either axis lies [px], y downwards, and the numbers that lie at an x and a y. */
 export type Frame = {
   readonly width: number;
   readonly height: number;
   readonly across: (value: number) => number;
   readonly up: (value: number) => number;
   readonly atX: (x: number) => number;
+  readonly atY: (y: number) => number;
 };
 
 export type DrawnPlot = {
@@ -110,6 +112,8 @@ export type PlotTable = {
 const HOURS: readonly number[] = [0, 3, 6, 9, 12, 15, 18, 21, 24];
 /** Words of a tick nearer to an end of the paper than this lean inwards [px]. */
 const NEAR_END = 22;
+/** Half a sign's size [px]. */
+const SIGN = 3.2;
 /** From one line of words to the next [px]. */
 const LINE = 16;
 
@@ -139,7 +143,8 @@ export function roundAxis(
   const foot = isClock || wish.fromLeast ? low : Math.min(0, low);
   const high = Math.max(foot + 1e-9, ...values);
   const inUnit = scaleLinear([fromSi(foot, unit), fromSi(high, unit)], [0, 1]);
-  if (wish.nice) inUnit.nice(wish.count);
+  // Ends finer than the ticks waste no paper.
+  if (wish.nice) inUnit.nice(wish.count + 2);
   const [from = 0, to = 1] = inUnit.domain();
   const rounds = isClock ? HOURS.filter((hour) => hour > from && hour < to) : inUnit.ticks(wish.count);
   const ticks = rounds.map((value) => {
@@ -165,6 +170,7 @@ function frameOf(plot: Pick<Plot, "across" | "up">, field: Field): Frame {
     across: (value) => across(value),
     up: (value) => up(value),
     atX: (x) => across.invert(x),
+    atY: (y) => up.invert(y),
   };
 }
 
@@ -173,6 +179,13 @@ function pathOf(layer: Layer, { across, up, height }: Frame): string {
   const y = ([, at]: Point): number => round(up(at));
   if (layer.as === "dots")
     return layer.points.map((point) => circle(x(point), y(point), layer.radius ?? 2.5)).join("");
+  if (layer.as === "signs") {
+    const falls = (point: Point): string =>
+      segment(x(point) - SIGN, y(point) - SIGN, x(point) + SIGN, y(point) + SIGN);
+    const rises = (point: Point): string =>
+      segment(x(point) - SIGN, y(point) + SIGN, x(point) + SIGN, y(point) - SIGN);
+    return layer.points.map((point) => rises(point) + (layer.sign === "cross" ? falls(point) : "")).join("");
+  }
   if (layer.as === "bars")
     return layer.bars
       .map(({ from, to, up: top, floor }) => {
@@ -202,6 +215,7 @@ function lookOf(layer: Layer): string {
   const more = [
     layer.held && "held",
     layer.old && "old",
+    layer.as === "bars" && layer.faint && "faint",
     layer.as === "line" && layer.thin && "thin",
     layer.as === "dots" && layer.hollow && "hollow",
     layer.as === "area" && layer.deep && "deep",

@@ -57,6 +57,15 @@ export function yearAround(series: StoredSeries, year: number, start: string, en
   };
 }
 
+/** The middle of the season that begins in a year; no further than the record [days since 1970-01-01]. */
+export function midSeason(series: StoredSeries, year: number, start: string, end: string): number {
+  const { from, to } = yearAround(series, year, start, end);
+  const first = dayInYear(start, year) ?? from;
+  const last = dayInYear(end, year) ?? to;
+  const middle = Math.round((first + (last < first ? (dayInYear(end, year + 1) ?? to) : last)) / 2);
+  return Math.max(from, Math.min(to, middle));
+}
+
 /** The day of such a year that is so many days after a January 1 [days since 1970-01-01]. */
 export function dayIn({ from, to }: Year, day: number): number {
   const { year } = calendarDate(from);

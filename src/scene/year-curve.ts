@@ -23,8 +23,10 @@ const FIGURES = 2;
 /** Months of a year along a chart, the days of the year as its numbers: every one, or on narrow paper every other. */
 export function monthAxis(from: number, to: number, width: number): Axis {
   const { year } = calendarDate(from);
-  const ticks = SHORT_MONTHS.map((label, index) => ({ label, at: dayNumber(year, index + 1, 1) }));
-  const shown = ticks.filter(({ at }, index) => at >= from && (width > NARROW || index % 2 === 0));
+  const ticks = [year, year + 1].flatMap((one) =>
+    SHORT_MONTHS.map((label, index) => ({ label, at: dayNumber(one, index + 1, 1), index })),
+  );
+  const shown = ticks.filter(({ at, index }) => at >= from && at < to && (width > NARROW || index % 2 === 0));
   return { from, to, ticks: shown };
 }
 
@@ -88,40 +90,4 @@ export function neediest(months: YearSeries): { readonly month: string; readonly
   const need = Math.max(0, ...months.need);
   const month = SHORT_MONTHS[months.need.indexOf(need)];
   return need > 0 && month !== undefined ? { month, need } : null;
-}
-
-/** One day of a season on a sheet of months. */
-export type SheetDay = {
-  readonly date: string;
-  readonly given: number;
-  readonly asked: number;
-  readonly rain: number;
-  readonly stressed: boolean;
-  readonly letGo: boolean;
-  readonly grows: boolean;
-};
-
-export type SheetCell = SheetDay & {
-  /** Column from 0, the day of the month less one. */
-  readonly column: number;
-  /** Of the season's largest watering [-]. */
-  readonly share: number;
-};
-
-export type SheetMonth = { readonly label: string; readonly cells: readonly SheetCell[] };
-
-/** Days put into rows of months. */
-export function monthSheet(days: readonly SheetDay[]): readonly SheetMonth[] {
-  const most = Math.max(1e-12, ...days.map(({ given }) => given));
-  const months: { label: string; cells: SheetCell[] }[] = [];
-  let last = "";
-  for (const day of days) {
-    const key = day.date.slice(0, 7);
-    const [year, month] = [Number(day.date.slice(0, 4)), Number(day.date.slice(5, 7))];
-    if (key !== last) months.push({ label: `${SHORT_MONTHS[month - 1]} ${year}`, cells: [] });
-    last = key;
-    const column = calendarDate(dayNumber(year, month, Number(day.date.slice(8)))).day - 1;
-    months[months.length - 1]?.cells.push({ ...day, column, share: day.given / most });
-  }
-  return months;
 }

@@ -1,5 +1,7 @@
 // The water behind a tank: which tanks give on to it through lines, down to where, and whether those lines can run.
 
+import { type Edge, edgesTo, type Network, runs } from "../network/network.ts";
+import { waysUp } from "../network/water.ts";
 import { volumeAt } from "../physics/vessel.ts";
 import type { LinePart, SeasonInput, TankPart } from "./input.ts";
 import type { Tanks } from "./tanks.ts";
@@ -16,13 +18,10 @@ export type Supply = {
   readonly full: number;
 };
 
-/** A line of the network, those left out of the season among them, and whether it can run. */
-type Feed = {
-  readonly from: string;
-  readonly to: string | null;
-  readonly line: LinePart | null;
-  readonly runs: boolean;
-};
+/** A line of the network, none where it was left out of the season, and whether it can run. */
+type Feed = { readonly line: LinePart | null; readonly runs: boolean };
+
+type Feeds = (edge: Edge) => Feed;
 
 /**
  * What lies behind each tank.
@@ -31,19 +30,17 @@ type Feed = {
  */
 export function supplyOf(input: SeasonInput, tanks: Tanks): readonly Supply[] {
   const lines = new Map(input.lines.map((line) => [line.id, line]));
-  const feeds = input.network.edges
-    .filter(({ kind }) => kind === "feeds")
-    .map(({ by, from, to, stopped }): Feed => {
-      const line = lines.get(by) ?? null;
-      return { from, to, line, runs: stopped === null && line !== null && canRun(line, tanks) };
-    });
+  const feedOf: Feeds = (edge) => {
+    const line = lines.get(edge.by) ?? null;
+    return { line, runs: runs(edge) && line !== null && canRun(line, tanks) };
+  };
   return tanks.parts.map((part, place) => {
-    const behind = behindOf(part.id, feeds, tanks);
-    const ending = feeds.filter(({ to }) => to === part.id);
+    const behind = behindOf(part.id, input.network, feedOf, tanks);
+    const ending = edgesTo(input.network, "feeds", part.id).map(feedOf);
     return {
       behind: behind.filter(({ tank }) => tank !== place),
-      fed: ending.some(({ runs }) => runs),
-      stuck: behind.some(({ runs }) => !runs),
+      fed: ending.some((feed) => feed.runs),
+      stuck: behind.some((way) => !way.runs),
       full: fullOf(part, ending, input),
     };
   });
@@ -58,40 +55,34 @@ function canRun(line: LinePart, tanks: Tanks): boolean {
   return floor + vessel.height > Math.max(line.startHeight, line.endHeight + (line.lift ?? 0));
 }
 
-/** A way down to the tank: the node it starts from, the height it has to come over since the last tank [m], and whether it runs. */
-type Way = { readonly node: string; readonly over: number; readonly runs: boolean };
+/** A way down to the tank: the height it has to come over since the last tank [m], and whether it runs. */
+type Way = { readonly over: number; readonly runs: boolean };
 
 /** Everything upstream of a tank; one that is reached both ways counts as reached by lines that run. */
-function behindOf(id: string, feeds: readonly Feed[], tanks: Tanks): readonly Behind[] {
-  const running = upstream(id, feeds, tanks, true);
+function behindOf(id: string, network: Network, feedOf: Feeds, tanks: Tanks): readonly Behind[] {
+  const upstream = (onlyRunning: boolean): readonly Behind[] => {
+    const along = (edge: Edge, below: Way): Way | null => {
+      const way = wayUp(below, edge, feedOf(edge), tanks);
+      return onlyRunning && !way.runs ? null : way;
+    };
+    return waysUp(network, id, { over: -Infinity, runs: true }, along).flatMap(({ node, gathered }) => {
+      const tank = tanks.placeOf.get(node);
+      const { over, runs: isRunning } = gathered;
+      return tank === undefined ? [] : [{ tank, under: underOf(tanks, tank, over), runs: isRunning }];
+    });
+  };
+  const running = upstream(true);
   const known = new Set(running.map(({ tank }) => tank));
-  return [...running, ...upstream(id, feeds, tanks, false).filter(({ tank }) => !known.has(tank))];
-}
-
-/** The same through lines that run alone, or through all. */
-function upstream(id: string, feeds: readonly Feed[], tanks: Tanks, onlyRunning: boolean): readonly Behind[] {
-  const seen = new Set([id]);
-  const ways: Way[] = [{ node: id, over: -Infinity, runs: true }];
-  for (const way of ways) {
-    for (const feed of feeds) {
-      const next = feed.to === way.node && !seen.has(feed.from) ? wayUp(way, feed, tanks) : null;
-      if (!next || (onlyRunning && !next.runs)) continue;
-      seen.add(next.node);
-      ways.push(next);
-    }
-  }
-  return ways.slice(1).flatMap(({ node, over, runs }) => {
-    const place = tanks.placeOf.get(node);
-    return place === undefined ? [] : [{ tank: place, under: underOf(tanks, place, over), runs }];
-  });
+  return [...running, ...upstream(false).filter(({ tank }) => !known.has(tank))];
 }
 
 /** One line further up; behind a tank the heights begin anew. */
-function wayUp(way: Way, { from, line, runs }: Feed, tanks: Tanks): Way {
-  const before = tanks.placeOf.has(way.node) ? -Infinity : way.over;
+function wayUp(below: Way, { to }: Edge, { line, runs: isRunning }: Feed, tanks: Tanks): Way {
+  const before = tanks.placeOf.has(to ?? "") ? -Infinity : below.over;
   // A line that cannot run is asked what it would bring if it did: all that its tank can give.
-  const over = line && runs ? Math.max(before, line.startHeight, line.endHeight + (line.lift ?? 0)) : before;
-  return { node: from, over, runs: way.runs && runs };
+  const over =
+    line && isRunning ? Math.max(before, line.startHeight, line.endHeight + (line.lift ?? 0)) : before;
+  return { over, runs: below.runs && isRunning };
 }
 
 /** Water of a tank under its outlet, or too low for the way that it would have to take [m3]. */

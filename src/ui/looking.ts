@@ -13,6 +13,10 @@ export type Looking = {
   /** Id of the one open card; null: none, as on a phone at rest. */
   readonly part: Accessor<string | null>;
   readonly openPart: (card: string | null) => void;
+  /** The card or "card.row" last asked to be shown. */
+  readonly sought: Accessor<string | null>;
+  /** Opens the part of a card or "card.row", for whoever asks to see it. */
+  readonly seek: (id: string) => void;
   /** "card.row" of the number in hand. */
   readonly inHand: Accessor<string | null>;
   /** Takes a number in hand and opens its part; null puts it down. */
@@ -27,9 +31,9 @@ export type Looking = {
   readonly chooseYear: (year: number | null) => void;
   /** Day of the year that the drawing and the year's water show, from 0 on January 1. */
   readonly day: Accessor<number>;
-  /** Null: the first one again, as if nobody had chosen. */
+  /** Null: none is chosen again. */
   readonly setDay: (day: number | null) => void;
-  /** Whether somebody has chosen a season or a day; until then a tank that was dipped today shows what was dipped. */
+  /** Whether somebody has chosen a day; until then the middle of the season is shown. */
   readonly dayChosen: Accessor<boolean>;
   readonly width: Accessor<Width>;
   /** A keyboard is on the screen. */

@@ -234,4 +234,33 @@ describe("a kind that takes water in the season, in one constant", () => {
       expect(Boolean(kind.season?.gives), kind.kind).toBe(rows.length > 0);
     }
   });
+
+  test("beside another kind of the same list, each answers for its own cards alone, whichever comes last", () => {
+    // The same rows under the draw's own names, given back otherwise: days as a hundredfold nobody could mistake.
+    const manger: Kind = {
+      ...trough,
+      kind: "manger",
+      label: "Manger",
+      rows: [
+        ...trough.rows.filter(({ name }) => name !== "dry_days" && name !== "drunk"),
+        output("days_short", "Days too little", "season.run", "count", {
+          help: "From the run.",
+          source: "the run",
+        }),
+      ],
+      season: {
+        ...trough.season,
+        gives: gives("draws", ({ daysShort }) => outcomes({ days_short: 1000 + daysShort })),
+      },
+    };
+    const both = kindsWith(manger);
+    const drawn = addJoined(both, addJoined(both, laid, "draw", "Hens"), "manger", "Manger");
+    const results = workOut(drawn, both).results;
+    const days = (id: string) => {
+      const result = results.get(`${id}.days_short`);
+      return result?.state === "ready" ? Number(result.value) : Number.NaN;
+    };
+    expect(days("manger")).toBeGreaterThanOrEqual(1000);
+    expect(days("hens")).toBeLessThan(1000);
+  });
 });

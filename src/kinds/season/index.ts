@@ -15,7 +15,7 @@ import { reach } from "../tank/reach.ts";
 import { feeds, joints } from "../tee/joints.ts";
 import { planRows, type Shares, seasonInput } from "./input.ts";
 import { linking } from "./network.ts";
-import { type Answered, seasonOutputs } from "./outputs.ts";
+import { type Answered, type PartKinds, seasonOutputs } from "./outputs.ts";
 import { SEASON_ROWS } from "./rows.ts";
 import { SEASON_SPANS } from "./spans.ts";
 import { calendar, today, week } from "./week.ts";
@@ -39,30 +39,43 @@ const planning = (shares: Shares): Model => ({
   takes: PLAN_TAKES,
   surveys: planRows(shares),
   optional: ["site.minutes_per_day"],
-  outputs: ["plan", "left_out_of_plan", "unmetered"],
+  outputs: ["plan", "left_out_of_plan", "part_kinds", "unmetered"],
   run: (input) => {
     const plan = seasonInput(input, shares);
     if (plan.beds.length + plan.draws.length + plan.tanks.length === 0) {
       return {
         plan: { none: "there is no tank and no bed yet" },
         left_out_of_plan: { value: plan.leftOut },
+        part_kinds: { value: {} },
         unmetered: { value: 0 },
       };
     }
-    return outcomes({ plan, left_out_of_plan: plan.leftOut, unmetered: unmetered(input).length });
+    return outcomes({
+      plan,
+      left_out_of_plan: plan.leftOut,
+      part_kinds: partKinds(input),
+      unmetered: unmetered(input).length,
+    });
   },
 });
 
+/** The kind of each card that may be a part of the plan, by its id. */
+const partKinds = ({ cards }: ModelInput): PartKinds =>
+  Object.fromEntries(
+    Object.entries(cards).flatMap(([kind, its]) => its.map(({ id }): [string, string] => [id, kind])),
+  );
+
 const running = (kinds: readonly Answered[]): Model => ({
   name: "run",
-  takes: ["plan"],
+  takes: ["plan", "part_kinds"],
   record: "weather.record_in_use",
   heavy: true,
   outputs: "by quantity id",
   run: (input) => {
     const plan = input.values["plan"] as SeasonInput;
     if (!input.record) throw new Error("The rain record is not here.");
-    return seasonOutputs(plan, runSeason(plan, input.record), kinds);
+    const kindOf = input.values["part_kinds"] as PartKinds;
+    return seasonOutputs(plan, runSeason(plan, input.record), kinds, kindOf);
   },
 });
 
@@ -78,9 +91,9 @@ const sharesOf = (kinds: readonly Kind[]): Shares =>
 
 /** Kinds that take part in the season, with their rows that the run answers. */
 const answeredOf = (kinds: readonly Kind[]): readonly Answered[] =>
-  kinds.flatMap(({ season: share, rows }) => {
+  kinds.flatMap(({ kind, season: share, rows }) => {
     const answered = rows.filter((row) => row.row === "output" && row.of === "season.run");
-    return share ? [{ share, rows: answered.map(({ name }) => name) }] : [];
+    return share ? [{ kind, share, rows: answered.map(({ name }) => name) }] : [];
   });
 
 const modelsOf = (shares: Shares, kinds: readonly Answered[]): readonly Model[] => [

@@ -109,9 +109,24 @@ function ofSeason(plan: SeasonInput, answer: SeasonAnswer): Outputs {
 
 /** A kind's share in the season, and its rows that the run answers. */
 export type Answered = {
+  readonly kind: string;
   readonly share: SeasonShare;
   readonly rows: readonly string[];
 };
+
+/** The kind of each part's card, by its id. */
+export type PartKinds = Readonly<Record<string, string>>;
+
+/** What a kind gives to its own cards: two kinds may take parts of one list, and each would answer for the other's. */
+function givenTo(
+  { kind, share }: Answered,
+  answer: SeasonAnswer,
+  plan: SeasonInput,
+  kindOf: PartKinds,
+): Outputs {
+  const all = Object.entries(share.gives?.(answer, plan) ?? {});
+  return Object.fromEntries(all.filter(([id]) => (kindOf[id.slice(0, id.indexOf("."))] ?? kind) === kind));
+}
 
 /** Parts that were left out say so on their own rows. */
 function ofLeftOut(leftOut: readonly LeftOut[], kinds: readonly Answered[], has: Outputs): Outputs {
@@ -141,12 +156,13 @@ export function seasonOutputs(
   plan: SeasonInput,
   answer: SeasonAnswer | SeasonFailure,
   kinds: readonly Answered[],
+  kindOf: PartKinds,
 ): Outputs {
   if ("failed" in answer) return ofFailure(plan, kinds, answer);
   const rows = {
     ...ofSeason(plan, answer),
     ...storageOutputs(plan, answer),
-    ...Object.assign({}, ...kinds.map(({ share }) => share.gives?.(answer, plan))),
+    ...Object.assign({}, ...kinds.map((one) => givenTo(one, answer, plan, kindOf))),
   };
   return { ...rows, ...ofLeftOut(answer.leftOut, kinds, rows) };
 }

@@ -13,6 +13,7 @@ export const SEASON_ROWS: readonly Row[] = [
   hidden("network", "Network", "linking", "series"),
   hidden("plan", "Plan", "planning", "series"),
   hidden("left_out_of_plan", "Left out before the run", "planning", "series"),
+  hidden("part_kinds", "Kinds of the parts", "planning", "series"),
   hidden("left_out_list", "Left out", "listing", "series"),
   output("left_out", "Parts left out", "listing", "count"),
   output("reachable", "Reachable in all tanks", "peak_draw", "volume", { minor: true }),

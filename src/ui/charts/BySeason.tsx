@@ -1,79 +1,63 @@
 // A bed's seasons one by one as a table; pressing a year shows the bed's days of that season.
 
-import { createMemo, For, Show } from "solid-js";
+import { createMemo, createSignal, For, Show } from "solid-js";
 import type { Card } from "../../document/worksheet.ts";
 import { shownIn } from "../../graph/readers.ts";
 import type { BedYear } from "../../kinds/bed/years.ts";
 import type { CalendarDay, CalendarOfBed } from "../../kinds/season/week.ts";
-import { monthSheet, type SheetCell } from "../../scene/year-curve.ts";
+import { monthSheet } from "../../scene/month-sheet.ts";
+import type { Frame } from "../../scene/plot.ts";
 import { dayFacts, type Show as ShowNumber, seasonFacts, wateringFacts } from "../../telling/bed-day.ts";
 import { whyShortThen } from "../../telling/words/bounds.ts";
 import { showQuantity } from "../../units/show.ts";
 import { useGiven } from "../rows/given-of.ts";
 import { useSheet } from "../sheet.ts";
+import { Chart } from "./Chart.tsx";
 
 const FIGURES = 2;
-const CELL = 11;
-const LABEL = 62;
-const ROW = 14;
-const COLUMNS = 31;
+/** A month is so high [px]. */
+const ROW = 17;
 
 function useShow(): ShowNumber {
   const sheet = useSheet();
   return (si, measure) => showQuantity(si, measure, { ...sheet.showOptions(), figures: FIGURES });
 }
 
-function Cell(props: { readonly cell: SheetCell; readonly y: number }) {
-  const show = useShow();
-  const x = () => LABEL + props.cell.column * CELL;
-  const tall = () => Math.max(2, (CELL - 1) * props.cell.share);
-  return (
-    <g>
-      <title>{dayFacts(props.cell, show)}</title>
-      <rect
-        class="day"
-        classList={{ bare: !props.cell.grows }}
-        x={x()}
-        y={props.y}
-        width={CELL - 1}
-        height={CELL - 1}
-      />
-      <Show when={props.cell.given > 0}>
-        <rect class="given" x={x()} y={props.y + CELL - 1 - tall()} width={CELL - 1} height={tall()} />
-      </Show>
-      <Show when={props.cell.rain > 0 && props.cell.given === 0}>
-        <circle class="rain" cx={x() + (CELL - 1) / 2} cy={props.y + (CELL - 1) / 2} r="2" />
-      </Show>
-      <Show when={props.cell.stressed}>
-        <path class="thirsty" d={`M${x() + 1.5} ${props.y + 1.5}l7 7m0-7l-7 7`} />
-      </Show>
-      <Show when={props.cell.letGo && !props.cell.stressed}>
-        <path class="let-go" d={`M${x() + 1} ${props.y + CELL - 2}l8-8`} />
-      </Show>
-    </g>
-  );
-}
-
+/** The days on a sheet of months; the one under the finger or the mouse is told below it. */
 function Sheet(props: { readonly days: readonly CalendarDay[]; readonly words: string }) {
-  const months = createMemo(() => monthSheet(props.days));
+  const show = useShow();
+  const sheet = createMemo(() => monthSheet(props.days));
+  const [told, setTold] = createSignal("");
+  const tell = (frame: Frame, event: PointerEvent & { readonly currentTarget: SVGElement }): void => {
+    const box = event.currentTarget.getBoundingClientRect();
+    const [x, y] = [event.clientX - box.left, event.clientY - box.top];
+    const day = sheet().at(
+      frame.atX((x / box.width) * frame.width),
+      frame.atY((y / box.height) * frame.height),
+    );
+    setTold(day ? dayFacts(day, show) : "");
+  };
   return (
-    <svg
-      class="month-sheet"
-      viewBox={`0 -1 ${LABEL + COLUMNS * CELL} ${months().length * ROW + 2}`}
-      role="img"
-      aria-label={props.words}
-    >
-      <For each={months()}>
-        {(month, row) => (
-          <>
-            <text x="0" y={row() * ROW + 10}>
-              {month.label}
-            </text>
-            <For each={month.cells}>{(cell) => <Cell cell={cell} y={row() * ROW} />}</For>
-          </>
+    <div class="month-sheet">
+      <Chart
+        plot={sheet().plot}
+        words={props.words}
+        role="img"
+        height={sheet().rows * ROW}
+        margin={{ above: 2, below: 2 }}
+      >
+        {(frame) => (
+          <rect
+            class="under-finger"
+            width={frame.width}
+            height={frame.height}
+            onPointerMove={(event) => tell(frame, event)}
+            onPointerDown={(event) => tell(frame, event)}
+          />
         )}
-      </For>
-    </svg>
+      </Chart>
+      <p class="small">{told() || "Point at a day to read it."}</p>
+    </div>
   );
 }
 

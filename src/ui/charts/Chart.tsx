@@ -7,6 +7,8 @@ import { createElementWidth } from "./element-width.ts";
 /** Until it is measured. */
 const WIDTH = 360;
 const SIZE = 13;
+/** A tick nearer to the top has its words under its line [px]. */
+const LINE = 13;
 
 /** Over the field the words of marks; under it those of the ticks; right of it room for what overhangs [px]. */
 export type Margin = { readonly above?: number; readonly below?: number; readonly right?: number };
@@ -28,7 +30,7 @@ function TickWords(props: { readonly drawn: DrawnPlot }) {
     <>
       <For each={props.drawn.up}>
         {(tick) => (
-          <text class="plot-tick" x="0" y={tick.y - 4}>
+          <text class="plot-tick" x="0" y={tick.y < LINE ? tick.y + 13 : tick.y - 4}>
             {tick.label}
           </text>
         )}
@@ -84,6 +86,8 @@ export function Chart(props: {
   readonly height: number;
   readonly margin?: Margin;
   readonly table?: PlotTable;
+  /** A picture, unless what is laid over it answers to keys. */
+  readonly role?: "img" | "group";
   readonly children?: (frame: Frame) => JSX.Element;
 }) {
   const { width, watch } = createElementWidth(WIDTH);
@@ -98,7 +102,7 @@ export function Chart(props: {
       <svg
         viewBox={`0 ${-above()} ${width()} ${tall()}`}
         height={tall()}
-        role={props.children ? undefined : "img"}
+        role={props.role ?? (props.children ? "group" : "img")}
         aria-label={props.words}
       >
         <Show when={drawn()} keyed>

@@ -179,7 +179,7 @@ function Head(props: {
       >
         <DayNotes notes={props.notes} />
       </Show>
-      <Show when={props.shown.dipped() && looking.dayChosen()}>
+      <Show when={props.shown.dipped() && !props.shown.asDipped()}>
         <button
           type="button"
           onClick={() => {

@@ -4,6 +4,7 @@ import { type Accessor, createMemo } from "solid-js";
 import { isReady, valueIn, wordIn } from "../../graph/readers.ts";
 import {
   dayIn,
+  midSeason,
   type Season,
   type StoredSeries,
   seasonsIn,
@@ -30,6 +31,12 @@ export type YearShown = {
   readonly dipped: Accessor<boolean>;
 };
 
+/** First and last day of the season, `MM-DD`. */
+function datesOf(sheet: Sheet): readonly [start: string, end: string] {
+  const of = (name: string): string => wordIn(sheet.result(`site.${name}`));
+  return [of("season_start") || "05-01", of("season_end") || "09-30"];
+}
+
 export function createYearShown(sheet: Sheet): YearShown {
   const { looking } = sheet;
   const seasons = createMemo(() => seasonsIn(sheet.result));
@@ -47,8 +54,13 @@ export function createYearShown(sheet: Sheet): YearShown {
   });
   const around = (one: number): Year | null => {
     const series = sheet.stored();
-    const dates = ["season_start", "season_end"].map((name) => wordIn(sheet.result(`site.${name}`)));
-    return series ? yearAround(series, one, dates[0] || "05-01", dates[1] || "09-30") : null;
+    const [start, end] = datesOf(sheet);
+    return series ? yearAround(series, one, start, end) : null;
+  };
+  const middle = (one: number): number | null => {
+    const series = sheet.stored();
+    const [start, end] = datesOf(sheet);
+    return series ? midSeason(series, one, start, end) : null;
   };
   const span = createMemo(() => {
     const one = year();
@@ -65,10 +77,11 @@ export function createYearShown(sheet: Sheet): YearShown {
     around,
     span,
     day: createMemo(() => {
-      const now = span();
-      return now ? dayIn(now, looking.day()) : null;
+      const [now, one] = [span(), year()];
+      if (!now || one === null) return null;
+      return looking.dayChosen() ? dayIn(now, looking.day()) : middle(one);
     }),
     dipped,
-    asDipped: createMemo(() => dipped() && !looking.dayChosen()),
+    asDipped: createMemo(() => dipped() && !looking.dayChosen() && looking.year() === null),
   };
 }

@@ -1,0 +1,154 @@
+// The drawing and the record in a real browser: one row at every width, things that open their part, seasons and days.
+
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { DESK, launch, open, PHONE, row, settled } from "./browser.ts";
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launch();
+});
+afterAll(async () => {
+  await browser.close();
+});
+
+const part = (page: Page, name: RegExp) => page.locator(".drawing").getByRole("button", { name });
+
+/** y of the water's surfaces in the drawing, top to bottom as they are painted. */
+const surfaces = (page: Page) =>
+  page
+    .locator(".drawing .water-surface")
+    .evaluateAll((paths) => paths.map((path) => Math.round(path.getBoundingClientRect().top)));
+
+describe("the place", () => {
+  test.each([
+    ["a phone", PHONE],
+    ["a tablet", { width: 800, height: 1000 }],
+    ["a desk", DESK],
+    ["a wide desk", { width: 1920, height: 1000 }],
+  ] as const)(
+    "on %s it is one row in its zone: one line of ground, no word outside or on another",
+    async (_, viewport) => {
+      const { page, context, complaints } = await open(browser, { viewport });
+      const zone = await page.locator(".drawing").boundingBox();
+      expect(await page.locator(".drawing svg path.ground").count()).toBe(1);
+      const words = await page
+        .locator(".drawing svg text")
+        .evaluateAll((texts) => texts.map((text) => text.getBoundingClientRect().toJSON()));
+      expect(words.length).toBeGreaterThan(2);
+      for (const [index, word] of words.entries()) {
+        expect(word.left).toBeGreaterThanOrEqual((zone?.x ?? 0) - 0.5);
+        expect(word.right).toBeLessThanOrEqual((zone?.x ?? 0) + (zone?.width ?? 0) + 0.5);
+        expect(word.bottom).toBeLessThanOrEqual((zone?.y ?? 0) + (zone?.height ?? 0) + 0.5);
+        for (const other of words.slice(index + 1)) {
+          const isOver =
+            word.left < other.right - 1 &&
+            other.left < word.right - 1 &&
+            // Lines of one label stand closer than the boxes of their letters are high.
+            word.top + 4 < other.bottom - 4 &&
+            other.top + 4 < word.bottom - 4;
+          expect(isOver).toBe(false);
+        }
+      }
+      expect(complaints).toEqual([]);
+      await context.close();
+    },
+  );
+
+  test("pressing a thing opens its part, by finger and by key, and it stands out", async () => {
+    const { page, context, complaints } = await open(browser);
+    await part(page, /^Second-hand battery/).click();
+    await page.locator('.drawing [aria-current="true"][aria-label^="Second-hand battery"]').waitFor();
+    expect(await page.locator(".drawing .wash").count()).toBe(1);
+    await part(page, /^Tool barn roof/).focus();
+    await page.keyboard.press("Enter");
+    await page.locator('.drawing [aria-current="true"][aria-label^="Tool barn roof"]').waitFor();
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test("what was held is outlined, dashed, once the tank holds more", async () => {
+    const { page, context, complaints } = await open(browser);
+    await page.getByRole("button", { name: /^Hold/ }).first().click();
+    await part(page, /^Two totes/).focus();
+    for (let step = 0; step < 6; step++) await page.keyboard.press("ArrowUp");
+    await settled(page);
+    await expect
+      .poll(() =>
+        page
+          .locator(".drawing path.held")
+          .evaluateAll((paths) => paths.filter((path) => path.getAttribute("d")).length),
+      )
+      .toBeGreaterThan(1);
+    expect(await row(page, "totes.stand_height").count()).toBe(1);
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+});
+
+describe("the record", () => {
+  test("pressing a season or an arrow key shows that season's water", async () => {
+    const { page, context, complaints } = await open(browser);
+    const strip = page.locator(".time [role=radiogroup]");
+    const chosen = () => strip.locator('[aria-checked="true"]').getAttribute("data-year");
+    const worst = Number(await chosen());
+    expect(await strip.getByRole("radio").count()).toBe(20);
+    await strip.locator('[data-year="2005"]').click();
+    expect(await chosen()).toBe("2005");
+    expect(await page.locator(".time .year-water h2").innerText()).toContain("2005");
+    await page.keyboard.press("ArrowRight");
+    expect(await chosen()).toBe("2006");
+    await page.keyboard.press("Home");
+    expect(await chosen()).toBe("2001");
+    expect(worst).not.toBe(2005);
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test("the year's water is the slider of days: keys and a drag move the water in the drawing", async () => {
+    const { page, context, complaints } = await open(browser);
+    const slider = page.getByRole("slider", { name: "Day that the drawing shows" });
+    await slider.focus();
+    await page.keyboard.press("Home");
+    await expect.poll(() => slider.getAttribute("aria-valuetext")).toContain("1\u00a0Jan");
+    await page.waitForTimeout(200);
+    const winter = await surfaces(page);
+    await page.keyboard.press("ArrowRight");
+    await expect.poll(() => slider.getAttribute("aria-valuetext")).toContain("2\u00a0Jan");
+    const box = await slider.locator(".hit").boundingBox();
+    if (!box) throw new Error("The slider is not drawn.");
+    await page.mouse.move(box.x + 40, box.y + box.height / 2);
+    await page.mouse.down();
+    await page.mouse.move(box.x + box.width * 0.62, box.y + box.height / 2, { steps: 6 });
+    await page.mouse.up();
+    await expect.poll(() => slider.getAttribute("aria-valuetext")).toMatch(/Aug/);
+    await expect.poll(() => surfaces(page)).not.toEqual(winter);
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test("the year runs, and pauses", async () => {
+    const { page, context, complaints } = await open(browser);
+    const slider = page.getByRole("slider", { name: "Day that the drawing shows" });
+    const day = async () => Number(await slider.getAttribute("aria-valuenow"));
+    const before = await day();
+    await page.getByRole("button", { name: "Run the year" }).click();
+    await expect.poll(day).toBeGreaterThan(before + 3);
+    await page.getByRole("button", { name: "Pause" }).click();
+    const stopped = await day();
+    await page.waitForTimeout(300);
+    expect(await day()).toBe(stopped);
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test("the seasons are a table too, for those who cannot look", async () => {
+    const { page, context, complaints } = await open(browser, { viewport: PHONE });
+    await page.locator(".time").getByText("As a table").first().click();
+    const rows = page.locator(".time tbody tr");
+    expect(await rows.count()).toBe(20);
+    expect(await rows.first().innerText()).toMatch(/^2001\s/);
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+});

@@ -8,6 +8,7 @@ import { recordNames } from "../document/record-names.ts";
 import { swapped } from "../document/swap.ts";
 import type { Entry, Worksheet } from "../document/worksheet.ts";
 import { keepConditions } from "../graph/keep-conditions.ts";
+import type { Row } from "../graph/types.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import { recordKey } from "../rainfall/record-key.ts";
 import { worksheetFromFileText, worksheetToFileText } from "../storage/file.ts";
@@ -16,7 +17,6 @@ import { measuredField } from "../ui/rows/measured-field.ts";
 import type { Edits } from "../ui/sheet.ts";
 import { today } from "./clock.ts";
 import { download, fileStem } from "./download.ts";
-import type { Folds } from "./folds.ts";
 import { freeTitle } from "./free-title.ts";
 import { addJoined, laidOut } from "./joining.ts";
 import { normalsOf } from "./normals-of.ts";
@@ -30,7 +30,6 @@ type Tools = {
   readonly session: Session;
   readonly typing: Typing;
   readonly shared: PageShared;
-  readonly folds: Folds;
   readonly rain: ReturnType<typeof createRain>;
   readonly looking: Looking;
   readonly setRecord: (key: string, label: string) => void;
@@ -41,12 +40,11 @@ const roles = {
     CARD_KINDS[kind]?.rows.some((row) => row.row === "link" && row.name === given) ?? false,
 };
 
-/** Whether a quantity is typed where it stands; of what is worked out, only a measured value can be. */
-function isTyped(worksheet: Worksheet, id: string): boolean {
+/** What kind of row a quantity stands on. */
+function rowKind(worksheet: Worksheet, id: string): Row["row"] | undefined {
   const [cardId, name] = id.split(".");
   const card = worksheet.cards.find((candidate) => candidate.id === cardId);
-  const row = CARD_KINDS[card?.kind ?? ""]?.rows.find((candidate) => candidate.name === name);
-  return row?.row === "given" || row?.row === "list";
+  return CARD_KINDS[card?.kind ?? ""]?.rows.find((candidate) => candidate.name === name)?.row;
 }
 
 function setNumber(
@@ -59,23 +57,34 @@ function setNumber(
   return row.name === "price" ? setPrice(worksheet, cardId, entry) : setLife(worksheet, cardId, entry);
 }
 
-/** Brings what stands under an id into view, its card unfolded, and gives it the focus. */
-function reveal(folds: Folds, id: string): void {
-  folds.set(id.split(".")[0] ?? id, true);
+/** Opens the part of what stands under an id, brings it into view and gives it the focus. */
+function reveal(looking: Looking, id: string): void {
+  looking.seek(measuredField.quantityOf(id) ?? id);
   requestAnimationFrame(() => {
     const element = document.getElementById(id) ?? document.getElementById(id.split(".")[0] ?? "");
     for (let around = element; around; around = around.parentElement)
       if (around instanceof HTMLDetailsElement) around.open = true;
-    const calm = matchMedia("(prefers-reduced-motion: reduce)").matches;
-    element?.scrollIntoView({ block: "center", behavior: calm ? "auto" : "smooth" });
     const field = element instanceof HTMLDetailsElement ? element.querySelector("input") : null;
-    (field ?? element)?.focus({ preventScroll: true });
+    const target = field ?? element;
+    target?.focus({ preventScroll: true });
+    // The open part's own scroll, never the page's: the answers and the place stay where they are.
+    if (id.includes(".")) target?.scrollIntoView({ block: "nearest" });
+  });
+}
+
+/** Takes a number in hand, ready for typing, its row in view. */
+function takeInHand(looking: Looking, id: string): void {
+  looking.take(id);
+  requestAnimationFrame(() => {
+    document.getElementById(id)?.scrollIntoView({ block: "nearest" });
+    const field = document.querySelector<HTMLInputElement>(".in-hand-value");
+    field?.focus({ preventScroll: true });
+    field?.select();
   });
 }
 
 function cardEdits({
   session,
-  folds,
   looking,
 }: Tools): Pick<
   Edits,
@@ -115,7 +124,7 @@ function cardEdits({
         addJoined(CARD_KINDS, worksheet, kind.kind, kind.label),
       );
       const fresh = session.worksheet().cards.find((card) => !known.has(card.id));
-      if (fresh) reveal(folds, fresh.id);
+      if (fresh) reveal(looking, fresh.id);
     },
     swapLink: (card, row, swap) => {
       session.edit(swap.ask, (worksheet) =>
@@ -149,7 +158,7 @@ function looksLikeTable(text: string): boolean {
 function sheetEdits({
   session,
   shared,
-  folds,
+  looking,
   rain,
 }: Tools): Pick<Edits, "openSheet" | "start" | "openFile" | "saveFile"> {
   return {
@@ -157,18 +166,22 @@ function sheetEdits({
     start: (id) => {
       const { units, locale, currency } = session.worksheet();
       const fresh =
-        id === null ? emptyWorksheet({ units, locale, currency, made_on: today() }) : template(id);
-      void session.saver
-        .flush()
-        .then(shared.titlesKept)
-        .then((taken) => shared.lay(setWorksheet(fresh, { title: freeTitle(fresh.title, taken) })));
+        id === null
+          ? Promise.resolve(emptyWorksheet({ units, locale, currency, made_on: today() }))
+          : template(id);
+      const laid = Promise.all([fresh, session.saver.flush().then(shared.titlesKept)]);
+      laid.then(
+        ([worksheet, taken]) =>
+          shared.lay(setWorksheet(worksheet, { title: freeTitle(worksheet.title, taken) })),
+        () => session.say("This place could not be fetched. Look whether there is a network, and try again."),
+      );
     },
     openFile: (file) =>
       void file.text().then((text) => {
         const read = worksheetFromFileText(text, (record) => recordKey(record));
         // A table where a worksheet was asked for may be rain: it is laid open on the weather's card, and taken there.
         if (!read.ok && looksLikeTable(text)) {
-          reveal(folds, "weather.record");
+          reveal(looking, "weather.record");
           rain.take(file);
           return session.say(
             `${file.name} is no worksheet. It may be rain: look at it on the weather's card.`,
@@ -189,7 +202,7 @@ function sheetEdits({
 
 /** Every edit and act of the page. */
 export function makeEdits(tools: Tools): Edits {
-  const { session, shared, typing, folds, rain, looking, setRecord } = tools;
+  const { session, shared, typing, rain, looking, setRecord } = tools;
   return {
     ...cardEdits(tools),
     ...sheetEdits(tools),
@@ -213,14 +226,14 @@ export function makeEdits(tools: Tools): Edits {
     hold: session.hold,
     openWorking: (id) => {
       looking.openWorking(id);
-      if (id !== null) reveal(folds, id);
+      if (id !== null) reveal(looking, id);
     },
-    goTo: (id) => reveal(folds, id),
-    unfold: folds.set,
+    goTo: (id) => reveal(looking, id),
     askFor: (id) => {
-      if (isTyped(session.worksheet(), id)) return reveal(folds, id);
+      if (rowKind(session.worksheet(), id) === "given") return takeInHand(looking, id);
+      if (rowKind(session.worksheet(), id) === "list") return reveal(looking, id);
       looking.openWorking(id);
-      reveal(folds, measuredField.of(id));
+      reveal(looking, measuredField.of(id));
     },
     layOut: (wish) => {
       session.edit("Lay the place out", (worksheet) => laidOut(CARD_KINDS, worksheet, wish));

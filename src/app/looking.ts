@@ -59,6 +59,7 @@ function firstPart(kinds: Kinds, cards: readonly Card[]): string | null {
 function createParts(kinds: Kinds, cards: Accessor<readonly Card[]>, width: Accessor<Width>) {
   const [chosen, setChosen] = createSignal<string | null>(null);
   const [inHand, setInHand] = createSignal<string | null>(null);
+  const [sought, setSought] = createSignal<string | null>(null);
   const stands = (card: string): boolean => cards().some(({ id }) => id === card);
   const part = createMemo(() => {
     const card = chosen();
@@ -68,19 +69,29 @@ function createParts(kinds: Kinds, cards: Accessor<readonly Card[]>, width: Acce
   const openPart = (card: string | null): void =>
     batch(() => {
       setChosen(card);
+      setSought(card);
       // What is in hand is a number of the open part, or nothing is.
       setInHand((id) => (id !== null && cardOf(id) === card ? id : null));
     });
   return {
     part,
     openPart,
+    sought,
+    seek: (id: string): void =>
+      batch(() => {
+        openPart(cardOf(id));
+        setSought(id);
+      }),
     inHand: createMemo(() => {
       const id = inHand();
       return id !== null && cardOf(id) === part() ? id : null;
     }),
     take: (id: string | null): void =>
       batch(() => {
-        if (id !== null) setChosen(cardOf(id));
+        if (id !== null) {
+          setChosen(cardOf(id));
+          setSought(id);
+        }
         setInHand(id);
       }),
   };

@@ -12,7 +12,6 @@ import type { ShowOptions } from "../units/show.ts";
 import { createCautions } from "./cautions.ts";
 import { dayHere } from "./clock.ts";
 import { makeEdits } from "./edits.ts";
-import { createFolds } from "./folds.ts";
 import { stillToSay } from "./joining.ts";
 import { createKeeping } from "./keeping.ts";
 import { createLooking } from "./looking.ts";
@@ -39,11 +38,10 @@ export function createSheet(laid: Laid, shared: PageShared) {
   const typing = listenToTyping();
   const { engine } = session;
   const looking = createLooking(CARD_KINDS, () => session.worksheet().cards);
-  const folds = createFolds();
   const [sheets, setSheets] = createSignal<readonly SavedSheet[]>([]);
   const showOptions = createMemo<ShowOptions>(() => {
     const { units, locale, currency } = session.worksheet();
-    return { units, locale, currency };
+    return { units, locale, currency, rounded: true };
   });
   const refreshSheets = async (): Promise<void> => {
     const listed = await shared.shelf.list();
@@ -109,8 +107,7 @@ export function createSheet(laid: Laid, shared: PageShared) {
     opened: looking.opened,
     looking,
     typed: (field) => shared.typed.of(session.saver.place().id)[field] ?? null,
-    unfolded: folds.isOpen,
-    edit: makeEdits({ session, typing, folds, shared, rain, looking, setRecord }),
+    edit: makeEdits({ session, typing, shared, rain, looking, setRecord }),
     keep: createKeeping({ laid, session, shared, reader, refreshSheets }),
     ...createQuestions(engine, shared.hub.asking, showOptions),
   };

@@ -32,6 +32,7 @@ const optionsOf = ({ worksheet }: Whole): ShowOptions => ({
   units: worksheet.units,
   locale: "en-US",
   currency: worksheet.currency,
+  rounded: true,
 });
 
 const problemOf = (result: Result): string =>

@@ -53,7 +53,7 @@ function readNumber(value: unknown, unit: unknown, measure: MeasureName): Read<n
 }
 
 function beyondLimits(row: Limited, si: number, unit: string, show: ShowOptions): Wrong | null {
-  const shown = (limit: number) => showQuantity(limit, row.measure, { ...show, unit });
+  const shown = (limit: number) => showQuantity(limit, row.measure, { ...show, unit, rounded: false });
   if (row.min !== undefined && si < row.min)
     return { code: "limit", text: `at least ${shown(row.min)} is wanted here.` };
   if (row.max !== undefined && si > row.max)

@@ -209,7 +209,8 @@ function explanationOf(
   const node = nodeOf(graph, id);
   const result = results.get(id);
   if (!node || !result || node.role === "model") return null;
-  const view = { graph, worksheet, results, options };
+  // A sum must come out: what it is made of is given whole.
+  const view = { graph, worksheet, results, options: { ...options, rounded: false } };
   const working = workingOf(view, node);
   const said = node.row ? rowWords(words, node.kind?.kind ?? "", node.row) : { help: "", source: "" };
   const isAnswered = result.state === "ready" || result.state === "pending";

@@ -80,8 +80,11 @@ function shownWord(worksheet: Worksheet, row: Row | null, word: string, options:
   return mayBeDate ? textOrDate(word, options.locale) : word;
 }
 
-function shownNumber(worksheet: Worksheet, node: GraphNode, value: number, options: ShowOptions): string {
-  const typed = entryOfNode(worksheet, node)?.unit;
+/** A number as it is shown; one that was typed is never rounded. */
+function shownNumber(worksheet: Worksheet, node: GraphNode, value: number, given: ShowOptions): string {
+  const entry = entryOfNode(worksheet, node);
+  const options = entry ? { ...given, rounded: false } : given;
+  const typed = entry?.unit;
   const unit = node.work.kind === "formula" && node.work.userUnit ? node.work.userUnit : typed;
   const measure = shownMeasure(node);
   if (measure) return showQuantity(value, measure, unit ? { ...options, unit } : options);

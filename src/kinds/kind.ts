@@ -16,6 +16,18 @@ const GROUPS = [
   "Lines of your own",
 ] as const;
 
+/** What they are called where there is room for a word only. */
+const SHORT: Readonly<Record<(typeof GROUPS)[number], string>> = {
+  "Sky and place": "Sky",
+  Roofs: "Roofs",
+  Tanks: "Tanks",
+  "Ways for the water": "Ways",
+  Power: "Power",
+  Beds: "Beds",
+  "The season and the money": "Money",
+  "Lines of your own": "Own",
+};
+
 /** What a card is good for to others: a link row wants one of these of the card at its end. */
 export type Use =
   | "holds_water"
@@ -126,12 +138,14 @@ export const isPriced = (kind: CardKind): boolean =>
 export const isBare = (kinds: CardKinds, cards: readonly { readonly kind: string }[]): boolean =>
   cards.every((card) => kinds[card.kind]?.single);
 
+/** A part of the page: its kinds in order. */
+export type Group = { readonly title: string; readonly short: string; readonly kinds: readonly Kind[] };
+
 /** The page's parts, each with its kinds in order. */
-export function groupsOf(
-  kinds: Kinds,
-): readonly { readonly title: string; readonly kinds: readonly Kind[] }[] {
+export function groupsOf(kinds: Kinds): readonly Group[] {
   return GROUPS.map((title) => ({
     title,
+    short: SHORT[title],
     kinds: Object.values(kinds).filter((kind) => kind.group === title),
   }));
 }

@@ -75,8 +75,13 @@ export function value(
 }
 
 /** A count with the thing counted behind it: "8 days", "1 day". */
-export const counted = (asked: Asked, id: string, tone: Tone, thing: string): Piece =>
-  value(id, tone, { after: number(asked, id) === 1 ? ` ${thing}` : ` ${thing}s` });
+export const counted = (
+  asked: Asked,
+  id: string,
+  tone: Tone,
+  thing: string,
+  more: Pick<NumberPiece, "was"> = {},
+): Piece => value(id, tone, { after: number(asked, id) === 1 ? ` ${thing}` : ` ${thing}s`, ...more });
 
 export function reasonOf(result: Result | undefined): string | null {
   if (!result) return "one of the worksheet's four fixed cards is missing";

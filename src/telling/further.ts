@@ -35,7 +35,7 @@ export function withoutParts(asked: Asked): Sentence | null {
   const parts = number(asked, id) ?? 0;
   if (parts === 0) return null;
   const out = `${parts === 1 ? " is" : " are"} left out of these answers`;
-  return sentence("left_out", counted(asked, id, "trouble", "part"), out);
+  return sentence("left_out", counted(asked, id, "trouble", "part", { was: null }), out);
 }
 
 /** Power that nobody knows must not look like power that never runs out. */
@@ -45,7 +45,7 @@ function unknownPower(asked: Asked): Sentence | null {
   return sentence(
     "power_unknown",
     "The power of ",
-    counted(asked, id, "trouble", "pump"),
+    counted(asked, id, "trouble", "pump", { was: null }),
     " is not known, so it never runs out here",
   );
 }

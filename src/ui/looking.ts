@@ -13,6 +13,10 @@ export type Looking = {
   /** Id of the one open card; null: none, as on a phone at rest. */
   readonly part: Accessor<string | null>;
   readonly openPart: (card: string | null) => void;
+  /** The card or "card.row" last asked to be shown. */
+  readonly sought: Accessor<string | null>;
+  /** Opens the part of a card or "card.row", for whoever asks to see it. */
+  readonly seek: (id: string) => void;
   /** "card.row" of the number in hand. */
   readonly inHand: Accessor<string | null>;
   /** Takes a number in hand and opens its part; null puts it down. */

@@ -93,8 +93,6 @@ export type Sheet = {
   readonly looking: Looking;
   /** What stands typed in a field and is not entered, as when the page was left or it could not be read; null: nothing. */
   readonly typed: (field: string) => string | null;
-  /** Whether a card shows all of its rows, or is folded to its main answers. */
-  readonly unfolded: (card: string) => boolean;
   readonly sizes: Sizes;
   readonly edit: Edits;
   readonly keep: Keeping;
@@ -115,7 +113,6 @@ export type Edits = {
   readonly removeCard: (card: Card) => void;
   readonly copyCard: (card: Card) => void;
   readonly renameCard: (card: Card, title: string) => void;
-  readonly unfold: (card: string, open: boolean) => void;
   readonly moveCard: (card: Card, by: number) => void;
   readonly page: (change: Partial<Pick<Worksheet, "title" | "datum" | "currency" | "made_by">>) => void;
   readonly units: (units: UnitSystemName) => void;

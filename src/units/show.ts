@@ -1,10 +1,11 @@
 // A number in SI as a grower reads it: the worksheet's unit or the number's own, by the form of its measure.
 
 import { clockText } from "./clock.ts";
-import { MINUTE } from "./constants.ts";
+import { DAY, MINUTE } from "./constants.ts";
 import { withCurrency } from "./currency.ts";
 import { durationText, spanText } from "./duration-text.ts";
 import { MEASURES, type Measure, type MeasureName, type UnitSystem } from "./measures.ts";
+import { roundedDays, roundedIn, roundedPercent } from "./rounding.ts";
 import { fixedNumber, showNumber, superscript } from "./show-number.ts";
 import { signsOf } from "./signs.ts";
 import { inUnit } from "./suits.ts";
@@ -21,6 +22,8 @@ export type ShowOptions = {
   readonly unit?: string;
   /** Significant figures, where fewer than the measure's are enough, as in a sentence. */
   readonly figures?: number;
+  /** As a grower says it, three figures at the most; else as exactly as the measure is held. What was typed is never rounded. */
+  readonly rounded?: boolean;
 };
 
 export type DisplayParts = { readonly number: string; readonly unit: string };
@@ -75,14 +78,23 @@ function spelledUnit(value: number, unitText: string): string | null {
 /** From so much on, whole minutes are near enough where few figures are asked for [s]. */
 const MINUTES_ALONE_FROM = 2 * MINUTE;
 
+/** From so much on, whole minutes are near enough where a number is rounded [s]. */
+const MINUTES_ROUNDED_FROM = 5 * MINUTE;
+
+const daysOf = (si: number): number => roundedDays(si / DAY) * DAY;
+
 /** A time in words where its measure is told so; null for any other. */
 function timeText(si: number, { form, figures: most }: Measure, options: ShowOptions): string | null {
-  const { locale, unit, figures = most } = options;
-  const isRough = figures < most && Math.abs(si) >= MINUTES_ALONE_FROM;
+  const { locale, unit, figures = most, rounded } = options;
+  const isRough =
+    (figures < most && Math.abs(si) >= MINUTES_ALONE_FROM) ||
+    (rounded === true && Math.abs(si) >= MINUTES_ROUNDED_FROM);
   if (form === "duration") return durationText(isRough ? Math.round(si / MINUTE) * MINUTE : si, locale);
   if (form === "clock") return clockText(si, locale);
   const inDays = form === "span" && (unit === undefined || parseUnit(unit)?.text === "day");
-  return inDays ? spanText(si, figures, locale) : null;
+  if (!inDays) return null;
+  const isLong = rounded === true && Math.abs(si) >= DAY;
+  return spanText(isLong ? daysOf(si) : si, figures, locale);
 }
 
 /** A cubic millimetre is what rounding leaves of a balance over decades; nobody measures it. */
@@ -94,7 +106,8 @@ function withoutDust(si: number, measure: Measure): number {
 const NEARLY_ALL = 99.9;
 const PERCENT_DUST = 1e-7;
 
-function showPercent(percent: number, figures: number, locale: string): string {
+function showPercent(percent: number, figures: number, { locale, rounded }: ShowOptions): string {
+  if (rounded) return showNumber(roundedPercent(percent), 3, locale);
   const text = showNumber(percent, figures, locale);
   const isNearly = percent < 100 - PERCENT_DUST && text === showNumber(100, figures, locale);
   return isNearly ? showNumber(Math.min(percent, NEARLY_ALL), 3, locale) : text;
@@ -103,7 +116,7 @@ function showPercent(percent: number, figures: number, locale: string): string {
 /** The number and the unit of a quantity apart, for a screen that sets them apart. */
 export function displayParts(given: number, measureName: MeasureName, options: ShowOptions): DisplayParts {
   const measure: Measure = MEASURES[measureName];
-  const { locale, unit } = options;
+  const { unit } = options;
   const figures = Math.min(measure.figures, options.figures ?? measure.figures);
   if (!Number.isFinite(given)) return { number: "–", unit: "" };
   const si = withoutDust(given, measure);
@@ -111,12 +124,14 @@ export function displayParts(given: number, measureName: MeasureName, options: S
   if (time !== null) return { number: time, unit: "" };
   if (measure.form === "year") return { number: String(Math.round(si)), unit: "" };
   if (measure.form === "share") {
-    return { number: showPercent(fromSi(si, "%"), figures, locale), unit: "%" };
+    return { number: showPercent(fromSi(si, "%"), figures, options), unit: "%" };
   }
   const own = unit === undefined ? null : inUnit(si, unit, measureName);
   const shownIn =
     own === null || unit === undefined ? measure[options.units] : (parseUnit(unit)?.text ?? unit);
-  return plainParts(own ?? fromSi(si, shownIn), shownIn, figures, options);
+  const exact = own ?? fromSi(si, shownIn);
+  const said = options.rounded ? roundedIn(exact, shownIn, measure) : exact;
+  return plainParts(said, shownIn, figures, options);
 }
 
 /**

@@ -14,7 +14,7 @@ import { baseOf } from "../../src/studies/ask.ts";
 import { givesOut } from "../../src/studies/gives-out.ts";
 import { textOf } from "../../src/telling/asked.ts";
 import { givesOutFirst, givesOutSaid } from "../../src/telling/gives-out.ts";
-import { enter, launch, open, row } from "./browser.ts";
+import { enter, launch, open, unfold } from "./browser.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -110,10 +110,7 @@ test("the demo's curve for a tank is what --try says, and the page keeps its fra
 
 test("G9: an edit in the middle of the curve calls it off and begins anew: with a leak, every size leaks", async () => {
   const { page, context, complaints } = await open(browser);
-  await page.evaluate(() => {
-    for (const folded of document.querySelectorAll("#totes details")) folded.setAttribute("open", "");
-  });
-  await row(page, "totes.leak").waitFor();
+  await unfold(page, "totes.leak");
   await wouldHelp(page);
   await sizes(page)
     .getByText(/^[1-9] of 17 sizes run/)

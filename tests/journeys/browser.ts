@@ -46,42 +46,66 @@ export async function settled(page: Page): Promise<void> {
   await page.waitForSelector('.answers[aria-busy="false"] h1.lead');
 }
 
-/** The row of a quantity. */
+/** The row of a quantity: of a number that is given its button, of any other its field or the whole row. */
 export const row = (page: Page, id: string) => page.locator(`[id="${id}"]`);
 
-/** Opens the card of a quantity where it is folded up, as on a phone. */
+/** The field of the number in hand. */
+export const hand = (page: Page) => page.locator(".in-hand-value");
+
+/** Opens the part of a quantity, and what is folded around its row. */
 export async function unfold(page: Page, id: string): Promise<void> {
-  const folded = page.locator(`[id="${id.split(".")[0] ?? id}"] > .folded`);
-  if ((await folded.count()) > 0) await folded.click();
+  const card = id.split(".")[0] ?? id;
+  const part = page.locator(`article.card[id="${card}"]`);
+  if ((await part.count()) === 0) {
+    const line = page.locator(`.list [data-card="${card}"]`);
+    if ((await line.count()) === 0) {
+      // On a phone the hand stands before the groups of parts.
+      if ((await page.locator(".zone-strip").count()) === 0)
+        await page.getByRole("button", { name: "Done", exact: true }).click();
+      const open = page.locator('.zone-strip [aria-pressed="true"]');
+      await open.click();
+    }
+    await line.click();
+    await part.waitFor();
+  }
+  if (!id.includes(".") || (await row(page, id).count()) > 0) return;
+  const more = part.locator("details.minor > summary");
+  if ((await more.count()) > 0 && !(await part.locator("details.minor").getAttribute("open")))
+    await more.click();
 }
 
-/** Types into a number field where it stands, and leaves it. */
-export async function type(page: Page, id: string, text: string): Promise<void> {
+/** Opens a tool at the head of the page, or in its menu where the line is too narrow for it. */
+export async function tool(page: Page, name: string): Promise<void> {
+  const inLine = page.getByRole("button", { name, exact: true });
+  if ((await inLine.count()) === 0) await page.getByRole("button", { name: "Menu", exact: true }).click();
+  await inLine.click();
+}
+
+/** Takes a number in hand. */
+export async function take(page: Page, id: string): Promise<void> {
   await unfold(page, id);
-  const field = row(page, id);
-  await field.click();
-  await field.fill(text);
-  await field.press("Enter");
+  if ((await row(page, id).getAttribute("aria-pressed")) !== "true") await row(page, id).click();
+  await hand(page).waitFor();
+}
+
+/** Types a number in hand, and enters it. */
+export async function type(page: Page, id: string, text: string): Promise<void> {
+  await enter(page, id, text);
   await settled(page);
 }
 
-/** Types into a number field and enters it, without waiting for what the season makes of it. */
+/** Types a number in hand and enters it, without waiting for what the season makes of it. */
 export async function enter(page: Page, id: string, text: string): Promise<void> {
-  await row(page, id).fill(text);
-  await row(page, id).press("Enter");
+  await take(page, id);
+  await hand(page).fill(text);
+  await hand(page).press("Enter");
 }
 
-/** Text of a result row's value. */
+/** Text of a row's value, given or worked out. */
 export async function shownValueOf(page: Page, id: string): Promise<string> {
   await unfold(page, id);
   const text = await row(page, id).locator(".value").first().innerText();
-  return (
-    text
-      .replaceAll("\u00a0", " ")
-      .split("\n")[0]
-      ?.replace(/[▲▼].*$/, "")
-      .trim() ?? ""
-  );
+  return text.replaceAll("\u00a0", " ").replaceAll("\n", "").trim();
 }
 
 /** A saved file on this side of the line to the shared browser, which keeps its own where it runs. */

@@ -4,6 +4,7 @@ import type { Browser, Download, Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import {
   enter,
+  hand,
   launch,
   open,
   PHONE,
@@ -11,6 +12,8 @@ import {
   savedFile,
   settled,
   shownValueOf,
+  take,
+  tool,
   type,
   unfold,
 } from "./browser.ts";
@@ -26,11 +29,13 @@ afterAll(async () => {
 const WATCHED = ["totes.days_of_autonomy", "season.share_met", "hose_down.refill_time"];
 
 async function watched(page: Page): Promise<readonly string[]> {
-  return Promise.all(WATCHED.map((id) => shownValueOf(page, id)));
+  const seen: string[] = [];
+  for (const id of WATCHED) seen.push(await shownValueOf(page, id));
+  return seen;
 }
 
 async function link(page: Page): Promise<string> {
-  await page.getByRole("button", { name: "Share", exact: true }).click();
+  await tool(page, "Share");
   const field = page.getByLabel("The link", { exact: true });
   await field.waitFor();
   return field.inputValue();
@@ -138,7 +143,7 @@ describe("a worksheet goes to a neighbour", () => {
     }, new URL(address).hash);
     await expect.poll(() => new URL(page.url()).hash).toBe("");
     await page.locator(".keeping [role=alert]").getByText("This link was opened here before").waitFor();
-    expect(await row(page, "totes.capacity").inputValue()).toContain("320");
+    expect(await shownValueOf(page, "totes.capacity")).toContain("320");
     await page.getByRole("button", { name: "Worksheets" }).click();
     await page
       .getByRole("button", { name: /^Throw away/ })
@@ -197,8 +202,8 @@ describe("a worksheet goes to a neighbour", () => {
       const second = await open(browser);
       await second.page.goto(address);
       await second.page.locator("details.told").waitFor();
-      await row(second.page, "site.latitude").focus();
-      expect(await row(second.page, "site.latitude").inputValue()).toMatch(new RegExp(`^${latitude}\\b`));
+      await take(second.page, "site.latitude");
+      expect(await hand(second.page).inputValue()).toMatch(new RegExp(`^${latitude}\\b`));
       await second.context.close();
     }
     await first.context.close();

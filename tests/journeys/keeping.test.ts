@@ -4,7 +4,19 @@ import { join } from "node:path";
 import { type Browser, chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { findBrowser, LAUNCH_ARGUMENTS } from "../browser.mjs";
-import { enter, launch, open, row, savedFile, settled, shownValueOf, type } from "./browser.ts";
+import {
+  enter,
+  hand,
+  launch,
+  open,
+  row,
+  savedFile,
+  settled,
+  shownValueOf,
+  take,
+  type,
+  unfold,
+} from "./browser.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -20,8 +32,7 @@ describe("worksheets are kept", () => {
     const seen: string[] = [await shownValueOf(page, "totes.reachable")];
     for (let step = 1; step <= 30; step++) {
       // What is watched needs no season, so none is waited for.
-      await row(page, "totes.capacity").fill(`${275 + step * 10} gal`);
-      await row(page, "totes.capacity").press("Enter");
+      await enter(page, "totes.capacity", `${275 + step * 10} gal`);
       seen.push(await shownValueOf(page, "totes.reachable"));
     }
     expect(new Set(seen).size).toBe(31);
@@ -54,7 +65,7 @@ describe("worksheets are kept", () => {
     await page.getByRole("button", { name: /^With a third tote/ }).click();
     await settled(page);
     expect(await page.getByLabel("Name of this worksheet").inputValue()).toBe("With a third tote");
-    expect(await row(page, "totes.capacity").inputValue()).toContain("280");
+    expect(await shownValueOf(page, "totes.capacity")).toContain("280");
     expect(complaints).toEqual([]);
     await context.close();
   });
@@ -77,11 +88,11 @@ describe("worksheets are kept", () => {
     expect(await other.getByLabel("Name of this worksheet").inputValue()).toBe("Larkspur Bank (copy)");
     await other.reload();
     await settled(other);
-    expect(await row(other, "totes.capacity").inputValue()).toContain("310");
+    expect(await shownValueOf(other, "totes.capacity")).toContain("310");
     await other.getByRole("button", { name: "Worksheets" }).click();
     await other.getByRole("button", { name: /^Larkspur Bank \d/ }).click();
     await settled(other);
-    expect(await row(other, "totes.capacity").inputValue()).toContain("290");
+    expect(await shownValueOf(other, "totes.capacity")).toContain("290");
     await context.close();
   });
 
@@ -92,22 +103,22 @@ describe("worksheets are kept", () => {
     await row(other, "totes.capacity").waitFor();
     await enter(page, "totes.capacity", "290 gal");
     await page.getByText("Saved", { exact: true }).waitFor();
-    await expect.poll(() => row(other, "totes.capacity").inputValue(), { timeout: 20_000 }).toContain("290");
+    await expect.poll(() => shownValueOf(other, "totes.capacity"), { timeout: 20_000 }).toContain("290");
     await enter(other, "tub.capacity", "31 gal");
     await other.getByText("Saved", { exact: true }).waitFor();
-    await expect.poll(() => row(page, "tub.capacity").inputValue(), { timeout: 20_000 }).toContain("31");
+    await expect.poll(() => shownValueOf(page, "tub.capacity"), { timeout: 20_000 }).toContain("31");
     await page.getByRole("button", { name: "Worksheets" }).click();
     await page.getByRole("button", { name: "Throw away Larkspur Bank" }).waitFor();
     expect(await page.getByRole("button", { name: /^Throw away/ }).count()).toBe(1);
-    expect(await row(page, "totes.capacity").inputValue()).toContain("290");
+    expect(await shownValueOf(page, "totes.capacity")).toContain("290");
     expect(complaints).toEqual([]);
     await context.close();
   });
 
   test("undo after a drag of the slider: the field shows the number, and touching it brings nothing back", async () => {
     const { page, context } = await open(browser);
-    const field = row(page, "totes.capacity");
-    await field.click();
+    await take(page, "totes.capacity");
+    const field = hand(page);
     const slider = page.getByRole("slider", { name: "each holds, slider" }).first();
     await slider.fill("410");
     await expect.poll(() => field.inputValue()).toContain("410");
@@ -123,9 +134,8 @@ describe("worksheets are kept", () => {
 
   test("undo while the field still has the focus takes back what is typed in it, and leaving it brings nothing back", async () => {
     const { page, context } = await open(browser);
-    const field = row(page, "totes.capacity");
-    await field.fill("300 gal");
-    await field.press("Enter");
+    await type(page, "totes.capacity", "300 gal");
+    const field = hand(page);
     await field.click();
     await field.fill("410 gal");
     // A button that does not take the focus, as in some browsers.
@@ -167,12 +177,10 @@ describe("worksheets are kept", () => {
     await page.goto(inject("url"));
     await settled(page);
     // Nothing is waited for but time: what the page says of saving is not asked.
-    await row(page, "totes.capacity").fill("444 gal");
-    await row(page, "totes.capacity").press("Enter");
+    await enter(page, "totes.capacity", "444 gal");
     await page.waitForTimeout(1100);
-    const field = row(page, "tub.capacity");
-    await field.click();
-    await field.pressSequentially("5");
+    await take(page, "tub.capacity");
+    await hand(page).pressSequentially("5");
     const crashed = page.waitForEvent("crash");
     await page.goto("chrome://crash").catch(() => undefined);
     await crashed;
@@ -181,7 +189,7 @@ describe("worksheets are kept", () => {
     const next = await again.newPage();
     await next.goto(inject("url"));
     await settled(next);
-    expect(await row(next, "totes.capacity").inputValue()).toContain("444");
+    expect(await shownValueOf(next, "totes.capacity")).toContain("444");
     await again.close();
   });
 });
@@ -246,7 +254,7 @@ describe("a save that is no good", () => {
     await page.reload();
     await settled(page);
     await page.locator(".keeping [role=alert]").getByText("newer version").waitFor();
-    expect(await row(page, "totes.capacity").inputValue()).toContain("280");
+    expect(await shownValueOf(page, "totes.capacity")).toContain("280");
     await type(page, "totes.capacity", "500 gal");
     await page.waitForTimeout(1000);
     expect(JSON.parse(await kept(page, `sheet:${id}`))).toEqual(JSON.parse(newer));
@@ -280,6 +288,7 @@ describe("a save that is no good", () => {
       const date = new Date(Date.UTC(2021, 0, 1 + at)).toISOString().slice(0, 10);
       return `${date},${at % 10 === 5 ? 4 : 0}`;
     });
+    await unfold(page, "weather");
     await page.getByLabel("Rain record file").setInputFiles({
       name: "two-years.csv",
       mimeType: "text/csv",

@@ -1,7 +1,20 @@
 import { fileURLToPath } from "node:url";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { DESK, launch, open, PHONE, row, settled, shownValueOf, type } from "./browser.ts";
+import {
+  DESK,
+  enter,
+  hand,
+  launch,
+  open,
+  PHONE,
+  row,
+  settled,
+  shownValueOf,
+  tool,
+  type,
+  unfold,
+} from "./browser.ts";
 
 const SEATTLE = fileURLToPath(new URL("../fixtures/seattle-weather.csv", import.meta.url));
 
@@ -30,8 +43,9 @@ describe("the main job, in a real browser", () => {
     const draw = reachable / before;
     expect(after - before).toBeCloseTo(gained / draw, 0);
     expect(await row(page, "totes.days_of_autonomy").locator(".moved").innerText()).toContain("▲");
-    expect(await row(page, "season.share_met").locator(".moved").innerText()).toContain("▲");
     expect(await page.locator(".working .sum, .working .inputs").first().innerText()).toContain("1,0");
+    await unfold(page, "season.share_met");
+    expect(await row(page, "season.share_met").locator(".moved").innerText()).toContain("▲");
 
     await page.getByRole("button", { name: "Undo" }).click();
     await settled(page);
@@ -43,7 +57,7 @@ describe("the main job, in a real browser", () => {
     await page.reload();
     await settled(page);
     expect(days(await shownValueOf(page, "totes.days_of_autonomy"))).toBe(after);
-    expect(await row(page, "totes.capacity").inputValue()).toContain("2,082");
+    expect(await shownValueOf(page, "totes.capacity")).toContain("2,082");
     expect(complaints).toEqual([]);
     await context.close();
   });
@@ -51,6 +65,7 @@ describe("the main job, in a real browser", () => {
   test("a rain record comes in: the unit is asked, the days and years are said, the answers move", async () => {
     const { page, context, complaints } = await open(browser);
     const before = await shownValueOf(page, "season.share_met");
+    await unfold(page, "weather");
     await page.getByLabel("Rain record file").setInputFiles(SEATTLE);
     await page
       .getByRole("radio", { name: /millimet|\bmm\b/i })
@@ -77,6 +92,7 @@ describe("the main job, in a real browser", () => {
 
   test("a file that is no rain record is refused with its line", async () => {
     const { page, context } = await open(browser);
+    await unfold(page, "weather");
     await page.getByLabel("Rain record file").setInputFiles({
       name: "odd.csv",
       mimeType: "text/csv",
@@ -90,62 +106,70 @@ describe("the main job, in a real browser", () => {
 
   test("cards are added, linked, renamed and taken out; what cannot be read is refused with its place", async () => {
     const { page, context, complaints } = await open(browser, { viewport: PHONE });
-    await page.getByRole("button", { name: "Worksheets" }).click();
+    await tool(page, "Worksheets");
     await page.getByRole("button", { name: /An empty one/ }).click();
     await settled(page);
     expect(await page.locator("h1.lead").innerText()).toContain("Nothing is here yet");
     await page.getByRole("button", { name: "+ Tank" }).click();
+    await row(page, "tank.capacity").waitFor();
+    // Pressed again, the group of the open part leads back to the list of all.
+    await page.locator('.zone-strip [aria-pressed="true"]').click();
     await page.getByRole("button", { name: "+ Roof" }).click();
     await row(page, "roof.drains_to").selectOption("tank");
     await settled(page);
     await type(page, "roof.footprint", "20 ft * 15 ft");
-    expect(await row(page, "roof.footprint").inputValue()).toContain("300");
+    expect(await shownValueOf(page, "roof.footprint")).toContain("300");
+    await unfold(page, "tank.capacity");
     const name = page.getByLabel("Name of this Tank");
     await name.fill("Old drum");
     await name.press("Enter");
-    await row(page, "tank.capacity").click();
-    await row(page, "tank.capacity").fill("5 fathoms");
-    await row(page, "tank.capacity").press("Enter");
+    await enter(page, "tank.capacity", "5 fathoms");
     expect(await page.locator(".wrong mark").first().innerText()).toContain("fathoms");
-    await row(page, "tank.capacity").press("Escape");
+    await hand(page).press("Escape");
     await page.getByLabel("More for Old drum").click();
     await page.getByRole("button", { name: "Take it out" }).click();
     await settled(page);
+    await unfold(page, "roof");
     expect(await row(page, "roof.drains_to").inputValue()).toBe("");
     expect(complaints).toEqual([]);
     await context.close();
   });
 
-  test("on a phone the cards are folded to their answers; one that is asked for opens, and folds up again", async () => {
+  test("on a phone no part is open at first; one that is asked for opens, and closes again", async () => {
     const { page, context, complaints } = await open(browser, { viewport: PHONE });
-    const totes = page.locator("#totes");
-    expect(await totes.locator(".row").count()).toBe(0);
-    expect(await totes.innerText()).toMatch(/\d\sdays/);
+    expect(await page.locator("article.card").count()).toBe(0);
+    // An answer's working opens under the answers, and nothing else moves.
     await page.locator("h1.lead .number").first().click();
     await page.locator(".answer-working").waitFor();
+    expect(await page.locator("article.card").count()).toBe(0);
     await page.keyboard.press("Escape");
-    await totes.getByRole("button", { name: /Two totes/ }).click();
+    await page.locator(".answer-working").waitFor({ state: "detached" });
+    await page
+      .locator(".zone-strip")
+      .getByRole("button", { name: /^Tanks/ })
+      .click();
     await row(page, "totes.capacity").waitFor();
-    await totes.getByRole("button", { name: "Fold Two totes up" }).click();
-    expect(await totes.locator(".row").count()).toBe(0);
+    await page
+      .locator(".zone-strip")
+      .getByRole("button", { name: /^Tanks/ })
+      .click();
+    expect(await page.locator("article.card").count()).toBe(0);
     expect(complaints).toEqual([]);
     await context.close();
   });
 
   test("keyboard alone: a number is found, stepped with the arrow keys, and its working opened", async () => {
     const { page, context } = await open(browser);
+    const before = await shownValueOf(page, "totes.stand_height");
     await row(page, "totes.stand_height").focus();
-    const before = await row(page, "totes.stand_height").inputValue();
     for (let press = 0; press < 3; press++) {
       await page.keyboard.press("ArrowUp");
-      expect(
-        await row(page, "totes.stand_height").evaluate((field) => field === document.activeElement),
-      ).toBe(true);
+      expect(await hand(page).evaluate((field) => field === document.activeElement)).toBe(true);
     }
     await page.keyboard.press("Tab");
     await settled(page);
-    expect(await row(page, "totes.stand_height").inputValue()).not.toBe(before);
-    await row(page, "totes.full_weight").locator(".label").focus();
+    expect(await shownValueOf(page, "totes.stand_height")).not.toBe(before);
+    await row(page, "totes.full_weight").getByRole("button").first().focus();
     await page.keyboard.press("Enter");
     await page.locator(".working").waitFor();
     expect(await page.locator(".working").innerText()).toContain("Source:");

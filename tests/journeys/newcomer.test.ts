@@ -61,14 +61,12 @@ async function layOutOnPaper(page: Page) {
     const asked = page.locator(".next-number .strong");
     await touch(asked);
     // The page scrolls to the field and puts the finger in it.
-    await page.waitForFunction(() => document.activeElement?.matches("input.measure, .measured input"));
+    await page.waitForFunction(() => document.activeElement?.matches(".in-hand-value, .measured input"));
     await type(number);
   }
   // Leaving the last field.
   await touch(page.locator(".next-number").getByRole("button", { name: "Not now" }));
   await settled(page);
-  // The cards that were asked about stand open; the two that were not are opened to read their answers.
-  for (const card of ["weather", "season"]) await touch(page.locator(`#${card} > .folded`));
   return done;
 }
 
@@ -77,8 +75,11 @@ describe("a newcomer with a homestead on paper, on a phone", () => {
     const { page, context, complaints } = await open(browser, { viewport: PHONE });
     const done = await layOutOnPaper(page);
     expect(done.numbers).toBeLessThanOrEqual(12);
-    expect(done.touches).toBeLessThanOrEqual(40);
-    const shown = (id: string) => shownValueOf(page, id);
+    const shown = async (id: string) => {
+      // An answer is read on its part, which two touches open: its group, and its line in the list.
+      if ((await page.locator(`article.card[id="${id.split(".")[0]}"]`).count()) === 0) done.touches += 2;
+      return shownValueOf(page, id);
+    };
     const number = async (id: string) => Number.parseFloat((await shown(id)).replaceAll(",", ""));
 
     // 1. The roof. 1 in on 1 ft2 is 0.623377 gal; nine tenths of it run off a metal roof.
@@ -147,6 +148,7 @@ describe("a newcomer with a homestead on paper, on a phone", () => {
     expect(yearly / 365).toBeGreaterThan(need * 0.6);
     expect(await number("season.share_met")).toBeGreaterThan(90);
     expect(await number("season.share_met")).toBeLessThanOrEqual(100);
+    expect(done.touches).toBeLessThanOrEqual(40);
     expect(complaints).toEqual([]);
     await context.close();
   });

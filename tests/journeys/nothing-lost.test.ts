@@ -1,6 +1,6 @@
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
-import { launch, open, row, settled, shownValueOf } from "./browser.ts";
+import { hand, launch, open, row, settled, shownValueOf, take, unfold } from "./browser.ts";
 import type { Opened } from "./pages.ts";
 
 /** A hundred are asked for by HUNDRED=1, or in pieces by HUNDRED=2/5, the second fifth of them. */
@@ -35,16 +35,14 @@ async function empty(): Promise<Opened> {
 
 /** Puts a number in the field; every other time only typed, not yet entered. */
 async function edit(page: Page, amount: number): Promise<void> {
-  const field = row(page, HEIGHT);
-  await field.fill(`${amount} ft`);
-  if (amount % 2 === 0) await field.press("Enter");
+  await take(page, HEIGHT);
+  await hand(page).fill(`${amount} ft`);
+  if (amount % 2 === 0) await hand(page).press("Enter");
 }
 
 /** The number that the field shows once the page stands; the season need not be worked out for it. */
 async function standing(page: Page): Promise<number> {
-  const field = row(page, HEIGHT);
-  await field.waitFor();
-  return Number.parseFloat(await field.inputValue());
+  return Number.parseFloat(await shownValueOf(page, HEIGHT));
 }
 
 /** Titles of what is kept, as the page lists them. */
@@ -131,15 +129,19 @@ describe("nothing is lost right after an edit", () => {
 
   test("a text that cannot be read is in its field again, after a reload and after a closed tab", async () => {
     const { page, context } = await empty();
-    await row(page, HEIGHT).fill("twelve or so");
+    await take(page, HEIGHT);
+    await hand(page).fill("twelve or so");
     await page.reload();
-    await expect.poll(() => row(page, HEIGHT).inputValue()).toBe("twelve or so");
-    await row(page, HEIGHT).click();
+    await take(page, HEIGHT);
+    await expect.poll(() => hand(page).inputValue()).toBe("twelve or so");
     await page.close();
     const next = await another(context);
     await row(next, HEIGHT).waitFor();
-    await expect.poll(() => row(next, HEIGHT).inputValue()).toBe("twelve or so");
-    expect(await row(next, HEIGHT).getAttribute("aria-invalid")).toBe("true");
+    // At rest its row says so too.
+    await next.getByText("Not read: twelve or so").waitFor();
+    await take(next, HEIGHT);
+    await expect.poll(() => hand(next).inputValue()).toBe("twelve or so");
+    expect(await hand(next).getAttribute("aria-invalid")).toBe("true");
     // Put right it is entered, and does not come back.
     await edit(next, 312);
     await next.reload();
@@ -149,11 +151,13 @@ describe("nothing is lost right after an edit", () => {
 
   test("readings of the own gauge that are only typed stand there again", async () => {
     const { page, context } = await open(browser);
+    await unfold(page, "weather");
     await page.getByText("Type or paste your own gauge").click();
     const readings = page.getByLabel("Readings, one a line");
     await readings.fill("2021-04-11 6 mm\n2021-04-12 8 mm");
     await page.reload();
     await settled(page);
+    await unfold(page, "weather");
     await expect.poll(() => readings.inputValue()).toBe("2021-04-11 6 mm\n2021-04-12 8 mm");
     await context.close();
   });
@@ -164,6 +168,7 @@ describe("nothing is lost right after an edit", () => {
       const date = new Date(Date.UTC(2021, 0, 1 + at)).toISOString().slice(0, 10);
       return `${date},${at % 10 === 5 ? 4 : 0}`;
     });
+    await unfold(page, "weather");
     await page.getByLabel("Rain record file").setInputFiles({
       name: "two-years.csv",
       mimeType: "text/csv",

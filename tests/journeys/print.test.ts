@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { DESK, launch, open, PHONE, settled, shownValueOf, unfold } from "./browser.ts";
+import { DESK, launch, open, PHONE, settled, shownValueOf, tool, unfold } from "./browser.ts";
 
 const TEMPLATES = new URL("../../templates/", import.meta.url);
 
@@ -34,6 +34,7 @@ describe("on paper", () => {
   test("every starter is one page of A4 and of letter paper", async () => {
     const { page, context } = await open(browser);
     for (const name of readdirSync(TEMPLATES)) {
+      await tool(page, "Worksheets");
       await page
         .locator('input[type="file"][accept*="json"]')
         .setInputFiles(fileURLToPath(new URL(name, TEMPLATES)));
@@ -67,8 +68,8 @@ describe("on paper", () => {
     expect(text.match(/Roof water is not drinking water/g)).toHaveLength(1);
     expect(text).toContain("Tool barn roof, Porch roof");
     expect(text).toContain("A stand that gives way kills");
-    for (const gone of [".tools", "#cards", ".foot"])
-      expect(await page.locator(gone).first().isVisible()).toBe(false);
+    for (const gone of [".tools", ".zone-part", ".zone-strip", ".foot"])
+      for (const one of await page.locator(gone).all()) expect(await one.isVisible()).toBe(false);
     expect(complaints).toEqual([]);
     await context.close();
   });

@@ -1,7 +1,7 @@
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { WITHIN_A_DAY } from "../rainfall/shapes/within-a-day.ts";
-import { launch, open, PHONE, row, settled, shownValueOf, type, unfold } from "./browser.ts";
+import { launch, open, PHONE, row, settled, shownValueOf, tool, type, unfold } from "./browser.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -32,6 +32,7 @@ describe("rain comes in as the reader says", () => {
     const { page, context, complaints } = await open(browser);
     await page.getByLabel("Units").selectOption("metric");
     const before = await shownValueOf(page, "weather.days");
+    await unfold(page, "weather");
     await page.getByLabel("Rain record file").setInputFiles(asFile(twoYears()));
     const preview = page.locator(".preview");
     await preview.waitFor();
@@ -66,6 +67,7 @@ describe("rain comes in as the reader says", () => {
     ]) {
       const shape = WITHIN_A_DAY.find((each) => each.name === name);
       if (!shape) throw new Error(name);
+      await unfold(page, "weather");
       await page.getByLabel("Rain record file").setInputFiles(asFile(shape.text, "log.csv"));
       const readings = page.locator(".preview .reading label");
       await readings.nth(1).waitFor();
@@ -86,6 +88,7 @@ describe("rain comes in as the reader says", () => {
   test("a year of local rain comes in, and its drier versions stand beside it", async () => {
     const { page, context, complaints } = await open(browser);
     const shape = WITHIN_A_DAY.find(({ name }) => name === "a total of the day that its header tells");
+    await unfold(page, "weather");
     await page.getByLabel("Rain record file").setInputFiles(asFile(shape?.text ?? "", "local.csv"));
     await page.locator(".preview .drier").waitFor();
     expect(await page.locator(".preview .drier").innerText()).toContain("One year cannot tell");
@@ -102,6 +105,7 @@ describe("rain comes in as the reader says", () => {
   test("a mean that few places have is questioned; a rain file given for a worksheet is offered as rain", async () => {
     const { page, context, complaints } = await open(browser);
     const rows = twoYears().replaceAll(",4\n", ",0.4\n");
+    await tool(page, "Worksheets");
     await page.getByLabel("Worksheet file").setInputFiles(asFile(rows, "dry.csv"));
     await page.locator(".preview").getByText("dry.csv").waitFor();
     await page.getByRole("button", { name: "Take it anyway" }).waitFor();
@@ -136,6 +140,7 @@ describe("rain comes in as the reader says", () => {
 
   test("own readings are typed, what they leave open is asked, and they join the record in use", async () => {
     const { page, context, complaints } = await open(browser);
+    await unfold(page, "weather");
     await page.getByLabel("Rain record file").setInputFiles(asFile(twoYears()));
     await page.getByRole("button", { name: "Take it" }).click();
     await settled(page);
@@ -174,13 +179,13 @@ describe("rain comes in as the reader says", () => {
 
   test("a gap can still be filled in a record that was taken long ago, and undo opens it again", async () => {
     const { page, context, complaints } = await open(browser);
+    await unfold(page, "weather");
     await page.getByLabel("Rain record file").setInputFiles(asFile(twoYears()));
     await page.getByRole("button", { name: "Take it" }).click();
     await settled(page);
     await page.getByText("Saved", { exact: true }).waitFor();
     await page.reload();
     await settled(page);
-    await page.locator("#weather .minor > summary").click();
     expect(await shownValueOf(page, "weather.missing_days")).toBe("10");
     await page.getByRole("button", { name: "Look at this record again" }).click();
     const preview = page.locator(".preview");
@@ -197,6 +202,7 @@ describe("rain comes in as the reader says", () => {
 
   test("an answer that cannot be read is said, and the file need not be brought in again", async () => {
     const { page, context, complaints } = await open(browser);
+    await unfold(page, "weather");
     await page.getByLabel("Rain record file").setInputFiles(asFile("rain (mm)\n1\n0\n2.5\n", "no-dates.csv"));
     const preview = page.locator(".preview");
     const first = preview.getByRole("group").getByRole("textbox");
@@ -215,10 +221,10 @@ describe("rain comes in as the reader says", () => {
   test("a record is made up from normals as many years long as asked, and is said to be made up", async () => {
     const { page, context, complaints } = await open(browser);
     const before = await shownValueOf(page, "weather.mean_yearly_rain");
-    await page.locator("#weather .minor > summary").click();
     await type(page, "weather.years", "30");
     // Of 30 calendar years from 2001 on seven or eight are leap years: 2004 to 2028 are seven.
     expect(await shownValueOf(page, "weather.days")).toBe((30 * 365 + 7).toLocaleString("en-US"));
+    await unfold(page, "weather.normal_rain");
     const months = row(page, "weather.normal_rain");
     await months.locator("summary").click();
     const january = months.locator("input").first();
@@ -227,6 +233,7 @@ describe("rain comes in as the reader says", () => {
     await settled(page);
     await expect.poll(() => shownValueOf(page, "weather.mean_yearly_rain")).not.toBe(before);
     expect(await page.locator(".madeup").innerText()).toContain("made-up weather");
+    await unfold(page, "weather.record_kind");
     expect(await row(page, "weather.record_kind").innerText()).toContain("made up");
     expect(complaints).toEqual([]);
     await context.close();
@@ -251,6 +258,7 @@ describe("rain comes in as the reader says", () => {
   test("fifty megabytes come in with progress, the page answers meanwhile, and it can be left", async () => {
     const { page, context, complaints } = await open(browser);
     const line = twoYears().split("\n").slice(1, -1);
+    await unfold(page, "weather");
     await page.evaluate(
       ({ lines, bytes }) => {
         const rows = `${lines.join("\n")}\n`;
@@ -267,6 +275,7 @@ describe("rain comes in as the reader says", () => {
     await page.locator(".import progress").waitFor();
     // Answered to the end while the file is still being read: a number of seconds would try the machine alone.
     await type(page, "totes.capacity", "280 gal");
+    await unfold(page, "weather");
     expect(await page.locator(".import progress").count()).toBe(1);
     await page.getByRole("button", { name: "Leave it" }).click();
     await page.locator(".import progress").waitFor({ state: "detached" });

@@ -40,7 +40,7 @@ describe("what is measured in the garden, in a real browser", () => {
     const { page, context, complaints } = await open(browser, { viewport: PHONE });
     await unfold(page, "hose_down");
     const refill = row(page, "hose_down.refill_time");
-    await refill.locator("button.label").click();
+    await refill.locator(".label").click();
     await refill.getByLabel("You measured").fill("3 h");
     await refill.getByLabel("You measured").press("Enter");
     await settled(page);

@@ -14,7 +14,7 @@ import { type Sentence, textOf } from "../../src/telling/asked.ts";
 import { allBeside } from "../../src/telling/beside.ts";
 import type { Place } from "./place.ts";
 
-export const OPTIONS = { units: "us", locale: "en-US", currency: "$" } as const;
+export const OPTIONS = { units: "us", locale: "en-US", currency: "$", rounded: true } as const;
 
 export type Worked = Whole & {
   /** Number of the random place. */

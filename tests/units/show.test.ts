@@ -202,3 +202,99 @@ describe("the text of an edit field", () => {
     expect(showQuantity(95, "duration", few)).toBe("1\u00a0min\u00a035\u00a0s");
   });
 });
+
+describe("a number that was worked out, as a grower says it", () => {
+  const said = (si: number, measure: MeasureName, options = us): string =>
+    plain(showQuantity(si, measure, { ...options, rounded: true }));
+
+  // The steps are those of the screen's design, "Precision".
+  it.each<Shown>([
+    [toSi(53.56, "gal"), "volume", us, "53.6 gal"],
+    [toSi(2.5, "gal"), "volume", us, "2.5 gal"],
+    [toSi(102.4, "gal"), "volume", us, "100 gal"],
+    [toSi(263, "gal"), "volume", us, "265 gal"],
+    [toSi(702.2, "gal"), "yearly_volume", us, "700 gal"],
+    [toSi(8253, "gal"), "yearly_volume", us, "8,250 gal"],
+    [toSi(103_266, "gal"), "yearly_volume", us, "103,000 gal"],
+    [toSi(1041, "L"), "volume", metric, "1.040 L"],
+    [toSi(263, "L"), "volume", metric, "265 L"],
+    [toSi(6872, "imp gal"), "yearly_volume", imperial, "6,870 imp gal"],
+    [0.333_333, "share", us, "33 %"],
+    [0.9959, "share", us, "99 %"],
+    [0.999_99, "share", us, "99 %"],
+    [1, "share", us, "100 %"],
+    [1 - 1e-12, "share", us, "100 %"],
+    [0.0043, "share", us, "0.4 %"],
+    [1.534, "share", us, "153 %"],
+    [1.0001, "share", us, "101 %"],
+    [0, "share", us, "0 %"],
+    [toSi(24.3, "day"), "span", us, "24 days"],
+    [toSi(8.58, "day"), "span", us, "8.5 days"],
+    [toSi(1.1, "day"), "span", us, "1 day"],
+    [toSi(9.9, "day"), "span", us, "10 days"],
+    [toSi(2.5, "h"), "span", us, "2 h 30 min"],
+    [10.5, "count", us, "11"],
+    [3.4, "count", us, "3.5"],
+    [0.05, "count", us, "0.05"],
+    [7305, "count", us, "7,305"],
+    [toSi(380, "s"), "duration", us, "6 min"],
+    [toSi(150, "s"), "duration", us, "2 min 30 s"],
+    [toSi(6528, "s"), "duration", us, "1 h 49 min"],
+    [toSi(8341, "lb"), "mass", us, "8,340 lb"],
+    [toSi(62.428, "lb/ft3"), "density", us, "62.4 lb/ft³"],
+    [1234.56, "money", us, "$1,235"],
+  ])("%d as %s", (si, measure, options, text) => {
+    expect(said(si, measure, options)).toBe(text);
+  });
+
+  const number = (text: string): number => Number(/-?[\d.,]+/.exec(text)?.[0]?.replaceAll(",", "") ?? "0");
+  const gallons = fc.double({ min: 1, max: 1e6, noNaN: true });
+
+  it("has three figures at the most, and is never further off than a fortieth", () => {
+    fc.assert(
+      fc.property(gallons, fc.constantFrom("gal", "L", "imp gal"), (value, unit) => {
+        const text = said(toSi(value, unit), "volume", { ...us, unit });
+        const figures = text
+          .replace(/[^\d.]/g, "")
+          .replace(".", "")
+          .replace(/^0+/, "")
+          .replace(/0+$/, "");
+        expect(figures.length).toBeLessThanOrEqual(3);
+        expect(Math.abs(number(text) - value)).toBeLessThanOrEqual(value / 40 + 1e-9);
+      }),
+    );
+  });
+
+  it("never shows more as less", () => {
+    fc.assert(
+      fc.property(gallons, gallons, fc.constantFrom("gal", "L"), (a, b, unit) => {
+        const [low, high] = [Math.min(a, b), Math.max(a, b)].map((value) =>
+          number(said(toSi(value, unit), "volume", { ...us, unit })),
+        );
+        expect(low).toBeLessThanOrEqual(high ?? 0);
+      }),
+    );
+  });
+
+  it("is 100 % exactly where all is met, and nothing only where there is none", () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0, max: 1, noNaN: true }), (share) => {
+        const text = said(share, "share");
+        // A share is a quotient of long sums: within a part in a thousand million it is all.
+        expect(text === "100 %").toBe(share > 1 - 1e-9);
+        if (share > 1e-9) expect(text).not.toBe("0 %");
+      }),
+    );
+  });
+
+  it("of days and counts is whole from ten, and some of them are never none", () => {
+    fc.assert(
+      fc.property(fc.double({ min: 1e-4, max: 400, noNaN: true }), (days) => {
+        const shown = number(said(days, "count"));
+        expect(shown).toBeGreaterThan(0);
+        if (days >= 10) expect(Number.isInteger(shown)).toBe(true);
+        else if (shown >= 0.5) expect(Number.isInteger(shown * 2)).toBe(true);
+      }),
+    );
+  });
+});

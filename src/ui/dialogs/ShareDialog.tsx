@@ -50,11 +50,11 @@ function Link(props: { readonly made: Extract<ShareMade, { ok: true }> }) {
   );
 }
 
-function AsLink(props: { readonly open: boolean }) {
+function AsLink() {
   const sheet = useSheet();
   const [exact, setExact] = createSignal(false);
   const [made] = createResource(
-    () => props.open && { exact: exact(), worksheet: sheet.worksheet() },
+    () => ({ exact: exact(), worksheet: sheet.worksheet() }),
     (wish) => sheet.keep.link(wish.exact),
   );
   const good = () => {
@@ -117,40 +117,35 @@ function AsFile() {
   );
 }
 
-export function ShareTool() {
+export function ShareDialog(props: { readonly onClose: () => void }) {
   const sheet = useSheet();
-  const [open, setOpen] = createSignal(false);
   let dialog: HTMLDialogElement | undefined;
   return (
-    <>
-      <button
-        type="button"
-        class="tool"
-        onClick={() => {
-          setOpen(true);
-          dialog?.showModal();
-        }}
-      >
-        Share
+    <dialog
+      class="share"
+      aria-label="Share"
+      ref={(element) => {
+        dialog = element;
+        queueMicrotask(() => element.showModal());
+      }}
+      onClose={() => props.onClose()}
+    >
+      <button type="button" class="close" onClick={() => dialog?.close()}>
+        Close
       </button>
-      <dialog class="share" aria-label="Share" ref={dialog} onClose={() => setOpen(false)}>
-        <button type="button" class="close" onClick={() => dialog?.close()}>
-          Close
-        </button>
-        <h2>Share</h2>
-        <label class="row">
-          <span class="label">Made by</span>
-          <input
-            class="text"
-            aria-label="Made by"
-            dir="auto"
-            value={bare(sheet.worksheet().made_by)}
-            onChange={(event) => sheet.edit.page({ made_by: event.currentTarget.value })}
-          />
-        </label>
-        <AsLink open={open()} />
-        <AsFile />
-      </dialog>
-    </>
+      <h2>Share</h2>
+      <label class="row">
+        <span class="label">Made by</span>
+        <input
+          class="text"
+          aria-label="Made by"
+          dir="auto"
+          value={bare(sheet.worksheet().made_by)}
+          onChange={(event) => sheet.edit.page({ made_by: event.currentTarget.value })}
+        />
+      </label>
+      <AsLink />
+      <AsFile />
+    </dialog>
   );
 }

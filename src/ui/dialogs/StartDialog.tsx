@@ -127,7 +127,7 @@ function Starters(props: { readonly act: Act }) {
   );
 }
 
-export function StartDialog(props: { readonly register: (dialog: HTMLDialogElement) => void }) {
+export function StartDialog(props: { readonly onClose: () => void }) {
   const sheet = useSheet();
   let dialog: HTMLDialogElement | undefined;
   const act: Act = (doing) => () => {
@@ -139,8 +139,9 @@ export function StartDialog(props: { readonly register: (dialog: HTMLDialogEleme
       aria-label="Worksheets"
       ref={(element) => {
         dialog = element;
-        props.register(element);
+        queueMicrotask(() => element.showModal());
       }}
+      onClose={() => props.onClose()}
     >
       <button type="button" class="close" onClick={() => dialog?.close()}>
         Close

@@ -16,6 +16,8 @@ const SMALL_LETTER = 0.62 * LETTER;
 /** Lines that the lead may take: two, on a phone three. */
 const LINES = { phone: 3, other: 2 };
 
+const NOTHING: Sentence = { id: "", lead: true, pieces: [] };
+
 /** Opens the working of a pressed number where it stands, and lets the curve show that number. */
 function createPressing() {
   const sheet = useSheet();
@@ -65,7 +67,9 @@ function createSaid(width: () => number) {
     const short = was.length > 0 || (isPhone() && sheet.looking.inHand() !== null);
     const lead = sheet.answers({ short })[0] ?? full;
     const brief = !fits(lead, was);
-    return [brief ? (sheet.answers({ short, brief })[0] ?? lead) : lead, ...rest];
+    const first = brief ? (sheet.answers({ short, brief })[0] ?? lead) : lead;
+    // With a number in hand on a phone there is room for no more.
+    return isPhone() && sheet.looking.inHand() !== null ? [first] : [first, ...rest];
   });
 }
 
@@ -86,26 +90,20 @@ export function Answers() {
   const { width, watch } = createElementWidth(800);
   const said = createSaid(width);
   const { onPress, onClose } = createPressing();
-  const lead = () => said()[0];
+  const lead = () => said()[0] ?? NOTHING;
   return (
     <section class="answers" aria-label="Answers" aria-busy={sheet.working()} ref={watch}>
-      <Show when={lead()}>
-        {(sentence) => (
-          <h1 class="lead" aria-live="polite">
-            <Pieces sentence={sentence()} onPress={onPress} />
-          </h1>
-        )}
-      </Show>
-      <Show when={(lead()?.acts?.length ?? 0) > 0}>
-        <Acts acts={lead()?.acts ?? []} />
+      <h1 class="lead" aria-live="polite">
+        <Pieces sentence={lead()} onPress={onPress} />
+      </h1>
+      <Show when={(lead().acts?.length ?? 0) > 0}>
+        <Acts acts={lead().acts ?? []} />
       </Show>
       <ul>
-        <Show when={lead()?.id === "lead" && sheet.givesOutFirst()}>
-          {(first) => (
-            <li class="gives-out" classList={{ old: first().old }}>
-              <Pieces sentence={first().sentence} onPress={onPress} />
-            </li>
-          )}
+        <Show when={lead().id === "lead" && sheet.givesOutFirst() !== null}>
+          <li class="gives-out" classList={{ old: sheet.givesOutFirst()?.old }}>
+            <Pieces sentence={sheet.givesOutFirst()?.sentence ?? NOTHING} onPress={onPress} />
+          </li>
         </Show>
         <Further sentences={said().slice(1)} onPress={onPress} />
       </ul>

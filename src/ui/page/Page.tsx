@@ -1,210 +1,166 @@
-// The whole page: header, answers, what is wrong, the chart, the cards.
+// The frame: one line at the head, then answers, place, time and the one open part, laid out by the width of the window.
 
-import { For, Show } from "solid-js";
-import { bare } from "../../document/title-apart.ts";
-import type { Card } from "../../document/worksheet.ts";
-import { groupsOf, isBare, offered } from "../../kinds/kind.ts";
+import { createSignal, Match, onCleanup, onMount, Show, Switch } from "solid-js";
+import { isBare } from "../../kinds/kind.ts";
 import { Drawing } from "../charts/Drawing.tsx";
 import { Time } from "../charts/Time.tsx";
 import { LayOut } from "../dialogs/LayOut.tsx";
-import { ShareTool } from "../dialogs/ShareDialog.tsx";
-import { StartDialog } from "../dialogs/StartDialog.tsx";
+import { PlainHand } from "../rows/PlainHand.tsx";
 import { useSheet } from "../sheet.ts";
 import { Answers } from "./Answers.tsx";
-import { CardView } from "./CardView.tsx";
+import { Foot } from "./Foot.tsx";
+import { Header } from "./Header.tsx";
 import { KeepingBar } from "./KeepingBar.tsx";
 import { NextNumber } from "./NextNumber.tsx";
+import { Part } from "./Part.tsx";
+import { PartList } from "./PartList.tsx";
 import { PrintedPage } from "./PrintedPage.tsx";
-import { WeekPlan } from "./WeekPlan.tsx";
+import { createParts, type Parts } from "./parts.ts";
+import { type Listing, Strip } from "./Strip.tsx";
 
-const TURNS = {
-  Undo: "M8 4 3 9l5 5M3 9h11a6 6 0 0 1 0 12h-4",
-  Redo: "M16 4l5 5-5 5M21 9H10a6 6 0 0 0 0 12h4",
-} as const;
+/** What answers to keys wherever nothing is being typed: the part before and the part after. */
+function listenToKeys(parts: Parts, goTo: (id: string) => void): void {
+  const onKey = (event: KeyboardEvent): void => {
+    const by = event.key === "[" ? -1 : event.key === "]" ? 1 : 0;
+    const isTyping =
+      event.target instanceof Element && event.target.matches("input, textarea, select, dialog *");
+    if (by === 0 || isTyping || event.ctrlKey || event.metaKey || event.altKey) return;
+    const id = parts.along(by);
+    if (id !== null) goTo(id);
+  };
+  onMount(() => document.addEventListener("keydown", onKey));
+  onCleanup(() => document.removeEventListener("keydown", onKey));
+}
 
-function Turn(props: {
-  readonly name: keyof typeof TURNS;
-  readonly what: string | null;
-  readonly onTurn: () => void;
-}) {
+function createListing(): Listing {
+  const sheet = useSheet();
+  const [group, setGroup] = createSignal<string | null>(null);
+  return {
+    group: () => (sheet.looking.inHand() === null ? group() : null),
+    show: (title) => {
+      if (title !== null) sheet.looking.take(null);
+      setGroup(title);
+    },
+  };
+}
+
+function OpenPart(props: { readonly parts: Parts; readonly listing: Listing }) {
+  const sheet = useSheet();
+  const card = (id: string) => sheet.worksheet().cards.find((one) => one.id === id);
   return (
-    <button
-      type="button"
-      class="tool turn"
-      aria-label={props.name}
-      disabled={!props.what}
-      title={props.what ? `${props.name}: ${props.what}` : props.name}
-      onClick={() => props.onTurn()}
-    >
-      <svg viewBox="0 0 24 24" aria-hidden="true">
-        <path d={TURNS[props.name]} />
-      </svg>
-    </button>
+    <Switch>
+      <Match when={props.listing.group()}>
+        {(group) => <PartList parts={props.parts} from={group()} onOpen={() => props.listing.show(null)} />}
+      </Match>
+      <Match when={sheet.looking.part()} keyed>
+        {(id) => <Show when={card(id)}>{(open) => <Part card={open()} parts={props.parts} />}</Show>}
+      </Match>
+    </Switch>
   );
 }
 
-function Tools(props: { readonly onStart: () => void }) {
+/** Says what there is on an empty sheet, in the stead of its drawing. */
+function Place() {
   const sheet = useSheet();
   return (
-    <nav class="tools" aria-label="Worksheet">
-      <Turn name="Undo" what={sheet.canUndo()} onTurn={() => sheet.edit.undo()} />
-      <Turn name="Redo" what={sheet.canRedo()} onTurn={() => sheet.edit.redo()} />
-      <button type="button" class="tool" aria-pressed={sheet.held()} onClick={() => sheet.edit.hold()}>
-        {sheet.held() ? "Let go" : "Hold"}
-      </button>
-      <button type="button" class="tool" onClick={() => props.onStart()}>
-        Worksheets
-      </button>
-      <WeekPlan />
-      <ShareTool />
-      <button type="button" class="tool" onClick={() => window.print()}>
-        Print
-      </button>
-    </nav>
-  );
-}
-
-function Header() {
-  const sheet = useSheet();
-  let dialog: HTMLDialogElement | undefined;
-  return (
-    <header class="width top">
-      <input
-        class="title"
-        aria-label="Name of this worksheet"
-        dir="auto"
-        value={bare(sheet.worksheet().title)}
-        onChange={(event) => sheet.edit.page({ title: event.currentTarget.value })}
-      />
-      <span class="saved" role="status">
-        {sheet.saved()}
-      </span>
-      <Show when={sheet.madeUp()}>{(text) => <span class="madeup">{text()}</span>}</Show>
-      <Show when={sheet.starter()}>
-        <button type="button" class="tool own" onClick={() => sheet.edit.start(null)}>
-          Start my own
-        </button>
+    <div class="zone-place">
+      <Show when={isBare(sheet.kinds, sheet.worksheet().cards)} fallback={<Drawing />}>
+        <LayOut />
       </Show>
-      <label>
-        <span class="unseen">Units</span>
-        <select
-          value={sheet.worksheet().units}
-          onChange={(event) => sheet.edit.units(event.currentTarget.value as "us" | "imperial" | "metric")}
-        >
-          <option value="us">feet and US gallons</option>
-          <option value="imperial">feet and imperial gallons</option>
-          <option value="metric">metres and litres</option>
-        </select>
-      </label>
-      <Tools
-        onStart={() => {
-          sheet.keep.lookAgain();
-          dialog?.showModal();
-        }}
-      />
-      <StartDialog
-        register={(element) => {
-          dialog = element;
-        }}
-      />
-    </header>
+    </div>
   );
 }
 
-/** Cards by their ids, so that an edit changes a card in place and the field being typed in keeps the focus. */
-function Cards(props: { readonly cards: readonly Card[] }) {
-  const ids = () => props.cards.map((card) => card.id);
-  return (
-    <For each={ids()}>
-      {(id) => (
-        <Show when={props.cards.find((card) => card.id === id)}>{(card) => <CardView card={card()} />}</Show>
-      )}
-    </For>
-  );
+/** Whether the window is too low for one thing under the other. */
+function createLow() {
+  const query = matchMedia("(max-height: 499px)");
+  const [low, setLow] = createSignal(query.matches);
+  const look = () => {
+    setLow(query.matches);
+  };
+  query.addEventListener("change", look);
+  onCleanup(() => query.removeEventListener("change", look));
+  return low;
 }
 
-function GroupView(props: { readonly group: ReturnType<typeof groupsOf>[number] }) {
-  const sheet = useSheet();
-  const cards = () =>
-    props.group.kinds.flatMap(({ kind }) => sheet.worksheet().cards.filter((card) => card.kind === kind));
-  const kinds = () => offered(props.group.kinds, sheet.worksheet().cards);
+function TimeZone() {
   return (
-    <Show when={cards().length > 0 || kinds().length > 0}>
-      <section class="width group" aria-label={props.group.title}>
-        <header>
-          <h2>{props.group.title}</h2>
-          <For each={kinds()}>
-            {(kind) => (
-              <button type="button" class="add" title={kind.purpose} onClick={() => sheet.edit.addCard(kind)}>
-                + {kind.label}
-              </button>
-            )}
-          </For>
-        </header>
-        <div class="cards">
-          <Cards cards={cards()} />
-        </div>
-      </section>
-    </Show>
-  );
-}
-
-function Unknown() {
-  const sheet = useSheet();
-  const cards = () => sheet.worksheet().cards.filter((card) => !sheet.kinds[card.kind]);
-  return (
-    <Show when={cards().length > 0}>
-      <section class="width group" aria-label="Cards this version does not know">
-        <h2>Cards this version does not know</h2>
-        <div class="cards">
-          <Cards cards={cards()} />
-        </div>
-      </section>
-    </Show>
+    <div class="zone-time">
+      <Time />
+    </div>
   );
 }
 
 export function Page() {
   const sheet = useSheet();
+  const parts = createParts(sheet);
+  const listing = createListing();
+  listenToKeys(parts, sheet.edit.goTo);
+  const width = sheet.looking.width;
+  const isPhone = () => width() === "phone";
+  // On its side a window of that width has no room for a list beside the open part.
+  const isLow = createLow();
+  const hasList = () => width() === "list" && !isLow();
+  const isOpen = () => !isPhone() || sheet.looking.part() !== null || listing.group() !== null;
+  const isAtRest = () => isPhone() && !isOpen();
   return (
     <>
-      <a class="skip" href="#cards">
-        To the cards
+      <a class="skip" href="#part">
+        To the open part
       </a>
       <Header />
-      <main class="bench">
-        <div class="view">
+      <main
+        class="bench"
+        data-width={width()}
+        classList={{
+          open: isOpen(),
+          holding: sheet.looking.inHand() !== null,
+          typing: sheet.looking.typing(),
+        }}
+      >
+        <div class="zone-answers">
           <KeepingBar />
           <Answers />
-          <Drawing />
-          <Time />
         </div>
-        <div class="parts">
-          <Show when={isBare(sheet.kinds, sheet.worksheet().cards)}>
-            <LayOut />
-          </Show>
-          <div id="cards">
-            <For each={groupsOf(sheet.kinds)}>{(group) => <GroupView group={group} />}</For>
-            <Unknown />
+        <Show when={hasList()}>
+          <div class="zone-list">
+            <PartList parts={parts} />
           </div>
-        </div>
+        </Show>
+        <Show when={!isPhone() && !hasList()}>
+          <Strip parts={parts} listing={listing} />
+        </Show>
+        <Show when={isOpen()}>
+          <div class="zone-part" id="part" tabindex="-1">
+            <OpenPart parts={parts} listing={listing} />
+            <Show when={width() === "list"}>
+              <TimeZone />
+            </Show>
+            <Show when={!isPhone()}>
+              <Foot />
+            </Show>
+          </div>
+        </Show>
+        <Place />
+        <Show when={isAtRest() || width() === "bench" || width() === "wide"}>
+          <TimeZone />
+        </Show>
+        <Show when={isAtRest()}>
+          <PartList parts={parts} />
+        </Show>
         <PrintedPage />
+        <Show when={isPhone()}>
+          <Show when={sheet.looking.inHand()} fallback={<Strip parts={parts} listing={listing} />}>
+            <div class="zone-hand">
+              <PlainHand />
+            </div>
+          </Show>
+        </Show>
       </main>
       <NextNumber />
-      <footer class="width foot">
-        <p>
-          Heights are above {sheet.worksheet().datum || "a zero of your choice"}. Made by{" "}
-          {sheet.worksheet().made_by || "nobody named"} on {sheet.worksheet().made_on}.
-        </p>
-        <p>
-          Everything is worked out on this device; nothing is sent anywhere. Figures are estimates for
-          planning: local codes and licensed people decide on wiring, stands, drinking water and backflow.
-        </p>
-        <p>
-          Version {sheet.keep.version}
-          {sheet.keep.ready() ? ", kept on this device: it opens with no network" : ""}.
-        </p>
-      </footer>
+      <Show when={isAtRest()}>
+        <Foot />
+      </Show>
     </>
   );
 }

@@ -1,6 +1,6 @@
 // A sentence with numbers in it: each is pressed for its working, and carries what it was beside itself.
 
-import { Index, Show } from "solid-js";
+import { createMemo, Index, Show } from "solid-js";
 import type { NumberPiece, Piece, Sentence } from "../../telling/asked.ts";
 import { wasText } from "../../telling/was.ts";
 import { useSheet } from "../sheet.ts";
@@ -55,19 +55,25 @@ function NumberOf(props: { readonly piece: NumberPiece; readonly stop: string; r
   );
 }
 
+const NO_NUMBER: NumberPiece = { quantity: "", tone: "plain" };
+
+const wordsOf = (piece: Piece): string => (typeof piece === "string" ? piece : "");
+
 /** The pieces of a sentence; they change in place, so that a number keeps the focus while it changes. */
 export function Pieces(props: { readonly sentence: Sentence; readonly onPress: OnPress }) {
   const pieces = () => props.sentence.pieces;
   return (
     <Index each={pieces()}>
       {(piece, index) => {
-        const number = () => {
+        // Where words come in the place of a number, what still reads it before it goes must find the last one.
+        const number = createMemo((last: NumberPiece) => {
           const now = piece();
-          return typeof now === "string" ? null : now;
-        };
+          return typeof now === "string" ? last : now;
+        }, NO_NUMBER);
+        const isNumber = () => typeof piece() !== "string";
         return (
-          <Show when={number()} fallback={afterNumber(pieces(), index, String(piece()))}>
-            {(of) => <NumberOf piece={of()} stop={stopAfter(pieces()[index + 1])} onPress={props.onPress} />}
+          <Show when={isNumber()} fallback={afterNumber(pieces(), index, wordsOf(piece()))}>
+            <NumberOf piece={number()} stop={stopAfter(pieces()[index + 1])} onPress={props.onPress} />
           </Show>
         );
       }}

@@ -1,6 +1,6 @@
 // The coming week as a grower reads it: which bed on which days, how much, by what means. Prints as one clean page.
 
-import { createMemo, createSignal, For, Show } from "solid-js";
+import { createMemo, For, Show } from "solid-js";
 import { Portal } from "solid-js/web";
 import type { Card } from "../../document/worksheet.ts";
 import { valueIn } from "../../graph/readers.ts";
@@ -149,37 +149,28 @@ function Body() {
   );
 }
 
-/** The button at the head of the page, and the plan behind it. */
-export function WeekPlan() {
+/** The plan, as a page of its own. */
+export function WeekDialog(props: { readonly onClose: () => void }) {
   const sheet = useSheet();
-  const [open, setOpen] = createSignal(false);
-  const beds = useWeekBeds();
   return (
-    <Show when={beds().length > 0}>
-      <button type="button" class="tool" onClick={() => setOpen(true)}>
-        This week
-      </button>
-      <Show when={open()}>
-        <Portal>
-          <dialog
-            class="week sheet-of-paper"
-            aria-label="The week's plan"
-            aria-busy={sheet.working()}
-            ref={(element) => queueMicrotask(() => element.showModal())}
-            onClose={() => setOpen(false)}
-          >
-            <form method="dialog">
-              <button type="button" class="tool" onClick={() => window.print()}>
-                Print the plan
-              </button>
-              <button type="submit" class="close">
-                Close
-              </button>
-            </form>
-            <Body />
-          </dialog>
-        </Portal>
-      </Show>
-    </Show>
+    <Portal>
+      <dialog
+        class="week sheet-of-paper"
+        aria-label="The week's plan"
+        aria-busy={sheet.working()}
+        ref={(element) => queueMicrotask(() => element.showModal())}
+        onClose={() => props.onClose()}
+      >
+        <form method="dialog">
+          <button type="button" class="tool" onClick={() => window.print()}>
+            Print the plan
+          </button>
+          <button type="submit" class="close">
+            Close
+          </button>
+        </form>
+        <Body />
+      </dialog>
+    </Portal>
   );
 }

@@ -1,58 +1,50 @@
-// A number that was worked out: its value, how far it moved, and on pressing it the working.
+// A number that was worked out: its value, what it was, and on pressing it the working.
 
-import { Match, Show, Switch } from "solid-js";
+import { Show } from "solid-js";
 import type { Card } from "../../document/worksheet.ts";
 import type { Row } from "../../graph/types.ts";
-import type { Tone } from "../../telling/asked.ts";
 import { useSheet } from "../sheet.ts";
 import { toneOf } from "../tones.ts";
 import { Cautions } from "./Cautions.tsx";
 import { Moved } from "./Quantity.tsx";
+import { Shown } from "./Shown.tsx";
 import { Working } from "./Working.tsx";
 
 /** Letters of a text that still fits beside its label. */
-const ONE_LINE = 34;
+const ONE_LINE = 26;
 
 export function ResultRow(props: { readonly card: Card; readonly row: Row }) {
   const sheet = useSheet();
   const id = () => `${props.card.id}.${props.row.name}`;
-  const result = () => sheet.result(id());
-  const open = () => sheet.opened() === id();
-  const tone = (): Tone | undefined => toneOf(props.row);
-  const isSentence = () =>
-    "measure" in props.row && props.row.measure === "text" && sheet.shown(id()).length > ONE_LINE;
+  const state = () => sheet.result(id())?.state;
+  const open = () => sheet.opened() === id() && sheet.looking.openedAt() === "row";
+  const text = () => {
+    if (state() === "none") return `none: ${sheet.shown(id())}`;
+    if (state() === "failed") return sheet.failure(id()) ?? sheet.shown(id());
+    return sheet.shown(id());
+  };
   return (
-    <div class="row result" classList={{ said: isSentence() }} id={id()} tabindex="-1">
+    <div class="row result" classList={{ said: text().length > ONE_LINE }} id={id()} tabindex="-1">
       <button
         type="button"
-        class="label"
+        class="line"
+        classList={{ failed: state() === "failed" }}
         aria-expanded={open()}
-        onClick={() => sheet.edit.openWorking(open() ? null : id())}
+        onClick={() => sheet.looking.openWorking(open() ? null : id())}
       >
-        {sheet.label(id())}
-      </button>
-      <Switch>
-        <Match when={result()?.state === "none" && result()}>
-          <span class="value none">none: {sheet.shown(id())}</span>
-        </Match>
-        <Match when={result()?.state === "failed"}>
-          <span class="value failed">{sheet.failure(id()) ?? sheet.shown(id())}</span>
-        </Match>
-        <Match when={true}>
-          <button
-            type="button"
-            class="value"
-            classList={{ old: result()?.state === "pending" }}
-            data-tone={tone()}
-            tabindex="-1"
-            onClick={() => sheet.edit.openWorking(open() ? null : id())}
-          >
-            {sheet.shown(id())}
-            <Show when={sheet.originOf(id())}>{(origin) => <span class="from">{origin()}</span>}</Show>
+        <span class="label">{sheet.label(id())}</span>
+        <Shown
+          text={text()}
+          none={state() === "none"}
+          old={state() === "pending"}
+          tone={state() === "failed" ? "trouble" : toneOf(props.row)}
+        />
+        <span class="from">
+          <Show when={sheet.moved(id())} fallback={sheet.originOf(id())}>
             <Moved quantity={id()} />
-          </button>
-        </Match>
-      </Switch>
+          </Show>
+        </span>
+      </button>
       <Show when={open()}>
         <Working quantity={id()} card={props.card} row={props.row} />
       </Show>

@@ -1,6 +1,6 @@
-// One card, whatever its kind: its name, its given numbers, its results, and the rest behind "more".
+// The open part, whatever its kind: its neighbours, its name, its given numbers, its results, and the rest when asked for.
 
-import { createMemo, For, Show } from "solid-js";
+import { createComputed, createMemo, createSignal, For, Show } from "solid-js";
 import { bare } from "../../document/title-apart.ts";
 import type { Card } from "../../document/worksheet.ts";
 import { isReady, valueIn } from "../../graph/readers.ts";
@@ -12,11 +12,14 @@ import { ThroughYear } from "../charts/ThroughYear.tsx";
 import { DipStrip } from "../dialogs/DipStrip.tsx";
 import { RainPicker } from "../dialogs/RainPicker.tsx";
 import { LeadRow } from "../rows/LeadRow.tsx";
+import { PlainHand } from "../rows/PlainHand.tsx";
 import { RowView } from "../rows/Rows.tsx";
 import { isGiven } from "../rows/row-kinds.ts";
 import { useSheet } from "../sheet.ts";
-import { FoldedCard } from "./FoldedCard.tsx";
+import { Beside } from "./Beside.tsx";
 import { Icon } from "./Icon.tsx";
+import { Adding } from "./PartList.tsx";
+import type { Parts } from "./parts.ts";
 
 function Menu(props: { readonly card: Card }) {
   const sheet = useSheet();
@@ -49,11 +52,11 @@ function Menu(props: { readonly card: Card }) {
   );
 }
 
-function Head(props: { readonly card: Card }) {
+function Name(props: { readonly card: Card }) {
   const sheet = useSheet();
   const kind = () => sheet.kinds[props.card.kind];
   return (
-    <header>
+    <header class="named">
       <Icon kind={props.card.kind} />
       <input
         class="name"
@@ -63,17 +66,9 @@ function Head(props: { readonly card: Card }) {
         onChange={(event) => sheet.edit.renameCard(props.card, event.currentTarget.value)}
       />
       <span class="kind">{kind()?.label ?? props.card.kind}</span>
-      <Show when={!kind()?.single} fallback={<span />}>
+      <Show when={!kind()?.single}>
         <Menu card={props.card} />
       </Show>
-      <button
-        type="button"
-        class="fold"
-        aria-expanded="true"
-        aria-label={`Fold ${props.card.title} up`}
-        title="Fold this card up"
-        onClick={() => sheet.edit.unfold(props.card.id, false)}
-      />
     </header>
   );
 }
@@ -98,20 +93,24 @@ function Body(props: { readonly card: Card }) {
   const leads = () => (sheet.kinds[props.card.kind]?.rows ?? []).filter((row) => row.lead && !row.hidden);
   const main = () => rows().filter((row) => !row.minor);
   const minor = () => rows().filter((row) => row.minor);
-  // A memo, so that an edit of the card does not close what the reader opened.
-  const minorOpen = createMemo(() =>
-    minor().some((row) => sheet.opened() === `${props.card.id}.${row.name}`),
-  );
+  const [isMinorOpen, setMinorOpen] = createSignal(false);
+  // What is asked for among them is shown; an edit of the card does not close what the reader opened.
+  createComputed(() => {
+    const wanted = [sheet.looking.sought(), sheet.opened(), sheet.looking.inHand()];
+    if (minor().some((row) => wanted.includes(`${props.card.id}.${row.name}`))) setMinorOpen(true);
+  });
   const unknown = () => sheet.problems().find((problem) => problem.at === props.card.id);
   return (
     <>
-      <Head card={props.card} />
       <Show when={unknown()}>{(problem) => <p class="wrong">{problem().text}</p>}</Show>
       <For each={leads()}>{(row) => <LeadRow card={props.card} row={row} />}</For>
       <Show when={sheet.kinds[props.card.kind]?.record}>
         <RainPicker />
       </Show>
       <For each={main().filter(isGiven)}>{(row) => <RowView card={props.card} row={row} />}</For>
+      <Show when={main().some((row) => !isGiven(row))}>
+        <h3 class="so">So</h3>
+      </Show>
       <For each={main().filter((row) => !isGiven(row))}>
         {(row) => <RowView card={props.card} row={row} />}
       </For>
@@ -126,22 +125,69 @@ function Body(props: { readonly card: Card }) {
         )}
       </Show>
       <Show when={minor().length > 0}>
-        <details class="minor" open={minorOpen()}>
-          <summary>More</summary>
-          <For each={minor()}>{(row) => <RowView card={props.card} row={row} />}</For>
+        <details
+          class="minor"
+          open={isMinorOpen()}
+          onToggle={(event) => {
+            setMinorOpen(event.currentTarget.open);
+          }}
+        >
+          <summary>All its numbers ({minor().length})</summary>
+          <Show when={isMinorOpen()}>
+            <For each={minor()}>{(row) => <RowView card={props.card} row={row} />}</For>
+          </Show>
         </details>
       </Show>
     </>
   );
 }
 
-export function CardView(props: { readonly card: Card }) {
+/** The other parts of its group, and what can be added to it. */
+function Kin(props: { readonly card: Card; readonly parts: Parts }) {
   const sheet = useSheet();
+  const group = () => props.parts.groups().find(({ cards }) => cards.some(({ id }) => id === props.card.id));
+  const others = () => group()?.cards.filter(({ id }) => id !== props.card.id) ?? [];
+  return (
+    <Show when={group()}>
+      {(kin) => (
+        <p class="kin">
+          <span>{kin().title}:</span>
+          <For each={others().map(({ id }) => id)}>
+            {(id) => (
+              <button type="button" class="link" onClick={() => sheet.edit.goTo(id)}>
+                {props.parts.titleOf(id)}
+              </button>
+            )}
+          </For>
+          <Adding group={kin()} />
+        </p>
+      )}
+    </Show>
+  );
+}
+
+/** The open part: what stands before and after it, its name, what is in hand, its rows. */
+export function Part(props: { readonly card: Card; readonly parts: Parts }) {
+  const sheet = useSheet();
+  const isPhone = () => sheet.looking.width() === "phone";
   return (
     <article class="card" id={props.card.id} aria-label={props.card.title} tabindex="-1">
-      <Show when={sheet.unfolded(props.card.id)} fallback={<FoldedCard card={props.card} />}>
-        <Body card={props.card} />
+      <Beside card={props.card} parts={props.parts} />
+      <Show when={!isPhone()}>
+        <Name card={props.card} />
+        <Show when={sheet.looking.inHand()}>
+          <div class="zone-hand">
+            <PlainHand />
+          </div>
+        </Show>
       </Show>
+      <div class="rows">
+        <Body card={props.card} />
+        <Show when={isPhone()}>
+          <Name card={props.card} />
+        </Show>
+        <Kin card={props.card} parts={props.parts} />
+      </div>
     </article>
   );
 }

@@ -1,0 +1,23 @@
+// What stands under everything: whose worksheet it is, what it is good for, which version it is.
+
+import { useSheet } from "../sheet.ts";
+
+export function Foot() {
+  const sheet = useSheet();
+  return (
+    <footer class="foot">
+      <p>
+        Heights are above {sheet.worksheet().datum || "a zero of your choice"}. Made by{" "}
+        {sheet.worksheet().made_by || "nobody named"} on {sheet.worksheet().made_on}.
+      </p>
+      <p>
+        Everything is worked out on this device; nothing is sent anywhere. Figures are estimates for planning:
+        local codes and licensed people decide on wiring, stands, drinking water and backflow.
+      </p>
+      <p>
+        Version {sheet.keep.version}
+        {sheet.keep.ready() ? ", kept on this device: it opens with no network" : ""}.
+      </p>
+    </footer>
+  );
+}

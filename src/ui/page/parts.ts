@@ -1,0 +1,72 @@
+// The parts of the place as the page leads to them: by groups, in a row as the water goes, and those in trouble.
+
+import { type Accessor, createMemo } from "solid-js";
+import type { Card } from "../../document/worksheet.ts";
+import { type Group, groupsOf } from "../../kinds/kind.ts";
+import { type Neighbours, neighboursOf, partsInRow } from "../../telling/neighbours.ts";
+import type { Sheet } from "../sheet.ts";
+
+export type PartsOfGroup = Group & { readonly cards: readonly Card[] };
+
+export type Parts = {
+  readonly groups: Accessor<readonly PartsOfGroup[]>;
+  /** Cards of a kind that this version does not know. */
+  readonly unknown: Accessor<readonly Card[]>;
+  /** Ids of all, each behind those that stand before it. */
+  readonly inRow: Accessor<readonly string[]>;
+  /** Ids of those in which something is wrong or will not work as drawn. */
+  readonly inTrouble: Accessor<ReadonlySet<string>>;
+  readonly neighbours: (card: string) => Neighbours;
+  readonly titleOf: (card: string) => string;
+  /** The part so many places along the row, round at its ends. */
+  readonly along: (by: number) => string | null;
+};
+
+const sameSet = (one: ReadonlySet<string>, other: ReadonlySet<string>): boolean =>
+  one.size === other.size && [...one].every((id) => other.has(id));
+
+const sameList = (one: readonly string[], other: readonly string[]): boolean =>
+  one.length === other.length && one.every((id, at) => id === other[at]);
+
+export function createParts(sheet: Sheet): Parts {
+  const cards = () => sheet.worksheet().cards;
+  const groups = createMemo(() =>
+    groupsOf(sheet.kinds).map((group) => ({
+      ...group,
+      cards: group.kinds.flatMap(({ kind }) => cards().filter((card) => card.kind === kind)),
+    })),
+  );
+  const unknown = createMemo(() => cards().filter((card) => !sheet.kinds[card.kind]));
+  const asked = { result: sheet.result, cards: [] };
+  const inRow = createMemo(
+    () =>
+      partsInRow(
+        asked,
+        [...groups().flatMap((group) => group.cards), ...unknown()].map(({ id }) => id),
+      ),
+    [],
+    { equals: sameList },
+  );
+  const inTrouble = createMemo(
+    () =>
+      new Set([
+        ...sheet.problems().map(({ at }) => at.split(".")[0] ?? at),
+        ...sheet.cautions().flatMap(({ card, weight }) => (weight === "trouble" ? [card] : [])),
+      ]),
+    new Set<string>(),
+    { equals: sameSet },
+  );
+  return {
+    groups,
+    unknown,
+    inRow,
+    inTrouble,
+    neighbours: (card) => neighboursOf(asked, card),
+    titleOf: (id) => cards().find((card) => card.id === id)?.title ?? id,
+    along: (by) => {
+      const row = inRow();
+      const at = row.indexOf(sheet.looking.part() ?? "");
+      return row[(at + by + row.length) % row.length] ?? null;
+    },
+  };
+}

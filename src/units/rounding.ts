@@ -1,0 +1,68 @@
+// How far a number that was worked out is rounded where it is shown: as a grower says it. Its working gives it whole.
+// The steps are those of the screen's design; those of litres are chosen to be about as fine.
+
+import type { Measure } from "./measures.ts";
+import { parseUnit } from "./unit.ts";
+
+/** From so much on in steps of so much. */
+type Steps = readonly (readonly [from: number, step: number])[];
+
+const GALLONS: Steps = [
+  [500, 10],
+  [100, 5],
+];
+const LITRES: Steps = [
+  [1000, 10],
+  [100, 5],
+];
+const STEPS: Readonly<Record<string, Steps>> = { gal: GALLONS, "imp gal": GALLONS, L: LITRES };
+
+const FIGURES = 3;
+/** Counts and days are whole from here on, and halves below. */
+const WHOLE_FROM = 10;
+/** All but rounding of a sum is all [%]. */
+const DUST = 1e-7;
+
+const stepped = (value: number, step: number): number => Math.round(value / step) * step;
+
+/** To so many figures, without the last bits that this leaves. */
+const figured = (value: number, figures = FIGURES): number => Number(value.toPrecision(figures));
+
+/** Halves below ten and whole from there; of what would be nothing its first figure, so that some is never none. */
+function halves(value: number): number {
+  const rounded = Math.abs(value) < WHOLE_FROM ? stepped(value, 0.5) : Math.round(value);
+  return rounded === 0 ? figured(value, 1) : rounded;
+}
+
+/** A share in percent: whole, under one its first figure; 100 only where all is there. */
+export function roundedPercent(percent: number): number {
+  if (percent > 100 - DUST) return percent < 100 + DUST ? 100 : Math.max(101, figured(Math.round(percent)));
+  if (Math.abs(percent) < 1) return figured(percent, 1);
+  return Math.min(99, Math.round(percent));
+}
+
+/** A count: a whole one is never another; else halves below ten. */
+const roundedCount = (count: number): number => (Number.isInteger(count) ? count : halves(count));
+
+/** Days of a span. */
+export const roundedDays = (days: number): number => figured(halves(days));
+
+/** A number in a unit, three figures at the most, water in round steps. */
+function roundedPlain(value: number, unitText: string): number {
+  const rounded = figured(value);
+  const steps = STEPS[parseUnit(unitText)?.text ?? unitText];
+  const [, step] = steps?.find(([from]) => Math.abs(rounded) >= from) ?? [];
+  return step === undefined ? rounded : figured(stepped(value, step));
+}
+
+/**
+ * The number that is shown in the place of one that was worked out.
+ * @param value [unitText]
+ */
+export function roundedIn(value: number, unitText: string, { form }: Pick<Measure, "form">): number {
+  if (!Number.isFinite(value) || value === 0) return value;
+  if (form === "count") return roundedCount(value);
+  // Sums of money that were typed to the cent stay so.
+  if (form === "money") return value;
+  return roundedPlain(value, unitText);
+}

@@ -9,6 +9,7 @@ import type { LinkGiven, Problem, Result, Row } from "../graph/types.ts";
 import type { Kind, Kinds } from "../kinds/kind.ts";
 import type { Wish } from "../kinds/lay-out.ts";
 import type { StoredSeries } from "../scene/stored-water.ts";
+import type { Trouble } from "../scene/trouble.ts";
 import type { Sentence } from "../telling/asked.ts";
 import type { Room } from "../telling/lead.ts";
 import type { ReadOptions } from "../units/read.ts";
@@ -58,6 +59,8 @@ export type Sheet = {
   /** Those that stand beside one quantity; the same ones as long as they say the same. */
   readonly cautionsAt: (id: string) => readonly ShownCaution[];
   readonly problems: Accessor<readonly Problem[]>;
+  /** Parts in trouble, with the number that the drawing and the lists show. */
+  readonly troubles: Accessor<readonly Trouble[]>;
   /** The sentences on top, the leading one first and as long as there is room for. */
   readonly answers: (room?: Room) => readonly Sentence[];
   /** What the working of a number in them says beside it. */

@@ -29,17 +29,23 @@ export function Workbench(props: { readonly laid: Laid; readonly shared: PageSha
     typing.enter();
     void session.saver.flush();
   };
+  const onGone = (): void => {
+    keepAll();
+    props.shared.leaves();
+  };
   const onLeave = (): void => {
     if (document.visibilityState === "hidden") keepAll();
   };
   document.addEventListener("keydown", onKey);
   document.addEventListener("visibilitychange", onLeave);
   // A page on its way out may still count as seen.
-  window.addEventListener("pagehide", keepAll);
+  window.addEventListener("pagehide", onGone);
+  window.addEventListener("pageshow", props.shared.returns);
   onCleanup(() => {
     document.removeEventListener("keydown", onKey);
     document.removeEventListener("visibilitychange", onLeave);
-    window.removeEventListener("pagehide", keepAll);
+    window.removeEventListener("pagehide", onGone);
+    window.removeEventListener("pageshow", props.shared.returns);
     void session.saver.flush();
   });
   return (

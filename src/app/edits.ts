@@ -108,11 +108,14 @@ function cardEdits({
       };
       session.edit(editLabel(row.label, card.title), change, merge ? `${card.id}.${row.name}` : undefined);
     },
-    measured: (card, row, entry) =>
-      session.edit(editLabel(`Measured ${row.label}`, card.title), (worksheet) => {
+    measured: (card, row, entry, merge = false) => {
+      const change = (worksheet: Worksheet) => {
         const set = setMeasured(worksheet, card.id, row.name, entry);
         return keepConditions(set, CARD_KINDS, card.id, row, entry !== null);
-      }),
+      };
+      const key = merge ? `${card.id}.${row.name}` : undefined;
+      session.edit(editLabel(`Measured ${row.label}`, card.title), change, key);
+    },
     keepLesson: (card, row, lesson, entry) =>
       session.edit(editLabel(`Keep ${lesson.label}`, card.title), (worksheet) =>
         setMeasured(setMeasured(worksheet, card.id, lesson.name, entry), card.id, row.name, null),
@@ -166,11 +169,15 @@ function sheetEdits({
     start: (id) => {
       const { units, locale, currency } = session.worksheet();
       const fresh =
-        id === null ? emptyWorksheet({ units, locale, currency, made_on: today() }) : template(id);
-      void session.saver
-        .flush()
-        .then(shared.titlesKept)
-        .then((taken) => shared.lay(setWorksheet(fresh, { title: freeTitle(fresh.title, taken) })));
+        id === null
+          ? Promise.resolve(emptyWorksheet({ units, locale, currency, made_on: today() }))
+          : template(id);
+      const laid = Promise.all([fresh, session.saver.flush().then(shared.titlesKept)]);
+      laid.then(
+        ([worksheet, taken]) =>
+          shared.lay(setWorksheet(worksheet, { title: freeTitle(worksheet.title, taken) })),
+        () => session.say("This place could not be fetched. Look whether there is a network, and try again."),
+      );
     },
     openFile: (file) =>
       void file.text().then((text) => {

@@ -35,7 +35,7 @@ const store = browserStore();
 const shelf = makeShelf(store, chanceId);
 const notes = instantStore(() => localStorage);
 const recordShelf = makeRecordShelf(store, notes);
-const tab = openTab();
+const tab = openTab(notes);
 const typed = makeTypedTexts(notes, tab.writer, () => Date.now());
 const [laid, setLaid] = createSignal<Laid | null>(null);
 const [said, setSaid] = createSignal("");
@@ -55,6 +55,8 @@ const shared: PageShared = {
   typed,
   otherTabs: openOtherTabs(),
   shows: tab.shows,
+  leaves: tab.leaves,
+  returns: tab.returns,
   setFlush: (flush) => {
     flushOpen = flush;
   },
@@ -195,6 +197,7 @@ async function openUsual(): Promise<void> {
 
 async function begin(): Promise<void> {
   setSaid((await takenUp).notice);
+  tab.forgetLeft();
   if (!(await fromAddress())) await openUsual();
   await recordShelf.takeUp(Date.now());
   void recordShelf.prune(new Set(), Date.now());

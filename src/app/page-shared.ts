@@ -46,6 +46,9 @@ export type PageShared = {
   readonly otherTabs: OtherTabs;
   /** What a reload of this tab shall open. */
   readonly shows: (sheet: string) => void;
+  /** The page goes, all of it noted; and is there again. */
+  readonly leaves: () => void;
+  readonly returns: () => void;
   /** How what is open now is kept at once; said by each worksheet as it opens. */
   readonly setFlush: (flush: () => Promise<void>) => void;
   /** The records that a worksheet names, out of those kept. */

@@ -1,6 +1,6 @@
 // What this tab is: a name of its own as a writer, a sign to the other tabs that it is still there, and what a reload finds.
 
-import { instantStore } from "../storage/instant-store.ts";
+import { type InstantStore, instantStore } from "../storage/instant-store.ts";
 import { chanceId } from "../storage/shelf.ts";
 
 /** How long the end of another page is waited for before it counts as still being there [ms]: a busy machine takes seconds. */
@@ -15,6 +15,9 @@ const SURELY_KEPT = 5000;
 const KEY = "eavesdrip:tab";
 
 type Before = { readonly writer: string; readonly sheet: string };
+
+/** Written by a page as it goes, so that nobody waits until the browser has taken it down: a busy machine takes seconds. */
+const LEFT = "eavesdrip:left:";
 
 const lockOf = (writer: string): string => `eavesdrip:writer:${writer}`;
 
@@ -59,7 +62,7 @@ async function lockIsFree(writer: string, waiting: AbortSignal | null): Promise<
 }
 
 /** This tab, from now on; what the page before a reload left is read once, at the start. */
-export function openTab() {
+export function openTab(notes: InstantStore) {
   const store = instantStore(() => sessionStorage);
   const before = parsed(store.get(KEY));
   const writer = chanceId();
@@ -73,6 +76,16 @@ export function openTab() {
     shows: (sheet: string): void => {
       store.set(KEY, JSON.stringify({ writer, sheet } satisfies Before));
     },
+    /** The page goes, and writes nothing any more. */
+    leaves: (): void => {
+      notes.set(LEFT + writer, "");
+    },
+    /** The page is there again, as by the back button. */
+    returns: (): void => notes.del(LEFT + writer),
+    /** What pages wrote as they went is of no use any more once their notes are taken up. */
+    forgetLeft: (): void => {
+      for (const key of notes.keys()) if (key.startsWith(LEFT) && key !== LEFT + writer) notes.del(key);
+    },
     /**
      * Whether a page that left a note is gone, so that its note is ours to take up.
      *
@@ -83,6 +96,7 @@ export function openTab() {
       isLeft: () => boolean,
     ): Promise<boolean> => {
       if (left.writer === writer) return false;
+      if (notes.get(LEFT + left.writer) !== null) return true;
       const [isOwn, age] = [left.writer === before?.writer, Date.now() - left.at];
       if (typeof navigator.locks?.request === "function") {
         const patience = isOwn ? PATIENCE.own : PATIENCE.another;

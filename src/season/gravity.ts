@@ -27,6 +27,12 @@ const ALONE = 3;
 /** No step is shorter: a valve this near to shut is shut [s]. */
 const INSTANT = 1e-3;
 
+/**
+ * Water that a step through a tee may always move [m3]. A wide line at a tee has next to none of the drop, and a share of
+ * next to nothing would ask for steps of seconds through all the days that two tanks take to come level.
+ */
+const HALF_LITRE = 5e-4;
+
 /** Water that a step must move for the next one to be worth taking [m3]. */
 const NOTHING = 1e-8;
 
@@ -73,9 +79,11 @@ function isStill({ lines }: PipeGroup): boolean {
 function stepLimit({ lines }: PipeGroup, wanted: number, stepping: Stepping): number {
   let step = wanted;
   let stop = Infinity;
+  let atTee = 0;
   for (let k = 0; k < lines.length; k++) {
     const line = lines[k] as PipeLine;
     if (line.flow === 0) continue;
+    if (line.joined) atTee = Math.max(atTee, Math.abs(line.flow));
     const alone = !line.joined && !isShared(line);
     stop = Math.min(stop, untilBand(line, alone));
     step = Math.min(
@@ -83,7 +91,8 @@ function stepLimit({ lines }: PipeGroup, wanted: number, stepping: Stepping): nu
       alone ? fallLimit(line, ALONE * stepping.change) : sharedLimit(line, stepping.change),
     );
   }
-  return Math.min(Math.max(step, stepping.shortest), Math.max(stop, INSTANT));
+  const shortest = atTee > 0 ? Math.max(stepping.shortest, HALF_LITRE / atTee) : stepping.shortest;
+  return Math.min(Math.max(step, shortest), Math.max(stop, INSTANT));
 }
 
 /** Time in which a line's head falls by a share [s]. */

@@ -210,7 +210,7 @@ describe("how far a number moved", () => {
     const edited = withGiven(worksheet, "a", "width", entry(110, "in"));
     const after = evaluate(graph, edited, NOTHING_SETTLED, results);
     const moved = (id: string) => movement(graph, edited, results, after, id, METRIC);
-    expect(moved("a.width")).toEqual({ sign: "up", text: "10\u00a0in" });
+    expect(moved("a.width")).toEqual({ sign: "up", text: "10\u00a0in", was: "100\u00a0in" });
     expect(moved("b.width")).toBeNull();
     expect(moved("p.water")?.sign).toBe("up");
   });

@@ -67,7 +67,9 @@ function createSaid(width: () => number) {
     const short = was.length > 0 || (isPhone() && sheet.looking.inHand() !== null);
     const lead = sheet.answers({ short })[0] ?? full;
     const brief = !fits(lead, was);
-    return [brief ? (sheet.answers({ short, brief })[0] ?? lead) : lead, ...rest];
+    const first = brief ? (sheet.answers({ short, brief })[0] ?? lead) : lead;
+    // With a number in hand on a phone there is room for no more.
+    return isPhone() && sheet.looking.inHand() !== null ? [first] : [first, ...rest];
   });
 }
 

@@ -5,7 +5,8 @@ import { isBare } from "../../kinds/kind.ts";
 import { Drawing } from "../charts/Drawing.tsx";
 import { Time } from "../charts/Time.tsx";
 import { LayOut } from "../dialogs/LayOut.tsx";
-import { PlainHand } from "../rows/PlainHand.tsx";
+import { Hand } from "../hand/Hand.tsx";
+import { Moved } from "../hand/Moved.tsx";
 import { useSheet } from "../sheet.ts";
 import { Answers } from "./Answers.tsx";
 import { Foot } from "./Foot.tsx";
@@ -149,14 +150,17 @@ export function Page() {
         <Show when={isAtRest()}>
           <PartList parts={parts} />
         </Show>
-        <PrintedPage />
-        <Show when={isPhone() && sheet.looking.inHand()}>
-          <div class="zone-hand">
-            <PlainHand />
-          </div>
+        <Show when={isAtRest() && sheet.held()}>
+          <Moved />
         </Show>
         <Show when={width() === "wide"}>
           <Third />
+        </Show>
+        <PrintedPage />
+        <Show when={isPhone() && sheet.looking.inHand()}>
+          <div class="zone-hand">
+            <Hand />
+          </div>
         </Show>
       </main>
       <NextNumber />

@@ -1,6 +1,7 @@
-// The third column of a wide window: how the number in hand, or the one that was pressed, was worked out.
+// The third column of a wide window: what moved since the answers were held, and how the number in hand, or the one that was pressed, was worked out.
 
 import { Show } from "solid-js";
+import { Moved } from "../hand/Moved.tsx";
 import { Working } from "../rows/Working.tsx";
 import { useSheet } from "../sheet.ts";
 
@@ -18,7 +19,13 @@ export function Third() {
   };
   return (
     <aside class="zone-third" aria-label="How it is worked out">
-      <Show when={place()} fallback={<p class="aside">Press a number: how it was worked out stands here.</p>}>
+      <Show when={sheet.held()}>
+        <Moved />
+      </Show>
+      <Show when={!sheet.held() && !place()}>
+        <p class="aside">Press a number: how it was worked out stands here.</p>
+      </Show>
+      <Show when={place()}>
         {(at) => (
           <>
             <h2>{sheet.place(at().quantity)}</h2>

@@ -74,6 +74,9 @@ export function Working(props: Props) {
               </For>
             </ul>
           </Show>
+          <Show when={!working().numbers && working().shown !== sheet.shown(props.quantity)}>
+            <p>In full: {working().shown}.</p>
+          </Show>
           <Show when={working().computedTwin}>{(twin) => <p>Worked out without it: {twin().shown}.</p>}</Show>
           <p class="source">Source: {working().source}.</p>
           <Show when={measurable()}>

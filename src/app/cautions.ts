@@ -1,8 +1,10 @@
-// The cautions of the open worksheet: all of them, and those beside one quantity.
+// The cautions of the open worksheet: all of them, those beside one quantity, and the parts in trouble.
 
 import { type Accessor, createMemo } from "solid-js";
 import { cautionsOf, type ShownCaution } from "../graph/cautions.ts";
 import type { Words } from "../graph/words.ts";
+import { CARD_KINDS } from "../kinds/index.ts";
+import { troublesOf } from "../scene/trouble.ts";
 import type { ShowOptions } from "../units/show.ts";
 import type { Engine } from "./engine.ts";
 import { createKeyed } from "./keyed.ts";
@@ -33,5 +35,10 @@ export function createCautions(engine: Engine, showOptions: Accessor<ShowOptions
     (place): readonly ShownCaution[] => byPlace().get(place) ?? NONE,
     saysTheSame,
   );
-  return { cautions, cautionsAt };
+  const troubles = createMemo(() => {
+    const { worksheet, results } = engine.view();
+    const { cards } = worksheet;
+    return troublesOf({ kinds: CARD_KINDS, cards, cautions: cautions(), problems: results.problems });
+  });
+  return { cautions, cautionsAt, troubles };
 }

@@ -8,7 +8,6 @@ import { type DrawnPart, type Kept, type Layout, layoutPlace } from "../../scene
 import type { Place } from "../../scene/place.ts";
 import { readPlace, type SceneInput } from "../../scene/read-place.ts";
 import { type Spoken, spoken } from "../../scene/spoken.ts";
-import { troublesOf } from "../../scene/trouble.ts";
 import type { Sheet } from "../sheet.ts";
 import type { Size } from "./element-size.ts";
 
@@ -61,20 +60,12 @@ function createHeld(
  */
 export function createScene(sheet: Sheet, day: Accessor<number | null>, size: Accessor<Size>): SceneModel {
   const [dragged, setDragged] = createSignal(false);
-  const troubles = createMemo(() =>
-    troublesOf({
-      kinds: sheet.kinds,
-      cards: sheet.worksheet().cards,
-      cautions: sheet.cautions(),
-      problems: sheet.problems(),
-    }),
-  );
   const asked = createMemo<SceneInput>(() => ({
     kinds: sheet.kinds,
     cards: sheet.worksheet().cards,
     result: sheet.result,
     shown: sheet.shown,
-    troubles: troubles(),
+    troubles: sheet.troubles(),
     options: sheet.showOptions(),
   }));
   const dayWater = (place: Place, ask: Ask): ReadonlyMap<string, Water> => {

@@ -108,11 +108,14 @@ function cardEdits({
       };
       session.edit(editLabel(row.label, card.title), change, merge ? `${card.id}.${row.name}` : undefined);
     },
-    measured: (card, row, entry) =>
-      session.edit(editLabel(`Measured ${row.label}`, card.title), (worksheet) => {
+    measured: (card, row, entry, merge = false) => {
+      const change = (worksheet: Worksheet) => {
         const set = setMeasured(worksheet, card.id, row.name, entry);
         return keepConditions(set, CARD_KINDS, card.id, row, entry !== null);
-      }),
+      };
+      const key = merge ? `${card.id}.${row.name}` : undefined;
+      session.edit(editLabel(`Measured ${row.label}`, card.title), change, key);
+    },
     keepLesson: (card, row, lesson, entry) =>
       session.edit(editLabel(`Keep ${lesson.label}`, card.title), (worksheet) =>
         setMeasured(setMeasured(worksheet, card.id, lesson.name, entry), card.id, row.name, null),

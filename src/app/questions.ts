@@ -1,16 +1,18 @@
 // Everything that is asked of the whole worksheet again and again while it stands open, each by an asker of its own.
 
-import type { ShowOptions } from "../units/show.ts";
 import type { AskingPool } from "../worker/asking-pool.ts";
 import { createDrier } from "./drier.ts";
-import type { Engine } from "./engine.ts";
 import { createGivesOut } from "./gives-out.ts";
-import { createSizes } from "./sizes.ts";
+import { createSince } from "./held.ts";
+import { createInHand } from "./in-hand.ts";
+import type { InHandTools } from "./turned.ts";
 
-export function createQuestions(engine: Engine, pool: AskingPool, options: () => ShowOptions) {
+export function createQuestions(tools: InHandTools, pool: AskingPool) {
+  const { engine } = tools.session;
   return {
-    drier: createDrier(engine, pool.asker(), options),
+    drier: createDrier(engine, pool.asker(), tools.options),
     ...createGivesOut(engine, pool.asker()),
-    sizes: createSizes(engine, pool.asker()),
+    hand: createInHand(tools, pool.asker()),
+    since: createSince(tools.session, tools.options),
   };
 }

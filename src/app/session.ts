@@ -4,6 +4,7 @@ import { type Accessor, batch, createEffect, createSignal, onCleanup } from "sol
 import { setWorksheet } from "../document/edits.ts";
 import {
   commit,
+  dropped,
   type History,
   redo,
   redoLabel,
@@ -36,15 +37,15 @@ function newlyNamed(
 }
 
 /** The answers that are held to measure from, and the means to hold them or to let them go. */
-function createHeld(engine: Engine) {
-  const [held, setHeld] = createSignal<View | null>(null);
+function createHeld(engine: Engine, worksheet: () => Worksheet) {
+  const [held, setHeld] = createSignal<(View & { readonly typed: Worksheet }) | null>(null);
   // What was still being worked out when it was held comes in as long as nothing else was changed.
   createEffect(() => {
     const view = engine.view();
-    setHeld((kept) => (kept?.worksheet === view.worksheet ? view : kept));
+    setHeld((kept) => (kept?.worksheet === view.worksheet ? { ...view, typed: kept.typed } : kept));
   });
   const hold = (): void => {
-    setHeld(held() ? null : engine.view());
+    setHeld(held() ? null : { ...engine.view(), typed: worksheet() });
   };
   return { held, hold };
 }
@@ -85,6 +86,13 @@ function createSteps(engine: Engine, { history, setHistory, show }: Standing) {
       merging = null;
       setHistory(seal(history()));
     },
+    /** The edits that were joined under a key are gone as if they had not been made; false where there are none. */
+    drop: (merge: string): boolean => {
+      if (history().merging !== merge) return false;
+      step(dropped);
+      setBefore(null);
+      return true;
+    },
     /** What another tab made of the worksheet: a step, from which nothing is measured. */
     takeOver: (worksheet: Worksheet): void => {
       merging = null;
@@ -98,7 +106,7 @@ function createSteps(engine: Engine, { history, setHistory, show }: Standing) {
 export function createSession(laid: Laid, shared: PageShared) {
   const engine = createEngine(laid.worksheet, laid.records);
   const [history, setHistory] = createSignal<History<Worksheet>>(startHistory(laid.worksheet));
-  const { held, hold } = createHeld(engine);
+  const { held, hold } = createHeld(engine, () => history().present);
   const { saver, saved, setSaved, refused, notice, setNotice } = createSaving(laid, shared, (title) =>
     show(commit(history(), setWorksheet(history().present, { title }), { label: "Keep as a copy" })),
   );

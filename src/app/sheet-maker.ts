@@ -109,7 +109,10 @@ export function createSheet(laid: Laid, shared: PageShared) {
     typed: (field) => shared.typed.of(session.saver.place().id)[field] ?? null,
     edit: makeEdits({ session, typing, shared, rain, looking, setRecord }),
     keep: createKeeping({ laid, session, shared, reader, refreshSheets }),
-    ...createQuestions(engine, shared.hub.asking, showOptions),
+    ...createQuestions(
+      { session, looking, edits: () => sheet.edit, options: showOptions },
+      shared.hub.asking,
+    ),
   };
   return { sheet, session, typing };
 }

@@ -4,7 +4,6 @@ import type { Worksheet } from "../document/worksheet.ts";
 import type { CardKinds, Row } from "../graph/types.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { baseOf } from "../studies/ask.ts";
-import { scaleBetween } from "../studies/scale.ts";
 import {
   coarseThenFine,
   dateTrials,
@@ -16,6 +15,7 @@ import {
   wordTrials,
 } from "../studies/try.ts";
 import { MEASURES } from "../units/measures.ts";
+import { scaleBetween } from "../units/scale.ts";
 import { fromSi, toSi } from "../units/unit.ts";
 import type { Tried } from "./arguments.ts";
 import { changeTo, findRow } from "./set-value.ts";

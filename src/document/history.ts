@@ -69,6 +69,13 @@ export function seal<T>(before: History<T>): History<T> {
   return before.merging === null ? before : history(before.past, before.present, before.future, null);
 }
 
+/** The step that edits still join is gone as if it had not been made; the same history where none is open. */
+export function dropped<T>(before: History<T>): History<T> {
+  const last = before.past.at(-1);
+  if (before.merging === null || !last) return before;
+  return history(before.past.slice(0, -1), last.document, [], null);
+}
+
 /** Takes the last edit back; the same history where there is none. */
 export function undo<T>(before: History<T>): History<T> {
   const last = before.past.at(-1);

@@ -269,8 +269,6 @@ export type CardKind = {
   readonly record?: string;
   /** Charts and tables that the card shows, each out of a hidden row. */
   readonly figures?: readonly FigureRow[];
-  /** Offers to run the season with this card smaller and bigger, where the row is not `none`; `ask` is the button. */
-  readonly sizes?: { readonly ask: string; readonly where: string };
   /** Row that holds the shape of what it stores; the screen offers a dip-stick strip of it. */
   readonly vessel?: string;
   /** Rows whose values stand on the folded card; left out: its first two results. */

@@ -1,31 +1,14 @@
-// The span that a number is turned and tried over: its ends, whether it runs evenly or in ratios, and the values along it.
+// The scale of a number row: what the trade has of it, widened to hold what stands there.
 
 import type { NumberGiven } from "../graph/types.ts";
 import { MEASURES } from "../units/measures.ts";
+import { type Scale, scaleBetween } from "../units/scale.ts";
 import { fromSi, toSi } from "../units/unit.ts";
 
-/** Ends in `unit`, both included; `ratio`: even steps of the logarithm; `whole`: whole numbers only. */
-export type Scale = {
-  readonly low: number;
-  readonly high: number;
-  readonly unit: string;
-  readonly ratio: boolean;
-  readonly whole: boolean;
-};
-
-/** A span runs in ratios from so many times on between its ends. */
-const RATIO_FROM = 20;
 /** A number with no usual span of its own is tried from a quarter of itself to four times itself. */
 const OWN_REACH = 4;
-/** Ends are rounded outward to so many figures, values between them to more. */
+/** Ends are rounded outward to so many figures. */
 const END_FIGURES = 2;
-const VALUE_FIGURES = 4;
-
-/** A scale between two ends, given in either order [unit]. */
-export function scaleBetween(one: number, other: number, unit: string, whole = false): Scale {
-  const [low, high] = [Math.min(one, other), Math.max(one, other)];
-  return { low, high, unit, ratio: low > 0 && high / low >= RATIO_FROM, whole };
-}
 
 /** Rounded away from the middle to the figures of an end. */
 function outward(value: number, up: boolean): number {
@@ -58,25 +41,4 @@ export function scaleOf(row: NumberGiven, unit: string, held: readonly number[])
   const most = within(outward(Math.max(low, high), true));
   const ends = [least, most, ...values];
   return scaleBetween(Math.min(...ends), Math.max(...ends), unit, whole);
-}
-
-/** Where a value stands on the scale, 0 at its low end and 1 at its high one. */
-export function placeOn({ low, high, ratio }: Scale, value: number): number {
-  if (high === low) return 0;
-  return ratio ? Math.log(value / low) / Math.log(high / low) : (value - low) / (high - low);
-}
-
-/** The value at a place of the scale, its ends exactly. */
-export function valueAt({ low, high, ratio, whole }: Scale, place: number): number {
-  if (place <= 0) return low;
-  if (place >= 1) return high;
-  const raw = ratio ? low * (high / low) ** place : low + (high - low) * place;
-  return whole ? Math.round(raw) : Number(raw.toPrecision(ratio ? VALUE_FIGURES : 12));
-}
-
-/** Rising values of a scale, so many at the most, both ends among them. */
-export function valuesOf(scale: Scale, count: number): readonly number[] {
-  if (scale.high === scale.low || count < 2) return [scale.low];
-  const values = Array.from({ length: count }, (_, at) => valueAt(scale, at / (count - 1)));
-  return [...new Set(values)];
 }

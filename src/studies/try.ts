@@ -7,10 +7,10 @@ import { valueIn } from "../graph/readers.ts";
 import { shownValue } from "../graph/shown.ts";
 import type { CardKinds, QuantityId, Row, Value } from "../graph/types.ts";
 import { calendarDate, dayNumber, isoDate, parseIsoDate, parseMonthDay } from "../units/calendar.ts";
+import { type Scale, valuesOf } from "../units/scale.ts";
 import type { ShowOptions } from "../units/show.ts";
 import { toSi } from "../units/unit.ts";
 import { type Base, wholeWith } from "./ask.ts";
-import { type Scale, valuesOf } from "./scale.ts";
 
 /** One value to try: the change that sets it, and the value as a result has it [SI]. */
 export type Trial = { readonly change: Change; readonly value: number | string };
@@ -18,13 +18,16 @@ export type Trial = { readonly change: Change; readonly value: number | string }
 /** Points of the first picture. */
 const COARSE = 9;
 
-type Target = Pick<Change, "card" | "part" | "row">;
+export type Target = Pick<Change, "card" | "part" | "row">;
+
+/** A number, value by value [unit]. */
+export function valueTrials(target: Target, values: readonly number[], unit: string): readonly Trial[] {
+  return values.map((value) => trialOf(target, { value, unit }, toSi(value, unit)));
+}
 
 /** A number over a scale. */
 export function numberTrials(target: Target, scale: Scale, count: number): readonly Trial[] {
-  return valuesOf(scale, count).map((value) =>
-    trialOf(target, { value, unit: scale.unit }, toSi(value, scale.unit)),
-  );
+  return valueTrials(target, valuesOf(scale, count), scale.unit);
 }
 
 /** A choice, word by word. */
@@ -34,8 +37,23 @@ export function wordTrials(target: Target, words: readonly string[]): readonly T
 
 /** Any year that is no leap year: a day of the year that every year has. */
 const SOME_YEAR = 2001;
+const DAYS = 365;
 
 const two = (number: number): string => String(number).padStart(2, "0");
+
+/** Number of the day that a date says, one of the year in a year that is no leap year; null where it is no date. */
+export function dayOf(date: string): number | null {
+  const day = parseIsoDate(date);
+  const ofYear = day === null ? parseMonthDay(date) : null;
+  return ofYear ? dayNumber(SOME_YEAR, ofYear.month, ofYear.day) : day;
+}
+
+/** The date of a day, with its year or without. */
+export function dateOf(day: number, withYear: boolean): string {
+  if (withYear) return isoDate(day);
+  const { month, day: date } = calendarDate(day);
+  return `${two(month)}-${two(date)}`;
+}
 
 /** A date from one to another, `MM-DD` or `YYYY-MM-DD`, evenly; days of the year may run over the new year. Null where one is no such date. */
 export function dateTrials(
@@ -43,20 +61,14 @@ export function dateTrials(
   [from, until]: readonly [string, string],
   count: number,
 ): readonly Trial[] | null {
-  const [first, last] = [parseIsoDate(from), parseIsoDate(until)];
-  if (first !== null && last !== null) {
-    return wordTrials(target, daysBetween(first, last, count).map(isoDate));
-  }
-  const [start, end] = [parseMonthDay(from), parseMonthDay(until)];
-  if (!start || !end) return null;
-  const begin = dayNumber(SOME_YEAR, start.month, start.day);
-  const close = dayNumber(SOME_YEAR, end.month, end.day);
-  const days = daysBetween(begin, close < begin ? close + 365 : close, count);
-  const texts = days.map((day) => {
-    const { month, day: date } = calendarDate(day);
-    return `${two(month)}-${two(date)}`;
-  });
-  return wordTrials(target, texts);
+  const [first, last] = [dayOf(from), dayOf(until)];
+  const dated = parseIsoDate(from) !== null;
+  if (first === null || last === null || dated !== (parseIsoDate(until) !== null)) return null;
+  const close = !dated && last < first ? last + DAYS : last;
+  return wordTrials(
+    target,
+    daysBetween(first, close, count).map((day) => dateOf(day, dated)),
+  );
 }
 
 function daysBetween(first: number, last: number, count: number): readonly number[] {

@@ -1,6 +1,6 @@
 // Work back: from an answer that is wished for to the values of one number that give it.
 
-import { placeOn, type Scale, valueAt, valuesOf } from "./scale.ts";
+import { placeOn, type Scale, valueAt, valuesOf } from "../units/scale.ts";
 
 /** What is wished of an answer [SI]. */
 export type Wish = { readonly sense: "at most" | "at least"; readonly target: number };

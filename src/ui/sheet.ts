@@ -14,9 +14,9 @@ import type { Sentence } from "../telling/asked.ts";
 import type { Room } from "../telling/lead.ts";
 import type { ReadOptions } from "../units/read.ts";
 import type { ShowOptions } from "../units/show.ts";
-import type { Sizes } from "./charts/sizes.ts";
 import type { Keeping } from "./dialogs/keeping.ts";
 import type { DrierYears, RainEdits, RainImport } from "./dialogs/rain-import.ts";
+import type { Hand, Since } from "./hand/hand.ts";
 import type { Looking } from "./looking.ts";
 
 export type SavedSheet = {
@@ -91,16 +91,18 @@ export type Sheet = {
   readonly drier: Accessor<DrierYears>;
   readonly opened: Accessor<string | null>;
   readonly looking: Looking;
+  /** The number in hand. */
+  readonly hand: Hand;
+  readonly since: Since;
   /** What stands typed in a field and is not entered, as when the page was left or it could not be read; null: nothing. */
   readonly typed: (field: string) => string | null;
-  readonly sizes: Sizes;
   readonly edit: Edits;
   readonly keep: Keeping;
 };
 
 export type Edits = {
   readonly given: (card: Card, row: Row, entry: Entry | null, merge?: boolean) => void;
-  readonly measured: (card: Card, row: Row, entry: Entry | null) => void;
+  readonly measured: (card: Card, row: Row, entry: Entry | null, merge?: boolean) => void;
   /** Keeps what a measured row taught, under the lesson's own row, in place of what was measured. */
   readonly keepLesson: (card: Card, row: Row, lesson: Row, entry: Entry) => void;
   /** Says what stands typed in a field and is not entered; null: nothing any more. */

@@ -15,9 +15,10 @@ import { recordKey } from "../../src/rainfall/record-key.ts";
 import { worksheetFromFileText } from "../../src/storage/file.ts";
 import { ask, baseOf, rebased } from "../../src/studies/ask.ts";
 import { runFreed } from "../../src/studies/gives-out.ts";
-import { placeOn, scaleBetween, scaleOf, valueAt, valuesOf } from "../../src/studies/scale.ts";
+import { scaleOf } from "../../src/studies/scale.ts";
 import { coarseThenFine, dateTrials, numberTrials, type Trial, wordTrials } from "../../src/studies/try.ts";
 import { workOut } from "../../src/studies/work-out.ts";
+import { placeOn, scaleBetween, valueAt, valuesOf } from "../../src/units/scale.ts";
 
 const FOLDER = new URL("../../templates/", import.meta.url);
 const NAMES = readdirSync(FOLDER).sort();

@@ -2,8 +2,8 @@
 
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { type Scale, scaleBetween, valuesOf } from "../../src/studies/scale.ts";
 import { type Wish, workBack } from "../../src/studies/work-back.ts";
+import { type Scale, scaleBetween, valuesOf } from "../../src/units/scale.ts";
 
 const answering = (of: (value: number) => number | null) => async (values: readonly number[]) =>
   values.map(of);

@@ -24,7 +24,6 @@ export const tank: Kind = {
   laid: laidTanks,
   drawn: { as: "tank", heights: ["stand_height", "ground_height"] },
   glance: ["reachable", "days_of_autonomy"],
-  sizes: { ask: "Would a bigger tank help?", where: "peak_day_draw" },
   vessel: "vessel",
   spans: TANK_SPANS,
   rows: [...TANK_GIVENS, ...TANK_RESULTS, ...COSTS],

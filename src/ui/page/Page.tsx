@@ -5,7 +5,8 @@ import { isBare } from "../../kinds/kind.ts";
 import { Drawing } from "../charts/Drawing.tsx";
 import { Time } from "../charts/Time.tsx";
 import { LayOut } from "../dialogs/LayOut.tsx";
-import { PlainHand } from "../rows/PlainHand.tsx";
+import { Hand } from "../hand/Hand.tsx";
+import { Moved } from "../hand/Moved.tsx";
 import { useSheet } from "../sheet.ts";
 import { Answers } from "./Answers.tsx";
 import { Foot } from "./Foot.tsx";
@@ -148,11 +149,16 @@ export function Page() {
         <Show when={isAtRest()}>
           <PartList parts={parts} />
         </Show>
+        <Show when={sheet.held() && (width() === "wide" || (isAtRest() && !sheet.looking.inHand()))}>
+          <div class="zone-third">
+            <Moved />
+          </div>
+        </Show>
         <PrintedPage />
         <Show when={isPhone()}>
           <Show when={sheet.looking.inHand()} fallback={<Strip parts={parts} listing={listing} />}>
             <div class="zone-hand">
-              <PlainHand />
+              <Hand />
             </div>
           </Show>
         </Show>

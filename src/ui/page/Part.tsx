@@ -7,12 +7,12 @@ import { isReady, valueIn } from "../../graph/readers.ts";
 import type { Row } from "../../graph/types.ts";
 import { BySeason } from "../charts/BySeason.tsx";
 import { Figures } from "../charts/Figures.tsx";
-import { SizeCurve } from "../charts/SizeCurve.tsx";
 import { ThroughYear } from "../charts/ThroughYear.tsx";
 import { DipStrip } from "../dialogs/DipStrip.tsx";
 import { RainPicker } from "../dialogs/RainPicker.tsx";
+import { Hand } from "../hand/Hand.tsx";
+import { Moved } from "../hand/Moved.tsx";
 import { LeadRow } from "../rows/LeadRow.tsx";
-import { PlainHand } from "../rows/PlainHand.tsx";
 import { RowView } from "../rows/Rows.tsx";
 import { isGiven } from "../rows/row-kinds.ts";
 import { useSheet } from "../sheet.ts";
@@ -115,7 +115,6 @@ function Body(props: { readonly card: Card }) {
         {(row) => <RowView card={props.card} row={row} />}
       </For>
       <Figures card={props.card} />
-      <SizeCurve card={props.card} />
       <Show when={sheet.kinds[props.card.kind]?.views}>
         {(views) => (
           <>
@@ -175,9 +174,16 @@ export function Part(props: { readonly card: Card; readonly parts: Parts }) {
       <Beside card={props.card} parts={props.parts} />
       <Show when={!isPhone()}>
         <Name card={props.card} />
-        <Show when={sheet.looking.inHand()}>
+        <Show
+          when={sheet.looking.inHand()}
+          fallback={
+            <Show when={sheet.held() && sheet.looking.width() !== "wide"}>
+              <Moved />
+            </Show>
+          }
+        >
           <div class="zone-hand">
-            <PlainHand />
+            <Hand />
           </div>
         </Show>
       </Show>

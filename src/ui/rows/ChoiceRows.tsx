@@ -8,14 +8,35 @@ import { Cautions } from "./Cautions.tsx";
 import { DayPicker } from "./DayPicker.tsx";
 
 /** A row of which the value is one control under the row's label, with what is wrong and what to beware of. */
-function PickRow(props: { readonly card: Card; readonly row: Given; readonly children: JSX.Element }) {
+function PickRow(props: {
+  readonly card: Card;
+  readonly row: Given;
+  /** Whether it can be taken in hand, to see what every other word or day would do. */
+  readonly turned?: true;
+  readonly children: JSX.Element;
+}) {
   const sheet = useSheet();
   const id = () => `${props.card.id}.${props.row.name}`;
   return (
-    <div class="row">
-      <label class="label" for={id()} title={sheet.help(props.card, props.row)}>
-        {props.row.label}
-      </label>
+    <div class="row" classList={{ held: sheet.looking.inHand() === id() }}>
+      <Show
+        when={props.turned}
+        fallback={
+          <label class="label" for={id()} title={sheet.help(props.card, props.row)}>
+            {props.row.label}
+          </label>
+        }
+      >
+        <button
+          type="button"
+          class="label"
+          title={sheet.help(props.card, props.row)}
+          aria-pressed={sheet.looking.inHand() === id()}
+          onClick={() => sheet.looking.take(id())}
+        >
+          {props.row.label}
+        </button>
+      </Show>
       <span class="value">{props.children}</span>
       <Show when={sheet.failure(id())}>{(text) => <p class="wrong">{text()}</p>}</Show>
       <Cautions card={props.card} beside={props.row.name} />
@@ -31,13 +52,16 @@ export function ChoiceRow(props: { readonly card: Card; readonly row: ChoiceGive
     return typeof entry === "string" ? entry : props.row.default;
   };
   return (
-    <PickRow card={props.card} row={props.row}>
+    <PickRow card={props.card} row={props.row} turned>
       <select
         id={id()}
+        aria-label={props.row.label}
         value={word()}
-        onChange={(event) =>
-          sheet.edit.given(props.card, props.row, { value: event.currentTarget.value, unit: "" })
-        }
+        onChange={(event) => {
+          const { value } = event.currentTarget;
+          sheet.looking.take(id());
+          sheet.edit.given(props.card, props.row, { value, unit: "" }, true);
+        }}
       >
         <For each={props.row.options}>{(option) => <option value={option.word}>{option.label}</option>}</For>
       </select>
@@ -187,10 +211,12 @@ export function DateRow(props: { readonly card: Card; readonly row: DateGiven })
     const entry = props.card.givens[props.row.name];
     return typeof entry?.value === "string" ? entry.value : entry ? null : props.row.default;
   };
-  const put = (date: string | null) =>
-    sheet.edit.given(props.card, props.row, date ? { value: date, unit: "" } : null);
+  const put = (date: string | null): void => {
+    sheet.looking.take(id());
+    sheet.edit.given(props.card, props.row, date ? { value: date, unit: "" } : null, true);
+  };
   return (
-    <PickRow card={props.card} row={props.row}>
+    <PickRow card={props.card} row={props.row} turned>
       <Show
         when={props.row.form === "month_day"}
         fallback={
@@ -198,6 +224,7 @@ export function DateRow(props: { readonly card: Card; readonly row: DateGiven })
             id={id()}
             type="date"
             class="measure"
+            aria-label={props.row.label}
             value={value() ?? ""}
             onChange={(event) => put(event.currentTarget.value || null)}
           />

@@ -1,7 +1,7 @@
 // A given number at rest: one button with its label, number, unit and where it is from. Pressed, it is in hand.
 
-import { For, Show } from "solid-js";
-import type { Card, Entry, Origin } from "../../document/worksheet.ts";
+import { Show } from "solid-js";
+import type { Card } from "../../document/worksheet.ts";
 import { isReady } from "../../graph/readers.ts";
 import type { NumberGiven } from "../../graph/types.ts";
 import { useSheet } from "../sheet.ts";
@@ -12,13 +12,6 @@ import { Moved } from "./Quantity.tsx";
 import { Shown } from "./Shown.tsx";
 import { Working } from "./Working.tsx";
 
-const ORIGINS: readonly (readonly [Origin, string])[] = [
-  ["guessed", "guessed"],
-  ["borrowed", "borrowed from somebody"],
-  ["label", "read off a label"],
-  ["measured", "measured"],
-];
-
 type Props = { readonly card: Card; readonly row: NumberGiven };
 
 /** What begins a number when it is typed. */
@@ -26,32 +19,7 @@ const BEGINS_A_NUMBER = /^[\d.,+\-−(]$/;
 
 const handField = () => document.querySelector<HTMLInputElement>(".in-hand-value");
 
-function WhereFrom(props: Props & { readonly entry: Entry }) {
-  const sheet = useSheet();
-  return (
-    <label>
-      Where the number comes from
-      <select
-        value={props.entry.from ?? ""}
-        onChange={(event) => {
-          const from = event.currentTarget.value as Origin | "";
-          const { value, unit, spread } = props.entry;
-          sheet.edit.given(props.card, props.row, {
-            value,
-            unit,
-            ...(spread === undefined ? {} : { spread }),
-            ...(from ? { from } : {}),
-          });
-        }}
-      >
-        <option value="">not said</option>
-        <For each={ORIGINS}>{([word, label]) => <option value={word}>{label}</option>}</For>
-      </select>
-    </label>
-  );
-}
-
-/** Under the number in hand: what it means, and where it is from. */
+/** Under the number in hand: what it means, and how it is worked out. */
 function About(props: Props) {
   const sheet = useSheet();
   const id = () => `${props.card.id}.${props.row.name}`;
@@ -67,9 +35,6 @@ function About(props: Props) {
         What it means, where it is from
       </button>
       <Show when={open()}>
-        <Show when={entryOf(props.card, props.row)}>
-          {(entry) => <WhereFrom {...props} entry={entry()} />}
-        </Show>
         <Working quantity={id()} card={props.card} row={props.row} />
       </Show>
     </div>

@@ -13,7 +13,7 @@ export function entryOf(card: Card, row: NumberGiven): Entry | undefined {
 }
 
 /** What a text says as the number of a row; a bare number is in the unit that stood there before. */
-export function readNumber(sheet: Sheet, card: Card, row: NumberGiven, text: string): Reading {
+function readNumber(sheet: Sheet, card: Card, row: NumberGiven, text: string): Reading {
   const unit = entryOf(card, row)?.unit || sheet.unitOf(`${card.id}.${row.name}`);
   return readTyped(sheet, text, row.measure, unit);
 }

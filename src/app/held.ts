@@ -1,0 +1,22 @@
+// What is held to compare with: what has moved since, and the way back to it.
+
+import type { Accessor } from "solid-js";
+import { type WhatMoved, whatMoved } from "../telling/what-moved.ts";
+import type { Since } from "../ui/hand/hand.ts";
+import type { ShowOptions } from "../units/show.ts";
+import type { Session } from "./session.ts";
+
+const NOTHING: WhatMoved = { answers: [], givens: [], unmoved: 0 };
+
+export function createSince(session: Session, options: Accessor<ShowOptions>): Since {
+  return {
+    moved: () => {
+      const held = session.held();
+      return held ? whatMoved(held, session.engine.view(), options()) : NOTHING;
+    },
+    goBack: () => {
+      const held = session.held();
+      if (held) session.edit("Go back to what is held", () => held.typed);
+    },
+  };
+}

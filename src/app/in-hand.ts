@@ -1,0 +1,148 @@
+// The number in hand: what it is, the axis it is turned over, and every way of turning it, all of them one step of undo
+// until it is put down.
+
+import { type Accessor, createComputed, createMemo, createSignal, on, untrack } from "solid-js";
+import type { Entry } from "../document/worksheet.ts";
+import { numberIn, shownIn } from "../graph/readers.ts";
+import { CARD_KINDS } from "../kinds/index.ts";
+import { movedBy } from "../studies/moved-by.ts";
+import { type Axis, entryAtPlace, entryStepped, marksOf, placeOnAxis } from "../studies/turn.ts";
+import type { AxisView, Before, Hand } from "../ui/hand/hand.ts";
+import type { Asker } from "../worker/asking-pool.ts";
+import { createPutting } from "./putting.ts";
+import { createTrying } from "./trying.ts";
+import { createAxis, createTexts, createTurned, type InHandTools, type Turned } from "./turned.ts";
+
+/** Where on the axis it stands, and stood. */
+function createPlaces(
+  { session }: InHandTools,
+  { turn, value }: Turned,
+  axis: Accessor<Axis | null>,
+  { placeText, saidOf }: ReturnType<typeof createTexts>,
+) {
+  const placeOf = (of: unknown): number | null => {
+    const over = axis();
+    return over && (typeof of === "number" || typeof of === "string") ? placeOnAxis(over, of) : null;
+  };
+  const before = createMemo<Before | null>(() => {
+    const [results, now] = [session.baseline(), turn()];
+    const was = shownIn(now ? results?.get(now.id) : undefined);
+    if (!results || (typeof was !== "number" && typeof was !== "string") || was === value()) return null;
+    const place = placeOf(was);
+    if (place === null || place < 0 || place > 1) return null;
+    const held = session.held() !== null;
+    const text = `${held ? "held" : "was"} ${placeText(was)}`;
+    const answer = (id: string) => numberIn(results.get(id));
+    const said = (id: string) => (answer(id) === null ? "" : saidOf(id, answer(id) ?? 0));
+    return { place, text, held, answer, said };
+  });
+  const view = createMemo<AxisView | null>(() => {
+    const over = axis();
+    if (!over) return null;
+    const marks = marksOf(over).map(({ place, value: of }) => ({ place, text: placeText(of) }));
+    return { form: over.form === "word" ? "words" : "span", marks };
+  });
+  return { before, view, place: createMemo(() => placeOf(value())) };
+}
+
+/** Which answers it can move, and which of them are drawn. */
+function createAnswers({ session, looking }: InHandTools, { turn }: Turned) {
+  const { view } = session.engine;
+  const graph = createMemo(() => view().graph);
+  const may = createMemo(() => {
+    const now = turn();
+    const kind = view().worksheet.cards.find(({ id }) => id === now?.target.card)?.kind ?? "";
+    return now ? movedBy(graph(), now.id, CARD_KINDS[kind]?.rows ?? [], looking.answer()) : [];
+  });
+  const sameList = (a: readonly string[], b: readonly string[]) => a.join() === b.join();
+  const answers = createMemo<readonly string[]>(
+    () =>
+      may().filter((id) => {
+        const result = view().results.get(id);
+        return result?.state === "pending" || typeof shownIn(result) === "number";
+      }),
+    [],
+    { equals: sameList },
+  );
+  const answer = createMemo(() => {
+    const chosen = looking.answer();
+    return answers().includes(chosen) ? chosen : (answers()[0] ?? null);
+  });
+  const second = createMemo(() => {
+    const chosen = looking.second();
+    return chosen !== null && chosen !== answer() && answers().includes(chosen) ? chosen : null;
+  });
+  const drawn = createMemo<readonly string[]>(() => [answer(), second()].filter((id) => id !== null), [], {
+    equals: sameList,
+  });
+  return { answers, answer, second, drawn };
+}
+
+export function createInHand(tools: InHandTools, asker: Asker): Hand {
+  const { session, options } = tools;
+  const turned = createTurned(tools);
+  const { turn, entry, value } = turned;
+  const axis = createAxis(turned);
+  const texts = createTexts(tools, turned);
+  const putting = createPutting(tools, turned);
+  const { before, view, place } = createPlaces(tools, turned, axis, texts);
+  const { answers, answer, second, drawn } = createAnswers(tools, turned);
+  const [text, setText] = createSignal<string | null>(null);
+  // What another number's turning joined is a step of its own, and so is what this one's will.
+  createComputed(
+    on(
+      turn,
+      () => {
+        setText(null);
+        untrack(session.settle);
+      },
+      { defer: true },
+    ),
+  );
+  const next = (by: 1 | -1, coarse = false): Entry | null => {
+    const over = axis();
+    return over && entryStepped(over, value(), by, coarse);
+  };
+  const curve = createTrying({
+    engine: session.engine,
+    asker,
+    turn,
+    axis,
+    answers: drawn,
+    options,
+    placeText: texts.placeText,
+  });
+  return {
+    turned: createMemo(() => {
+      const now = turn();
+      return now && { id: now.id, card: now.target.card, row: now.row };
+    }),
+    entry,
+    axis: view,
+    place,
+    before,
+    steps: createMemo(() => ({ down: texts.stepText(next(-1), "−"), up: texts.stepText(next(1), "+") })),
+    step: (by, coarse) => {
+      const to = next(by, coarse);
+      if (to) putting.put(putting.keeping(to));
+    },
+    slide: (at) => {
+      const over = axis();
+      if (over) putting.put(putting.keeping(entryAtPlace(over, at)));
+    },
+    put: (to) => putting.put(to && putting.keeping(to)),
+    origin: putting.origin,
+    setOrigin: putting.setOrigin,
+    restore: putting.restore,
+    text,
+    setText: (typed) => {
+      const now = turn();
+      setText(typed);
+      if (now) tools.edits().typed(now.id, typed);
+    },
+    answers,
+    answer,
+    second,
+    curve,
+  };
+}

@@ -1,0 +1,60 @@
+// Setting what stands in hand: the value, where it comes from, and back to what it was when it was taken.
+
+import { sameData } from "../document/same.ts";
+import type { Entry, Origin } from "../document/worksheet.ts";
+import { entryAtTarget } from "../studies/turn.ts";
+import { fromSi } from "../units/unit.ts";
+import { FIGURES, type InHandTools, type Turned } from "./turned.ts";
+
+/** Setting what stands there. */
+export function createPutting({ session, edits }: InHandTools, { turn, target, entry, value, unit }: Turned) {
+  const card = () => session.worksheet().cards.find(({ id }) => id === turn()?.target.card);
+  const put = (next: Entry | null): void => {
+    const [of, now, at] = [card(), turn(), target()];
+    if (!of || !now || !at) return;
+    if (at.part === "measured") {
+      edits().measured(of, now.row, next && { ...next, from: "measured" }, true);
+    } else edits().given(of, now.row, next, true);
+  };
+  /** Where it came from goes with it; but what was borrowed or usual is the grower's own once it is turned. */
+  const keeping = (next: Entry): Entry => {
+    const from = entry()?.from;
+    return from && from !== "default" && from !== "borrowed" ? { ...next, from } : next;
+  };
+  const bare = (): Entry | null => {
+    const [of, si] = [entry(), value()];
+    if (of)
+      return { value: of.value, unit: of.unit, ...(of.spread === undefined ? {} : { spread: of.spread }) };
+    if (typeof si === "string") return { value: si, unit: "" };
+    return si === null ? null : { value: Number(fromSi(si, unit()).toPrecision(FIGURES)), unit: unit() };
+  };
+  const setOrigin = (from: Origin | ""): void => {
+    const [of, now, at, kept] = [card(), turn(), target(), bare()];
+    if (!of || !now || !at || !kept) return;
+    const isMeasurable = now.row.row === "given" && now.row.measurable !== undefined;
+    if (isMeasurable && from === "measured") {
+      edits().measured(of, now.row, { ...kept, from }, true);
+      return;
+    }
+    if (at.part === "measured") edits().measured(of, now.row, null, true);
+    const next = from === "default" ? null : { ...kept, ...(from ? { from } : {}) };
+    edits().given(of, now.row, next, true);
+  };
+  const restore = (): boolean => {
+    const now = turn();
+    if (!now) return false;
+    const isDropped = session.drop(now.id);
+    const stands = entryAtTarget(session.engine.view().worksheet, now.target);
+    const isOther = !sameData(stands, now.entry);
+    if (isOther) {
+      put(now.entry);
+      session.settle();
+    }
+    return isDropped || isOther;
+  };
+  const origin = (): Origin | "" => {
+    if (target()?.part === "measured") return "measured";
+    return entry() ? (entry()?.from ?? "") : "default";
+  };
+  return { put, keeping, setOrigin, restore, origin };
+}

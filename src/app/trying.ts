@@ -1,0 +1,211 @@
+// Tries the number in hand all along its axis: nine values at once, then those between, and again when something else of
+// the place has changed; the curve of before stays, marked old, until there is a new one.
+
+import { type Accessor, createComputed, createMemo, createSignal, on, onCleanup, untrack } from "solid-js";
+import type { Change } from "../document/changes.ts";
+import { withChanges } from "../document/changes.ts";
+import { sameData } from "../document/same.ts";
+import type { Worksheet } from "../document/worksheet.ts";
+import { nodeOf } from "../graph/nodes.ts";
+import { numberIn, wordIn } from "../graph/readers.ts";
+import { shownOf, shownResult } from "../graph/shown.ts";
+import { CARD_KINDS } from "../kinds/index.ts";
+import type { Answers } from "../studies/ask.ts";
+import { edgeOf, enoughOf, type Tried } from "../studies/enough.ts";
+import { coarseThenFine, sheetToTry } from "../studies/try.ts";
+import { type Axis, entryAtPlace, placeOnAxis, type Turn, trialsAlong } from "../studies/turn.ts";
+import type { Curve, Panel, TriedPoint } from "../ui/hand/hand.ts";
+import type { ShowOptions } from "../units/show.ts";
+import { toSi } from "../units/unit.ts";
+import type { Asker } from "../worker/asking-pool.ts";
+import type { Engine } from "./engine.ts";
+
+/** Something else being changed goes on changing; a new curve waits until it rests [ms]. */
+const REST = 400;
+/** Values tried along an axis. */
+const FINE = 25;
+/** More, to find where enough begins between two of them. */
+const EDGE = 5;
+
+type Raw = { readonly place: number; readonly value: number | string; readonly answers: Answers };
+
+type Job = {
+  readonly turn: Turn;
+  readonly axis: Axis;
+  /** The worksheet with the number in hand as it was when it was taken: turning it begins nothing anew. */
+  readonly sheet: Worksheet;
+  readonly record: string;
+};
+
+export type Trying = {
+  readonly engine: Engine;
+  readonly asker: Asker;
+  readonly turn: Accessor<Turn | null>;
+  readonly axis: Accessor<Axis | null>;
+  readonly answers: Accessor<readonly string[]>;
+  readonly options: Accessor<ShowOptions>;
+  /** What a value is called beside the axis. */
+  readonly placeText: (value: number | string) => string;
+};
+
+const sameJob = (a: Job | null, b: Job | null): boolean =>
+  a === b ||
+  (!!a && !!b && a.turn === b.turn && a.axis === b.axis && a.record === b.record && a.sheet === b.sheet);
+
+function createJob({ engine, turn, axis }: Trying): Accessor<Job | null> {
+  const record = createMemo(() => wordIn(engine.view().results.get("weather.record_in_use")));
+  const sheet = createMemo<Worksheet | null>((before) => {
+    const now = turn();
+    if (!now) return null;
+    const asTaken = withChanges(engine.view().worksheet, [{ ...now.target, entry: now.entry }]);
+    return before && sameData(before, asTaken) ? before : asTaken;
+  }, null);
+  return createMemo<Job | null>(
+    () => {
+      const [now, over, of] = [turn(), axis(), sheet()];
+      return now && over && of ? { turn: now, axis: over, sheet: of, record: record() } : null;
+    },
+    null,
+    { equals: sameJob },
+  );
+}
+
+/** Runs that are asked for one after the other: the picture, then the edge of enough. */
+function createRuns({ engine, asker }: Trying) {
+  const [points, setPoints] = createSignal<readonly Raw[]>([]);
+  const [state, setState] = createSignal<Curve["state"]>("still");
+  const [reason, setReason] = createSignal("");
+
+  const put = (raw: Raw): void => {
+    setPoints((known) => {
+      const there = known.find(({ place }) => place === raw.place);
+      const merged = there ? { ...raw, answers: { ...there.answers, ...raw.answers } } : raw;
+      return [...known.filter(({ place }) => place !== raw.place), merged].sort((a, b) => a.place - b.place);
+    });
+  };
+  const ask = (
+    { turn, sheet, record }: Job,
+    trials: readonly { readonly change: Change; readonly value: number | string; readonly place: number }[],
+    wanted: readonly string[],
+    events: { readonly onFirst?: () => void; readonly onEnd: () => void },
+  ): void => {
+    const [first] = trials;
+    const held = engine.records.get(record);
+    if (!first) {
+      events.onEnd();
+      return;
+    }
+    const question = {
+      worksheet: sheetToTry(sheet, CARD_KINDS, turn.row, first),
+      records: held ? [held] : [],
+      runs: trials.map(({ change }) => [change]),
+      wanted,
+    };
+    let isFirst = true;
+    asker.ask(question, {
+      onAnswers: (at, answers) => {
+        if (isFirst) events.onFirst?.();
+        isFirst = false;
+        const trial = trials[at];
+        if (trial) put({ place: trial.place, value: trial.value, answers });
+      },
+      onEnd: (failure) => {
+        if (failure === null) return events.onEnd();
+        setReason(failure);
+        setState("failed");
+      },
+    });
+  };
+  return { points, setPoints, state, setState, reason, ask };
+}
+
+const triedOf = (points: readonly Raw[], answer: string): readonly Tried[] =>
+  points.map(({ place, value, answers }) => ({
+    place,
+    size: typeof value === "number" ? value : 0,
+    answer: numberIn(answers[answer]),
+  }));
+
+/** The next value to try between the two places where enough begins; null where they are one step apart. */
+function edgeTrial({ turn, axis }: Job, points: readonly Raw[], answer: string) {
+  const edge = axis.form === "number" ? edgeOf(answer, triedOf(points, answer)) : null;
+  if (!edge) return null;
+  const entry = entryAtPlace(axis, (edge[0] + edge[1]) / 2);
+  const value = typeof entry.value === "number" ? toSi(entry.value, entry.unit) : null;
+  const place = placeOnAxis(axis, value);
+  if (value === null || place === null || points.some((point) => Math.abs(point.place - place) < 1e-9))
+    return null;
+  return { change: { ...turn.target, entry }, value, place };
+}
+
+/** The curve of the number in hand. */
+export function createTrying(trying: Trying): Accessor<Curve> {
+  const job = createJob(trying);
+  const runs = createRuns(trying);
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const wanted = () => trying.answers();
+
+  const refine = (now: Job, left: number): void => {
+    const [answer] = wanted();
+    const trial = answer === undefined || left === 0 ? null : edgeTrial(now, runs.points(), answer);
+    if (!trial) return void runs.setState("ready");
+    runs.ask(now, [trial], wanted(), { onEnd: () => refine(now, left - 1) });
+  };
+  const begin = (now: Job, isFresh: boolean): void => {
+    const along = trialsAlong(now.turn, now.axis, FINE);
+    const trials = coarseThenFine(along.length).flatMap((at) => along[at] ?? []);
+    runs.ask(now, trials, wanted(), {
+      onFirst: () => {
+        if (isFresh) runs.setPoints([]);
+        runs.setState("working");
+      },
+      onEnd: () => refine(now, EDGE),
+    });
+  };
+  const stop = (): void => {
+    clearTimeout(timer);
+    trying.asker.callOff();
+  };
+  createComputed(
+    on([job, wanted], ([now, answers], before) => {
+      stop();
+      if (!now || answers.length === 0) {
+        runs.setPoints([]);
+        return void runs.setState("still");
+      }
+      const last = before?.[0] ?? null;
+      const isOther = last?.turn !== now.turn || last.axis !== now.axis;
+      if (isOther) runs.setPoints([]);
+      const isFresh = !sameJob(last, now);
+      runs.setState(isFresh && !isOther ? "old" : "working");
+      timer = setTimeout(() => untrack(() => begin(now, isFresh)), isFresh && !isOther ? REST : 0);
+    }),
+  );
+  onCleanup(stop);
+  const panels = createMemo(() => wanted().map((answer) => panelOf(trying, runs.points(), answer)));
+  return () => ({ panels: panels(), state: runs.state(), reason: runs.reason() });
+}
+
+const HOW = { from: "enough from", "up to": "enough up to", "little more": "little more past" } as const;
+
+function panelOf(trying: Trying, points: readonly Raw[], answer: string): Panel {
+  const { engine, turn, options, placeText } = trying;
+  const { graph, worksheet } = untrack(engine.view);
+  const [node, own] = [nodeOf(graph, answer), nodeOf(graph, turn()?.id ?? "")];
+  const tried: readonly TriedPoint[] = points.map(({ place, value, answers }) => {
+    const result = answers[answer];
+    return {
+      place,
+      text: own ? shownOf(worksheet, own, value, options()) : "",
+      answer: numberIn(result),
+      said: node && result ? shownResult(worksheet, node, result, options()) : "",
+    };
+  });
+  const enough = enoughOf(answer, triedOf(points, answer));
+  const at = points.find(({ place }) => place === enough?.place);
+  return {
+    answer,
+    points: tried,
+    enough: enough && at ? { place: at.place, text: `${HOW[enough.how]} ${placeText(at.value)}` } : null,
+  };
+}

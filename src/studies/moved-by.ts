@@ -1,0 +1,50 @@
+// Which answers a turned number can move, out of those that matter: what its curve may show.
+
+import { ancestorsOf } from "../graph/ancestors.ts";
+import type { Graph } from "../graph/nodes.ts";
+import type { QuantityId, Row } from "../graph/types.ts";
+
+/** Of the whole place, in the order in which they are offered. */
+const OF_THE_PLACE: readonly QuantityId[] = [
+  "season.worst_season_days_short",
+  "season.seasons_short",
+  "season.days_short",
+  "season.share_met",
+  "season.days_of_autonomy",
+  "season.reliability_volume",
+  "season.spill",
+  "cost.total",
+  "cost.yearly",
+];
+/** Of the part itself. */
+const MOST_OWN = 8;
+
+const isAnswer = (row: Row): boolean =>
+  (row.row === "output" || row.row === "formula" || row.row === "gather") &&
+  row.hidden !== true &&
+  row.minor !== true &&
+  row.measure !== "text" &&
+  row.measure !== "series" &&
+  row.measure !== "year";
+
+/**
+ * The answers that the number behind `id` can move: of the place, then of its own part.
+ *
+ * @param rows of its own part
+ * @param first an answer that is offered too where it can be moved, before all others
+ */
+export function movedBy(
+  graph: Graph,
+  id: QuantityId,
+  rows: readonly Row[],
+  first: QuantityId,
+): readonly QuantityId[] {
+  const card = id.split(".")[0] ?? "";
+  const own = rows.filter(isAnswer).map(({ name }) => `${card}.${name}`);
+  const at = graph.index.get(id);
+  const isMoved = (answer: QuantityId): boolean =>
+    at !== undefined && answer !== id && ancestorsOf(graph, [answer])[at] === 1;
+  const place = [...new Set([first, ...OF_THE_PLACE])].filter(isMoved);
+  const rest = own.filter((answer) => !place.includes(answer) && isMoved(answer));
+  return [...place, ...rest.slice(0, MOST_OWN)];
+}

@@ -1,0 +1,94 @@
+// What has moved between what is held and what stands now, furthest first.
+
+import type { Graph, GraphNode } from "../graph/nodes.ts";
+import { nodeOf } from "../graph/nodes.ts";
+import { shownIn } from "../graph/readers.ts";
+import { shownOf } from "../graph/shown.ts";
+import type { QuantityId, Result } from "../graph/types.ts";
+import type { ShowOptions } from "../units/show.ts";
+
+type Worked = {
+  readonly graph: Graph;
+  readonly worksheet: Parameters<typeof shownOf>[0];
+  readonly results: { readonly get: (id: QuantityId) => Result | undefined };
+};
+
+/** One quantity that moved: as read, and where both values stand between nought (or the lesser) and the greater. */
+export type Moved = {
+  readonly id: QuantityId;
+  readonly was: string;
+  readonly now: string;
+  /** From 0 to 1; null where it is a word. */
+  readonly wasAt: number | null;
+  readonly nowAt: number | null;
+};
+
+const GIVEN: ReadonlySet<string> = new Set(["given", "choice", "link", "text", "date", "list"]);
+const ANSWER: ReadonlySet<string> = new Set(["output", "formula", "gather", "user_formula"]);
+
+type Sorted = Moved & { readonly far: number; readonly detail: boolean };
+
+/** Ends of the line that both values stand on: from nought, where neither is below it. */
+function onLine(was: number, now: number): readonly [number, number] {
+  const [least, most] = [Math.min(0, was, now), Math.max(0, was, now)];
+  const span = most - least;
+  return span > 0 ? [(was - least) / span, (now - least) / span] : [0, 0];
+}
+
+/** How far, as a share of the greater. */
+function farOf(was: number, now: number): number {
+  const most = Math.max(Math.abs(was), Math.abs(now));
+  return most > 0 ? Math.abs(now - was) / most : 0;
+}
+
+function movedNode(before: Worked, now: Worked, node: GraphNode, options: ShowOptions): Sorted | null {
+  const old = before.results.get(node.id);
+  const fresh = now.results.get(node.id);
+  if (old === fresh || !old || !fresh) return null;
+  const [from, to] = [shownIn(old), shownIn(fresh)];
+  const oldNode = nodeOf(before.graph, node.id);
+  if (from === null || to === null || !oldNode) return null;
+  const [was, is] = [
+    shownOf(before.worksheet, oldNode, from, options),
+    shownOf(now.worksheet, node, to, options),
+  ];
+  if (was === is || was === "" || is === "") return null;
+  const said = { id: node.id, was, now: is };
+  if (typeof from !== "number" || typeof to !== "number")
+    return { ...said, wasAt: null, nowAt: null, far: 0, detail: true };
+  const [wasAt, nowAt] = onLine(from, to);
+  return { ...said, wasAt, nowAt, far: farOf(from, to), detail: node.row?.minor === true };
+}
+
+/** Beside a measured number stands the computed one, under another name. */
+const isShown = ({ id, card, row }: GraphNode, among: ReadonlySet<string>): boolean =>
+  row !== null && among.has(row.row) && row.hidden !== true && id === `${card}.${row.name}`;
+
+/** Furthest first, of equals by name, so that the list does not depend on the order of cards; details of a card and words last. */
+function sorted(moved: readonly Sorted[]): readonly Moved[] {
+  return [...moved]
+    .sort((a, b) => Number(a.detail) - Number(b.detail) || b.far - a.far || (a.id < b.id ? -1 : 1))
+    .map(({ far: _far, detail: _detail, ...rest }) => rest);
+}
+
+export type WhatMoved = {
+  readonly answers: readonly Moved[];
+  readonly givens: readonly Moved[];
+  /** Answers shown somewhere that read as they did. */
+  readonly unmoved: number;
+};
+
+/** What moved, as a reader sees it: numbers and words that read the same have not. */
+export function whatMoved(before: Worked, now: Worked, options: ShowOptions): WhatMoved {
+  const answers: Sorted[] = [];
+  const givens: Sorted[] = [];
+  let unmoved = 0;
+  for (const node of now.graph.nodes) {
+    const isAnswer = isShown(node, ANSWER);
+    if (!isAnswer && !isShown(node, GIVEN)) continue;
+    const moved = movedNode(before, now, node, options);
+    if (moved) (isAnswer ? answers : givens).push(moved);
+    else if (isAnswer) unmoved += 1;
+  }
+  return { answers: sorted(answers), givens: sorted(givens), unmoved };
+}

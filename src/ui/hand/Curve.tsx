@@ -1,0 +1,265 @@
+// What the chosen answers would be all along the axis of the number in hand. The axis is the slider.
+
+import { createMemo, For, Show } from "solid-js";
+import { numberIn, shownIn } from "../../graph/readers.ts";
+import {
+  type AxisWord,
+  placeAxisWords,
+  turnedPlot,
+  turnedTable,
+  turnedWords,
+} from "../../scene/turned-plot.ts";
+import { Chart, TableBehind } from "../charts/Chart.tsx";
+import { createElementWidth } from "../charts/element-width.ts";
+import { useSheet } from "../sheet.ts";
+import type { InHand, Panel } from "./hand.ts";
+import { named } from "./named.ts";
+import { toneOf } from "./tones.ts";
+
+/** From either edge to the axis's ends: half of the slider's thumb [px]. */
+const INSET = 17;
+const WORD_SIZE = 13;
+
+type Props = { readonly turned: InHand; readonly dock: boolean };
+
+/** Which answer is drawn, with what it is and was; pressed, another one is chosen. */
+function Caption(props: { readonly answer: string; readonly second: boolean }) {
+  const sheet = useSheet();
+  const was = () => {
+    const text = sheet.hand.before()?.said(props.answer) ?? "";
+    return text !== "" && text !== sheet.shown(props.answer) ? text : null;
+  };
+  const own = () => sheet.hand.turned()?.card ?? null;
+  return (
+    <p class="caption">
+      <select
+        aria-label={props.second ? "The second answer over it" : "The answer over it"}
+        value={props.answer}
+        onChange={(event) => {
+          const id = event.currentTarget.value;
+          sheet.looking.chooseAnswer(id === "" ? props.answer : id, props.second);
+        }}
+      >
+        <Show when={props.second}>
+          <option value={sheet.hand.answer() ?? ""}>only one answer</option>
+        </Show>
+        <For each={sheet.hand.answers().filter((id) => !props.second || id !== sheet.hand.answer())}>
+          {(id) => (
+            <option value={id} selected={id === props.answer}>
+              {named(sheet, id, own())}
+            </option>
+          )}
+        </For>
+      </select>
+      <b classList={{ old: sheet.result(props.answer)?.state === "pending" }}>{sheet.shown(props.answer)}</b>
+      <Show when={was()}>{(text) => <span class="was">was {text()}</span>}</Show>
+    </p>
+  );
+}
+
+/** Offers to draw another answer over the same axis. */
+function Another() {
+  const sheet = useSheet();
+  const others = () => sheet.hand.answers().filter((id) => id !== sheet.hand.answer());
+  return (
+    <Show when={sheet.hand.second() === null && others().length > 0}>
+      <select
+        class="another"
+        aria-label="Another answer over the same axis"
+        value=""
+        onChange={(event) => sheet.looking.chooseAnswer(event.currentTarget.value, true)}
+      >
+        <option value="">and …</option>
+        <For each={others()}>
+          {(id) => <option value={id}>{named(sheet, id, sheet.hand.turned()?.card ?? null)}</option>}
+        </For>
+      </select>
+    </Show>
+  );
+}
+
+/** Room over a curve for words, and its own height; for one answer, and for the first and second of two [px]. */
+type Room = { readonly above: number; readonly height: number };
+const ROOM: Readonly<Record<"desk" | "dock", readonly [Room, Room, Room]>> = {
+  desk: [
+    { above: 20, height: 92 },
+    { above: 18, height: 64 },
+    { above: 18, height: 64 },
+  ],
+  // One caption's height less for two: the words of the second curve stand beside its caption.
+  dock: [
+    { above: 18, height: 67 },
+    { above: 13, height: 24 },
+    { above: 0, height: 24 },
+  ],
+};
+
+function PanelView(props: Props & { readonly panel: Panel }) {
+  const sheet = useSheet();
+  const { hand } = sheet;
+  const now = () => {
+    const place = hand.place();
+    const result = sheet.result(props.panel.answer);
+    return place === null || place < 0 || place > 1
+      ? null
+      : {
+          place,
+          answer: numberIn(result),
+          said: result?.state === "pending" ? "" : sheet.shown(props.panel.answer),
+        };
+  };
+  const before = () => {
+    const was = hand.before();
+    return (
+      was && { place: was.place, answer: was.answer(props.panel.answer), said: was.said(props.panel.answer) }
+    );
+  };
+  const plot = createMemo(() =>
+    turnedPlot({
+      points: props.panel.points,
+      words: hand.axis()?.form === "words",
+      now: now(),
+      before: before(),
+      tone: toneOf(sheet, props.panel.answer, shownIn(sheet.result(props.panel.answer)) === 0),
+      old: hand.curve().state === "old",
+    }),
+  );
+  const isSecond = () => props.panel.answer !== hand.answer();
+  const room = (): Room =>
+    ROOM[props.dock ? "dock" : "desk"][hand.second() === null ? 0 : isSecond() ? 2 : 1];
+  return (
+    <div class="panel">
+      <div class="captions">
+        <Caption answer={props.panel.answer} second={isSecond()} />
+        <Show when={!isSecond()}>
+          <Another />
+        </Show>
+      </div>
+      <div class="over-axis">
+        <Chart
+          plot={plot()}
+          words={turnedWords(named(sheet, props.panel.answer, props.turned.card), props.panel.points)}
+          height={room().height}
+          margin={{ above: room().above, below: 0 }}
+        />
+      </div>
+    </div>
+  );
+}
+
+/** Ends or words of the axis, what is held, and from where on it is enough. */
+function AxisWords() {
+  const { hand } = useSheet();
+  const { width, watch } = createElementWidth(360);
+  const words = createMemo(() => {
+    const [axis, before] = [hand.axis(), hand.before()];
+    const enough = hand.curve().panels[0]?.enough ?? null;
+    const isAtEnough = enough !== null && before?.place === enough.place;
+    const marks = axis?.marks ?? [];
+    const here = axis?.form === "words" ? marks.filter(({ place }) => place === hand.place()) : [];
+    const all: readonly (AxisWord | null)[] = [
+      ...here.map((mark) => ({ ...mark, look: "here" })),
+      enough && { ...enough, look: "enough" },
+      before && !isAtEnough ? { place: before.place, text: before.text, look: "before" } : null,
+      ...marks.map((mark) => ({ ...mark, look: "end" })),
+    ];
+    return placeAxisWords(
+      all.filter((mark) => mark !== null),
+      width(),
+      INSET,
+      WORD_SIZE,
+    );
+  });
+  return (
+    <p class="axis-words" ref={watch}>
+      <For each={words()}>
+        {(word) => (
+          <span class={word.look} style={{ left: `${word.left}px` }}>
+            {word.text}
+          </span>
+        )}
+      </For>
+    </p>
+  );
+}
+
+/** The axis itself: a slider whose scale stands still. */
+function Slider(props: Props) {
+  const { hand, shown } = useSheet();
+  return (
+    <input
+      type="range"
+      class="in-hand-slider"
+      classList={{ empty: hand.place() === null }}
+      aria-label={`${props.turned.row.label}, slider`}
+      aria-valuetext={shown(props.turned.id)}
+      min="0"
+      max="1"
+      step="any"
+      value={hand.place() ?? 0}
+      onInput={(event) => {
+        hand.slide(event.currentTarget.valueAsNumber);
+        // The thumb stands on the round value, not where the finger is.
+        event.currentTarget.value = String(hand.place() ?? 0);
+      }}
+      onKeyDown={(event) => {
+        const by = STEP_KEYS.get(event.key);
+        if (by === undefined) return;
+        event.preventDefault();
+        hand.step(by, event.shiftKey || event.key.startsWith("Page"));
+      }}
+    />
+  );
+}
+
+const STEP_KEYS: ReadonlyMap<string, 1 | -1> = new Map([
+  ["ArrowUp", 1],
+  ["ArrowRight", 1],
+  ["PageUp", 1],
+  ["ArrowDown", -1],
+  ["ArrowLeft", -1],
+  ["PageDown", -1],
+]);
+
+function SpokenTable(props: Props) {
+  const sheet = useSheet();
+  const table = () => {
+    const panels = sheet.hand.curve().panels;
+    const shown = panels.map(({ answer, points }) => ({
+      label: named(sheet, answer, props.turned.card),
+      points,
+    }));
+    return turnedTable(`${props.turned.row.label}, tried`, props.turned.row.label, shown);
+  };
+  return <TableBehind table={table()} />;
+}
+
+export function Turning(props: Props) {
+  const { hand } = useSheet();
+  const curve = () => hand.curve();
+  const isBusy = () => curve().state === "working" || curve().state === "old";
+  return (
+    <Show when={hand.axis()}>
+      <div class="turning" aria-busy={isBusy()}>
+        <Show when={curve().state === "failed"}>
+          <p class="wrong">{curve().reason}</p>
+        </Show>
+        <Show when={curve().state === "still"}>
+          <p class="still">No answer moves with it.</p>
+        </Show>
+        <For each={curve().panels.map(({ answer }) => answer)}>
+          {(answer) => (
+            <Show when={curve().panels.find((panel) => panel.answer === answer)}>
+              {(panel) => <PanelView {...props} panel={panel()} />}
+            </Show>
+          )}
+        </For>
+        <Slider {...props} />
+        <AxisWords />
+        <Show when={!props.dock}>
+          <SpokenTable {...props} />
+        </Show>
+      </div>
+    </Show>
+  );
+}

@@ -1,0 +1,195 @@
+// The value in hand, to be typed in any unit, or chosen where it is a word or a day.
+
+import { createEffect, createSignal, For, Match, on, onCleanup, onMount, Show, Switch } from "solid-js";
+import type { ChoiceGiven, DateGiven, NumberGiven } from "../../graph/types.ts";
+import { DayPicker } from "../rows/DayPicker.tsx";
+import { enterNumber } from "../rows/enter-number.ts";
+import { readTyped, startText } from "../rows/number-text.ts";
+import { type Sheet, useSheet } from "../sheet.ts";
+import type { InHand } from "./hand.ts";
+
+type Refused = {
+  readonly typed: string;
+  readonly message: string;
+  readonly start: number;
+  readonly end: number;
+};
+
+function Wrong(props: { readonly wrong: Refused }) {
+  return (
+    <p class="wrong" role="alert">
+      {props.wrong.typed.slice(0, props.wrong.start)}
+      <mark>{props.wrong.typed.slice(props.wrong.start, props.wrong.end) || " "}</mark>
+      {props.wrong.typed.slice(props.wrong.end)}: {props.wrong.message}
+    </p>
+  );
+}
+
+/** What is typed, and what becomes of it. */
+function createEntering(sheet: Sheet, id: string, row: NumberGiven) {
+  const { hand } = sheet;
+  const [wrong, setWrong] = createSignal<Refused | null>(null);
+  const start = () => startText(sheet, hand.entry() ?? undefined, id, row.measure);
+  let pending: string | null = null;
+  const setText = (text: string | null): void => {
+    pending = text;
+    setWrong(null);
+    hand.setText(text);
+  };
+  // Undo, or another tab, put something else there: what was typed before is not what stands there any more.
+  createEffect(on(hand.entry, () => setText(null), { defer: true }));
+  // Typing the usual value is saying it: from then on it is the grower's own.
+  const isUsual = () => !hand.entry() || hand.entry()?.from === "default";
+  /** Enters what is typed; false where it cannot be read. */
+  const enter = (): boolean => {
+    const typed = hand.text();
+    if (typed === null) return true;
+    if (typed.trim() === "") {
+      setText(null);
+      hand.put(null);
+      return true;
+    }
+    if (!isUsual() && typed === start()) {
+      setText(null);
+      return true;
+    }
+    const read = readTyped(sheet, typed, row.measure, hand.entry()?.unit || sheet.unitOf(id));
+    if (!read.ok) {
+      setWrong({ ...read, typed });
+      return false;
+    }
+    setText(null);
+    hand.put({ value: read.value, unit: read.unit });
+    return true;
+  };
+  /** The hand is at another number already: what was only typed is entered where it was typed; what cannot be read stays. */
+  const leave = (): void => {
+    const card = sheet.worksheet().cards.find((one) => one.id === id.split(".")[0]);
+    if (pending === null || pending.trim() === "" || !card || card.measured[row.name]) return;
+    if (enterNumber(sheet, card, row, pending).ok) sheet.edit.typed(id, null);
+  };
+  return { start, setText, enter, leave, wrong };
+}
+
+type Typed = ReturnType<typeof createEntering>;
+
+function onKey(
+  sheet: Sheet,
+  typed: Typed,
+  event: KeyboardEvent & { readonly currentTarget: HTMLInputElement },
+) {
+  const { key, shiftKey, currentTarget } = event;
+  if (key === "ArrowUp" || key === "ArrowDown") {
+    event.preventDefault();
+    if (!typed.enter()) return;
+    sheet.hand.step(key === "ArrowUp" ? 1 : -1, shiftKey);
+    // What is typed next replaces it.
+    currentTarget.select();
+  } else if (key === "Enter" && typed.enter()) currentTarget.select();
+}
+
+function NumberValue(props: { readonly turned: InHand; readonly row: NumberGiven }) {
+  const sheet = useSheet();
+  const { hand } = sheet;
+  const { id } = props.turned;
+  const typed = createEntering(sheet, id, props.row);
+  const absent = () => {
+    const result = sheet.result(id);
+    return result?.state === "none" ? result.reason : "none";
+  };
+  let input: HTMLInputElement | undefined;
+  // Where fingers type, a keyboard comes up with the focus and takes half of the screen: there it is asked for.
+  onMount(() => {
+    const left = sheet.typed(id);
+    if (left !== null && hand.text() === null) hand.setText(left);
+    if (matchMedia("(pointer: coarse)").matches) return;
+    input?.focus({ preventScroll: true });
+    input?.select();
+  });
+  onCleanup(typed.leave);
+  return (
+    <>
+      <input
+        ref={input}
+        class="in-hand-value"
+        classList={{ long: (hand.text() ?? typed.start()).length > 11 }}
+        aria-label={props.row.label}
+        aria-invalid={typed.wrong() ? "true" : "false"}
+        placeholder={absent()}
+        autocomplete="off"
+        autocapitalize="off"
+        spellcheck={false}
+        enterkeyhint="done"
+        value={hand.text() ?? typed.start()}
+        onFocus={(event) => event.currentTarget.select()}
+        onInput={(event) => typed.setText(event.currentTarget.value)}
+        onBlur={() => typed.enter()}
+        onKeyDown={(event) => onKey(sheet, typed, event)}
+      />
+      <Show when={typed.wrong()}>{(wrong) => <Wrong wrong={wrong()} />}</Show>
+    </>
+  );
+}
+
+const wordOf = (sheet: Sheet, usual: string | null): string | null => {
+  const entry = sheet.hand.entry();
+  return typeof entry?.value === "string" ? entry.value : entry ? null : usual;
+};
+
+function WordValue(props: { readonly row: ChoiceGiven }) {
+  const sheet = useSheet();
+  return (
+    <select
+      class="in-hand-value"
+      aria-label={props.row.label}
+      value={wordOf(sheet, props.row.default) ?? ""}
+      onChange={(event) => sheet.hand.put({ value: event.currentTarget.value, unit: "" })}
+    >
+      <For each={props.row.options}>{(option) => <option value={option.word}>{option.label}</option>}</For>
+    </select>
+  );
+}
+
+function DayValue(props: { readonly turned: InHand; readonly row: DateGiven }) {
+  const sheet = useSheet();
+  const put = (day: string | null) => sheet.hand.put(day ? { value: day, unit: "" } : null);
+  const day = () => wordOf(sheet, props.row.default);
+  return (
+    <Show
+      when={props.row.form === "month_day"}
+      fallback={
+        <input
+          type="date"
+          class="in-hand-value"
+          aria-label={props.row.label}
+          value={day() ?? ""}
+          onChange={(event) => put(event.currentTarget.value || null)}
+        />
+      }
+    >
+      <span class="in-hand-value">
+        <DayPicker
+          id={`${props.turned.id}-in-hand`}
+          label={props.row.label}
+          value={day()}
+          optional={props.row.default === null}
+          onPick={put}
+        />
+      </span>
+    </Show>
+  );
+}
+
+export function Value(props: { readonly turned: InHand }) {
+  const as = <Kind extends InHand["row"]>(kind: Kind["row"]): Kind | false =>
+    props.turned.row.row === kind ? (props.turned.row as Kind) : false;
+  return (
+    <Switch>
+      <Match when={as<NumberGiven>("given")}>
+        {(row) => <NumberValue turned={props.turned} row={row()} />}
+      </Match>
+      <Match when={as<ChoiceGiven>("choice")}>{(row) => <WordValue row={row()} />}</Match>
+      <Match when={as<DateGiven>("date")}>{(row) => <DayValue turned={props.turned} row={row()} />}</Match>
+    </Switch>
+  );
+}

@@ -1,0 +1,133 @@
+// The span that a number is turned and tried over: its ends, whether it runs evenly or in ratios, the places along it, and
+// the round values that a grower would name.
+
+import { fromSi, toSi } from "./unit.ts";
+
+/** Ends in `unit`, both included; `ratio`: even steps of the logarithm; `whole`: whole numbers only. */
+export type Scale = {
+  readonly low: number;
+  readonly high: number;
+  readonly unit: string;
+  readonly ratio: boolean;
+  readonly whole: boolean;
+};
+
+/** A span runs in ratios from so many times on between its ends. */
+const RATIO_FROM = 20;
+/** Beyond so many times, most of its length would be of values that nobody means. */
+const RATIO_UP_TO = 1e9;
+/** Figures of a value between the ends. */
+const VALUE_FIGURES = 4;
+/** Doubles hold a few more; what is beyond is dust of the arithmetic. */
+const TIDY_FIGURES = 12;
+
+/** A scale between two ends, given in either order [unit]. */
+export function scaleBetween(one: number, other: number, unit: string, whole = false): Scale {
+  const [low, high] = [Math.min(one, other), Math.max(one, other)];
+  const times = low > 0 ? high / low : 1;
+  return { low, high, unit, ratio: times >= RATIO_FROM && times <= RATIO_UP_TO, whole };
+}
+
+/** The same span in another unit of the same kind; a scale that runs in ratios goes on doing so. */
+export function scaleIn(scale: Scale, unit: string): Scale {
+  if (unit === scale.unit) return scale;
+  const [low, high] = [scale.low, scale.high].map((end) => tidy(fromSi(toSi(end, scale.unit), unit)));
+  return { ...scale, low: low ?? scale.low, high: high ?? scale.high, unit };
+}
+
+/** Where a value stands on the scale, 0 at its low end and 1 at its high one. */
+export function placeOn({ low, high, ratio }: Scale, value: number): number {
+  if (high === low) return 0;
+  return ratio ? Math.log(value / low) / Math.log(high / low) : (value - low) / (high - low);
+}
+
+/** The value at a place of the scale, its ends exactly. */
+export function valueAt({ low, high, ratio, whole }: Scale, place: number): number {
+  if (place <= 0) return low;
+  if (place >= 1) return high;
+  const raw = ratio ? low * (high / low) ** place : low + (high - low) * place;
+  return whole ? Math.round(raw) : Number(raw.toPrecision(ratio ? VALUE_FIGURES : TIDY_FIGURES));
+}
+
+/** Rising values of a scale, so many at the most, both ends among them. */
+export function valuesOf(scale: Scale, count: number): readonly number[] {
+  if (scale.high === scale.low || count < 2) return [scale.low];
+  const values = Array.from({ length: count }, (_, at) => valueAt(scale, at / (count - 1)));
+  return [...new Set(values)];
+}
+
+const tidy = (value: number): number => Number(value.toPrecision(TIDY_FIGURES)) + 0;
+
+/** An even scale has at least so many steps between its ends, twice and a half as many at the most. */
+const STEPS_BETWEEN_ENDS = 60;
+/** Counting steps in doubles errs by less than this share of one. */
+const DUST = 1e-9;
+const TIMES_COARSE = 10;
+
+/** The largest of 1, 2 or 5 times a power of ten that is not above a positive size. */
+function roundedDown(size: number): number {
+  const exponent = Math.floor(Math.log10(size) + DUST);
+  const lead = size / 10 ** exponent;
+  const first = lead >= 5 - DUST ? 5 : lead >= 2 - DUST ? 2 : 1;
+  return Number(`${first}e${exponent}`);
+}
+
+/**
+ * The step at a value of a scale in ratios: a twentieth of the decade's beginning up to twice that, a fifth (or, from ten
+ * on, a quarter) beyond. Every bend of this ladder is itself a rung of the steps on both sides of it.
+ */
+function ratioStep(value: number, up: boolean): number {
+  const exponent = Math.floor(Math.log10(value) + (up ? DUST : -DUST));
+  const decade = Number(`1e${exponent}`);
+  const lead = value / decade;
+  if (up ? lead < 2 - DUST : lead <= 2 + DUST) return tidy(decade * 0.05);
+  return tidy(decade * (decade >= 100 ? 0.25 : 0.2));
+}
+
+function stepAt(scale: Scale, value: number, up: boolean): number {
+  const step = scale.ratio
+    ? ratioStep(Math.max(value, scale.low), up)
+    : roundedDown((scale.high - scale.low) / STEPS_BETWEEN_ENDS);
+  return scale.whole ? Math.max(1, Math.round(step)) : step;
+}
+
+/** The next round value above or below, on or off the scale. */
+function nextRound(scale: Scale, value: number, up: boolean): number {
+  const step = stepAt(scale, value, up);
+  const rungs = value / step;
+  return tidy((up ? Math.floor(rungs + DUST) + 1 : Math.ceil(rungs - DUST) - 1) * step);
+}
+
+const isOn = ({ low, high }: Scale, value: number): boolean => value >= low && value <= high;
+
+/**
+ * The round value one step up or down, ten with `coarse`: a multiple of 1, 2, 5 or 25 times a power of ten of the unit.
+ * From a round value, a step up and a step down lead back. A value off the scale comes back to it.
+ *
+ * @returns the same value where the scale ends before the next round one
+ */
+export function roundStep(scale: Scale, from: number, by: 1 | -1, coarse = false): number {
+  let value = Math.min(Math.max(from, scale.low), scale.high);
+  for (let left = coarse ? TIMES_COARSE : 1; left > 0; left--) {
+    const next = nextRound(scale, value, by === 1);
+    if (!isOn(scale, next)) break;
+    value = next;
+  }
+  return value;
+}
+
+/** The round value nearest to a place of the scale, never off it. */
+export function roundAt(scale: Scale, place: number): number {
+  const aim = valueAt({ ...scale, whole: false }, Math.min(1, Math.max(0, place)));
+  const below = nextRound(scale, nextRound(scale, aim, true), false);
+  const near = [below, nextRound(scale, aim, true)].filter((value) => isOn(scale, value));
+  const off = (value: number) => Math.abs(placeOn(scale, value) - place);
+  return near.reduce((best, value) => (off(value) < off(best) ? value : best), near[0] ?? aim);
+}
+
+/** Rising round values spread over a scale, so many at the most. */
+export function roundValuesOf(scale: Scale, count: number): readonly number[] {
+  if (scale.high === scale.low || count < 2) return [scale.low];
+  const values = Array.from({ length: count }, (_, at) => roundAt(scale, at / (count - 1)));
+  return [...new Set(values)];
+}

@@ -1,0 +1,259 @@
+// The number in hand, in a real browser: who changes it sees the answers, the place and the number meanwhile.
+
+import { fileURLToPath } from "node:url";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { DESK, hand, launch, open, PHONE, row, settled, take, unfold } from "./browser.ts";
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launch();
+});
+afterAll(async () => {
+  await browser.close();
+});
+
+const POWER = fileURLToPath(new URL("../fixtures/pump-and-power.json", import.meta.url));
+const PANEL = "sun";
+
+const LIST = { width: 800, height: 900 };
+const WIDTHS = [PHONE, LIST, DESK];
+
+const value = async (page: Page) => (await hand(page).inputValue()).replaceAll("\u00a0", " ");
+const slider = (page: Page) => page.locator(".in-hand-slider");
+const undo = (page: Page) => page.getByRole("button", { name: /^Undo/ }).first();
+const whole = (page: Page) => page.locator('.turning[aria-busy="false"]').waitFor();
+const words = (page: Page) => page.locator(".axis-words span").allInnerTexts();
+
+/** Answers, place and number lie within the window, and none is hidden in a zone that scrolls. */
+async function inView(page: Page): Promise<void> {
+  const { width, height } = page.viewportSize() ?? DESK;
+  for (const name of [
+    ".zone-answers",
+    ".zone-place",
+    ".in-hand-value",
+    ".in-hand-slider",
+    ".hand .over-axis",
+  ]) {
+    const box = await page.locator(name).first().boundingBox();
+    expect(box, name).not.toBeNull();
+    if (!box) continue;
+    expect(box.x, name).toBeGreaterThanOrEqual(-0.5);
+    expect(box.y, name).toBeGreaterThanOrEqual(-0.5);
+    expect(box.x + box.width, name).toBeLessThanOrEqual(width + 0.5);
+    expect(box.y + box.height, name).toBeLessThanOrEqual(height + 0.5);
+    expect(Math.min(box.width, box.height), name).toBeGreaterThan(10);
+  }
+  expect(await page.evaluate(() => scrollY)).toBe(0);
+}
+
+/** Drags the slider's thumb sideways, looking at every place it comes to. */
+async function drag(page: Page, by: number, look: () => Promise<void>): Promise<void> {
+  const box = await slider(page).boundingBox();
+  const at = await slider(page).evaluate((input: HTMLInputElement) => input.valueAsNumber);
+  if (!box) throw new Error("There is no slider.");
+  const thumb = 34;
+  const [x, y] = [box.x + thumb / 2 + at * (box.width - thumb), box.y + box.height / 2];
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  for (const share of [0.2, 0.5, 1]) {
+    await page.mouse.move(x + by * share, y);
+    await look();
+  }
+  await page.mouse.up();
+}
+
+describe("a tank's size", () => {
+  test.each(WIDTHS)(
+    "by arrows, slider and typing at $width: all in view throughout, and one step of undo",
+    async (viewport) => {
+      const { page, context, complaints } = await open(browser, { viewport });
+      await take(page, "totes.capacity");
+      await inView(page);
+      const ends = async () => {
+        const all = await words(page);
+        return [all.includes("20"), all.includes("5,000")];
+      };
+      expect(await ends()).toEqual([true, true]);
+
+      await hand(page).press("ArrowUp");
+      expect(await value(page)).toBe("300 gal");
+      await hand(page).press("Shift+ArrowUp");
+      expect(await value(page)).toBe("550 gal");
+      await hand(page).press("ArrowDown");
+      expect(await value(page)).toBe("525 gal");
+      await inView(page);
+      await page.locator(".hand .step").last().click();
+      expect(await value(page)).toBe("550 gal");
+
+      // A drag of 300 px stays on the scale it began with, and every value on the way is round.
+      await drag(page, 300, async () => {
+        const gallons = Number.parseFloat(await value(page));
+        expect(gallons).toBeLessThanOrEqual(5000);
+        expect(gallons % 25).toBe(0);
+
+        expect(await ends()).toEqual([true, true]);
+      });
+      await inView(page);
+      await drag(page, -300, async () => {
+        expect(Number.parseFloat(await value(page))).toBeGreaterThanOrEqual(20);
+      });
+
+      // Typed in any unit, or as a sum; Enter keeps the focus.
+      await hand(page).fill("2 m3");
+      await hand(page).press("Enter");
+      expect(await value(page)).toBe("2 m3");
+      expect(await hand(page).evaluate((field) => field === document.activeElement)).toBe(true);
+      await hand(page).fill("300 gal + 2 * 55 gal");
+      await hand(page).press("Enter");
+      expect(await value(page)).toBe("410 gal");
+      await settled(page);
+      await inView(page);
+
+      // All of it was one number in hand: one step.
+      await undo(page).click();
+      expect(await value(page)).toBe("275 gal");
+      await settled(page);
+      await inView(page);
+      expect(complaints).toEqual([]);
+      await context.close();
+    },
+  );
+
+  test("Escape puts back what was there and leaves nothing behind; once more, it puts the number down", async () => {
+    const { page, context, complaints } = await open(browser);
+    await take(page, "totes.capacity");
+    await hand(page).press("Shift+ArrowUp");
+    await hand(page).press("ArrowUp");
+    await hand(page).fill("not a number");
+    await hand(page).press("Enter");
+    expect(await page.locator(".hand .wrong").innerText()).toContain("not a number");
+    await hand(page).press("Escape");
+    expect(await value(page)).toBe("275 gal");
+    expect(await page.locator(".hand .wrong").count()).toBe(0);
+    expect(await undo(page).isDisabled()).toBe(true);
+    await hand(page).press("Escape");
+    expect(await page.locator(".hand").count()).toBe(0);
+    expect(await row(page, "totes.capacity").evaluate((button) => button === document.activeElement)).toBe(
+      true,
+    );
+
+    // From the keyboard alone: an arrow takes it and steps, a digit takes it and begins to type.
+    await page.keyboard.press("ArrowUp");
+    expect(await value(page)).toBe("300 gal");
+    await page.keyboard.press("Escape");
+    await page.keyboard.press("Escape");
+    await page.keyboard.type("9");
+    await page.keyboard.type("00 gal");
+    await page.keyboard.press("Enter");
+    expect(await value(page)).toBe("900 gal");
+    await slider(page).press("ArrowLeft");
+    expect(await value(page)).toBe("875 gal");
+    await slider(page).press("PageDown");
+    expect(await value(page)).toBe("625 gal");
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test("a roof of 20 x 30 ft is typed as such", async () => {
+    const { page, context, complaints } = await open(browser);
+    await take(page, "barn_roof.footprint");
+    await hand(page).fill("20 x 30 ft");
+    await hand(page).press("Enter");
+    expect(await value(page)).toMatch(/^600 ft(2|²)$/);
+    await hand(page).fill("20 ft * 15 ft + 3 ft2");
+    await hand(page).press("Enter");
+    expect(await value(page)).toMatch(/^303 ft(2|²)$/);
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+});
+
+describe("the curve", () => {
+  test("of a hose's bore, a bed's mulch and a panel's tilt shows the answer all along; a second answer stands over the same axis", async () => {
+    const { page, context, complaints } = await open(browser);
+    await take(page, "totes.capacity");
+    await whole(page);
+    expect(await page.locator(".hand .caption select").inputValue()).toBe("season.worst_season_days_short");
+    expect((await words(page)).some((word) => word.startsWith("enough from"))).toBe(true);
+    expect(await page.locator(".hand .plot-line").count()).toBe(1);
+    await page.locator(".hand .another").selectOption("season.days_of_autonomy");
+    await whole(page);
+    expect(await page.locator(".hand .plot-line").count()).toBe(2);
+    expect(await slider(page).count()).toBe(1);
+
+    // Turning it begins nothing anew: the axis and its curve stand still.
+    const line = await page.locator(".hand .plot-line").first().getAttribute("d");
+    await hand(page).press("ArrowUp");
+    await settled(page);
+    await whole(page);
+    expect(await page.locator(".hand .plot-dots").first().getAttribute("d")).not.toBe("");
+    expect(await page.locator(".hand .plot-line").first().getAttribute("d")).toBe(line);
+
+    await take(page, "hose_down.bore");
+    await whole(page);
+    expect(await page.locator(".hand .plot-line").first().getAttribute("d")).toMatch(/^M.*L/);
+    await page.locator(".hand .caption select").first().selectOption("hose_down.refill_time");
+    await whole(page);
+    const before = await page.locator(".hand .caption b").first().innerText();
+    await slider(page).press("PageDown");
+    await settled(page);
+    expect(await page.locator(".hand .caption b").first().innerText()).not.toBe(before);
+    expect(await page.locator(".hand .caption .was").first().innerText()).toBe(`was ${before}`);
+
+    // A choice is a row of dots on the same axis, one for each word.
+    await unfold(page, "long_bed.mulch");
+    await page.getByRole("button", { name: "Mulch", exact: true }).click();
+    await whole(page);
+    const mulches = await page.locator("select.in-hand-value option").count();
+    expect(mulches).toBeGreaterThan(2);
+    expect(await page.locator(".hand .plot-line").count()).toBe(0);
+    const dots = (await page.locator(".hand .plot-dots").first().getAttribute("d")) ?? "";
+    expect(dots.match(/M/g)).toHaveLength(mulches);
+    const mulch = await page.locator("select.in-hand-value").inputValue();
+    await slider(page).press("ArrowLeft");
+    expect(await page.locator("select.in-hand-value").inputValue()).not.toBe(mulch);
+    await undo(page).click();
+    expect(await page.locator("select.in-hand-value").inputValue()).toBe(mulch);
+
+    await page.getByRole("button", { name: "Worksheets" }).click();
+    await page.locator("dialog input[type=file]").setInputFiles(POWER);
+    await row(page, "bilge").waitFor();
+    await settled(page);
+    await take(page, `${PANEL}.tilt`);
+    await whole(page);
+    expect(await page.locator(".hand .plot-line").first().getAttribute("d")).toMatch(/^M.*L/);
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+});
+
+describe("what is held", () => {
+  test("is marked on the axis, listed by how far it moved, and can be gone back to in one step", async () => {
+    const { page, context, complaints } = await open(browser);
+    await page.getByRole("button", { name: "Hold", exact: true }).click();
+    await take(page, "totes.capacity");
+    await hand(page).fill("500 gal");
+    await hand(page).press("Enter");
+    await settled(page);
+    expect(await words(page)).toContain("held 275");
+    await page.locator(".hand .done").click();
+    const list = page.locator(".moved-list");
+    expect(await list.locator(".changed").innerText()).toMatch(/Each holds:\s275\sgal →\s500\sgal/);
+    const far = await list
+      .locator("ul:not(.changed) .way")
+      .evaluateAll((ways) => ways.map((way) => Number.parseFloat((way as HTMLElement).style.width)));
+    expect(far.length).toBeGreaterThan(3);
+    expect([...far].sort((a, b) => b - a)).toEqual(far);
+    await list.getByRole("button", { name: "Go back" }).click();
+    await settled(page);
+    expect(await row(page, "totes.capacity").innerText()).toContain("275");
+    expect(await list.locator("ul:not(.changed) li").count()).toBe(0);
+    await undo(page).click();
+    expect(await row(page, "totes.capacity").innerText()).toContain("500");
+    await list.getByRole("button", { name: "Let go" }).click();
+    expect(await list.count()).toBe(0);
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+});

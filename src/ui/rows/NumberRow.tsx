@@ -1,6 +1,6 @@
 // A given number at rest: one button with its label, number, unit and where it is from. Pressed, it is in hand.
 
-import { Show } from "solid-js";
+import { createEffect, Show } from "solid-js";
 import type { Card } from "../../document/worksheet.ts";
 import { isReady } from "../../graph/readers.ts";
 import type { NumberGiven } from "../../graph/types.ts";
@@ -54,6 +54,11 @@ export function NumberRow(props: Props) {
     if (result?.state === "none") return result.reason;
     return startText(sheet, entryOf(props.card, props.row), id(), props.row.measure);
   };
+  // On a phone the dock leaves room for a few rows: the one in hand is the first of them.
+  let line: HTMLDivElement | undefined;
+  createEffect(() => {
+    if (held() && sheet.looking.width() === "phone") line?.scrollIntoView({ block: "start" });
+  });
   const isNone = () => sheet.result(id())?.state === "none";
   // The field of the hand comes with the number; what is pressed on the row goes on there.
   const onKey = (event: KeyboardEvent): void => {
@@ -70,7 +75,7 @@ export function NumberRow(props: Props) {
     field?.dispatchEvent(new KeyboardEvent("keydown", { key, shiftKey, bubbles: true, cancelable: true }));
   };
   return (
-    <div class="row given" classList={{ held: held() }}>
+    <div class="row given" classList={{ held: held() }} ref={line}>
       <button
         type="button"
         class="line"

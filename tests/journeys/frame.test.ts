@@ -22,7 +22,8 @@ const cutOff = (page: Page): Promise<readonly string[]> =>
     const part = document.querySelector(".zone-part");
     const edge = Math.min(innerWidth, part?.getBoundingClientRect().right ?? innerWidth) + 0.5;
     const out = [...(part?.querySelectorAll("*") ?? [])].filter((element) => {
-      if (element.closest(".scrolls, .sideways, .unseen, svg")) return false;
+      // What ends in an ellipsis is cut on purpose; its whole text is in its title.
+      if (element.closest(".scrolls, .sideways, .unseen, .day-notes, svg")) return false;
       const { right, width } = element.getBoundingClientRect();
       return width > 0 && right > edge;
     });

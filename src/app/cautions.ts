@@ -2,12 +2,12 @@
 
 import { type Accessor, createMemo } from "solid-js";
 import { cautionsOf, type ShownCaution } from "../graph/cautions.ts";
-import type { Words } from "../graph/words.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import { troublesOf } from "../scene/trouble.ts";
 import type { ShowOptions } from "../units/show.ts";
 import type { Engine } from "./engine.ts";
 import { createKeyed } from "./keyed.ts";
+import type { PageShared } from "./page-shared.ts";
 
 const NONE: readonly ShownCaution[] = [];
 
@@ -15,7 +15,11 @@ const saysTheSame = (before: readonly ShownCaution[], now: readonly ShownCaution
   before.length === now.length &&
   before.every(({ id, text }, at) => id === now[at]?.id && text === now[at]?.text);
 
-export function createCautions(engine: Engine, showOptions: Accessor<ShowOptions>, words: Accessor<Words>) {
+export function createCautions(
+  engine: Engine,
+  showOptions: Accessor<ShowOptions>,
+  { words, readOnce }: Pick<PageShared, "words" | "readOnce">,
+) {
   const cautions = createMemo(() => {
     const { graph, worksheet, results } = engine.view();
     return cautionsOf(graph, worksheet, results, showOptions(), words());
@@ -40,5 +44,5 @@ export function createCautions(engine: Engine, showOptions: Accessor<ShowOptions
     const { cards } = worksheet;
     return troublesOf({ kinds: CARD_KINDS, cards, cautions: cautions(), problems: results.problems });
   });
-  return { cautions, cautionsAt, troubles };
+  return { cautions, cautionsAt, troubles, readOnce };
 }

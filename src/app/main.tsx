@@ -22,6 +22,7 @@ import { freeTitle } from "./free-title.ts";
 import { keepForOffline } from "./offline.ts";
 import { openOtherTabs } from "./other-tabs.ts";
 import type { Laid, PageShared, Thrown } from "./page-shared.ts";
+import { createReadOnce } from "./read-once.ts";
 import { takeUp } from "./taking-up.ts";
 import { firstWorksheet } from "./templates.ts";
 import { openTab } from "./this-tab.ts";
@@ -49,6 +50,7 @@ const shared: PageShared = {
   words: fetchWords(() => setSaid("Cautions and explanations could not be fetched yet; trying again.")),
   shelf,
   recordShelf,
+  readOnce: createReadOnce(notes),
   journal: makeJournal(notes, tab.writer),
   typed,
   otherTabs: openOtherTabs(),

@@ -10,6 +10,7 @@ import type { RecordShelf } from "../storage/record-shelf.ts";
 import type { Shelf } from "../storage/shelf.ts";
 import type { TypedTexts } from "../storage/typed-texts.ts";
 import type { OtherTabs } from "./other-tabs.ts";
+import type { createReadOnce } from "./read-once.ts";
 import type { WorkerHub } from "./worker-hub.ts";
 
 /** A worksheet laid open, with the records it names. */
@@ -33,6 +34,8 @@ export type Laid = {
 export type Thrown = { readonly id: string; readonly worksheet: Worksheet };
 
 export type PageShared = {
+  /** Cautions read once on this device. */
+  readonly readOnce: ReturnType<typeof createReadOnce>;
   /** What rows and cautions mean, once it is loaded. */
   readonly words: Accessor<Words>;
   readonly shelf: Shelf;

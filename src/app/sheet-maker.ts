@@ -90,7 +90,7 @@ export function createSheet(laid: Laid, shared: PageShared) {
       currency: session.worksheet().currency,
     })),
     ...reader,
-    ...createCautions(engine, showOptions, shared.words),
+    ...createCautions(engine, showOptions, shared),
     problems: createMemo(() => engine.view().results.problems),
     ...createTelling(session, reader),
     missing: createMemo(() =>

@@ -16,6 +16,10 @@ export type ShownCaution = {
   readonly beside: string;
   readonly weight: Caution["weight"];
   readonly source: string;
+  /** It stands open beside its number until it has been read once on a device. */
+  readonly kills: boolean;
+  /** A number sets it off; what always holds of such a thing is said once. */
+  readonly setOff: boolean;
 };
 
 const idOf = (card: string, name: string) => (name.includes(".") ? name : `${card}.${name}`);
@@ -60,7 +64,8 @@ export function cautionsOf(
     const { card, caution } = held;
     const said = holds(results, held) ? cautionWords(words, kinds.get(card) ?? "", caution) : null;
     if (!said) return [];
-    const { id, beside, weight } = caution;
-    return [{ id, card, text: filled(card, said.text), beside, weight, source: said.source }];
+    const { id, beside, weight, kills = false } = caution;
+    const text = filled(card, said.text);
+    return [{ id, card, text, beside, weight, source: said.source, kills, setOff: caution.if !== undefined }];
   });
 }

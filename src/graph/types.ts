@@ -2,11 +2,13 @@
 
 import type { DailyRecord } from "../rainfall/record.ts";
 import type { MeasureName } from "../units/measures.ts";
+import type { Caution } from "./caution.ts";
 import type { FigureRow } from "./figure.ts";
 import type { Measurable } from "./measurable.ts";
 import type { Problem } from "./problem.ts";
 import type { QuantityId } from "./quantity-id.ts";
 
+export type { Caution } from "./caution.ts";
 export type { Problem, ProblemCode } from "./problem.ts";
 export type { QuantityId } from "./quantity-id.ts";
 
@@ -239,23 +241,6 @@ export type Model = {
   readonly heavy?: true;
   readonly outputs: readonly string[] | "by quantity id";
   readonly run: (input: ModelInput) => Outputs;
-};
-
-export type Caution = {
-  readonly id: string;
-  /** Formula text over the card's rows, true when the caution applies; left out: always. */
-  readonly if?: string;
-  /** Applies only where this row is `none`, or is this word or text; with `if`, both must hold. */
-  readonly where?:
-    | { readonly row: string; readonly state: "none" }
-    | { readonly row: string; readonly word: string };
-  /** Where its kind has no words of its own for it; `{row}` stands for that row's value with its unit. */
-  readonly text?: string;
-  readonly source?: string;
-  /** Row beside which it stands. */
-  readonly beside: string;
-  /** `harm` can hurt someone; `trouble` will not work as drawn; `note` is worth knowing. */
-  readonly weight: "harm" | "trouble" | "note";
 };
 
 export type CardKind = {

@@ -103,7 +103,7 @@ const typeFor = ({ width, small }: Sheet): Type =>
       : { size: 13, leading: 16 };
 const CORNER = { width: 92, height: 30 };
 /** Under the lowest ground there is at least so much soil for words [px], or such a share of the zone. */
-const SOIL = { small: 36, full: 50 };
+const SOIL = { small: 36, full: 58 };
 const SOIL_SHARE = { small: 0.26, full: 0.23 };
 
 function shapesOf(place: Place): readonly (readonly [Form, readonly Part[]])[] {

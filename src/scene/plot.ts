@@ -96,7 +96,8 @@ export type DrawnPlot = {
   readonly shapes: readonly { readonly d: string; readonly look: string }[];
   readonly marks: readonly PlacedMark[];
   readonly across: readonly { readonly x: number; readonly label: string; readonly anchor: string }[];
-  readonly up: readonly { readonly y: number; readonly label: string }[];
+  /** A grid line and the baseline of its words. */
+  readonly up: readonly { readonly y: number; readonly words: number; readonly label: string }[];
 };
 
 /** The same as a table, for those who cannot look: the first cell of a row heads it. */
@@ -228,11 +229,14 @@ function anchorOf(x: number, width: number): string {
   return x > width - NEAR_END ? "end" : "middle";
 }
 
-/** Ticks so far from one another that their words do not touch; the highest stays. */
-function apart(ticks: DrawnPlot["up"]): DrawnPlot["up"] {
-  const kept: { readonly y: number; readonly label: string }[] = [];
-  for (const tick of [...ticks].sort((a, b) => a.y - b.y))
-    if (tick.y - (kept[kept.length - 1]?.y ?? Number.NEGATIVE_INFINITY) >= LINE) kept.push(tick);
+/** Ticks whose words, over their line or at the top under it, do not touch; the highest stays. */
+function apart(ticks: readonly { readonly y: number; readonly label: string }[]): DrawnPlot["up"] {
+  const kept: DrawnPlot["up"][number][] = [];
+  for (const tick of [...ticks].sort((a, b) => a.y - b.y)) {
+    const words = tick.y < LINE ? tick.y + LINE - 3 : tick.y - 4;
+    if (words - (kept[kept.length - 1]?.words ?? Number.NEGATIVE_INFINITY) >= LINE)
+      kept.push({ ...tick, words });
+  }
   return kept;
 }
 

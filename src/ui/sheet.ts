@@ -58,6 +58,11 @@ export type Sheet = {
   readonly cautions: Accessor<readonly ShownCaution[]>;
   /** Those that stand beside one quantity; the same ones as long as they say the same. */
   readonly cautionsAt: (id: string) => readonly ShownCaution[];
+  /** Which cautions have been read once on this device. */
+  readonly readOnce: {
+    readonly isRead: (caution: string) => boolean;
+    readonly markRead: (caution: string) => void;
+  };
   readonly problems: Accessor<readonly Problem[]>;
   /** Parts in trouble, with the number that the drawing and the lists show. */
   readonly troubles: Accessor<readonly Trouble[]>;

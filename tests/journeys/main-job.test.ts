@@ -1,6 +1,7 @@
 import { fileURLToPath } from "node:url";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { axe } from "./axe.ts";
 import {
   DESK,
   enter,
@@ -192,30 +193,3 @@ describe("the main job, in a real browser", () => {
     },
   );
 });
-
-/** What axe finds seriously wrong; it is put in past the page's policy, as a debugger would. */
-async function axe(page: import("playwright-core").Page): Promise<readonly string[]> {
-  const source = await import("node:fs").then((fs) =>
-    fs.readFileSync(new URL("../../node_modules/axe-core/axe.min.js", import.meta.url), "utf8"),
-  );
-  await page.evaluate(source);
-  return page.evaluate(async () => {
-    const runner = (
-      globalThis as unknown as {
-        axe: {
-          run: () => Promise<{ violations: { id: string; impact: string; nodes: { target: string[] }[] }[] }>;
-        };
-      }
-    ).axe;
-    const { violations } = await runner.run();
-    return violations
-      .filter(({ impact }) => impact === "serious" || impact === "critical")
-      .map(
-        ({ id, nodes }) =>
-          `${id}: ${nodes
-            .map((node) => node.target.join(" "))
-            .slice(0, 3)
-            .join(", ")}`,
-      );
-  });
-}

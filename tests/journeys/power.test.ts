@@ -42,6 +42,9 @@ async function tableOf(page: Page, id: string): Promise<ReadonlyMap<string, read
 
 const cautionsOf = async (page: Page, card: string) => {
   await unfold(page, card);
+  const foot = row(page, card).locator("details.cautions");
+  if ((await foot.count()) > 0 && (await foot.getAttribute("open")) === null)
+    await foot.locator("summary").click();
   return row(page, card).locator(".caution").allTextContents();
 };
 

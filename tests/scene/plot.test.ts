@@ -84,6 +84,21 @@ describe("what is drawn", () => {
   });
 });
 
+test("words of ticks stand apart on however low a field", () => {
+  fc.assert(
+    fc.property(fc.integer({ min: 20, max: 200 }), fc.integer({ min: 1, max: 9 }), (height, count) => {
+      const ticks = Array.from({ length: count }, (_, index) => ({
+        at: (10 * (index + 1)) / count,
+        label: "600 gal",
+      }));
+      const { up } = drawPlot(plotOf({ up: { from: 0, to: 10, ticks } }), { width: 300, height });
+      expect(up.length).toBeGreaterThan(0);
+      for (const [index, { words }] of up.slice(1).entries())
+        expect(words - (up[index]?.words ?? 0)).toBeGreaterThanOrEqual(14);
+    }),
+  );
+});
+
 describe("words of marks", () => {
   const anyMark: fc.Arbitrary<Mark> = fc.record({
     across: fc.double({ min: 0, max: 10, noNaN: true }),

@@ -8,41 +8,48 @@ export const BATTERY_CAUTIONS: readonly Caution[] = [
     where: { row: "chemistry", word: "flooded" },
     beside: "chemistry",
     weight: "harm",
+    kills: true,
   },
   {
     id: "sealed_gas",
     where: { row: "chemistry", word: "agm" },
     beside: "chemistry",
     weight: "harm",
+    kills: true,
   },
   {
     id: "ups_gas",
     where: { row: "chemistry", word: "ups" },
     beside: "chemistry",
     weight: "harm",
+    kills: true,
   },
   {
     id: "lithium_cold",
     where: { row: "chemistry", word: "lifepo4" },
     beside: "chemistry",
     weight: "harm",
+    kills: true,
   },
   {
     id: "bare_cells",
     where: { row: "chemistry", word: "lifepo4" },
     beside: "health",
     weight: "harm",
+    kills: true,
   },
   {
     id: "battery_short",
     beside: "usable_energy",
     weight: "harm",
+    kills: true,
   },
   {
     id: "cold_charge",
     if: "frost_months > 0",
     beside: "charged",
     weight: "harm",
+    kills: true,
   },
   {
     id: "flat_before_one_watering",
@@ -61,6 +68,7 @@ export const BATTERY_CAUTIONS: readonly Caution[] = [
     if: "charging_current > most_charging_current",
     beside: "charging_current",
     weight: "harm",
+    kills: true,
   },
   {
     id: "health_doubtful",
@@ -85,5 +93,6 @@ export const BATTERY_CAUTIONS: readonly Caution[] = [
     where: { row: "charged", word: "mains" },
     beside: "charged",
     weight: "harm",
+    kills: true,
   },
 ];

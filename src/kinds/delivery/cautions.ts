@@ -33,6 +33,7 @@ export const DELIVERY_CAUTIONS: readonly Caution[] = [
     if: "has_pump < 1",
     beside: "powered_by",
     weight: "harm",
+    kills: true,
   },
   {
     id: "runs_dry",

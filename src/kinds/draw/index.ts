@@ -30,6 +30,7 @@ export const draw: Kind = {
       id: "draw_drinking",
       beside: "volume",
       weight: "harm",
+      kills: true,
     },
   ],
 };

@@ -121,5 +121,6 @@ export const LINE_CAUTIONS: readonly Caution[] = [
     id: "backflow",
     beside: "length",
     weight: "harm",
+    kills: true,
   },
 ];

@@ -28,6 +28,7 @@ export const PANEL_CAUTIONS: readonly Caution[] = [
     where: { row: "controller", word: "none" },
     beside: "controller",
     weight: "harm",
+    kills: true,
   },
   {
     id: "over_rated_voltage",
@@ -45,11 +46,13 @@ export const PANEL_CAUTIONS: readonly Caution[] = [
     id: "dc_arc",
     beside: "isc",
     weight: "harm",
+    kills: true,
   },
   {
     id: "cracked_panel",
     beside: "health",
     weight: "harm",
+    kills: true,
   },
   {
     id: "faces_away",

@@ -55,6 +55,7 @@ export const PUMP_CAUTIONS: readonly Caution[] = [
     id: "mains_kept_away",
     beside: "powered_by",
     weight: "harm",
+    kills: true,
   },
   {
     id: "dry_running",

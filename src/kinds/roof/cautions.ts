@@ -7,11 +7,13 @@ export const ROOF_CAUTIONS: readonly Caution[] = [
     id: "roof_water_not_drinking",
     beside: "mean_yearly_catch",
     weight: "harm",
+    kills: true,
   },
   {
     id: "gutter_heights",
     beside: "footprint",
     weight: "harm",
+    kills: true,
   },
   {
     id: "drains_nowhere",

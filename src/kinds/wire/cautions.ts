@@ -22,6 +22,7 @@ export const WIRE_CAUTIONS: readonly Caution[] = [
     where: { row: "laid", word: "single" },
     beside: "gauge",
     weight: "harm",
+    kills: true,
   },
   rule("over_maker"),
   rule("over_ampacity"),
@@ -36,6 +37,7 @@ export const WIRE_CAUTIONS: readonly Caution[] = [
     if: "fuse_from_battery > fuse_reach and on_battery > 0",
     beside: "fuse",
     weight: "harm",
+    kills: true,
   },
   {
     id: "drop_too_big",
@@ -60,5 +62,6 @@ export const WIRE_CAUTIONS: readonly Caution[] = [
     if: "on_battery > 0",
     beside: "fuse_size",
     weight: "harm",
+    kills: true,
   },
 ];

@@ -7,8 +7,6 @@ import { createElementWidth } from "./element-width.ts";
 /** Until it is measured. */
 const WIDTH = 360;
 const SIZE = 13;
-/** A tick nearer to the top has its words under its line [px]. */
-const LINE = 13;
 
 /** Over the field the words of marks; under it those of the ticks; right of it room for what overhangs [px]. */
 export type Margin = { readonly above?: number; readonly below?: number; readonly right?: number };
@@ -30,7 +28,7 @@ function TickWords(props: { readonly drawn: DrawnPlot }) {
     <>
       <For each={props.drawn.up}>
         {(tick) => (
-          <text class="plot-tick" x="0" y={tick.y < LINE ? tick.y + 13 : tick.y - 4}>
+          <text class="plot-tick" x="0" y={tick.words}>
             {tick.label}
           </text>
         )}

@@ -11,6 +11,7 @@ import { NextNumber } from "./NextNumber.tsx";
 import { PartList } from "./PartList.tsx";
 import { createParts, type Parts } from "./parts.ts";
 import { type Listing, Strip } from "./Strip.tsx";
+import { Third } from "./Third.tsx";
 
 // The answers come first; whatever else is seen follows as soon as it is here.
 const Drawing = lazy(async () => ({ default: (await import("../charts/Drawing.tsx")).Drawing }));
@@ -108,8 +109,8 @@ export function Page() {
   const isAtRest = () => isPhone() && !isOpen();
   return (
     <>
-      <a class="skip" href="#part">
-        To the open part
+      <a class="skip" href={isOpen() ? "#part" : "#parts"}>
+        {isOpen() ? "To the open part" : "To the parts"}
       </a>
       <Header />
       <main
@@ -130,7 +131,7 @@ export function Page() {
             <PartList parts={parts} />
           </div>
         </Show>
-        <Show when={!isPhone() && !hasList()}>
+        <Show when={!hasList() && !(isPhone() && sheet.looking.inHand())}>
           <Strip parts={parts} listing={listing} />
         </Show>
         <Show when={isOpen()}>
@@ -151,18 +152,17 @@ export function Page() {
         <Show when={isAtRest()}>
           <PartList parts={parts} />
         </Show>
-        <Show when={sheet.held() && (width() === "wide" || (isAtRest() && !sheet.looking.inHand()))}>
-          <div class="zone-third">
-            <Moved />
-          </div>
+        <Show when={isAtRest() && sheet.held()}>
+          <Moved />
+        </Show>
+        <Show when={width() === "wide"}>
+          <Third />
         </Show>
         <PrintedPage />
-        <Show when={isPhone()}>
-          <Show when={sheet.looking.inHand()} fallback={<Strip parts={parts} listing={listing} />}>
-            <div class="zone-hand">
-              <Hand />
-            </div>
-          </Show>
+        <Show when={isPhone() && sheet.looking.inHand()}>
+          <div class="zone-hand">
+            <Hand />
+          </div>
         </Show>
       </main>
       <NextNumber />

@@ -12,6 +12,7 @@ import { DipStrip } from "../dialogs/DipStrip.tsx";
 import { RainPicker } from "../dialogs/RainPicker.tsx";
 import { Hand } from "../hand/Hand.tsx";
 import { Moved } from "../hand/Moved.tsx";
+import { CautionFoot } from "../rows/Cautions.tsx";
 import { LeadRow } from "../rows/LeadRow.tsx";
 import { RowView } from "../rows/Rows.tsx";
 import { isGiven } from "../rows/row-kinds.ts";
@@ -165,12 +166,35 @@ function Kin(props: { readonly card: Card; readonly parts: Parts }) {
   );
 }
 
+/** A finger drawn across the rows goes to the part before or after; what slides by itself is left to slide. */
+function createSwipe(parts: Parts, goTo: (id: string) => void) {
+  const FAR = 70;
+  let from: { readonly x: number; readonly y: number } | null = null;
+  return {
+    onPointerDown: (event: PointerEvent): void => {
+      const isOwn = event.target instanceof Element && event.target.closest("input, select, svg, .scrolls");
+      from = event.pointerType === "touch" && !isOwn ? { x: event.clientX, y: event.clientY } : null;
+    },
+    onPointerUp: (event: PointerEvent): void => {
+      const [across, down] = [event.clientX - (from?.x ?? 0), event.clientY - (from?.y ?? 0)];
+      const isSwipe = from !== null && Math.abs(across) > FAR && Math.abs(across) > 2 * Math.abs(down);
+      from = null;
+      const id = isSwipe ? parts.along(across < 0 ? 1 : -1) : null;
+      if (id !== null) goTo(id);
+    },
+    onPointerCancel: (): void => {
+      from = null;
+    },
+  };
+}
+
 /** The open part: what stands before and after it, its name, what is in hand, its rows. */
 export function Part(props: { readonly card: Card; readonly parts: Parts }) {
   const sheet = useSheet();
   const isPhone = () => sheet.looking.width() === "phone";
+  const swipe = createSwipe(props.parts, sheet.edit.goTo);
   return (
-    <article class="card" id={props.card.id} aria-label={props.card.title} tabindex="-1">
+    <article class="card" id={props.card.id} aria-label={props.card.title} tabindex="-1" {...swipe}>
       <Beside card={props.card} parts={props.parts} />
       <Show when={!isPhone()}>
         <Name card={props.card} />
@@ -194,6 +218,7 @@ export function Part(props: { readonly card: Card; readonly parts: Parts }) {
         </Show>
         <Kin card={props.card} parts={props.parts} />
       </div>
+      <CautionFoot card={props.card} />
     </article>
   );
 }

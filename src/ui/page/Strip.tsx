@@ -41,7 +41,7 @@ export function Strip(props: { readonly parts: Parts; readonly listing: Listing 
     return count === 0 ? "" : `, ${count} to look at`;
   };
   return (
-    <nav class="zone-strip" aria-label="Parts">
+    <nav class="zone-strip" id="parts" aria-label="Parts" tabindex="-1">
       {/* biome-ignore lint/a11y/useSemanticElements: a list of groups that the arrow keys go along */}
       <div role="group" aria-label="Groups" onKeyDown={roving.onKeyDown} onFocusIn={roving.onFocusIn}>
         <Index each={groups()}>

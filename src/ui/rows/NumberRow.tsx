@@ -35,7 +35,9 @@ function About(props: Props) {
         What it means, where it is from
       </button>
       <Show when={open()}>
-        <Working quantity={id()} card={props.card} row={props.row} />
+        <Show when={sheet.looking.width() !== "wide"}>
+          <Working quantity={id()} card={props.card} row={props.row} />
+        </Show>
       </Show>
     </div>
   );

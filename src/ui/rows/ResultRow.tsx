@@ -45,7 +45,7 @@ export function ResultRow(props: { readonly card: Card; readonly row: Row }) {
           </Show>
         </span>
       </button>
-      <Show when={open()}>
+      <Show when={open() && sheet.looking.width() !== "wide"}>
         <Working quantity={id()} card={props.card} row={props.row} />
       </Show>
       <Cautions card={props.card} beside={props.row.name} />

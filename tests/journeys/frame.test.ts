@@ -1,0 +1,172 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { axe } from "./axe.ts";
+import { DESK, launch, open, PHONE, row, settled, take, tool, unfold } from "./browser.ts";
+
+const TEMPLATES = new URL("../../templates/", import.meta.url);
+const LONG = 600_000;
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launch();
+});
+afterAll(async () => {
+  await browser.close();
+});
+
+/** What stands out of its part's right edge, or out of the window's; what scrolls sideways by itself may. */
+const cutOff = (page: Page): Promise<readonly string[]> =>
+  page.evaluate(() => {
+    const part = document.querySelector(".zone-part");
+    const edge = Math.min(innerWidth, part?.getBoundingClientRect().right ?? innerWidth) + 0.5;
+    const out = [...(part?.querySelectorAll("*") ?? [])].filter((element) => {
+      if (element.closest(".scrolls, .sideways, .unseen, svg")) return false;
+      const { right, width } = element.getBoundingClientRect();
+      return width > 0 && right > edge;
+    });
+    const page = document.documentElement.scrollWidth > innerWidth ? ["the page itself"] : [];
+    return [...page, ...out.slice(0, 3).map(({ tagName, className }) => `${tagName} ${className}`)];
+  });
+
+/** How far the page itself could be scrolled [px]. */
+const scrollable = (page: Page) =>
+  page.evaluate(() => document.documentElement.scrollHeight - document.documentElement.clientHeight);
+
+async function openTemplate(page: Page, name: string): Promise<readonly string[]> {
+  await tool(page, "Worksheets");
+  await page.getByLabel("Worksheet file").setInputFiles(fileURLToPath(new URL(name, TEMPLATES)));
+  const { title, cards } = JSON.parse(readFileSync(new URL(name, TEMPLATES), "utf8"));
+  await expect.poll(() => page.getByLabel("Name of this worksheet").inputValue()).toContain(title);
+  await settled(page);
+  return cards.map(({ id }: { id: string }) => id);
+}
+
+/** Presses Tab until `isThere`, at most so often; how often it was, or null. */
+async function tabs(page: Page, most: number, isThere: string): Promise<number | null> {
+  for (let stops = 1; stops <= most; stops++) {
+    await page.keyboard.press("Tab");
+    if (await page.evaluate((where) => document.activeElement?.matches(where) ?? false, isThere))
+      return stops;
+  }
+  return null;
+}
+
+describe("the frame", () => {
+  test("on a phone every part of every template opens, one after the other by the key ], and nothing is cut off", {
+    timeout: LONG,
+  }, async () => {
+    const { page, context, complaints } = await open(browser, { viewport: PHONE });
+    for (const name of readdirSync(TEMPLATES)) {
+      const cards = await openTemplate(page, name);
+      const seen = new Set<string>();
+      for (const _ of cards) {
+        await page.keyboard.press("]");
+        const id = (await page.locator("article.card").getAttribute("id")) ?? "";
+        seen.add(id);
+        const more = page.locator("article.card details.minor > summary");
+        if ((await more.count()) > 0) await more.click();
+        expect(`${name} ${id}: ${await cutOff(page)}`).toBe(`${name} ${id}: `);
+      }
+      expect([...seen].sort()).toEqual([...cards].sort());
+    }
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test("at 1280 the page itself never scrolls, whatever part is open and whatever is in hand", async () => {
+    const { page, context } = await open(browser);
+    expect(await scrollable(page)).toBe(0);
+    await take(page, "totes.capacity");
+    expect(await scrollable(page)).toBe(0);
+    for (const card of ["weather", "long_bed", "hose"]) {
+      await unfold(page, card).catch(() => unfold(page, "season"));
+      expect(await scrollable(page)).toBe(0);
+    }
+    await context.close();
+  });
+
+  test.each([
+    [390, 844],
+    [800, 1000],
+    [1280, 800],
+    [1920, 1080],
+  ])(
+    "with a number in hand at %i by %i, answers, place and the number are in the window",
+    async (width, height) => {
+      const { page, context } = await open(browser, { viewport: { width, height } });
+      await take(page, "totes.capacity");
+      for (const zone of ["h1.lead", ".zone-place", ".in-hand-value", '[id="totes.capacity"]']) {
+        const box = await page.locator(zone).first().boundingBox();
+        expect(`${zone} ${box !== null && box.y >= 0 && box.y + box.height <= height + 1}`).toBe(
+          `${zone} true`,
+        );
+        expect(box?.x).toBeGreaterThanOrEqual(0);
+        expect((box?.x ?? 0) + (box?.width ?? 0)).toBeLessThanOrEqual(width + 1);
+      }
+      await page.getByRole("button", { name: "Undo" }).waitFor();
+      await context.close();
+    },
+  );
+
+  test("the first tank's size is within 25 stops of the top, on a desk and, by its group, on a phone", async () => {
+    const desk = await open(browser);
+    expect(await tabs(desk.page, 25, '[id="totes.capacity"]')).not.toBeNull();
+    await desk.context.close();
+    const { page, context } = await open(browser, { viewport: PHONE });
+    const strip = await tabs(page, 20, ".zone-strip button");
+    expect(strip).not.toBeNull();
+    await page.keyboard.press("ArrowRight");
+    await page.keyboard.press("ArrowRight");
+    await page.keyboard.press("Enter");
+    await row(page, "totes.capacity").waitFor();
+    const rest = await tabs(page, 25, '[id="totes.capacity"]');
+    expect((strip ?? 99) + 3 + (rest ?? 99)).toBeLessThanOrEqual(25);
+    await context.close();
+  });
+
+  test("the first stop leads past everything to the open part", async () => {
+    const { page, context } = await open(browser);
+    await page.keyboard.press("Tab");
+    await page.keyboard.press("Enter");
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe("part");
+    await context.close();
+  });
+
+  test.each([
+    ["320 px wide", { width: 320, height: 640 }],
+    ["a desk at twice the size", { width: 640, height: 400 }],
+    ["a phone on its side", { width: 844, height: 390 }],
+    ["a window of 300 px", { width: 1280, height: 300 }],
+  ])("holds at %s: nothing is cut off, the open part can be reached", async (_, viewport) => {
+    const { page, context } = await open(browser, { viewport });
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(
+      0,
+    );
+    await take(page, "totes.capacity");
+    expect(await cutOff(page)).toEqual([]);
+    await context.close();
+  });
+
+  test.each([PHONE, DESK])("axe finds nothing with a number in hand, at %o", async (viewport) => {
+    const { page, context } = await open(browser, { viewport });
+    await take(page, "totes.capacity");
+    expect(await axe(page)).toEqual([]);
+    await context.close();
+  });
+
+  test("what can kill stands open beside its number until it is read once; then it is named at the foot", async () => {
+    const { page, context } = await open(browser);
+    const beside = page.locator("article.card .row .caution", { hasText: "Never climb into a tank" });
+    await beside.getByRole("button", { name: "I have read this" }).click();
+    await beside.waitFor({ state: "detached" });
+    await page.reload();
+    await settled(page);
+    expect(await beside.count()).toBe(0);
+    const foot = page.locator("details.cautions");
+    await foot.locator("summary").click();
+    await foot.getByText("Never climb into a tank").waitFor();
+    await context.close();
+  });
+});

@@ -14,6 +14,8 @@ const IN_THE_WORKER = [
   "src/season/bed-calendar.ts",
   "src/season/demand.ts",
   "src/season/roof-catch.ts",
+  "src/season/daily-eto.ts",
+  "src/physics/reference-evapotranspiration.ts",
   "src/rainfall/made-up.ts",
 ];
 
@@ -28,7 +30,10 @@ const workersCodeStaysThere: Plugin = {
     if (!IN_THE_WORKER.some((path) => id.endsWith(`/${path}`))) return null;
     const names = [...code.matchAll(EXPORTED)].map(([, name]) => name);
     const stub = names.map((name) => `export const ${name} = elsewhere;`).join("\n");
-    return { code: `const elsewhere = () => { throw new Error("This runs in the worker."); };\n${stub}`, map: null };
+    return {
+      code: `const elsewhere = () => { throw new Error("This runs in the worker."); };\n${stub}`,
+      map: null,
+    };
   },
 };
 

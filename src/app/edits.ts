@@ -19,7 +19,6 @@ import { today } from "./clock.ts";
 import { download, fileStem } from "./download.ts";
 import { freeTitle } from "./free-title.ts";
 import { addJoined, laidOut } from "./joining.ts";
-import { normalsOf } from "./normals-of.ts";
 import type { PageShared } from "./page-shared.ts";
 import type { createRain } from "./rain.ts";
 import type { Session } from "./session.ts";
@@ -258,10 +257,11 @@ export function makeEdits(tools: Tools): Edits {
       rain.forget();
       setRecord("", "Back to made-up weather");
     },
-    makeUpFromRain: () => {
+    makeUpFromRain: async () => {
       const key = recordNames(session.worksheet())[0] ?? "";
       const record = session.engine.records.get(key);
       if (!record) return;
+      const { normalsOf } = await import("./normals-of.ts");
       rain.forget();
       session.edit("Weather made up from the record", (worksheet) =>
         Object.entries(normalsOf(record)).reduce(

@@ -10,20 +10,16 @@ import { wordIn } from "../graph/readers.ts";
 import { textOrDate } from "../graph/shown.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { worksheetToFileText } from "../storage/file.ts";
-import { worksheetToLink } from "../storage/link.ts";
 import { chanceId } from "../storage/shelf.ts";
 import type { Keeping, TableName } from "../ui/dialogs/keeping.ts";
 import { borrowedIn, unmarkBorrowed } from "./borrowed.ts";
 import { today } from "./clock.ts";
 import { download, fileStem, passOn } from "./download.ts";
 import { freeTitle } from "./free-title.ts";
-import { normalsOf } from "./normals-of.ts";
 import { offline, VERSION } from "./offline.ts";
 import type { Laid, PageShared } from "./page-shared.ts";
 import type { makeReader } from "./reader.ts";
-import { saveCharts } from "./save-charts.ts";
 import type { Session } from "./session.ts";
-import { tableText } from "./tables.ts";
 
 type Tools = {
   readonly laid: Laid;
@@ -117,6 +113,10 @@ function handingOn({ session }: Tools): Pick<Keeping, "link" | "passOn" | "passF
     link: async (exactPlace) => {
       const worksheet = outgoing(session);
       const own = session.engine.records.get(recordNames(worksheet)[0] ?? "");
+      const [{ worksheetToLink }, { normalsOf }] = await Promise.all([
+        import("../storage/link.ts"),
+        import("./normals-of.ts"),
+      ]);
       const made = await worksheetToLink(worksheet, {
         records: session.engine.records,
         normals: own ? normalsOf(own) : null,
@@ -210,11 +210,12 @@ export function createKeeping(tools: Tools): Keeping {
       void shared.shelf.asideText(key).then((text) => {
         if (text.ok && text.value !== null) download("set-aside.json", text.value);
       }),
-    saveTable: (table: TableName) => {
+    saveTable: async (table: TableName) => {
+      const { tableText } = await import("./tables.ts");
       const record = recordInUse(session);
       const text = tableText(table, { reader, worksheet: session.worksheet(), record });
       download(`${stem()}-${table}.csv`, text, "text/csv");
     },
-    saveCharts: () => saveCharts(stem()),
+    saveCharts: async () => (await import("./save-charts.ts")).saveCharts(stem()),
   };
 }

@@ -13,7 +13,7 @@ import { browserStore } from "../storage/browser-store.ts";
 import type { Bundle } from "../storage/bundle.ts";
 import { instantStore } from "../storage/instant-store.ts";
 import { dropNote, makeJournal, type Note } from "../storage/journal.ts";
-import { isWorksheetLink, worksheetFromLink } from "../storage/link.ts";
+import { isWorksheetLink } from "../storage/link-mark.ts";
 import { makeRecordShelf } from "../storage/record-shelf.ts";
 import { chanceId, makeShelf } from "../storage/shelf.ts";
 import { makeTypedTexts } from "../storage/typed-texts.ts";
@@ -129,6 +129,7 @@ async function fromAddress(): Promise<boolean> {
   const { hash } = location;
   if (!isWorksheetLink(hash)) return false;
   history.replaceState(null, "", location.pathname);
+  const { worksheetFromLink } = await import("../storage/link.ts");
   const read = await worksheetFromLink(hash, recordKey);
   if (read.ok) await receiveLink(read);
   else {

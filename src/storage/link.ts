@@ -7,6 +7,7 @@ import { recordNames, renameRecord } from "../document/record-names.ts";
 import type { Entries, Worksheet } from "../document/worksheet.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { type BundleReading, type KeyOf, packNamed, readBundle } from "./bundle.ts";
+import { isWorksheetLink } from "./link-mark.ts";
 import { roughPlace } from "./rough-place.ts";
 import { deflate, fromLetters, inflate, TooBig, toLetters } from "./squeeze.ts";
 
@@ -97,11 +98,6 @@ export async function worksheetToLink(worksheet: Worksheet, options: LinkOptions
   } catch {
     return { ok: false, reason: "This browser cannot pack a worksheet into a link. Send it as a file." };
   }
-}
-
-/** Whether the part of an address behind the # claims to be a worksheet. */
-export function isWorksheetLink(fragment: string): boolean {
-  return /^#?w\d+=/.test(fragment);
 }
 
 function refusal(message: string): BundleReading {

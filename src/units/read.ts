@@ -102,6 +102,18 @@ function checked(amount: Amount, stored: Stored, options: ReadOptions, context: 
   return { ok: true, ...stored, si: suited.si, ...(note === "" ? {} : { note }) };
 }
 
+/** Two sides of a rectangle, the unit after the second alone or after both: "20 x 30 ft". */
+const SIDES =
+  /^\s*(?<long>[\d.,]+)\s*(?<first>[a-z'"′″]*?)\s*(?:x|×|by)\s*(?<wide>[\d.,]+)\s*(?<unit>[a-z'"′″]+)\s*$/i;
+
+/** The sides that somebody typed for an area, as a product; any other text as it is. */
+function withSides(text: string, measure: MeasureName | undefined): string {
+  const sides = measure !== undefined && MEASURES[measure].si === "m2" ? SIDES.exec(text)?.groups : undefined;
+  if (!sides) return text;
+  const { long, first, wide, unit } = sides;
+  return `${long} ${first || unit} * ${wide} ${unit}`;
+}
+
 /**
  * Reads a quantity as a person types it, with simple arithmetic.
  * @returns the number and unit to store and the number in SI; or a sentence and the place [start, end) that it is about
@@ -114,7 +126,7 @@ export function readQuantity(text: string, options: ReadOptions): Reading {
   if (clock !== null) return { ok: true, value: clock.hours, unit: "h", si: clock.seconds };
   const context: Context = { locale, currency, measure, notes: new Set() };
   try {
-    const amount = readExpression(text, context);
+    const amount = readExpression(withSides(text, measure), context);
     return checked(amount, storedForm(amount, options), options, context);
   } catch (problem) {
     if (problem instanceof ReadProblem) return refuse(problem.message, problem.start, problem.end);

@@ -53,7 +53,7 @@ const curve = (page: Page) => page.locator(".hand .turning");
 /** Two sizes of the table behind the whole curve: one with short days, and the next but two. */
 async function shown(page: Page): Promise<readonly (readonly string[])[]> {
   await curve(page).and(page.locator("[aria-busy=false]")).waitFor();
-  if (!(await curve(page).locator("details").getAttribute("open")))
+  if ((await curve(page).locator("details").getAttribute("open")) === null)
     await curve(page).locator("summary").click();
   const lines = await curve(page)
     .locator("tbody tr")

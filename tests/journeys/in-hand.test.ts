@@ -218,7 +218,7 @@ describe("the curve", () => {
 
     await page.getByRole("button", { name: "Worksheets" }).click();
     await page.locator("dialog input[type=file]").setInputFiles(POWER);
-    await row(page, "bilge").waitFor();
+    await page.locator('article.card[id="tub"]').waitFor();
     await settled(page);
     await take(page, `${PANEL}.tilt`);
     await whole(page);

@@ -5,13 +5,13 @@ import { setGiven, setMeasured } from "../../src/document/edits.ts";
 import type { Worksheet } from "../../src/document/worksheet.ts";
 import { recordKey } from "../../src/rainfall/record-key.ts";
 import {
-  isWorksheetLink,
   LARGEST_UNPACKED,
   type LinkOptions,
   LONGEST_LINK,
   worksheetFromLink,
   worksheetToLink,
 } from "../../src/storage/link.ts";
+import { isWorksheetLink } from "../../src/storage/link-mark.ts";
 import { fromLetters, toLetters } from "../../src/storage/squeeze.ts";
 import { anyEntry, fixture } from "../document/made-up.ts";
 import { madeUpRecord } from "./made-up.ts";

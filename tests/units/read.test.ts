@@ -257,3 +257,27 @@ describe("what cannot be read", () => {
     expect(readQuantity("1+".repeat(5000), {}).ok).toBe(false);
   });
 });
+
+describe("the sides of a roof or bed", () => {
+  it.each([
+    ["20 x 30 ft", 600, "ft2"],
+    ["20 ft x 30 ft", 600, "ft2"],
+    ["6.5 × 4 m", 26, "m2"],
+    ["20 by 30 ft", 600, "ft2"],
+    ["20 ft * 15 ft + 3 ft2", 303, "ft2"],
+  ])("%s is %d %s", (text, value, unit) => {
+    expect(readQuantity(text, { measure: "area", defaultUnit: "ft2" })).toMatchObject({
+      ok: true,
+      value,
+      unit,
+    });
+  });
+
+  it("are read of an area alone, and only with a unit of length", () => {
+    // Of a length it is what it was: twenty times thirty feet.
+    expect(readQuantity("20 x 30 ft", { measure: "length" })).toMatchObject({ value: 600, unit: "ft" });
+    expect(readQuantity("20 x 30 gal", { measure: "area", defaultUnit: "ft2" }).ok).toBe(false);
+    // Without a unit it is a product like any other, in the unit of the field.
+    expect(readQuantity("20 x 30", { measure: "area", defaultUnit: "ft2" })).toMatchObject({ value: 600 });
+  });
+});

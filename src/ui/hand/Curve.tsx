@@ -161,7 +161,7 @@ function AxisWords() {
       ...here.map((mark) => ({ ...mark, look: "here" })),
       enough && { ...enough, look: "enough" },
       before && !isAtEnough ? { place: before.place, text: before.text, look: "before" } : null,
-      ...marks.map((mark) => ({ ...mark, look: "end" })),
+      ...marks.filter((mark) => !here.includes(mark)).map((mark) => ({ ...mark, look: "end" })),
     ];
     return placeAxisWords(
       all.filter((mark) => mark !== null),

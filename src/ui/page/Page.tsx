@@ -1,24 +1,26 @@
 // The frame: one line at the head, then answers, place, time and the one open part, laid out by the width of the window.
 
-import { createSignal, Match, onCleanup, onMount, Show, Switch } from "solid-js";
+import { createSignal, lazy, Match, onCleanup, onMount, Show, Switch } from "solid-js";
 import { isBare } from "../../kinds/kind.ts";
-import { Drawing } from "../charts/Drawing.tsx";
-import { Time } from "../charts/Time.tsx";
-import { LayOut } from "../dialogs/LayOut.tsx";
-import { Hand } from "../hand/Hand.tsx";
-import { Moved } from "../hand/Moved.tsx";
 import { useSheet } from "../sheet.ts";
 import { Answers } from "./Answers.tsx";
 import { Foot } from "./Foot.tsx";
 import { Header } from "./Header.tsx";
 import { KeepingBar } from "./KeepingBar.tsx";
 import { NextNumber } from "./NextNumber.tsx";
-import { Part } from "./Part.tsx";
 import { PartList } from "./PartList.tsx";
-import { PrintedPage } from "./PrintedPage.tsx";
 import { createParts, type Parts } from "./parts.ts";
 import { type Listing, Strip } from "./Strip.tsx";
 import { Third } from "./Third.tsx";
+
+// The answers come first; whatever else is seen follows as soon as it is here.
+const Drawing = lazy(async () => ({ default: (await import("../charts/Drawing.tsx")).Drawing }));
+const Time = lazy(async () => ({ default: (await import("../charts/Time.tsx")).Time }));
+const LayOut = lazy(async () => ({ default: (await import("../dialogs/LayOut.tsx")).LayOut }));
+const Hand = lazy(async () => ({ default: (await import("../hand/Hand.tsx")).Hand }));
+const Moved = lazy(async () => ({ default: (await import("../hand/Moved.tsx")).Moved }));
+const Part = lazy(async () => ({ default: (await import("./Part.tsx")).Part }));
+const PrintedPage = lazy(async () => ({ default: (await import("./PrintedPage.tsx")).PrintedPage }));
 
 /** What answers to keys wherever nothing is being typed: the part before and the part after. */
 function listenToKeys(parts: Parts, goTo: (id: string) => void): void {

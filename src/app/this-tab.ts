@@ -3,10 +3,10 @@
 import { type InstantStore, instantStore } from "../storage/instant-store.ts";
 import { chanceId } from "../storage/shelf.ts";
 
-/** How long the end of another page is waited for before it counts as still being there [ms]: a busy machine takes seconds. */
-const PATIENCE = { own: 8000, another: 3000 };
+/** How long the end of a page is waited for before it counts as still being there [ms]: a busy machine takes seconds. */
+const PATIENCE = 8000;
 
-/** How often it is looked whether that page has kept its note itself meanwhile [ms]. */
+/** How often it is looked whether that page has kept its note itself meanwhile, or has said that it goes [ms]. */
 const LOOK = 100;
 
 /** Where the browser has no locks: a page that is there has kept its notes long before this age [ms]. */
@@ -37,11 +37,11 @@ function parsed(text: string | null): Before | null {
 }
 
 /** Ends once nothing is waited for any more, or after our patience. */
-function waitingWhile(isLeft: () => boolean, patience: number): AbortSignal {
+function waitingWhile(isWaited: () => boolean): AbortSignal {
   const ending = new AbortController();
-  const until = Date.now() + patience;
+  const until = Date.now() + PATIENCE;
   const look = setInterval(() => {
-    if (isLeft() && Date.now() < until) return;
+    if (isWaited() && Date.now() < until) return;
     clearInterval(look);
     ending.abort();
   }, LOOK);
@@ -96,12 +96,13 @@ export function openTab(notes: InstantStore) {
       isLeft: () => boolean,
     ): Promise<boolean> => {
       if (left.writer === writer) return false;
-      if (notes.get(LEFT + left.writer) !== null) return true;
+      const hasLeft = (): boolean => notes.get(LEFT + left.writer) !== null;
+      if (hasLeft()) return true;
       const [isOwn, age] = [left.writer === before?.writer, Date.now() - left.at];
       if (typeof navigator.locks?.request === "function") {
-        const patience = isOwn ? PATIENCE.own : PATIENCE.another;
-        const waiting = isOwn || age < SURELY_KEPT ? waitingWhile(isLeft, patience) : null;
-        return lockIsFree(left.writer, waiting);
+        const isWaited = () => isLeft() && !hasLeft();
+        const waiting = isOwn || age < SURELY_KEPT ? waitingWhile(isWaited) : null;
+        return (await lockIsFree(left.writer, waiting)) || (isLeft() && hasLeft());
       }
       return isOwn || age > SURELY_KEPT;
     },

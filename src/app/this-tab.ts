@@ -4,7 +4,7 @@ import { type InstantStore, instantStore } from "../storage/instant-store.ts";
 import { chanceId } from "../storage/shelf.ts";
 
 /** How long the end of a page is waited for before it counts as still being there [ms]: a busy machine takes seconds. */
-const PATIENCE = 8000;
+const PATIENCE = { own: 8000, another: 5000 };
 
 /** How often it is looked whether that page has kept its note itself meanwhile, or has said that it goes [ms]. */
 const LOOK = 100;
@@ -37,9 +37,9 @@ function parsed(text: string | null): Before | null {
 }
 
 /** Ends once nothing is waited for any more, or after our patience. */
-function waitingWhile(isWaited: () => boolean): AbortSignal {
+function waitingWhile(isWaited: () => boolean, patience: number): AbortSignal {
   const ending = new AbortController();
-  const until = Date.now() + PATIENCE;
+  const until = Date.now() + patience;
   const look = setInterval(() => {
     if (isWaited() && Date.now() < until) return;
     clearInterval(look);
@@ -68,6 +68,17 @@ export function openTab(notes: InstantStore) {
   const writer = chanceId();
   // Held for as long as the page lives, and let go by the browser itself however the page ends.
   void navigator.locks?.request(lockOf(writer), () => new Promise(() => undefined)).catch(() => undefined);
+  const hasSaid = (other: string): boolean => notes.get(LEFT + other) !== null;
+  /** Its word may arrive after we have begun to wait for its lock. */
+  const hasEnded = async (
+    other: string,
+    isLeft: () => boolean,
+    patience: number | null,
+  ): Promise<boolean> => {
+    const isWaited = () => isLeft() && !hasSaid(other);
+    const waiting = patience === null ? null : waitingWhile(isWaited, patience);
+    return (await lockIsFree(other, waiting)) || (isLeft() && hasSaid(other));
+  };
   return {
     writer,
     /** Sheet that was open in this tab before a reload, and who wrote there. */
@@ -96,13 +107,11 @@ export function openTab(notes: InstantStore) {
       isLeft: () => boolean,
     ): Promise<boolean> => {
       if (left.writer === writer) return false;
-      const hasLeft = (): boolean => notes.get(LEFT + left.writer) !== null;
-      if (hasLeft()) return true;
+      if (hasSaid(left.writer)) return true;
       const [isOwn, age] = [left.writer === before?.writer, Date.now() - left.at];
       if (typeof navigator.locks?.request === "function") {
-        const isWaited = () => isLeft() && !hasLeft();
-        const waiting = isOwn || age < SURELY_KEPT ? waitingWhile(isWaited) : null;
-        return (await lockIsFree(left.writer, waiting)) || (isLeft() && hasLeft());
+        const patience = isOwn ? PATIENCE.own : PATIENCE.another;
+        return hasEnded(left.writer, isLeft, isOwn || age < SURELY_KEPT ? patience : null);
       }
       return isOwn || age > SURELY_KEPT;
     },

@@ -8,7 +8,6 @@ import {
   launch,
   open,
   PHONE,
-  row,
   savedFile,
   settled,
   shownValueOf,

@@ -33,6 +33,8 @@ describe("worksheets are kept", () => {
     for (let step = 1; step <= 30; step++) {
       // What is watched needs no season, so none is waited for.
       await enter(page, "totes.capacity", `${275 + step * 10} gal`);
+      // All that is turned until it is put down is one step.
+      await page.getByRole("button", { name: "Done", exact: true }).click();
       seen.push(await shownValueOf(page, "totes.reachable"));
     }
     expect(new Set(seen).size).toBe(31);

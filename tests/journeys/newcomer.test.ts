@@ -139,8 +139,11 @@ describe("a newcomer with a homestead on paper, on a phone", () => {
     expect(pumping).toBeLessThan(hours * 1.02);
     expect(pumping).toBeGreaterThan(hours / 2);
     const waterings = await number("battery.waterings_per_charge");
-    // The time of a watering is shown to the whole minute: half of one either way, of so many waterings.
-    expect(Math.abs(waterings - (pumping * 60) / time)).toBeLessThanOrEqual(1.1 + (waterings * 0.5) / time);
+    // A charge over one watering at the bucket's pace, whole ones only; the shown volume and time are rounded by less than
+    // a fifth of one of them.
+    const charges = (pumping * 60) / (watering / 3.75);
+    expect(waterings).toBeLessThan(charges + 0.2);
+    expect(waterings).toBeGreaterThan(charges - 1.2);
 
     // 8. The season. Full tanks outlast the longest dry run of this weather, and a usual day of the year brings more
     // than a peak day takes: hardly any thirst is left, and what there is comes from the dry side of the chain.

@@ -83,7 +83,7 @@ describe("stored water, in a real browser", () => {
     await settled(page);
     expect(await (await moved("season.days_short")).count()).toBe(0);
     expect(await (await moved("totes.full_weight")).count()).toBe(0);
-    await page.getByRole("button", { name: "Let go" }).click();
+    await page.getByRole("button", { name: "Let go", exact: true }).click();
     await type(page, "totes.capacity", "280 gal");
     await type(page, "weather.rain_scale", "95 %");
     expect(await (await moved("totes.full_weight")).count()).toBe(0);

@@ -3,10 +3,10 @@
 import { type InstantStore, instantStore } from "../storage/instant-store.ts";
 import { chanceId } from "../storage/shelf.ts";
 
-/** How long the end of another page is waited for before it counts as still being there [ms]: a busy machine takes seconds. */
-const PATIENCE = { own: 8000, another: 3000 };
+/** How long the end of a page is waited for before it counts as still being there [ms]: a busy machine takes seconds. */
+const PATIENCE = { own: 8000, another: 5000 };
 
-/** How often it is looked whether that page has kept its note itself meanwhile [ms]. */
+/** How often it is looked whether that page has kept its note itself meanwhile, or has said that it goes [ms]. */
 const LOOK = 100;
 
 /** Where the browser has no locks: a page that is there has kept its notes long before this age [ms]. */
@@ -37,11 +37,11 @@ function parsed(text: string | null): Before | null {
 }
 
 /** Ends once nothing is waited for any more, or after our patience. */
-function waitingWhile(isLeft: () => boolean, patience: number): AbortSignal {
+function waitingWhile(isWaited: () => boolean, patience: number): AbortSignal {
   const ending = new AbortController();
   const until = Date.now() + patience;
   const look = setInterval(() => {
-    if (isLeft() && Date.now() < until) return;
+    if (isWaited() && Date.now() < until) return;
     clearInterval(look);
     ending.abort();
   }, LOOK);
@@ -68,6 +68,17 @@ export function openTab(notes: InstantStore) {
   const writer = chanceId();
   // Held for as long as the page lives, and let go by the browser itself however the page ends.
   void navigator.locks?.request(lockOf(writer), () => new Promise(() => undefined)).catch(() => undefined);
+  const hasSaid = (other: string): boolean => notes.get(LEFT + other) !== null;
+  /** Its word may arrive after we have begun to wait for its lock. */
+  const hasEnded = async (
+    other: string,
+    isLeft: () => boolean,
+    patience: number | null,
+  ): Promise<boolean> => {
+    const isWaited = () => isLeft() && !hasSaid(other);
+    const waiting = patience === null ? null : waitingWhile(isWaited, patience);
+    return (await lockIsFree(other, waiting)) || (isLeft() && hasSaid(other));
+  };
   return {
     writer,
     /** Sheet that was open in this tab before a reload, and who wrote there. */
@@ -96,12 +107,11 @@ export function openTab(notes: InstantStore) {
       isLeft: () => boolean,
     ): Promise<boolean> => {
       if (left.writer === writer) return false;
-      if (notes.get(LEFT + left.writer) !== null) return true;
+      if (hasSaid(left.writer)) return true;
       const [isOwn, age] = [left.writer === before?.writer, Date.now() - left.at];
       if (typeof navigator.locks?.request === "function") {
         const patience = isOwn ? PATIENCE.own : PATIENCE.another;
-        const waiting = isOwn || age < SURELY_KEPT ? waitingWhile(isLeft, patience) : null;
-        return lockIsFree(left.writer, waiting);
+        return hasEnded(left.writer, isLeft, isOwn || age < SURELY_KEPT ? patience : null);
       }
       return isOwn || age > SURELY_KEPT;
     },

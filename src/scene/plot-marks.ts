@@ -1,9 +1,31 @@
 // The words of a chart's marks: beside a point, over a line, within the paper, and no two on one another.
 
 import { overlaps, round } from "./paper.ts";
-import type { Box } from "./place.ts";
-import type { Frame, Mark } from "./plot.ts";
+import type { Box, Tone } from "./place.ts";
 import { textWidth } from "./text-block.ts";
+
+/** A place worth naming: a point of a curve, or without `up` a line from the foot to the top. */
+export type Mark = {
+  readonly across: number;
+  readonly up?: number;
+  readonly label: string;
+  readonly tone: Tone;
+  readonly dot?: "full" | "hollow" | "none";
+  /** A dashed line from the point down to the foot: as it was held. */
+  readonly stem?: true;
+  /** A line from the point to its words, which may stand far off. */
+  readonly leader?: true;
+};
+
+/** Where a number of either axis lies [px], y downwards, and the numbers that lie at an x and a y. */
+export type Frame = {
+  readonly width: number;
+  readonly height: number;
+  readonly across: (value: number) => number;
+  readonly up: (value: number) => number;
+  readonly atX: (x: number) => number;
+  readonly atY: (y: number) => number;
+};
 
 export type PlacedMark = {
   readonly mark: Mark;

@@ -10,7 +10,7 @@ import { type ShowOptions, showQuantity, unitFor } from "../units/show.ts";
 import { fromSi, toSi } from "../units/unit.ts";
 import { round } from "./paper.ts";
 import type { Tone } from "./place.ts";
-import { type PlacedMark, placeMarks } from "./plot-marks.ts";
+import { type Frame, type Mark, type PlacedMark, placeMarks } from "./plot-marks.ts";
 import { circle, rect, segment } from "./strokes.ts";
 
 export type Tick = { readonly at: number; readonly label: string };
@@ -57,19 +57,6 @@ export type Layer = Look &
       }
   );
 
-/** A place worth naming: a point of a curve, or without `up` a line from the foot to the top. */
-export type Mark = {
-  readonly across: number;
-  readonly up?: number;
-  readonly label: string;
-  readonly tone: Tone;
-  readonly dot?: "full" | "hollow" | "none";
-  /** A dashed line from the point down to the foot: as it was held. */
-  readonly stem?: true;
-  /** A line from the point to its words, which may stand far off. */
-  readonly leader?: true;
-};
-
 export type Plot = {
   readonly across: Axis;
   readonly up: Axis;
@@ -80,16 +67,6 @@ export type Plot = {
 
 /** The chart's field on paper [px]; words stand in the margins around it. */
 export type Field = { readonly width: number; readonly height: number; readonly right?: number };
-
-/** Where a number of either axis lies [px], y downwards, and the numbers that lie at an x and a y. */
-export type Frame = {
-  readonly width: number;
-  readonly height: number;
-  readonly across: (value: number) => number;
-  readonly up: (value: number) => number;
-  readonly atX: (x: number) => number;
-  readonly atY: (y: number) => number;
-};
 
 export type DrawnPlot = {
   readonly frame: Frame;

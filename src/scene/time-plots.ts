@@ -2,7 +2,8 @@
 
 import { isoDate } from "../units/calendar.ts";
 import { type ShowOptions, showQuantity } from "../units/show.ts";
-import { type Layer, type Mark, type Plot, type PlotTable, type Point, roundAxis } from "./plot.ts";
+import { type Layer, type Plot, type PlotTable, type Point, roundAxis } from "./plot.ts";
+import type { Mark } from "./plot-marks.ts";
 import { lowestIn, type Season, type StoredSeries, shortRuns, type Year } from "./stored-water.ts";
 import { monthAxis } from "./year-curve.ts";
 

@@ -1,7 +1,8 @@
 // An answer over the axis of the number in hand, as a plot; and the words under that axis, none on another.
 
 import type { Tone } from "./place.ts";
-import type { Layer, Mark, Plot, PlotTable, Point } from "./plot.ts";
+import type { Layer, Plot, PlotTable, Point } from "./plot.ts";
+import type { Mark } from "./plot-marks.ts";
 import { textWidth } from "./text-block.ts";
 
 /** A value that was tried, and the answer there; null where there is none. */

@@ -3,7 +3,7 @@
 
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { launch, open, PHONE, settled, type } from "./browser.ts";
+import { enter, launch, open, PHONE, settled, tool, type } from "./browser.ts";
 
 let browser: Awaited<ReturnType<typeof launch>>;
 
@@ -81,7 +81,7 @@ test("a number is pressed: its working opens where it stands, with share and dri
 
 test("an empty sheet asks what there is, and takes a file", async () => {
   const { page, context, complaints } = await open(browser, { viewport: PHONE });
-  await page.getByRole("button", { name: "Worksheets" }).click();
+  await tool(page, "Worksheets");
   await page.getByRole("button", { name: /An empty one/ }).click();
   await settled(page);
   expect(await lead(page)).toBe("Nothing is here yet. Say what there is, from the roof down.");
@@ -136,10 +136,7 @@ test("while the season is run anew the sentence keeps its place, with soft numbe
   await page.evaluate(() => {
     (globalThis as unknown as { late: number }).late = 2500;
   });
-  const field = page.locator('[id="totes.capacity"]');
-  await field.click();
-  await field.fill("400 gal");
-  await field.press("Enter");
+  await enter(page, "totes.capacity", "400 gal");
   await page.locator("h1.lead .number.old").first().waitFor();
   const words = (text: string): string => text.replaceAll(/\d[\d.,]*|was/g, "").replaceAll(/\s+/g, " ");
   expect(words(await lead(page)).replace(/^Short/, "Beds go short")).toBe(words(before));

@@ -25,6 +25,7 @@ async function choose(page: Page, id: string, label: string): Promise<void> {
 
 /** Month by month from the table under a bed's chart: what it would use, what rain brings, what it needs. */
 async function months(page: Page, id: string): Promise<ReadonlyMap<string, readonly number[]>> {
+  await unfold(page, id);
   const table = card(page, id).locator(".through .plot-table");
   await table.evaluate((details: HTMLDetailsElement) => {
     details.open = true;
@@ -72,8 +73,8 @@ describe("a bed", () => {
 
   test("its pump swapped for cans says trips, weight and minutes; undo brings the pump back", async () => {
     const { page, context, complaints } = await open(browser);
-    expect(await row(page, `${BED}.trips_per_watering`).count()).toBe(0);
     const pumped = await shownValueOf(page, `${BED}.time_by_pump`);
+    expect(await row(page, `${BED}.trips_per_watering`).count()).toBe(0);
     expect(pumped).toMatch(/min/);
     await card(page, BED).getByRole("button", { name: "Swap the pump for cans" }).click();
     await settled(page);

@@ -56,6 +56,8 @@ export const hand = (page: Page) => page.locator(".in-hand-value");
 export async function unfold(page: Page, id: string): Promise<void> {
   const card = id.split(".")[0] ?? id;
   const part = page.locator(`article.card[id="${card}"]`);
+  // A page may only just have been gone to.
+  await page.locator("main.bench").waitFor();
   if ((await part.count()) === 0) {
     const line = page.locator(`.list [data-card="${card}"]`);
     if ((await line.count()) === 0) {

@@ -136,7 +136,7 @@ describe("nothing is lost right after an edit", () => {
     await expect.poll(() => hand(page).inputValue()).toBe("twelve or so");
     await page.close();
     const next = await another(context);
-    await row(next, HEIGHT).waitFor();
+    await unfold(next, HEIGHT);
     // At rest its row says so too.
     await next.getByText("Not read: twelve or so").waitFor();
     await take(next, HEIGHT);

@@ -3,7 +3,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { overlaps } from "../../src/scene/paper.ts";
-import { drawPlot, type Mark, type Plot, type Point, roundAxis, shares } from "../../src/scene/plot.ts";
+import { drawPlot, type Plot, type Point, roundAxis, shares } from "../../src/scene/plot.ts";
+import type { Mark } from "../../src/scene/plot-marks.ts";
 import { toSi } from "../../src/units/unit.ts";
 
 const US = { units: "us", locale: "en-US", currency: "$" } as const;

@@ -6,7 +6,7 @@ import { shownIn } from "../../graph/readers.ts";
 import type { BedYear } from "../../kinds/bed/years.ts";
 import type { CalendarDay, CalendarOfBed } from "../../kinds/season/week.ts";
 import { monthSheet } from "../../scene/month-sheet.ts";
-import type { Frame } from "../../scene/plot.ts";
+import type { Frame } from "../../scene/plot-marks.ts";
 import { dayFacts, type Show as ShowNumber, seasonFacts, wateringFacts } from "../../telling/bed-day.ts";
 import { whyShortThen } from "../../telling/words/bounds.ts";
 import { showQuantity } from "../../units/show.ts";

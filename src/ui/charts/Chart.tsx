@@ -1,7 +1,8 @@
 // A chart as `scene/plot.ts` draws it, as wide as its place; what is laid over it gets its frame. Beside it its table.
 
 import { createMemo, createSignal, For, type JSX, Show } from "solid-js";
-import { type DrawnPlot, drawPlot, type Frame, type Plot, type PlotTable } from "../../scene/plot.ts";
+import { type DrawnPlot, drawPlot, type Plot, type PlotTable } from "../../scene/plot.ts";
+import type { Frame } from "../../scene/plot-marks.ts";
 import { createElementWidth } from "./element-width.ts";
 
 /** Until it is measured. */

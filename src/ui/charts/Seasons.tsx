@@ -1,7 +1,7 @@
 // The strip of seasons: a bar of short days each, a green tick for none; pressing one, or arrow keys, choose the season.
 
 import { createMemo, For, Show } from "solid-js";
-import type { Frame } from "../../scene/plot.ts";
+import type { Frame } from "../../scene/plot-marks.ts";
 import type { Season } from "../../scene/stored-water.ts";
 import { seasonsPlot, seasonsTable, seasonWords, yearsWritten } from "../../scene/time-plots.ts";
 import { useSheet } from "../sheet.ts";

@@ -3,7 +3,7 @@
 import { createMemo, createSignal, For, onCleanup, Show } from "solid-js";
 import { valueIn } from "../../graph/readers.ts";
 import type { DayNotes as Notes } from "../../kinds/bed/gets.ts";
-import type { Frame } from "../../scene/plot.ts";
+import type { Frame } from "../../scene/plot-marks.ts";
 import { dayOf, type StoredSeries, type Year } from "../../scene/stored-water.ts";
 import { textWidth } from "../../scene/text-block.ts";
 import { yearPlotOf } from "../../scene/time-plots.ts";

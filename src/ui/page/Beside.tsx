@@ -57,8 +57,8 @@ function OneLine(props: { readonly card: Card; readonly parts: Parts }) {
       <Show when={step(-1)()} fallback={<span />}>
         {(id) => (
           <button type="button" onClick={() => sheet.edit.goTo(id())}>
-            <span aria-hidden="true">‹ </span>
-            {props.parts.titleOf(id())}
+            <span aria-hidden="true">‹</span>
+            <span class="name">{props.parts.titleOf(id())}</span>
           </button>
         )}
       </Show>
@@ -66,8 +66,8 @@ function OneLine(props: { readonly card: Card; readonly parts: Parts }) {
       <Show when={step(1)()} fallback={<span />}>
         {(id) => (
           <button type="button" onClick={() => sheet.edit.goTo(id())}>
-            {props.parts.titleOf(id())}
-            <span aria-hidden="true"> ›</span>
+            <span class="name">{props.parts.titleOf(id())}</span>
+            <span aria-hidden="true">›</span>
           </button>
         )}
       </Show>

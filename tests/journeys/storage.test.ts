@@ -71,17 +71,19 @@ describe("stored water, in a real browser", () => {
     await type(page, "totes.capacity", "350 gal");
     await type(page, "weather.rain_scale", "90 %");
     const gone = (await short()) - before;
-    const told = Number.parseFloat(
-      (await (await moved("season.days_short")).innerText()).replace(/^[^\d]*/, ""),
-    );
-    expect(told).toBeCloseTo(Math.abs(gone), 0);
+    const told = await (await moved("season.days_short")).innerText();
+    // Less rain alone would have been more days: it is measured from what was held.
+    expect(gone).toBeLessThan(0);
+    expect(told).toContain("▼");
+    // Days are shown whole from ten on, and how far they moved in halves: a half, a half and a quarter at the most.
+    expect(Math.abs(Number.parseFloat(told.replace(/^[^\d]*/, "")) + gone)).toBeLessThanOrEqual(1.25);
     // Weights did not move with the rain: measured from what was held they are still told.
     expect(await (await moved("totes.full_weight")).innerText()).toContain("▲");
     for (let step = 0; step < 3; step++) await page.getByRole("button", { name: "Undo" }).click();
     await settled(page);
     expect(await (await moved("season.days_short")).count()).toBe(0);
     expect(await (await moved("totes.full_weight")).count()).toBe(0);
-    await page.getByRole("button", { name: "Let go" }).click();
+    await page.getByRole("button", { name: "Let go", exact: true }).click();
     await type(page, "totes.capacity", "280 gal");
     await type(page, "weather.rain_scale", "95 %");
     expect(await (await moved("totes.full_weight")).count()).toBe(0);

@@ -45,7 +45,7 @@ const sentences = answers({ result: (id) => whole.results.get(id), cards: whole.
 test("its longest run short is 29 days: 10 days of water, 39 without rain", () => {
   // A day's rain brings more than the 30 L that are drawn, and they are drawn first: the tank is full when the drought begins.
   expect(numberAt(whole, "season.longest_short_run")).toBe(29);
-  expect(sentences.join("\n")).toContain("ran short for <season.longest_short_run>");
+  expect(sentences.join("\n")).toContain("ran short for up to <season.longest_short_run>");
 });
 
 test("no text says that a record of four whole years has none", () => {

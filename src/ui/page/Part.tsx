@@ -12,7 +12,7 @@ import { DipStrip } from "../dialogs/DipStrip.tsx";
 import { RainPicker } from "../dialogs/RainPicker.tsx";
 import { Hand } from "../hand/Hand.tsx";
 import { Moved } from "../hand/Moved.tsx";
-import { CautionFoot } from "../rows/Cautions.tsx";
+import { CautionFoot, Cautions } from "../rows/Cautions.tsx";
 import { LeadRow } from "../rows/LeadRow.tsx";
 import { RowView } from "../rows/Rows.tsx";
 import { isGiven } from "../rows/row-kinds.ts";
@@ -137,6 +137,10 @@ function Body(props: { readonly card: Card }) {
             <For each={minor()}>{(row) => <RowView card={props.card} row={row} />}</For>
           </Show>
         </details>
+        {/* A caution that its number sets off is seen whether or not that number is folded away. */}
+        <Show when={!isMinorOpen()}>
+          <For each={minor()}>{(row) => <Cautions card={props.card} beside={row.name} />}</For>
+        </Show>
       </Show>
     </>
   );

@@ -4,7 +4,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { seededRandom } from "../../src/rainfall/seeded-random.ts";
 import { CANARY, hostileTexts } from "../hostile.ts";
-import { launch, open, settled, shownValueOf } from "./browser.ts";
+import { launch, open, settled, shownValueOf, tool } from "./browser.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -68,8 +68,9 @@ async function neverHangs(page: Page, doing: () => Promise<void>): Promise<void>
 
 async function openFile(page: Page, name: string, text: string): Promise<void> {
   await page.evaluate(() => document.querySelector("header.top")?.setAttribute("data-before", ""));
+  if ((await page.locator("dialog[open]").count()) === 0) await tool(page, "Worksheets");
   await page
-    .locator('input[type="file"][accept*="json"]')
+    .getByLabel("Worksheet file")
     .setInputFiles({ name, mimeType: "application/json", buffer: Buffer.from(text) });
   // Either another worksheet stands there, or the one from before with a word about the file.
   await page.waitForFunction(

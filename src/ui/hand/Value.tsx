@@ -101,7 +101,11 @@ function NumberValue(props: { readonly turned: InHand; readonly row: NumberGiven
   // Where fingers type, a keyboard comes up with the focus and takes half of the screen: there it is asked for.
   onMount(() => {
     const left = sheet.typed(id);
-    if (left !== null && hand.text() === null) hand.setText(left);
+    if (left !== null && hand.text() === null) {
+      typed.setText(left);
+      // Says at once what of it could not be read.
+      typed.enter();
+    }
     if (matchMedia("(pointer: coarse)").matches) return;
     input?.focus({ preventScroll: true });
     input?.select();

@@ -2,7 +2,7 @@
 
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { DESK, launch, open, PHONE, row, settled, shownValueOf, type, unfold } from "./browser.ts";
+import { DESK, launch, open, PHONE, row, settled, shownValueOf, tool, type, unfold } from "./browser.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -100,6 +100,8 @@ describe("a bed", () => {
     await unfold(page, "site.today");
     await row(page, "site.today").fill("2026-07-08");
     await settled(page);
+    // A day that is said is in hand, and the hand stands before the groups of parts.
+    await page.getByRole("button", { name: "Done", exact: true }).click();
     await page.locator('.zone-strip [aria-pressed="true"]').click();
     await page.waitForFunction(() =>
       [...document.querySelectorAll(".list .says")].every((line) => line.textContent?.includes("wants")),
@@ -127,7 +129,9 @@ describe("a bed", () => {
       return d?.match(/M/g)?.length ?? 0;
     };
     expect((await strokes(".plot-signs.trouble")) / 2).toBe(thirsty);
-    expect(await strokes(".plot-bars.faint")).toBeGreaterThan(100);
+    // Beans from May 20 and squash from May 25, by the crop table's stages: something grows on about 95 days.
+    expect(await strokes(".plot-bars.faint")).toBeGreaterThan(90);
+    expect(await strokes(".plot-bars.faint")).toBeLessThan(110);
     expect(complaints).toEqual([]);
     await context.close();
   });
@@ -153,8 +157,9 @@ describe("the week's plan", () => {
     ["a phone", PHONE],
   ])("is asked for, planned from a day, and prints alone on one page: %s", async (_, viewport) => {
     const { page, context, complaints } = await open(browser, { viewport });
-    await page.getByRole("button", { name: "This week", exact: true }).click();
+    await tool(page, "This week");
     const plan = page.getByRole("dialog", { name: "The week's plan" });
+    await plan.getByText("Say what day it is").first().waitFor();
     expect(await plan.innerText()).toContain("Say what day it is");
     await plan.locator("input[type=date]").fill("2026-07-08");
     await plan.locator(".headline").first().waitFor();

@@ -1,9 +1,8 @@
 // What a page that is gone left typed: entered where it can be read, found again in its field where it cannot.
 
-import type { Card } from "../document/worksheet.ts";
-import type { Row } from "../graph/types.ts";
 import type { InstantStore } from "../storage/instant-store.ts";
 import { isTypedLeft, type TypedTexts, typedLeft } from "../storage/typed-texts.ts";
+import { type CardRow, rowAt } from "../ui/row-at.ts";
 import { enterNumber } from "../ui/rows/enter-number.ts";
 import { enterMeasured, measuredField } from "../ui/rows/measured-field.ts";
 import type { Sheet } from "../ui/sheet.ts";
@@ -20,22 +19,14 @@ export async function adoptTyped(
   for (const [at, note] of left.entries()) if (gone[at]) texts.adopt(note);
 }
 
-type Place = { readonly card: Card; readonly row: Row };
-
-function placeOf(sheet: Sheet, quantity: string): Place | null {
-  const card = sheet.worksheet().cards.find(({ id }) => quantity.startsWith(`${id}.`));
-  const row = sheet.kinds[card?.kind ?? ""]?.rows.find(({ name }) => `${card?.id}.${name}` === quantity);
-  return card && row ? { card, row } : null;
-}
-
-function enterGiven(sheet: Sheet, { card, row }: Place, text: string): boolean {
+function enterGiven(sheet: Sheet, { card, row }: CardRow, text: string): boolean {
   if (row.row === "given") return text.trim() !== "" && enterNumber(sheet, card, row, text).ok;
   if (row.row !== "text") return false;
   sheet.edit.given(card, row, { value: text, unit: "" });
   return true;
 }
 
-function enterMeasurement(sheet: Sheet, { card, row }: Place, text: string): boolean {
+function enterMeasurement(sheet: Sheet, { card, row }: CardRow, text: string): boolean {
   if (!("measure" in row) || row.measure === "text" || row.measure === "series") return false;
   return text.trim() !== "" && enterMeasured(sheet, { card, row, measure: row.measure }, text) === null;
 }
@@ -43,7 +34,7 @@ function enterMeasurement(sheet: Sheet, { card, row }: Place, text: string): boo
 /** Whether the text is in the worksheet now. */
 function enter(sheet: Sheet, field: string, text: string): boolean {
   const quantity = measuredField.quantityOf(field);
-  const place = placeOf(sheet, quantity ?? field);
+  const place = rowAt(sheet, quantity ?? field);
   if (!place) return false;
   return (quantity === null ? enterGiven : enterMeasurement)(sheet, place, text);
 }

@@ -3,6 +3,7 @@
 import { For, Match, Switch } from "solid-js";
 import type { Act } from "../../telling/asked.ts";
 import { actSaid } from "../../telling/stopped.ts";
+import { rowAt } from "../row-at.ts";
 import { useSheet } from "../sheet.ts";
 
 /** Brings the questions of an empty sheet into view, the first of them ready for an answer. */
@@ -35,10 +36,8 @@ export function Acts(props: { readonly acts: readonly Act[] }) {
   const sheet = useSheet();
   /** What is hidden is mended on its card. */
   const seen = (at: string): string => {
-    const [cardId = "", name = ""] = at.split(".");
-    const card = sheet.worksheet().cards.find(({ id }) => id === cardId);
-    const row = card && sheet.kinds[card.kind]?.rows.find((one) => one.name === name);
-    return row && !row.hidden ? at : cardId;
+    const place = rowAt(sheet, at);
+    return place && !place.row.hidden ? at : (at.split(".")[0] ?? at);
   };
   const press = ({ does, at: named = "" }: Act): void => {
     const at = seen(named);

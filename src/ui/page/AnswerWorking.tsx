@@ -1,6 +1,7 @@
 // The working of a number in the answers, where it stands: over what is below, never somewhere far down the page.
 
 import { For, onCleanup, onMount, Show } from "solid-js";
+import { rowAt } from "../row-at.ts";
 import { Working } from "../rows/Working.tsx";
 import { useSheet } from "../sheet.ts";
 import { type OnPress, Pieces } from "./Sentence.tsx";
@@ -8,12 +9,7 @@ import { type OnPress, Pieces } from "./Sentence.tsx";
 export function AnswerWorking(props: { readonly onPress: OnPress; readonly onClose: () => void }) {
   const sheet = useSheet();
   const quantity = () => sheet.looking.opened();
-  const place = () => {
-    const [cardId = "", name = ""] = (quantity() ?? "").split(".");
-    const card = sheet.worksheet().cards.find(({ id }) => id === cardId);
-    const row = card && sheet.kinds[card.kind]?.rows.find((one) => one.name === name);
-    return card && row ? { card, row } : null;
-  };
+  const place = () => rowAt(sheet, quantity() ?? "");
   const onKey = (event: KeyboardEvent): void => {
     if (event.key !== "Escape") return;
     event.stopPropagation();

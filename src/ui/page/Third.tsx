@@ -2,6 +2,7 @@
 
 import { Show } from "solid-js";
 import { Moved } from "../hand/Moved.tsx";
+import { rowAt } from "../row-at.ts";
 import { Working } from "../rows/Working.tsx";
 import { useSheet } from "../sheet.ts";
 
@@ -11,12 +12,8 @@ export function Third() {
     const row = sheet.looking.openedAt() === "row" ? sheet.opened() : null;
     return row ?? sheet.looking.inHand();
   };
-  const place = () => {
-    const [cardId, name] = id()?.split(".") ?? [];
-    const card = sheet.worksheet().cards.find((one) => one.id === cardId);
-    const row = sheet.kinds[card?.kind ?? ""]?.rows.find((one) => one.name === name);
-    return card && row ? { quantity: `${card.id}.${row.name}`, card, row } : null;
-  };
+  const place = () => rowAt(sheet, id() ?? "");
+  const quantity = () => id() ?? "";
   return (
     <aside class="zone-third" aria-label="How it is worked out">
       <Show when={sheet.held()}>
@@ -28,8 +25,8 @@ export function Third() {
       <Show when={place()}>
         {(at) => (
           <>
-            <h2>{sheet.place(at().quantity)}</h2>
-            <Working quantity={at().quantity} card={at().card} row={at().row} />
+            <h2>{sheet.place(quantity())}</h2>
+            <Working quantity={quantity()} card={at().card} row={at().row} />
           </>
         )}
       </Show>

@@ -34,11 +34,12 @@ function textOf({ cautions, problems }: Asked, id: string): string | null {
 
 /** One a card at the most, from 1 on. */
 export function troublesOf(asked: Asked): readonly Trouble[] {
-  const listed = groupsOf(asked.kinds).flatMap(({ kinds }) => {
+  const grouped = groupsOf(asked.kinds).flatMap(({ kinds }) => {
     const names = new Set(kinds.map(({ kind }) => kind));
     return asked.cards.filter(({ kind }) => names.has(kind));
   });
-  return listed
+  // Cards of a kind that this version does not know stand last in the list.
+  return [...new Set([...grouped, ...asked.cards])]
     .flatMap(({ id }) => {
       const text = textOf(asked, id);
       return text === null ? [] : [{ card: id, text }];

@@ -28,11 +28,13 @@ function Line(props: { readonly parts: Parts; readonly id: string; readonly onOp
             {(row) => <span class="says">{sheet.shown(`${props.id}.${row.name}`)}</span>}
           </For>
         </Show>
-        <Show when={props.parts.inTrouble().has(props.id)}>
-          <b class="disc">
-            <span aria-hidden="true">!</span>
-            <span class="unseen">look at this</span>
-          </b>
+        <Show when={props.parts.troubleOf(props.id)}>
+          {(number) => (
+            <b class="disc">
+              <span class="unseen">look at this: </span>
+              {number()}
+            </b>
+          )}
         </Show>
       </button>
     </li>
@@ -92,7 +94,7 @@ export function PartList(props: {
   return (
     <nav class="list" aria-label="All parts" ref={list}>
       <Show when={isBare(sheet.kinds, sheet.worksheet().cards)}>
-        <p class="aside">Add things one by one, or say above what there is.</p>
+        <p class="aside">Add things one by one, or say what there is.</p>
       </Show>
       <Index each={props.parts.groups()}>
         {(group) => <GroupLines parts={props.parts} group={group()} onOpen={opened} />}

@@ -20,7 +20,7 @@ export function Strip(props: { readonly parts: Parts; readonly listing: Listing 
   const groups = () => props.parts.groups().filter(isShown);
   const roving = createRoving(() => groups().map(({ short }) => short));
   const troubled = (group: PartsOfGroup) =>
-    group.cards.filter(({ id }) => props.parts.inTrouble().has(id)).map(({ id }) => id);
+    group.cards.filter(({ id }) => props.parts.troubleOf(id) !== null).map(({ id }) => id);
   const isOpen = (group: PartsOfGroup): boolean =>
     props.listing.group() !== null
       ? props.listing.group() === group.title

@@ -14,16 +14,13 @@ export type Parts = {
   readonly unknown: Accessor<readonly Card[]>;
   /** Ids of all, each behind those that stand before it. */
   readonly inRow: Accessor<readonly string[]>;
-  /** Ids of those in which something is wrong or will not work as drawn. */
-  readonly inTrouble: Accessor<ReadonlySet<string>>;
+  /** The number of its trouble as the drawing has it; null where nothing is wrong in it. */
+  readonly troubleOf: (card: string) => number | null;
   readonly neighbours: (card: string) => Neighbours;
   readonly titleOf: (card: string) => string;
   /** The part so many places along the row, round at its ends. */
   readonly along: (by: number) => string | null;
 };
-
-const sameSet = (one: ReadonlySet<string>, other: ReadonlySet<string>): boolean =>
-  one.size === other.size && [...one].every((id) => other.has(id));
 
 const sameList = (one: readonly string[], other: readonly string[]): boolean =>
   one.length === other.length && one.every((id, at) => id === other[at]);
@@ -47,20 +44,12 @@ export function createParts(sheet: Sheet): Parts {
     [],
     { equals: sameList },
   );
-  const inTrouble = createMemo(
-    () =>
-      new Set([
-        ...sheet.problems().map(({ at }) => at.split(".")[0] ?? at),
-        ...sheet.cautions().flatMap(({ card, weight }) => (weight === "trouble" ? [card] : [])),
-      ]),
-    new Set<string>(),
-    { equals: sameSet },
-  );
+  const troubles = createMemo(() => new Map(sheet.troubles().map(({ card, number }) => [card, number])));
   return {
     groups,
     unknown,
     inRow,
-    inTrouble,
+    troubleOf: (card) => troubles().get(card) ?? null,
     neighbours: (card) => neighboursOf(asked, card),
     titleOf: (id) => cards().find((card) => card.id === id)?.title ?? id,
     along: (by) => {

@@ -4,6 +4,7 @@
 import { createMemo, createSignal, For, type JSX, lazy, Match, onCleanup, Show, Switch } from "solid-js";
 import { bare } from "../../document/title-apart.ts";
 import { useSheet } from "../sheet.ts";
+import { print } from "./paper.ts";
 import { createRoving } from "./roving.ts";
 
 const StartDialog = lazy(async () => ({ default: (await import("../dialogs/StartDialog.tsx")).StartDialog }));
@@ -150,7 +151,7 @@ function createTools(onOpen: (opened: Opened) => void): readonly Tool[] {
       onOpen("worksheets");
     }),
     plain("Share", 820, () => onOpen("share")),
-    plain("Print", 1140, () => window.print()),
+    plain("Print", 1140, () => void print()),
   ];
 }
 

@@ -1,6 +1,7 @@
 // The frame: one line at the head, then answers, place, time and the one open part, laid out by the width of the window.
 
-import { createSignal, lazy, Match, onCleanup, onMount, Show, Switch } from "solid-js";
+import { type Component, createSignal, lazy, Match, onCleanup, onMount, Show, Switch } from "solid-js";
+import { Dynamic } from "solid-js/web";
 import { isBare } from "../../kinds/kind.ts";
 import { useSheet } from "../sheet.ts";
 import { Answers } from "./Answers.tsx";
@@ -9,6 +10,7 @@ import { Header } from "./Header.tsx";
 import { KeepingBar } from "./KeepingBar.tsx";
 import { NextNumber } from "./NextNumber.tsx";
 import { PartList } from "./PartList.tsx";
+import { fetchPrintedPage } from "./paper.ts";
 import { createParts, type Parts } from "./parts.ts";
 import { type Listing, Strip } from "./Strip.tsx";
 import { Third } from "./Third.tsx";
@@ -20,7 +22,6 @@ const LayOut = lazy(async () => ({ default: (await import("../dialogs/LayOut.tsx
 const Hand = lazy(async () => ({ default: (await import("../hand/Hand.tsx")).Hand }));
 const Moved = lazy(async () => ({ default: (await import("../hand/Moved.tsx")).Moved }));
 const Part = lazy(async () => ({ default: (await import("./Part.tsx")).Part }));
-const PrintedPage = lazy(async () => ({ default: (await import("./PrintedPage.tsx")).PrintedPage }));
 
 /** What answers to keys wherever nothing is being typed: the part before and the part after. */
 function listenToKeys(parts: Parts, goTo: (id: string) => void): void {
@@ -85,6 +86,26 @@ function createLow() {
   query.addEventListener("change", look);
   onCleanup(() => query.removeEventListener("change", look));
   return low;
+}
+
+/** What only paper shows, fetched once the page stands and made when it is printed. */
+function OnPaper() {
+  const [Printed, setPrinted] = createSignal<Component | null>(null);
+  const [printing, setPrinting] = createSignal(false);
+  void fetchPrintedPage().then((printed) => setPrinted(() => printed));
+  const onPaper = () => {
+    setPrinting(true);
+  };
+  const onScreen = () => {
+    setPrinting(false);
+  };
+  addEventListener("beforeprint", onPaper);
+  addEventListener("afterprint", onScreen);
+  onCleanup(() => {
+    removeEventListener("beforeprint", onPaper);
+    removeEventListener("afterprint", onScreen);
+  });
+  return <Show when={printing() && Printed()}>{(printed) => <Dynamic component={printed()} />}</Show>;
 }
 
 function TimeZone() {
@@ -158,7 +179,7 @@ export function Page() {
         <Show when={width() === "wide"}>
           <Third />
         </Show>
-        <PrintedPage />
+        <OnPaper />
         <Show when={isPhone() && sheet.looking.inHand()}>
           <div class="zone-hand">
             <Hand />

@@ -15,11 +15,10 @@ const IN_THE_WORKER = [
   "src/season/demand.ts",
   "src/season/roof-catch.ts",
   "src/season/daily-eto.ts",
-  "src/physics/reference-evapotranspiration.ts",
   "src/rainfall/made-up.ts",
 ];
 
-const EXPORTED = /^export (?:async )?(?:function|const|class) (\w+)/gm;
+const EXPORTED = /^export (?:async )?(function|const|class|let) (\w+)/gm;
 
 /** Leaves the code of the worker out of the page's script; what is called there all the same says where it belongs. */
 const workersCodeStaysThere: Plugin = {
@@ -28,8 +27,11 @@ const workersCodeStaysThere: Plugin = {
   enforce: "pre",
   transform: (code, id) => {
     if (!IN_THE_WORKER.some((path) => id.endsWith(`/${path}`))) return null;
-    const names = [...code.matchAll(EXPORTED)].map(([, name]) => name);
-    const stub = names.map((name) => `export const ${name} = elsewhere;`).join("\n");
+    const exported = [...code.matchAll(EXPORTED)].map(([, what, name]) => ({ what, name }));
+    // In the place of a number or a word a function would be a silent wrong answer.
+    if (exported.some(({ what }) => what !== "function"))
+      throw new Error(`${id} exports more than functions.`);
+    const stub = exported.map(({ name }) => `export const ${name} = elsewhere;`).join("\n");
     return {
       code: `const elsewhere = () => { throw new Error("This runs in the worker."); };\n${stub}`,
       map: null,

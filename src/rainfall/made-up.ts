@@ -7,11 +7,6 @@ import type { DailyRecord } from "./record.ts";
 import { makeRecord } from "./record-key.ts";
 import { seededRandom } from "./seeded-random.ts";
 
-/** Said wherever a made-up record is used. */
-export const MADE_UP_WARNING =
-  "This weather is made up from monthly means. Real dry spells run longer than made-up ones, so storage that just " +
-  "suffices here will fall short in a real dry year.";
-
 export type Normals = {
   /** Mean rain of each month [m], January first. */
   readonly rain: readonly number[];

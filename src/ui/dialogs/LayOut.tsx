@@ -117,7 +117,7 @@ export function LayOut() {
         <button type="button" class="button strong" onClick={() => sheet.edit.layOut(wish())}>
           Lay it out
         </button>{" "}
-        <small>Or add things one by one below.</small>
+        <small>Or add things one by one in their groups.</small>
       </p>
     </section>
   );

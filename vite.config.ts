@@ -42,6 +42,8 @@ const workersCodeStaysThere: Plugin = {
 const { version } = JSON.parse(readFileSync(new URL("package.json", import.meta.url), "utf8"));
 
 export default defineConfig({
+  // Whatever path of a host the files are put under.
+  base: "./",
   plugins: [
     workersCodeStaysThere,
     solid(),
@@ -58,14 +60,14 @@ export default defineConfig({
         short_name: "Eavesdrip",
         description: "The worksheet for growing on rain.",
         display: "standalone",
-        start_url: "/",
+        start_url: "./",
         background_color: "#f4f7f5",
         theme_color: "#145a96",
         icons: [
-          { src: "/icon-192.png", sizes: "192x192", type: "image/png" },
-          { src: "/icon-512.png", sizes: "512x512", type: "image/png" },
-          { src: "/icon-maskable-512.png", sizes: "512x512", type: "image/png", purpose: "maskable" },
-          { src: "/icon.svg", sizes: "any", type: "image/svg+xml" },
+          { src: "icon-192.png", sizes: "192x192", type: "image/png" },
+          { src: "icon-512.png", sizes: "512x512", type: "image/png" },
+          { src: "icon-maskable-512.png", sizes: "512x512", type: "image/png", purpose: "maskable" },
+          { src: "icon.svg", sizes: "any", type: "image/svg+xml" },
         ],
       },
       workbox: {
@@ -74,7 +76,7 @@ export default defineConfig({
         globIgnores: ["picture.png"],
         inlineWorkboxRuntime: true,
         cleanupOutdatedCaches: true,
-        navigateFallback: "/index.html",
+        navigateFallback: "index.html",
       },
     }),
   ],

@@ -53,7 +53,7 @@ export async function keepForOffline(): Promise<void> {
     if (asked) location.reload();
   });
   try {
-    follow(await navigator.serviceWorker.register("/sw.js"));
+    follow(await navigator.serviceWorker.register(new URL("sw.js", document.baseURI)));
   } catch {
     // A private window or a file of its own: the page works, and is not kept.
   }

@@ -3,6 +3,7 @@ import { createReadStream, statSync } from "node:fs";
 import { createServer } from "node:http";
 import { extname, join, normalize } from "node:path";
 import { fileURLToPath } from "node:url";
+import { answersTo } from "./house.mjs";
 
 export const POLICY = "default-src 'self'; img-src 'self' blob:; object-src 'none'; base-uri 'none'";
 
@@ -20,15 +21,17 @@ const TYPES = {
   ".csv": "text/csv; charset=utf-8",
 };
 
+const PLAIN = { "Content-Type": "text/plain; charset=utf-8" };
+
 function answer(request, response, folder) {
   const path = decodeURIComponent(new URL(request.url ?? "/", "http://localhost").pathname);
-  const wanted = join(folder, normalize(path === "/" ? "/index.html" : path));
+  const wanted = join(folder, normalize(path.endsWith("/") ? `${path}index.html` : path));
   const file = wanted.startsWith(folder) ? statSync(wanted, { throwIfNoEntry: false }) : undefined;
   response.setHeader("Content-Security-Policy", POLICY);
   response.setHeader("X-Content-Type-Options", "nosniff");
   response.setHeader("Referrer-Policy", "no-referrer");
   if (!file?.isFile()) {
-    response.writeHead(404, { "Content-Type": "text/plain; charset=utf-8" }).end("Nothing is here.\n");
+    response.writeHead(404, PLAIN).end("Nothing is here.\n");
     return;
   }
   response.writeHead(200, {
@@ -38,18 +41,22 @@ function answer(request, response, folder) {
   createReadStream(wanted).pipe(response);
 }
 
-/** Starts serving a folder on a port (0: any free one) of this machine; resolves to the server and its address. */
-export function serve(port = 0, folder = DIST) {
+/**
+ * Starts serving a folder on a port (0: any free one); resolves to the server and its address. Nothing but this machine
+ * reaches it, unless it serves the house: then whatever is on the same network does.
+ */
+export function serve(port = 0, folder = DIST, { house = false } = {}) {
   return new Promise((resolve, reject) => {
     const server = createServer((request, response) => {
       try {
-        answer(request, response, folder);
+        if (answersTo(request.headers.host, house)) answer(request, response, folder);
+        else response.writeHead(421, PLAIN).end("This name is not this machine's.\n");
       } catch {
         response.writeHead(400).end();
       }
     });
     server.on("error", reject);
-    server.listen(port, "127.0.0.1", () =>
+    server.listen(port, house ? undefined : "127.0.0.1", () =>
       resolve({ server, url: `http://localhost:${server.address().port}/` }),
     );
   });

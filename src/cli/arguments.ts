@@ -1,6 +1,7 @@
 // The command line's words, checked.
 
 import { parseArgs } from "node:util";
+import { parseIsoDate } from "../units/calendar.ts";
 import { RAIN_HELP, RAIN_OPTIONS, type RainWanted, rainOf } from "./rain-arguments.ts";
 import { UsageError } from "./usage.ts";
 import type { WorkingBack } from "./work-back-report.ts";
@@ -20,6 +21,9 @@ ${RAIN_HELP}
   --steps N              how many values are tried (default 17)
   --work-back NAME       which value of a given number meets --until, by the whole worksheet; all of them, the nearest first
   --until "NAME<=VALUE"  the answer that is wished for, with its unit; or NAME>=VALUE
+  --today YYYY-MM-DD     which day it is
+  --from-today           how long the water lasts from today, and what to water today and in the week; needs --today
+  --forecast "DAY=5 mm 40 % 31 degC,..."  rain, its chance and heat of any of the next seven days, for --from-today
   --series FILE.csv      write every day of every tank, line, draw, bed and battery of the season, in m3 and J
   --gives-out            what gives out first: the season once more for each limit set free
   --json                 one JSON object on standard output, numbers in coherent SI
@@ -38,7 +42,12 @@ export type Wanted = {
   readonly workingBack: WorkingBack | null;
   readonly givesOut: boolean;
   readonly series: string | null;
+  readonly today: string | null;
+  readonly fromToday: FromTodayWanted | null;
 };
+
+/** `--from-today`, with its forecast as typed. */
+export type FromTodayWanted = { readonly forecast: string | null };
 
 /** `--try`, with its answers and how many values. */
 export type Tried = {
@@ -59,6 +68,9 @@ const OPTIONS = {
   until: { type: "string" },
   "gives-out": { type: "boolean" },
   series: { type: "string" },
+  today: { type: "string" },
+  "from-today": { type: "boolean" },
+  forecast: { type: "string" },
   json: { type: "boolean" },
   help: { type: "boolean" },
 } as const;
@@ -104,6 +116,19 @@ function workingBackOf(name: string | undefined, until: string | undefined): Wor
   return { name, until };
 }
 
+function todayOf(values: {
+  readonly today?: string | undefined;
+  readonly "from-today"?: boolean | undefined;
+  readonly forecast?: string | undefined;
+}): Pick<Wanted, "today" | "fromToday"> {
+  const { today = null, forecast = null, "from-today": asked } = values;
+  if (today !== null && parseIsoDate(today) === null)
+    throw new UsageError(`--today wants a day as YYYY-MM-DD, not "${today}".`);
+  if (asked && today === null) throw new UsageError("--from-today needs --today YYYY-MM-DD.");
+  if (forecast !== null && !asked) throw new UsageError("--forecast goes with --from-today.");
+  return { today, fromToday: asked ? { forecast } : null };
+}
+
 /** What is wanted; null when help is. */
 export function readArguments(words: readonly string[]): Wanted | null {
   const { values, positionals } = parsed(words);
@@ -119,6 +144,7 @@ export function readArguments(words: readonly string[]): Wanted | null {
     tried: triedOf(values),
     workingBack: workingBackOf(values["work-back"], values.until),
     series: values.series ?? null,
+    ...todayOf(values),
     givesOut: values["gives-out"] ?? false,
     json: values.json ?? false,
   };

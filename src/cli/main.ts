@@ -9,6 +9,7 @@ import { worksheetFromFileText } from "../storage/file.ts";
 import { baseOf } from "../studies/ask.ts";
 import { workOut } from "../studies/work-out.ts";
 import { HELP, readArguments, type Wanted } from "./arguments.ts";
+import { fromTodayAnswer, fromTodayReport, fromTodayText } from "./from-today-report.ts";
 import { givesOutReport } from "./gives-out-report.ts";
 import { layPlan, planText } from "./plan-report.ts";
 import { openRain } from "./rain.ts";
@@ -58,6 +59,7 @@ async function run(wanted: Wanted): Promise<string> {
     worksheet = withRain(worksheet, record);
   }
   for (const { name, value } of wanted.sets) worksheet = setValue(worksheet, CARD_KINDS, name, value);
+  if (wanted.today !== null) worksheet = setValue(worksheet, CARD_KINDS, "site.today", wanted.today);
   const whole = workOut(worksheet, CARD_KINDS, records);
   if (wanted.series !== null) writeSeries(wanted.series, whole, records);
   const tried = wanted.tried && triedReport(worksheet, CARD_KINDS, records, wanted.tried);
@@ -65,6 +67,7 @@ async function run(wanted: Wanted): Promise<string> {
     wanted.workingBack &&
     (await workedBackReport(baseOf(worksheet, CARD_KINDS, records), CARD_KINDS, wanted.workingBack));
   const out = wanted.givesOut ? givesOutReport(worksheet, CARD_KINDS, records, whole) : null;
+  const ahead = wanted.fromToday && fromTodayAnswer(whole, records, wanted.fromToday.forecast);
   if (wanted.json) {
     const report = {
       ...jsonReport(whole, CARD_KINDS),
@@ -72,10 +75,12 @@ async function run(wanted: Wanted): Promise<string> {
       ...(tried ? { tried: triedJson(tried) } : {}),
       ...(workedBack ? { worked_back: workedBack } : {}),
       ...out,
+      ...(ahead ? { from_today: fromTodayReport(whole, ahead) } : {}),
     };
     return `${JSON.stringify(report, null, 2)}\n`;
   }
   const head = plan ? planText(plan.report) : "";
+  if (ahead) return head + fromTodayText(whole, ahead);
   if (out) return `${head}${out.gives_out_said}\n`;
   if (workedBack && wanted.workingBack) return head + workedBackText(wanted.workingBack, workedBack);
   return head + (tried ? triedText(tried) : textReport(whole, CARD_KINDS));

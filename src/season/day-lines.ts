@@ -26,7 +26,9 @@ const LEAST = 1 / 20;
 /** The lines of a bed's days, in order; what is too little for a line is left out. */
 export function linesOf(bed: string, days: readonly BedDay[]): readonly DayLine[] {
   return days.flatMap((day) =>
-    day.given < day.asked * LEAST ? [] : linesOfDay(bed, day).filter(({ volume }) => volume >= day.asked * LEAST),
+    day.given < day.asked * LEAST
+      ? []
+      : linesOfDay(bed, day).filter(({ volume }) => volume >= day.asked * LEAST),
   );
 }
 

@@ -20,6 +20,8 @@ ${RAIN_HELP}
   --steps N              how many values are tried (default 17)
   --work-back NAME       which value of a given number meets --until, by the whole worksheet; all of them, the nearest first
   --until "NAME<=VALUE"  the answer that is wished for, with its unit; or NAME>=VALUE
+  --next-money AMOUNT    what to buy next: of what has a price, the things and pairs that take away most short days, best first
+  --offer NAME=PRICE     the price of something that could be bought, e.g. --offer porch_roof.gutter=40; may be repeated
   --series FILE.csv      write every day of every tank, line, draw, bed and battery of the season, in m3 and J
   --gives-out            what gives out first: the season once more for each limit set free
   --json                 one JSON object on standard output, numbers in coherent SI
@@ -37,6 +39,8 @@ export type Wanted = {
   readonly tried: Tried | null;
   readonly workingBack: WorkingBack | null;
   readonly givesOut: boolean;
+  readonly nextMoney: string | null;
+  readonly offers: readonly { readonly name: string; readonly value: string }[];
   readonly series: string | null;
 };
 
@@ -58,6 +62,8 @@ const OPTIONS = {
   "work-back": { type: "string" },
   until: { type: "string" },
   "gives-out": { type: "boolean" },
+  "next-money": { type: "string" },
+  offer: { type: "string", multiple: true },
   series: { type: "string" },
   json: { type: "boolean" },
   help: { type: "boolean" },
@@ -120,6 +126,8 @@ export function readArguments(words: readonly string[]): Wanted | null {
     workingBack: workingBackOf(values["work-back"], values.until),
     series: values.series ?? null,
     givesOut: values["gives-out"] ?? false,
+    nextMoney: values["next-money"] ?? null,
+    offers: (values.offer ?? []).map((text) => setOf(text, "--offer")),
     json: values.json ?? false,
   };
 }

@@ -3,6 +3,7 @@
 
 import type { Change } from "../../document/changes.ts";
 import type { Worksheet } from "../../document/worksheet.ts";
+import { ancestorsOf } from "../../graph/ancestors.ts";
 import { numberIn } from "../../graph/readers.ts";
 import type { QuantityId } from "../../graph/types.ts";
 import type { Answers, Base } from "../ask.ts";
@@ -26,12 +27,19 @@ const LEAST_SHARE = 0.01;
 /** Runs that answer what is not sure. */
 export type NotSure = {
   readonly doubts: Doubts;
+  /** Of the wanted answers those that some doubt reaches. */
+  readonly reached: readonly QuantityId[];
   /** The worksheet that the runs are changes of. */
   readonly sheet: Worksheet;
   readonly runs: readonly (readonly Change[])[];
   /** An axis a doubt, a place a run. */
   readonly places: readonly Float64Array[];
 };
+
+function isReached({ whole: { graph } }: Base, { taken }: Doubts, id: QuantityId): boolean {
+  const reads = ancestorsOf(graph, [id]);
+  return taken.some(({ numbers }) => numbers.some((number) => reads[graph.index.get(number.id) ?? -1] === 1));
+}
 
 /** The runs that tell how far the wanted answers are not sure; none where everything is. */
 export function notSure(base: Base, wanted: readonly QuantityId[], count: number): NotSure {
@@ -41,8 +49,18 @@ export function notSure(base: Base, wanted: readonly QuantityId[], count: number
   const changes = Array.from({ length: runs }, (_, run) =>
     doubts.taken.flatMap((doubt, axis) => changesAt(doubt, places[axis]?.[run] ?? 0)),
   );
-  return { doubts, sheet: sheetToDoubt(base.worksheet, doubts), runs: changes, places };
+  const reached = wanted.filter((id) => isReached(base, doubts, id));
+  return { doubts, reached, sheet: sheetToDoubt(base.worksheet, doubts), runs: changes, places };
 }
+
+/** What of an answer's spread comes from one doubt alone. */
+export type From = {
+  /** Place among those that were taken. */
+  readonly doubt: number;
+  readonly share: number;
+  /** How far apart the ends would be were it measured to a tenth of its span [SI]. */
+  readonly leaves: number;
+};
 
 /** One answer that is not sure [SI]. */
 export type Spanned = {
@@ -52,9 +70,7 @@ export type Spanned = {
   /** Runs in which it had a value. */
   readonly runs: number;
   /** Doubts that its spread comes from, by their places, the largest share first. */
-  readonly mostFrom: readonly { readonly doubt: number; readonly share: number }[];
-  /** How far apart the ends would be were the first of these measured to a tenth of its span; null where none stands out. */
-  readonly leaves: number | null;
+  readonly mostFrom: readonly From[];
 };
 
 type Sample = { readonly places: readonly Float64Array[]; readonly answers: Float64Array };
@@ -113,20 +129,18 @@ export function spannedOf(places: readonly Float64Array[], answers: readonly Run
   const mostFrom = places
     .map((_, doubt) => ({ doubt, share: shareOf(fit, doubt) }))
     .filter(({ share }) => share >= LEAST_SHARE)
-    .sort((a, b) => b.share - a.share || a.doubt - b.doubt);
-  const [first] = mostFrom;
-  const leaves = first ? Math.min(high - low, widthMeasured(sample, fit, first.doubt)) : null;
-  return { low, high, runs, mostFrom, leaves };
+    .sort((a, b) => b.share - a.share || a.doubt - b.doubt)
+    .map((from) => ({ ...from, leaves: Math.min(high - low, widthMeasured(sample, fit, from.doubt)) }));
+  return { low, high, runs, mostFrom };
 }
 
-/** Every wanted answer that has a span, by name. */
+/** Every answer that some doubt reaches and that has a span, by name; runs that are not in yet are left out. */
 export function spansOf(
-  { places }: NotSure,
-  wanted: readonly QuantityId[],
+  { places, reached }: NotSure,
   answered: readonly (Answers | undefined)[],
 ): ReadonlyMap<QuantityId, Spanned> {
   const found = new Map<QuantityId, Spanned>();
-  for (const id of wanted) {
+  for (const id of reached) {
     const spanned = spannedOf(
       places,
       answered.map((answers) => answers && numberIn(answers[id])),

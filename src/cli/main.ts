@@ -11,6 +11,7 @@ import { workOut } from "../studies/work-out.ts";
 import { HELP, readArguments, type Wanted } from "./arguments.ts";
 import { givesOutReport } from "./gives-out-report.ts";
 import { nextMoneyReport, nextMoneyText, priceOffer } from "./next-money-report.ts";
+import { notSureReport, notSureText } from "./not-sure-report.ts";
 import { layPlan, planText } from "./plan-report.ts";
 import { openRain } from "./rain.ts";
 import { jsonReport, textReport } from "./report.ts";
@@ -71,6 +72,7 @@ async function run(wanted: Wanted): Promise<string> {
     wanted.nextMoney === null
       ? null
       : await nextMoneyReport(baseOf(worksheet, CARD_KINDS, records), CARD_KINDS, whole, wanted.nextMoney);
+  const unsure = wanted.notSure && notSureReport(worksheet, CARD_KINDS, records, wanted.notSure);
   if (wanted.json) {
     const report = {
       ...jsonReport(whole, CARD_KINDS),
@@ -79,12 +81,14 @@ async function run(wanted: Wanted): Promise<string> {
       ...(workedBack ? { worked_back: workedBack } : {}),
       ...out,
       ...money,
+      ...unsure,
     };
     return `${JSON.stringify(report, null, 2)}\n`;
   }
   const head = plan ? planText(plan.report) : "";
   if (out) return `${head}${out.gives_out_said}\n`;
   if (money) return head + nextMoneyText(money);
+  if (unsure) return head + notSureText(worksheet, CARD_KINDS, unsure);
   if (workedBack && wanted.workingBack) return head + workedBackText(wanted.workingBack, workedBack);
   return head + (tried ? triedText(tried) : textReport(whole, CARD_KINDS));
 }

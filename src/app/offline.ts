@@ -2,8 +2,13 @@
 
 import { createSignal } from "solid-js";
 
+/** The page in one file has no script with a name of its own. */
+function markInPage(): string | undefined {
+  return document.querySelector<HTMLMetaElement>("meta[name=build]")?.content;
+}
+
 /** Package version, and the mark that the build gave the program: two builds that differ never show the same. */
-export const VERSION = `${import.meta.env["VITE_VERSION"]} (${/-([\w-]+)\.js/.exec(import.meta.url)?.[1] ?? "unbuilt"})`;
+export const VERSION = `${import.meta.env["VITE_VERSION"]} (${/-([\w-]+)\.js/.exec(import.meta.url)?.[1] ?? markInPage() ?? "unbuilt"})`;
 
 type Offline = {
   /** Kept whole on this device: opens with no network. */

@@ -1,7 +1,6 @@
 // Numbers of somebody else's place in a received worksheet: marked on arrival, listed until they are replaced.
 
-import { effective } from "../document/effective.ts";
-import { mapCards, mapGivens, withCards } from "../document/entries.ts";
+import { mapAllGivens } from "../document/entries.ts";
 import { frozen } from "../document/freeze.ts";
 import type { Entry, Worksheet } from "../document/worksheet.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
@@ -11,18 +10,16 @@ const localNumbers = (kind: string): readonly string[] => CARD_KINDS[kind]?.loca
 
 const isFilled = ({ value }: Entry): boolean => value !== null && value !== "";
 
-/** Every number of the place changed alike, in the options too. */
+/** Every number of the place changed alike, in the plans too. */
 function mapLocal(
   worksheet: Worksheet,
   change: (entry: Entry, card: string, name: string) => Entry,
 ): Worksheet {
-  const cards = mapCards(worksheet.cards, (card) => {
-    const names = localNumbers(card.kind);
-    return mapGivens(card, (entry, name) =>
-      names.includes(name) && isFilled(entry) ? change(entry, card.id, name) : entry,
-    );
-  });
-  return frozen(withCards(worksheet, cards));
+  return frozen(
+    mapAllGivens(worksheet, (entry, { card, kind, row }) =>
+      localNumbers(kind).includes(row) && isFilled(entry) ? change(entry, card, row) : entry,
+    ),
+  );
 }
 
 /** The worksheet with every number of its maker's place marked as borrowed. */
@@ -30,9 +27,9 @@ export function markBorrowed(worksheet: Worksheet): Worksheet {
   return mapLocal(worksheet, (entry) => ({ ...entry, from: "borrowed" }));
 }
 
-/** Ids of what is still borrowed, as the worksheet is now, with the options in use. */
+/** Ids of what is still borrowed, as the worksheet is now. */
 export function borrowedIn(worksheet: Worksheet): readonly string[] {
-  return effective(worksheet).cards.flatMap((card) =>
+  return worksheet.cards.flatMap((card) =>
     localNumbers(card.kind).flatMap((name) => {
       const entry = card.givens[name];
       return entry && isFilled(entry) && entry.from === "borrowed" ? [`${card.id}.${name}`] : [];

@@ -8,6 +8,7 @@ import { recordNames } from "../document/record-names.ts";
 import { swapped } from "../document/swap.ts";
 import type { Entry, Worksheet } from "../document/worksheet.ts";
 import { keepConditions } from "../graph/keep-conditions.ts";
+import { rolesOf } from "../graph/roles.ts";
 import type { Row } from "../graph/types.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import { recordKey } from "../rainfall/record-key.ts";
@@ -34,10 +35,7 @@ type Tools = {
   readonly setRecord: (key: string, label: string) => void;
 };
 
-const roles = {
-  isLink: (kind: string, given: string): boolean =>
-    CARD_KINDS[kind]?.rows.some((row) => row.row === "link" && row.name === given) ?? false,
-};
+const roles = rolesOf(CARD_KINDS);
 
 /** What kind of row a quantity stands on. */
 function rowKind(worksheet: Worksheet, id: string): Row["row"] | undefined {

@@ -2,7 +2,6 @@
 // day runs in the worker, so that nothing long stands in the way of a touch.
 
 import { createSignal } from "solid-js";
-import { effective } from "../document/effective.ts";
 import { titlesApart } from "../document/title-apart.ts";
 import type { Worksheet } from "../document/worksheet.ts";
 import { type Graph, graphFor } from "../graph/build.ts";
@@ -34,7 +33,7 @@ export function createEngine(first: Worksheet, given: readonly DailyRecord[]) {
   let client: WorkerClient | null = null;
 
   const work = (worksheet: Worksheet, previous?: View): View => {
-    const applied = effective(titlesApart(worksheet));
+    const applied = titlesApart(worksheet);
     const graph = graphFor(applied, CARD_KINDS, previous?.graph);
     return { worksheet: applied, graph, results: evaluate(graph, applied, settled, previous?.results) };
   };

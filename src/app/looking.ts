@@ -3,7 +3,7 @@
 import { type Accessor, batch, createMemo, createSignal, onCleanup } from "solid-js";
 import type { Card } from "../document/worksheet.ts";
 import type { Kinds } from "../kinds/kind.ts";
-import type { Looking, OpenedAt, Width } from "../ui/looking.ts";
+import type { InTime, Looking, OpenedAt, Width } from "../ui/looking.ts";
 
 /** The lead's answer. */
 const FIRST_ANSWER = "season.worst_season_days_short";
@@ -116,8 +116,13 @@ export function createLooking(kinds: Kinds, cards: Accessor<readonly Card[]>): L
   const [second, setSecond] = createSignal<string | null>(null);
   const [year, chooseYear] = createSignal<number | null>(null);
   const [day, setDay] = createSignal<number | null>(null);
+  const [time, setTime] = createSignal<InTime>("year");
   const width = createWidth();
   return {
+    time,
+    showTime: (what) => {
+      setTime(what);
+    },
     ...createParts(kinds, cards, width),
     answer,
     second,

@@ -23,8 +23,10 @@ export function createPutting({ session, edits }: InHandTools, { turn, target, e
   };
   const bare = (): Entry | null => {
     const [of, si] = [entry(), value()];
-    if (of)
-      return { value: of.value, unit: of.unit, ...(of.spread === undefined ? {} : { spread: of.spread }) };
+    if (of) {
+      const { from: _from, ...rest } = of;
+      return rest;
+    }
     if (typeof si === "string") return { value: si, unit: "" };
     return si === null ? null : { value: Number(fromSi(si, unit()).toPrecision(FIGURES)), unit: unit() };
   };

@@ -3,8 +3,10 @@
 import type { InstantStore } from "../storage/instant-store.ts";
 import { isTypedLeft, type TypedTexts, typedLeft } from "../storage/typed-texts.ts";
 import { type CardRow, rowAt } from "../ui/row-at.ts";
+import { cellField, enterCell } from "../ui/rows/enter-cell.ts";
 import { enterNumber } from "../ui/rows/enter-number.ts";
 import { enterMeasured, measuredField } from "../ui/rows/measured-field.ts";
+import { titleField } from "../ui/rows/typed-text.ts";
 import type { Sheet } from "../ui/sheet.ts";
 import type { Tab } from "./this-tab.ts";
 
@@ -31,8 +33,28 @@ function enterMeasurement(sheet: Sheet, { card, row }: CardRow, text: string): b
   return text.trim() !== "" && enterMeasured(sheet, { card, row, measure: row.measure }, text) === null;
 }
 
+function enterTitle(sheet: Sheet, owner: string | null, title: string): boolean {
+  if (owner === null) {
+    sheet.edit.page({ title });
+    return true;
+  }
+  const card = sheet.worksheet().cards.find(({ id }) => id === owner);
+  if (card) sheet.edit.renameCard(card, title);
+  return card !== undefined;
+}
+
+function enterInList(sheet: Sheet, quantity: string, at: readonly number[], text: string): boolean {
+  const place = rowAt(sheet, quantity);
+  if (place?.row.row !== "list") return false;
+  return enterCell(sheet, { card: place.card, row: place.row }, at, text) === null;
+}
+
 /** Whether the text is in the worksheet now. */
 function enter(sheet: Sheet, field: string, text: string): boolean {
+  const owner = titleField.ownerOf(field);
+  if (owner !== undefined) return enterTitle(sheet, owner, text);
+  const cell = cellField.placeOf(field);
+  if (cell) return enterInList(sheet, cell.quantity, cell.at, text);
   const quantity = measuredField.quantityOf(field);
   const place = rowAt(sheet, quantity ?? field);
   if (!place) return false;

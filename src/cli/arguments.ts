@@ -13,6 +13,7 @@ ${RAIN_HELP}
   --set NAME=VALUE       set a given, or a measured value, e.g. --set blue_tank.capacity="500 gal"; may be repeated.
                          A choice is its word, a link an id, a list comma-separated, a date as stored, none unfits.
                          A bare number only for counts, shares and factors; gal is the US gallon, imp gal the imperial.
+  --plan NAME            lay a plan that is kept beside the sheet over it, before --rain and --set
   --try NAME=LOW..HIGH   try a given over a range, ends included: evenly, or in ratios where HIGH is 20 times LOW or more.
                          A choice is NAME=word,word; a date NAME=MM-DD..MM-DD. Needs --answer
   --answer NAME          which answer to show beside each value; may be repeated
@@ -31,6 +32,7 @@ export type Wanted = {
   readonly worksheet: string;
   readonly rain: RainWanted | null;
   readonly sets: readonly { readonly name: string; readonly value: string }[];
+  readonly plan: string | null;
   readonly json: boolean;
   readonly tried: Tried | null;
   readonly workingBack: WorkingBack | null;
@@ -49,6 +51,7 @@ export type Tried = {
 const OPTIONS = {
   ...RAIN_OPTIONS,
   set: { type: "string", multiple: true },
+  plan: { type: "string" },
   try: { type: "string" },
   answer: { type: "string", multiple: true },
   steps: { type: "string" },
@@ -112,6 +115,7 @@ export function readArguments(words: readonly string[]): Wanted | null {
     worksheet,
     rain: rainOf(values),
     sets: (values.set ?? []).map((text) => setOf(text)),
+    plan: values.plan ?? null,
     tried: triedOf(values),
     workingBack: workingBackOf(values["work-back"], values.until),
     series: values.series ?? null,

@@ -10,6 +10,7 @@ import { baseOf } from "../studies/ask.ts";
 import { workOut } from "../studies/work-out.ts";
 import { HELP, readArguments, type Wanted } from "./arguments.ts";
 import { givesOutReport } from "./gives-out-report.ts";
+import { layPlan, planText } from "./plan-report.ts";
 import { openRain } from "./rain.ts";
 import { jsonReport, textReport } from "./report.ts";
 import { writeSeries } from "./series.ts";
@@ -49,7 +50,8 @@ function withRain(worksheet: Worksheet, record: DailyRecord): Worksheet {
 async function run(wanted: Wanted): Promise<string> {
   const opened = openWorksheet(wanted.worksheet);
   const records = [...opened.records];
-  let worksheet = opened.worksheet;
+  const plan = wanted.plan === null ? null : layPlan(opened.worksheet, CARD_KINDS, wanted.plan);
+  let worksheet = plan?.worksheet ?? opened.worksheet;
   if (wanted.rain !== null) {
     const record = await openRain(wanted.rain);
     records.push(record);
@@ -66,15 +68,17 @@ async function run(wanted: Wanted): Promise<string> {
   if (wanted.json) {
     const report = {
       ...jsonReport(whole, CARD_KINDS),
+      ...(plan ? { plan: plan.report } : {}),
       ...(tried ? { tried: triedJson(tried) } : {}),
       ...(workedBack ? { worked_back: workedBack } : {}),
       ...out,
     };
     return `${JSON.stringify(report, null, 2)}\n`;
   }
-  if (out) return `${out.gives_out_said}\n`;
-  if (workedBack && wanted.workingBack) return workedBackText(wanted.workingBack, workedBack);
-  return tried ? triedText(tried) : textReport(whole, CARD_KINDS);
+  const head = plan ? planText(plan.report) : "";
+  if (out) return `${head}${out.gives_out_said}\n`;
+  if (workedBack && wanted.workingBack) return head + workedBackText(wanted.workingBack, workedBack);
+  return head + (tried ? triedText(tried) : textReport(whole, CARD_KINDS));
 }
 
 /** Runs the command line; resolves to the exit code. */

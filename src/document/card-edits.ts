@@ -2,11 +2,19 @@
 
 import { renameInFormula } from "../formula/rename.ts";
 import { copyTitle } from "./copy-title.ts";
-import { type GivenRoles, mapCard, mapCards, mapGivens, relink, withCards } from "./entries.ts";
+import {
+  type EntryPlace,
+  type GivenRoles,
+  mapAllGivens,
+  mapCard,
+  mapPlans,
+  relink,
+  withCards,
+} from "./entries.ts";
 import { frozen } from "./freeze.ts";
-import { freshId, idProblem, isSingle } from "./ids.ts";
+import { freshId, idProblem, isSingle, titleFromId } from "./ids.ts";
 import { LIMITS } from "./limits.ts";
-import type { Card, Entries, Worksheet } from "./worksheet.ts";
+import type { Card, Entries, Entry, Plan, Worksheet } from "./worksheet.ts";
 
 export type NewCard = {
   readonly title?: string;
@@ -14,11 +22,6 @@ export type NewCard = {
   /** Id of the card behind which it is put; else it comes last. */
   readonly after?: string;
 };
-
-function titleFromId(id: string): string {
-  const words = id.replaceAll("_", " ");
-  return words.charAt(0).toUpperCase() + words.slice(1);
-}
 
 /** Whether one more card fits. */
 function hasRoom(worksheet: Worksheet): boolean {
@@ -56,11 +59,15 @@ export function copyCard(worksheet: Worksheet, id: string): Worksheet {
 /** Takes a card out, and out of every link that names it; the single cards stay. */
 export function removeCard(worksheet: Worksheet, id: string, roles: Pick<GivenRoles, "isLink">): Worksheet {
   if (isSingle(id) || !worksheet.cards.some((card) => card.id === id)) return worksheet;
-  const rest = worksheet.cards.filter((card) => card.id !== id);
-  const unlinked = mapCards(rest, (card) =>
-    mapGivens(card, (entry, given) => (roles.isLink(card.kind, given) ? relink(entry, id, null) : entry)),
+  const cards = worksheet.cards.filter((card) => card.id !== id);
+  const unlink = (entry: Entry, { kind, row }: EntryPlace) =>
+    roles.isLink(kind, row) ? relink(entry, id, null) : entry;
+  const unlinked = mapAllGivens(withCards(worksheet, cards), unlink);
+  // A plan that brings a card of that id itself keeps its links to it.
+  const plans = worksheet.plans?.map((plan, at) =>
+    plan.added.some((card) => card.id === id) ? plan : (unlinked.plans?.[at] ?? plan),
   );
-  return frozen(withCards(worksheet, unlinked));
+  return frozen(plans === undefined ? unlinked : { ...unlinked, plans });
 }
 
 /** Changes what a card is called on the screen; its id, and all that leans on it, stays. */
@@ -69,31 +76,46 @@ export function renameCard(worksheet: Worksheet, id: string, wanted: string): Wo
   return frozen(mapCard(worksheet, id, (card) => (card.title === title ? card : { ...card, title })));
 }
 
-function renameInCard(card: Card, from: string, to: string, roles: GivenRoles): Card {
-  const renamed = card.id === from ? { ...card, id: to } : card;
-  return mapGivens(renamed, (entry, given) => {
-    if (roles.isLink(card.kind, given)) return relink(entry, from, to);
-    if (typeof entry.value !== "string" || !roles.isFormula(card.kind, given)) return entry;
-    const value = renameInFormula(entry.value, from, to);
-    return value === entry.value ? entry : { ...entry, value };
+function renameInPlan(plan: Plan, from: string, to: string): Plan {
+  const id = (one: string): string => (one === from ? to : one);
+  const changes = plan.changes.map((change) => (change.card === from ? { ...change, card: to } : change));
+  const added = plan.added.map((card) => {
+    const after = card.after === undefined ? {} : { after: id(card.after) };
+    return { ...card, id: id(card.id), ...after };
   });
+  return { ...plan, changes, added, removed: plan.removed.map(id) };
 }
 
-function hasFittingTexts(card: Card): boolean {
-  return [card.givens, ...Object.values(card.options ?? {})].every((entries) =>
-    Object.values(entries).every(({ value }) => typeof value !== "string" || value.length <= LIMITS.text),
-  );
+/** Follows an id into an entry. */
+function renameIn(
+  entry: Entry,
+  { kind, row }: EntryPlace,
+  from: string,
+  to: string,
+  roles: GivenRoles,
+): Entry {
+  if (roles.isLink(kind, row)) return relink(entry, from, to);
+  if (typeof entry.value !== "string" || !roles.isFormula(kind, row)) return entry;
+  const value = renameInFormula(entry.value, from, to);
+  return value === entry.value ? entry : { ...entry, value };
 }
 
 /**
- * Changes a card's id, with every link to it and every formula of the user's that names it.
+ * Changes a card's id, with every link to it and every formula of the user's that names it, in the plans too.
  *
  * @returns the worksheet, the same one where `idProblem` has a reason against it or a formula would grow too long to keep
  */
 export function changeId(worksheet: Worksheet, from: string, to: string, roles: GivenRoles): Worksheet {
   if (from === to || idProblem(worksheet, from, to) !== null) return worksheet;
-  const cards = mapCards(worksheet.cards, (card) => renameInCard(card, from, to, roles));
-  return cards.every(hasFittingTexts) ? frozen(withCards(worksheet, cards)) : worksheet;
+  let fits = true;
+  const followed = mapAllGivens(worksheet, (entry, place) => {
+    const next = renameIn(entry, place, from, to, roles);
+    fits &&= typeof next.value !== "string" || next.value.length <= LIMITS.text;
+    return next;
+  });
+  if (!fits) return worksheet;
+  const renamed = mapCard(followed, from, (card) => ({ ...card, id: to }));
+  return frozen(mapPlans(renamed, (plan) => renameInPlan(plan, from, to)));
 }
 
 /** Moves a card to another place in the list; `to` beyond an end means that end. */

@@ -2,16 +2,9 @@
 
 import { renameCard } from "./card-edits.ts";
 import { setGiven, setLife, setMeasured, setPrice } from "./edits.ts";
-import type { Entry, Worksheet } from "./worksheet.ts";
+import type { Change, Worksheet } from "./worksheet.ts";
 
-/** One change. For `title` the entry's value is the new title; for `price`, `life` and `title` the row is not looked at. */
-export type Change = {
-  readonly card: string;
-  readonly part: "givens" | "measured" | "price" | "life" | "title";
-  readonly row: string;
-  /** Null: back to the usual value, or not measured. */
-  readonly entry: Entry | null;
-};
+export type { Change };
 
 function changed(worksheet: Worksheet, { card, part, row, entry }: Change): Worksheet {
   switch (part) {

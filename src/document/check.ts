@@ -3,7 +3,7 @@
 
 import type * as z from "zod/mini";
 import { frozen } from "./freeze.ts";
-import { lenientCard, lenientSheet } from "./lenient.ts";
+import { lenientCard, lenientPlan, lenientSheet } from "./lenient.ts";
 import { LIMITS } from "./limits.ts";
 import { migrate } from "./migrate.ts";
 import {
@@ -15,9 +15,10 @@ import {
   plainCopy,
   type ReadProblem,
 } from "./plain.ts";
-import { cardShape, sheetShape } from "./shape.ts";
+import { freePlanName } from "./plan-names.ts";
+import { cardShape, planShape, sheetShape } from "./shape.ts";
 import { placeInText } from "./text-place.ts";
-import { type Card, CURRENT_VERSION, type Worksheet } from "./worksheet.ts";
+import { type Card, CURRENT_VERSION, type Plan, type Worksheet } from "./worksheet.ts";
 
 export type WorksheetReading =
   | {
@@ -29,7 +30,7 @@ export type WorksheetReading =
     }
   | { readonly ok: false; readonly problems: readonly ReadProblem[] };
 
-/** Cards whose inside could not be read at all are kept under this key of the worksheet, and go back out on saving. */
+/** Cards and plans whose inside could not be read at all are kept under this key of the worksheet, and go back out on saving. */
 export const SET_ASIDE = "set_aside";
 
 type Issue = z.core.$ZodIssue;
@@ -56,6 +57,8 @@ function issueText(issue: Issue): string {
       return `Here should be one of: ${issue.values.map(String).join(", ")}.`;
     case "invalid_format":
       return "This text is not written as it should be.";
+    case "custom":
+      return issue.message;
     case "invalid_union":
       return "Here should be a number, a text, or a list of them.";
     default:
@@ -67,41 +70,69 @@ function problemsOf(issues: readonly Issue[], under: readonly PropertyKey[]): Re
   return issues.map((issue) => ({ path: pathOf([...under, ...issue.path]), message: issueText(issue) }));
 }
 
-type ReadCards = { readonly cards: Card[]; readonly aside: Plain[]; readonly notes: string[] };
+type ReadList<T> = { readonly read: T[]; readonly aside: Plain[]; readonly notes: string[] };
 
-function nameOfCard(card: Plain): string {
-  const name = isPlainObject(card) ? (card.title ?? card.id) : null;
+function nameOf(part: Plain): string {
+  const name = isPlainObject(part) ? (part.title ?? part.name ?? part.id) : null;
   return typeof name === "string" && name !== "" ? ` ("${name.slice(0, LIMITS.id)}")` : "";
 }
 
-function readCards(list: readonly Plain[]): ReadCards {
-  const read: ReadCards = { cards: [], aside: [], notes: [] };
+type Checked<T> =
+  | { readonly success: true; readonly data: T }
+  | { readonly success: false; readonly error: { readonly issues: readonly Issue[] } };
+
+/** Reads a list part by part: one that is wrong is set aside, its first wrong place told. */
+function readList<T>(
+  list: readonly Plain[],
+  key: "cards" | "plans",
+  check: (part: Plain) => Checked<T>,
+): ReadList<T> {
+  const all: ReadList<T> = { read: [], aside: [], notes: [] };
+  const what = key === "cards" ? "Card" : "Plan";
   list.forEach((given, index) => {
-    const checked = cardShape.safeParse(lenientCard(given));
+    const checked = check(given);
     if (checked.success) {
-      const card = checked.data;
-      read.cards.push(card.title === "" ? { ...card, title: card.id } : card);
+      all.read.push(checked.data);
       return;
     }
-    const first = problemsOf(checked.error.issues, ["cards", index])[0];
-    read.aside.push(given);
-    read.notes.push(
-      `Card ${index + 1}${nameOfCard(given)} was set aside. ${first ? `${first.path}: ${first.message}` : ""}`.trim(),
+    const first = problemsOf(checked.error.issues, [key, index])[0];
+    all.aside.push(given);
+    all.notes.push(
+      `${what} ${index + 1}${nameOf(given)} was set aside. ${first ? `${first.path}: ${first.message}` : ""}`.trim(),
     );
   });
-  return read;
+  return all;
 }
 
-function cardsOf(worksheet: PlainObject): readonly Plain[] | ReadProblem {
-  const cards = worksheet.cards;
-  if (!Array.isArray(cards)) return { path: "cards", message: "A worksheet has a list of cards." };
-  if (cards.length > LIMITS.cards) {
+const titled = (card: Card): Card => (card.title === "" ? { ...card, title: card.id } : card);
+
+function readCards(list: readonly Plain[]): ReadList<Card> {
+  const all = readList<Card>(list, "cards", (card) => cardShape.safeParse(lenientCard(card)));
+  return { ...all, read: all.read.map(titled) };
+}
+
+/** Plans go by their names: of two that have the same, the later gets a number. */
+function readPlans(list: readonly Plain[]): ReadList<Plan> {
+  const all = readList<Plan>(list, "plans", (plan) => planShape.safeParse(lenientPlan(plan)));
+  const names: string[] = [];
+  const read = all.read.map((plan) => {
+    const name = freePlanName(names, plan.name);
+    names.push(name);
+    return { ...plan, name, added: plan.added.map(titled) };
+  });
+  return { ...all, read };
+}
+
+function listOf(worksheet: PlainObject, key: "cards" | "plans"): readonly Plain[] | ReadProblem {
+  const list = key === "plans" ? (worksheet.plans ?? []) : worksheet.cards;
+  if (!Array.isArray(list)) return { path: key, message: `A worksheet has a list of ${key}.` };
+  if (list.length > LIMITS[key]) {
     return {
-      path: "cards",
-      message: `A worksheet holds at most ${LIMITS.cards} cards; this has ${cards.length}.`,
+      path: key,
+      message: `A worksheet holds at most ${LIMITS[key]} ${key}; this has ${list.length}.`,
     };
   }
-  return cards;
+  return list;
 }
 
 /** Ids and kinds become names of things looked up: one that reaches into the objects themselves is refused. */
@@ -118,17 +149,25 @@ function forbiddenName(list: readonly Plain[]): ReadProblem | null {
 }
 
 function assemble(worksheet: PlainObject, newer: boolean, earlier: readonly string[]): WorksheetReading {
-  const list = cardsOf(worksheet);
+  const list = listOf(worksheet, "cards");
   if ("path" in list) return { ok: false, problems: [list] };
+  const planList = listOf(worksheet, "plans");
+  if ("path" in planList) return { ok: false, problems: [planList] };
   const forbidden = forbiddenName(list);
   if (forbidden) return { ok: false, problems: [forbidden] };
-  const { cards: _cards, ...rest } = worksheet;
+  const { cards: _cards, plans: _plans, ...rest } = worksheet;
   const sheet = sheetShape.safeParse(lenientSheet(rest));
   if (!sheet.success) return { ok: false, problems: problemsOf(sheet.error.issues, []) };
-  const { cards, aside, notes } = readCards(list);
+  const cards = readCards(list);
+  const plans = readPlans(planList);
   const before = worksheet[SET_ASIDE];
-  const kept = [...(Array.isArray(before) ? before : []), ...aside];
-  const whole = { ...sheet.data, cards, ...(kept.length > 0 ? { [SET_ASIDE]: kept } : {}) };
+  const kept = [...(Array.isArray(before) ? before : []), ...cards.aside, ...plans.aside];
+  const whole = {
+    ...sheet.data,
+    cards: cards.read,
+    ...(plans.read.length > 0 ? { plans: plans.read } : {}),
+    ...(kept.length > 0 ? { [SET_ASIDE]: kept } : {}),
+  };
   const newerNotes = newer
     ? [
         `This worksheet was written by a newer version (${sheet.data.version}; this one knows ${CURRENT_VERSION}). ` +
@@ -139,7 +178,7 @@ function assemble(worksheet: PlainObject, newer: boolean, earlier: readonly stri
     ok: true,
     worksheet: frozen(whole),
     readOnly: newer,
-    notes: [...earlier, ...newerNotes, ...notes],
+    notes: [...earlier, ...newerNotes, ...cards.notes, ...plans.notes],
   };
 }
 

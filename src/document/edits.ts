@@ -17,27 +17,15 @@ function unfit(entry: Entry | null): boolean {
   return entry !== null && !entryFits(entry);
 }
 
-/** The name of the option in use, or null where the card's own givens are. */
-export function activeOption(card: Card): string | null {
-  const { active, options } = card;
-  return active != null && options !== undefined && Object.hasOwn(options, active) ? active : null;
-}
-
 function withGiven(card: Card, name: string, entry: Entry | null): Card {
-  const active = activeOption(card);
-  const inUse = active === null ? undefined : card.options?.[active];
-  if (active === null || inUse === undefined) {
-    const givens = withEntry(card.givens, name, entry);
-    return givens === card.givens ? card : { ...card, givens };
-  }
-  const entries = withEntry(inUse, name, entry);
-  return entries === inUse ? card : { ...card, options: { ...card.options, [active]: entries } };
+  const givens = withEntry(card.givens, name, entry);
+  return givens === card.givens ? card : { ...card, givens };
 }
 
 /**
- * Sets a given of a card, in the option in use if there is one, so that what was typed is what counts.
+ * Sets a given of a card.
  *
- * @param entry the new entry, or null: back to the usual value, or within an option to the card's own
+ * @param entry the new entry, or null: back to the usual value
  * @returns the worksheet; the same one where the entry does not fit in (`entryFits`)
  */
 export function setGiven(worksheet: Worksheet, cardId: string, name: string, entry: Entry | null): Worksheet {

@@ -25,8 +25,20 @@ function slug(text: string): string {
     .replace(/^_+|_+$/g, "");
 }
 
+/** What a card is called that has no title, or that is gone: its id as words. */
+export function titleFromId(id: string): string {
+  const words = id.replaceAll("_", " ");
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
+/** Ids of the cards there are and of those that a plan would add. */
+function takenIds(worksheet: Worksheet): ReadonlySet<string> {
+  const planned = (worksheet.plans ?? []).flatMap(({ added }) => added);
+  return new Set([...worksheet.cards, ...planned].map((card) => card.id));
+}
+
 /**
- * An id that no card of the worksheet has.
+ * An id that no card of the worksheet has, nor one that a plan would add.
  *
  * @param worksheet where it must be free
  * @param kind card kind, used where the title gives no id
@@ -36,7 +48,7 @@ function slug(text: string): string {
 export function freshId(worksheet: Worksheet, kind: string, title = ""): string {
   const wishes = [slug(title), slug(kind), "card"];
   const wish = wishes.find((text) => ID_PATTERN.test(text)) ?? "card";
-  const taken = new Set(worksheet.cards.map((card) => card.id));
+  const taken = takenIds(worksheet);
   const isFree = (id: string) => !taken.has(id) && !RESERVED.has(id);
   if (isFree(wish)) return wish;
   const stem = wish.replace(/_\d+$/, "");
@@ -57,6 +69,6 @@ export function idProblem(worksheet: Worksheet, from: string, to: string): strin
     return "A short name begins with a small letter and has small letters, digits and underscores only.";
   }
   if (RESERVED.has(to)) return `The name "${to}" has a meaning of its own.`;
-  if (to !== from && worksheet.cards.some((card) => card.id === to)) return `Another card is called "${to}".`;
+  if (to !== from && takenIds(worksheet).has(to)) return `Another card is called "${to}".`;
   return null;
 }

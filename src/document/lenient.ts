@@ -13,7 +13,7 @@ function withoutNulls(object: PlainObject, names: readonly string[]): PlainObjec
 /** A bare number, word or list stands for an entry without a unit; an empty unit or origin is left out. */
 function lenientEntry(entry: Plain): Plain {
   if (!isPlainObject(entry)) return typeof entry === "boolean" ? entry : { value: entry, unit: "" };
-  const kept = withoutNulls(entry, ["unit", "spread", "from"]);
+  const kept = withoutNulls(entry, ["unit", "low", "high", "from"]);
   const from = kept.from;
   if (typeof from === "string" && !ORIGINS.has(from)) delete kept.from;
   return kept;
@@ -27,19 +27,28 @@ function lenientEntries(entries: Plain): Plain {
 /** A card with its slips put right; anything else comes back as it is. */
 export function lenientCard(card: Plain): Plain {
   if (!isPlainObject(card)) return card;
-  const kept = withoutNulls(card, ["title", "givens", "measured", "options", "price", "life"]);
-  for (const name of ["givens", "measured"]) {
+  const kept = withoutNulls(card, ["title", "givens", "measured", "price", "life", "offers"]);
+  for (const name of ["givens", "measured", "offers"]) {
     if (kept[name] !== undefined) kept[name] = lenientEntries(kept[name]);
   }
   for (const name of ["price", "life"]) {
     if (kept[name] !== undefined) kept[name] = lenientEntry(kept[name]);
   }
-  const options = kept.options;
-  if (isPlainObject(options)) {
-    kept.options = Object.fromEntries(
-      Object.entries(options).map(([name, entries]) => [name, lenientEntries(entries)]),
-    );
-  }
+  return kept;
+}
+
+function lenientChange(change: Plain): Plain {
+  // Without an entry it would not be told whether a row is to go back to its usual value.
+  if (!isPlainObject(change) || change.entry === undefined || change.entry === null) return change;
+  return { ...change, entry: lenientEntry(change.entry) };
+}
+
+/** A plan with its slips put right; anything else comes back as it is. */
+export function lenientPlan(plan: Plain): Plain {
+  if (!isPlainObject(plan)) return plan;
+  const kept = withoutNulls(plan, ["changes", "added", "removed"]);
+  if (Array.isArray(kept.changes)) kept.changes = kept.changes.map(lenientChange);
+  if (Array.isArray(kept.added)) kept.added = kept.added.map(lenientCard);
   return kept;
 }
 

@@ -13,8 +13,8 @@ export const LIMITS = {
   unit: 60,
   /** Givens, measured values or unknown keys of one object. */
   keys: 200,
-  /** Named options of one card. */
-  options: 20,
+  /** Plans of a worksheet. */
+  plans: 400,
   /** Elements of a list. */
   list: 400,
   /** Numbers of one point. */

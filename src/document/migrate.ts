@@ -1,6 +1,7 @@
 // From the version a worksheet was written in to the present one, a step at a time. A released step is never edited.
 
 import { isPlainObject, type Plain, type PlainObject, type ReadProblem } from "./plain.ts";
+import { toVersion2 } from "./to-version-2.ts";
 import { CURRENT_VERSION } from "./worksheet.ts";
 
 export type Migration = {
@@ -12,8 +13,13 @@ export type Migration = {
   readonly apply: (worksheet: PlainObject) => PlainObject;
 };
 
-/** Version 1 is the first there was, so nothing has to be brought forward yet. */
-export const MIGRATIONS: readonly Migration[] = [];
+export const MIGRATIONS: readonly Migration[] = [
+  {
+    from: 1,
+    change: "how far a number is in doubt is kept as its two ends, and other numbers of a part as plans.",
+    apply: toVersion2,
+  },
+];
 
 export type Migrated =
   | {

@@ -1,7 +1,8 @@
-// The shape of a version-1 worksheet. What it does not know about an object it keeps, so that nothing is lost on saving.
+// The shape of a version-2 worksheet. What it does not know about an object it keeps, so that nothing is lost on saving.
 
 import * as z from "zod/mini";
 import { LIMITS } from "./limits.ts";
+import { FORBIDDEN_NAMES } from "./plain.ts";
 
 // The checker would otherwise probe for compiling code at run time, which the page's policy forbids and reports.
 z.config({ jitless: true });
@@ -20,12 +21,27 @@ const content = z.looseObject({
 const scalar = z.union([z.number(), text, z.null()]);
 const list = z.array(z.union([z.number(), text, z.null(), point, content])).check(z.maxLength(LIMITS.list));
 
-export const entryShape = z.looseObject({
-  value: z.union([scalar, list]),
-  unit: z._default(z.string().check(z.maxLength(LIMITS.unit)), ""),
-  spread: z.exactOptional(z.number().check(z.minimum(0))),
-  from: z.exactOptional(z.enum(["default", "guessed", "borrowed", "label", "measured"])),
-});
+/** Why an entry's ends do not make a span, or null where there are none or they do. */
+function spanProblem({ value, low, high }: { value: unknown; low?: number; high?: number }): string | null {
+  if (low === undefined && high === undefined) return null;
+  if (low === undefined || high === undefined)
+    return "A number that is not sure has both ends, low and high.";
+  if (typeof value !== "number") return "Only a number has a low and a high end.";
+  return low <= value && value <= high ? null : "The value lies between low and high.";
+}
+
+export const entryShape = z
+  .looseObject({
+    value: z.union([scalar, list]),
+    unit: z._default(z.string().check(z.maxLength(LIMITS.unit)), ""),
+    low: z.exactOptional(z.number()),
+    high: z.exactOptional(z.number()),
+    from: z.exactOptional(z.enum(["default", "guessed", "borrowed", "label", "measured"])),
+  })
+  .check(({ value, issues }) => {
+    const message = spanProblem(value);
+    if (message !== null) issues.push({ code: "custom", message, input: value });
+  });
 
 const entries = z.record(z.string(), entryShape);
 
@@ -35,13 +51,33 @@ export const cardShape = z.looseObject({
   title: z._default(title, ""),
   givens: z._default(entries, {}),
   measured: z._default(entries, {}),
-  options: z.exactOptional(z.record(title, entries)),
-  active: z.exactOptional(z.union([title, z.null()])),
   price: z.exactOptional(entryShape),
   life: z.exactOptional(entryShape),
+  offers: z.exactOptional(entries),
 });
 
-/** Everything but the cards, which are checked one by one. */
+const allowed = z.refine<string>((name) => !FORBIDDEN_NAMES.has(name), {
+  error: "This name is not allowed.",
+});
+const allowedId = id.check(allowed);
+
+const changeShape = z.looseObject({
+  card: allowedId,
+  part: z.enum(["givens", "measured", "price", "life", "title"]),
+  row: z._default(title.check(allowed), ""),
+  entry: z.union([entryShape, z.null()]),
+});
+
+const addedShape = z.extend(cardShape, { id: allowedId, kind: allowedId, after: z.exactOptional(id) });
+
+export const planShape = z.looseObject({
+  name: title.check(z.minLength(1)),
+  changes: z._default(z.array(changeShape).check(z.maxLength(LIMITS.list)), []),
+  added: z._default(z.array(addedShape).check(z.maxLength(LIMITS.cards)), []),
+  removed: z._default(z.array(id).check(z.maxLength(LIMITS.cards)), []),
+});
+
+/** Everything but the cards and plans, which are checked one by one. */
 export const sheetShape = z.looseObject({
   version: z.int().check(z.minimum(1)),
   title: z._default(title, ""),
@@ -53,12 +89,15 @@ export const sheetShape = z.looseObject({
   made_on: z._default(z.string().check(z.regex(/^(\d{4}-\d{2}-\d{2})?$/)), ""),
 });
 
-const worksheetShape = z.extend(sheetShape, { cards: z.array(cardShape).check(z.maxLength(LIMITS.cards)) });
+const worksheetShape = z.extend(sheetShape, {
+  cards: z.array(cardShape).check(z.maxLength(LIMITS.cards)),
+  plans: z.exactOptional(z.array(planShape).check(z.maxLength(LIMITS.plans))),
+});
 
 /** JSON Schema of a stored worksheet, for whoever writes one by hand or reads one elsewhere. */
 export function worksheetJsonSchema(): unknown {
   return {
-    title: "Eavesdrip worksheet, version 1",
+    title: "Eavesdrip worksheet, version 2",
     description:
       "Numbers as the user typed them, each with its unit. Whatever the schema does not know is kept when saving.",
     ...z.toJSONSchema(worksheetShape, { io: "input" }),

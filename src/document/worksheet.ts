@@ -1,7 +1,7 @@
-// The stored worksheet, version 1: plain frozen data, numbers as the user typed them.
+// The stored worksheet, version 2: plain frozen data, numbers as the user typed them.
 // Nothing computed is ever stored here. The shape is checked in check.ts and documented in shared/worksheet.schema.json.
 
-export const CURRENT_VERSION = 1;
+export const CURRENT_VERSION = 2;
 
 /** Where a number came from, in falling order of trust from the right. */
 export type Origin = "default" | "guessed" | "borrowed" | "label" | "measured";
@@ -30,8 +30,9 @@ export type Entry = {
   readonly value: EntryValue;
   /** Unit text as typed; "" for words, ids, dates and lists of ids. Points may have two, separated by a comma. */
   readonly unit: string;
-  /** Half-width of the doubt, as a share of the value (0.2 = give or take a fifth). */
-  readonly spread?: number;
+  /** Ends of a number that is not sure, as typed, in the same unit; both or neither, the value between them. */
+  readonly low?: number;
+  readonly high?: number;
   readonly from?: Origin;
 };
 
@@ -43,11 +44,32 @@ export type Card = {
   readonly title: string;
   readonly givens: Entries;
   readonly measured: Entries;
-  /** Named sets of givens to compare; `active` is the one applied. */
-  readonly options?: Readonly<Record<string, Entries>>;
-  readonly active?: string | null;
   readonly price?: Entry;
   readonly life?: Entry;
+  /** What a thing not yet bought would cost, by the name of what can be bought. */
+  readonly offers?: Entries;
+};
+
+/** One change. For `title` the entry's value is the new title; for `price`, `life` and `title` the row is not looked at. */
+export type Change = {
+  readonly card: string;
+  readonly part: "givens" | "measured" | "price" | "life" | "title";
+  readonly row: string;
+  /** Null: back to the usual value, or not measured. */
+  readonly entry: Entry | null;
+};
+
+/** A card that a plan adds, and the id of the card behind which it stands ("" before all others; left out: last). */
+export type AddedCard = Card & { readonly after?: string };
+
+/** What could be otherwise: laid over the sheet as it is now, it is a whole worksheet again. */
+export type Plan = {
+  /** Its only name within the worksheet, in the user's words. */
+  readonly name: string;
+  readonly changes: readonly Change[];
+  readonly added: readonly AddedCard[];
+  /** Ids of the cards that it does without. */
+  readonly removed: readonly string[];
 };
 
 export type Worksheet = {
@@ -64,6 +86,7 @@ export type Worksheet = {
   /** YYYY-MM-DD */
   readonly made_on: string;
   readonly cards: readonly Card[];
+  readonly plans?: readonly Plan[];
 };
 
 /** Cards that exist exactly once, under these ids, each of the kind of the same name. */

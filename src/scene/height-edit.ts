@@ -37,9 +37,7 @@ export function movable(
   const id = `${card.id}.${name}`;
   const value = numberIn(result(id));
   if (row?.row !== "given" || value === null) return null;
-  const { active, options } = card;
-  const entry = (active ? options?.[active]?.[name] : undefined) ?? card.givens[name];
-  return { card, row, value, unit: entry?.unit || unitOf(id) };
+  return { card, row, value, unit: card.givens[name]?.unit || unitOf(id) };
 }
 
 /** How far one step goes [m]. */

@@ -9,20 +9,28 @@ import { ZERO_CELSIUS } from "../units/constants.ts";
  */
 const STAYS_FROZEN = ZERO_CELSIUS - 2;
 
+/** Snow that lies on the morning of a day of a record [m of water]. */
+export type Lying = { readonly day: number; readonly snow: number };
+
+const staysFrozen = ({ highest }: DailyRecord, day: number): boolean =>
+  (highest?.[day] ?? Number.NaN) <= STAYS_FROZEN;
+
 /**
  * Water that the sky brings to a surface on each day.
  *
  * @param record the daily record; without highest temperatures everything is rain [-]
+ * @param lying snow that lies on the morning of a day of it, whatever fell before; left out: none lies on the first [m]
  * @returns depth of each day; NaN where the record has a gap [m]
  * @validity a day that stays 2 degrees Celsius under freezing keeps its snow; the next that does not brings all of it
  * @source common practice, no source
  */
-export function arrivingRain(record: DailyRecord, scale: number): Float64Array {
+export function arrivingRain(record: DailyRecord, scale: number, lying?: Lying): Float64Array {
   const arriving = new Float64Array(record.rain.length);
   let snow = 0;
   for (let day = 0; day < arriving.length; day++) {
     const depth = (record.rain[day] as number) * scale;
-    if ((record.highest?.[day] ?? Number.NaN) <= STAYS_FROZEN) {
+    if (lying?.day === day) snow = lying.snow;
+    if (staysFrozen(record, day)) {
       snow += depth;
       continue;
     }
@@ -30,6 +38,23 @@ export function arrivingRain(record: DailyRecord, scale: number): Float64Array {
     snow = 0;
   }
   return arriving;
+}
+
+/**
+ * Snow that lies on the morning of a day.
+ *
+ * @param day of the record, its own snow not yet fallen [day]
+ * @param lying what is known of an earlier morning; left out: none lay on the first [m]
+ * @returns depth as water [m]
+ * @source arrivingRain
+ */
+export function snowLying(record: DailyRecord, scale: number, day: number, lying?: Lying): number {
+  const from = lying?.day ?? 0;
+  let snow = 0;
+  let before = day - 1;
+  for (; before >= from && staysFrozen(record, before); before--)
+    snow += (record.rain[before] as number) * scale;
+  return before < from ? snow + (lying?.snow ?? 0) : snow;
 }
 
 /**

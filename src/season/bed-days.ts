@@ -46,6 +46,7 @@ const WORTH_SAVING = 0.1;
  *
  * @param sky depths of each day [m]
  * @param traits what a record teaches of each crop; of these very days when left out [-]
+ * @param room what the ground holds where crops of other days count too; of these very days when left out [m]
  * @returns depths of each day over the bed's ground [m]
  * @throws DomainError for stages, roots, shares or heights outside their relations
  * @validity the roots of several crops are taken together, each weighed by its share. The bed asks when the crop with the
@@ -58,6 +59,7 @@ export function bedDays(
   bed: BedPart,
   sky: Sky,
   traits: readonly CropTrait[] = cropTraits(bed, sky),
+  room?: number,
 ): BedDays {
   const length = sky.eto.length;
   const days = emptyDays(length);
@@ -73,7 +75,7 @@ export function bedDays(
   return {
     ...days,
     layer: { total: total * bed.wettedShare, readily: readily * bed.wettedShare },
-    room: largestOf(days.column, held),
+    room: room ?? largestOf(days.column, held),
   };
 }
 

@@ -1,6 +1,7 @@
 // The beds of a run, in the order in which they are watered, with what each holds back for those before it.
 
 import { type BedDays, bedDays, wateredGround } from "./bed-days.ts";
+import { type Before, dryBefore } from "./before.ts";
 import { type Lacks, noLacks, ownBound } from "./bounds.ts";
 import type { CropTrait } from "./crop-days.ts";
 import { type BedDemand, grownBed } from "./demand.ts";
@@ -84,10 +85,12 @@ export type BedGround = {
   readonly seasons: number;
   readonly years: number;
   /** What a longer record taught of beds by their id, where these days are only a few. */
-  readonly known?: KnownBeds;
+  readonly known?: KnownBeds | undefined;
+  /** Where the run goes on from days that are over. */
+  readonly before?: Before | undefined;
 };
 
-export type KnownBeds = ReadonlyMap<string, Pick<Bed, "traits" | "demand" | "none">>;
+export type KnownBeds = ReadonlyMap<string, Pick<Bed, "traits" | "demand" | "none" | "days">>;
 
 /**
  * Beds ready to run, in the order of their priority, then of their ids.
@@ -106,7 +109,7 @@ export function readyBeds(parts: readonly BedPart[], given: BedGround, leftOut: 
     }
     const known = given.known?.get(part.id);
     const grown = known
-      ? { ...known, days: bedDays(part, given.sky, known.traits) }
+      ? { ...known, days: bedDays(part, given.sky, known.traits, known.days.room) }
       : grownBed(part, given.dates, given.sky);
     beds.push({
       part,
@@ -119,7 +122,11 @@ export function readyBeds(parts: readonly BedPart[], given: BedGround, leftOut: 
       sources,
       before: sources.map((source) => earlier(beds, part, source, given.feeders)),
       byCalendar: isByCalendar(part.rule),
-      letGo: letGoDays(part, { ...given.sky, dayInSeason: given.dayInSeason }),
+      letGo: letGoDays(part, {
+        ...given.sky,
+        dayInSeason: given.dayInSeason,
+        ...dryBefore(given.before, part.id),
+      }),
       soil: fullSoil(),
       came: nothingCame(),
       lackBefore: 0,

@@ -66,7 +66,7 @@ export function bookWater(
   litres: Float64Array | null,
   { tank, unmet, day }: { readonly tank: number; readonly unmet: number; readonly day: number },
 ): number {
-  const told = answeredBy(state.gone, behind(state, tank), unmet, day);
+  const told = answeredBy(state.gone, behind(state, tank), unmet, day + state.counted);
   if (litres) {
     add(litres, STORAGE, told.storage);
     add(litres, LOSS, told.loss);

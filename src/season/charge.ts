@@ -42,7 +42,7 @@ function leak(held: Float64Array, i: number, part: BatteryPart, others: number):
 /** Energy that panel or house has for it today [J]. */
 function offered(state: SeasonState, part: BatteryPart, day: number): number {
   if (part.charged === "mains") return Infinity;
-  if (part.charged === "carried" && (day + 1) % part.carriedEvery !== 0) return 0;
+  if (part.charged === "carried" && (day + state.counted + 1) % part.carriedEvery !== 0) return 0;
   if (part.leastChargingTemperature !== null) {
     const { highest, lowest } = state.record;
     const air = ((highest?.[day] ?? Number.NaN) + (lowest?.[day] ?? Number.NaN)) / 2;

@@ -52,7 +52,7 @@ export function byAge({ stages }: CropPart, of: (age: number) => number): Float6
 }
 
 /** Days whose mean use tells how fast a bed has been drying: our definition. */
-const LATELY = 7;
+export const LATELY = 7;
 
 /**
  * Mean of a daily series over the days before a day, as far as something has grown on them.

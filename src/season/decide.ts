@@ -86,7 +86,8 @@ function wantedOf(bed: Bed, day: number, lack: number): number {
 export function readLeeway(state: SeasonState, day: number): void {
   const { leeway } = state;
   leeway.fill(0);
-  for (const draw of state.draws) leeway[draw.tank] = (leeway[draw.tank] as number) - dueOn(draw, day);
+  for (const draw of state.draws)
+    leeway[draw.tank] = (leeway[draw.tank] as number) - dueOn(draw, day + state.counted);
   for (const bed of state.beds) {
     if (bed.asked === 0) continue;
     for (const { tank } of bed.sources as readonly Source[])

@@ -24,11 +24,23 @@ const newBook = (tanks: number): Book => ({
 
 export const nothingGone = (tanks: number): Gone => ({ spilled: newBook(tanks), lost: newBook(tanks) });
 
+const copyOf = ({ days, sum, oldest }: Book): Book => ({
+  days: days.map((slots) => slots.slice()),
+  sum: sum.slice(),
+  oldest: oldest.slice(),
+});
+
+/** The same litres, written down anew. */
+export const copyOfGone = ({ spilled, lost }: Gone): Gone => ({
+  spilled: copyOf(spilled),
+  lost: copyOf(lost),
+});
+
 /**
  * Writes a day's amount down, every day; that of a year ago drops out.
  *
  * @param book of what spilled to the ground, or of what leaked or dried away [-]
- * @param day of the record [day]
+ * @param day counted as by the run, from the day it began [day]
  * @param amount of the day [m3]
  */
 export function noteGone({ days, sum }: Book, tank: number, day: number, amount: number): void {

@@ -24,7 +24,7 @@ export function loseAll(state: SeasonState, day: number): void {
     volume[place] = held - dried - leaked;
     state.evaporated[place] = (state.evaporated[place] as number) + dried;
     state.leaked[place] = (state.leaked[place] as number) + leaked;
-    noteGone(state.gone.lost, place, day, dried + leaked);
+    noteGone(state.gone.lost, place, day + state.counted, dried + leaked);
     state.ledger.waterOut += dried + leaked;
   }
 }

@@ -11,28 +11,61 @@ import { dayOfSeason, type Span, sumOver, wholeYears } from "./spans.ts";
 /** A roof as far as its catch goes. */
 export type CatchingRoof = Omit<RoofPart, "id" | "drainsTo">;
 
+/** What is still to be flushed on the morning of a day [m]. */
+export type FlushLeft = { readonly day: number; readonly left: number };
+
 /**
  * Water that a roof brings on each day; nothing while it is not connected.
  *
  * @param arriving water that the sky brings each day [m]
  * @param firstDay day of element 0 [days since 1970-01-01]
+ * @param wet what an event has still to flush on the morning of a day, whatever fell before; left out: all on the first [m]
  * @returns volume of each day; 0 on a day without a reading [m3]
  * @throws DomainError for a negative loss or a coefficient outside 0..1
  * @source dayRunoff
  */
-export function dailyCatch(roof: CatchingRoof, arriving: Float64Array, firstDay: number): Float64Array {
+export function dailyCatch(
+  roof: CatchingRoof,
+  arriving: Float64Array,
+  firstDay: number,
+  wet?: FlushLeft,
+): Float64Array {
   const dates = { start: roof.catchFrom ?? "01-01", end: roof.catchUntil ?? "12-31" };
   const connected = dayOfSeason(dates, firstDay, arriving.length);
   const caught = new Float64Array(arriving.length);
   let flushLeft = roof.firstFlush;
   for (let day = 0; day < caught.length; day++) {
     const rain = arriving[day] as number;
+    if (wet?.day === day) flushLeft = wet.left;
     if (Number.isNaN(rain)) continue;
     const result = dayRunoff(roof, rain, flushLeft);
     flushLeft = result.flushLeft;
     if (connected[day]) caught[day] = result.volume;
   }
   return caught;
+}
+
+/**
+ * What a roof has still to flush on the morning of a day: all of it, unless an event that goes on has had its share.
+ *
+ * @param arriving water that the sky brings each day [m]
+ * @param day of it, its own rain not yet fallen [day]
+ * @param wet what is known of an earlier morning; left out: the first had all to flush [m]
+ * @returns depth [m]
+ * @source dayRunoff
+ */
+export function flushLeftOn(
+  roof: CatchingRoof,
+  arriving: Float64Array,
+  day: number,
+  wet: FlushLeft = { day: 0, left: roof.firstFlush },
+): number {
+  let { left } = wet;
+  for (let before = wet.day; before < day; before++) {
+    const rain = arriving[before] as number;
+    if (!Number.isNaN(rain)) left = dayRunoff(roof, rain, left).flushLeft;
+  }
+  return left;
 }
 
 const CATCHES = keeper<Float64Array>(16);
@@ -45,10 +78,10 @@ const CATCHES = keeper<Float64Array>(16);
  * @throws DomainError for a negative loss or a coefficient outside 0..1
  * @source dailyCatch
  */
-export function caughtUnder(roof: CatchingRoof, sky: Sky): Float64Array {
+export function caughtUnder(roof: CatchingRoof, sky: Sky, wet?: FlushLeft): Float64Array {
   const { footprint, runoffCoefficient, wettingLoss, firstFlush, catchFrom, catchUntil } = roof;
   const own: CatchingRoof = { footprint, runoffCoefficient, wettingLoss, firstFlush, catchFrom, catchUntil };
-  return CATCHES(sky, contentKey(own), () => dailyCatch(own, sky.arriving, sky.firstDay));
+  return CATCHES(sky, contentKey([own, wet]), () => dailyCatch(own, sky.arriving, sky.firstDay, wet));
 }
 
 /**

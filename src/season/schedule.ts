@@ -2,7 +2,7 @@
 
 import { calendarDate, dayInYear, weekday } from "../units/calendar.ts";
 import { DAY, MILLIMETRE } from "../units/constants.ts";
-import type { BedPart, BedRule } from "./input.ts";
+import type { BedPart, BedRule, LetGo } from "./input.ts";
 
 /**
  * Whether a bed gets a set amount on set days, so that what it is due is told from the calendar and not from the soil.
@@ -29,11 +29,16 @@ export function mayAsk(rule: BedRule, date: number, dayInSeason: number): boolea
 /** A day with less rain than this is dry [m]; the same as in the longest dry run of a record. */
 const DRY = MILLIMETRE;
 
+/** Dry days on end before a morning, and whether the bed has been let go by then. */
+export type DrySpell = { readonly days: number; readonly isGone: boolean };
+
 /** What a bed's letting go is told from; `dayInSeason` is 0 outside the season. */
 export type LetGoGiven = {
   readonly firstDay: number;
   readonly arriving: Float64Array;
   readonly dayInSeason: Int32Array;
+  /** How dry it has been on the morning of a day, whatever fell before; left out: nobody knows of days before the first. */
+  readonly dryOn?: { readonly day: number; readonly spell: DrySpell };
 };
 
 /**
@@ -44,23 +49,45 @@ export type LetGoGiven = {
  * @source definition; decided on the days before, never on what is to come
  */
 export function letGoDays(bed: BedPart, given: LetGoGiven): Uint8Array | null {
-  const { letGo } = bed;
-  if (!letGo) return null;
-  const { firstDay, arriving, dayInSeason } = given;
+  if (!bed.letGo) return null;
+  const { dryOn, arriving } = given;
   const gone = new Uint8Array(arriving.length);
-  let isGone = false;
-  let dry = 0;
+  let spell: DrySpell = { days: 0, isGone: false };
   for (let day = 0; day < gone.length; day++) {
-    const place = dayInSeason[day] as number;
-    if (place <= 1) isGone = false;
-    if (place > 0) {
-      isGone ||=
-        dry >= letGo.dryDays && day + firstDay >= dateInSeason(letGo.from, day + firstDay - place + 1);
-      gone[day] = isGone ? 1 : 0;
-    }
-    dry = (arriving[day] as number) < DRY ? dry + 1 : 0;
+    if (dryOn?.day === day) spell = dryOn.spell;
+    spell = afterDay(spell, bed.letGo, given, day);
+    gone[day] = spell.isGone ? 1 : 0;
   }
   return gone;
+}
+
+/**
+ * How dry it has been on the morning of a day.
+ *
+ * @param given rain [m] and the days of the season, from the record's first day on [day]
+ * @param day of the record, its own rain not yet fallen [day]
+ */
+export function drySpellOn(letGo: LetGo, given: LetGoGiven, day: number): DrySpell {
+  let spell = given.dryOn?.spell ?? { days: 0, isGone: false };
+  for (let before = given.dryOn?.day ?? 0; before < day; before++)
+    spell = afterDay(spell, letGo, given, before);
+  return spell;
+}
+
+/** The spell after a day, and whether the bed was let go on it. */
+function afterDay(
+  { days, isGone }: DrySpell,
+  letGo: LetGo,
+  { firstDay, arriving, dayInSeason }: LetGoGiven,
+  day: number,
+): DrySpell {
+  const place = dayInSeason[day] as number;
+  const date = day + firstDay;
+  const goes = days >= letGo.dryDays && date >= dateInSeason(letGo.from, date - place + 1);
+  return {
+    days: (arriving[day] as number) < DRY ? days + 1 : 0,
+    isGone: place > 0 && ((place > 1 && isGone) || goes),
+  };
 }
 
 /** The first day of that date on or after a season's start; never where the text is no date. */

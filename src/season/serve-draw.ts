@@ -16,7 +16,7 @@ const ROUNDING = 1e-9;
  * @param day of the record [day]
  */
 export function serveDraw(state: SeasonState, draw: DueDraw, day: number): void {
-  const due = dueOn(draw, day);
+  const due = dueOn(draw, day + state.counted);
   if (due === 0) return;
   const { tanks, slots } = state;
   const held = tanks.volume[draw.tank] as number;

@@ -3,7 +3,7 @@
 import { lowestHumidityFromTemperature, saturationVapourPressure } from "../physics/air.ts";
 import { WIND_WHEN_UNKNOWN } from "../physics/reference-evapotranspiration.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
-import { arrivingRain } from "./arriving-rain.ts";
+import { arrivingRain, type Lying } from "./arriving-rain.ts";
 import { keeper, markOf, recordMark } from "./kept.ts";
 
 /** Wind at 2 m [m/s] and lowest relative humidity [-] of each day; NaN where they cannot be told. */
@@ -23,13 +23,15 @@ const SKIES = keeper<Sky>(4);
  * The sky of a record, kept with it: the very same object for the same days.
  *
  * @param eto reference evapotranspiration of each day [m]
+ * @param lying snow that lies on the morning of a day; left out: none [m]
  * @returns depths of each day [m] and the air
  * @source arrivingRain, airOf
  */
-export function skyOf(record: DailyRecord, eto: Float64Array, rainScale: number): Sky {
-  return SKIES(record, [recordMark(record), markOf(eto), rainScale].join(" "), () => ({
+export function skyOf(record: DailyRecord, eto: Float64Array, rainScale: number, lying?: Lying): Sky {
+  const key = [recordMark(record), markOf(eto), rainScale, lying?.day, lying?.snow].join(" ");
+  return SKIES(record, key, () => ({
     firstDay: record.firstDay,
-    arriving: arrivingRain(record, rainScale),
+    arriving: arrivingRain(record, rainScale, lying),
     eto: eto.slice(),
     air: airOf(record),
   }));

@@ -6,6 +6,7 @@ import { WET_DAY } from "../physics/sky-radiation.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { type Batteries, readyBatteries } from "./batteries.ts";
 import { type Bed, type KnownBeds, readyBeds } from "./beds.ts";
+import { type Before, flushBefore } from "./before.ts";
 import { noLacks } from "./bounds.ts";
 import type { DayLog } from "./day-log.ts";
 import { type DueDraw, readyDraws } from "./draws.ts";
@@ -34,6 +35,10 @@ export type SeasonState = {
   readonly input: SeasonInput;
   readonly record: DailyRecord;
   readonly length: number;
+  /** Days that draws and carried charges had been counted for before the record's first. */
+  readonly counted: number;
+  /** Where it goes on from days that are over; null: it began on the record's first. */
+  readonly before: Before | null;
   readonly arriving: Float64Array;
   readonly eto: Float64Array;
   readonly seasons: readonly Span[];
@@ -66,7 +71,7 @@ export type SeasonState = {
   /** The water behind each tank, through lines. */
   readonly supply: readonly Supply[];
   /** What spilled and was lost in the year before. */
-  readonly gone: Gone;
+  gone: Gone;
   /** Negative room asked for before rain under `use_first` [m3]. */
   readonly leeway: Float64Array;
   /** One person's time left today [s], and that of each pump. */
@@ -107,6 +112,7 @@ const byId = <Part extends { readonly id: string }>(parts: readonly Part[]): rea
  * @param record the daily record, without a gap [-]
  * @param eto reference evapotranspiration of each day [m]
  * @param known what a longer record taught of beds; left out where this is the record [-]
+ * @param before where the run goes on from days that are over; left out where it begins [-]
  * @throws DomainError for a part outside its relations
  */
 export function readyState(
@@ -114,9 +120,10 @@ export function readyState(
   record: DailyRecord,
   eto: Float64Array,
   known?: KnownBeds,
+  before?: Before,
 ): SeasonState {
   const leftOut: LeftOut[] = [...input.leftOut];
-  const sky = skyOf(record, eto, input.rainScale);
+  const sky = skyOf(record, eto, input.rainScale, before);
   const length = eto.length;
   const dates: SeasonDates = { start: input.start, end: input.end };
   const days = DAYS(sky, `${dates.start} ${dates.end}`, () => daysOf(dates, record.firstDay, length));
@@ -126,39 +133,35 @@ export function readyState(
   const feeders = placesOf(input.network, tanks, feedersOf);
   const sources = readySources(input, tanks, spans, leftOut);
   const named = new Map(sources.map((source) => [source.id, source]));
+  const ground = { sky, dates, sources: named, feeders, known, before, ...spans };
   return {
     input,
     record,
     length,
+    ...pastOf(record, before),
     arriving: sky.arriving,
     eto,
     ...days,
     wet: wetDays(record.rain),
     tanks,
     pipes,
-    beds: readyBeds(
-      input.beds,
-      {
-        sky,
-        dates,
-        dayInSeason: days.dayInSeason,
-        sources: named,
-        feeders,
-        ...spans,
-        ...(known ? { known } : {}),
-      },
-      leftOut,
-    ),
+    beds: readyBeds(input.beds, { ...ground, dayInSeason: days.dayInSeason }, leftOut),
     draws: readyDraws(byId(input.draws), tanks, spans, leftOut),
     sources,
     batteries: readyBatteries(byId(input.batteries), { ...spans, length }),
     feeders,
     spillers: placesOf(input.network, tanks, fillersOf),
-    ...roofsOf(input, tanks, sky),
+    ...roofsOf(input, tanks, sky, before),
     leftOut,
     ...scratch(input, tanks, pipes, spans, length),
   };
 }
+
+/** Where the run stands to the days before it. */
+const pastOf = ({ firstDay }: DailyRecord, before: Before | undefined) => ({
+  before: before ?? null,
+  counted: before ? firstDay - before.origin : 0,
+});
 
 const DAYS = keeper<ReturnType<typeof daysOf>>(4);
 
@@ -177,10 +180,15 @@ function placesOf(
   return tanks.parts.map(({ id }) => ask(network, id).flatMap((other) => tanks.placeOf.get(other) ?? []));
 }
 
-function roofsOf(input: SeasonInput, tanks: Tanks, sky: Sky): Pick<SeasonState, "caught" | "roofWater"> {
+function roofsOf(
+  input: SeasonInput,
+  tanks: Tanks,
+  sky: Sky,
+  before: Before | undefined,
+): Pick<SeasonState, "caught" | "roofWater"> {
   const caught = byId(input.roofs).map((roof) => ({
     id: roof.id,
-    volume: caughtUnder(roof, sky),
+    volume: caughtUnder(roof, sky, flushBefore(before, roof.id)),
     stored: tanks.placeOf.has(roof.drainsTo ?? ""),
   }));
   return { caught, roofWater: roofWaterOf(input, tanks, caught, sky.eto.length) };

@@ -71,7 +71,7 @@ export function bookSpill(state: SeasonState, day: number): void {
   const { spilled, passedOn }: Tanks = state.tanks;
   for (let place = 0; place < spilled.length; place++) {
     const lost = spilled[place] as number;
-    noteGone(state.gone.spilled, place, day, lost);
+    noteGone(state.gone.spilled, place, day + state.counted, lost);
     if (lost > 0) {
       spilled[place] = 0;
       state.ledger.waterOut += lost;

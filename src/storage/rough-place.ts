@@ -1,6 +1,14 @@
 // A worksheet that tells roughly where a garden lies, not whose it is.
 
-import { mapCard, mapEntries, mapGivens, type Rewrite } from "../document/entries.ts";
+import {
+  type EntryPlace,
+  mapCard,
+  mapEntries,
+  mapGivens,
+  mapPlan,
+  mapPlans,
+  type Rewrite,
+} from "../document/entries.ts";
 import { frozen } from "../document/freeze.ts";
 import type { Entry, Worksheet } from "../document/worksheet.ts";
 
@@ -23,14 +31,15 @@ function rough(entry: Entry): Entry {
   return next === value ? entry : { ...entry, value: next };
 }
 
-/** The worksheet with the latitude to a tenth of a degree, wherever the place card holds one. */
+/** The worksheet with the latitude to a tenth of a degree, wherever the place card or a plan holds one. */
 export function roughPlace(worksheet: Worksheet): Worksheet {
+  const atSite = (entry: Entry, { card, row }: EntryPlace) =>
+    card === "site" && row === "latitude" ? rough(entry) : entry;
   const rewrite: Rewrite = (entry, name) => (name === "latitude" ? rough(entry) : entry);
-  return frozen(
-    mapCard(worksheet, "site", (card) => {
-      const measured = mapEntries(card.measured, rewrite);
-      const site = mapGivens(card, rewrite);
-      return measured === card.measured ? site : { ...site, measured };
-    }),
-  );
+  const site = mapCard(worksheet, "site", (card) => {
+    const measured = mapEntries(card.measured, rewrite);
+    const next = mapGivens(card, rewrite);
+    return measured === card.measured ? next : { ...next, measured };
+  });
+  return frozen(mapPlans(site, (plan) => mapPlan(site, plan, atSite)));
 }

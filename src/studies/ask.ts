@@ -2,7 +2,6 @@
 // with only those heavy models run that the wanted answers read.
 
 import { type Change, withChanges } from "../document/changes.ts";
-import { effective } from "../document/effective.ts";
 import type { Worksheet } from "../document/worksheet.ts";
 import { ancestorsOf } from "../graph/ancestors.ts";
 import { type Graph, graphFor } from "../graph/build.ts";
@@ -34,18 +33,16 @@ export function baseOf(
   answers: ReadonlyMap<string, Outputs> = new Map(),
 ): Base {
   const known = { answers: new Map(answers), records: new Map(given.map((record) => [record.key, record])) };
-  const applied = effective(worksheet);
-  const graph = graphFor(applied, kinds);
-  const whole = { worksheet: applied, graph, results: workOutLight(applied, graph, known) };
+  const graph = graphFor(worksheet, kinds);
+  const whole = { worksheet, graph, results: workOutLight(worksheet, graph, known) };
   return { worksheet, whole, known };
 }
 
 /** The base after an edit: what was known stays known under its full inputs. */
 export function rebased({ whole, known }: Base, worksheet: Worksheet): Base {
-  const applied = effective(worksheet);
-  const graph = graphFor(applied, whole.graph.kinds, whole.graph);
-  const results = workOutLight(applied, graph, known, whole.results);
-  return { worksheet, whole: { worksheet: applied, graph, results }, known };
+  const graph = graphFor(worksheet, whole.graph.kinds, whole.graph);
+  const results = workOutLight(worksheet, graph, known, whole.results);
+  return { worksheet, whole: { worksheet, graph, results }, known };
 }
 
 /** Whether a heavy model stands behind a wanted answer. */
@@ -64,7 +61,7 @@ function forget({ known: { answers, records }, whole }: Base): void {
 /** The whole worksheet with changes made, worked out as far as the wanted answers need it. */
 export function wholeWith(base: Base, changes: readonly Change[], wanted: readonly QuantityId[]): Whole {
   forget(base);
-  const applied = effective(withChanges(base.worksheet, changes));
+  const applied = withChanges(base.worksheet, changes);
   const graph = graphFor(applied, base.whole.graph.kinds, base.whole.graph);
   const results = workOutLight(applied, graph, base.known, base.whole.results);
   const light = { worksheet: applied, graph, results };

@@ -1,6 +1,5 @@
 // Works a worksheet out without a screen: supplies made-up records and runs heavy models until nothing more is asked.
 
-import { effective } from "../document/effective.ts";
 import type { Worksheet } from "../document/worksheet.ts";
 import { buildGraph, type Graph } from "../graph/build.ts";
 import { evaluate, type Results } from "../graph/evaluate.ts";
@@ -54,12 +53,11 @@ export function settleHeavy(
 
 /** Everything worked out, heavy models included. */
 export function workOut(worksheet: Worksheet, kinds: CardKinds, given: readonly DailyRecord[] = []): Whole {
-  const applied = effective(worksheet);
-  const graph = buildGraph(applied, kinds);
+  const graph = buildGraph(worksheet, kinds);
   const known: Known = {
     answers: new Map(),
     records: new Map(given.map((record) => [record.key, record])),
   };
-  const light = { worksheet: applied, graph, results: workOutLight(applied, graph, known) };
+  const light = { worksheet, graph, results: workOutLight(worksheet, graph, known) };
   return { ...light, results: settleHeavy(light, known, () => true) };
 }

@@ -9,6 +9,9 @@ export type Width = "phone" | "list" | "bench" | "wide";
 /** Where a working stands open: under the answer that was pressed, or under its row. */
 export type OpenedAt = "answers" | "row";
 
+/** What stands in the place of time: the year's water and the seasons, plans beside the sheet, or what to buy next. */
+export type InTime = "year" | "beside" | "money";
+
 export type Looking = {
   /** Id of the one open card; null: none, as on a phone at rest. */
   readonly part: Accessor<string | null>;
@@ -36,6 +39,8 @@ export type Looking = {
   /** Whether somebody has chosen a day; until then the middle of the season is shown. */
   readonly dayChosen: Accessor<boolean>;
   readonly width: Accessor<Width>;
+  readonly time: Accessor<InTime>;
+  readonly showTime: (what: InTime) => void;
   /** A keyboard is on the screen. */
   readonly typing: Accessor<boolean>;
   /** The quantity whose working is open, where it stands. */

@@ -5,7 +5,6 @@ import { readFileSync } from "node:fs";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import { Worker } from "node:worker_threads";
 import { build } from "vite";
-import { effective } from "../../src/document/effective.ts";
 import type { Worksheet } from "../../src/document/worksheet.ts";
 import { buildGraph } from "../../src/graph/build.ts";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
@@ -131,9 +130,8 @@ export async function rows(): Promise<readonly Ratio[]> {
   const nine = await best((round) => {
     for (const { change } of trials(round + 0.5)) ask(base, [change], WANTED);
   });
-  const applied = effective(worksheet);
   const known = { answers: new Map(), records: base.known.records };
-  const cold = await best(() => void workOutLight(applied, buildGraph(applied, CARD_KINDS), known));
+  const cold = await best(() => void workOutLight(worksheet, buildGraph(worksheet, CARD_KINDS), known));
   const edit = await best((round) => {
     const [first] = trials(round + 0.25);
     if (first) ask(base, [first.change], ["totes.full_weight"]);

@@ -2,7 +2,7 @@
 // worksheet to results with their identity kept, against mathjs compiled over a Map in topological order, numbers only.
 
 import { compile } from "mathjs";
-import type { Card, Worksheet } from "../../src/document/worksheet.ts";
+import { type Card, CURRENT_VERSION, type Worksheet } from "../../src/document/worksheet.ts";
 import { buildGraph, graphFor } from "../../src/graph/build.ts";
 import { evaluate } from "../../src/graph/evaluate.ts";
 import type { CardKinds, NumberGiven, Settled } from "../../src/graph/types.ts";
@@ -78,7 +78,7 @@ function sheetOf(lines: readonly Line[]): Worksheet {
     }),
   );
   return {
-    version: 1,
+    version: CURRENT_VERSION,
     title: "",
     units: "metric",
     locale: "en-US",

@@ -28,7 +28,7 @@ const card = (more: object = {}) => ({
 });
 const sheet = (...cards: unknown[]) => ({ ...emptyWorksheet(), cards });
 
-describe("a version-1 worksheet", () => {
+describe("a worksheet of the present version", () => {
   test("is read whole: every value, unknown keys too, comes back as it was written", () => {
     const reading = read(JSON.parse(fixtureText()));
     expect(JSON.parse(JSON.stringify(reading.worksheet))).toEqual(JSON.parse(fixtureText()));
@@ -63,6 +63,7 @@ describe("slips that do no harm", () => {
     ["a bare number", 3, { value: 3, unit: "" }],
     ["a bare list", ["x"], { value: ["x"], unit: "" }],
     ["an empty origin", { value: 1, unit: "m", from: null }, { value: 1, unit: "m" }],
+    ["empty ends", { value: 1, unit: "m", low: null, high: null }, { value: 1, unit: "m" }],
     ["an origin nobody knows", { value: 1, unit: "m", from: "dreamt" }, { value: 1, unit: "m" }],
   ])("%s is put right", (_what, given, expected) => {
     const { worksheet } = read(sheet(card({ givens: { thing: given } })));

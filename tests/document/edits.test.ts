@@ -11,14 +11,14 @@ import {
 } from "../../src/document/card-edits.ts";
 import { readWorksheet } from "../../src/document/check.ts";
 import { setGiven, setLife, setMeasured, setPrice, setWorksheet } from "../../src/document/edits.ts";
-import { effective } from "../../src/document/effective.ts";
 import { commit, redo, startHistory, undo } from "../../src/document/history.ts";
 import { freshId, idProblem } from "../../src/document/ids.ts";
 import { LIMITS } from "../../src/document/limits.ts";
-import { applyOption, dropOption, saveOption } from "../../src/document/option-edits.ts";
+import { keepBeside, planNamed } from "../../src/document/plan-edits.ts";
 import { recordNames, renameRecord } from "../../src/document/record-names.ts";
-import type { Worksheet } from "../../src/document/worksheet.ts";
-import { anyEntry, fixture, isDeeplyFrozen, ROLES } from "./made-up.ts";
+import type { Card, Worksheet } from "../../src/document/worksheet.ts";
+import { anyEdit } from "./any-edit.ts";
+import { fixture, isDeeplyFrozen, ROLES } from "./made-up.ts";
 
 const gallons = (value: number) => ({ value, unit: "gal" });
 const cardOf = (worksheet: Worksheet, id: string) => {
@@ -127,17 +127,18 @@ describe("cards", () => {
     expect(readWorksheet(sheet)).toMatchObject({ ok: true, notes: [] });
   });
 
-  test("a card removed is gone from single links and from lists, in options too; other words stay", () => {
+  test("a card removed is gone from single links and from lists, in plans too; other words stay", () => {
     let sheet = setGiven(fixture(), "tunnel_bed", "watered_by", {
       value: ["blue_tank", "can", "blue_tank"],
       unit: "",
     });
-    sheet = saveOption(sheet, "shed_roof", "as it is");
+    const turned = setGiven(sheet, "shed_roof", "drains_to", { value: ["blue_tank", "tub"], unit: "" });
+    sheet = keepBeside(turned, sheet, "both", ROLES);
     sheet = setGiven(sheet, "tunnel_bed", "note", { value: "blue_tank", unit: "" });
     const after = removeCard(sheet, "blue_tank", ROLES);
     expect(after.cards.some((card) => card.id === "blue_tank")).toBe(false);
     expect(cardOf(after, "shed_roof").givens.drains_to).toEqual({ value: null, unit: "" });
-    expect(cardOf(after, "shed_roof").options?.["as it is"]?.drains_to?.value).toBe(null);
+    expect(planNamed(after, "both")?.changes[0]?.entry?.value).toEqual(["tub"]);
     expect(cardOf(after, "tunnel_bed").givens.watered_by?.value).toEqual(["can"]);
     expect(cardOf(after, "tunnel_bed").givens.note?.value).toBe("blue_tank");
     expect(cardOf(after, "spare")).toBe(cardOf(sheet, "spare"));
@@ -194,143 +195,13 @@ describe("cards", () => {
   });
 });
 
-describe("options", () => {
-  test("what is typed while an option is in use goes into the option; the card's own givens wait", () => {
-    let sheet = saveOption(fixture(), "blue_tank", "bigger");
-    sheet = setGiven(sheet, "blue_tank", "capacity", gallons(500));
-    expect(cardOf(effective(sheet), "blue_tank").givens.capacity).toEqual(gallons(500));
-    expect(cardOf(effective(applyOption(sheet, "blue_tank", null)), "blue_tank").givens.capacity?.value).toBe(
-      275,
-    );
-    expect(
-      cardOf(effective(applyOption(sheet, "blue_tank", "second barrel")), "blue_tank").givens.capacity?.value,
-    ).toBe(330);
-  });
-
-  test("a dropped option in use gives the card its own givens back, and the last one leaves no trace", () => {
-    let sheet = applyOption(fixture(), "blue_tank", "second barrel");
-    sheet = dropOption(sheet, "blue_tank", "second barrel");
-    expect(cardOf(sheet, "blue_tank").givens.capacity?.value).toBe(275);
-    expect("options" in cardOf(sheet, "blue_tank")).toBe(false);
-    expect("active" in cardOf(sheet, "blue_tank")).toBe(false);
-  });
-
-  test("an unknown option is neither applied nor dropped, and no option is called after the objects' own names", () => {
-    const sheet = fixture();
-    for (const name of ["toString", "nothing such"]) {
-      expect(applyOption(sheet, "blue_tank", name)).toBe(sheet);
-      expect(dropOption(sheet, "blue_tank", name)).toBe(sheet);
-    }
-    for (const name of ["__proto__", "constructor", " "])
-      expect(saveOption(sheet, "blue_tank", name)).toBe(sheet);
-  });
-
-  test("where no option is in use the effective worksheet is the worksheet; else unchanged cards stay the same object", () => {
-    const sheet = fixture();
-    expect(effective(sheet)).toBe(sheet);
-    const chosen = applyOption(sheet, "blue_tank", "second barrel");
-    const first = effective(chosen);
-    const second = effective(setGiven(chosen, "shed_roof", "footprint", { value: 1, unit: "m2" }));
-    expect(cardOf(second, "blue_tank")).toBe(cardOf(first, "blue_tank"));
-    expect(cardOf(first, "shed_roof")).toBe(cardOf(sheet, "shed_roof"));
-    expect(effective(first)).toBe(first);
-    expect(isDeeplyFrozen(first)).toBe(true);
-  });
-});
-
-test("the records a worksheet names are found and renamed, in options too", () => {
+test("the records a worksheet names are found and renamed", () => {
   const key = "00112233445566778899aabbccddeeff";
-  let sheet = saveOption(fixture(), "weather", "other");
-  sheet = setGiven(sheet, "weather", "record", { value: "another", unit: "" });
-  expect(recordNames(sheet)).toEqual([key, "another"]);
-  expect(recordNames(renameRecord(sheet, key, ""))).toEqual(["another"]);
+  expect(recordNames(fixture())).toEqual([key]);
+  expect(recordNames(renameRecord(fixture(), key, "another"))).toEqual(["another"]);
+  expect(renameRecord(fixture(), "unknown", "another")).toEqual(fixture());
   expect(recordNames(emptyWorksheet())).toEqual([]);
 });
-
-type Edit = (worksheet: Worksheet) => Worksheet;
-
-const someId = fc.constantFrom(
-  "site",
-  "blue_tank",
-  "shed_roof",
-  "tank_2",
-  "tank",
-  "tunnel_bed",
-  "spare",
-  "nobody",
-  "x_1",
-);
-const someName = fc.constantFrom("capacity", "drains_to", "watered_by", "formula", "record", "note");
-const someOption = fc.constantFrom("one", "two", "second barrel");
-const someTitle = fc.string({ maxLength: 12 });
-
-const anyEdit: fc.Arbitrary<Edit> = fc.oneof(
-  fc.tuple(someId, someName, fc.option(anyEntry)).map(
-    ([id, name, entry]): Edit =>
-      (sheet) =>
-        setGiven(sheet, id, name, entry),
-  ),
-  fc.tuple(someId, someName, fc.option(anyEntry)).map(
-    ([id, name, entry]): Edit =>
-      (sheet) =>
-        setMeasured(sheet, id, name, entry),
-  ),
-  fc.tuple(someId, fc.option(anyEntry)).map(
-    ([id, entry]): Edit =>
-      (sheet) =>
-        setPrice(setLife(sheet, id, entry), id, entry),
-  ),
-  fc.tuple(fc.constantFrom("tank", "bed", "site"), someTitle).map(
-    ([kind, title]): Edit =>
-      (sheet) =>
-        addCard(sheet, kind, { title }),
-  ),
-  someId.map(
-    (id): Edit =>
-      (sheet) =>
-        removeCard(sheet, id, ROLES),
-  ),
-  someId.map(
-    (id): Edit =>
-      (sheet) =>
-        copyCard(sheet, id),
-  ),
-  fc.tuple(someId, someTitle).map(
-    ([id, title]): Edit =>
-      (sheet) =>
-        renameCard(sheet, id, title),
-  ),
-  fc.tuple(someId, someId).map(
-    ([from, to]): Edit =>
-      (sheet) =>
-        changeId(sheet, from, to, ROLES),
-  ),
-  fc.tuple(someId, fc.integer({ min: -2, max: 20 })).map(
-    ([id, to]): Edit =>
-      (sheet) =>
-        moveCard(sheet, id, to),
-  ),
-  fc.tuple(someId, someOption).map(
-    ([id, name]): Edit =>
-      (sheet) =>
-        saveOption(sheet, id, name),
-  ),
-  fc.tuple(someId, fc.option(someOption)).map(
-    ([id, name]): Edit =>
-      (sheet) =>
-        applyOption(sheet, id, name),
-  ),
-  fc.tuple(someId, someOption).map(
-    ([id, name]): Edit =>
-      (sheet) =>
-        dropOption(sheet, id, name),
-  ),
-  someTitle.map(
-    (title): Edit =>
-      (sheet) =>
-        setWorksheet(sheet, { title }),
-  ),
-);
 
 describe("500 random rows of edits", () => {
   test("all undone is the very start, all redone the very end, and nothing is ever thawed or unreadable", () => {
@@ -349,7 +220,9 @@ describe("500 random rows of edits", () => {
         if (!again.ok) throw new Error(JSON.stringify(again.problems));
         expect(again.notes).toEqual([]);
         // A card emptied of its title is called by its id when it is read again; all else must be the same.
-        const named = { ...end, cards: end.cards.map((card) => ({ ...card, title: card.title || card.id })) };
+        const titled = <C extends Card>(card: C): C => ({ ...card, title: card.title || card.id });
+        const plans = end.plans?.map((plan) => ({ ...plan, added: plan.added.map(titled) }));
+        const named = { ...end, cards: end.cards.map(titled), ...(plans && { plans }) };
         expect(again.worksheet).toEqual(named);
         for (const document of seen.toReversed()) {
           expect(history.present).toBe(document);

@@ -15,8 +15,8 @@ export const ROLES = {
   isFormula: (kind: string, given: string) => kind === "own" && given === "formula",
 };
 
-export function fixtureText(): string {
-  return readFileSync(new URL("../fixtures/worksheet-v1.json", import.meta.url), "utf8");
+export function fixtureText(version: 1 | 2 = 2): string {
+  return readFileSync(new URL(`../fixtures/worksheet-v${version}.json`, import.meta.url), "utf8");
 }
 
 export function fixture(): Worksheet {
@@ -30,7 +30,7 @@ export function isDeeplyFrozen(value: unknown): boolean {
   return Object.isFrozen(value) && Object.values(value).every(isDeeplyFrozen);
 }
 
-export const anyEntry = fc.record(
+const plainEntry = fc.record(
   {
     value: fc.oneof(
       fc.double({ noNaN: true, noDefaultInfinity: true }).map((value) => value + 0),
@@ -40,8 +40,17 @@ export const anyEntry = fc.record(
       fc.array(fc.tuple(fc.integer(), fc.integer()), { maxLength: 4 }),
     ),
     unit: fc.constantFrom("gal", "m", ""),
-    spread: fc.double({ min: 0, max: 2, noNaN: true }).map((value) => value + 0),
     from: fc.constantFrom("default", "guessed", "borrowed", "label", "measured"),
   },
   { requiredKeys: ["value", "unit"] },
 ) as fc.Arbitrary<{ value: never; unit: string }>;
+
+const unsureEntry = fc
+  .tuple(
+    fc.integer({ min: -100, max: 100 }),
+    fc.integer({ min: 0, max: 50 }),
+    fc.constantFrom("gal", "m", ""),
+  )
+  .map(([low, wide, unit]) => ({ value: (low + wide / 2) as never, unit, low, high: low + wide }));
+
+export const anyEntry = fc.oneof(plainEntry, unsureEntry) as fc.Arbitrary<{ value: never; unit: string }>;

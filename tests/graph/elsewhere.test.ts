@@ -3,7 +3,6 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { readWorksheet } from "../../src/document/check.ts";
-import { effective } from "../../src/document/effective.ts";
 import { buildGraph } from "../../src/graph/build.ts";
 import { evaluate } from "../../src/graph/evaluate.ts";
 import type { Outputs, Result } from "../../src/graph/types.ts";
@@ -22,7 +21,7 @@ const worksheetIn = (name: string) => {
 
 /** Results as the page gets them: not one day of the record is read where the graph is evaluated. */
 function fromElsewhere(name: string) {
-  const worksheet = effective(worksheetIn(name));
+  const worksheet = worksheetIn(name);
   const graph = buildGraph(worksheet, CARD_KINDS);
   const answers = new Map<string, Outputs>();
   const settled = { answers, records: new Map(), elsewhere: isMadeUpKey };
@@ -69,7 +68,7 @@ describe("a record read elsewhere", () => {
   });
 
   test("a record that is nowhere is told where it is missed", () => {
-    const worksheet = effective(worksheetIn("hillside-totes.json"));
+    const worksheet = worksheetIn("hillside-totes.json");
     const graph = buildGraph(worksheet, CARD_KINDS);
     const results = evaluate(graph, worksheet, {
       answers: new Map(),

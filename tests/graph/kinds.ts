@@ -4,7 +4,13 @@
 //     |                                                            |
 //   place.slope (single card)                              own lines: any card_id.row
 
-import type { Card, Entries, Entry, Worksheet } from "../../src/document/worksheet.ts";
+import {
+  type Card,
+  CURRENT_VERSION,
+  type Entries,
+  type Entry,
+  type Worksheet,
+} from "../../src/document/worksheet.ts";
 import { buildGraph, type Graph } from "../../src/graph/build.ts";
 import { evaluate, type Results } from "../../src/graph/evaluate.ts";
 import type {
@@ -204,7 +210,7 @@ export const own = (id: string, formulaText: string, unit = ""): Card =>
 
 export function sheet(cards: readonly Card[], more: Partial<Worksheet> = {}): Worksheet {
   return {
-    version: 1,
+    version: CURRENT_VERSION,
     title: "A test",
     units: "metric",
     locale: "en-US",

@@ -149,6 +149,33 @@ describe("nothing is lost right after an edit", () => {
     await context.close();
   });
 
+  test("a worksheet's name, a part's name and a crop's share that are only typed", async () => {
+    const { page, context } = await open(browser);
+    await unfold(page, "tunnel_bed");
+    await page.getByLabel("Name of this worksheet").fill("Below the oaks");
+    await page.getByLabel("Name of this bed").fill("Long tunnel");
+    await page.reload();
+    await settled(page);
+    expect(await page.getByLabel("Name of this worksheet").inputValue()).toBe("Below the oaks");
+    await unfold(page, "tunnel_bed");
+    expect(await page.getByLabel("Name of this bed").inputValue()).toBe("Long tunnel");
+    const share = page.getByLabel("Share of the bed").first();
+    await share.fill("a good half");
+    await share.press("Tab");
+    await page.getByText(/^Share of the bed: /).waitFor();
+    await page.reload();
+    await settled(page);
+    await unfold(page, "tunnel_bed");
+    expect(await share.inputValue()).toBe("a good half");
+    // Readable, it is entered by the reload itself.
+    await share.fill("40");
+    await page.reload();
+    await settled(page);
+    await unfold(page, "tunnel_bed");
+    expect(await share.inputValue()).toBe("40 %");
+    await context.close();
+  });
+
   test("readings of the own gauge that are only typed stand there again", async () => {
     const { page, context } = await open(browser);
     await unfold(page, "weather");

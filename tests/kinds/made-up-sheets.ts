@@ -1,7 +1,6 @@
 // Small worksheets out of a few words, worked out whole.
 
 import { emptyWorksheet } from "../../src/document/blank.ts";
-import { effective } from "../../src/document/effective.ts";
 import type { Card, Entry, EntryValue, Worksheet } from "../../src/document/worksheet.ts";
 import { type Graph, graphFor } from "../../src/graph/build.ts";
 import { cautionsOf } from "../../src/graph/cautions.ts";
@@ -51,11 +50,10 @@ let last: Graph | undefined;
 
 /** What `workOut` gives: everything worked out from nothing, but for the record and the graph where they are known. */
 export function workedOut(worksheet: Worksheet): Whole {
-  const applied = effective(worksheet);
-  const graph = graphFor(applied, CARD_KINDS, last);
+  const graph = graphFor(worksheet, CARD_KINDS, last);
   last = graph;
   const known = { answers: new Map(), records };
-  const light = { worksheet: applied, graph, results: workOutLight(applied, graph, known) };
+  const light = { worksheet, graph, results: workOutLight(worksheet, graph, known) };
   return { ...light, results: settleHeavy(light, known, () => true) };
 }
 

@@ -1,6 +1,5 @@
 // One random place worked out once along the real path, with what properties ask of it.
 
-import { effective } from "../../src/document/effective.ts";
 import type { Worksheet } from "../../src/document/worksheet.ts";
 import { buildGraph } from "../../src/graph/build.ts";
 import type { Results } from "../../src/graph/evaluate.ts";
@@ -41,11 +40,10 @@ export type Worked = Whole & {
 
 /** The results as they stand before the season has been run, and those after it: what `workOut` does, stopped on its way. */
 function twoLooks({ worksheet, records }: Place): { readonly before: Results; readonly whole: Whole } {
-  const applied = effective(worksheet);
-  const graph = buildGraph(applied, CARD_KINDS);
+  const graph = buildGraph(worksheet, CARD_KINDS);
   const known = { answers: new Map(), records: new Map(records.map((record) => [record.key, record])) };
-  const before = workOutLight(applied, graph, known);
-  const light = { worksheet: applied, graph, results: before };
+  const before = workOutLight(worksheet, graph, known);
+  const light = { worksheet, graph, results: before };
   return { before, whole: { ...light, results: settleHeavy(light, known, () => true) } };
 }
 

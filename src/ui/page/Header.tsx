@@ -3,6 +3,7 @@
 
 import { createMemo, createSignal, For, type JSX, lazy, Match, onCleanup, Show, Switch } from "solid-js";
 import { bare } from "../../document/title-apart.ts";
+import { createTyped, titleField } from "../rows/typed-text.ts";
 import { useSheet } from "../sheet.ts";
 import { print } from "./paper.ts";
 import { createRoving } from "./roving.ts";
@@ -262,6 +263,7 @@ function Tools(props: { readonly onOpen: (opened: Opened) => void }) {
 export function Header() {
   const sheet = useSheet();
   const [opened, setOpened] = createSignal<Opened>(null);
+  const [draft, setDraft] = createTyped(sheet, () => titleField.of(null));
   const close = () => {
     setOpened(null);
   };
@@ -272,8 +274,12 @@ export function Header() {
         aria-label="Name of this worksheet"
         dir="auto"
         title={bare(sheet.worksheet().title)}
-        value={bare(sheet.worksheet().title)}
-        onChange={(event) => sheet.edit.page({ title: event.currentTarget.value })}
+        value={draft() ?? bare(sheet.worksheet().title)}
+        onInput={(event) => setDraft(event.currentTarget.value)}
+        onChange={(event) => {
+          sheet.edit.page({ title: event.currentTarget.value });
+          setDraft(null);
+        }}
       />
       <Show when={sheet.madeUp()}>{(text) => <span class="madeup">{text()}</span>}</Show>
       <span class="saved" role="status">

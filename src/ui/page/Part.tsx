@@ -16,6 +16,7 @@ import { CautionFoot, Cautions } from "../rows/Cautions.tsx";
 import { LeadRow } from "../rows/LeadRow.tsx";
 import { RowView } from "../rows/Rows.tsx";
 import { isGiven } from "../rows/row-kinds.ts";
+import { createTyped, titleField } from "../rows/typed-text.ts";
 import { useSheet } from "../sheet.ts";
 import { Beside } from "./Beside.tsx";
 import { Icon } from "./Icon.tsx";
@@ -56,6 +57,7 @@ function Menu(props: { readonly card: Card }) {
 function Name(props: { readonly card: Card }) {
   const sheet = useSheet();
   const kind = () => sheet.kinds[props.card.kind];
+  const [draft, setDraft] = createTyped(sheet, () => titleField.of(props.card.id));
   return (
     <header class="named">
       <Icon kind={props.card.kind} />
@@ -63,8 +65,12 @@ function Name(props: { readonly card: Card }) {
         class="name"
         aria-label={`Name of this ${kind()?.label ?? "card"}`}
         dir="auto"
-        value={bare(props.card.title)}
-        onChange={(event) => sheet.edit.renameCard(props.card, event.currentTarget.value)}
+        value={draft() ?? bare(props.card.title)}
+        onInput={(event) => setDraft(event.currentTarget.value)}
+        onChange={(event) => {
+          sheet.edit.renameCard(props.card, event.currentTarget.value);
+          setDraft(null);
+        }}
       />
       <span class="kind">{kind()?.label ?? props.card.kind}</span>
       <Show when={!kind()?.single}>

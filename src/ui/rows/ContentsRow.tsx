@@ -1,38 +1,23 @@
 // What grows in a bed: crop, planting, share; and where it differs from the tables, the last picking and a trellis.
 
-import { For, Index, Show } from "solid-js";
+import { createSignal, For, Index, Show } from "solid-js";
 import type { Card, Content } from "../../document/worksheet.ts";
 import type { ListGiven } from "../../graph/types.ts";
 import { editText } from "../../units/show.ts";
 import { useSheet } from "../sheet.ts";
 import { Cautions } from "./Cautions.tsx";
 import { DayPicker } from "./DayPicker.tsx";
-import { readTyped } from "./number-text.ts";
+import { contentsOf } from "./enter-cell.ts";
+import { ListField, WrongInList } from "./ListField.tsx";
 
 type Props = { readonly card: Card; readonly row: ListGiven };
 
 type LineProps = Props & {
+  readonly index: number;
   readonly content: Content;
+  readonly onWrong: (text: string | null) => void;
   readonly onPut: (content: Content | null) => void;
 };
-
-function Share(props: LineProps) {
-  const sheet = useSheet();
-  const share = () =>
-    editText(Number((props.content.share * 100).toPrecision(6)), "%", sheet.showOptions().locale);
-  return (
-    <input
-      class="measure"
-      aria-label="Share of the bed"
-      value={share()}
-      onChange={(event) => {
-        const read = readTyped(sheet, event.currentTarget.value, "share", "%");
-        if (read.ok && read.si >= 0 && read.si <= 1) props.onPut({ ...props.content, share: read.si });
-        else event.currentTarget.value = share();
-      }}
-    />
-  );
-}
 
 /** What is only said where it differs from the tables. */
 function Details(props: LineProps) {
@@ -73,6 +58,9 @@ function Details(props: LineProps) {
 }
 
 function ContentLine(props: LineProps) {
+  const sheet = useSheet();
+  const share = () =>
+    editText(Number((props.content.share * 100).toPrecision(6)), "%", sheet.showOptions().locale);
   return (
     <li>
       <select
@@ -102,7 +90,14 @@ function ContentLine(props: LineProps) {
         onPick={(planted) => planted && props.onPut({ ...props.content, planted })}
       />
       <span class="value">
-        <Share {...props} />
+        <ListField
+          card={props.card}
+          row={props.row}
+          at={[props.index]}
+          label="Share of the bed"
+          shown={share()}
+          onWrong={props.onWrong}
+        />
         <button type="button" class="small" aria-label="Take this crop out" onClick={() => props.onPut(null)}>
           ✕
         </button>
@@ -119,10 +114,8 @@ const restOf = (list: readonly Content[]): number =>
 export function ContentsRow(props: Props) {
   const sheet = useSheet();
   const id = () => `${props.card.id}.${props.row.name}`;
-  const list = (): readonly Content[] => {
-    const value = props.card.givens[props.row.name]?.value ?? props.row.default;
-    return Array.isArray(value) ? (value as readonly Content[]) : [];
-  };
+  const [wrong, setWrong] = createSignal<string | null>(null);
+  const list = () => contentsOf(props);
   const put = (next: readonly Content[]) => {
     sheet.edit.given(props.card, props.row, { value: [...next], unit: "" });
     sheet.edit.settle();
@@ -139,7 +132,9 @@ export function ContentsRow(props: Props) {
           {(content, index) => (
             <ContentLine
               {...props}
+              index={index}
               content={content()}
+              onWrong={setWrong}
               onPut={(next) =>
                 put(list().flatMap((item, at) => (at === index ? (next ? [next] : []) : [item])))
               }
@@ -152,7 +147,7 @@ export function ContentsRow(props: Props) {
           </button>
         </li>
       </ul>
-      <Show when={sheet.failure(id())}>{(text) => <p class="wrong">{text()}</p>}</Show>
+      <WrongInList text={wrong() ?? sheet.failure(id())} />
       <Cautions card={props.card} beside={props.row.name} />
     </div>
   );

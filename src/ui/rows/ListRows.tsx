@@ -1,13 +1,14 @@
 // Rows that hold a list: twelve months here; points and what grows in a bed beside.
 
-import { createSignal, Index, Match, Show, Switch } from "solid-js";
+import { createSignal, Index, Match, Switch } from "solid-js";
 import type { Card } from "../../document/worksheet.ts";
 import type { ListGiven } from "../../graph/types.ts";
 import { SHORT_MONTHS } from "../../units/calendar-names.ts";
 import { editText, unitLabel } from "../../units/show.ts";
 import { useSheet } from "../sheet.ts";
 import { ContentsRow } from "./ContentsRow.tsx";
-import { readTyped } from "./number-text.ts";
+import { monthsOf, monthsUnit } from "./enter-cell.ts";
+import { ListField, WrongInList } from "./ListField.tsx";
 import { PointsRow } from "./PointsRow.tsx";
 
 type Props = { readonly card: Card; readonly row: ListGiven };
@@ -16,25 +17,7 @@ function MonthsRow(props: Props) {
   const sheet = useSheet();
   const id = () => `${props.card.id}.${props.row.name}`;
   const [wrong, setWrong] = createSignal<string | null>(null);
-  const entry = () => props.card.givens[props.row.name];
-  const unit = () => entry()?.unit ?? props.row.unit ?? "";
-  const values = (): readonly (number | null)[] => {
-    const list = entry()?.value ?? props.row.default;
-    return SHORT_MONTHS.map((_, month) =>
-      Array.isArray(list) && typeof list[month] === "number" ? list[month] : null,
-    );
-  };
-  const put = (month: number, text: string) => {
-    setWrong(null);
-    const measure = props.row.measures?.[0] ?? "factor";
-    const read = readTyped(sheet, text, measure, unit());
-    if (!read.ok) return setWrong(`${SHORT_MONTHS[month]}: ${read.message}`);
-    if (unit() !== "" && read.unit !== unit())
-      return setWrong(`${SHORT_MONTHS[month]}: all twelve are in ${unitLabel(unit())}.`);
-    const next = values().map((value, at) => (at === month ? read.value : (value ?? 0)));
-    sheet.edit.given(props.card, props.row, { value: next, unit: unit() });
-    sheet.edit.settle();
-  };
+  const unit = () => monthsUnit(props);
   const locale = () => sheet.showOptions().locale;
   return (
     <details class="row wide" id={id()}>
@@ -44,27 +27,20 @@ function MonthsRow(props: Props) {
       </summary>
       <p class="small">{sheet.help(props.card, props.row)}</p>
       <div class="months">
-        <Index each={values()}>
+        <Index each={monthsOf(props)}>
           {(value, month) => (
-            <label>
-              {SHORT_MONTHS[month]}
-              <input
-                inputmode="decimal"
-                autocomplete="off"
-                value={value() === null ? "" : editText(value() ?? 0, "", locale())}
-                onChange={(event) => put(month, event.currentTarget.value)}
-              />
-            </label>
+            <ListField
+              {...props}
+              at={[month]}
+              name={SHORT_MONTHS[month] ?? ""}
+              label={SHORT_MONTHS[month] ?? ""}
+              shown={value() === null ? "" : editText(value() ?? 0, "", locale())}
+              onWrong={setWrong}
+            />
           )}
         </Index>
       </div>
-      <Show when={wrong()}>
-        {(text) => (
-          <p class="wrong" role="alert">
-            {text()}
-          </p>
-        )}
-      </Show>
+      <WrongInList text={wrong()} />
     </details>
   );
 }

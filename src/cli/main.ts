@@ -10,6 +10,7 @@ import { baseOf } from "../studies/ask.ts";
 import { workOut } from "../studies/work-out.ts";
 import { HELP, readArguments, type Wanted } from "./arguments.ts";
 import { givesOutReport } from "./gives-out-report.ts";
+import { notSureReport, notSureText } from "./not-sure-report.ts";
 import { layPlan, planText } from "./plan-report.ts";
 import { openRain } from "./rain.ts";
 import { jsonReport, textReport } from "./report.ts";
@@ -65,6 +66,7 @@ async function run(wanted: Wanted): Promise<string> {
     wanted.workingBack &&
     (await workedBackReport(baseOf(worksheet, CARD_KINDS, records), CARD_KINDS, wanted.workingBack));
   const out = wanted.givesOut ? givesOutReport(worksheet, CARD_KINDS, records, whole) : null;
+  const unsure = wanted.notSure && notSureReport(worksheet, CARD_KINDS, records, wanted.notSure);
   if (wanted.json) {
     const report = {
       ...jsonReport(whole, CARD_KINDS),
@@ -72,11 +74,13 @@ async function run(wanted: Wanted): Promise<string> {
       ...(tried ? { tried: triedJson(tried) } : {}),
       ...(workedBack ? { worked_back: workedBack } : {}),
       ...out,
+      ...unsure,
     };
     return `${JSON.stringify(report, null, 2)}\n`;
   }
   const head = plan ? planText(plan.report) : "";
   if (out) return `${head}${out.gives_out_said}\n`;
+  if (unsure) return head + notSureText(worksheet, CARD_KINDS, unsure);
   if (workedBack && wanted.workingBack) return head + workedBackText(wanted.workingBack, workedBack);
   return head + (tried ? triedText(tried) : textReport(whole, CARD_KINDS));
 }

@@ -76,7 +76,7 @@ function amountOf(text: string): Partial<Expected> {
 }
 
 /** A forecast as it is typed: "2026-07-01=5 mm 40 % 31 degC,2026-07-02=0 mm". */
-export function readForecast(text: string | null, today: number): Forecast {
+function readForecast(text: string | null, today: number): Forecast {
   const days = new Map<number, Expected>();
   for (const item of text?.split(",").map((part) => part.trim()) ?? []) {
     if (item === "") continue;

@@ -28,7 +28,7 @@ export type TodayGiven = {
 const LOOK_BACK = 60;
 
 /** The day of a bed's soak, where it is known and tells of today. */
-export function soakOf({ lastSoaked, today }: TodayGiven, id: string): number | null {
+function soakOf({ lastSoaked, today }: TodayGiven, id: string): number | null {
   const day = lastSoaked[id];
   return day === undefined || day > today || day < today - LOOK_BACK ? null : day;
 }

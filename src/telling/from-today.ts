@@ -7,7 +7,7 @@ import { SHORT_MONTHS } from "../units/calendar-names.ts";
 import { listed } from "./words/lists.ts";
 
 /** "Aug 3". */
-export function dayWords(date: number): string {
+function dayWords(date: number): string {
   const { month, day } = calendarDate(date);
   return `${SHORT_MONTHS[month - 1]} ${day}`;
 }

@@ -118,6 +118,7 @@ export const carry: Kind = {
   uses: ["waters_beds"],
   joins: { from: "newest" },
   firstNumbers: [{ row: "distance" }],
+  offers: [{ name: "can", says: "a second can for {}", row: "cans_at_once", buys: { more: "one", most: 2 } }],
   laid: laidCans,
   drawn: {
     as: "carry",

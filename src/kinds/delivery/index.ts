@@ -33,6 +33,15 @@ export const delivery: Kind = {
   ],
   local: ["outlet_height"],
   handSettings: ["lowest_water", "watering_time"],
+  offers: [
+    {
+      name: "hose",
+      says: "the next size of hose for {}",
+      row: "hose_bore",
+      // Garden hose by its bore, common practice, no source.
+      buys: { larger: [0.375, 0.5, 0.625, 0.75, 1, 1.25, 1.5, 2], unit: "in" },
+    },
+  ],
   laid: laidDeliveries,
   drawn: { as: "delivery", beside: [{ row: "watering_time", tint: "power", text: "longest watering {}" }] },
   glance: ["watering_time", "flow"],

@@ -108,6 +108,7 @@ export const roof: Kind = {
   joins: { drains_to: "newest" },
   firstNumbers: [{ row: "footprint" }],
   local: ["footprint", "length", "width"],
+  offers: [{ name: "gutter", says: "a gutter on {}", row: "drains_to", buys: "link" }],
   handSettings: ["drains_to", "first_flush_volume", "standpipe_length", "catch_from", "catch_until"],
   laid: laidRoofs,
   drawn: {

@@ -16,7 +16,7 @@ export function Foot() {
       </p>
       <p>
         Version {sheet.keep.version}
-        {sheet.keep.ready() ? ", kept on this device: it opens with no network" : ""}.
+        {sheet.keep.opens()}.
       </p>
     </footer>
   );

@@ -40,7 +40,7 @@ function ofWeek(week: WeekOfBed): string {
   if (!next) {
     return week.thirstyFrom === null
       ? "It lacks {lacks_today} now and wants nothing in the coming week."
-      : "It is thirsty in the coming week and does not ask: see when it is watered, or let go.";
+      : "It goes short in the coming week and does not ask: see when it is watered, or given up.";
   }
   const when = dayWords(next, today);
   const lacks = when === "today" ? "" : "It lacks {lacks_today} now. ";

@@ -9,7 +9,7 @@ import type { Worksheet } from "../document/worksheet.ts";
 import { wordIn } from "../graph/readers.ts";
 import { textOrDate } from "../graph/shown.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
-import { worksheetToFileText } from "../storage/file.ts";
+import { worksheetToFileText } from "../storage/file-text.ts";
 import { chanceId } from "../storage/shelf.ts";
 import type { Keeping, TableName } from "../ui/dialogs/keeping.ts";
 import { borrowedIn, unmarkBorrowed } from "./borrowed.ts";

@@ -23,6 +23,7 @@ import { keepForOffline } from "./offline.ts";
 import { openOtherTabs } from "./other-tabs.ts";
 import type { Laid, PageShared, Thrown } from "./page-shared.ts";
 import { createReadOnce } from "./read-once.ts";
+import { fetchReading, NOT_FETCHED } from "./reading.ts";
 import { takeUp } from "./taking-up.ts";
 import { firstWorksheet } from "./templates.ts";
 import { openTab } from "./this-tab.ts";
@@ -146,6 +147,10 @@ async function recordsOf(worksheet: Worksheet): Promise<readonly DailyRecord[]> 
 
 /** Opens a kept sheet; a broken one is set aside and said, and the demo opens instead. */
 async function openKept(id: string, notice = ""): Promise<boolean> {
+  if ((await fetchReading()) === null) {
+    layFirst(NOT_FETCHED);
+    return true;
+  }
   const opened = await shelf.open(id, Date.now());
   if (!opened.ok || opened.value.state === "absent") return false;
   if (opened.value.state === "set_aside") {

@@ -8,6 +8,7 @@ import { recordNames } from "../document/record-names.ts";
 import { swapped } from "../document/swap.ts";
 import type { Entry, Worksheet } from "../document/worksheet.ts";
 import { keepConditions } from "../graph/keep-conditions.ts";
+import { rolesOf } from "../graph/roles.ts";
 import type { Row } from "../graph/types.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import { worksheetToFileText } from "../storage/file-text.ts";
@@ -33,10 +34,7 @@ type Tools = {
   readonly setRecord: (key: string, label: string) => void;
 };
 
-const roles = {
-  isLink: (kind: string, given: string): boolean =>
-    CARD_KINDS[kind]?.rows.some((row) => row.row === "link" && row.name === given) ?? false,
-};
+const roles = rolesOf(CARD_KINDS);
 
 /** What kind of row a quantity stands on. */
 function rowKind(worksheet: Worksheet, id: string): Row["row"] | undefined {
@@ -255,7 +253,7 @@ export function makeEdits(tools: Tools): Edits {
       const { normalsOf } = await import("./normals-of.ts");
       rain.forget();
       session.edit("Weather made up from the record", (worksheet) =>
-        Object.entries(normalsOf(record)).reduce(
+        Object.entries(normalsOf(record, worksheet.units)).reduce(
           (sheet, [name, entry]) => setGiven(sheet, "weather", name, entry),
           setGiven(worksheet, "weather", "record", null),
         ),

@@ -9,7 +9,11 @@ import { worksheetFromFileText } from "../storage/file.ts";
 import { baseOf } from "../studies/ask.ts";
 import { workOut } from "../studies/work-out.ts";
 import { HELP, readArguments, type Wanted } from "./arguments.ts";
+import { fromTodayAnswer, fromTodayReport, fromTodayText } from "./from-today-report.ts";
 import { givesOutReport } from "./gives-out-report.ts";
+import { nextMoneyReport, nextMoneyText, priceOffer } from "./next-money-report.ts";
+import { notSureReport, notSureText } from "./not-sure-report.ts";
+import { layPlan, planText } from "./plan-report.ts";
 import { openRain } from "./rain.ts";
 import { jsonReport, textReport } from "./report.ts";
 import { writeSeries } from "./series.ts";
@@ -49,13 +53,16 @@ function withRain(worksheet: Worksheet, record: DailyRecord): Worksheet {
 async function run(wanted: Wanted): Promise<string> {
   const opened = openWorksheet(wanted.worksheet);
   const records = [...opened.records];
-  let worksheet = opened.worksheet;
+  const plan = wanted.plan === null ? null : layPlan(opened.worksheet, CARD_KINDS, wanted.plan);
+  let worksheet = plan?.worksheet ?? opened.worksheet;
   if (wanted.rain !== null) {
     const record = await openRain(wanted.rain);
     records.push(record);
     worksheet = withRain(worksheet, record);
   }
   for (const { name, value } of wanted.sets) worksheet = setValue(worksheet, CARD_KINDS, name, value);
+  if (wanted.today !== null) worksheet = setValue(worksheet, CARD_KINDS, "site.today", wanted.today);
+  for (const { name, value } of wanted.offers) worksheet = priceOffer(worksheet, CARD_KINDS, name, value);
   const whole = workOut(worksheet, CARD_KINDS, records);
   if (wanted.series !== null) writeSeries(wanted.series, whole, records);
   const tried = wanted.tried && triedReport(worksheet, CARD_KINDS, records, wanted.tried);
@@ -63,18 +70,32 @@ async function run(wanted: Wanted): Promise<string> {
     wanted.workingBack &&
     (await workedBackReport(baseOf(worksheet, CARD_KINDS, records), CARD_KINDS, wanted.workingBack));
   const out = wanted.givesOut ? givesOutReport(worksheet, CARD_KINDS, records, whole) : null;
+  const ahead = wanted.fromToday && fromTodayAnswer(whole, records, wanted.fromToday.forecast);
+  const money =
+    wanted.nextMoney === null
+      ? null
+      : await nextMoneyReport(baseOf(worksheet, CARD_KINDS, records), CARD_KINDS, whole, wanted.nextMoney);
+  const unsure = wanted.notSure && notSureReport(worksheet, CARD_KINDS, records, wanted.notSure);
   if (wanted.json) {
     const report = {
       ...jsonReport(whole, CARD_KINDS),
+      ...(plan ? { plan: plan.report } : {}),
       ...(tried ? { tried: triedJson(tried) } : {}),
       ...(workedBack ? { worked_back: workedBack } : {}),
       ...out,
+      ...(ahead ? { from_today: fromTodayReport(whole, ahead) } : {}),
+      ...money,
+      ...unsure,
     };
     return `${JSON.stringify(report, null, 2)}\n`;
   }
-  if (out) return `${out.gives_out_said}\n`;
-  if (workedBack && wanted.workingBack) return workedBackText(wanted.workingBack, workedBack);
-  return tried ? triedText(tried) : textReport(whole, CARD_KINDS);
+  const head = plan ? planText(plan.report) : "";
+  if (ahead) return head + fromTodayText(whole, ahead);
+  if (out) return `${head}${out.gives_out_said}\n`;
+  if (money) return head + nextMoneyText(money);
+  if (unsure) return head + notSureText(worksheet, CARD_KINDS, unsure);
+  if (workedBack && wanted.workingBack) return head + workedBackText(wanted.workingBack, workedBack);
+  return head + (tried ? triedText(tried) : textReport(whole, CARD_KINDS));
 }
 
 /** Runs the command line; resolves to the exit code. */

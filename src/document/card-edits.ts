@@ -12,7 +12,7 @@ import {
   withCards,
 } from "./entries.ts";
 import { frozen } from "./freeze.ts";
-import { freshId, idProblem, isSingle } from "./ids.ts";
+import { freshId, idProblem, isSingle, titleFromId } from "./ids.ts";
 import { LIMITS } from "./limits.ts";
 import type { Card, Entries, Entry, Plan, Worksheet } from "./worksheet.ts";
 
@@ -22,11 +22,6 @@ export type NewCard = {
   /** Id of the card behind which it is put; else it comes last. */
   readonly after?: string;
 };
-
-function titleFromId(id: string): string {
-  const words = id.replaceAll("_", " ");
-  return words.charAt(0).toUpperCase() + words.slice(1);
-}
 
 /** Whether one more card fits. */
 function hasRoom(worksheet: Worksheet): boolean {

@@ -4,14 +4,19 @@ import { removeCard } from "./card-edits.ts";
 import { withChanges } from "./changes.ts";
 import { type GivenRoles, mapCards, withCards } from "./entries.ts";
 import { frozen } from "./freeze.ts";
-import { isSingle } from "./ids.ts";
+import { isSingle, titleFromId } from "./ids.ts";
 import { LIMITS } from "./limits.ts";
 import { RECORD_CARD, RECORD_GIVEN } from "./record-names.ts";
 import { sameData } from "./same.ts";
 import type { AddedCard, Card, Change, Entries, Entry, Plan, Worksheet } from "./worksheet.ts";
 
 /** What of a plan does not count: its card is gone from the sheet, or what it adds finds no place there. */
-export type LeftOut = { readonly card: string; readonly why: "gone" | "another_kind" | "no_room" };
+export type LeftOut = {
+  readonly card: string;
+  /** What it is called in the plan; of a card that is gone, its id as words. */
+  readonly title: string;
+  readonly why: "gone" | "another_kind" | "no_room";
+};
 
 export type Laid = { readonly worksheet: Worksheet; readonly left: readonly LeftOut[] };
 
@@ -40,7 +45,7 @@ function withAdded(worksheet: Worksheet, added: AddedCard, left: LeftOut[]): Wor
   const { after, ...card } = added;
   const there = find(worksheet, card.id);
   if (there && there.kind !== card.kind) {
-    left.push({ card: card.id, why: "another_kind" });
+    left.push({ card: card.id, title: card.title, why: "another_kind" });
     return worksheet;
   }
   if (there)
@@ -49,7 +54,7 @@ function withAdded(worksheet: Worksheet, added: AddedCard, left: LeftOut[]): Wor
       mapCards(worksheet.cards, (one) => (one === there ? standIn(one, card) : one)),
     );
   if (worksheet.cards.length >= LIMITS.cards) {
-    left.push({ card: card.id, why: "no_room" });
+    left.push({ card: card.id, title: card.title, why: "no_room" });
     return worksheet;
   }
   return withCards(worksheet, worksheet.cards.toSpliced(insertAt(worksheet, after), 0, card));
@@ -72,7 +77,7 @@ export function laidOver(sheet: Worksheet, plan: Differences, roles: Pick<GivenR
   const ownRecord = plan.changes.filter(({ card, part, row }) => !isRecord(card, part, row));
   const changes = ownRecord.filter(({ card }) => stands.has(card));
   const gone = new Set(ownRecord.flatMap(({ card }) => (stands.has(card) ? [] : [card])));
-  for (const card of gone) left.push({ card, why: "gone" });
+  for (const card of gone) left.push({ card, title: titleFromId(card), why: "gone" });
   return { worksheet: frozen(withChanges(worksheet, changes)), left };
 }
 

@@ -25,6 +25,12 @@ function slug(text: string): string {
     .replace(/^_+|_+$/g, "");
 }
 
+/** What a card is called that has no title, or that is gone: its id as words. */
+export function titleFromId(id: string): string {
+  const words = id.replaceAll("_", " ");
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
 /** Ids of the cards there are and of those that a plan would add. */
 function takenIds(worksheet: Worksheet): ReadonlySet<string> {
   const planned = (worksheet.plans ?? []).flatMap(({ added }) => added);

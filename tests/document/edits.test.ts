@@ -14,10 +14,11 @@ import { setGiven, setLife, setMeasured, setPrice, setWorksheet } from "../../sr
 import { commit, redo, startHistory, undo } from "../../src/document/history.ts";
 import { freshId, idProblem } from "../../src/document/ids.ts";
 import { LIMITS } from "../../src/document/limits.ts";
-import { dropPlan, keepBeside, planNamed, renamePlan, takeOver } from "../../src/document/plan-edits.ts";
+import { keepBeside, planNamed } from "../../src/document/plan-edits.ts";
 import { recordNames, renameRecord } from "../../src/document/record-names.ts";
 import type { Card, Worksheet } from "../../src/document/worksheet.ts";
-import { anyEntry, fixture, isDeeplyFrozen, ROLES } from "./made-up.ts";
+import { anyEdit } from "./any-edit.ts";
+import { fixture, isDeeplyFrozen, ROLES } from "./made-up.ts";
 
 const gallons = (value: number) => ({ value, unit: "gal" });
 const cardOf = (worksheet: Worksheet, id: string) => {
@@ -201,96 +202,6 @@ test("the records a worksheet names are found and renamed", () => {
   expect(renameRecord(fixture(), "unknown", "another")).toEqual(fixture());
   expect(recordNames(emptyWorksheet())).toEqual([]);
 });
-
-type Edit = (worksheet: Worksheet) => Worksheet;
-
-const someId = fc.constantFrom(
-  "site",
-  "blue_tank",
-  "shed_roof",
-  "tank_2",
-  "tank",
-  "tunnel_bed",
-  "spare",
-  "nobody",
-  "x_1",
-);
-const someName = fc.constantFrom("capacity", "drains_to", "watered_by", "formula", "record", "note");
-const somePlan = fc.constantFrom("one", "two", "Blue tank: second barrel", "A tub instead of the hose", "");
-const someTitle = fc.string({ maxLength: 12 });
-
-const anyEdit: fc.Arbitrary<Edit> = fc.oneof(
-  fc.tuple(someId, someName, fc.option(anyEntry)).map(
-    ([id, name, entry]): Edit =>
-      (sheet) =>
-        setGiven(sheet, id, name, entry),
-  ),
-  fc.tuple(someId, someName, fc.option(anyEntry)).map(
-    ([id, name, entry]): Edit =>
-      (sheet) =>
-        setMeasured(sheet, id, name, entry),
-  ),
-  fc.tuple(someId, fc.option(anyEntry)).map(
-    ([id, entry]): Edit =>
-      (sheet) =>
-        setPrice(setLife(sheet, id, entry), id, entry),
-  ),
-  fc.tuple(fc.constantFrom("tank", "bed", "site"), someTitle).map(
-    ([kind, title]): Edit =>
-      (sheet) =>
-        addCard(sheet, kind, { title }),
-  ),
-  someId.map(
-    (id): Edit =>
-      (sheet) =>
-        removeCard(sheet, id, ROLES),
-  ),
-  someId.map(
-    (id): Edit =>
-      (sheet) =>
-        copyCard(sheet, id),
-  ),
-  fc.tuple(someId, someTitle).map(
-    ([id, title]): Edit =>
-      (sheet) =>
-        renameCard(sheet, id, title),
-  ),
-  fc.tuple(someId, someId).map(
-    ([from, to]): Edit =>
-      (sheet) =>
-        changeId(sheet, from, to, ROLES),
-  ),
-  fc.tuple(someId, fc.integer({ min: -2, max: 20 })).map(
-    ([id, to]): Edit =>
-      (sheet) =>
-        moveCard(sheet, id, to),
-  ),
-  somePlan.map(
-    (name): Edit =>
-      (sheet) =>
-        keepBeside(sheet, fixture(), name, ROLES),
-  ),
-  fc.tuple(somePlan, somePlan).map(
-    ([name, back]): Edit =>
-      (sheet) =>
-        takeOver(sheet, name, back, ROLES),
-  ),
-  fc.tuple(somePlan, somePlan).map(
-    ([from, to]): Edit =>
-      (sheet) =>
-        renamePlan(sheet, from, to),
-  ),
-  somePlan.map(
-    (name): Edit =>
-      (sheet) =>
-        dropPlan(sheet, name),
-  ),
-  someTitle.map(
-    (title): Edit =>
-      (sheet) =>
-        setWorksheet(sheet, { title }),
-  ),
-);
 
 describe("500 random rows of edits", () => {
   test("all undone is the very start, all redone the very end, and nothing is ever thawed or unreadable", () => {

@@ -48,7 +48,7 @@ describe("a plan laid over the sheet", () => {
   test("a change to a card that is gone is dropped and said, once a card; the rest of the plan counts", () => {
     const without = removeCard(fixture(), "blue_tank", ROLES);
     const { worksheet, left } = laidOver(without, plan(without, TUB), ROLES);
-    expect(left).toEqual([{ card: "blue_tank", why: "gone" }]);
+    expect(left).toEqual([{ card: "blue_tank", title: "Blue tank", why: "gone" }]);
     expect(cardOf(worksheet, "tub")?.givens.capacity).toEqual(gallons(40));
     expect(cardOf(worksheet, "blue_tank")).toBeUndefined();
   });
@@ -64,7 +64,9 @@ describe("a plan laid over the sheet", () => {
       ...sheet,
       cards: [...sheet.cards, { ...plan(sheet, TUB).added[0], kind: "bed" }],
     } as Worksheet;
-    expect(laidOver(other, plan(other, TUB), ROLES).left).toEqual([{ card: "tub", why: "another_kind" }]);
+    expect(laidOver(other, plan(other, TUB), ROLES).left).toEqual([
+      { card: "tub", title: "Tub", why: "another_kind" },
+    ]);
   });
 
   test("a full worksheet takes no more cards and says so", () => {
@@ -77,7 +79,9 @@ describe("a plan laid over the sheet", () => {
       measured: {},
     }));
     const full = { ...sheet, cards: [...sheet.cards, ...more] };
-    expect(laidOver(full, plan(full, TUB), ROLES).left).toEqual([{ card: "tub", why: "no_room" }]);
+    expect(laidOver(full, plan(full, TUB), ROLES).left).toEqual([
+      { card: "tub", title: "Tub", why: "no_room" },
+    ]);
   });
 
   test("the rain record is the sheet's, whatever a plan says, and no difference between sheets", () => {

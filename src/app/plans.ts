@@ -207,7 +207,7 @@ export function createPlans(tools: Tools, asker: Asker): Plans {
       const planned = answers ? numberIn(answers[TOTAL]) : null;
       return {
         name: plan.name,
-        differs: differencesSaid(inSheet(worksheet, laid.worksheet, differs, options())),
+        differs: differencesSaid(inSheet(worksheet, laid.worksheet, differs, options()), plan.name),
         left: laid.left.map(leftOutSaid),
         dearer: answers ? dearer(column, numberIn(result(TOTAL)), planned, options()) : "",
       };

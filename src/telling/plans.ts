@@ -24,8 +24,8 @@ const IN_NAME = 2;
 
 const lower = (label: string): string => label.charAt(0).toLowerCase() + label.slice(1);
 
-/** "more: Porch roof", "Two totes: each holds 500 gal". */
-function differingSaid(one: Differing): string {
+/** "with Porch roof", "Two totes: each holds 500 gal"; the part is not named where the plan's name does. */
+function differingSaid(one: Differing, named = ""): string {
   switch (one.what) {
     case "added":
       return `with ${one.title}`;
@@ -35,7 +35,8 @@ function differingSaid(one: Differing): string {
       return `${one.title} called ${one.text}`;
     default: {
       const text = one.text === "" ? (one.what === "measured" ? "not measured" : "as usual") : one.text;
-      return `${one.title}: ${lower(one.label)} ${one.what === "measured" ? "measured " : ""}${text}`;
+      const said = `${lower(one.label)} ${one.what === "measured" ? "measured " : ""}${text}`;
+      return named.includes(one.title) ? said : `${one.title}: ${said}`;
     }
   }
 }
@@ -48,11 +49,15 @@ function news(all: readonly Differing[]): readonly Differing[] {
 }
 
 /** What differs, a line each; where there are many, the rest counted. */
-export function differencesSaid(all: readonly Differing[]): readonly string[] {
+export function differencesSaid(all: readonly Differing[], name: string): readonly string[] {
   const told = news(all);
-  if (told.length <= NAMED) return told.map(differingSaid);
-  const more = told.length - NAMED + 1;
-  return [...told.slice(0, NAMED - 1).map(differingSaid), `and ${more} more`];
+  // A name that speaks of one part alone need not be followed by it again.
+  const named = new Set(told.map(({ title }) => title)).size === 1 ? name : "";
+  const said = told
+    .map((one) => differingSaid(one, named))
+    .filter((line) => line.toLowerCase() !== name.toLowerCase());
+  if (said.length <= NAMED) return said;
+  return [...said.slice(0, NAMED - 1), `and ${said.length - NAMED + 1} more`];
 }
 
 /** In a name a number stands without its label: "Two totes 500 gal". */

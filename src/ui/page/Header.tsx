@@ -148,7 +148,7 @@ function createTools(onOpen: (opened: Opened) => void): readonly Tool[] {
       view: (place) => <Turn name="Redo" place={place} />,
     },
     plain("Side by side", 1240, () => showBeside(sheet), {
-      offered: () => (sheet.worksheet().plans ?? []).length > 0,
+      offered: () => sheet.held() || sheet.worksheet().plans !== undefined,
     }),
     plain("This week", 900, () => onOpen("week"), { offered: hasWeek }),
     plain("Worksheets", 760, () => {

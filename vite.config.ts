@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { defineConfig, type Plugin } from "vite";
 import { VitePWA } from "vite-plugin-pwa";
 import solid from "vite-plugin-solid";
+import { ONE_FILE, withOneFile } from "./src/cli/one-file.mjs";
 import { POLICY } from "./src/cli/serve.mjs";
 
 /**
@@ -51,6 +52,7 @@ export default defineConfig({
       name: "policy-in-the-page",
       transformIndexHtml: (html) => html.replace("%POLICY%", POLICY),
     },
+    withOneFile(() => [solid()]),
     VitePWA({
       // A new version waits until the reader says so, and the page registers the worker itself.
       registerType: "prompt",
@@ -80,7 +82,10 @@ export default defineConfig({
       },
     }),
   ],
-  define: { "import.meta.env.VITE_VERSION": JSON.stringify(version) },
+  define: {
+    "import.meta.env.VITE_VERSION": JSON.stringify(version),
+    "import.meta.env.VITE_ONE_FILE": JSON.stringify(ONE_FILE),
+  },
   worker: { format: "es" },
   build: {
     target: "es2022",

@@ -262,7 +262,7 @@ export function makeEdits(tools: Tools): Edits {
       const { normalsOf } = await import("./normals-of.ts");
       rain.forget();
       session.edit("Weather made up from the record", (worksheet) =>
-        Object.entries(normalsOf(record)).reduce(
+        Object.entries(normalsOf(record, worksheet.units)).reduce(
           (sheet, [name, entry]) => setGiven(sheet, "weather", name, entry),
           setGiven(worksheet, "weather", "record", null),
         ),

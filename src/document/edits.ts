@@ -76,6 +76,20 @@ export function setLife(worksheet: Worksheet, cardId: string, entry: Entry | nul
   return setOnCard(worksheet, cardId, "life", entry);
 }
 
+/** Sets what something that can be bought for a card would cost, or takes it out by null. */
+export function setOffer(worksheet: Worksheet, cardId: string, name: string, entry: Entry | null): Worksheet {
+  if (unfit(entry)) return worksheet;
+  return frozen(
+    mapCard(worksheet, cardId, (card) => {
+      const before = card.offers ?? {};
+      const offers = withEntry(before, name, frozen(entry));
+      if (offers === before) return card;
+      const { offers: _before, ...rest } = card;
+      return Object.keys(offers).length === 0 ? rest : { ...rest, offers };
+    }),
+  );
+}
+
 export type WorksheetSettings = Pick<
   Worksheet,
   "title" | "units" | "locale" | "currency" | "datum" | "made_by" | "made_on"

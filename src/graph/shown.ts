@@ -81,10 +81,12 @@ function shownWord(worksheet: Worksheet, row: Row | null, word: string, options:
   return mayBeDate ? textOrDate(word, options.locale) : word;
 }
 
-/** A number as it is shown; one that was typed is never rounded. */
+const isUsual = ({ work }: GraphNode): boolean => work.kind === "pick" || work.kind === "entry";
+
+/** A number as it is shown; one that was typed is never rounded, a usual one to no more than its table gave. */
 function shownNumber(worksheet: Worksheet, node: GraphNode, value: number, given: ShowOptions): string {
   const entry = entryOfNode(worksheet, node);
-  const options = entry ? { ...given, rounded: false } : given;
+  const options = entry ? { ...given, rounded: false } : { ...given, usual: isUsual(node) };
   const typed = entry?.unit;
   const unit = node.work.kind === "formula" && node.work.userUnit ? node.work.userUnit : typed;
   const measure = shownMeasure(node);

@@ -5,7 +5,7 @@ import type { Graph } from "../graph/nodes.ts";
 import type { QuantityId, Row } from "../graph/types.ts";
 
 /** Of the whole place, in the order in which they are offered. */
-const OF_THE_PLACE: readonly QuantityId[] = [
+export const OF_THE_PLACE: readonly QuantityId[] = [
   "season.worst_season_days_short",
   "season.seasons_short",
   "season.days_short",

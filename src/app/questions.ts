@@ -5,6 +5,7 @@ import { createDrier } from "./drier.ts";
 import { createGivesOut } from "./gives-out.ts";
 import { createSince } from "./held.ts";
 import { createInHand } from "./in-hand.ts";
+import { plansLater } from "./plans-later.ts";
 import type { InHandTools } from "./turned.ts";
 
 export function createQuestions(tools: InHandTools, pool: AskingPool) {
@@ -14,5 +15,6 @@ export function createQuestions(tools: InHandTools, pool: AskingPool) {
     ...createGivesOut(engine, pool.asker()),
     hand: createInHand(tools, pool.asker()),
     since: createSince(tools.session, tools.options),
+    plans: plansLater(tools, pool),
   };
 }

@@ -14,5 +14,6 @@ export function createQuestions(tools: InHandTools, pool: AskingPool) {
     ...createGivesOut(engine, pool.asker()),
     hand: createInHand(tools, pool.asker()),
     since: createSince(tools.session, tools.options),
+    workBack: async () => (await import("./work-back.ts")).createWorkBack(tools, pool.asker()),
   };
 }

@@ -1,8 +1,9 @@
-// Which answers a turned number can move, out of those that matter: what its curve may show.
+// Which answers a turned number can move, out of those that matter: what its curve may show; and which numbers that matter
+// can move an answer: what may be worked back from it.
 
 import { ancestorsOf } from "../graph/ancestors.ts";
 import type { Graph } from "../graph/nodes.ts";
-import type { QuantityId, Row } from "../graph/types.ts";
+import type { CardKinds, QuantityId, Row } from "../graph/types.ts";
 
 /** Of the whole place, in the order in which they are offered. */
 export const OF_THE_PLACE: readonly QuantityId[] = [
@@ -47,4 +48,23 @@ export function movedBy(
   const place = [...new Set([first, ...OF_THE_PLACE])].filter(isMoved);
   const rest = own.filter((answer) => !place.includes(answer) && isMoved(answer));
   return [...place, ...rest.slice(0, MOST_OWN)];
+}
+
+const isTurnedOften = (row: Row): boolean =>
+  row.row === "given" && row.usual !== undefined && row.minor !== true && row.hidden !== true;
+
+/** The numbers that are turned often and can move an answer, in the order of the cards. */
+export function moversOf(
+  graph: Graph,
+  cards: readonly { readonly id: string; readonly kind: string }[],
+  kinds: CardKinds,
+  answer: QuantityId,
+): readonly QuantityId[] {
+  const behind = ancestorsOf(graph, [answer]);
+  return cards.flatMap(({ id, kind }) =>
+    (kinds[kind]?.rows ?? [])
+      .filter(isTurnedOften)
+      .map(({ name }) => `${id}.${name}`)
+      .filter((number) => behind[graph.index.get(number) ?? -1] === 1),
+  );
 }

@@ -70,12 +70,17 @@ function createReaders({ session, looking, options }: InHandTools) {
   };
   return {
     numbers: (answer: string) => {
-      const { graph, worksheet } = view();
-      const all = moversOf(graph, worksheet.cards, CARD_KINDS, answer);
-      const of = looking.part();
-      const kind = worksheet.cards.find(({ id }) => id === of)?.kind ?? "";
-      const likely = [looking.inHand(), `${of}.${CARD_KINDS[kind]?.firstNumbers?.[0]?.row}`];
-      return { all, first: likely.find((id) => id && all.includes(id)) ?? all[0] ?? null };
+      const { worksheet } = view();
+      const all = moversOf(view(), worksheet.cards, answer);
+      const kindOf = (card: string) => CARD_KINDS[worksheet.cards.find(({ id }) => id === card)?.kind ?? ""];
+      // What only the grower knows of a part is mostly what is turned.
+      const isFirst = (id: string): boolean => {
+        const [card = "", name] = id.split(".");
+        return kindOf(card)?.firstNumbers?.[0]?.row === name;
+      };
+      const ofPart = all.filter((id) => id.split(".")[0] === looking.part());
+      const likely = [all.find((id) => id === looking.inHand()), ofPart.find(isFirst), all.find(isFirst)];
+      return { all, first: likely.find((id) => id !== undefined) ?? all[0] ?? null };
     },
     wish: (answer: string): ReturnType<WorkBackTools["wish"]> => {
       const [measure, now] = [measureOf(answer), numberIn(view().results.get(answer))];

@@ -61,25 +61,17 @@ function Numbers(props: {
   readonly onPick: (id: string) => void;
 }) {
   const sheet = useSheet();
-  const cards = () =>
-    sheet.worksheet().cards.filter(({ id }) => props.ids.some((one) => one.startsWith(`${id}.`)));
   return (
     <select
       aria-label="The number to turn for it"
       value={props.value}
       onChange={(event) => props.onPick(event.currentTarget.value)}
     >
-      <For each={cards()}>
-        {(card) => (
-          <optgroup label={card.title}>
-            <For each={props.ids.filter((id) => id.startsWith(`${card.id}.`))}>
-              {(id) => (
-                <option value={id} selected={id === props.value}>
-                  {sheet.place(id)}
-                </option>
-              )}
-            </For>
-          </optgroup>
+      <For each={props.ids}>
+        {(id) => (
+          <option value={id} selected={id === props.value}>
+            {sheet.place(id)}
+          </option>
         )}
       </For>
     </select>
@@ -95,7 +87,7 @@ function Outcome(props: { readonly worked: WorkedBack; readonly onSet: (at: numb
           {(value, at) => (
             <li>
               <span>{value.said}</span>{" "}
-              <button type="button" class="small" onClick={() => props.onSet(at())}>
+              <button type="button" class="does" onClick={() => props.onSet(at())}>
                 Set it to {value.shown}
               </button>
             </li>
@@ -154,7 +146,7 @@ function Asking(props: { readonly answer: string; readonly tools: WorkBackTools 
         </p>
         <p>
           <Numbers ids={all} value={number()} onPick={(id) => changed(() => setNumber(id))} />
-          <button type="submit" class="small" disabled={busy()}>
+          <button type="submit" class="does" disabled={busy()}>
             {busy() ? "Working …" : "Work it out"}
           </button>
         </p>

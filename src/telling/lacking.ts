@@ -67,7 +67,7 @@ function shortFirst(asked: Asked): readonly Piece[] {
 export function lackedMostOften(asked: Asked): Sentence | null {
   const id = "season.binding";
   const why = reasonOf(asked.result(id));
-  if (why) return { id: "binding", lead: false, pieces: [`What is lacked most often: ${why}.`] };
+  if (why) return { id: "binding", lead: false, pieces: [`What is short most often: ${why}.`] };
   const bound = word(asked, id);
   if (!bound) return null;
   const said = lackedMost(bound, (word(asked, "season.binding_driver") || "either") as Driver);

@@ -47,6 +47,17 @@ const roundedCount = (count: number): number => (Number.isInteger(count) ? count
 /** Days of a span. */
 export const roundedDays = (days: number): number => figured(halves(days));
 
+/** Whether so many figures give it whole. */
+const isWhole = (value: number, figures: number): boolean =>
+  Math.abs(value - figured(value, figures)) <= Math.abs(value) * DUST;
+
+/**
+ * A usual value, which nobody typed: as the table has it where that is short, else to two figures: its table had it in
+ * another unit, and was no finer.
+ */
+export const roundedUsual = (value: number): number =>
+  value === 0 || isWhole(value, FIGURES) ? value : figured(value, 2);
+
 /** A number in a unit, three figures at the most, water in round steps. */
 function roundedPlain(value: number, unitText: string): number {
   const rounded = figured(value);

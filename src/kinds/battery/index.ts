@@ -97,7 +97,7 @@ export const battery: Kind = {
     }),
     given(
       "peukert",
-      "Minds haste by",
+      "Drained fast it gives less (Peukert's number)",
       "factor",
       { by: "chemistry", pick: column(TABLE, (row) => row.peukert) },
       { min: 1, max: 1.6, minor: true },

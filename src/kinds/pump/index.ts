@@ -33,7 +33,7 @@ const LABEL: readonly Row[] = [
   choice("figures", "These figures are from", { label: "its label", tested: "your own test" }, "label"),
   given(
     "believed_share",
-    "Believed of its flow",
+    "Share of its flow believed",
     "share",
     { by: "figures", pick: { label: typed(pumps.believed_share), tested: [1, "1"] } },
     { min: 0.05, max: 1, minor: true },

@@ -7,7 +7,7 @@ export function Foot() {
   return (
     <footer class="foot">
       <p>
-        Heights are above {sheet.worksheet().datum || "a zero of your choice"}. Made by{" "}
+        Height nought is {sheet.worksheet().datum || "wherever you choose"}. Made by{" "}
         {sheet.worksheet().made_by || "nobody named"} on {sheet.worksheet().made_on}.
       </p>
       <p>

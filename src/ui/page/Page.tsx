@@ -17,6 +17,9 @@ import { Third } from "./Third.tsx";
 
 // The answers come first; whatever else is seen follows as soon as it is here.
 const Drawing = lazy(async () => ({ default: (await import("../charts/Drawing.tsx")).Drawing }));
+const PlansBeside = lazy(async () => ({
+  default: (await import("../beside/PlansBeside.tsx")).PlansBeside,
+}));
 const Time = lazy(async () => ({ default: (await import("../charts/Time.tsx")).Time }));
 const LayOut = lazy(async () => ({ default: (await import("../dialogs/LayOut.tsx")).LayOut }));
 const Hand = lazy(async () => ({ default: (await import("../hand/Hand.tsx")).Hand }));
@@ -109,9 +112,12 @@ function OnPaper() {
 }
 
 function TimeZone() {
+  const sheet = useSheet();
   return (
     <div class="zone-time">
-      <Time />
+      <Show when={sheet.looking.time() === "beside"} fallback={<Time />}>
+        <PlansBeside />
+      </Show>
     </div>
   );
 }

@@ -11,7 +11,7 @@ function freshId(): string {
 }
 
 /** A note of this very minute. */
-export function noteNow(content: Omit<Note, "id" | "day" | "minute">): Note {
+function noteNow(content: Omit<Note, "id" | "day" | "minute">): Note {
   const at = new Date();
   const minute = at.getHours() * 60 + at.getMinutes();
   return { id: freshId(), day: dayHere(at.getTime()), minute, ...content };

@@ -8,7 +8,7 @@ import { LIMITS } from "./limits.ts";
 import type { Card, Entry, Note, Worksheet } from "./worksheet.ts";
 
 /** Days after which a note no longer tells of today: our definition. */
-export const NOTED_FOR = 60;
+const NOTED_FOR = 60;
 
 /** What is noted of a part, and the given of it that the latest such note is read as. */
 const READ_AS: Readonly<Record<string, string>> = {
@@ -23,7 +23,7 @@ export const NOTED_GIVENS: ReadonlyMap<string, string> = new Map(
 );
 
 /** The day on which a dip that is not today's was read: a given beside the level. */
-export const DIPPED_ON = "dipped_on";
+const DIPPED_ON = "dipped_on";
 
 /** Earlier first: by day, then by the time of day, those without one first, then by id. */
 export function inOrder(notes: readonly Note[]): readonly Note[] {
@@ -92,7 +92,7 @@ export function notedInstead(worksheet: Worksheet, note: Note): Worksheet {
  * @param content the note as text
  * @returns 128 bits as 32 hexadecimal letters
  */
-export function contentId(content: string): string {
+function contentId(content: string): string {
   const words = [0x811c9dc5, 0x9e3779b9, 0x85ebca6b, 0xc2b2ae35];
   for (let place = 0; place < content.length; place++) {
     const code = content.charCodeAt(place);

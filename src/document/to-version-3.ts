@@ -27,28 +27,23 @@ function noteOf(where: string, row: string, entry: Plain, day: string): PlainObj
 
 const isSaid = (entry: Plain): boolean => isPlainObject(entry) && typeof entry.value === "number";
 
+/** A card without what became notes; a level of which nobody can say the day stays where it is. */
+function withoutSeen(card: Plain, day: string, notes: PlainObject[]): Plain {
+  if (!isPlainObject(card) || !isPlainObject(card.givens)) return card;
+  const kept = Object.entries(card.givens).filter(([row, entry]) => {
+    if (OLD[row] === undefined) return true;
+    const note = noteOf(String(card.id ?? ""), row, entry, day);
+    if (note) notes.push(note);
+    return !note && isSaid(entry);
+  });
+  return { ...card, givens: Object.fromEntries(kept) };
+}
+
 /** The worksheet of version 2 in version 3. */
 export function toVersion3(worksheet: PlainObject): PlainObject {
-  const cards = Array.isArray(worksheet.cards) ? worksheet.cards : [];
-  const day = dayOfSheet(cards, worksheet);
-  const notes: PlainObject[] = [];
-  const bare = cards.map((card): Plain => {
-    if (!isPlainObject(card) || !isPlainObject(card.givens)) return card;
-    const givens = { ...card.givens };
-    for (const row of Object.keys(OLD)) {
-      if (givens[row] === undefined) continue;
-      const note = noteOf(String(card.id ?? ""), row, givens[row] as Plain, day);
-      // A level of which nobody can say the day stays where it is.
-      if (!note && isSaid(givens[row] as Plain)) continue;
-      if (note) notes.push(note);
-      delete givens[row];
-    }
-    return { ...card, givens };
-  });
-  const before = Array.isArray(worksheet.notes) ? worksheet.notes : [];
-  return {
-    ...worksheet,
-    ...(Array.isArray(worksheet.cards) ? { cards: bare } : {}),
-    ...(notes.length + before.length > 0 ? { notes: [...before, ...notes] } : {}),
-  };
+  if (!Array.isArray(worksheet.cards)) return worksheet;
+  const day = dayOfSheet(worksheet.cards, worksheet);
+  const notes: PlainObject[] = Array.isArray(worksheet.notes) ? [...(worksheet.notes as PlainObject[])] : [];
+  const cards = worksheet.cards.map((card) => withoutSeen(card, day, notes));
+  return { ...worksheet, cards, ...(notes.length > 0 ? { notes } : {}) };
 }

@@ -59,6 +59,9 @@ function Table(props: { readonly plans: Plans }) {
           <th scope="col" class="sheet-head">
             The sheet
             <span class="aside">{sheet.held() ? "as it is in hand" : "as it is now"}</span>
+            <Show when={props.plans.heads().length > 1}>
+              <span class="aside swipe">{props.plans.heads().length} plans, swipe →</span>
+            </Show>
           </th>
           <For each={props.plans.heads()}>{(head) => <Head head={head} plans={props.plans} />}</For>
         </tr>
@@ -113,10 +116,10 @@ export function PlansBeside() {
         {(made) => (
           <>
             <Show when={made().failure()}>{(reason) => <p role="alert">{reason()}</p>}</Show>
+            <Others plans={made()} />
             <Show when={made().heads().length > 0} fallback={<p class="aside">{HOW}</p>}>
               <Table plans={made()} />
             </Show>
-            <Others plans={made()} />
           </>
         )}
       </Show>

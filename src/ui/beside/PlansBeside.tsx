@@ -105,6 +105,7 @@ export function PlansBeside() {
         <span role="status" class="aside">
           {said()}
         </span>
+        <Show when={plans()}>{(made) => <Others plans={made()} />}</Show>
         <button type="button" class="link back" onClick={() => sheet.looking.showTime("year")}>
           Back to the year
         </button>
@@ -116,7 +117,6 @@ export function PlansBeside() {
         {(made) => (
           <>
             <Show when={made().failure()}>{(reason) => <p role="alert">{reason()}</p>}</Show>
-            <Others plans={made()} />
             <Show when={made().heads().length > 0} fallback={<p class="aside">{HOW}</p>}>
               <Table plans={made()} />
             </Show>

@@ -19,6 +19,7 @@ import type { Keeping } from "./dialogs/keeping.ts";
 import type { DrierYears, RainEdits, RainImport } from "./dialogs/rain-import.ts";
 import type { Hand, Since } from "./hand/hand.ts";
 import type { Looking } from "./looking.ts";
+import type { WorkBackTools } from "./work-back/work-back.ts";
 
 export type SavedSheet = {
   readonly id: string;
@@ -100,6 +101,8 @@ export type Sheet = {
   /** The number in hand. */
   readonly hand: Hand;
   readonly since: Since;
+  /** The means to work back from an answer, fetched when somebody asks. */
+  readonly workBack: () => Promise<WorkBackTools>;
   /** Plans beside the sheet, fetched when they are first asked for. */
   readonly plans: () => Promise<Plans>;
   /** What stands typed in a field and is not entered, as when the page was left or it could not be read; null: nothing. */

@@ -12,7 +12,6 @@ import type { ShowOptions } from "../units/show.ts";
 import { createCautions } from "./cautions.ts";
 import { dayHere } from "./clock.ts";
 import { makeEdits } from "./edits.ts";
-import { stillToSay } from "./joining.ts";
 import { createKeeping } from "./keeping.ts";
 import { createLooking } from "./looking.ts";
 import type { Laid, PageShared } from "./page-shared.ts";
@@ -37,7 +36,7 @@ export function createSheet(laid: Laid, shared: PageShared) {
   const session = createSession(laid, shared);
   const typing = listenToTyping();
   const { engine } = session;
-  const looking = createLooking(CARD_KINDS, () => session.worksheet().cards);
+  const looking = createLooking(CARD_KINDS, () => session.worksheet().cards, laid.begun);
   const [sheets, setSheets] = createSignal<readonly SavedSheet[]>([]);
   const showOptions = createMemo<ShowOptions>(() => {
     const { units, locale, currency } = session.worksheet();
@@ -93,9 +92,7 @@ export function createSheet(laid: Laid, shared: PageShared) {
     ...createCautions(engine, showOptions, shared),
     problems: createMemo(() => engine.view().results.problems),
     ...createTelling(session, reader),
-    missing: createMemo(() =>
-      reader.starter() ? [] : stillToSay(CARD_KINDS, session.worksheet().cards, reader.result),
-    ),
+    beginning: async () => (await import("./beginning.ts")).makeBeginning(session, shared),
     working: () => engine.view().results.requests.length > 0,
     held: () => session.held() !== null,
     saved: session.saved,

@@ -7,7 +7,6 @@ import { limitsOf } from "../limits.ts";
 import { COSTS, choice, gather, given, hidden, link, output } from "../rows.ts";
 import { column, options, typed } from "../tabled.ts";
 import { PUMP_CAUTIONS } from "./cautions.ts";
-import { laidPumps } from "./laid.ts";
 import { PUMP_MODELS, WORDS } from "./models.ts";
 import { pumpSeason } from "./season.ts";
 import { PUMP_SPANS } from "./spans.ts";
@@ -165,7 +164,6 @@ export const pump: Kind = {
   joins: { powered_by: "newest" },
   glance: ["flow_at_no_head", "running_current"],
   spans: PUMP_SPANS,
-  laid: laidPumps,
   rows: [...LABEL, ...RESULTS],
   models: PUMP_MODELS,
   cautions: PUMP_CAUTIONS,

@@ -264,7 +264,7 @@ describe("whoever begins", () => {
     await page.locator(".next-number .strong").click();
     expect(await dialog.locator("#begin-asked").innerText()).toContain("how much does one hold");
     await named(dialog, "‹ Back").click();
-    expect(await dialog.getByRole("textbox").inputValue()).toBe("20 x 30");
+    expect(await dialog.getByRole("textbox").inputValue()).toBe("30 x 20");
     expect(complaints).toEqual([]);
     await context.close();
   });

@@ -68,11 +68,15 @@ function ofSize(si: number): Told {
     : { start_from: { value: "own", unit: "" }, shape: { value: "other", unit: "" } };
 }
 
+/** The tables have US gallons as sold; in other units they are round. */
+const sold = (show: Known["show"], si: number, units: Known["units"]): string =>
+  units === "us" ? show(si, "volume", true) : show(si, "volume");
+
 const LISTED_ONES: Picks = {
   label: "Or one that is sold",
-  picks: ({ show }) =>
+  picks: ({ show, units }) =>
     [...LISTED].map(([value, { label, capacity }]) => ({
-      label: `${show(toSi(capacity.value, capacity.unit), "volume", true)} ${label.split(" ").at(-1)}`,
+      label: `${sold(show, toSi(capacity.value, capacity.unit), units)} ${label.split(" ").at(-1)}`,
       told: { start_from: { value, unit: "" }, capacity: null, shape: null, water_height: null },
     })),
 };

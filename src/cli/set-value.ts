@@ -8,6 +8,7 @@ import { parseIsoDate, parseMonthDay } from "../units/calendar.ts";
 import { isPlain } from "../units/dimension.ts";
 import { MEASURES, type MeasureName } from "../units/measures.ts";
 import { readQuantity } from "../units/read.ts";
+import { readSpan } from "../units/read-span.ts";
 import { unitFor } from "../units/show.ts";
 import { dimensionOf } from "../units/unit.ts";
 import { UsageError } from "./usage.ts";
@@ -39,6 +40,22 @@ export function quantityEntry(
   const reading = readQuantity(text, options);
   if (!reading.ok) throw new UsageError(`${name}: ${reading.message} ("${text}")`);
   return { value: reading.value, unit: reading.unit };
+}
+
+/** A number or a span, as it is typed for a quantity that may be set. */
+function spanEntry(
+  name: string,
+  text: string,
+  measure: MeasureName,
+  currency: string,
+): Entry & { readonly value: number } {
+  const plain = isPlain(dimensionOf(MEASURES[measure].si));
+  const options = { measure, locale: "en-US", currency, ...(plain ? { defaultUnit: "1" } : {}) };
+  const span = readSpan(text, options);
+  if (span === null) return quantityEntry(name, text, measure, currency);
+  if (!span.ok) throw new UsageError(`${name}: ${span.message} ("${text}")`);
+  const { value, unit, low, high } = span;
+  return { value, unit, low, high };
 }
 
 const list = (text: string): readonly string[] =>
@@ -100,7 +117,7 @@ function givenEntry(name: string, text: string, row: Given, worksheet: Worksheet
   if (text === "none" && !isWord) return { value: null, unit: "" };
   switch (row.row) {
     case "given":
-      return quantityEntry(name, text, row.measure, worksheet.currency);
+      return spanEntry(name, text, row.measure, worksheet.currency);
     case "choice":
       if (!isWord) {
         throw new UsageError(
@@ -129,7 +146,7 @@ function measuredEntry(name: string, text: string, row: Row, currency: string): 
   ) {
     throw new UsageError(`${name} is worked out; it can be neither given nor measured.`);
   }
-  return text === "none" ? null : { ...quantityEntry(name, text, row.measure, currency), from: "measured" };
+  return text === "none" ? null : { ...spanEntry(name, text, row.measure, currency), from: "measured" };
 }
 
 const WORKED_OUT: ReadonlySet<Row["row"]> = new Set(["formula", "output", "gather", "user_formula"]);
@@ -153,7 +170,7 @@ export function changeTo(worksheet: Worksheet, kinds: CardKinds, name: string, t
     const { measure } = row as NumberGiven;
     return {
       ...target,
-      entry: text === "none" ? null : quantityEntry(name, text, measure, worksheet.currency),
+      entry: text === "none" ? null : spanEntry(name, text, measure, worksheet.currency),
     };
   }
   return { ...target, entry: givenEntry(name, text, row as Given, worksheet) };

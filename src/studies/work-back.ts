@@ -34,6 +34,7 @@ const FIGURES = 4;
 /** Low points of the answer that are searched more closely before "never". */
 const DIPS = 4;
 const NARROWINGS = 24;
+const COMBINGS = 2;
 
 type Look = { readonly value: number; readonly answer: number | null };
 
@@ -59,8 +60,11 @@ function asking(answerAt: AnswerAt) {
 type Asking = ReturnType<typeof asking>;
 
 function firstValues(scale: Scale, present: number): readonly number[] {
-  const all = scale.whole && scale.high - scale.low < ONE_BY_ONE;
-  const values = all ? valuesOf(scale, scale.high - scale.low + 1) : valuesOf(scale, FIRST_LOOK);
+  const isFew = scale.whole && scale.high - scale.low < ONE_BY_ONE;
+  // A scale in ratios would pass some of them over.
+  const values = isFew
+    ? valuesOf({ ...scale, ratio: false }, scale.high - scale.low + 1)
+    : valuesOf(scale, FIRST_LOOK);
   return [...new Set([...values, present])].sort((a, b) => a - b);
 }
 
@@ -85,23 +89,30 @@ function rounded(met: number, unmet: number): number {
   return Number(raw.toPrecision(FIGURES + 2));
 }
 
-/** Between a value that meets the wish and one that does not: the last that does, told in few figures where those hold. */
+/** Between a value that meets the wish and one that does not: the last that does (of an answer without steps one within half a percent), told in few figures where those hold. */
 async function edgeOf(ask: Asking, scale: Scale, wish: Wish, met: Look, unmet: Look): Promise<Met> {
   let [good, bad] = [met, unmet];
-  const near = Math.abs(wish.target) * NEAR;
+  // An answer that stands still while the value changes goes in steps, and the edge of the step is told.
+  let isMoving = false;
   while (!areSame(scale, good.value, bad.value)) {
-    const slack = slackOf(wish, good.answer);
-    if (!scale.whole && slack <= near && near > 0) break;
+    if (!scale.whole && isMoving && slackOf(wish, good.answer) <= Math.abs(wish.target) * NEAR) break;
     const middle = between(scale, good.value, bad.value);
     if (middle === good.value || middle === bad.value) break;
     const [look = bad] = await ask([middle]);
-    if (slackOf(wish, look.answer) >= 0) good = look;
-    else bad = look;
+    if (slackOf(wish, look.answer) >= 0) {
+      isMoving = look.answer !== good.answer;
+      good = look;
+    } else bad = look;
   }
   const [told] = scale.whole ? [good] : await ask([rounded(good.value, bad.value)]);
-  const holds = told && slackOf(wish, told.answer) >= 0 && isOn(scale, told.value);
-  const edge = holds ? told : good;
+  const edge = told && isOn(scale, told.value) && isAsNear(wish, told, good) ? told : good;
   return { value: edge.value, answer: edge.answer as number };
+}
+
+/** Whether a value in few figures meets the wish as nearly as the one found: a steep answer may move far by the rounding. */
+function isAsNear(wish: Wish, told: Look, found: Look): boolean {
+  const [slack, needed] = [slackOf(wish, told.answer), slackOf(wish, found.answer)];
+  return slack >= 0 && (slack <= needed || slack <= 2 * Math.abs(wish.target) * NEAR);
 }
 
 const isOn = ({ low, high }: Scale, value: number): boolean => value >= low && value <= high;
@@ -135,6 +146,40 @@ async function narrowed(ask: Asking, scale: Scale, wish: Wish, low: number, high
   return looks;
 }
 
+/** Looks evenly between two values, then once more around the middle of the best: where an answer goes in steps, it may be better on a strip of them. */
+async function combed(ask: Asking, scale: Scale, wish: Wish, low: number, high: number): Promise<Look[]> {
+  let [a, b] = [placeOn(scale, low), placeOn(scale, high)];
+  const looks: Look[] = [];
+  for (let pass = 0; pass < COMBINGS && b > a; pass++) {
+    const step = (b - a) / NARROWINGS;
+    const places = Array.from({ length: NARROWINGS + 1 }, (_, at) => a + at * step);
+    const found = await ask(places.map((place) => valueAt(scale, place)));
+    looks.push(...found);
+    const slacks = found.map(({ answer }) => slackOf(wish, answer));
+    const most = Math.max(...slacks);
+    if (most >= 0) break;
+    const best = places.filter((_, at) => slacks[at] === most);
+    const middle = ((best[0] ?? a) + (best.at(-1) ?? b)) / 2;
+    [a, b] = [middle - step, middle + step];
+  }
+  return looks;
+}
+
+/** The values among sorted ones that come as near as their neighbors or nearer: stretches of equal ones, from the last below to the first above. */
+function dipsOf(slacks: readonly number[]): readonly { readonly from: number; readonly to: number }[] {
+  const dips: { readonly from: number; readonly to: number }[] = [];
+  const slack = (at: number) => slacks[at] ?? Number.NEGATIVE_INFINITY;
+  for (let from = 0; from < slacks.length; ) {
+    let to = from;
+    while (to + 1 < slacks.length && slack(to + 1) === slack(from)) to += 1;
+    const isDip = slack(from) > slack(from - 1) || from === 0;
+    if (isDip && slack(to) >= slack(to + 1) && slack(from) > Number.NEGATIVE_INFINITY)
+      dips.push({ from, to });
+    from = to + 1;
+  }
+  return [...dips].sort((one, other) => slack(other.from) - slack(one.from)).slice(0, DIPS);
+}
+
 /** A closer look over the whole scale, and closer still around the values that come nearest. */
 async function closerLook(
   ask: Asking,
@@ -142,21 +187,16 @@ async function closerLook(
   wish: Wish,
   looks: readonly Look[],
 ): Promise<readonly Look[]> {
-  const all = [...looks, ...(await ask(valuesOf(scale, CLOSE_LOOK)))].sort((a, b) => a.value - b.value);
-  const slack = (at: number) => slackOf(wish, all[at]?.answer ?? null);
-  if (scale.whole || all.some((_, at) => slack(at) >= 0)) return unique(all);
-  const dips = all
-    .map((_, at) => at)
-    .filter(
-      (at) =>
-        slack(at) > Number.NEGATIVE_INFINITY && slack(at) >= slack(at - 1) && slack(at) >= slack(at + 1),
-    )
-    .sort((one, other) => slack(other) - slack(one))
-    .slice(0, DIPS);
+  const all = unique(
+    [...looks, ...(await ask(valuesOf(scale, CLOSE_LOOK)))].sort((a, b) => a.value - b.value),
+  );
+  const slacks = all.map(({ answer }) => slackOf(wish, answer));
+  if (slacks.some((slack) => slack >= 0)) return all;
   const more: Look[] = [];
-  for (const at of dips) {
-    const [low, high] = [all[at - 1] ?? all[at], all[at + 1] ?? all[at]];
-    more.push(...(await narrowed(ask, scale, wish, low?.value ?? scale.low, high?.value ?? scale.high)));
+  for (const { from, to } of dipsOf(slacks)) {
+    const [low, high] = [all[from - 1] ?? all[from], all[to + 1] ?? all[to]];
+    const look = from === to && !scale.whole ? narrowed : combed;
+    more.push(...(await look(ask, scale, wish, low?.value ?? scale.low, high?.value ?? scale.high)));
   }
   return unique([...all, ...more].sort((a, b) => a.value - b.value));
 }
@@ -177,9 +217,9 @@ function bestOf(wish: Wish, looks: readonly Look[]): Met | null {
  * Values of a number at which an answer comes to meet a wish.
  *
  * Looks over the whole scale, then halves the way between neighbors of which one meets the wish and the other does not;
- * where none does, looks four times as closely, and around the best values by the golden section. What is found was
- * evaluated and meets the wish: a continuous answer within half a percent of its target; of whole numbers, the next one
- * does not meet it.
+ * where none does, looks four times as closely, and around the best values by the golden section, or evenly where the
+ * answer goes in steps. What is found was evaluated and meets the wish: a continuous answer within a percent of its
+ * target; of whole numbers, the next one does not meet it.
  *
  * @param present value now, in the scale's unit
  * @validity an answer that meets the wish only between two of 129 values, without coming nearer beside them, is not seen

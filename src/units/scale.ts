@@ -65,7 +65,7 @@ const DUST = 1e-9;
 const TIMES_COARSE = 10;
 
 /** The largest of 1, 2 or 5 times a power of ten that is not above a positive size. */
-function roundedDown(size: number): number {
+export function roundedDown(size: number): number {
   const exponent = Math.floor(Math.log10(size) + DUST);
   const lead = size / 10 ** exponent;
   const first = lead >= 5 - DUST ? 5 : lead >= 2 - DUST ? 2 : 1;

@@ -2,19 +2,17 @@
 
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
+import {
+  type DoubtLine,
+  doubtLine,
+  isAbout,
+  isPair,
+  type TableEntry,
+  tableBounds,
+} from "../../src/kinds/table-doubt.ts";
 
-type Entry = Readonly<Record<string, unknown>>;
-type Doubt = {
-  readonly of: readonly string[];
-  readonly source?: string;
-  readonly status?: string;
-  /** One of these: factors, differences in the number's unit, a low and a high, or why the number is exact. */
-  readonly times?: readonly [number, number];
-  readonly more?: readonly [number, number];
-  readonly between?: readonly [number, number];
-  readonly exact?: string;
-};
-type Table = { readonly about: string; readonly doubts?: readonly Doubt[] };
+type Entry = TableEntry;
+type Table = { readonly about: string; readonly doubts?: readonly DoubtLine[] };
 
 const folder = new URL("../../shared/", import.meta.url);
 const TABLES = readdirSync(folder)
@@ -40,21 +38,6 @@ function numbersOf(entry: Entry): readonly number[] {
   return list.filter((each): each is number => typeof each === "number");
 }
 
-/** A pair of numbers under `value` is a low and a high by itself. */
-const isPair = ({ value }: Entry): boolean => Array.isArray(value) && value.length === 2;
-
-const matches = (way: string, pattern: string): boolean => {
-  const text = pattern
-    .replaceAll(/[.+?^${}()|[\]\\]/g, "\\$&")
-    .replaceAll("**", "\0")
-    .replaceAll("*", "[^.]*(?:\\.\\d[^.]*)?")
-    .replaceAll("\0", ".*");
-  return new RegExp(`^${text}$`).test(way);
-};
-
-const doubtOf = (table: Table, way: string): Doubt | undefined =>
-  table.doubts?.find(({ of }) => of.some((pattern) => matches(way, pattern)));
-
 /** Low and high of one number, or why it is exact. */
 function boundsOf(
   table: Table,
@@ -62,14 +45,9 @@ function boundsOf(
   entry: Entry,
   value: number,
 ): readonly [number, number] | string {
-  if (Array.isArray(entry["range"])) return entry["range"] as unknown as readonly [number, number];
-  if (isPair(entry)) return entry["value"] as readonly [number, number];
-  const doubt = doubtOf(table, way);
-  if (doubt?.exact) return doubt.exact;
-  if (doubt?.times) return [value * doubt.times[0], value * doubt.times[1]];
-  if (doubt?.more) return [value + doubt.more[0], value + doubt.more[1]];
-  if (doubt?.between) return doubt.between;
-  throw new Error(`${way} does not say how doubtful it is.`);
+  const bounds = tableBounds(table, way, entry, value);
+  if (bounds === null) throw new Error(`${way} does not say how doubtful it is.`);
+  return bounds;
 }
 
 test("every table of shared is asked", () => {
@@ -99,7 +77,7 @@ describe.each(TABLES)("%s", (_, table) => {
   test("has no doubt without its source and its status, and none that no number asks for", () => {
     const asked = numbered
       .filter(([, entry]) => !Array.isArray(entry["range"]) && !isPair(entry))
-      .map(([way]) => doubtOf(table, way));
+      .map(([way]) => doubtLine(table, way));
     for (const doubt of table.doubts ?? []) {
       expect(asked, doubt.of.join()).toContain(doubt);
       expect(doubt.source ?? "", doubt.of.join()).not.toBe("");
@@ -108,7 +86,7 @@ describe.each(TABLES)("%s", (_, table) => {
       expect(ways.length, doubt.of.join()).toBe(1);
       for (const pattern of doubt.of)
         expect(
-          numbered.some(([way]) => matches(way, pattern)),
+          numbered.some(([way]) => isAbout(way, pattern)),
           pattern,
         ).toBe(true);
     }

@@ -27,6 +27,16 @@ export const battery: Kind = {
   icon: { ink: "M3 8h18v12H3zM7 8V5M17 8V5", tone: "M12 11v6M9 14h6", color: "power" },
   uses: ["stores_power", "gives_power"],
   handSettings: ["waterings_per_charge"],
+  offers: [
+    {
+      name: "bigger",
+      says: "a bigger battery for {}",
+      row: "rated_capacity",
+      // Common practice, no source.
+      buys: { larger: [7, 12, 18, 20, 26, 35, 50, 75, 100, 150, 200], unit: "Ah" },
+      forgets: ["test_time"],
+    },
+  ],
   drawn: {
     as: "battery",
     beside: [{ row: "waterings_per_charge", tint: "power", text: "{} waterings a charge" }],
@@ -78,7 +88,7 @@ export const battery: Kind = {
     }),
     given(
       "peukert",
-      "Minds haste by",
+      "Drained fast it gives less (Peukert's number)",
       "factor",
       { by: "chemistry", pick: column(TABLE, (row) => row.peukert) },
       { min: 1, max: 1.6, minor: true },

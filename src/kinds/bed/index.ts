@@ -72,6 +72,14 @@ export const bed: Kind = {
   joins: { watered_by: "newest" },
   handSettings: ["cans_per_watering"],
   watered: { volume: "watering_volume", every: "watering_interval", by: "watered_by", days: "week_days" },
+  offers: [
+    {
+      name: "mulch",
+      says: "straw, leaves or compost on {}",
+      row: "mulch",
+      buys: { word: "organic", instead_of: "none" },
+    },
+  ],
   drawn: { as: "bed" },
   glance: [],
   views: { year: "through_year", seasons: "by_year", days: "calendar", week: "week" },

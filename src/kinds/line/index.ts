@@ -6,6 +6,7 @@ import { LINE_CAUTIONS } from "./cautions.ts";
 import { ends, heights, stopping } from "./ends.ts";
 import { purging, running } from "./flow.ts";
 import { LINE_GIVENS } from "./givens.ts";
+import { LINE_OFFERS } from "./offers.ts";
 import { afterWatering, filling, finishing, openEnd, ownOpening, teaching } from "./refill.ts";
 import { LINE_RESULTS } from "./results.ts";
 import { laying, passing, pressing } from "./route.ts";
@@ -22,6 +23,7 @@ export const line: Kind = {
   uses: ["carries_dirt"],
   joins: { from: "one_before", to: "newest" },
   handSettings: ["valve_bore", "shut_level", "refill_time"],
+  offers: LINE_OFFERS,
   drawn: { as: "line", beside: [{ row: "refill_time", tint: "water", text: "fills it in {}" }] },
   glance: ["refill_time", "flow"],
   spans: LINE_SPANS,

@@ -12,15 +12,18 @@ import { PartList } from "./PartList.tsx";
 import { fetchPrintedPage } from "./paper.ts";
 import { createParts, type Parts } from "./parts.ts";
 import { type Listing, Strip } from "./Strip.tsx";
-import { Third } from "./Third.tsx";
 
 // The answers come first; whatever else is seen follows as soon as it is here.
 const Drawing = lazy(async () => ({ default: (await import("../charts/Drawing.tsx")).Drawing }));
+const PlansBeside = lazy(async () => ({
+  default: (await import("../beside/PlansBeside.tsx")).PlansBeside,
+}));
 const Time = lazy(async () => ({ default: (await import("../charts/Time.tsx")).Time }));
 const Begin = lazy(async () => ({ default: (await import("../begin/Begin.tsx")).Begin }));
 const Hand = lazy(async () => ({ default: (await import("../hand/Hand.tsx")).Hand }));
 const Moved = lazy(async () => ({ default: (await import("../hand/Moved.tsx")).Moved }));
 const NextNumber = lazy(async () => ({ default: (await import("./NextNumber.tsx")).NextNumber }));
+const Third = lazy(async () => ({ default: (await import("./Third.tsx")).Third }));
 const Part = lazy(async () => ({ default: (await import("./Part.tsx")).Part }));
 
 /** What answers to keys wherever nothing is being typed: the part before and the part after. */
@@ -97,9 +100,12 @@ function OnPaper() {
 }
 
 function TimeZone() {
+  const sheet = useSheet();
   return (
     <div class="zone-time">
-      <Time />
+      <Show when={sheet.looking.time() === "beside"} fallback={<Time />}>
+        <PlansBeside />
+      </Show>
     </div>
   );
 }

@@ -3,8 +3,9 @@
 import { createComputed, createMemo, createSignal, For, Show } from "solid-js";
 import { bare } from "../../document/title-apart.ts";
 import type { Card } from "../../document/worksheet.ts";
-import { isReady, valueIn } from "../../graph/readers.ts";
+import { isMet } from "../../graph/row-when.ts";
 import type { Row } from "../../graph/types.ts";
+import { keepBeside } from "../beside/show.ts";
 import { BySeason } from "../charts/BySeason.tsx";
 import { Figures } from "../charts/Figures.tsx";
 import { ThroughYear } from "../charts/ThroughYear.tsx";
@@ -87,9 +88,7 @@ function Body(props: { readonly card: Card }) {
   const sheet = useSheet();
   const applies = ({ name, when, quiet }: Row): boolean => {
     if (quiet && sheet.result(`${props.card.id}.${name}`)?.state === "none") return false;
-    if (!when) return true;
-    const result = sheet.result(`${props.card.id}.${when.row}`);
-    return isReady(result) && (when.is?.includes(String(valueIn(result))) ?? true);
+    return isMet(when, when && sheet.result(`${props.card.id}.${when.row}`));
   };
   const rows = createMemo(
     () =>
@@ -206,6 +205,11 @@ export function Part(props: { readonly card: Card; readonly parts: Parts }) {
   return (
     <article class="card" id={props.card.id} aria-label={props.card.title} tabindex="-1" {...swipe}>
       <Beside card={props.card} parts={props.parts} />
+      <Show when={isPhone() && sheet.held() && !sheet.looking.inHand()}>
+        <button type="button" class="link keep-line" onClick={() => keepBeside(sheet)}>
+          Keep beside
+        </button>
+      </Show>
       <Show when={!isPhone()}>
         <Name card={props.card} />
         <Show

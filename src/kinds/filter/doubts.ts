@@ -1,0 +1,6 @@
+// How well a filter's numbers are known, and what measures them.
+
+import roofs from "../../../shared/roofs.json";
+import { type Doubtful, spreadAt } from "../doubtful.ts";
+
+export const doubts: Doubtful = { spreads: { clean_passes: spreadAt("roofs", roofs, "filter_efficiency") } };

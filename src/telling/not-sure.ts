@@ -1,0 +1,89 @@
+// What is said under answers that are not sure: which doubt matters most, how it is best measured, and what that leaves.
+
+/** A doubt as it is named: its row's label, and the cards that share it. */
+export type NamedDoubt = { readonly label: string; readonly titles: readonly string[] };
+
+const MOST_TITLES = 3;
+
+function listed(names: readonly string[]): string {
+  const last = names.at(-1) ?? "";
+  return names.length < 2 ? last : `${names.slice(0, -1).join(", ")} and ${last}`;
+}
+
+/** "Share that runs off (Barn roof and Porch roof)". */
+export function doubtName({ label, titles }: NamedDoubt): string {
+  const few = titles.length <= MOST_TITLES;
+  return `${label} (${few ? listed(titles) : `${titles.length} parts alike`})`;
+}
+
+/** Shares from which on a doubt makes that much of the spread. */
+const NEARLY_ALL = 0.9;
+const MOST = 0.5;
+/** Two shares as near as this cannot be told apart from so few runs. */
+const ALIKE = 0.05;
+/** Less than this makes no doubt stand out. */
+export const LEAST = 0.05;
+/** Measuring that leaves more than this of the spread is hardly worth it. */
+const HARDLY = 0.9;
+
+export type ToldShare = { readonly name: string; readonly share: number };
+
+/** How much of the spread the first doubt makes, or that none stands out. */
+export function mostFromSaid([first, second]: readonly ToldShare[]): string {
+  if (!first || first.share < LEAST) return "No single doubt makes much of that.";
+  const percent = `${Math.round(100 * first.share)} %`;
+  if (second && first.share - second.share < ALIKE) {
+    return `Two doubts matter about alike: ${first.name} and ${second.name}.`;
+  }
+  if (first.share >= NEARLY_ALL) return `Nearly all of that comes from one doubt: ${first.name}.`;
+  if (first.share >= MOST) return `Most of that, ${percent}, comes from one doubt: ${first.name}.`;
+  return `What matters most, with ${percent} of that, is ${first.name}.`;
+}
+
+/** Parts of a whole as they are said; what is left lies next to one of them. */
+const PARTS: readonly (readonly [part: number, said: string])[] = [
+  [0, "next to nothing"],
+  [0.1, "about a tenth"],
+  [0.2, "about a fifth"],
+  [0.33, "about a third"],
+  [0.5, "about half"],
+  [0.67, "about two thirds"],
+  [0.8, "about four fifths"],
+];
+
+/** "about half": a share of a whole in words. */
+export function partSaid(share: number): string {
+  const off = ([part]: readonly [number, string]) => Math.abs(part - share);
+  const [first = [0, ""] as const] = PARTS;
+  return PARTS.reduce((best, one) => (off(one) < off(best) ? one : best), first)[1];
+}
+
+/** A doubt that could be measured: what to do, and the share of the spread that this would leave. */
+export type ToldMeasuring = { readonly name: string; readonly how: string; readonly leaves: number };
+
+const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+
+/**
+ * Which measurement helps most, and how much.
+ *
+ * @param best of what can be measured and matters, the one that leaves least; null where there is none
+ * @param isFirst whether it is the doubt that matters most
+ */
+export function measuringSaid(best: ToldMeasuring | null, isFirst: boolean): string {
+  if (best === null) return "Nothing simple would measure it.";
+  if (!isFirst && best.leaves > HARDLY) return "Nothing that is simple to measure would narrow it much.";
+  const helps = best.leaves > HARDLY ? "narrow it little" : `leave ${partSaid(best.leaves)} of that`;
+  const then = `Known to a tenth of its span, that would ${helps}.`;
+  if (isFirst) return `${capital(best.how)}. ${then}`;
+  return `Of what can be measured, ${best.name} helps most: ${best.how}. ${then}`;
+}
+
+/** How many doubts were asked, and which were held. */
+export function askedSaid(taken: number, held: number, runs: number, seasons: number | null): string {
+  const years =
+    seasons === null ? "" : `, each over the same ${seasons === 1 ? "season" : `${seasons} seasons`}`;
+  const asked = `${taken === 1 ? "One number is" : `${taken} numbers are`} not sure: ${runs} runs${years}, eight of ten lie between the ends.`;
+  return held === 0
+    ? asked
+    : `${asked} ${held === 1 ? "One more doubt was" : `${held} more doubts were`} held as they stand.`;
+}

@@ -179,7 +179,6 @@ export function Page() {
         <Show when={width() === "wide"}>
           <Third />
         </Show>
-        <OnPaper />
         <Show when={isPhone() && sheet.looking.inHand()}>
           <div class="zone-hand">
             <Hand />
@@ -190,6 +189,7 @@ export function Page() {
       <Show when={isAtRest()}>
         <Foot />
       </Show>
+      <OnPaper />
     </>
   );
 }

@@ -5,6 +5,7 @@ import { createDrier } from "./drier.ts";
 import { createGivesOut } from "./gives-out.ts";
 import { createSince } from "./held.ts";
 import { createInHand } from "./in-hand.ts";
+import { later } from "./later.ts";
 import type { InHandTools } from "./turned.ts";
 
 export function createQuestions(tools: InHandTools, pool: AskingPool) {
@@ -14,5 +15,13 @@ export function createQuestions(tools: InHandTools, pool: AskingPool) {
     ...createGivesOut(engine, pool.asker()),
     hand: createInHand(tools, pool.asker()),
     since: createSince(tools.session, tools.options),
+    plans: later(async () => {
+      const { createPlans } = await import("./plans.ts");
+      return () => createPlans(tools, pool.asker());
+    }),
+    workBack: later(async () => {
+      const { createWorkBack } = await import("./work-back.ts");
+      return () => createWorkBack(tools, pool.asker());
+    }),
   };
 }

@@ -16,16 +16,10 @@ export function printedWatering({ volume, every, by, days, from }: PrintedBed): 
   return days === "" ? usual : `${usual}; in the week from ${from} on ${days}`;
 }
 
-type MadeBy = { readonly madeUp: string | null; readonly madeBy: string; readonly madeOn: string };
+type MadeBy = { readonly datum: string; readonly madeBy: string; readonly madeOn: string };
 
-/** "Made-up place, made-up weather. Made by Wren on 2026-11-25." */
-export function printedHead({ madeUp, madeBy, madeOn }: MadeBy): string {
-  const made = `Made by ${madeBy || "nobody named"} on ${madeOn}.`;
-  return madeUp === null ? made : `${madeUp.charAt(0).toUpperCase()}${madeUp.slice(1)}. ${made}`;
-}
-
-export const printedFoot = (datum: string): string =>
-  `Figures are estimates for planning: local codes and licensed people decide on wiring, stands, drinking water and backflow. Height nought is ${datum || "wherever you choose"}.`;
+export const printedFoot = ({ datum, madeBy, madeOn }: MadeBy): string =>
+  `Figures are estimates for planning: local codes and licensed people decide on wiring, stands, drinking water and backflow. Height nought is ${datum || "wherever you choose"}. Made by ${madeBy || "nobody named"} on ${madeOn}.`;
 
 export const CAUTIONS_FOLLOW = "Read the cautions on the next page first.";
 
@@ -33,12 +27,8 @@ export const CAUTIONS_FOLLOW = "Read the cautions on the next page first.";
 export const printedLevels = (dipped: boolean): string =>
   `Heights are to scale, distances are not. The water stands as ${dipped ? "it was dipped last" : "the season begins"}.`;
 
-/** Cautions by what they can do, the worst first. */
-export const DANGERS = [
-  { weight: "harm", title: "What can kill or hurt" },
-  { weight: "trouble", title: "What goes wrong" },
-  { weight: "note", title: "What else to know" },
-] as const;
+/** Over cautions, in the order of danger (`dangerOf`). */
+export const DANGERS = ["What can kill", "What can hurt", "What goes wrong", "What else to know"] as const;
 
 /** "Drains to House tank; first flush comes to 13.5 gal": what is set of a part, each as its label and its value. */
 export const printedSettings = (settings: readonly (readonly [label: string, value: string])[]): string =>

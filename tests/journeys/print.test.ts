@@ -86,7 +86,8 @@ describe("on paper", () => {
       "Parts, and what is set by hand",
       "Each bed, when it is driest",
       "Cautions: Larkspur Bank",
-      "What can kill or hurt",
+      "What can kill",
+      "What can hurt",
       "What goes wrong",
       "What else to know",
     ]);

@@ -1,18 +1,13 @@
 // The worksheet on paper: first what it answers, the place, its parts and beds; on the next page what can hurt somebody.
 
 import { createMemo, For, Index, Show } from "solid-js";
-import {
-  CAUTIONS_FOLLOW,
-  DANGERS,
-  printedFoot,
-  printedHead,
-  printedWatering,
-} from "../../telling/printed.ts";
+import { textOrDate } from "../../graph/shown.ts";
+import { CAUTIONS_FOLLOW, DANGERS, printedFoot, printedWatering } from "../../telling/printed.ts";
+import { dangerOf, type SaidOnce, saidOnce } from "../../telling/said-once.ts";
 import { type Sheet, SheetContext, useSheet } from "../sheet.ts";
 import { atRest } from "./at-rest.ts";
 import { PrintedPlace } from "./PrintedPlace.tsx";
 import { type Printing, partsOnPaper, waterings } from "./printed.ts";
-import { type SaidOnce, saidOnce } from "./printed-cautions.ts";
 import { Pieces } from "./Sentence.tsx";
 
 const nothing = (): void => undefined;
@@ -22,11 +17,10 @@ const asking = (sheet: Sheet): Printing => ({ ...sheet, cards: sheet.worksheet()
 
 function Head() {
   const sheet = useSheet();
-  const { title, made_by, made_on } = sheet.worksheet();
   return (
     <header>
-      <h1>{title}</h1>
-      <p>{printedHead({ madeUp: sheet.madeUp(), madeBy: made_by, madeOn: made_on })}</p>
+      <h1>{sheet.worksheet().title}</h1>
+      <Show when={sheet.madeUp()}>{(text) => <p>{text()}</p>}</Show>
     </header>
   );
 }
@@ -121,9 +115,9 @@ function Waterings() {
   );
 }
 
-/** Cautions of one weight, each said once. */
-function gathered(sheet: Sheet, weight: string): readonly SaidOnce[] {
-  const said = sheet.cautions().filter((one) => one.weight === weight);
+/** Cautions of one place in the order of danger, each said once. */
+function gathered(sheet: Sheet, danger: number): readonly SaidOnce[] {
+  const said = sheet.cautions().filter((one) => dangerOf(one) === danger);
   return saidOnce(said.map(({ card, text }) => ({ place: sheet.place(card), text })));
 }
 
@@ -134,12 +128,12 @@ function Cautions() {
       <h1>Cautions: {sheet.worksheet().title}</h1>
       <div class="columns">
         <For each={DANGERS}>
-          {({ weight, title }) => (
-            <Show when={gathered(sheet, weight).length > 0}>
+          {(title, danger) => (
+            <Show when={gathered(sheet, danger()).length > 0}>
               <section>
                 <h2>{title}</h2>
                 <ul>
-                  <For each={gathered(sheet, weight)}>
+                  <For each={gathered(sheet, danger())}>
                     {({ text, places }) => (
                       <li>
                         <b>{places}</b>: {text}
@@ -158,6 +152,10 @@ function Cautions() {
 
 export function PrintedPage() {
   const sheet = useSheet();
+  const foot = () => {
+    const { datum, made_by, made_on } = sheet.worksheet();
+    return printedFoot({ datum, madeBy: made_by, madeOn: textOrDate(made_on, sheet.showOptions().locale) });
+  };
   const hasCautions = () => sheet.cautions().length > 0;
   return (
     <SheetContext.Provider value={atRest(sheet)}>
@@ -168,7 +166,7 @@ export function PrintedPage() {
         <Parts />
         <Waterings />
         <p class="last">
-          {printedFoot(sheet.worksheet().datum)} {hasCautions() ? CAUTIONS_FOLLOW : ""}
+          {foot()} {hasCautions() ? CAUTIONS_FOLLOW : ""}
         </p>
         <Show when={hasCautions()}>
           <Cautions />

@@ -1,5 +1,7 @@
-// Cautions for paper: those that say the same of several parts are said once, with each part's own figures in the
-// order of the parts.
+// Cautions for paper and for the readable report: worst first, and those that say the same of several parts once, with
+// each part's own figures in the order of the parts.
+
+import type { ShownCaution } from "../graph/cautions.ts";
 
 export type Said = { readonly place: string; readonly text: string };
 export type SaidOnce = { readonly places: string; readonly text: string };
@@ -36,4 +38,16 @@ export function saidOnce(cautions: readonly Said[]): readonly SaidOnce[] {
     alike.set(shape, at.set(`${caution.place}\n${caution.text}`, caution));
   }
   return [...alike.values()].map((said) => once([...said.values()]));
+}
+
+const WEIGHTS = ["harm", "trouble", "note"] as const;
+
+type Weighed = Pick<ShownCaution, "weight" | "kills">;
+
+/** What a caution is about, as a place in the order of danger: 0 can kill, 1 can hurt, 2 goes wrong, 3 is good to know. */
+export const dangerOf = ({ weight, kills }: Weighed): number => (kills ? 0 : 1 + WEIGHTS.indexOf(weight));
+
+/** What can kill first, then what can hurt, then what goes wrong; of equals as they come. */
+export function byDanger<C extends Weighed>(cautions: readonly C[]): readonly C[] {
+  return [...cautions].sort((a, b) => dangerOf(a) - dangerOf(b));
 }

@@ -55,7 +55,8 @@ describe("on paper", () => {
         expect(`${name}: ${pagesOf(await page.pdf({ format }))}`).toBe(`${name}: 2`);
     }
     await context.close();
-  });
+    // Ten worksheets are worked out, and twenty papers made.
+  }, 300_000);
 
   test("first the answers, the place over the whole width, parts with what is set, and beds; then cautions by danger, each once", async () => {
     const { page, context, complaints } = await open(browser, { viewport: PHONE });

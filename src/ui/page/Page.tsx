@@ -175,7 +175,6 @@ export function Page() {
         <Show when={width() === "wide"}>
           <Third />
         </Show>
-        <OnPaper />
         <Show when={isPhone() && sheet.looking.inHand()}>
           <div class="zone-hand">
             <Hand />
@@ -191,6 +190,7 @@ export function Page() {
       <Show when={isAtRest()}>
         <Foot />
       </Show>
+      <OnPaper />
     </>
   );
 }

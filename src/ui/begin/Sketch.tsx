@@ -26,7 +26,7 @@ function seenOf(sheet: Sheet, place: () => Preview, washed: () => string | null)
 }
 
 export function Sketch(props: { readonly place: Preview; readonly washed: string | null }) {
-  const { size, watch } = createElementSize(SIZE, SIZE);
+  const { size, watch } = createElementSize(SIZE);
   const seen = seenOf(
     useSheet(),
     () => props.place,

@@ -3,7 +3,7 @@
 import { setWorksheet } from "../document/edits.ts";
 import { recordNames } from "../document/record-names.ts";
 import type { Worksheet } from "../document/worksheet.ts";
-import { worksheetToFileText } from "../storage/file.ts";
+import { worksheetToFileText } from "../storage/file-text.ts";
 import type { Keeping, LinkWish, ShareMade } from "../ui/dialogs/keeping.ts";
 import { today } from "./clock.ts";
 import { download, fileStem, passOn } from "./download.ts";

@@ -11,7 +11,6 @@ import type { DailyRecord } from "../rainfall/record.ts";
 import { recordKey, textKey } from "../rainfall/record-key.ts";
 import { browserStore } from "../storage/browser-store.ts";
 import type { Bundle } from "../storage/bundle.ts";
-import { worksheetFromFileText } from "../storage/file.ts";
 import { instantStore } from "../storage/instant-store.ts";
 import { dropNote, makeJournal, type Note } from "../storage/journal.ts";
 import { isWorksheetLink } from "../storage/link-mark.ts";
@@ -25,6 +24,7 @@ import { openOtherTabs } from "./other-tabs.ts";
 import { worksheetInPage } from "./page-in-one-file.ts";
 import type { Laid, PageShared, Thrown } from "./page-shared.ts";
 import { createReadOnce } from "./read-once.ts";
+import { fetchReading, NOT_FETCHED } from "./reading.ts";
 import { takeUp } from "./taking-up.ts";
 import { firstWorksheet } from "./templates.ts";
 import { openTab } from "./this-tab.ts";
@@ -152,6 +152,10 @@ async function recordsOf(worksheet: Worksheet): Promise<readonly DailyRecord[]> 
 
 /** Opens a kept sheet; a broken one is set aside and said, and the demo opens instead. */
 async function openKept(id: string, notice = ""): Promise<boolean> {
+  if ((await fetchReading()) === null) {
+    layFirst(NOT_FETCHED);
+    return true;
+  }
   const opened = await shelf.open(id, Date.now());
   if (!opened.ok || opened.value.state === "absent") return false;
   if (opened.value.state === "set_aside") {
@@ -217,6 +221,7 @@ async function fromOwnPage(): Promise<boolean> {
   const text = worksheetInPage();
   if (text === "") return false;
   if (isReload() && (await openLast())) return true;
+  const { worksheetFromFileText } = await import("../storage/file.ts");
   const read = worksheetFromFileText(text, recordKey);
   if (read.ok) await receiveAgain(read, "page");
   else setSaid(`The worksheet in this page cannot be read: ${read.problems[0]?.message ?? "it is broken"}`);

@@ -34,6 +34,7 @@ ${RAIN_HELP}
   --runs N               how many times the worksheet is worked out for it (default 128; 1024 for closer shares)
   --series FILE.csv      write every day of every tank, line, draw, bed and battery of the season, in m3 and J
   --gives-out            what gives out first: the season once more for each limit set free
+  --all                  the readable report with every number, by its name
   --json                 one JSON object on standard output, numbers in coherent SI
   --help                 this text
 
@@ -46,6 +47,7 @@ export type Wanted = {
   readonly sets: readonly { readonly name: string; readonly value: string }[];
   readonly plan: string | null;
   readonly json: boolean;
+  readonly all: boolean;
   readonly tried: Tried | null;
   readonly workingBack: WorkingBack | null;
   readonly givesOut: boolean;
@@ -87,6 +89,7 @@ const OPTIONS = {
   "from-today": { type: "boolean" },
   forecast: { type: "string" },
   json: { type: "boolean" },
+  all: { type: "boolean" },
   help: { type: "boolean" },
 } as const;
 
@@ -182,5 +185,6 @@ export function readArguments(words: readonly string[]): Wanted | null {
     offers: (values.offer ?? []).map((text) => setOf(text, "--offer")),
     notSure: doubtingOf(values["not-sure"] ?? false, values.answer, values.runs),
     json: values.json ?? false,
+    all: values.all ?? false,
   };
 }

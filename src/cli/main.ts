@@ -15,9 +15,10 @@ import { nextMoneyReport, nextMoneyText, priceOffer } from "./next-money-report.
 import { notSureReport, notSureText } from "./not-sure-report.ts";
 import { layPlan, planText } from "./plan-report.ts";
 import { openRain } from "./rain.ts";
-import { jsonReport, textReport } from "./report.ts";
+import { fullReport, jsonReport } from "./report.ts";
 import { writeSeries } from "./series.ts";
 import { setValue } from "./set-value.ts";
+import { shortReport } from "./short-report.ts";
 import { triedJson, triedReport, triedText } from "./try-report.ts";
 import { FileError, UsageError } from "./usage.ts";
 import { workedBackReport, workedBackText } from "./work-back-report.ts";
@@ -95,7 +96,10 @@ async function run(wanted: Wanted): Promise<string> {
   if (money) return head + nextMoneyText(money);
   if (unsure) return head + notSureText(worksheet, CARD_KINDS, unsure);
   if (workedBack && wanted.workingBack) return head + workedBackText(wanted.workingBack, workedBack);
-  return head + (tried ? triedText(tried) : textReport(whole, CARD_KINDS));
+  return (
+    head +
+    (tried ? triedText(tried) : wanted.all ? fullReport(whole, CARD_KINDS) : shortReport(whole, CARD_KINDS))
+  );
 }
 
 /** Runs the command line; resolves to the exit code. */

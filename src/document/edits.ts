@@ -1,17 +1,11 @@
 // Edits of numbers and settings: worksheet in, worksheet out, frozen, with everything untouched left the same object.
 
 import { mapCard, withEntry } from "./entries.ts";
+import { entryFits } from "./entry-fits.ts";
 import { frozen } from "./freeze.ts";
 import { LIMITS } from "./limits.ts";
-import { plainCopy } from "./plain.ts";
 import { sameData } from "./same.ts";
-import { entryShape } from "./shape.ts";
 import type { Card, Entry, Worksheet } from "./worksheet.ts";
-
-/** Whether an entry may stand in a worksheet, so that what is saved can be read again. */
-function entryFits(entry: Entry): boolean {
-  return plainCopy(entry).ok && entryShape.safeParse(entry).success;
-}
 
 function unfit(entry: Entry | null): boolean {
   return entry !== null && !entryFits(entry);

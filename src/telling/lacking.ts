@@ -56,9 +56,11 @@ export const isOneYear = (asked: Asked): boolean => number(asked, "weather.whole
 function shortFirst(asked: Asked): readonly Piece[] {
   if (word(asked, "season.short_first") === "") return [];
   return [
-    isOneYear(asked) ? " In this one year " : " In the driest year ",
+    isOneYear(asked)
+      ? " The first to go short in this one year is "
+      : " The first to go short in the driest year is ",
     value("season.short_first", "growth"),
-    " was short first, from ",
+    ", from ",
     value("season.short_first_day", "trouble"),
     ".",
   ];

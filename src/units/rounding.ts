@@ -58,6 +58,16 @@ const isWhole = (value: number, figures: number): boolean =>
 export const roundedUsual = (value: number): number =>
   value === 0 || isWhole(value, FIGURES) ? value : figured(value, 2);
 
+const CENTS = 100;
+const isCents = (value: number): boolean =>
+  Math.abs(value * CENTS - Math.round(value * CENTS)) < CENTS * DUST;
+
+/** Money: a sum of what was typed to the cent stays so; what is divided is whole from ten. */
+function roundedMoney(value: number): number {
+  if (isCents(value)) return value;
+  return Math.abs(value) < WHOLE_FROM ? figured(value) : figured(Math.round(value));
+}
+
 /** A number in a unit, three figures at the most, water in round steps. */
 function roundedPlain(value: number, unitText: string): number {
   const rounded = figured(value);
@@ -73,7 +83,6 @@ function roundedPlain(value: number, unitText: string): number {
 export function roundedIn(value: number, unitText: string, { form }: Pick<Measure, "form">): number {
   if (!Number.isFinite(value) || value === 0) return value;
   if (form === "count") return roundedCount(value);
-  // Sums of money that were typed to the cent stay so.
-  if (form === "money") return value;
+  if (form === "money") return roundedMoney(value);
   return roundedPlain(value, unitText);
 }

@@ -4,7 +4,8 @@ import { describe, expect, test } from "vitest";
 import { readWorksheet } from "../../src/document/check.ts";
 import { setWorksheet } from "../../src/document/edits.ts";
 import { recordKey } from "../../src/rainfall/record-key.ts";
-import { worksheetFromFileText, worksheetToFileText } from "../../src/storage/file.ts";
+import { worksheetFromFileText } from "../../src/storage/file.ts";
+import { worksheetToFileText } from "../../src/storage/file-text.ts";
 import { withWorksheet } from "../../src/storage/page-file.ts";
 
 const OPENS = '<script type="application/json" id="worksheet">';

@@ -1,14 +1,15 @@
 // The answers: the sentence that leads, what gives out first, and three more in a row.
 
-import { createMemo, Index, Show } from "solid-js";
+import { createMemo, Index, lazy, Show } from "solid-js";
 import { numberIn } from "../../graph/readers.ts";
 import type { Sentence } from "../../telling/asked.ts";
 import { createElementWidth } from "../charts/element-width.ts";
 import { useSheet } from "../sheet.ts";
 import { Acts } from "./Acts.tsx";
-import { AnswerWorking } from "./AnswerWorking.tsx";
 import { type OnPress, Pieces } from "./Sentence.tsx";
 import { Wrong } from "./Wrong.tsx";
+
+const AnswerWorking = lazy(async () => ({ default: (await import("./AnswerWorking.tsx")).AnswerWorking }));
 
 /** Widths of the lead's letters over their size, and of what a number was, in smaller type; of its typeface, by measuring. */
 const LETTER = 0.49;

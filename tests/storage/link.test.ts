@@ -16,7 +16,7 @@ import { fromLetters, toLetters } from "../../src/storage/squeeze.ts";
 import { anyEntry, fixture } from "../document/made-up.ts";
 import { madeUpRecord } from "./made-up.ts";
 
-const NOTHING: LinkOptions = { records: new Map(), normals: null, exactPlace: true };
+const NOTHING: LinkOptions = { records: new Map(), normals: null, exactPlace: true, notes: true };
 const NORMALS = { normal_rain: { value: Array(12).fill(50), unit: "mm", from: "borrowed" as const } };
 const withRecord = (key: string) => setGiven(fixture(), "weather", "record", { value: key, unit: "" });
 
@@ -48,6 +48,13 @@ describe("a worksheet as a link", () => {
     expect(isWorksheetLink(`#${fragment}`)).toBe(true);
     expect((await opened(fragment)).worksheet).toEqual(sheet);
     expect((await opened(`#${fragment}`)).worksheet).toEqual(sheet);
+  });
+
+  test("holds what was noted only where it is asked for", async () => {
+    const told = await opened((await made(fixture())).fragment);
+    expect(told.worksheet.notes).toEqual(fixture().notes);
+    const bare = await opened((await made(fixture(), { ...NOTHING, notes: false })).fragment);
+    expect(bare.worksheet).not.toHaveProperty("notes");
   });
 
   test("200 worksheets of any entries come back the same", async () => {

@@ -1,7 +1,6 @@
 // Next money, in the place of time: an amount, the best buys for it, and everything that could be bought with its price.
 
 import { createSignal, createUniqueId, For, type JSX, Show } from "solid-js";
-import { showBeside } from "../beside/show.ts";
 import { useSheet } from "../sheet.ts";
 import type { Money, MoneyBuy, MoneyRow } from "./money.ts";
 
@@ -65,7 +64,7 @@ function Buy(props: { readonly buy: MoneyBuy; readonly money: Money }) {
           aria-label={`Keep beside: ${props.buy.said}`}
           onClick={() => {
             props.money.keep(props.buy.name);
-            showBeside(sheet);
+            sheet.looking.showTime("beside");
           }}
         >
           Keep beside

@@ -191,7 +191,6 @@ export function Page() {
         <Show when={width() === "wide"}>
           <Third />
         </Show>
-        <OnPaper />
         <Show when={isPhone() && sheet.looking.inHand()}>
           <div class="zone-hand">
             <Hand />
@@ -202,6 +201,7 @@ export function Page() {
       <Show when={isAtRest()}>
         <Foot />
       </Show>
+      <OnPaper />
     </>
   );
 }

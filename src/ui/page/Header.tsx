@@ -3,8 +3,9 @@
 
 import { createMemo, createSignal, For, type JSX, lazy, Match, onCleanup, Show, Switch } from "solid-js";
 import { bare } from "../../document/title-apart.ts";
+import { isBare } from "../../kinds/kind.ts";
 import { beginAnew } from "../begin/beginning.ts";
-import { showBeside } from "../beside/show.ts";
+import { showBeside, showInTime } from "../beside/show.ts";
 import { createTyped, titleField } from "../rows/typed-text.ts";
 import { useSheet } from "../sheet.ts";
 import { print } from "./paper.ts";
@@ -148,6 +149,9 @@ function createTools(onOpen: (opened: Opened) => void): readonly Tool[] {
     },
     plain("Side by side", 1240, () => showBeside(sheet), {
       offered: () => sheet.held() || sheet.worksheet().plans !== undefined,
+    }),
+    plain("Next money", 1500, () => showInTime(sheet, "money"), {
+      offered: () => !isBare(sheet.kinds, sheet.worksheet().cards),
     }),
     plain("This week", 900, () => onOpen("week"), { offered: hasWeek }),
     plain("Worksheets", 760, () => {

@@ -6,7 +6,13 @@ import type { Sheet } from "../sheet.ts";
 export function showBeside(sheet: Sheet): void {
   if (sheet.looking.width() === "phone") sheet.looking.openPart(null);
   sheet.looking.showTime("beside");
-  requestAnimationFrame(() => document.querySelector(".zone-time")?.scrollIntoView({ block: "nearest" }));
+  const intoView = () => document.querySelector(".zone-time")?.scrollIntoView({ block: "start" });
+  // Before it is here there is nothing to be brought into view.
+  const width = sheet.looking.width();
+  if (width === "phone" || width === "list")
+    void Promise.all([import("./PlansBeside.tsx"), sheet.plans()]).then(() =>
+      requestAnimationFrame(intoView),
+    );
 }
 
 /** Keeps what was turned since holding as a plan, and shows it beside the sheet. */

@@ -185,7 +185,6 @@ export function Page() {
         <Show when={width() === "wide"}>
           <Third />
         </Show>
-        <OnPaper />
         <Show when={isPhone() && sheet.looking.inHand()}>
           <div class="zone-hand">
             <Hand />
@@ -196,6 +195,7 @@ export function Page() {
       <Show when={isAtRest()}>
         <Foot />
       </Show>
+      <OnPaper />
     </>
   );
 }

@@ -19,6 +19,7 @@ import type { Keeping } from "./dialogs/keeping.ts";
 import type { DrierYears, RainEdits, RainImport } from "./dialogs/rain-import.ts";
 import type { Hand, Since } from "./hand/hand.ts";
 import type { Looking } from "./looking.ts";
+import type { Money } from "./money/money.ts";
 import type { WorkBackTools } from "./work-back/work-back.ts";
 
 export type SavedSheet = {
@@ -101,6 +102,8 @@ export type Sheet = {
   /** The number in hand. */
   readonly hand: Hand;
   readonly since: Since;
+  /** What the next money buys, fetched when it is first asked for. */
+  readonly nextMoney: () => Promise<Money>;
   /** The means to work back from an answer, fetched when somebody asks. */
   readonly workBack: () => Promise<WorkBackTools>;
   /** Plans beside the sheet, fetched when they are first asked for. */

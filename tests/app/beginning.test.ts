@@ -92,9 +92,9 @@ describe("a place laid out by counting", () => {
 
   test("a pump that runs on nothing is laid out as counted, and left out of the season with the reason", () => {
     const { results } = workOut(laid({ ...FIRST_WISH, pumps: 1 }), CARD_KINDS);
-    expect(results.problems.map(({ text }) => text)).toEqual([
+    expect(results.problems.map(({ text }) => text)).toContain(
       "Left out of the season: its pump runs on no battery and no panel.",
-    ]);
+    );
   });
 
   test("no bucket is made up: what nobody timed is by the pump's label", () => {

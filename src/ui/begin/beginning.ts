@@ -4,7 +4,6 @@ import type { UnitSystemName, Worksheet } from "../../document/worksheet.ts";
 import type { Result } from "../../graph/types.ts";
 import type { Starts, Told } from "../../kinds/asking.ts";
 import type { Wish } from "../../kinds/lay-out.ts";
-import type { Sheet } from "../sheet.ts";
 
 /** A place as it would be laid out. */
 export type Preview = { readonly worksheet: Worksheet; readonly result: (id: string) => Result | undefined };
@@ -28,5 +27,5 @@ export type Begun = {
 };
 
 /** Begins a place on a sheet of its own; what stands here stays. */
-export const beginAnew = ({ looking }: Pick<Sheet, "looking">): void =>
+export const beginAnew = ({ looking }: { readonly looking: { readonly begin: (to: Begun) => void } }): void =>
   looking.begin({ step: "count", wish: null, here: false });

@@ -15,7 +15,7 @@ export type Read =
 const TIMES = /\s*(?:×|\*|x|\bby\b)\s*/i;
 const LETTERS = /[a-z'"]/i;
 
-export function rowOf(sheet: Sheet, kind: string, name: string): NumberGiven | null {
+function rowOf(sheet: Sheet, kind: string, name: string): NumberGiven | null {
   const row = sheet.kinds[kind]?.rows.find((one) => one.name === name);
   return row?.row === "given" ? row : null;
 }

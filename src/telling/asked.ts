@@ -39,6 +39,8 @@ export type Sentence = {
 export type Asked = {
   readonly result: (id: string) => Result | undefined;
   readonly cards: readonly { readonly id: string; readonly kind: string; readonly title: string }[];
+  /** Whether a number is not sure, and its ends are shown in its place. */
+  readonly isSpan?: (id: string) => boolean;
 };
 
 /** The number now, or the last one while a new one is worked out. */
@@ -81,7 +83,11 @@ export const counted = (
   tone: Tone,
   thing: string,
   more: Pick<NumberPiece, "was"> = {},
-): Piece => value(id, tone, { after: number(asked, id) === 1 ? ` ${thing}` : ` ${thing}s`, ...more });
+): Piece =>
+  value(id, tone, {
+    after: number(asked, id) === 1 && !asked.isSpan?.(id) ? ` ${thing}` : ` ${thing}s`,
+    ...more,
+  });
 
 export function reasonOf(result: Result | undefined): string | null {
   if (!result) return "one of the worksheet's four fixed cards is missing";

@@ -16,6 +16,7 @@ import type { ReadOptions } from "../units/read.ts";
 import type { ShowOptions } from "../units/show.ts";
 import type { Keeping } from "./dialogs/keeping.ts";
 import type { DrierYears, RainEdits, RainImport } from "./dialogs/rain-import.ts";
+import type { Doubting } from "./hand/doubting.ts";
 import type { Hand, Since } from "./hand/hand.ts";
 import type { Looking } from "./looking.ts";
 
@@ -99,6 +100,8 @@ export type Sheet = {
   /** The number in hand. */
   readonly hand: Hand;
   readonly since: Since;
+  /** What is not sure; null until it is asked for and here. */
+  readonly doubting: Accessor<Doubting | null>;
   /** What stands typed in a field and is not entered, as when the page was left or it could not be read; null: nothing. */
   readonly typed: (field: string) => string | null;
   readonly edit: Edits;

@@ -1,6 +1,6 @@
 // The answers: the sentence that leads, what gives out first, and three more in a row.
 
-import { createMemo, Index, Show } from "solid-js";
+import { createMemo, Index, lazy, Show } from "solid-js";
 import { numberIn } from "../../graph/readers.ts";
 import type { Sentence } from "../../telling/asked.ts";
 import { createElementWidth } from "../charts/element-width.ts";
@@ -9,6 +9,8 @@ import { Acts } from "./Acts.tsx";
 import { AnswerWorking } from "./AnswerWorking.tsx";
 import { type OnPress, Pieces } from "./Sentence.tsx";
 import { Wrong } from "./Wrong.tsx";
+
+const NotSure = lazy(async () => ({ default: (await import("../hand/NotSure.tsx")).NotSure }));
 
 /** Widths of the lead's letters over their size, and of what a number was, in smaller type; of its typeface, by measuring. */
 const LETTER = 0.49;
@@ -105,6 +107,7 @@ export function Answers() {
             <Pieces sentence={sheet.givesOutFirst()?.sentence ?? NOTHING} onPress={onPress} />
           </li>
         </Show>
+        <Show when={sheet.doubting()?.said()}>{(said) => <NotSure said={said()} />}</Show>
         <Further sentences={said().slice(1)} onPress={onPress} />
       </ul>
       <Wrong />

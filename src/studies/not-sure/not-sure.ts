@@ -42,10 +42,10 @@ function isReached({ whole: { graph } }: Asked, { taken }: Doubts, id: QuantityI
 }
 
 /** The runs that tell how far the wanted answers are not sure; none where everything is. */
-export function notSure(base: Asked, wanted: readonly QuantityId[], count: number): NotSure {
+export function notSure(base: Asked, wanted: readonly QuantityId[], count: number, seed = SEED): NotSure {
   const doubts = doubtsOf(base, wanted);
   const runs = doubts.taken.length === 0 ? 0 : count;
-  const places = latinHypercube(doubts.taken.length, runs, SEED);
+  const places = latinHypercube(doubts.taken.length, runs, seed);
   const changes = Array.from({ length: runs }, (_, run) =>
     doubts.taken.flatMap((doubt, axis) => changesAt(doubt, places[axis]?.[run] ?? 0)),
   );

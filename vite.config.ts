@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { defineConfig, type Plugin } from "vite";
 import { VitePWA } from "vite-plugin-pwa";
 import solid from "vite-plugin-solid";
+import { ONE_FILE, withOneFile } from "./src/cli/one-file.mjs";
 import { POLICY } from "./src/cli/serve.mjs";
 
 /**
@@ -39,6 +40,21 @@ const workersCodeStaysThere: Plugin = {
   },
 };
 
+/** What the tables tell whoever checks them; the page shows its own words on a row (a test: nothing in src reads these). */
+export const FOR_CHECKING: readonly string[] = ["about", "note", "source", "status"];
+
+/** Leaves out of the page what no page reads of the tables, which is half of them. */
+const tablesWithoutNotes: Plugin = {
+  name: "tables-without-notes",
+  apply: "build",
+  enforce: "pre",
+  transform: (code, id) => {
+    if (!/[\\/]shared[\\/][\w-]+\.json$/.test(id)) return null;
+    const without = (key: string, value: unknown) => (FOR_CHECKING.includes(key) ? undefined : value);
+    return { code: JSON.stringify(JSON.parse(code), without), map: null };
+  },
+};
+
 const { version } = JSON.parse(readFileSync(new URL("package.json", import.meta.url), "utf8"));
 
 export default defineConfig({
@@ -46,11 +62,13 @@ export default defineConfig({
   base: "./",
   plugins: [
     workersCodeStaysThere,
+    tablesWithoutNotes,
     solid(),
     {
       name: "policy-in-the-page",
       transformIndexHtml: (html) => html.replace("%POLICY%", POLICY),
     },
+    withOneFile(() => [solid()]),
     VitePWA({
       // A new version waits until the reader says so, and the page registers the worker itself.
       registerType: "prompt",
@@ -80,7 +98,10 @@ export default defineConfig({
       },
     }),
   ],
-  define: { "import.meta.env.VITE_VERSION": JSON.stringify(version) },
+  define: {
+    "import.meta.env.VITE_VERSION": JSON.stringify(version),
+    "import.meta.env.VITE_ONE_FILE": JSON.stringify(ONE_FILE),
+  },
   worker: { format: "es" },
   build: {
     target: "es2022",

@@ -11,8 +11,7 @@ import { keepConditions } from "../graph/keep-conditions.ts";
 import { rolesOf } from "../graph/roles.ts";
 import type { Row } from "../graph/types.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
-import { recordKey } from "../rainfall/record-key.ts";
-import { worksheetFromFileText, worksheetToFileText } from "../storage/file.ts";
+import { worksheetToFileText } from "../storage/file-text.ts";
 import type { Looking } from "../ui/looking.ts";
 import { measuredField } from "../ui/rows/measured-field.ts";
 import type { Edits } from "../ui/sheet.ts";
@@ -148,13 +147,6 @@ function cardEdits({
   };
 }
 
-/** Whether a text is lines of columns and no object. */
-function looksLikeTable(text: string): boolean {
-  return (
-    !/^\s*[{[]/.test(text) && /^.*[,;\t|].*$/m.test(text.slice(0, 5000)) && /\d/.test(text.slice(0, 5000))
-  );
-}
-
 function sheetEdits({
   session,
   shared,
@@ -177,22 +169,21 @@ function sheetEdits({
       );
     },
     openFile: (file) =>
-      void file.text().then((text) => {
-        const read = worksheetFromFileText(text, (record) => recordKey(record));
-        // A table where a worksheet was asked for may be rain: it is laid open on the weather's card, and taken there.
-        if (!read.ok && looksLikeTable(text)) {
-          reveal(looking, "weather.record");
-          rain.take(file);
-          return session.say(
-            `${file.name} is no worksheet. It may be rain: look at it on the weather's card.`,
-          );
-        }
-        if (!read.ok)
-          return session.say(
-            `${file.name} is no worksheet: ${read.problems[0]?.message ?? "it cannot be read"}`,
-          );
-        void session.saver.flush().then(() => shared.receive(read));
-      }),
+      void import("./opening.ts").then(
+        ({ openFile }) =>
+          openFile(file, {
+            say: session.say,
+            receive: (bundle) => void session.saver.flush().then(() => shared.receive(bundle)),
+            takeRain: (table) => {
+              reveal(looking, "weather.record");
+              rain.take(table);
+            },
+          }),
+        () =>
+          session.say(
+            "What opens files could not be fetched. Look whether there is a network, and try again.",
+          ),
+      ),
     saveFile: () => {
       const worksheet = session.worksheet();
       download(`${fileStem(worksheet.title)}.json`, worksheetToFileText(worksheet, session.engine.records));
@@ -262,7 +253,7 @@ export function makeEdits(tools: Tools): Edits {
       const { normalsOf } = await import("./normals-of.ts");
       rain.forget();
       session.edit("Weather made up from the record", (worksheet) =>
-        Object.entries(normalsOf(record)).reduce(
+        Object.entries(normalsOf(record, worksheet.units)).reduce(
           (sheet, [name, entry]) => setGiven(sheet, "weather", name, entry),
           setGiven(worksheet, "weather", "record", null),
         ),

@@ -1,6 +1,7 @@
 // What is held to compare with: what has moved since, and the way back to it.
 
 import type { Accessor } from "solid-js";
+import { withPlans } from "../document/plan-names.ts";
 import { type WhatMoved, whatMoved } from "../telling/what-moved.ts";
 import type { Since } from "../ui/hand/hand.ts";
 import type { ShowOptions } from "../units/show.ts";
@@ -16,7 +17,8 @@ export function createSince(session: Session, options: Accessor<ShowOptions>): S
     },
     goBack: () => {
       const held = session.held();
-      if (held) session.edit("Go back to what is held", () => held.typed);
+      // Plans that were kept since stay.
+      if (held) session.edit("Go back to what is held", (now) => withPlans(held.typed, now.plans ?? []));
     },
   };
 }

@@ -9,13 +9,12 @@ import type { Worksheet } from "../document/worksheet.ts";
 import { wordIn } from "../graph/readers.ts";
 import { textOrDate } from "../graph/shown.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
-import { worksheetToFileText } from "../storage/file.ts";
 import { chanceId } from "../storage/shelf.ts";
 import type { Keeping, TableName } from "../ui/dialogs/keeping.ts";
 import { borrowedIn, unmarkBorrowed } from "./borrowed.ts";
-import { today } from "./clock.ts";
-import { download, fileStem, passOn } from "./download.ts";
+import { download, fileStem } from "./download.ts";
 import { freeTitle } from "./free-title.ts";
+import { handingOn } from "./handing-on.ts";
 import { offline, VERSION } from "./offline.ts";
 import type { Laid, PageShared } from "./page-shared.ts";
 import type { makeReader } from "./reader.ts";
@@ -34,9 +33,6 @@ function recordInUse(session: Session): DailyRecord | null {
   const key = wordIn(session.engine.view().results.get("weather.record_in_use"));
   return session.engine.records.get(key) ?? null;
 }
-
-/** The worksheet as it goes to somebody else, dated today. */
-const outgoing = (session: Session): Worksheet => setWorksheet(session.worksheet(), { made_on: today() });
 
 /** Holds the records of a worksheet thrown away for another day, in case it is brought back. */
 async function holdRecords(shared: PageShared, worksheet: Worksheet | null): Promise<void> {
@@ -101,44 +97,6 @@ function sheetActs({ session, shared, refreshSheets }: Tools) {
   return { rename, copy, remove, bringBack };
 }
 
-function handingOn({ session }: Tools): Pick<Keeping, "link" | "passOn" | "passFileOn" | "copyText"> {
-  const canShare = typeof navigator.share === "function";
-  const file = (): File => {
-    const worksheet = outgoing(session);
-    const text = worksheetToFileText(worksheet, session.engine.records);
-    return new File([text], `${fileStem(worksheet.title)}.json`, { type: "application/json" });
-  };
-  const canShareFiles = canShare && navigator.canShare?.({ files: [new File([""], "a.json")] });
-  return {
-    link: async (exactPlace) => {
-      const worksheet = outgoing(session);
-      const own = session.engine.records.get(recordNames(worksheet)[0] ?? "");
-      const [{ worksheetToLink }, { normalsOf }] = await Promise.all([
-        import("../storage/link.ts"),
-        import("./normals-of.ts"),
-      ]);
-      const made = await worksheetToLink(worksheet, {
-        records: session.engine.records,
-        normals: own ? normalsOf(own) : null,
-        exactPlace,
-      });
-      if (!made.ok) return made;
-      const address = `${location.origin}${location.pathname}#${made.fragment}`;
-      return { ok: true, address, leftOut: made.leftOut };
-    },
-    passOn: canShare ? (address) => passOn({ title: session.worksheet().title, url: address }) : null,
-    passFileOn: canShareFiles ? () => passOn({ title: session.worksheet().title, files: [file()] }) : null,
-    copyText: async (text) => {
-      try {
-        await navigator.clipboard.writeText(text);
-        return true;
-      } catch {
-        return false;
-      }
-    },
-  };
-}
-
 /** What somebody sent, until the reader has said what is to become of it; it is kept from the start. */
 function receiving({ laid, session, shared }: Tools) {
   const sent = laid.received;
@@ -182,7 +140,7 @@ export function createKeeping(tools: Tools): Keeping {
     if (listed.ok) setAside(listed.value);
   });
   return {
-    ...handingOn(tools),
+    ...handingOn(session),
     ...receiving(tools),
     notice: () => [shared.said(), session.notice()].filter((text) => text !== "").join(" "),
     refused: session.refused,
@@ -190,7 +148,7 @@ export function createKeeping(tools: Tools): Keeping {
     aside,
     thrown: () => thrownTitle(),
     version: VERSION,
-    ready: offline.ready,
+    opens: offline.opens,
     waiting: offline.waiting,
     update: () => void session.saver.flush().then(offline.update),
     dismiss: () => {

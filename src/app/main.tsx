@@ -21,8 +21,10 @@ import { markBorrowed } from "./borrowed.ts";
 import { freeTitle } from "./free-title.ts";
 import { keepForOffline } from "./offline.ts";
 import { openOtherTabs } from "./other-tabs.ts";
+import { worksheetInPage } from "./page-in-one-file.ts";
 import type { Laid, PageShared, Thrown } from "./page-shared.ts";
 import { createReadOnce } from "./read-once.ts";
+import { fetchReading, NOT_FETCHED } from "./reading.ts";
 import { takeUp } from "./taking-up.ts";
 import { firstWorksheet } from "./templates.ts";
 import { openTab } from "./this-tab.ts";
@@ -113,15 +115,19 @@ async function receive(bundle: Bundle, id: string = chanceId()): Promise<void> {
   });
 }
 
-const OPENED_BEFORE =
-  "This link was opened here before. The worksheet it brought is shown as you left it; no second one was made.";
+const OPENED_BEFORE = {
+  link: "This link was opened here before. The worksheet it brought is shown as you left it; no second one was made.",
+  page: "This page was opened here before. The worksheet in it is shown as you left it; no second one was made.",
+};
 
-/** What came by link has an id by its content: the same link again finds the worksheet that it brought. */
-async function receiveLink(bundle: Bundle): Promise<void> {
+/** What came by link, or in the page's own file, has an id by its content: the same again finds the worksheet that it brought. */
+async function receiveAgain(bundle: Bundle, by: keyof typeof OPENED_BEFORE): Promise<void> {
   await flushOpen();
-  const id = `link-${textKey(JSON.stringify(bundle.worksheet))}`;
-  if (await openKept(id, OPENED_BEFORE)) return;
-  await receive(bundle, id);
+  const id = `${by}-${textKey(JSON.stringify(bundle.worksheet))}`;
+  if (await openKept(id, OPENED_BEFORE[by])) return;
+  const { refused } = await takenUp;
+  if (refused?.id === id) await openRefused(refused);
+  else await receive(bundle, id);
 }
 
 /** Opens the worksheet in the address, if there is one; the address is then bare again. */
@@ -131,7 +137,7 @@ async function fromAddress(): Promise<boolean> {
   history.replaceState(null, "", location.pathname);
   const { worksheetFromLink } = await import("../storage/link.ts");
   const read = await worksheetFromLink(hash, recordKey);
-  if (read.ok) await receiveLink(read);
+  if (read.ok) await receiveAgain(read, "link");
   else {
     setSaid(read.problems[0]?.message ?? "This link could not be read.");
     if (!laid()) await openUsual();
@@ -146,6 +152,10 @@ async function recordsOf(worksheet: Worksheet): Promise<readonly DailyRecord[]> 
 
 /** Opens a kept sheet; a broken one is set aside and said, and the demo opens instead. */
 async function openKept(id: string, notice = ""): Promise<boolean> {
+  if ((await fetchReading()) === null) {
+    layFirst(NOT_FETCHED);
+    return true;
+  }
   const opened = await shelf.open(id, Date.now());
   if (!opened.ok || opened.value.state === "absent") return false;
   if (opened.value.state === "set_aside") {
@@ -180,26 +190,48 @@ const takenUp = Promise.all([takeUp({ notes, shelf, tab }), adoptTyped(notes, ty
   ([sheets]) => sheets,
 );
 
-/** What was worked on last: what a page that is gone left here, what this tab showed, what any tab kept last; else the demo. */
-async function openUsual(): Promise<void> {
+/** What was worked on last: what a page that is gone left here, what this tab showed, what any tab kept last. */
+async function openLast(): Promise<boolean> {
   const { sheet, refused } = await takenUp;
   if (refused) {
     await openRefused(refused);
-    return;
+    return true;
   }
   const current = await shelf.current();
-  if (!current.ok) {
-    layFirst(current.failure.text);
-    return;
-  }
-  for (const id of [sheet, tab.before?.sheet, current.value]) if (id && (await openKept(id))) return;
-  await shared.openAnother();
+  const kept = current.ok ? current.value : null;
+  for (const id of [sheet, tab.before?.sheet, kept]) if (id && (await openKept(id))) return true;
+  return false;
+}
+
+/** What was worked on last, else the demo. */
+async function openUsual(): Promise<void> {
+  if (await openLast()) return;
+  const current = await shelf.current();
+  if (current.ok) await shared.openAnother();
+  else layFirst(current.failure.text);
+}
+
+const isReload = (): boolean =>
+  performance
+    .getEntriesByType("navigation")
+    .some((entry) => entry instanceof PerformanceNavigationTiming && entry.type === "reload");
+
+/** Opens the worksheet in the page's own file, if there is one; a reload goes on with what was open. */
+async function fromOwnPage(): Promise<boolean> {
+  const text = worksheetInPage();
+  if (text === "") return false;
+  if (isReload() && (await openLast())) return true;
+  const { worksheetFromFileText } = await import("../storage/file.ts");
+  const read = worksheetFromFileText(text, recordKey);
+  if (read.ok) await receiveAgain(read, "page");
+  else setSaid(`The worksheet in this page cannot be read: ${read.problems[0]?.message ?? "it is broken"}`);
+  return read.ok;
 }
 
 async function begin(): Promise<void> {
   setSaid((await takenUp).notice);
   tab.forgetLeft();
-  if (!(await fromAddress())) await openUsual();
+  if (!(await fromAddress()) && !(await fromOwnPage())) await openUsual();
   await recordShelf.takeUp(Date.now());
   void recordShelf.prune(new Set(), Date.now());
   void keepForOffline();

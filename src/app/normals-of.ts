@@ -1,32 +1,27 @@
-// Twelve normals of a record as givens of the weather card.
+// Twelve normals of a record as givens of the weather card, in the units that the worksheet's reader thinks in.
 
-import type { Entries } from "../document/worksheet.ts";
+import type { Entries, Entry } from "../document/worksheet.ts";
 import { fitNormals } from "../rainfall/fit-normals.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
-import { MILLIMETRE, ZERO_CELSIUS } from "../units/constants.ts";
+import { MEASURES, type UnitSystem } from "../units/measures.ts";
+import { fromSi } from "../units/unit.ts";
 
-const rounded = (values: readonly number[], digits: number): number[] =>
-  values.map((value) => Number(value.toFixed(digits)));
+/** Decimals to which monthly figures are commonly published. */
+const DIGITS: Readonly<Record<string, number>> = { in: 2 };
+const USUAL_DIGITS = 1;
+
+function inUnit(values: readonly number[], unit: string): Entry {
+  const digits = DIGITS[unit] ?? USUAL_DIGITS;
+  return { value: values.map((value) => Number(fromSi(value, unit).toFixed(digits))), unit };
+}
 
 /** The givens that stand for a record: rain and wet days, and warmth where the record has it. */
-export function normalsOf(record: DailyRecord): Entries {
+export function normalsOf(record: DailyRecord, units: UnitSystem): Entries {
   const { rain, wetDays, highs, lows } = fitNormals(record);
-  const celsius = (kelvin: readonly number[]) => ({
-    value: rounded(
-      kelvin.map((value) => value - ZERO_CELSIUS),
-      1,
-    ),
-    unit: "degC",
-  });
+  const [depth, warmth] = [MEASURES.rain[units], MEASURES.temperature[units]];
   return {
-    normal_rain: {
-      value: rounded(
-        rain.map((depth) => depth / MILLIMETRE),
-        1,
-      ),
-      unit: "mm",
-    },
-    normal_wet_days: { value: rounded(wetDays, 1), unit: "" },
-    ...(highs && lows ? { normal_highs: celsius(highs), normal_lows: celsius(lows) } : {}),
+    normal_rain: inUnit(rain, depth),
+    normal_wet_days: { value: wetDays.map((days) => Number(days.toFixed(USUAL_DIGITS))), unit: "" },
+    ...(highs && lows ? { normal_highs: inUnit(highs, warmth), normal_lows: inUnit(lows, warmth) } : {}),
   };
 }

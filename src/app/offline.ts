@@ -1,13 +1,18 @@
 // Working with no network: registers the worker that keeps the page's files, and asks before a new version takes over.
 
 import { createSignal } from "solid-js";
+import { isOneFile } from "./page-in-one-file.ts";
+
+/** The page in one file has no script with a name of its own. */
+const markInPage = (): string | undefined =>
+  globalThis.document?.querySelector<HTMLMetaElement>("meta[name=build]")?.content;
 
 /** Package version, and the mark that the build gave the program: two builds that differ never show the same. */
-export const VERSION = `${import.meta.env["VITE_VERSION"]} (${/-([\w-]+)\.js/.exec(import.meta.url)?.[1] ?? "unbuilt"})`;
+export const VERSION = `${import.meta.env["VITE_VERSION"]} (${/-([\w-]+)\.js/.exec(import.meta.url)?.[1] ?? markInPage() ?? "unbuilt"})`;
 
 type Offline = {
-  /** Kept whole on this device: opens with no network. */
-  readonly ready: () => boolean;
+  /** What is needed for the page to open again, to follow its version; "" while it is not known. */
+  readonly opens: () => string;
   /** A new version lies here, waiting for a word. */
   readonly waiting: () => boolean;
   /** Lets the new version take over; the page opens again in it. */
@@ -19,9 +24,17 @@ const [waiting, setWaiting] = createSignal<ServiceWorker | null>(null);
 
 let asked = false;
 
+function opens(): string {
+  if (isOneFile()) return ", in one file: it opens with no network";
+  if (ready()) return ", kept on this device: it opens with no network";
+  return globalThis.isSecureContext === false
+    ? ", over plain http and not kept on this device: it opens only while the computer that serves it runs"
+    : "";
+}
+
 /** What the page may know of it. */
 export const offline: Offline = {
-  ready,
+  opens,
   waiting: () => waiting() !== null,
   update: () => {
     asked = true;
@@ -48,7 +61,7 @@ function follow(registration: ServiceWorkerRegistration): void {
 
 /** Starts keeping the page for times without a network; a browser that cannot goes on without. */
 export async function keepForOffline(): Promise<void> {
-  if (!import.meta.env.PROD || !("serviceWorker" in navigator)) return;
+  if (!import.meta.env.PROD || isOneFile() || !("serviceWorker" in navigator)) return;
   navigator.serviceWorker.addEventListener("controllerchange", () => {
     if (asked) location.reload();
   });

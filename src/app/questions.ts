@@ -5,6 +5,7 @@ import { createDrier } from "./drier.ts";
 import { createGivesOut } from "./gives-out.ts";
 import { createSince } from "./held.ts";
 import { createInHand } from "./in-hand.ts";
+import { later } from "./later.ts";
 import type { InHandTools } from "./turned.ts";
 import { createUnsure } from "./unsure.ts";
 
@@ -17,5 +18,13 @@ export function createQuestions(tools: InHandTools, pool: AskingPool) {
     hand,
     doubting: createUnsure(tools, inside, pool.asker()),
     since: createSince(tools.session, tools.options),
+    plans: later(async () => {
+      const { createPlans } = await import("./plans.ts");
+      return () => createPlans(tools, pool.asker());
+    }),
+    workBack: later(async () => {
+      const { createWorkBack } = await import("./work-back.ts");
+      return () => createWorkBack(tools, pool.asker());
+    }),
   };
 }

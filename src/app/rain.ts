@@ -1,153 +1,54 @@
-// Rain on its way in: read in the worker, shown, overridden, joined and filled by the user's word, and only then taken.
+// The import of rain as the page knows it from the start; what reads, lays open and joins a record comes with the first of it.
 
 import { createSignal } from "solid-js";
 import type { ImportResult } from "../rainfall/import-result.ts";
-import { type GaugeResult, readOwnGauge } from "../rainfall/own-gauge.ts";
+import type { GaugeResult } from "../rainfall/own-gauge.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import type { RainImport } from "../ui/dialogs/rain-import.ts";
-import type { ShowOptions } from "../units/show.ts";
 import type { WorkerClient } from "../worker/client.ts";
-import { type Arriving, AS_IT_IS, fromFile, fromGauge, previewOf, settled } from "./rain-arriving.ts";
-import { createChoices } from "./rain-choices.ts";
+import type { Bringing, RainTools } from "./rain-bringing.ts";
 
-export type RainEvents = {
-  readonly onRecord: (record: DailyRecord) => void;
-  readonly showOptions: () => ShowOptions;
-  /** Records of real weather at hand, to fill from and to join with. */
-  readonly others: () => readonly DailyRecord[];
-};
+export type RainEvents = Omit<RainTools, "state" | "setState" | "client">;
 
-type Source = { readonly file: File } | { readonly text: string };
-
-/** Readings of a gauge, or a table if a line of the text cannot be such a reading but may be a row. */
-function sourceOf(text: string): Source {
-  const isTable = readOwnGauge(text).state === "refused" && /[,;\t]/.test(text.split("\n")[0] ?? "");
-  return isTable ? { file: new File([text], "Pasted record") } : { text };
-}
-
-/** What is being brought in, and everything said about it so far. */
-function createArrival(events: RainEvents) {
+export function createRain(events: RainEvents) {
   const [state, setState] = createSignal<RainImport>({ state: "idle" });
-  const choices = createChoices();
-  let words = AS_IT_IS;
-  let arriving: Arriving | null = null;
-  const others = (): readonly DailyRecord[] =>
-    events.others().filter((other) => other.key !== arriving?.record?.key);
-  const show = (wrong = ""): void => {
-    if (!arriving) return;
-    const preview = { ...previewOf(arriving, words, others(), events.showOptions()), wrong };
-    const { questions } = arriving;
-    setState(questions.length > 0 ? { state: "asking", questions, preview } : { state: "shown", preview });
+  let client: WorkerClient | null = null;
+  let fetched: Promise<Bringing> | null = null;
+  const fetchAll = async (): Promise<Bringing> => {
+    const { createBringing } = await import("./rain-bringing.ts");
+    return createBringing({ ...events, state, setState, client: () => client });
   };
-  const refuse = (reason: string, line: number | null): void => {
-    const text = line === null ? reason : `Line ${line}: ${reason}`;
-    if (!arriving) {
-      setState({ state: "refused", reason: text });
-      return;
-    }
-    choices.back();
-    show(text);
+  const failed = (): void => {
+    fetched = null;
+    setState({
+      state: "refused",
+      reason: "What reads rain could not be fetched. Are you online? Try again.",
+    });
+  };
+  /** In the order in which they were asked for, each once all of it is here. */
+  const bringing = (act: (bringing: Bringing) => void): void => {
+    fetched ??= fetchAll();
+    void fetched.then(act, failed);
   };
   return {
     state,
-    setState,
-    refuse,
-    choices: choices.all,
-    clear: (): void => {
-      choices.clear();
-      words = AS_IT_IS;
-      arriving = null;
-    },
-    choose: choices.choose,
-    say: (more: Partial<typeof words>): void => {
-      words = { ...words, ...more };
-      show();
-    },
-    /** Shows what came, or says that it has to be read again with more answered. */
-    accept: (result: ImportResult | GaugeResult): "shown" | "again" => {
-      if (result.state === "refused") {
-        if (choices.readPlainly()) return "again";
-        refuse(result.reason, result.line);
-        return "shown";
-      }
-      const questions = result.state === "ask" ? result.questions : [];
-      const asked = choices.askedWith(questions);
-      if ("report" in result && choices.presume(questions)) return "again";
-      arriving =
-        "report" in result
-          ? fromFile(result, choices.all(), asked)
-          : fromGauge(result, choices.chosen(), asked);
-      show();
-      return "shown";
-    },
-    /** A record that came in before, laid open again to fill or to join. */
-    reopen: (record: DailyRecord): void => {
-      const none = { facts: [], assumptions: [], questions: [], open: [], answers: {}, taken: [] };
-      arriving = { record, ...none, table: { header: [], rows: [] } };
-      show();
-    },
-    keep: (): void => {
-      if (!arriving?.record) return;
-      const { record, facts } = settled(arriving.record, words, others());
-      setState({ state: "taken", title: `${record.title} came in`, facts: [...arriving.facts, ...facts] });
-      arriving = null;
-      events.onRecord(record);
-    },
-  };
-}
-
-/** Import of one record at a time. */
-export function createRain(events: RainEvents) {
-  const arrival = createArrival(events);
-  let client: WorkerClient | null = null;
-  let source: Source | null = null;
-  const accept = (result: ImportResult | GaugeResult): void => {
-    if (arrival.accept(result) === "again") read();
-  };
-  const read = (): void => {
-    if (!source) return;
-    if ("text" in source) {
-      accept(readOwnGauge(source.text, arrival.choices()));
-      return;
-    }
-    arrival.setState({ state: "reading", share: 0, name: source.file.name });
-    client?.importRain(source.file, source.file.name, arrival.choices());
-  };
-  const begin = (next: Source): void => {
-    source = next;
-    arrival.clear();
-    read();
-  };
-  return {
-    state: arrival.state,
     connect: (worker: WorkerClient): void => {
       client = worker;
     },
-    take: (file: File): void => begin({ file }),
-    paste: (text: string): void => begin(sourceOf(text)),
-    choose: (question: string, value: string): void => {
-      arrival.choose(question, value);
-      read();
-    },
-    again: (record: DailyRecord): void => {
-      source = null;
-      arrival.clear();
-      arrival.reopen(record);
-    },
-    fill: (fill: string): void => arrival.say({ fill }),
-    warm: (warm: string): void => arrival.say({ warm }),
-    join: (join: string): void => arrival.say({ ...AS_IT_IS, join }),
-    keep: arrival.keep,
-    progress: (share: number): void => {
-      const now = arrival.state();
-      if (now.state === "reading") arrival.setState({ ...now, share });
-    },
-    imported: accept,
-    failed: (reason: string): void => arrival.refuse(reason, null),
+    take: (file: File): void => bringing((rain) => rain.take(file)),
+    paste: (text: string): void => bringing((rain) => rain.paste(text)),
+    choose: (question: string, value: string): void => bringing((rain) => rain.choose(question, value)),
+    again: (record: DailyRecord): void => bringing((rain) => rain.again(record)),
+    fill: (fill: string): void => bringing((rain) => rain.fill(fill)),
+    warm: (warm: string): void => bringing((rain) => rain.warm(warm)),
+    join: (join: string): void => bringing((rain) => rain.join(join)),
+    keep: (): void => bringing((rain) => rain.keep()),
+    progress: (share: number): void => bringing((rain) => rain.progress(share)),
+    imported: (result: ImportResult | GaugeResult): void => bringing((rain) => rain.imported(result)),
+    failed: (reason: string): void => bringing((rain) => rain.failed(reason)),
     forget: (): void => {
-      client?.cancelImport();
-      arrival.clear();
-      arrival.setState({ state: "idle" });
+      if (fetched) bringing((rain) => rain.forget());
+      else setState({ state: "idle" });
     },
   };
 }

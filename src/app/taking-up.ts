@@ -2,8 +2,9 @@
 
 import { apart } from "../document/title-apart.ts";
 import type { InstantStore } from "../storage/instant-store.ts";
-import { dropNote, isNoteLeft, type Note, notesLeft } from "../storage/journal.ts";
+import { dropNote, hasNotes, isNoteLeft, type Note, notesLeft } from "../storage/journal.ts";
 import type { Shelf } from "../storage/shelf.ts";
+import { fetchReading, NOT_FETCHED } from "./reading.ts";
 import type { Tab } from "./this-tab.ts";
 
 export type TakenUp = {
@@ -24,8 +25,11 @@ type Places = {
 /** Puts on the shelf what is newer than what lies there, and what another tab has changed meanwhile beside it. */
 export async function takeUp({ notes, shelf, tab }: Places): Promise<TakenUp> {
   let taken: TakenUp = { sheet: null, refused: null, notice: "" };
+  if (!hasNotes(notes)) return taken;
+  const reading = await fetchReading();
+  if (reading === null) return { ...taken, notice: NOT_FETCHED };
   let isOwn = false;
-  for (const note of notesLeft(notes)) {
+  for (const note of notesLeft(notes, reading.readWorksheet)) {
     const left = { writer: note.by.writer, at: note.at };
     if (!(await tab.isGone(left, () => isNoteLeft(notes, note)))) continue;
     const saved = await shelf.save(note);

@@ -1,10 +1,11 @@
 // Fetches what is to do with numbers that are not sure as soon as one is in hand or one was said not to be sure.
 
-import { type Accessor, createEffect, createSignal, getOwner, runWithOwner } from "solid-js";
+import { type Accessor, createEffect, createSignal } from "solid-js";
 import { isUnsure } from "../document/unsure.ts";
 import type { Doubting } from "../ui/hand/doubting.ts";
 import type { Asker } from "../worker/asking-pool.ts";
 import type { InHandInside } from "./in-hand.ts";
+import { later } from "./later.ts";
 import type { InHandTools } from "./turned.ts";
 
 export function createUnsure(
@@ -13,14 +14,13 @@ export function createUnsure(
   asker: Asker,
 ): Accessor<Doubting | null> {
   const [doubting, setDoubting] = createSignal<Doubting | null>(null);
-  const owner = getOwner();
-  let isFetched = false;
+  const fetched = later(async () => {
+    const { createDoubting } = await import("./doubting.ts");
+    return () => createDoubting(tools, inside, asker);
+  });
   createEffect(() => {
-    if (isFetched || (tools.looking.inHand() === null && !isUnsure(tools.session.worksheet()))) return;
-    isFetched = true;
-    void import("./doubting.ts").then(({ createDoubting }) =>
-      runWithOwner(owner, () => setDoubting(createDoubting(tools, inside, asker))),
-    );
+    if (tools.looking.inHand() === null && !isUnsure(tools.session.worksheet())) return;
+    void fetched().then(setDoubting, () => undefined);
   });
   return doubting;
 }

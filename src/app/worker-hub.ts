@@ -2,6 +2,7 @@
 
 import { type AskingPool, askingPool } from "../worker/asking-pool.ts";
 import { type ClientEvents, type WorkerClient, workerClient } from "../worker/client.ts";
+import { startAskedWorker, startSeasonWorker } from "./start-worker.ts";
 
 export type WorkerHub = {
   readonly client: WorkerClient;
@@ -24,17 +25,14 @@ const spareCores = (): number => Math.max(1, Math.min(4, (navigator.hardwareConc
 
 export function makeWorkerHub(): WorkerHub {
   let events = DEAF;
-  const worker = new Worker(new URL("../worker/entry.ts", import.meta.url), { type: "module" });
-  const client = workerClient(worker, {
+  const client = workerClient(startSeasonWorker(), {
     onRan: (answers) => events.onRan(answers),
     onMadeUp: (record) => events.onMadeUp(record),
     onProgress: (share) => events.onProgress(share),
     onImported: (result) => events.onImported(result),
     onImportFailed: (reason) => events.onImportFailed(reason),
   });
-  const makeAsked = () =>
-    new Worker(new URL("../worker/asking-entry.ts", import.meta.url), { type: "module" });
-  const asking = askingPool(makeAsked, spareCores());
+  const asking = askingPool(startAskedWorker, spareCores());
   return {
     client,
     asking,

@@ -2,6 +2,7 @@
 
 import { parseArgs } from "node:util";
 import { MOST_RUNS, RUNS } from "../studies/not-sure/not-sure.ts";
+import { parseIsoDate } from "../units/calendar.ts";
 import type { Doubting } from "./not-sure-report.ts";
 import { RAIN_HELP, RAIN_OPTIONS, type RainWanted, rainOf } from "./rain-arguments.ts";
 import { UsageError } from "./usage.ts";
@@ -23,11 +24,17 @@ ${RAIN_HELP}
   --steps N              how many values are tried (default 17)
   --work-back NAME       which value of a given number meets --until, by the whole worksheet; all of them, the nearest first
   --until "NAME<=VALUE"  the answer that is wished for, with its unit; or NAME>=VALUE
+  --today YYYY-MM-DD     which day it is
+  --from-today           how long the water lasts from today, and what to water today and in the week; needs --today
+  --forecast "DAY=5 mm 40 % 31 degC,..."  rain, its chance and heat of any of the next seven days, for --from-today
+  --next-money AMOUNT    what to buy next: of what has a price, the things and pairs that take away most short days, best first
+  --offer NAME=PRICE     the price of something that could be bought, e.g. --offer porch_roof.gutter=40; may be repeated
   --not-sure             between which ends the answers lie where numbers are not sure: those set as a span
                          (--set NAME="225 to 300 gal"), and defaults that their table gives a low and a high
   --runs N               how many times the worksheet is worked out for it (default 128; 1024 for closer shares)
   --series FILE.csv      write every day of every tank, line, draw, bed and battery of the season, in m3 and J
   --gives-out            what gives out first: the season once more for each limit set free
+  --all                  the readable report with every number, by its name
   --json                 one JSON object on standard output, numbers in coherent SI
   --help                 this text
 
@@ -40,12 +47,20 @@ export type Wanted = {
   readonly sets: readonly { readonly name: string; readonly value: string }[];
   readonly plan: string | null;
   readonly json: boolean;
+  readonly all: boolean;
   readonly tried: Tried | null;
   readonly workingBack: WorkingBack | null;
   readonly givesOut: boolean;
+  readonly nextMoney: string | null;
+  readonly offers: readonly { readonly name: string; readonly value: string }[];
   readonly notSure: Doubting | null;
   readonly series: string | null;
+  readonly today: string | null;
+  readonly fromToday: FromTodayWanted | null;
 };
+
+/** `--from-today`, with its forecast as typed. */
+export type FromTodayWanted = { readonly forecast: string | null };
 
 /** `--try`, with its answers and how many values. */
 export type Tried = {
@@ -65,10 +80,16 @@ const OPTIONS = {
   "work-back": { type: "string" },
   until: { type: "string" },
   "gives-out": { type: "boolean" },
+  "next-money": { type: "string" },
+  offer: { type: "string", multiple: true },
   "not-sure": { type: "boolean" },
   runs: { type: "string" },
   series: { type: "string" },
+  today: { type: "string" },
+  "from-today": { type: "boolean" },
+  forecast: { type: "string" },
   json: { type: "boolean" },
+  all: { type: "boolean" },
   help: { type: "boolean" },
 } as const;
 
@@ -130,6 +151,19 @@ function workingBackOf(name: string | undefined, until: string | undefined): Wor
   return { name, until };
 }
 
+function todayOf(values: {
+  readonly today?: string | undefined;
+  readonly "from-today"?: boolean | undefined;
+  readonly forecast?: string | undefined;
+}): Pick<Wanted, "today" | "fromToday"> {
+  const { today = null, forecast = null, "from-today": asked } = values;
+  if (today !== null && parseIsoDate(today) === null)
+    throw new UsageError(`--today wants a day as YYYY-MM-DD, not "${today}".`);
+  if (asked && today === null) throw new UsageError("--from-today needs --today YYYY-MM-DD.");
+  if (forecast !== null && !asked) throw new UsageError("--forecast goes with --from-today.");
+  return { today, fromToday: asked ? { forecast } : null };
+}
+
 /** What is wanted; null when help is. */
 export function readArguments(words: readonly string[]): Wanted | null {
   const { values, positionals } = parsed(words);
@@ -145,8 +179,12 @@ export function readArguments(words: readonly string[]): Wanted | null {
     tried: triedOf(values),
     workingBack: workingBackOf(values["work-back"], values.until),
     series: values.series ?? null,
+    ...todayOf(values),
     givesOut: values["gives-out"] ?? false,
+    nextMoney: values["next-money"] ?? null,
+    offers: (values.offer ?? []).map((text) => setOf(text, "--offer")),
     notSure: doubtingOf(values["not-sure"] ?? false, values.answer, values.runs),
     json: values.json ?? false,
+    all: values.all ?? false,
   };
 }

@@ -9,13 +9,16 @@ import { worksheetFromFileText } from "../storage/file.ts";
 import { baseOf } from "../studies/ask.ts";
 import { workOut } from "../studies/work-out.ts";
 import { HELP, readArguments, type Wanted } from "./arguments.ts";
+import { fromTodayAnswer, fromTodayReport, fromTodayText } from "./from-today-report.ts";
 import { givesOutReport } from "./gives-out-report.ts";
+import { nextMoneyReport, nextMoneyText, priceOffer } from "./next-money-report.ts";
 import { notSureReport, notSureText } from "./not-sure-report.ts";
 import { layPlan, planText } from "./plan-report.ts";
 import { openRain } from "./rain.ts";
-import { jsonReport, textReport } from "./report.ts";
+import { fullReport, jsonReport } from "./report.ts";
 import { writeSeries } from "./series.ts";
 import { setValue } from "./set-value.ts";
+import { shortReport } from "./short-report.ts";
 import { triedJson, triedReport, triedText } from "./try-report.ts";
 import { FileError, UsageError } from "./usage.ts";
 import { workedBackReport, workedBackText } from "./work-back-report.ts";
@@ -59,6 +62,8 @@ async function run(wanted: Wanted): Promise<string> {
     worksheet = withRain(worksheet, record);
   }
   for (const { name, value } of wanted.sets) worksheet = setValue(worksheet, CARD_KINDS, name, value);
+  if (wanted.today !== null) worksheet = setValue(worksheet, CARD_KINDS, "site.today", wanted.today);
+  for (const { name, value } of wanted.offers) worksheet = priceOffer(worksheet, CARD_KINDS, name, value);
   const whole = workOut(worksheet, CARD_KINDS, records);
   if (wanted.series !== null) writeSeries(wanted.series, whole, records);
   const tried = wanted.tried && triedReport(worksheet, CARD_KINDS, records, wanted.tried);
@@ -66,6 +71,11 @@ async function run(wanted: Wanted): Promise<string> {
     wanted.workingBack &&
     (await workedBackReport(baseOf(worksheet, CARD_KINDS, records), CARD_KINDS, wanted.workingBack));
   const out = wanted.givesOut ? givesOutReport(worksheet, CARD_KINDS, records, whole) : null;
+  const ahead = wanted.fromToday && fromTodayAnswer(whole, records, wanted.fromToday.forecast);
+  const money =
+    wanted.nextMoney === null
+      ? null
+      : await nextMoneyReport(baseOf(worksheet, CARD_KINDS, records), CARD_KINDS, whole, wanted.nextMoney);
   const unsure = wanted.notSure && notSureReport(worksheet, CARD_KINDS, records, wanted.notSure);
   if (wanted.json) {
     const report = {
@@ -74,15 +84,22 @@ async function run(wanted: Wanted): Promise<string> {
       ...(tried ? { tried: triedJson(tried) } : {}),
       ...(workedBack ? { worked_back: workedBack } : {}),
       ...out,
+      ...(ahead ? { from_today: fromTodayReport(whole, ahead) } : {}),
+      ...money,
       ...unsure,
     };
     return `${JSON.stringify(report, null, 2)}\n`;
   }
   const head = plan ? planText(plan.report) : "";
+  if (ahead) return head + fromTodayText(whole, ahead);
   if (out) return `${head}${out.gives_out_said}\n`;
+  if (money) return head + nextMoneyText(money);
   if (unsure) return head + notSureText(worksheet, CARD_KINDS, unsure);
   if (workedBack && wanted.workingBack) return head + workedBackText(wanted.workingBack, workedBack);
-  return head + (tried ? triedText(tried) : textReport(whole, CARD_KINDS));
+  return (
+    head +
+    (tried ? triedText(tried) : wanted.all ? fullReport(whole, CARD_KINDS) : shortReport(whole, CARD_KINDS))
+  );
 }
 
 /** Runs the command line; resolves to the exit code. */

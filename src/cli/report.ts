@@ -28,7 +28,7 @@ export type JsonReport = {
   readonly left_out: readonly LeftOut[];
 };
 
-const optionsOf = ({ worksheet }: Whole): ShowOptions => ({
+export const optionsOf = ({ worksheet }: Whole): ShowOptions => ({
   units: worksheet.units,
   locale: "en-US",
   currency: worksheet.currency,
@@ -96,8 +96,8 @@ export function jsonReport(whole: Whole, kinds: CardKinds): JsonReport {
   };
 }
 
-/** The same for reading. */
-export function textReport(whole: Whole, kinds: CardKinds): string {
+/** All of it for reading. */
+export function fullReport(whole: Whole, kinds: CardKinds): string {
   const report = jsonReport(whole, kinds);
   const lines: string[] = [whole.worksheet.title, ""];
   for (const card of whole.worksheet.cards) {

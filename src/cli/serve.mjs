@@ -4,6 +4,7 @@ import { createServer } from "node:http";
 import { extname, join, normalize } from "node:path";
 import { fileURLToPath } from "node:url";
 import { answersTo } from "./house.mjs";
+import { keeping, squeezed } from "./squeezed.mjs";
 
 export const POLICY = "default-src 'self'; img-src 'self' blob:; object-src 'none'; base-uri 'none'";
 
@@ -23,7 +24,7 @@ const TYPES = {
 
 const PLAIN = { "Content-Type": "text/plain; charset=utf-8" };
 
-function answer(request, response, folder) {
+async function answer(request, response, folder) {
   const path = decodeURIComponent(new URL(request.url ?? "/", "http://localhost").pathname);
   const wanted = join(folder, normalize(path.endsWith("/") ? `${path}index.html` : path));
   const file = wanted.startsWith(folder) ? statSync(wanted, { throwIfNoEntry: false }) : undefined;
@@ -34,10 +35,22 @@ function answer(request, response, folder) {
     response.writeHead(404, PLAIN).end("Nothing is here.\n");
     return;
   }
-  response.writeHead(200, {
-    "Content-Type": TYPES[extname(wanted)] ?? "application/octet-stream",
-    "Content-Length": file.size,
-  });
+  const mark = `"${file.size}-${Math.round(file.mtimeMs)}"`;
+  response.setHeader("Cache-Control", keeping(wanted));
+  response.setHeader("ETag", mark);
+  response.setHeader("Vary", "Accept-Encoding");
+  if (request.headers["if-none-match"] === mark) {
+    response.writeHead(304).end();
+    return;
+  }
+  response.setHeader("Content-Type", TYPES[extname(wanted)] ?? "application/octet-stream");
+  const tight = await squeezed(wanted, file, request.headers["accept-encoding"]);
+  if (tight) {
+    response.writeHead(200, { "Content-Encoding": tight.way, "Content-Length": tight.bytes.length });
+    response.end(tight.bytes);
+    return;
+  }
+  response.writeHead(200, { "Content-Length": file.size });
   createReadStream(wanted).pipe(response);
 }
 
@@ -48,12 +61,9 @@ function answer(request, response, folder) {
 export function serve(port = 0, folder = DIST, { house = false } = {}) {
   return new Promise((resolve, reject) => {
     const server = createServer((request, response) => {
-      try {
-        if (answersTo(request.headers.host, house)) answer(request, response, folder);
-        else response.writeHead(421, PLAIN).end("This name is not this machine's.\n");
-      } catch {
-        response.writeHead(400).end();
-      }
+      if (answersTo(request.headers.host, house))
+        answer(request, response, folder).catch(() => response.writeHead(400).end());
+      else response.writeHead(421, PLAIN).end("This name is not this machine's.\n");
     });
     server.on("error", reject);
     server.listen(port, house ? undefined : "127.0.0.1", () =>

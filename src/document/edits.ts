@@ -1,17 +1,11 @@
 // Edits of numbers and settings: worksheet in, worksheet out, frozen, with everything untouched left the same object.
 
 import { mapCard, withEntry } from "./entries.ts";
+import { entryFits } from "./entry-fits.ts";
 import { frozen } from "./freeze.ts";
 import { LIMITS } from "./limits.ts";
-import { plainCopy } from "./plain.ts";
 import { sameData } from "./same.ts";
-import { entryShape } from "./shape.ts";
 import type { Card, Entry, Worksheet } from "./worksheet.ts";
-
-/** Whether an entry may stand in a worksheet, so that what is saved can be read again. */
-function entryFits(entry: Entry): boolean {
-  return plainCopy(entry).ok && entryShape.safeParse(entry).success;
-}
 
 function unfit(entry: Entry | null): boolean {
   return entry !== null && !entryFits(entry);
@@ -74,6 +68,20 @@ export function setPrice(worksheet: Worksheet, cardId: string, entry: Entry | nu
 /** Sets how long the thing lasts, or takes it out by null. */
 export function setLife(worksheet: Worksheet, cardId: string, entry: Entry | null): Worksheet {
   return setOnCard(worksheet, cardId, "life", entry);
+}
+
+/** Sets what something that can be bought for a card would cost, or takes it out by null. */
+export function setOffer(worksheet: Worksheet, cardId: string, name: string, entry: Entry | null): Worksheet {
+  if (unfit(entry)) return worksheet;
+  return frozen(
+    mapCard(worksheet, cardId, (card) => {
+      const before = card.offers ?? {};
+      const offers = withEntry(before, name, frozen(entry));
+      if (offers === before) return card;
+      const { offers: _before, ...rest } = card;
+      return Object.keys(offers).length === 0 ? rest : { ...rest, offers };
+    }),
+  );
 }
 
 export type WorksheetSettings = Pick<

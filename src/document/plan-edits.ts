@@ -2,9 +2,8 @@
 
 import { differences, effective } from "./effective.ts";
 import type { GivenRoles } from "./entries.ts";
-import { frozen } from "./freeze.ts";
 import { LIMITS } from "./limits.ts";
-import { freePlanName } from "./plan-names.ts";
+import { freePlanName, withPlans } from "./plan-names.ts";
 import type { Plan, Worksheet } from "./worksheet.ts";
 
 type Links = Pick<GivenRoles, "isLink">;
@@ -12,11 +11,6 @@ type Links = Pick<GivenRoles, "isLink">;
 /** The plan of that name, or null. */
 export function planNamed(worksheet: Worksheet, name: string): Plan | null {
   return worksheet.plans?.find((plan) => plan.name === name) ?? null;
-}
-
-function withPlans(worksheet: Worksheet, plans: readonly Plan[]): Worksheet {
-  const { plans: _plans, ...bare } = worksheet;
-  return frozen(plans.length === 0 ? bare : { ...bare, plans });
 }
 
 const namesOf = (worksheet: Worksheet): readonly string[] => (worksheet.plans ?? []).map(({ name }) => name);

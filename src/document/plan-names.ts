@@ -1,6 +1,14 @@
-// Names of plans: each only once in a worksheet.
+// The plans of a worksheet as a list, each name only once.
 
+import { frozen } from "./freeze.ts";
 import { LIMITS } from "./limits.ts";
+import type { Plan, Worksheet } from "./worksheet.ts";
+
+/** The worksheet with these plans and no others. */
+export function withPlans(worksheet: Worksheet, plans: readonly Plan[]): Worksheet {
+  const { plans: _plans, ...bare } = worksheet;
+  return frozen(plans.length === 0 ? bare : { ...bare, plans });
+}
 
 /** A name that no plan has, as close to the wished-for one as can be. */
 export function freePlanName(taken: readonly string[], wish: string): string {

@@ -1,6 +1,7 @@
 // The shape of a version-2 worksheet. What it does not know about an object it keeps, so that nothing is lost on saving.
 
 import * as z from "zod/mini";
+import { ORIGINS, spanProblem } from "./entry-fits.ts";
 import { LIMITS } from "./limits.ts";
 import { FORBIDDEN_NAMES } from "./plain.ts";
 
@@ -21,22 +22,13 @@ const content = z.looseObject({
 const scalar = z.union([z.number(), text, z.null()]);
 const list = z.array(z.union([z.number(), text, z.null(), point, content])).check(z.maxLength(LIMITS.list));
 
-/** Why an entry's ends do not make a span, or null where there are none or they do. */
-function spanProblem({ value, low, high }: { value: unknown; low?: number; high?: number }): string | null {
-  if (low === undefined && high === undefined) return null;
-  if (low === undefined || high === undefined)
-    return "A number that is not sure has both ends, low and high.";
-  if (typeof value !== "number") return "Only a number has a low and a high end.";
-  return low <= value && value <= high ? null : "The value lies between low and high.";
-}
-
 export const entryShape = z
   .looseObject({
     value: z.union([scalar, list]),
     unit: z._default(z.string().check(z.maxLength(LIMITS.unit)), ""),
     low: z.exactOptional(z.number()),
     high: z.exactOptional(z.number()),
-    from: z.exactOptional(z.enum(["default", "guessed", "borrowed", "label", "measured"])),
+    from: z.exactOptional(z.enum(ORIGINS)),
   })
   .check(({ value, issues }) => {
     const message = spanProblem(value);

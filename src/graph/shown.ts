@@ -5,10 +5,11 @@ import { dayNumber, parseIsoDate, parseMonthDay } from "../units/calendar.ts";
 import { DAY } from "../units/constants.ts";
 import { type ShowOptions, showNumber, showQuantity, unitLabel } from "../units/show.ts";
 import { safeLocale } from "../units/signs.ts";
-import { fromSi } from "../units/unit.ts";
+import { fromSi, parseUnit, toSi } from "../units/unit.ts";
 import { entryAt, rowNamed } from "./card-plans.ts";
 import { type Graph, type GraphNode, nodeOf } from "./nodes.ts";
 import type { Results } from "./results.ts";
+import { measureOf } from "./rows.ts";
 import type { ListGiven, QuantityId, Result, Row, Value } from "./types.ts";
 import { shownMeasure, siUnitOfNode } from "./unit-of.ts";
 
@@ -80,10 +81,12 @@ function shownWord(worksheet: Worksheet, row: Row | null, word: string, options:
   return mayBeDate ? textOrDate(word, options.locale) : word;
 }
 
-/** A number as it is shown; one that was typed is never rounded. */
+const isUsual = ({ work }: GraphNode): boolean => work.kind === "pick" || work.kind === "entry";
+
+/** A number as it is shown; one that was typed is never rounded, a usual one to no more than its table gave. */
 function shownNumber(worksheet: Worksheet, node: GraphNode, value: number, given: ShowOptions): string {
   const entry = entryOfNode(worksheet, node);
-  const options = entry ? { ...given, rounded: false } : given;
+  const options = entry ? { ...given, rounded: false } : { ...given, usual: isUsual(node) };
   const typed = entry?.unit;
   const unit = node.work.kind === "formula" && node.work.userUnit ? node.work.userUnit : typed;
   const measure = shownMeasure(node);
@@ -127,6 +130,29 @@ export function shownOf(worksheet: Worksheet, node: GraphNode, value: Value, opt
   if (typeof value === "string") return shownWord(worksheet, node.row, value, options);
   if (value instanceof Float64Array || value instanceof Uint8Array) return `${value.length} values`;
   return Array.isArray(value) ? shownList(worksheet, node.row, value, options) : "";
+}
+
+/** A stored entry as a reader sees it, in the unit it was typed in; a number that is not sure with both its ends. */
+export function shownEntry(
+  worksheet: Worksheet,
+  row: Row | null,
+  entry: Entry,
+  options: ShowOptions,
+): string {
+  const { value, unit, low, high } = entry;
+  if (value === null) return "none";
+  if (typeof value === "string") return shownWord(worksheet, row, value, options);
+  const si = (number: number): number => (parseUnit(unit) ? toSi(number, unit) : number);
+  if (typeof value !== "number") {
+    const list = value.map((item) => (typeof item === "number" ? si(item) : item));
+    return shownList(worksheet, row, list, options);
+  }
+  const measure = parseUnit(unit) ? measureOf(row) : null;
+  const text = (number: number): string =>
+    measure
+      ? showQuantity(si(number), measure, { ...options, rounded: false, ...(unit ? { unit } : {}) })
+      : `${showNumber(number, 4, options.locale)} ${unitLabel(unit)}`.trim();
+  return low === undefined || high === undefined ? text(value) : `${text(low)} to ${text(high)}`;
 }
 
 /** A result as a reader sees it: its value, the last one while it is pending, or the reason why there is none. */

@@ -106,6 +106,26 @@ export type Watered = {
 /** The spans over which numbers are turned and tried, by row: what the trade has. */
 export type Spans = Readonly<Record<string, NonNullable<NumberGiven["usual"]>>>;
 
+/**
+ * Something that can be bought for a card. `says` has `{}` for the card's title.
+ * One more of what a count row counts, up to `most`; the next larger of what the trade has; the next word of a choice; a word
+ * of a choice instead of another; nought in place of what is there; or a link that leads nowhere yet.
+ */
+export type Offer = {
+  readonly name: string;
+  readonly says: string;
+  readonly row: string;
+  readonly buys:
+    | { readonly more: "one"; readonly most?: number }
+    | { readonly larger: readonly number[]; readonly unit: string }
+    | { readonly word: string; readonly instead_of: string }
+    | "next_word"
+    | "nought"
+    | "link";
+  /** Rows whose given or measured values were of the old one. */
+  readonly forgets?: readonly string[];
+};
+
 export type Kind = CardKind & {
   readonly group: (typeof GROUPS)[number];
   readonly icon: Icon;
@@ -118,6 +138,8 @@ export type Kind = CardKind & {
   readonly local?: readonly string[];
   /** Rows set or done by hand in the garden, in the order to print them. */
   readonly handSettings?: readonly string[];
+  /** What can be bought for one that stands. */
+  readonly offers?: readonly Offer[];
   readonly watered?: Watered;
   /** The cards of this kind in a place that is laid out from a few counts. */
   readonly laid?: (wish: Wish, system: LaidUnits) => readonly LaidPart[];

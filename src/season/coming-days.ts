@@ -2,6 +2,7 @@
 
 import type { DailyRecord } from "../rainfall/record.ts";
 import { calendarDate, dayInYear } from "../units/calendar.ts";
+import type { Weather } from "./moment.ts";
 import { quantile } from "./peak-day.ts";
 
 /** How fast things will dry in days that no record holds: as in a usual year, or as in the hottest in ten. */
@@ -41,6 +42,29 @@ export function comingDays(
   }
   const none = { highest: null, lowest: null, wind: null, vapour: null, sun: null };
   return { record: { ...record, ...none, firstDay: dates.first, rain }, eto: depths };
+}
+
+/**
+ * Days to come on which no rain falls and that are as warm as they usually are.
+ *
+ * @param eto reference evapotranspiration of the record's days [m]
+ * @param days today and the last of them [days since 1970-01-01]
+ */
+export function dryWeather(
+  record: DailyRecord,
+  eto: Float64Array,
+  { today, last }: { readonly today: number; readonly last: number },
+  drying: Drying,
+): Weather {
+  const length = last - today + 1;
+  const usual = (series: Float64Array, how: Drying) =>
+    Float64Array.from({ length }, (_, day) => usualDrying(series, record.firstDay, today + day, how));
+  return {
+    rain: new Float64Array(length),
+    highest: record.highest && usual(record.highest, "usual"),
+    lowest: record.lowest && usual(record.lowest, "usual"),
+    eto: usual(eto, drying),
+  };
 }
 
 /**

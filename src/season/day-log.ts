@@ -12,6 +12,8 @@ export type Portion = {
   readonly volume: number;
   readonly time: number;
   readonly trips: number;
+  /** From the hour of watering until the tank was full again for it [s]; 0: the first go. */
+  readonly wait: number;
 };
 
 /** A bed's day. Depths are over its watered ground [m]. */
@@ -53,13 +55,16 @@ export const newLog = (): DayLog => ({ days: new Map(), today: new Map() });
 /**
  * Notes what a source has just given a bed; a second tankful on the same day by itself.
  *
- * @param rank place of the source in the bed's list [-]
- * @param served what it gave [m3]
+ * @param served by which source, by its place in the bed's list, what it gave [m3] and after what wait [s]
  */
-export function noteServed(log: DayLog, bed: Bed, rank: number, { amount, time, trips }: Served): void {
+export function noteServed(
+  log: DayLog,
+  bed: Bed,
+  { rank, amount, time, trips, wait }: Served & { readonly rank: number; readonly wait: number },
+): void {
   const { id } = bed.sources[rank] as Source;
   const portions = log.today.get(bed.part.id) ?? [];
-  portions.push({ id, volume: amount, time, trips });
+  portions.push({ id, volume: amount, time, trips, wait });
   log.today.set(bed.part.id, portions);
 }
 

@@ -34,6 +34,22 @@ function seasonIn(dates: SeasonDates, year: number): { readonly start: number; r
   return { start, end: shifted ? end - 1 : end };
 }
 
+/**
+ * The season that a day lies in.
+ *
+ * @param dates first and last day, `MM-DD`
+ * @param date the day [days since 1970-01-01]
+ * @returns day numbers of its first and last day, or null outside of any [days since 1970-01-01]
+ */
+export function seasonAround(
+  dates: SeasonDates,
+  date: number,
+): { readonly start: number; readonly end: number } | null {
+  const { year } = calendarDate(date);
+  const found = [year - 1, year].map((from) => seasonIn(dates, from));
+  return found.find((season) => season && season.start <= date && date <= season.end) ?? null;
+}
+
 /** Years that a record may touch, one more on either side for what wraps the new year. */
 function yearsOf(firstDay: number, length: number): readonly number[] {
   const first = calendarDate(firstDay).year - 1;

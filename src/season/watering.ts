@@ -42,7 +42,7 @@ function waterBed(state: SeasonState, bed: Bed, day: number): void {
     if (bed.lacked[day] === 0) bed.lacked[day] = noted(boundNow(state, bed, day));
     bed.servedBy[rank] = served.amount;
     if (served.amount > 0) bed.lastBy[day] = rank + 1;
-    if (state.log && served.amount > 0) noteServed(state.log, bed, rank, served);
+    if (state.log && served.amount > 0) noteServed(state.log, bed, { ...served, rank, wait: 0 });
   }
   bed.given[day] = bed.asked - Math.max(0, want);
 }
@@ -110,7 +110,7 @@ function secondTankful(state: SeasonState, bed: Bed, day: number, dark: number):
     const served = serve(state, bed, request, bed.lacks);
     want -= served.amount;
     if (served.amount > 0) bed.lastBy[day] = Math.max(bed.lastBy[day] as number, rank + 1);
-    if (state.log && served.amount > 0) noteServed(state.log, bed, rank, served);
+    if (state.log && served.amount > 0) noteServed(state.log, bed, { ...served, rank, wait: since });
   }
   bed.given[day] = bed.asked - Math.max(0, want);
 }

@@ -1,7 +1,6 @@
 // What a watering takes by each of a bed's sources alone: minutes of a pump, or rounds, cans and minutes by hand.
 
 import type { Bed } from "./beds.ts";
-import type { TankPart } from "./input.ts";
 import { drawdownOf } from "./run-pump.ts";
 import type { Source } from "./sources.ts";
 import type { SeasonState } from "./state.ts";
@@ -23,7 +22,7 @@ export type Way = {
 const ROUNDING = 1e-9;
 
 /**
- * What a volume takes by each of a bed's sources, from its tank as full as at the run's start.
+ * What a volume takes by each of a bed's sources, from its tank as full as it is now.
  *
  * @param volume to be given [m3]
  */
@@ -33,8 +32,7 @@ export function waysOf(state: SeasonState, bed: Bed, volume: number): readonly W
 
 function wayOf(state: SeasonState, source: Source, volume: number): Way {
   const { id, setUp, roundVolume, roundTime } = source;
-  const { vessel, startShare } = state.tanks.parts[source.tank] as TankPart;
-  const held = vessel.volume * startShare;
+  const held = state.tanks.volume[source.tank] as number;
   const reach = Math.max(0, held - source.under);
   if (roundVolume > 0) {
     const trips = Math.ceil(volume / roundVolume - ROUNDING);

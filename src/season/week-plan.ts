@@ -2,34 +2,30 @@
 
 import type { Bound } from "../network/bounds.ts";
 import { DomainError } from "../physics/domain-error.ts";
-import { volumeAt } from "../physics/vessel.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { weekday } from "../units/calendar.ts";
 import type { SeasonFailure } from "./answer.ts";
 import type { Bed } from "./beds.ts";
-import { comingDays, type Drying } from "./coming-days.ts";
+import { dryWeather } from "./coming-days.ts";
 import { type BedDay, newLog, type Portion } from "./day-log.ts";
 import { STEPPING } from "./gravity.ts";
-import type { SeasonInput, TankPart } from "./input.ts";
+import type { SeasonInput } from "./input.ts";
+import { goingOn } from "./moment.ts";
+import { assumedOf, dryDay, knownBeds, momentToday, type TodayGiven } from "./moment-today.ts";
 import { type Wanted, wantedWaterings } from "./planned-waterings.ts";
 import { prepareSeason, runDays } from "./run.ts";
-import { type Came, fullSoil, isThirsty, moveRoots, passDay, type Soil } from "./soil-step.ts";
-import { readyState, type SeasonState } from "./state.ts";
+import { isThirsty, moveRoots } from "./soil-step.ts";
+import type { SeasonState } from "./state.ts";
+import { usualMorning } from "./usual-morning.ts";
 import { type Way, waysOf } from "./ways.ts";
+import { expecting, type Forecast } from "./years-ahead.ts";
 
-/** How things stand today. What is not said counts as the season's start has it. */
-export type WeekGiven = {
-  /** [days since 1970-01-01] */
-  readonly today: number;
+/** How things stand today, and for how long to plan. */
+export type WeekGiven = TodayGiven & {
   /** Days of the plan, today the first [day]. */
   readonly days: number;
-  readonly drying: Drying;
-  /** Depth of water above each tank's floor [m], by id. */
-  readonly levels: Readonly<Record<string, number>>;
-  /** Charge of each battery, of what can be used, by id [-]. */
-  readonly charges: Readonly<Record<string, number>>;
-  /** Day on which each bed was last soaked through, by id [days since 1970-01-01]. */
-  readonly lastSoaked: Readonly<Record<string, number>>;
+  /** Heat of it is counted on, rain is not: what comes is a gift. */
+  readonly forecast?: Forecast;
 };
 
 /** A watering of the plan: what the bed asks for were it never refused, and what there will be for it. */
@@ -80,15 +76,12 @@ export type WeekAnswer = {
   readonly beds: readonly BedWeek[];
 };
 
-/** Farthest back that a soak is believed to tell of today [day]: a year. */
-const LOOK_BACK = 366;
-
 /**
  * The plan of the coming days, were there no rain.
  *
  * @returns each bed's days, or why there are none [-]
- * @validity beds get nothing between their soak and today; no rain comes from today on
- * @source definition: the same day as in runSeason, from today's levels, charges and soils on
+ * @validity no rain comes from today on
+ * @source definition: the same day as in runSeason, from the whole state of this morning on
  */
 export function weekPlan(
   input: SeasonInput,
@@ -99,51 +92,26 @@ export function weekPlan(
   if ("failed" in whole) return whole;
   const { today } = given;
   const last = today + given.days - 1;
-  const soaks = whole.beds.map(({ part }) => soakOf(given, part.id) ?? today);
-  const first = Math.min(knownFrom(whole, today), ...soaks);
   try {
-    const coming = comingDays(record, whole.eto, { first, today, last }, given.drying);
-    const known = new Map(whole.beds.map((bed) => [bed.part.id, bed]));
-    const state = readyState(inputToday(input, given), coming.record, coming.eto, known);
-    const starts = state.beds.map((bed) => startOf(state, bed, given, first));
+    const moment = momentToday(whole, given, () => usualMorning(input, record, today));
+    const dry = dryWeather(record, whole.eto, { today, last }, given.drying);
+    const weather = expecting(dry, given.forecast ?? new Map(), today, () => false);
+    const { state, first } = goingOn(input, moment, weather, knownBeds(whole));
+    const assumed = assumedOf(whole, given);
+    const starts = state.beds.map((bed) => startOf(state, bed, assumed.beds, first));
     state.log = newLog();
-    runDays(state, STEPPING, { first: today - first, last: last - first });
-    const beds = state.beds.map((bed, place) => bedWeek(state, bed, starts[place] as Start, today - first));
-    const assumedTanks = state.tanks.parts.map(({ id }) => id).filter((id) => given.levels[id] === undefined);
-    return { first: today, last, assumedTanks, beds: beds.sort((a, b) => (a.id < b.id ? -1 : 1)) };
+    runDays(state, STEPPING, { first, last: state.length - 1 });
+    const beds = state.beds.map((bed, place) => bedWeek(state, bed, starts[place] as Start, first));
+    return {
+      first: today,
+      last,
+      assumedTanks: assumed.tanks,
+      beds: beds.sort((a, b) => (a.id < b.id ? -1 : 1)),
+    };
   } catch (error) {
     if (error instanceof DomainError) return { failed: error.message, at: null };
     throw error;
   }
-}
-
-/**
- * Where a bed may be let go, the record tells whether it has been: from as far back as it reaches, if it reaches to today.
- * Otherwise nobody knows of the days before a soak, and they decide nothing.
- */
-function knownFrom({ beds, record }: SeasonState, today: number): number {
-  const reaches = record.firstDay < today && today <= record.firstDay + record.rain.length;
-  const mayBeGone = beds.some(({ part }) => part.letGo !== null);
-  return reaches && mayBeGone ? Math.max(record.firstDay, today - LOOK_BACK) : today;
-}
-
-function soakOf({ lastSoaked, today }: WeekGiven, id: string): number | null {
-  const day = lastSoaked[id];
-  return day === undefined || day > today || day < today - LOOK_BACK ? null : day;
-}
-
-/** The input with today's levels and charges as its start. */
-function inputToday(input: SeasonInput, { levels, charges }: WeekGiven): SeasonInput {
-  const shareOf = ({ id, vessel, startShare }: TankPart) => {
-    const level = levels[id];
-    if (level === undefined) return startShare;
-    return volumeAt(vessel, Math.min(vessel.height, Math.max(0, level))) / vessel.volume;
-  };
-  return {
-    ...input,
-    tanks: input.tanks.map((tank) => ({ ...tank, startShare: shareOf(tank) })),
-    batteries: input.batteries.map((part) => ({ ...part, startShare: charges[part.id] ?? part.startShare })),
-  };
 }
 
 type Start = {
@@ -151,34 +119,24 @@ type Start = {
   readonly assumed: boolean;
   readonly thirsty: number | null;
   readonly wanted: readonly Wanted[];
+  readonly each: number | null;
+  readonly ways: readonly Way[];
 };
 
-/** Sets a bed's soil as it is this morning, dried since its soak. */
-function startOf(state: SeasonState, bed: Bed, given: WeekGiven, first: number): Start {
-  const { days, soil } = bed;
-  const soak = soakOf(given, bed.part.id);
-  const from = given.today - first;
-  const total = days.total[from] as number;
-  Object.assign(soil, fullSoil());
-  if (soak === null) {
-    const asks = Math.max(days.trigger[from] as number, days.potential[from] as number);
-    Object.assign(soil, { depletion: Math.min(asks, total), zone: total });
-  } else {
-    for (let day = soak - first; day < from; day++) dryDay(days, day, soil);
-    moveRoots(days, from, soil);
-  }
+/** A bed this morning, before its week. */
+function startOf(state: SeasonState, bed: Bed, assumed: readonly string[], from: number): Start {
+  moveRoots(bed.days, from, bed.soil);
+  const wanted = wantedWaterings(state, bed, from);
+  const asked = wanted.reduce((sum, { volume }) => sum + volume, 0);
+  const each = wanted.length > 0 ? asked / wanted.length : null;
   return {
-    depletion: soil.depletion,
-    assumed: soak === null,
+    depletion: bed.soil.depletion,
+    assumed: assumed.includes(bed.part.id),
     thirsty: thirstyFrom(bed, from),
-    wanted: wantedWaterings(state, bed, from),
+    wanted,
+    each,
+    ways: each === null ? [] : waysOf(state, bed, each),
   };
-}
-
-/** A day on which nobody waters. */
-function dryDay(days: Bed["days"], day: number, soil: Soil): Came {
-  moveRoots(days, day, soil);
-  return passDay(days, day, soil, 0);
 }
 
 /** First day on which its crops hold back, were it not watered; null where none comes. */
@@ -199,7 +157,6 @@ function bedWeek(state: SeasonState, bed: Bed, start: Start, from: number): BedW
   });
   const asked = waterings.reduce((sum, watering) => sum + watering.asked, 0);
   const given = waterings.reduce((sum, watering) => sum + watering.given, 0);
-  const each = waterings.length > 0 ? asked / waterings.length : null;
   const readily = bed.days.readily[from] as number;
   return {
     id: bed.part.id,
@@ -209,8 +166,8 @@ function bedWeek(state: SeasonState, bed: Bed, start: Start, from: number): BedW
     thirstyFrom: start.thirsty === null ? null : state.record.firstDay + start.thirsty,
     use: days.reduce((sum, { potential }) => sum + potential, 0) * bed.perDepth,
     waterings,
-    each,
-    ways: each === null ? [] : waysOf(state, bed, each),
+    each: start.each,
+    ways: start.ways,
     asked,
     given,
     outlook: outlookOf(asked, given),

@@ -1,10 +1,10 @@
 // A worksheet together with the records it names, as files and links carry it: the worksheet's own keys and `records`.
 
 import { readWorksheet, type WorksheetReading } from "../document/check.ts";
-import { recordNames, renameRecord } from "../document/record-names.ts";
+import { renameRecord } from "../document/record-names.ts";
 import type { Worksheet } from "../document/worksheet.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
-import { type PackedRecord, packRecord, unpackRecord } from "./packed-record.ts";
+import { unpackRecord } from "./packed-record.ts";
 
 /** Content key of a record, worked out from its days and columns. */
 export type KeyOf = (record: DailyRecord) => string;
@@ -21,14 +21,6 @@ export type BundleReading =
   | Extract<WorksheetReading, { readonly ok: false }>;
 
 const MOST_RECORDS = 20;
-
-/** The records that a worksheet names, packed, out of those at hand. */
-export function packNamed(worksheet: Worksheet, records: ReadonlyMap<string, DailyRecord>): PackedRecord[] {
-  return recordNames(worksheet).flatMap((key) => {
-    const record = records.get(key);
-    return record ? [packRecord(record)] : [];
-  });
-}
 
 function withRecord(bundle: Bundle, packed: unknown, index: number, keyOf: KeyOf): Bundle {
   const record = unpackRecord(packed);

@@ -1,7 +1,7 @@
 // The newest state of each open worksheet, noted at once until the slow store has it. A page that is left in between loses
 // nothing: the next one takes the note up. One note for each page and worksheet, so that tabs never write over each other.
 
-import { readWorksheet } from "../document/check.ts";
+import type { WorksheetReading } from "../document/check.ts";
 import type { Worksheet } from "../document/worksheet.ts";
 import type { InstantStore } from "./instant-store.ts";
 
@@ -60,15 +60,6 @@ function isWritten(data: unknown): data is Written {
   return typeof writer === "string" && Number.isInteger(step);
 }
 
-function noteOf(data: unknown): Note | null {
-  if (typeof data !== "object" || data === null) return null;
-  const { version, by, id, basedOn, at, worksheet } = data as Partial<Note> & { readonly version?: unknown };
-  const isOurs = version === VERSION && isWritten(by) && typeof id === "string";
-  if (!isOurs || typeof basedOn !== "number" || typeof at !== "number") return null;
-  const reading = readWorksheet(worksheet);
-  return reading.ok ? { by, id, basedOn, at, worksheet: reading.worksheet } : null;
-}
-
 function parsed(text: string | null): unknown {
   try {
     return JSON.parse(text ?? "null");
@@ -77,12 +68,40 @@ function parsed(text: string | null): unknown {
   }
 }
 
-/** Every note left, the oldest first. What is no note of this version is left alone. */
-export function notesLeft(store: InstantStore): readonly Note[] {
-  return store
-    .keys()
-    .filter((key) => key.startsWith(PREFIX))
-    .flatMap((key) => noteOf(parsed(store.get(key))) ?? [])
+/** A note whose worksheet was not read yet. */
+type RawNote = Omit<Note, "worksheet"> & { readonly worksheet: unknown };
+
+function noteOf(text: string | null): RawNote | null {
+  const data = parsed(text);
+  if (typeof data !== "object" || data === null) return null;
+  const { version, by, id, basedOn, at, worksheet } = data as Partial<RawNote> & {
+    readonly version?: unknown;
+  };
+  const isOurs = version === VERSION && isWritten(by) && typeof id === "string";
+  if (!isOurs || typeof basedOn !== "number" || typeof at !== "number") return null;
+  return { by, id, basedOn, at, worksheet };
+}
+
+const keysLeft = (store: InstantStore): readonly string[] =>
+  store.keys().filter((key) => key.startsWith(PREFIX));
+
+export const hasNotes = (store: InstantStore): boolean => keysLeft(store).length > 0;
+
+/**
+ * Every note left, the oldest first. What is no note of this version is left alone.
+ *
+ * @param read checks the worksheets inside
+ */
+export function notesLeft(
+  store: InstantStore,
+  read: (worksheet: unknown) => WorksheetReading,
+): readonly Note[] {
+  return keysLeft(store)
+    .flatMap((key) => {
+      const note = noteOf(store.get(key));
+      const reading = note && read(note.worksheet);
+      return note && reading?.ok ? { ...note, worksheet: reading.worksheet } : [];
+    })
     .sort((a, b) => a.at - b.at || a.by.step - b.by.step);
 }
 
@@ -94,5 +113,5 @@ export function isNoteLeft(store: InstantStore, { by, id }: Note): boolean {
 /** Lets a note go that was taken up, unless something newer was noted in its place. */
 export function dropNote(store: InstantStore, { by, id }: Note): void {
   const key = keyOf(by.writer, id);
-  if (noteOf(parsed(store.get(key)))?.by.step === by.step) store.del(key);
+  if (noteOf(store.get(key))?.by.step === by.step) store.del(key);
 }

@@ -6,7 +6,8 @@ import { frozen } from "../document/freeze.ts";
 import { recordNames, renameRecord } from "../document/record-names.ts";
 import type { Entries, Worksheet } from "../document/worksheet.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
-import { type BundleReading, type KeyOf, packNamed, readBundle } from "./bundle.ts";
+import { type BundleReading, type KeyOf, readBundle } from "./bundle.ts";
+import { packNamed } from "./file-text.ts";
 import { isWorksheetLink } from "./link-mark.ts";
 import { roughPlace } from "./rough-place.ts";
 import { deflate, fromLetters, inflate, TooBig, toLetters } from "./squeeze.ts";
@@ -26,6 +27,8 @@ export type LinkOptions = {
   readonly records: ReadonlyMap<string, DailyRecord>;
   /** Givens of the weather card that stand for a record too long to travel: its normals. */
   readonly normals: Entries | null;
+  /** The records stay behind even where they are short enough. */
+  readonly withoutRecords?: boolean;
   /** The latitude as typed, instead of to a tenth of a degree. */
   readonly exactPlace?: boolean;
   /** Characters at the most. */
@@ -37,6 +40,8 @@ export type LinkMade =
       readonly ok: true;
       /** Without the #. */
       readonly fragment: string;
+      /** Whether a record travels in it. */
+      readonly hasRecord: boolean;
       /** What the reader will not get, in sentences. */
       readonly leftOut: readonly string[];
     }
@@ -56,11 +61,18 @@ function withoutRecords(worksheet: Worksheet, normals: Entries | null): Workshee
   );
 }
 
-function recordLeftOut(normals: Entries | null): string {
+function recordLeftOut({ normals, withoutRecords }: LinkOptions): string {
+  const why = withoutRecords ? "Your rain record" : "Your rain record is too long for a link: it";
   return normals
-    ? "The rain record is too long for a link: twelve monthly normals of it travel instead, so the answers will differ."
-    : "The rain record is too long for a link and was left out, so the answers will differ.";
+    ? `${why} stays here and twelve monthly figures of it travel instead, so the answers will differ.`
+    : `${why} stays here, so the answers will differ.`;
 }
+
+/** Marks a link whose sender ran a record of his own, for whoever opens it. */
+const LEFT_OUT = "record_left_out";
+
+const RECEIVED_WITHOUT =
+  "The maker's own rain record did not come with the link. This stands on twelve monthly figures of it, so the answers differ from the maker's.";
 
 /** Whether every record that the worksheet names is at hand. */
 function hasAll(worksheet: Worksheet, records: ReadonlyMap<string, DailyRecord>): boolean {
@@ -68,19 +80,22 @@ function hasAll(worksheet: Worksheet, records: ReadonlyMap<string, DailyRecord>)
 }
 
 async function fitting(worksheet: Worksheet, options: LinkOptions, longest: number): Promise<LinkMade> {
-  if (hasAll(worksheet, options.records)) {
+  if (!options.withoutRecords && hasAll(worksheet, options.records)) {
     const records = packNamed(worksheet, options.records);
     const data = records.length > 0 ? { ...worksheet, records } : worksheet;
     const isReadable = JSON.stringify(data).length <= LARGEST_UNPACKED / 2;
     const fragment = isReadable ? await pack(data) : null;
-    if (fragment !== null && fragment.length <= longest) return { ok: true, fragment, leftOut: [] };
+    if (fragment !== null && fragment.length <= longest) {
+      return { ok: true, fragment, hasRecord: records.length > 0, leftOut: [] };
+    }
   }
   const named = recordNames(worksheet).length > 0;
-  const fragment = await pack(withoutRecords(worksheet, named ? options.normals : null));
+  const bare = withoutRecords(worksheet, named ? options.normals : null);
+  const fragment = await pack(named && options.normals ? { ...bare, [LEFT_OUT]: true } : bare);
   if (fragment.length > longest) {
     return { ok: false, reason: "This worksheet is too long for a link. Send it as a file." };
   }
-  return { ok: true, fragment, leftOut: named ? [recordLeftOut(options.normals)] : [] };
+  return { ok: true, fragment, hasRecord: false, leftOut: named ? [recordLeftOut(options)] : [] };
 }
 
 /**
@@ -121,6 +136,15 @@ async function unpack(letters: string): Promise<{ readonly text: string } | { re
   }
 }
 
+/** What a link holds, and what its sender left out of it. */
+function readLinked(data: unknown, keyOf: KeyOf): BundleReading {
+  if (typeof data !== "object" || data === null || !Object.hasOwn(data, LEFT_OUT))
+    return readBundle(data, keyOf);
+  const { [LEFT_OUT]: _, ...rest } = data as Readonly<Record<string, unknown>>;
+  const read = readBundle(rest, keyOf);
+  return read.ok ? { ...read, notes: [...read.notes, RECEIVED_WITHOUT] } : read;
+}
+
 /**
  * Reads the part of an address behind the #.
  *
@@ -137,5 +161,5 @@ export async function worksheetFromLink(fragment: string, keyOf: KeyOf): Promise
   const unpacked = await unpack(bare.slice(MARK.length));
   if ("reason" in unpacked) return refusal(unpacked.reason);
   const parsed = parseJson(unpacked.text, LARGEST_UNPACKED);
-  return parsed.ok ? readBundle(parsed.data, keyOf) : refusal("This link was cut off or changed on its way.");
+  return parsed.ok ? readLinked(parsed.data, keyOf) : refusal("This link was cut off or changed on its way.");
 }

@@ -1,6 +1,5 @@
 // One worksheet as the shelf keeps it, and how what was kept is read back: with care, as anything from outside.
 
-import { readWorksheet } from "../document/check.ts";
 import type { ReadProblem } from "../document/plain.ts";
 import type { Worksheet } from "../document/worksheet.ts";
 import type { Written } from "./journal.ts";
@@ -37,10 +36,13 @@ export function savedSheet(data: unknown): SavedSheet | null {
   return isSaved(data) ? data : null;
 }
 
-/** The worksheet out of what was kept, or what is wrong with it. */
-export function openSaved(data: unknown): OpenedSheet | { readonly problems: readonly ReadProblem[] } {
+/** The worksheet out of what was kept, or what is wrong with it. What checks it is fetched when it is wanted first. */
+export async function openSaved(
+  data: unknown,
+): Promise<OpenedSheet | { readonly problems: readonly ReadProblem[] }> {
   const saved = savedSheet(data);
   if (!saved) return { problems: [{ path: "", message: "What was kept here is no saved worksheet." }] };
+  const { readWorksheet } = await import("../document/check.ts");
   const reading = readWorksheet(saved.worksheet);
   if (!reading.ok) return { problems: reading.problems };
   const { id, revision, savedAt } = saved;

@@ -80,7 +80,7 @@ async function list(store: KeyValueStore): Promise<readonly ListedSheet[]> {
 async function open(store: KeyValueStore, id: string, at: number): Promise<Opened> {
   const data = await store.get(SHEET + id);
   if (data === undefined) return { state: "absent" };
-  const opened = openSaved(data);
+  const opened = await openSaved(data);
   if ("worksheet" in opened) return { state: "opened", sheet: opened };
   const asideKey = `${ASIDE}${id}:${at}`;
   await store.set(asideKey, data);

@@ -2,10 +2,12 @@
 // with only those heavy models run that the wanted answers read.
 
 import { type Change, withChanges } from "../document/changes.ts";
+import { type Differences, effective } from "../document/effective.ts";
 import type { Worksheet } from "../document/worksheet.ts";
 import { ancestorsOf } from "../graph/ancestors.ts";
 import { type Graph, graphFor } from "../graph/build.ts";
 import { wordIn } from "../graph/readers.ts";
+import { rolesOf } from "../graph/roles.ts";
 import type { CardKinds, Outputs, QuantityId, Request, Result } from "../graph/types.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { forgetOldest, isMadeUpKey } from "./made-up-records.ts";
@@ -58,10 +60,18 @@ function forget({ known: { answers, records }, whole }: Base): void {
   forgetOldest(records, KEPT_MADE_UP, (key) => key !== own && isMadeUpKey(key));
 }
 
+/** What is different: changes one after the other, or a whole plan with what it adds and does without. */
+export type Otherwise = readonly Change[] | Differences;
+
+function otherwise(base: Base, what: Otherwise): Worksheet {
+  if (!("changes" in what)) return withChanges(base.worksheet, what);
+  return effective(base.worksheet, what, rolesOf(base.whole.graph.kinds));
+}
+
 /** The whole worksheet with changes made, worked out as far as the wanted answers need it. */
-export function wholeWith(base: Base, changes: readonly Change[], wanted: readonly QuantityId[]): Whole {
+export function wholeWith(base: Base, changes: Otherwise, wanted: readonly QuantityId[]): Whole {
   forget(base);
-  const applied = withChanges(base.worksheet, changes);
+  const applied = otherwise(base, changes);
   const graph = graphFor(applied, base.whole.graph.kinds, base.whole.graph);
   const results = workOutLight(applied, graph, base.known, base.whole.results);
   const light = { worksheet: applied, graph, results };
@@ -73,7 +83,7 @@ export function wholeWith(base: Base, changes: readonly Change[], wanted: readon
  *
  * @returns by name; a name that the changed worksheet does not have is left out
  */
-export function ask(base: Base, changes: readonly Change[], wanted: readonly QuantityId[]): Answers {
+export function ask(base: Base, changes: Otherwise, wanted: readonly QuantityId[]): Answers {
   const { results } = wholeWith(base, changes, wanted);
   return Object.fromEntries(
     wanted.flatMap((id) => {

@@ -4,6 +4,7 @@ import { BOUNDS, type Driver } from "../network/bounds.ts";
 import type { BedAnswer } from "../season/answer.ts";
 import type { MeasureName } from "../units/measures.ts";
 import { whyShortThen } from "./words/bounds.ts";
+import { wholeDays } from "./words/lists.ts";
 
 /** A number as one would say it. */
 export type Show = (si: number, measure: MeasureName) => string;
@@ -45,13 +46,13 @@ export type ToldDay = {
   readonly grows: boolean;
 };
 
-/** What a day was like: "2021-07-03: given 12 gal, thirsty". */
+/** What a day was like: "2021-07-03: got 12 gal, short". */
 export function dayFacts(day: ToldDay, show: Show): string {
   const facts = [
-    day.given > 0 ? `given ${show(day.given, "volume")}` : "",
+    day.given > 0 ? `got ${show(day.given, "volume")}` : "",
     day.rain > 0 ? `rain ${show(day.rain, "rain")}` : "",
-    day.stressed ? "thirsty" : "",
-    day.letGo ? "let go" : "",
+    day.stressed ? "short" : "",
+    day.letGo ? "given up" : "",
   ].filter((fact) => fact !== "");
   return `${day.date}: ${facts.join(", ") || (day.grows ? "nothing" : "nothing grows")}`;
 }
@@ -70,6 +71,6 @@ export function wateringFacts(
 /** What a season of a bed was like, day by day. */
 export function seasonFacts(year: number, days: readonly ToldDay[]): string {
   const watered = days.filter(({ given }) => given > 0).length;
-  const thirsty = days.filter(({ stressed }) => stressed).length;
-  return `The season of ${year}: watered on ${watered} days, thirsty on ${thirsty}.`;
+  const short = days.filter(({ stressed }) => stressed).length;
+  return `The season of ${year}: watered on ${wholeDays(watered)}, short on ${wholeDays(short)}.`;
 }

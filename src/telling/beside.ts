@@ -91,15 +91,15 @@ function keepingUp(asked: Asked): readonly Sentence[] {
   const worst = word(asked, "season.tightest_line");
   if (worst === "") return [];
   const lower = feedsTank(networkOfSheet(asked), worst);
-  const title = asked.cards.find((card) => card.id === lower)?.title ?? "The lower tank";
+  const title = asked.cards.find((card) => card.id === lower)?.title ?? "the lower tank";
   const late = (number(asked, "season.tightest_share") ?? 0) > 1;
   return [
     sentence("keeping_up", [
-      `${title} is full again `,
+      `Refilling ${title} takes `,
       value(`${worst}.refill_after_watering`, late ? "trouble" : "water"),
       late
-        ? " after its largest watering: too late, for its beds ask again after "
-        : " after its largest watering; its beds ask again after ",
+        ? " after the largest watering: too late, for beds ask again after "
+        : " after the largest watering; beds ask again after ",
       value(`${lower}.shortest_interval`, "growth"),
       ".",
     ]),

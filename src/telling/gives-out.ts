@@ -4,7 +4,7 @@ import type { Driver } from "../network/bounds.ts";
 import type { GivesOut, Relief, ShortDays } from "../season/relief.ts";
 import { type Piece, type Sentence, value } from "./asked.ts";
 import { boundThing } from "./words/bounds.ts";
-import { listed } from "./words/lists.ts";
+import { listed, wholeDays } from "./words/lists.ts";
 
 const RAIN: Readonly<Record<number, string>> = {
   0.75: "with three quarters of the rain",
@@ -53,8 +53,6 @@ export function givesOutSaid(answer: GivesOut, driver: Driver): string {
         : `several things give out at once: mending one or two of them ${tooLittle(short)}.`;
   return rain === 1 ? capital(said) : `No day is short; ${RAIN[rain] ?? "with less rain"}, ${said}`;
 }
-
-const wholeDays = (count: number): string => (count === 1 ? "1 day" : `${count} days`);
 
 /** "6 of the 8 days" of the worst season; where the worst gains nothing by it, of all seasons. */
 function daysOf(first: readonly Relief[], short: ShortDays): string {

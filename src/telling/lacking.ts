@@ -56,9 +56,11 @@ export const isOneYear = (asked: Asked): boolean => number(asked, "weather.whole
 function shortFirst(asked: Asked): readonly Piece[] {
   if (word(asked, "season.short_first") === "") return [];
   return [
-    isOneYear(asked) ? " In this one year " : " In the driest year ",
+    isOneYear(asked)
+      ? " The first to go short in this one year is "
+      : " The first to go short in the driest year is ",
     value("season.short_first", "growth"),
-    " was short first, from ",
+    ", from ",
     value("season.short_first_day", "trouble"),
     ".",
   ];
@@ -67,7 +69,7 @@ function shortFirst(asked: Asked): readonly Piece[] {
 export function lackedMostOften(asked: Asked): Sentence | null {
   const id = "season.binding";
   const why = reasonOf(asked.result(id));
-  if (why) return { id: "binding", lead: false, pieces: [`What is lacked most often: ${why}.`] };
+  if (why) return { id: "binding", lead: false, pieces: [`What is short most often: ${why}.`] };
   const bound = word(asked, id);
   if (!bound) return null;
   const said = lackedMost(bound, (word(asked, "season.binding_driver") || "either") as Driver);

@@ -19,4 +19,4 @@ export function printedWatering({ volume, every, by, days, from }: PrintedBed): 
 type MadeBy = { readonly datum: string; readonly madeBy: string; readonly madeOn: string };
 
 export const printedFoot = ({ datum, madeBy, madeOn }: MadeBy): string =>
-  `Figures are estimates for planning: local codes and licensed people decide on wiring, stands, drinking water and backflow. Heights are above ${datum || "a zero of your choice"}. Made by ${madeBy || "nobody named"} on ${madeOn}.`;
+  `Figures are estimates for planning: local codes and licensed people decide on wiring, stands, drinking water and backflow. Height nought is ${datum || "wherever you choose"}. Made by ${madeBy || "nobody named"} on ${madeOn}.`;

@@ -60,8 +60,8 @@ export const asksNothing = ({ lacks }: ToldWeek, show: Show): string =>
   `Lacks ${show(lacks, "volume")}; asks for nothing this week.`;
 
 export const ASSUMED_SOAK =
-  "No day of its last soak is given, so it is taken to want water on the first day.";
+  "No soak in the last 60 days is known, so its soil is taken as it is on this day in a middling year.";
 
 /** Which tanks' levels nobody gave. */
 export const assumedTanks = (titles: readonly string[]): string =>
-  `${listed(titles)} ${titles.length === 1 ? "was" : "were"} not dipped: taken as full as on the record's first day. Dip and enter the depth for a plan you can lean on.`;
+  `${listed(titles)} ${titles.length === 1 ? "was" : "were"} not dipped: taken as full as ${titles.length === 1 ? "it is" : "they are"} on this day in a middling year. Dip and enter the depth for a plan you can lean on.`;

@@ -14,11 +14,13 @@ import type { Sentence } from "../telling/asked.ts";
 import type { Room } from "../telling/lead.ts";
 import type { ReadOptions } from "../units/read.ts";
 import type { ShowOptions } from "../units/show.ts";
+import type { Plans } from "./beside/plans.ts";
 import type { Keeping } from "./dialogs/keeping.ts";
 import type { DrierYears, RainEdits, RainImport } from "./dialogs/rain-import.ts";
 import type { Doubting } from "./hand/doubting.ts";
 import type { Hand, Since } from "./hand/hand.ts";
 import type { Looking } from "./looking.ts";
+import type { WorkBackTools } from "./work-back/work-back.ts";
 
 export type SavedSheet = {
   readonly id: string;
@@ -102,6 +104,10 @@ export type Sheet = {
   readonly since: Since;
   /** What is not sure; null until it is asked for and here. */
   readonly doubting: Accessor<Doubting | null>;
+  /** The means to work back from an answer, fetched when somebody asks. */
+  readonly workBack: () => Promise<WorkBackTools>;
+  /** Plans beside the sheet, fetched when they are first asked for. */
+  readonly plans: () => Promise<Plans>;
   /** What stands typed in a field and is not entered, as when the page was left or it could not be read; null: nothing. */
   readonly typed: (field: string) => string | null;
   readonly edit: Edits;

@@ -47,6 +47,27 @@ const roundedCount = (count: number): number => (Number.isInteger(count) ? count
 /** Days of a span. */
 export const roundedDays = (days: number): number => figured(halves(days));
 
+/** Whether so many figures give it whole. */
+const isWhole = (value: number, figures: number): boolean =>
+  Math.abs(value - figured(value, figures)) <= Math.abs(value) * DUST;
+
+/**
+ * A usual value, which nobody typed: as the table has it where that is short, else to two figures: its table had it in
+ * another unit, and was no finer.
+ */
+export const roundedUsual = (value: number): number =>
+  value === 0 || isWhole(value, FIGURES) ? value : figured(value, 2);
+
+const CENTS = 100;
+const isCents = (value: number): boolean =>
+  Math.abs(value * CENTS - Math.round(value * CENTS)) < CENTS * DUST;
+
+/** Money: a sum of what was typed to the cent stays so; what is divided is whole from ten. */
+function roundedMoney(value: number): number {
+  if (isCents(value)) return value;
+  return Math.abs(value) < WHOLE_FROM ? figured(value) : figured(Math.round(value));
+}
+
 /** A number in a unit, three figures at the most, water in round steps. */
 function roundedPlain(value: number, unitText: string): number {
   const rounded = figured(value);
@@ -62,7 +83,6 @@ function roundedPlain(value: number, unitText: string): number {
 export function roundedIn(value: number, unitText: string, { form }: Pick<Measure, "form">): number {
   if (!Number.isFinite(value) || value === 0) return value;
   if (form === "count") return roundedCount(value);
-  // Sums of money that were typed to the cent stay so.
-  if (form === "money") return value;
+  if (form === "money") return roundedMoney(value);
   return roundedPlain(value, unitText);
 }

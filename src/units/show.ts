@@ -5,7 +5,7 @@ import { DAY, MINUTE } from "./constants.ts";
 import { withCurrency } from "./currency.ts";
 import { durationText, spanText } from "./duration-text.ts";
 import { MEASURES, type Measure, type MeasureName, type UnitSystem } from "./measures.ts";
-import { roundedDays, roundedIn, roundedPercent } from "./rounding.ts";
+import { roundedDays, roundedIn, roundedPercent, roundedUsual } from "./rounding.ts";
 import { fixedNumber, showNumber, superscript } from "./show-number.ts";
 import { signsOf } from "./signs.ts";
 import { inUnit } from "./suits.ts";
@@ -24,6 +24,8 @@ export type ShowOptions = {
   readonly figures?: number;
   /** As a grower says it, three figures at the most; else as exactly as the measure is held. What was typed is never rounded. */
   readonly rounded?: boolean;
+  /** A usual value that nobody typed: where it is rounded, it is no finer than its table had it in another unit. */
+  readonly usual?: boolean;
 };
 
 export type DisplayParts = { readonly number: string; readonly unit: string };
@@ -113,6 +115,10 @@ function showPercent(percent: number, figures: number, { locale, rounded }: Show
   return isNearly ? showNumber(Math.min(percent, NEARLY_ALL), 3, locale) : text;
 }
 
+function roundedOf(exact: number, unit: string, measure: Measure, { usual }: ShowOptions): number {
+  return usual && measure.form === "plain" ? roundedUsual(exact) : roundedIn(exact, unit, measure);
+}
+
 /** The number and the unit of a quantity apart, for a screen that sets them apart. */
 export function displayParts(given: number, measureName: MeasureName, options: ShowOptions): DisplayParts {
   const measure: Measure = MEASURES[measureName];
@@ -130,7 +136,7 @@ export function displayParts(given: number, measureName: MeasureName, options: S
   const shownIn =
     own === null || unit === undefined ? measure[options.units] : (parseUnit(unit)?.text ?? unit);
   const exact = own ?? fromSi(si, shownIn);
-  const said = options.rounded ? roundedIn(exact, shownIn, measure) : exact;
+  const said = options.rounded ? roundedOf(exact, shownIn, measure, options) : exact;
   return plainParts(said, shownIn, figures, options);
 }
 

@@ -1,6 +1,7 @@
 // A worker that is asked about one worksheet after another: it keeps what it has worked out of each under its full inputs.
 
 import { CARD_KINDS } from "../kinds/index.ts";
+import type { Freeing } from "../season/relief.ts";
 import { type Answers, ask, type Base, baseOf, rebased } from "../studies/ask.ts";
 import { runFreed } from "../studies/gives-out.ts";
 import type { FromAsked, Run, ToAsked } from "./asking-messages.ts";
@@ -16,13 +17,13 @@ function newBase({ worksheet, records }: Extract<ToAsked, { say: "base" }>): Bas
 }
 
 /** Short days with bounds free, as an answer under a name that no quantity has. */
-function freedAnswers(of: Base, run: Exclude<Run, readonly unknown[]>): Answers {
+function freedAnswers(of: Base, run: Freeing): Answers {
   const short = runFreed(of, run);
   if ("failed" in short) throw new Error(short.failed);
   return { freed: { state: "ready", value: short, origin: "computed" } };
 }
 
-const isFreeing = (run: Run): run is Exclude<Run, readonly unknown[]> => "bounds" in run;
+const isFreeing = (run: Run): run is Freeing => "bounds" in run;
 
 addEventListener("message", ({ data }: { readonly data: ToAsked }) => {
   if (data.say === "base") {

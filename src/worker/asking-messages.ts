@@ -1,13 +1,12 @@
 // What the page and the workers that are asked about whole worksheets say to each other.
 
-import type { Change } from "../document/changes.ts";
 import type { Worksheet } from "../document/worksheet.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import type { Freeing } from "../season/relief.ts";
-import type { Answers } from "../studies/ask.ts";
+import type { Answers, Otherwise } from "../studies/ask.ts";
 
-/** What is different in one run: changes to the worksheet, or bounds set free in its season. */
-export type Run = readonly Change[] | Freeing;
+/** What is different in one run: changes to the worksheet, a plan laid over it, or bounds set free in its season. */
+export type Run = Otherwise | Freeing;
 
 /** A question: the same worksheet under several lists of changes. */
 export type Question = {

@@ -159,7 +159,7 @@ describe("the command line", () => {
     expect((await run("--help")).stdout).toContain("--set NAME=VALUE");
     const report = (await run(demo)).stdout;
     expect(report).toContain("Two totes");
-    expect(report).toContain("days_of_autonomy");
+    expect(report).toContain("Full tanks last");
   });
 });
 

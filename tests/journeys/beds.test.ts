@@ -121,7 +121,7 @@ describe("a bed", () => {
     await year.getByRole("button").click();
     await settled(page);
     const words = await card(page, BED).locator(".calendar > p").first().innerText();
-    const thirsty = Number(/thirsty on (\d+)/.exec(words)?.[1]);
+    const thirsty = Number(/short on (\d+)/.exec(words)?.[1]);
     expect(thirsty).toBe(short);
     // A cross a day, of two strokes; a square a day that something grows.
     const strokes = async (look: string) => {

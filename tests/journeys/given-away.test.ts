@@ -1,12 +1,13 @@
-import { cpSync, mkdtempSync } from "node:fs";
+import { cpSync, mkdtempSync, readFileSync } from "node:fs";
 import type { AddressInfo } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { fileURLToPath } from "node:url";
+import { fileURLToPath, pathToFileURL } from "node:url";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { serve } from "../../src/cli/serve.mjs";
-import { launch, settled, shownValueOf, tool, type } from "./browser.ts";
+import { launch, open, savedFile, settled, shownValueOf, tool, type } from "./browser.ts";
+import { bringIn } from "./rain-by-chance.ts";
 
 const SHIPPED = fileURLToPath(new URL("../../dist", import.meta.url));
 
@@ -92,5 +93,107 @@ describe("served to the house", () => {
     await context.close();
     server.closeAllConnections();
     server.close();
+  });
+});
+
+/** What a button of the share dialog saves. */
+async function saved(page: Page, button: string): Promise<string> {
+  await tool(page, "Share");
+  const [download] = await Promise.all([
+    page.waitForEvent("download"),
+    page.getByRole("dialog").getByRole("button", { name: button }).click(),
+  ]);
+  await page.getByRole("dialog").getByRole("button", { name: "Close" }).click();
+  return savedFile(download);
+}
+
+/** Every quantity with its whole value, to the last bit; where a number is from differs for who receives it. */
+async function answers(page: Page): Promise<readonly string[]> {
+  const table = readFileSync(await saved(page, "Every quantity (CSV)"), "utf8")
+    .trim()
+    .split("\r\n");
+  expect(table.length).toBeGreaterThan(200);
+  return table.map((line) => line.replace(/,[^,]*$/, ""));
+}
+
+/** A page saved as one file, opened as by a double click, with no network and nothing kept from before. */
+async function doubleClicked(path: string, before?: () => void) {
+  const context = await browser.newContext({ offline: true });
+  const { page, complaints } = await listened(context);
+  if (before) await page.addInitScript(before);
+  await page.goto(pathToFileURL(path).href);
+  await settled(page);
+  return { context, page, complaints };
+}
+
+const HOSTILE = "</script><!--<script>alert(1)//$&";
+
+describe("the page in one file", () => {
+  test("opened from disk it has the demo's answers to the bit, takes an edit, brings in rain, saves its file, and goes on to the next", async () => {
+    const host = await open(browser);
+    const demo = await answers(host.page);
+    const given = await doubleClicked(await saved(host.page, "Save the page"));
+    await given.page.getByText("Sent to you, made by").waitFor();
+    expect(await answers(given.page)).toEqual(demo);
+    await given.page.getByText("in one file: it opens with no network").waitFor();
+
+    await type(given.page, "totes.capacity", "333 gal");
+    await bringIn(given.page, 900);
+    await given.page.getByLabel("Name of this worksheet").fill(HOSTILE);
+    await given.page.getByLabel("Name of this worksheet").press("Enter");
+    await given.page.getByText("Saved", { exact: true }).waitFor();
+    const file = JSON.parse(readFileSync(await saved(given.page, "Save as a file"), "utf8"));
+    expect([file.title, file.records.length]).toEqual([HOSTILE, 1]);
+    const mine = await answers(given.page);
+    expect(mine).not.toEqual(demo);
+
+    const next = await doubleClicked(await saved(given.page, "Save the page"));
+    expect(await next.page.getByLabel("Name of this worksheet").inputValue()).toContain(HOSTILE);
+    expect(await answers(next.page)).toEqual(mine);
+    expect(await next.page.title()).toBe("Eavesdrip");
+
+    // A reload goes on with what was done in it, and so does another double click.
+    await type(next.page, "totes.capacity", "222 gal");
+    await next.page.getByText("Saved", { exact: true }).waitFor();
+    await next.page.reload();
+    await settled(next.page);
+    expect(await shownValueOf(next.page, "totes.capacity")).toContain("222");
+    const again = await next.context.newPage();
+    await again.goto(next.page.url());
+    await again.getByText("This page was opened here before.").waitFor();
+    expect(await shownValueOf(again, "totes.capacity")).toContain("222");
+    expect([...host.complaints, ...given.complaints, ...next.complaints]).toEqual([]);
+    for (const { context } of [host, given, next]) await context.close();
+    // Three profiles, each of which compiles the program anew.
+  }, 300_000);
+
+  test("a browser that keeps nothing for a file loses the answers of none, and says that a file must be saved", async () => {
+    const host = await open(browser);
+    const path = await saved(host.page, "Save the page");
+    await host.context.close();
+    const { page, context, complaints } = await doubleClicked(path, () => {
+      for (const name of ["indexedDB", "localStorage", "sessionStorage"])
+        Object.defineProperty(globalThis, name, {
+          get: () => {
+            throw new DOMException("Not for a file.", "SecurityError");
+          },
+        });
+    });
+    await type(page, "totes.capacity", "333 gal");
+    await page.getByText("This browser does not let the page keep anything.").waitFor();
+    const file = JSON.parse(readFileSync(await saved(page, "Save as a file"), "utf8"));
+    expect(JSON.stringify(file)).toContain('"value":333');
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test("the page without a worksheet opens on the demo, and says that no link leads to it", async () => {
+    const { page, context, complaints } = await doubleClicked(join(SHIPPED, "eavesdrip.html"));
+    await page.getByText("This is a made-up place.").waitFor();
+    await tool(page, "Share");
+    await page.getByText("A link to this page opens only on this computer, where the file lies.").waitFor();
+    expect(await page.getByLabel("The link", { exact: true }).count()).toBe(0);
+    expect(complaints).toEqual([]);
+    await context.close();
   });
 });

@@ -14,8 +14,8 @@ import {
   take,
   tool,
   type,
-  unfold,
 } from "./browser.ts";
+import { bringIn } from "./rain-by-chance.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -38,23 +38,6 @@ async function link(page: Page): Promise<string> {
   const field = page.getByLabel("The link", { exact: true });
   await field.waitFor();
   return field.inputValue();
-}
-
-/** Brings in and takes a record by chance, so that packing makes little of it. */
-async function bringIn(page: Page, days: number): Promise<void> {
-  const rows = ["date,precipitation (mm)"];
-  let seed = 1;
-  for (let at = 0; at < days; at++) {
-    const date = new Date(Date.UTC(1980, 0, 1 + at)).toISOString().slice(0, 10);
-    seed = (seed * 16_807) % 2_147_483_647;
-    rows.push(`${date},${(seed % 1013) / 25}`);
-  }
-  await unfold(page, "weather");
-  await page
-    .getByLabel("Rain record file")
-    .setInputFiles({ name: "long.csv", mimeType: "text/csv", buffer: Buffer.from(rows.join("\n")) });
-  await page.getByRole("button", { name: "Take it" }).click();
-  await settled(page);
 }
 
 /** Greys as red, green, blue and cover. */
@@ -178,11 +161,13 @@ describe("a worksheet goes to a neighbour", () => {
     await context.close();
   });
 
-  test("a record too long for a link is left out and said so; its normals travel instead", async () => {
+  test("a record too long for a link is left out and said so; its monthly figures travel instead, by code too", async () => {
     const { page, context } = await open(browser);
     await bringIn(page, 14_600);
     await link(page);
-    expect(await page.locator(".share .wrong").innerText()).toContain("normals");
+    expect(await page.locator(".share .wrong").last().innerText()).toContain("twelve monthly figures");
+    // Without the record it is short enough for a code, too.
+    await page.getByRole("img", { name: "The link as a picture code" }).waitFor();
     await context.close();
   });
 
@@ -208,16 +193,46 @@ describe("a worksheet goes to a neighbour", () => {
     await first.context.close();
   });
 
-  test("the picture code holds the very link, and where a record makes it too long that is said", async () => {
+  test("the picture code is as wide as the page's own width allows and holds the very link", async () => {
     const { page, context } = await open(browser, { viewport: PHONE, glass: 3 });
     const address = await link(page);
     const picture = page.getByRole("img", { name: "The link as a picture code" });
     expect(await readOffGlass(picture)).toBe(address);
-    await page.getByRole("button", { name: "Close" }).click();
-    await bringIn(page, 2000);
-    await link(page);
-    await page.getByText("It is too long for a picture code.").waitFor();
+    const field = await page.getByLabel("The link", { exact: true }).boundingBox();
+    expect((await picture.boundingBox())?.width).toBeGreaterThanOrEqual((field?.width ?? 0) - 1);
+    expect(await page.getByRole("dialog").innerText()).toContain("This link opens only on this computer.");
     await context.close();
+  });
+
+  test("where one's own rain makes the code too long it is left out on the spot; read off the glass it stands on the fitted months, said so", async () => {
+    const { page, context, complaints } = await open(browser, { viewport: PHONE, glass: 3 });
+    await bringIn(page, 2000);
+    const whole = await link(page);
+    await page.getByText("With your rain record in it the link is too long for a picture code.").waitFor();
+    await page.getByRole("button", { name: "Make a link and a code without the record" }).click();
+    const picture = page.getByRole("img", { name: "The link as a picture code" });
+    const address = (await readOffGlass(picture)) ?? "";
+    expect(await page.getByLabel("The link", { exact: true }).inputValue()).toBe(address);
+    expect(address.length).toBeLessThan(whole.length);
+    expect(await page.locator(".share .wrong").last().innerText()).toBe(
+      "Your rain record stays here and twelve monthly figures of it travel instead, so the answers will differ.",
+    );
+    const second = await open(browser);
+    await second.page.goto(address);
+    await settled(second.page);
+    await second.page
+      .getByRole("alert")
+      .getByText(
+        "The maker's own rain record did not come with the link. This stands on twelve monthly figures",
+      )
+      .waitFor();
+    expect(await shownValueOf(second.page, "weather.record_kind")).toBe("made up from monthly figures");
+    // The rain by chance lies evenly between 0 and 1012 / 25 mm: 20.24 mm a day in the mean, 7.4 m a year, here in inches.
+    const fitted = Number.parseFloat(await shownValueOf(second.page, "weather.mean_yearly_rain"));
+    expect(Math.abs(fitted / ((20.24 * 365.25) / 25.4) - 1)).toBeLessThan(0.15);
+    expect(complaints).toEqual([]);
+    await context.close();
+    await second.context.close();
   });
 
   test("by the device's own way: the link as an address, the file as a file with the record inside", async () => {

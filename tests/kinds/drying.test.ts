@@ -85,7 +85,7 @@ describe("drying", () => {
 
   test("without temperatures on record it is told by the monthly warm and cold, said and warned of", () => {
     const usual = with_({});
-    expect(method(usual)).toBe("the monthly warm and cold figures below (Hargreaves)");
+    expect(method(usual)).toBe("the monthly warm and cold figures below");
     expect(numberAt(usual, "weather.days_from_normals")).toBe(YEARS);
     expect(cautionIds(usual)).toContain("weather: warmth_of_normals");
     expect(cautionIds(with_({ eto_from: "monthly", monthly_eto: [twelve(4), "mm/day"] }))).not.toContain(

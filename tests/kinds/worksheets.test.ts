@@ -69,7 +69,7 @@ describe("the demo", () => {
     expect(number(whole, "weather.longest_dry_run")).toBe(81);
     expect(number(whole, "weather.driest_year")).toBe(2013);
     expect(whole.results.get("weather.eto_method")).toMatchObject({
-      value: "warmth alone (Hargreaves)",
+      value: "warmth alone",
     });
     expect(number(whole, "season.share_met")).toBeGreaterThan(0.3);
   });

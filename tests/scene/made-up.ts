@@ -18,7 +18,7 @@ const FACTS = [
   "fills it in 1\u00a0h\u00a053\u00a0min",
   "lasts 21.7\u00a0days from full",
   "short 31\u00a0days a season",
-  "Too slow to sweep its own air, and it stops where the hose rises over the path.",
+  "Too slow to carry air bubbles out of the hose, and it stops where the hose rises over the path.",
 ];
 
 const name = fc.constantFrom(...NAMES);

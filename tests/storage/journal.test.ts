@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { takeUp } from "../../src/app/taking-up.ts";
+import { readWorksheet } from "../../src/document/check.ts";
 import { setGiven } from "../../src/document/edits.ts";
 import { dropNote, makeJournal, notesLeft } from "../../src/storage/journal.ts";
 import { makeShelf } from "../../src/storage/shelf.ts";
@@ -37,12 +38,12 @@ describe("notes", () => {
     one.note(note(1));
     one.note(note(3));
     two.note(note(2));
-    expect(notesLeft(notes)).toEqual([
+    expect(notesLeft(notes, readWorksheet)).toEqual([
       { ...note(2), by: { writer: "two", step: 1 } },
       { ...note(3), by: { writer: "one", step: 2 } },
     ]);
     one.clear("mine");
-    expect(notesLeft(notes)).toHaveLength(1);
+    expect(notesLeft(notes, readWorksheet)).toHaveLength(1);
   });
 
   test("what is no note, or one of a newer version, is left alone; other things in the store are not looked at", () => {
@@ -51,7 +52,7 @@ describe("notes", () => {
     notes.kept.set("eavesdrip:newest:b:mine", JSON.stringify({ version: 2, ...note(1) }));
     notes.kept.set("eavesdrip:newest:c:mine", JSON.stringify({ version: 1, ...note(1), worksheet: 5 }));
     notes.kept.set("somebody:else", "7");
-    expect(notesLeft(notes)).toEqual([]);
+    expect(notesLeft(notes, readWorksheet)).toEqual([]);
     expect(notes.kept.size).toBe(4);
   });
 
@@ -61,21 +62,21 @@ describe("notes", () => {
     journal.note(note(1));
     const long = { ...gallons(2), made_by: "x".repeat(1_000_001) };
     expect(journal.note(note(2, { worksheet: long }))).toBeNull();
-    expect(notesLeft(notes)).toEqual([]);
+    expect(notesLeft(notes, readWorksheet)).toEqual([]);
     journal.note(note(1));
     notes.refuse = true;
     expect(journal.note(note(3))).toBeNull();
-    expect(notesLeft(notes)).toEqual([]);
+    expect(notesLeft(notes, readWorksheet)).toEqual([]);
   });
 
   test("a note taken up goes, unless a newer one stands in its place", () => {
     const notes = instantMemory();
     const journal = makeJournal(notes, "one");
     journal.note(note(1));
-    const [taken] = notesLeft(notes);
+    const [taken] = notesLeft(notes, readWorksheet);
     journal.note(note(2));
     if (taken) dropNote(notes, taken);
-    expect(notesLeft(notes)).toMatchObject([{ at: 2 }]);
+    expect(notesLeft(notes, readWorksheet)).toMatchObject([{ at: 2 }]);
   });
 });
 
@@ -85,7 +86,7 @@ describe("what a page that is gone left", () => {
     makeJournal(notes, "gone").note(note(5));
     expect(await begin()).toEqual({ sheet: "mine", refused: null, notice: "" });
     expect(await kept("mine")).toEqual(gallons(5));
-    expect(notesLeft(notes)).toEqual([]);
+    expect(notesLeft(notes, readWorksheet)).toEqual([]);
   });
 
   test("goes over what the same page had kept before, whatever revision it knew of", async () => {
@@ -110,7 +111,7 @@ describe("what a page that is gone left", () => {
     await begin();
     expect(await kept("mine")).toEqual(gallons(6));
     expect(await shelf.list()).toMatchObject({ value: [{ id: "mine", revision: 1 }] });
-    expect(notesLeft(notes)).toEqual([]);
+    expect(notesLeft(notes, readWorksheet)).toEqual([]);
   });
 
   test("goes beside what another tab changed meanwhile, and that is said", async () => {
@@ -129,7 +130,7 @@ describe("what a page that is gone left", () => {
     makeJournal(notes, "one").note(note(5));
     expect(await begin()).toMatchObject({ sheet: null });
     expect(await kept("mine")).toBeNull();
-    expect(notesLeft(notes)).toHaveLength(1);
+    expect(notesLeft(notes, readWorksheet)).toHaveLength(1);
   });
 
   test("in this very tab opens before what a later tab left", async () => {
@@ -148,6 +149,6 @@ describe("what a page that is gone left", () => {
     );
     const taken = await takeUp({ notes, shelf, tab: { before: null, isGone: async () => true } });
     expect(taken).toMatchObject({ sheet: null, refused: { id: "mine", worksheet: gallons(5) } });
-    expect(notesLeft(notes)).toHaveLength(1);
+    expect(notesLeft(notes, readWorksheet)).toHaveLength(1);
   });
 });

@@ -94,6 +94,25 @@ describe("a worksheet as a link", () => {
     expect(reading.records).toEqual([]);
   });
 
+  test("a short record left out on wish is said to sender and receiver, and no mark of it stays", async () => {
+    const record = madeUpRecord(Array.from({ length: 365 }, (_, day) => (day % 4 ? 0 : 0.01)));
+    const sheet = withRecord(record.key);
+    const options = { ...NOTHING, records: new Map([[record.key, record]]), normals: NORMALS };
+    expect((await made(sheet, options)).hasRecord).toBe(true);
+    const link = await made(sheet, { ...options, withoutRecords: true });
+    expect(link.hasRecord).toBe(false);
+    expect(link.leftOut).toEqual([
+      "Your rain record stays here and twelve monthly figures of it travel instead, so the answers will differ.",
+    ]);
+    const { worksheet, notes } = await opened(link.fragment);
+    expect(notes[0]).toContain("The maker's own rain record did not come with the link.");
+    expect(worksheet.cards.find(({ id }) => id === "weather")?.givens).toMatchObject(NORMALS);
+    expect(Object.keys(worksheet).sort()).toEqual(Object.keys(sheet).sort());
+    // What names no record leaves none out.
+    const none = await made(withRecord(""), { ...options, withoutRecords: true });
+    expect([none.leftOut, (await opened(none.fragment)).notes]).toEqual([[], []]);
+  });
+
   test("the latitude goes to a tenth of a degree unless asked, whatever its unit, measured and in options too", async () => {
     let sheet = setGiven(withRecord(""), "site", "latitude", { value: 44.2468, unit: "deg" });
     sheet = setMeasured(sheet, "site", "latitude", { value: 0.7722, unit: "rad" });

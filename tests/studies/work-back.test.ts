@@ -36,6 +36,16 @@ describe("work back", () => {
     expect(step(worked.nearest.value * 0.999)).toBe(30);
   });
 
+  test("where an answer of whole days comes to just the target on a stretch, the edge of the stretch is told", async () => {
+    const days = (value: number) => Math.round(15 - 3 * value);
+    const worked = await workBack(answering(days), scaleBetween(0, 10, "m"), 10, {
+      sense: "at least",
+      target: -6,
+    });
+    if (worked.state !== "found") throw new Error(worked.state);
+    expect(worked.nearest.value).toBeCloseTo(7.166, 2);
+  });
+
   test("of whole numbers, the least that does it: one less does not", async () => {
     const cans = (value: number) => 100 / value;
     for (const high of [40, 5000]) {

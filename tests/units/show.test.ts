@@ -297,4 +297,16 @@ describe("a number that was worked out, as a grower says it", () => {
       }),
     );
   });
+
+  it("of a usual value is as its table has it, and elsewhere no finer than that", () => {
+    const usual = (si: number, measure: MeasureName, units: "us" | "metric") =>
+      plain(showQuantity(si, measure, { ...us, units, rounded: true, usual: true }));
+    expect(usual(toSi(0.625, "in"), "bore", "us")).toBe("0.625 in");
+    expect(usual(toSi(0.625, "in"), "bore", "metric")).toBe("16 mm");
+    expect(usual(toSi(0.5, "mm"), "rain", "us")).toBe("0.02 in");
+    expect(usual(toSi(12, "in"), "depth", "metric")).toBe("300 mm");
+    expect(usual(toSi(59, "degF"), "temperature", "us")).toBe("59 °F");
+    expect(usual(toSi(4, "in/h"), "rain_rate", "metric")).toBe("100 mm/h");
+    expect(usual(0, "length", "us")).toBe("0 ft");
+  });
 });

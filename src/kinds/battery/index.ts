@@ -35,6 +35,16 @@ export const battery: Kind = {
   uses: ["stores_power", "gives_power"],
   firstNumbers: [{ row: "rated_capacity" }],
   handSettings: ["waterings_per_charge"],
+  offers: [
+    {
+      name: "bigger",
+      says: "a bigger battery for {}",
+      row: "rated_capacity",
+      // Common practice, no source.
+      buys: { larger: [7, 12, 18, 20, 26, 35, 50, 75, 100, 150, 200], unit: "Ah" },
+      forgets: ["test_time"],
+    },
+  ],
   laid: laidBatteries,
   drawn: {
     as: "battery",
@@ -87,7 +97,7 @@ export const battery: Kind = {
     }),
     given(
       "peukert",
-      "Minds haste by",
+      "Drained fast it gives less (Peukert's number)",
       "factor",
       { by: "chemistry", pick: column(TABLE, (row) => row.peukert) },
       { min: 1, max: 1.6, minor: true },

@@ -80,7 +80,7 @@ const COVER: readonly Row[] = [
   ),
   given(
     "cover_factor",
-    "Drying there, to open sky",
+    "Drying there against open sky",
     "factor",
     { by: "cover", pick: { open: [1, "1"], covered: [0.75, "1"] } },
     { max: 1.5, minor: true },
@@ -119,7 +119,7 @@ const WATERING: readonly Row[] = [
       { from: "carry", to: "delivery", keep: "from", ask: "Swap the cans for a pump" },
     ],
   },
-  given("priority", "Comes at place", "count", [5, "1"], { min: 1, max: 100 }),
+  given("priority", "Its turn when water is short", "count", [5, "1"], { min: 1, max: 100 }),
   choice(
     "rule",
     "Watered when",
@@ -134,7 +134,7 @@ const WATERING: readonly Row[] = [
   choice("weekday_amount", "Each time", { lack: "what the soil lacks", fixed: "a set amount" }, "lack", {
     ...CALENDAR,
   }),
-  given("fixed_volume", "So much", "volume", [20, "gal"], { ...SET_AMOUNT }),
+  given("fixed_volume", "Set amount", "volume", [20, "gal"], { ...SET_AMOUNT }),
   given("fixed_every", "Every so many days", "span", [3, "day"], {
     min: 86_400,
     when: { row: "rule", is: ["fixed"] },
@@ -146,7 +146,7 @@ const WATERING: readonly Row[] = [
     "evening",
     { minor: true },
   ),
-  date("let_go_from", "Let go from, in a dry spell", "month_day", null, "never let go"),
+  date("let_go_from", "Given up from, in a dry spell", "month_day", null, "never given up"),
   given("let_go_dry_days", "After so many dry days", "count", [14, "1"], {
     min: 1,
     max: 366,

@@ -74,6 +74,14 @@ export const bed: Kind = {
   firstNumbers: [{ row: "length" }, { row: "width" }],
   handSettings: ["cans_per_watering"],
   watered: { volume: "watering_volume", every: "watering_interval", by: "watered_by", days: "week_days" },
+  offers: [
+    {
+      name: "mulch",
+      says: "straw, leaves or compost on {}",
+      row: "mulch",
+      buys: { word: "organic", instead_of: "none" },
+    },
+  ],
   laid: laidBeds,
   drawn: { as: "bed" },
   glance: [],

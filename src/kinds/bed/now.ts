@@ -34,11 +34,13 @@ function prospect({ asked, given, bound }: Watering, driver: Driver): string {
 function ofWeek(week: WeekOfBed): string {
   const today = parseIsoDate(week.today) ?? 0;
   const next = week.waterings[0];
-  const since = week.assumed ? " No day of its last soak is given, so it is taken to want water now." : "";
+  const since = week.assumed
+    ? " Its last soak is not known, so its soil is taken as it is on this day in a middling year."
+    : "";
   if (!next) {
     return week.thirstyFrom === null
       ? "It lacks {lacks_today} now and wants nothing in the coming week."
-      : "It is thirsty in the coming week and does not ask: see when it is watered, or let go.";
+      : "It goes short in the coming week and does not ask: see when it is watered, or given up.";
   }
   const when = dayWords(next, today);
   const lacks = when === "today" ? "" : "It lacks {lacks_today} now. ";

@@ -24,7 +24,7 @@ const NEED: readonly Row[] = [
     minor: true,
     when: { row: "grown_in", is: ["ground"] },
   }),
-  output("drying_there", "Dries, to open sky", "cover_drying", "factor", { minor: true }),
+  output("drying_there", "Dries, against open sky", "cover_drying", "factor", { minor: true }),
   output("growing", "Stands", "crops_said", "text", { minor: true }),
   output("taken_from", "Not in the tables", "crops_said", "text", { minor: true, quiet: true }),
   output("peak_day_need", "Needs on a peak day", "demand", "volume"),
@@ -85,7 +85,7 @@ const SOAK: readonly Row[] = [
 const SEASON: readonly Row[] = [
   output("season_got", "Got in a season", "season.run", "volume"),
   output("season_past_roots", "Poured past the roots, a season", "season.run", "volume", { minor: true }),
-  output("share_met", "Share of its thirst met", "season.run", "share"),
+  output("share_met", "Share of its thirst it got", "season.run", "share"),
   output("days_short", "Days short, a season", "season.run", "count"),
   output("outside_days", "Stands outside the season, unwatered", "season.run", "count", { minor: true }),
   output("rule_kept", "Its rule was kept", "season.run", "share", { minor: true, quiet: true }),

@@ -5,6 +5,6 @@ import { hidden, output } from "../rows.ts";
 
 export const BED_SEASON_ROWS: readonly Row[] = [
   output("days_helped", "Days another way helped, a season", "season.run", "count"),
-  output("lacked_by", "Waterings lacked", "season.run", "text"),
+  output("lacked_by", "Waterings short, by what", "season.run", "text"),
   hidden("day_notes", "Day by day", "season.run", "series"),
 ];

@@ -34,7 +34,7 @@ const ONE_ROUND: readonly Row[] = [
     "mass",
     "cans_at_once * (can_volume * site.water_density + can_weight)",
   ),
-  formula("limit_share", "Of what you want to carry", "share", "weight_per_trip / weight_limit", {
+  formula("limit_share", "Share of what you want to carry", "share", "weight_per_trip / weight_limit", {
     minor: true,
   }),
 ];
@@ -48,13 +48,19 @@ const A_WATERING: readonly Row[] = [
     { minor: true },
   ),
   formula("trips_per_watering", "Trips, largest watering", "count", "ceil(largest_watering / round_volume)"),
-  formula("time_per_watering", "It takes", "duration", "trips_per_watering * round_time"),
-  formula("weight_per_watering", "Lifted for it, in all", "mass", "trips_per_watering * weight_per_trip", {
+  formula("time_per_watering", "Time, largest watering", "duration", "trips_per_watering * round_time"),
+  formula("weight_per_watering", "Lifted, largest watering", "mass", "trips_per_watering * weight_per_trip", {
     minor: true,
   }),
-  formula("share_of_day", "Of your time to water", "share", "time_per_watering / site.minutes_per_day", {
-    minor: true,
-  }),
+  formula(
+    "share_of_day",
+    "Share of your time to water",
+    "share",
+    "time_per_watering / site.minutes_per_day",
+    {
+      minor: true,
+    },
+  ),
 ];
 
 const A_SEASON: readonly Row[] = [
@@ -112,6 +118,7 @@ export const carry: Kind = {
   uses: ["waters_beds"],
   joins: { from: "newest" },
   firstNumbers: [{ row: "distance" }],
+  offers: [{ name: "can", says: "a second can for {}", row: "cans_at_once", buys: { more: "one", most: 2 } }],
   laid: laidCans,
   drawn: {
     as: "carry",

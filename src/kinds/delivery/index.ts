@@ -33,20 +33,24 @@ export const delivery: Kind = {
   ],
   local: ["outlet_height"],
   handSettings: ["lowest_water", "watering_time"],
+  offers: [
+    {
+      name: "hose",
+      says: "the next size of hose for {}",
+      row: "hose_bore",
+      // Garden hose by its bore, common practice, no source.
+      buys: { larger: [0.375, 0.5, 0.625, 0.75, 1, 1.25, 1.5, 2], unit: "in" },
+    },
+  ],
   laid: laidDeliveries,
   drawn: { as: "delivery", beside: [{ row: "watering_time", tint: "power", text: "longest watering {}" }] },
   glance: ["watering_time", "flow"],
   spans: DELIVERY_SPANS,
   rows: [
     link("from", "Stands in", "holds_water", "stands in no tank"),
-    link("pump", "Pump", "lifts_water", "no pump's card: by its bucket alone"),
+    link("pump", "Pump", "lifts_water", "no pump's card: its bucket tells"),
     {
-      ...link(
-        "powered_by",
-        "Runs on",
-        "stores_power",
-        "no battery is named here: a pump's own card says what it runs on",
-      ),
+      ...link("powered_by", "Runs on", "stores_power", "no battery is named"),
       when: BY_BUCKET,
     },
     ...HOSE_ROWS,
@@ -97,7 +101,7 @@ export const delivery: Kind = {
       { minor: true },
     ),
     output("watering_time", "Longest watering", "timing", "duration"),
-    output("watering_end", "Then", "timing", "text", {
+    output("watering_end", "Longest watering ends when", "timing", "text", {
       minor: true,
       options: [
         { word: "done", label: "it is done" },
@@ -114,7 +118,7 @@ export const delivery: Kind = {
     ),
     formula(
       "refill_wait",
-      "Waits meanwhile for the tank",
+      "Waits for the tank meanwhile",
       "duration",
       "max(tankfuls_per_watering - 1, 0) * from.refilled_in",
       { minor: true },

@@ -14,9 +14,9 @@ export const POINT_ROWS: readonly Row[] = [
       "bucket_volume / bucket_time",
     ],
   }),
-  formula("share_of_label", "Of the pump's label", "share", "flow / pump.open_flow"),
+  formula("share_of_label", "Share of the pump's label", "share", "flow / pump.open_flow"),
   formula("head", "Head the pump makes", "head", "lift + hose_head + wand_head", { minor: true }),
-  output("lift", "Of that, lift", "standing", "head", { minor: true }),
+  output("lift", "Lift, of that head", "standing", "head", { minor: true }),
   formula("velocity", "Speed in the hose", "velocity", "flow / circle_area(hose_bore)", { minor: true }),
   formula(
     "friction",
@@ -61,7 +61,7 @@ export const POINT_ROWS: readonly Row[] = [
   hidden("source_voltage", "Voltage at its source", "running", "voltage"),
   formula("power", "Takes", "power", "current * arriving_voltage"),
   formula("drawn_power", "Out of the battery", "power", "current * source_voltage", { minor: true }),
-  formula("efficiency", "Of that lifts water", "share", "lifting_power / power", {
+  formula("efficiency", "Share that lifts water", "share", "lifting_power / power", {
     minor: true,
     none: [
       { if: "power <= 0 W", reason: "it takes no power" },

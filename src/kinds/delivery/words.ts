@@ -35,7 +35,7 @@ export const words: KindWords = {
     powered_by: "The battery it is clipped to, where no pump's card says so.",
     lowest_water: ["Depth of water the pump cannot pick up.", PRACTICE],
     outlet_height:
-      "Height of the hose's end above the worksheet's zero, where it lies when the pump is off. Left empty: above the tank.",
+      "Height of the hose's end above height nought, where it lies when the pump is off. Left empty: above the tank.",
     set_up: ["For each bed: carry it there, clip it on, pack it up.", PRACTICE],
     siphons_down_to: [
       "Height of the hose's end above the tank's floor, or the depth that the pump cannot pick up.",

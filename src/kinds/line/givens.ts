@@ -14,14 +14,14 @@ const HOSE: readonly Row[] = [
 const VALVE: readonly Row[] = [
   given("valve_bore", "Float valve seat", "bore", [4.8, "mm"], { absent: "no valve fitted", min: 0.000_2 }),
   given("shut_level", "Float shuts at depth", "depth", { formula: "to.water_height" }, { min: 0.001 }),
-  given("reference_share", "Upper tank full by", "share", [50, "%"], { min: 0.01, max: 1 }),
+  given("reference_share", "Upper tank filled to", "share", [50, "%"], { min: 0.01, max: 1 }),
 ];
 
 const DETAILS: readonly Row[] = [
   given("fittings_k", "Bends and fittings", "factor", [3.4, "1"], { minor: true, max: 1000 }),
   given("roughness", "Roughness", "roughness", [0.0015, "mm"], { minor: true }),
   given("valve_coefficient", "Valve coefficient", "factor", [0.62, "1"], { minor: true, min: 0.05, max: 1 }),
-  given("valve_band", "Closes over", "depth", [50, "mm"], { minor: true, min: 0.001 }),
+  given("valve_band", "Valve closes over", "depth", [50, "mm"], { minor: true, min: 0.001 }),
   choice("check_valve", "Check valve", { no: "none", yes: "fitted" }, "no", { minor: true }),
   {
     row: "list",

@@ -9,10 +9,10 @@ const over = (name: string, label: string): Row => output(name, label, "pressing
 
 export const HUMP_ROWS: readonly Row[] = [
   output("hump_height", "Highest hump", "laying", "height", { minor: true }),
-  along("hump_at", "It lies at", "laying"),
+  along("hump_at", "Hump lies at", "laying"),
   over("siphon_by", "Hump over the upper water"),
-  over("suction_by", "Hose over its grade line"),
-  along("suction_at", "There at", "pressing"),
+  over("suction_by", "Hose under suction by"),
+  along("suction_at", "Suction lies at", "pressing"),
   over("air_head", "Trapped air may take"),
   along("air_at", "Air stays at", "pressing"),
 ];

@@ -7,6 +7,7 @@ import { ends, heights, stopping } from "./ends.ts";
 import { purging, running } from "./flow.ts";
 import { LINE_GIVENS } from "./givens.ts";
 import { laidLines } from "./laid.ts";
+import { LINE_OFFERS } from "./offers.ts";
 import { afterWatering, filling, finishing, openEnd, ownOpening, teaching } from "./refill.ts";
 import { LINE_RESULTS } from "./results.ts";
 import { laying, passing, pressing } from "./route.ts";
@@ -24,6 +25,7 @@ export const line: Kind = {
   joins: { from: "one_before", to: "newest" },
   firstNumbers: [{ row: "length" }],
   handSettings: ["valve_bore", "shut_level", "refill_time"],
+  offers: LINE_OFFERS,
   laid: laidLines,
   drawn: { as: "line", beside: [{ row: "refill_time", tint: "water", text: "fills it in {}" }] },
   glance: ["refill_time", "flow"],

@@ -57,7 +57,7 @@ const FLOWS: readonly Row[] = [
   formula("head", "Drop that drives it", "head", "source_height - end_water", {
     measurable: { teaches: "the drop itself, in place of the one from the cards' heights", min: -100 },
   }),
-  output("opening", "Effective opening", "teaching", "opening", {
+  output("opening", "Opening that counts", "teaching", "opening", {
     minor: true,
     measurable: { teaches: "what the valve lets through, however high its tanks are set" },
   }),
@@ -76,8 +76,8 @@ const REFILLS: readonly Row[] = [
   }),
   output("refill_end", "A refill ends", "filling", "text", { options: ENDS, minor: true }),
   output("settles_at", "Otherwise stops at a depth of", "filling", "depth"),
-  output("settles_volume", "With this much in it", "filling", "volume", { minor: true }),
-  output("refill_after_watering", "After the largest watering", "after_watering", "duration"),
+  output("settles_volume", "Then with this much in it", "filling", "volume", { minor: true }),
+  output("refill_after_watering", "Refill after the largest watering", "after_watering", "duration"),
   output("full_by", "Full again by", "finishing", "text"),
   output("ways", "Runs", "ends", "text", { options: WAYS, minor: true }),
 ];
@@ -87,7 +87,7 @@ const DETAILS: readonly Row[] = [
     minor: true,
     relations: ["flow / (0.785398 * bore ^ 2)"],
   }),
-  output("reynolds", "Reynolds number", "running", "count", {
+  output("reynolds", "Smooth or turbulent (Reynolds number)", "running", "count", {
     minor: true,
     relations: ["velocity * bore * site.water_density / site.water_viscosity"],
   }),
@@ -96,7 +96,7 @@ const DETAILS: readonly Row[] = [
     minor: true,
     relations: [`(friction_factor * length / bore + all_k) * velocity ^ 2 / (2 * ${STANDARD_GRAVITY})`],
   }),
-  output("purge_flow", "Clears its own air from", "purging", "flow", { minor: true }),
+  output("purge_flow", "Clears itself of air from", "purging", "flow", { minor: true }),
 ];
 
 export const LINE_RESULTS: readonly Row[] = [...HIDDEN, ...FLOWS, ...REFILLS, ...DETAILS, ...HUMP_ROWS];

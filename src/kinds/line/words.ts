@@ -38,7 +38,7 @@ export const words: KindWords = {
     valve_band: ["The last rise of water over which the float shuts the valve.", MEMORY],
     check_valve: "Stops water running back.",
     route: [
-      "Distance along the hose from its start, and the height of the hose there above the worksheet's zero. Humps are what matters.",
+      "Distance along the hose from its start, and the height of the hose there above height nought. Humps are what matters.",
       "your own entry",
     ],
     primed:
@@ -96,7 +96,7 @@ export const words: KindWords = {
       "The part of the drop that hose and fittings use up; the valve uses the rest.",
       CHURCHILL,
     ],
-    purge_flow: ["The flow that sweeps an air bubble along a level hose of this bore.", SANKS],
+    purge_flow: ["The flow that carries an air bubble along a level hose of this bore.", SANKS],
     ...COST_WORDS,
   },
   cautions: {
@@ -109,7 +109,7 @@ export const words: KindWords = {
       "NRCS Missouri, Watering Systems for Serious Graziers p. 29: 300 ft with 4 ft of fall needs a careful survey",
     ],
     cannot_clear_air: [
-      "Too slow to sweep its own air: it clears itself only from {purge_flow}. Lay the hose so that it only falls, and fill it once from the low end.",
+      "Too slow to carry air bubbles out of the hose: that takes {purge_flow}. Lay the hose so that it only falls, and fill it once from the low end.",
       SANKS,
     ],
     high_pressure_seat: [
@@ -157,7 +157,7 @@ export const words: KindWords = {
       "FEMA 484, read; Colorado DWR note, read",
     ],
     under_grade_line: [
-      "At {suction_at} the hose lies {suction_by} over its grade line, the height that the water has left there: it is under suction, air comes out of the water and stays, and a soft hose goes flat. Lay it lower there, or put the tight valve at the far end.",
+      "At {suction_at} the hose lies {suction_by} over the height that the water has left there: it is under suction, air comes out of the water and stays, and a soft hose goes flat. Lay it lower there, or put the tight valve at the far end.",
       "definition of the hydraulic grade line",
     ],
     hump_traps_air: [

@@ -48,7 +48,7 @@ const RESULTS: readonly Row[] = [
   hidden("monthly_energy", "Charge of a mean day, by month", "charging", "series"),
   hidden("by_month", "Month by month", "charging", "series"),
   output("daily_energy", "Puts in on a mean day", "charging", "energy"),
-  output("worst_month", "That month", "charging", "text", { minor: true }),
+  output("worst_month", "Worst month", "charging", "text", { minor: true }),
   formula(
     "recharge_time",
     "Fills the battery in",
@@ -57,12 +57,15 @@ const RESULTS: readonly Row[] = [
     { none: [{ if: "daily_energy <= 0 Wh", reason: "no sun reaches it in that month" }] },
   ),
   output("direct_hours", "Drives the pump, a clear day", "driving", "duration", ALONE),
-  output("direct_full_hours", "Of that, fully", "driving", "duration", { ...ALONE, minor: true }),
+  output("direct_full_hours", "Drives it fully, a clear day", "driving", "duration", {
+    ...ALONE,
+    minor: true,
+  }),
   share("direct_flow_share", "Share of full flow when you water"),
-  share("share_early", "The same at nine, by the sun"),
-  share("share_noon", "The same at noon"),
-  share("share_late", "The same at three, by the sun"),
-  share("share_overcast", "The same at noon, under cloud"),
+  share("share_early", "Share of full flow at nine"),
+  share("share_noon", "Share of full flow at noon"),
+  share("share_late", "Share of full flow at three"),
+  share("share_overcast", "Share at noon, under cloud"),
   output("highest_voltage", "Highest voltage at the pump", "driving", "voltage", { ...ALONE, minor: true }),
   hidden("drives", "Drives a pump alone", "driving", "count"),
   hidden("overvoltage", "Over its stated one", "driving", "factor"),
@@ -81,6 +84,7 @@ export const panel: Kind = {
   icon: { ink: "M3 18 7 6h14l-4 12zM5 12h14M12 6 9 18", tone: "M17 2l1-1M21 3l-2 1", color: "power" },
   uses: ["gives_power"],
   joins: { charges: "newest" },
+  offers: [{ name: "one_more", says: "one more of {}", row: "count", buys: { more: "one" } }],
   drawn: {
     as: "panel",
     beside: [

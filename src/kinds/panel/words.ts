@@ -5,7 +5,7 @@ import type { KindWords } from "../../graph/words.ts";
 import { COST_WORDS, DEFINITION, MEMORY, PRACTICE } from "../sources.ts";
 
 const SKY =
-  "Hargreaves or measured sunshine; Collares-Pereira and Rabl; Erbs; isotropic sky, as in Duffie and Beckman ch. 2";
+  "sunshine as measured, or from warmth (Hargreaves); Collares-Pereira and Rabl; Erbs; isotropic sky, as in Duffie and Beckman ch. 2";
 
 const LOAD_LINE = "the pump's load line against the panel's curve through its label's points";
 

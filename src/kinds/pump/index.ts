@@ -33,7 +33,7 @@ const LABEL: readonly Row[] = [
   choice("figures", "These figures are from", { label: "its label", tested: "your own test" }, "label"),
   given(
     "believed_share",
-    "Believed of its flow",
+    "Share of its flow believed",
     "share",
     { by: "figures", pick: { label: typed(pumps.believed_share), tested: [1, "1"] } },
     { min: 0.05, max: 1, minor: true },
@@ -165,6 +165,15 @@ export const pump: Kind = {
   joins: { powered_by: "newest" },
   glance: ["flow_at_no_head", "running_current"],
   spans: PUMP_SPANS,
+  offers: [
+    {
+      name: "bigger",
+      says: "the next size of pump for {}",
+      row: "size",
+      buys: "next_word",
+      forgets: ["open_flow", "shutoff_head", "rated_current", "no_flow_current", "stall_current", "curve"],
+    },
+  ],
   laid: laidPumps,
   rows: [...LABEL, ...RESULTS],
   models: PUMP_MODELS,

@@ -20,10 +20,12 @@ function byMaterial(take: (material: (typeof roofs.materials)[number]) => Typed)
 const FLUSH = roofs.first_flush.default;
 
 const SURFACE: readonly Row[] = [
-  given("footprint", "Footprint", "area", { formula: "(length + 2 * overhang) * (width + 2 * overhang)" }),
+  given("footprint", "Ground it covers", "area", {
+    formula: "(length + 2 * overhang) * (width + 2 * overhang)",
+  }),
   given("length", "Length of the walls", "length", [20, "ft"], { min: 0.01, minor: true }),
   given("width", "Width of the walls", "length", [10, "ft"], { min: 0.01, minor: true }),
-  given("overhang", "Stands over them by", "length", [0, "ft"], { minor: true, max: 10 }),
+  given("overhang", "Eaves stand out by", "length", [0, "ft"], { minor: true, max: 10 }),
   choice("material", "Material", MATERIALS, "metal"),
   given(
     "runoff_coefficient",
@@ -67,7 +69,7 @@ const CATCH: readonly Row[] = [
   formula("catch_per_depth", "A rain brings", "catch_rate", "footprint * coefficient_in_use"),
   ...DIP_ROWS,
   output("mean_yearly_catch", "In a usual year", "yearly_catch", "yearly_volume"),
-  output("driest_year_catch", "In the driest", "yearly_catch", "yearly_volume"),
+  output("driest_year_catch", "In the driest year", "yearly_catch", "yearly_volume"),
   hidden("frost_days_off", "Frost days while taken off", "winter", "count"),
   output("frost_days", "Frost days while connected", "winter", "count", { minor: true }),
 ];
@@ -88,7 +90,7 @@ const STORM: readonly Row[] = [
   given("standpipe_bore", "First-flush pipe, inside", "bore", [4, "in"], { minor: true, min: 0.01 }),
   formula(
     "standpipe_length",
-    "Of it you need",
+    "First-flush pipe, length",
     "length",
     "first_flush_volume / circle_area(standpipe_bore)",
     { minor: true },
@@ -106,6 +108,7 @@ export const roof: Kind = {
   joins: { drains_to: "newest" },
   firstNumbers: [{ row: "footprint" }],
   local: ["footprint", "length", "width"],
+  offers: [{ name: "gutter", says: "a gutter on {}", row: "drains_to", buys: "link" }],
   handSettings: ["drains_to", "first_flush_volume", "standpipe_length", "catch_from", "catch_until"],
   laid: laidRoofs,
   drawn: {

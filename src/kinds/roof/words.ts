@@ -18,8 +18,8 @@ export const words: KindWords = {
       "water balance of the roof in one rain",
     ],
     footprint:
-      "The ground it covers, seen from straight above, out to the gutter line. Never the sloped surface. Leave it empty to work it out from length and width.",
-    length: "Only used where no footprint is given.",
+      "Seen from straight above, out to the gutter line. Never the sloped surface. Leave it empty to work it out from length and width.",
+    length: "Only used where the ground it covers is not given.",
     width: "Level across, not up the slope.",
     overhang: "On every side, seen from above.",
     material: "What the rain lands on.",
@@ -32,7 +32,7 @@ export const words: KindWords = {
     catch_from: "Leave it empty when it is connected all year.",
     catch_until: "Take it off before hard frost.",
     catch_per_depth: [
-      "Footprint times the share that runs off: water for each depth of rain, before what only wets the roof.",
+      "The ground it covers times the share that runs off: water for each depth of rain, before what only wets the roof.",
       "definition: 1 in on 1 ft² is 144/231 gal",
     ],
     mean_yearly_catch: [
@@ -46,7 +46,7 @@ export const words: KindWords = {
     ],
     design_storm: "A local five-minute rain that comes once in ten years; ask your building office.",
     storm_flow: [
-      "Footprint times the downpour, all of it running off.",
+      "The ground it covers times the downpour, all of it running off.",
       "definition: 1 in/h on 96.25 ft² is 1 gpm",
     ],
     downspout_diameter: "Round ones of 2 to 8 in.",
@@ -55,7 +55,7 @@ export const words: KindWords = {
       "What a round downspout of this bore carries with room for the air in its middle, times how many there are.",
       LEADERS,
     ],
-    first_flush_volume: ["Footprint times the depth that is led away.", DEFINITION],
+    first_flush_volume: ["The ground it covers times the depth that is led away.", DEFINITION],
     standpipe_bore: ["The pipe that holds it back.", PRACTICE],
     standpipe_length: ["The first flush over the pipe's section.", "geometry: 18.4 in of 4 in pipe a gallon"],
     ...COST_WORDS,

@@ -15,8 +15,8 @@ export const STORAGE_ROWS: readonly Row[] = [
   output("worst_date", "The thirstiest day of the record", "run", "text"),
   output("reliability_years", "Seasons without a short day", "run", "share"),
   output("reliability_days", "Days without a short bed", "run", "share", { minor: true }),
-  output("reliability_volume", "Given of what was wanted", "run", "share", { minor: true }),
-  output("no_failure_storage", "Storage that never fails", "run", "volume"),
+  output("reliability_volume", "Got of what was asked for", "run", "share", { minor: true }),
+  output("no_failure_storage", "Storage that would never run short", "run", "volume"),
 ];
 
 /** Of one season nothing that is whole can be promised of others. */

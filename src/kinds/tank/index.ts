@@ -21,6 +21,11 @@ export const tank: Kind = {
   firstNumbers: [{ row: "capacity" }, { row: "ground_height" }],
   local: ["ground_height", "stand_height", "level_today"],
   handSettings: ["stand_height", "outlet_height", "overflows_to"],
+  offers: [
+    { name: "one_more", says: "one more of {}", row: "count", buys: { more: "one" } },
+    { name: "lid", says: "a lid for {}", row: "cover", buys: { word: "covered", instead_of: "open" } },
+    { name: "patch", says: "a patch for the leak of {}", row: "leak", buys: "nought" },
+  ],
   laid: laidTanks,
   drawn: { as: "tank", heights: ["stand_height", "ground_height"] },
   glance: ["reachable", "days_of_autonomy"],

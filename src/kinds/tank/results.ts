@@ -16,12 +16,12 @@ export const TANK_RESULTS: readonly Row[] = [
     minor: true,
     relations: ["capacity * count - dead_water"],
   }),
-  output("reachable", "Of it you can reach", "season.reach", "volume", { relations: ["usable - stranded"] }),
+  output("reachable", "Water you can draw", "season.reach", "volume", { relations: ["usable - stranded"] }),
   output("dead_water", "Under the outlet, dead", "contents", "volume", {
     minor: true,
     relations: ["capacity * count - usable"],
   }),
-  output("stranded", "Above it, but stranded", "season.reach", "volume", {
+  output("stranded", "Above the outlet, but stranded", "season.reach", "volume", {
     minor: true,
     relations: ["usable - reachable"],
   }),
@@ -29,7 +29,7 @@ export const TANK_RESULTS: readonly Row[] = [
   output("peak_day_draw", "Taken on a peak day", "season.peak_draw", "volume", { minor: true }),
   output("largest_taken", "Largest watering from it", "season.taken", "volume", { minor: true }),
   output("refilled_in", "Filled again in", "season.refilled", "duration", { minor: true }),
-  output("shortest_interval", "Asked again after", "season.taken", "span", { minor: true }),
+  output("shortest_interval", "Its beds ask again after", "season.taken", "span", { minor: true }),
   formula("full_weight", "Weighs, full", "mass", "capacity * count * site.water_density"),
   given(
     "plan_area",

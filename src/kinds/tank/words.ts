@@ -19,7 +19,7 @@ export const words: KindWords = {
     diameter: "For a round tank that stands.",
     length: "For a box, or a round tank that lies.",
     width: "For a box.",
-    ground_height: "Above the worksheet's zero; below it is negative.",
+    ground_height: "Above height nought; below it is negative.",
     stand_height: "From the ground up to the tank's floor.",
     outlet_height: "Water under the outlet stays in. Nothing for an open tub that you dip from.",
     cover: "An open one catches rain and dries out; it also drowns and breeds.",

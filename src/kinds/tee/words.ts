@@ -5,7 +5,7 @@ import { COST_WORDS, DEFINITION } from "../sources.ts";
 
 export const words: KindWords = {
   rows: {
-    height: "Of the joint, above the worksheet's zero.",
+    height: "Of the joint, above height nought.",
     head: [
       "The height at which as much water arrives as leaves, with every float down and the upper tanks at their usual share.",
       "continuity at a joint, as in the three-reservoir problem of hydraulics texts; Churchill 1977",

@@ -45,7 +45,7 @@ export const weather: Kind = {
     output("driest_year", "Driest year", "years_of_record", "year"),
     output("driest_year_rain", "Rain in that year", "years_of_record", "rain"),
     output("longest_dry_run", "Longest dry run, days", "years_of_record", "count"),
-    output("dry_run_from", "It began on", "years_of_record", "text", { minor: true }),
+    output("dry_run_from", "That dry run began on", "years_of_record", "text", { minor: true }),
     output("mean_yearly_eto", "Drying in a usual year", "drying", "rain"),
     output("peak_day_eto", "Drying on a peak day", "drying", "rain"),
     output("eto_method", "Drying worked out by", "drying", "text"),
@@ -53,8 +53,8 @@ export const weather: Kind = {
     hidden("daily_eto", "Drying, day by day", "drying", "series"),
     hidden("eto_choice", "Drying, as chosen", "drying", "series"),
     hidden("sky", "Sun and warmth by month", "monthly_sky", "series"),
-    given("rain_scale", "Your rain to the station's", "factor", [1, "1"], { max: 5 }),
-    given("eto_factor", "Your drying to the figure's", "factor", [1, "1"], { max: 3, minor: true }),
+    given("rain_scale", "Rain here against the record's", "factor", [1, "1"], { max: 5 }),
+    given("eto_factor", "Drying here against the figure's", "factor", [1, "1"], { max: 3, minor: true }),
     text("eto_factor_reason", "Why", "", { minor: true }),
     choice(
       "eto_from",
@@ -83,7 +83,7 @@ export const weather: Kind = {
     months("normal_highs", "Warm of each month", "temperature", USUAL_HIGHS, "degC"),
     months("normal_lows", "Cold of each month", "temperature", USUAL_LOWS, "degC"),
     given("years", "Years to make up", "count", [20, "1"], { min: 2, max: 100, minor: true }),
-    given("seed", "Throw of the dice", "count", [1, "1"], { max: 1_000_000, minor: true }),
+    given("seed", "Which set of made-up years", "count", [1, "1"], { max: 1_000_000, minor: true }),
   ],
   models: [chooseRecord, recordYears, pan, drying, monthlySky],
   cautions: [

@@ -90,14 +90,14 @@ const ETO_ROWS = [
   "peak_day_eto",
 ] as const;
 
-/** What ran, in a grower's words with the trade's name behind them. */
+/** What ran, in a grower's words; the trade's names stand with the source. */
 const METHODS: Readonly<Record<EtoChoice["method"], string>> = {
   monthly: "your monthly figures",
-  penman_monteith: "warmth with wind, damp or sun (Penman-Monteith)",
-  hargreaves: "warmth alone (Hargreaves)",
+  penman_monteith: "warmth with wind, damp or sun",
+  hargreaves: "warmth alone",
 };
 
-const OF_NORMALS = "the monthly warm and cold figures below (Hargreaves)";
+const OF_NORMALS = "the monthly warm and cold figures below";
 
 function methodFor(record: DailyRecord, wish: string): EtoChoice["method"] {
   if (wish !== "record") return "monthly";

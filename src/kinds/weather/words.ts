@@ -22,7 +22,7 @@ export const words: KindWords = {
     longest_dry_run: ["The most days on end with less than 1 mm each.", RECORD],
     dry_run_from: ["The first day of the longest dry run.", RECORD],
     mean_yearly_eto: [
-      "Reference evapotranspiration of a whole calendar year, the mean of them: what short grass would use.",
+      "What short grass would use in a whole calendar year; the mean of them.",
       "FAO Irrigation and Drainage Paper 56",
     ],
     peak_day_eto: [
@@ -30,19 +30,20 @@ export const words: KindWords = {
       "FAO Irrigation and Drainage Paper 56; the quantile is our definition",
     ],
     eto_method: [
-      "Your monthly figures or your pan if chosen; else by Penman-Monteith where the record has wind, damp or sun, by Hargreaves where it has temperatures alone, and on days without any by Hargreaves from the monthly warm and cold figures.",
-      "FAO Irrigation and Drainage Paper 56, Eq. 6 and 52; a pan: Eq. 55",
+      "Your monthly figures or your pan if chosen; else warmth with wind, damp or sun where the record has any of these, warmth alone where it has only temperatures, and on days without any the monthly warm and cold figures.",
+      "FAO Irrigation and Drainage Paper 56: Penman-Monteith, Eq. 6; Hargreaves, Eq. 52; a pan, Eq. 55",
     ],
     days_from_normals: [
       "Days on which the monthly warm and cold figures stand in for temperatures that the record lacks.",
       RECORD,
     ],
-    rain_scale: "1.1 if your gauge shows a tenth more than the station's, over a season or more.",
+    rain_scale: "1.1 if your gauge shows a tenth more than the record's, over a season or more.",
     eto_factor: "0.9 is a fair guess by a cool sea; 1 elsewhere.",
     eto_factor_reason: "What that factor rests on, for you and whoever reads this later.",
     eto_from:
       "Monthly figures from a nearby farm advisory office are as good as most formulas. A pan is a class A pan read each day.",
-    monthly_eto: "Twelve mean daily figures of reference evapotranspiration, January first.",
+    monthly_eto:
+      "What short grass would use a day (ETo, reference evapotranspiration), the mean of each month, January first.",
     normal_rain: "Rain of a usual January, February and so on, for a made-up record.",
     normal_wet_days: "Days with rain in a usual month.",
     normal_highs: "Mean daily high, month by month.",

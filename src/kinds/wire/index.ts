@@ -50,7 +50,7 @@ const ROWS: readonly Row[] = [
     max: 0.5,
     minor: true,
   }),
-  output("listed_resistance", "By the table, both ways", "copper", "resistance", { minor: true }),
+  output("listed_resistance", "Resistance by the table, both ways", "copper", "resistance", { minor: true }),
   output("listed_at", "The table's copper is at", "copper", "temperature", { minor: true }),
   formula(
     "resistance",
@@ -67,7 +67,7 @@ const ROWS: readonly Row[] = [
       },
     ],
   }),
-  formula("drop_share", "Of the battery's voltage", "share", "drop / feeds.supply_voltage"),
+  formula("drop_share", "Lost, of the battery's voltage", "share", "drop / feeds.supply_voltage"),
   output("thinnest_gauge", "Thinnest that would do", "thinnest", "text", { minor: true }),
   output("ampacity", "May carry", "copper", "current"),
   output("fuse_size", "Fuse to fit", "fusing", "current"),

@@ -7,7 +7,7 @@ type Words = {
   readonly name: string;
   /** As that which gives out. */
   readonly thing: string;
-  /** As an answer, after "What is lacked most often is". */
+  /** As an answer, after "What is short most often is". */
   readonly answer: string;
   /** Why a bed does not get its water, in the coming week and on paper. */
   readonly reason: string;
@@ -122,9 +122,9 @@ function saidOf(bound: string, as: Said, driver: Driver): string {
   return bound === "energy" ? ENERGY[driver][as] : WORDS[bound][as];
 }
 
-/** "What is lacked most often is rain: the roofs bring too little." */
+/** "What is short most often is rain: the roofs bring too little." */
 export const lackedMost = (bound: string, driver: Driver): string =>
-  `What is lacked most often is ${saidOf(bound, "answer", driver)}.`;
+  `What is short most often is ${saidOf(bound, "answer", driver)}.`;
 
 /** What gives out, as the subject of a sentence. */
 export const boundThing = (bound: string, driver: Driver): string => saidOf(bound, "thing", driver);

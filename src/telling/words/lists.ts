@@ -1,4 +1,4 @@
-// Lists of things in words.
+// Lists of things in words, and counts with their thing.
 
 /** "one, two and three". */
 export const listed = (items: readonly string[]): string => joined(items, "and");
@@ -11,3 +11,6 @@ function joined(items: readonly string[], word: string): string {
     ? (items[0] ?? "")
     : `${items.slice(0, -1).join(", ")} ${word} ${items[items.length - 1]}`;
 }
+
+/** "1 day", "8 days". */
+export const wholeDays = (count: number): string => (count === 1 ? "1 day" : `${count} days`);

@@ -78,10 +78,10 @@ function Days(props: { readonly calendar: CalendarOfBed }) {
           <i class="drop" aria-hidden="true" /> rain that counts
         </span>
         <span>
-          <b aria-hidden="true">×</b> thirsty
+          <b aria-hidden="true">×</b> short
         </span>
         <span>
-          <b aria-hidden="true">∕</b> let go
+          <b aria-hidden="true">∕</b> given up
         </span>
       </p>
       <details>

@@ -92,7 +92,7 @@ export function createScene(sheet: Sheet, day: Accessor<number | null>, size: Ac
   });
   const parts = createMemo(() => new Map(layout().parts.map((part) => [part.id, part])));
   const waters = createMemo(() => dayWater(place(), sheet.result));
-  const datum = () => sheet.worksheet().datum || "zero";
+  const datum = () => sheet.worksheet().datum || "height nought";
   return {
     place,
     layout,

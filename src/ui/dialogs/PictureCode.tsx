@@ -1,7 +1,7 @@
 // An address as a picture that another phone reads.
 
 import { generate } from "lean-qr";
-import { createMemo, Show } from "solid-js";
+import { createMemo, type JSX, Show } from "solid-js";
 
 /** Characters that a phone still reads off another phone's glass. */
 const MOST_CHARACTERS = 2200;
@@ -18,10 +18,14 @@ function drawn(text: string): { readonly path: string; readonly size: number } |
   return { path, size: code.size };
 }
 
-export function PictureCode(props: { readonly text: string }) {
+export function PictureCode(props: {
+  readonly text: string;
+  /** What stands there where the text is too long for a code. */
+  readonly tooLong: JSX.Element;
+}) {
   const code = createMemo(() => drawn(props.text));
   return (
-    <Show when={code()} fallback={<p class="help">It is too long for a picture code.</p>}>
+    <Show when={code()} fallback={props.tooLong}>
       {(made) => (
         <svg
           class="code"

@@ -2,6 +2,7 @@
 
 import { createResource, createSignal, For, Show } from "solid-js";
 import { bare } from "../../document/title-apart.ts";
+import { INSTEAD_OF_LINK, LINK_OPENS } from "../../telling/told.ts";
 import { useSheet } from "../sheet.ts";
 import type { ShareMade, TableName } from "./keeping.ts";
 import { PictureCode } from "./PictureCode.tsx";
@@ -13,7 +14,25 @@ const TABLES: readonly { readonly name: TableName; readonly label: string }[] = 
   { name: "rain", label: "The rain record" },
 ];
 
-function Link(props: { readonly made: Extract<ShareMade, { ok: true }> }) {
+type Made = Extract<ShareMade, { ok: true }>;
+
+function TooLong(props: { readonly made: Made; readonly onLeaveOut: () => void }) {
+  return (
+    <Show
+      when={props.made.hasRecord}
+      fallback={<p class="help">This worksheet is too long for a picture code.</p>}
+    >
+      <p class="help">
+        With your rain record in it the link is too long for a picture code.{" "}
+        <button type="button" class="small" onClick={() => props.onLeaveOut()}>
+          Make a link and a code without the record
+        </button>
+      </p>
+    </Show>
+  );
+}
+
+function Link(props: { readonly made: Made; readonly onLeaveOut: () => void }) {
   const sheet = useSheet();
   const [copied, setCopied] = createSignal("");
   let field: HTMLInputElement | undefined;
@@ -45,17 +64,42 @@ function Link(props: { readonly made: Extract<ShareMade, { ok: true }> }) {
         <span role="status">{copied()}</span>
       </p>
       <For each={props.made.leftOut}>{(left) => <p class="wrong">{left}</p>}</For>
-      <PictureCode text={props.made.address} />
+      <PictureCode
+        text={props.made.address}
+        tooLong={<TooLong made={props.made} onLeaveOut={props.onLeaveOut} />}
+      />
     </>
   );
 }
 
-function AsLink() {
+function Check(props: {
+  readonly label: string;
+  readonly checked: boolean;
+  readonly onCheck: (on: boolean) => void;
+}) {
+  return (
+    <label class="check">
+      <input
+        type="checkbox"
+        checked={props.checked}
+        onChange={(event) => props.onCheck(event.currentTarget.checked)}
+      />{" "}
+      {props.label}
+    </label>
+  );
+}
+
+function MadeLink() {
   const sheet = useSheet();
-  const [exact, setExact] = createSignal(false);
+  const [exactPlace, setExactPlace] = createSignal(false);
+  const [withoutRecord, setWithoutRecord] = createSignal(false);
   const [made] = createResource(
-    () => ({ exact: exact(), worksheet: sheet.worksheet() }),
-    (wish) => sheet.keep.link(wish.exact),
+    () => ({
+      exactPlace: exactPlace(),
+      withoutRecord: withoutRecord(),
+      worksheet: sheet.worksheet(),
+    }),
+    (wish) => sheet.keep.link(wish),
   );
   const good = () => {
     const now = made();
@@ -67,18 +111,62 @@ function AsLink() {
   };
   return (
     <>
-      <h3>As a link</h3>
-      <p class="help">The whole worksheet is in the link itself; nothing is kept anywhere else.</p>
-      <label class="check">
-        <input
-          type="checkbox"
-          checked={exact()}
-          onChange={(event) => setExact(event.currentTarget.checked)}
-        />{" "}
-        with the latitude as I typed it, not rounded to a tenth of a degree
-      </label>
-      <Show when={good()}>{(link) => <Link made={link()} />}</Show>
+      <Check
+        label="with the latitude as I typed it, not rounded to a tenth of a degree"
+        checked={exactPlace()}
+        onCheck={setExactPlace}
+      />
+      <Show when={withoutRecord() || good()?.hasRecord}>
+        <Check
+          label="with twelve monthly figures in the stead of my rain record"
+          checked={withoutRecord()}
+          onCheck={setWithoutRecord}
+        />
+      </Show>
+      <Show when={good()}>{(link) => <Link made={link()} onLeaveOut={() => setWithoutRecord(true)} />}</Show>
       <Show when={bad()}>{(reason) => <p class="wrong">{reason()}</p>}</Show>
+    </>
+  );
+}
+
+function AsLink() {
+  const { reach } = useSheet().keep;
+  return (
+    <>
+      <h3>As a link</h3>
+      <Show when={reach !== "anywhere"}>
+        <p class="wrong">
+          {LINK_OPENS[reach]} {INSTEAD_OF_LINK}
+        </p>
+      </Show>
+      <Show when={reach !== "file"}>
+        <p class="help">The whole worksheet is in the link itself; nothing is kept anywhere else.</p>
+        <MadeLink />
+      </Show>
+    </>
+  );
+}
+
+function AsPage() {
+  const sheet = useSheet();
+  const [said, setSaid] = createSignal("");
+  const save = async () => {
+    setSaid("Putting it together …");
+    setSaid(await sheet.keep.savePage());
+  };
+  return (
+    <>
+      <h3>As a page in one file</h3>
+      <p class="help">
+        The program, this worksheet and its rain record in one file. A double click opens it, with no network
+        and nothing to install; it works everything out itself.
+      </p>
+      <p class="options">
+        <button type="button" class="button" onClick={save}>
+          Save the page
+        </button>
+        <span role="status">{said()}</span>
+      </p>
     </>
   );
 }
@@ -145,6 +233,7 @@ export function ShareDialog(props: { readonly onClose: () => void }) {
         />
       </label>
       <AsLink />
+      <AsPage />
       <AsFile />
     </dialog>
   );

@@ -4,8 +4,25 @@ import type { Accessor } from "solid-js";
 
 /** A worksheet ready to be handed on. */
 export type ShareMade =
-  | { readonly ok: true; readonly address: string; readonly leftOut: readonly string[] }
+  | {
+      readonly ok: true;
+      readonly address: string;
+      /** Whether a rain record of one's own travels in it. */
+      readonly hasRecord: boolean;
+      readonly leftOut: readonly string[];
+    }
   | { readonly ok: false; readonly reason: string };
+
+/** What goes into a link. */
+export type LinkWish = {
+  /** The latitude as typed, not rounded. */
+  readonly exactPlace: boolean;
+  /** Monthly figures in the stead of the record. */
+  readonly withoutRecord: boolean;
+};
+
+/** From where a link to this page opens; a file's page has none that leads anywhere. */
+export type Reach = "anywhere" | "house" | "computer" | "file";
 
 export type TableName = "quantities" | "shopping" | "days" | "rain";
 
@@ -37,7 +54,8 @@ export type Keeping = {
   /** Title of what was thrown away last, while it can be brought back. */
   readonly thrown: Accessor<string | null>;
   readonly version: string;
-  readonly ready: Accessor<boolean>;
+  /** What is needed for the page to open again, to follow its version. */
+  readonly opens: Accessor<string>;
   readonly waiting: Accessor<boolean>;
   readonly update: () => void;
   readonly dismiss: () => void;
@@ -50,7 +68,10 @@ export type Keeping = {
   readonly removeSheet: (id: string) => void;
   readonly bringBack: () => void;
   readonly saveAside: (key: string) => void;
-  readonly link: (exactPlace: boolean) => Promise<ShareMade>;
+  readonly link: (wish: LinkWish) => Promise<ShareMade>;
+  readonly reach: Reach;
+  /** Saves the page with the worksheet in it as one file; resolves to what became of it. */
+  readonly savePage: () => Promise<string>;
   /** The device's own way to pass things on; null where it has none. */
   readonly passOn: ((address: string) => void) | null;
   readonly passFileOn: (() => void) | null;

@@ -1,7 +1,8 @@
-// What is held: everything that moved since, furthest first, and the two ways out of it.
+// What is held: everything that moved since, furthest first, and the ways out of it.
 
 import { createMemo, createSignal, For, Show } from "solid-js";
 import type { Moved as MovedOne } from "../../telling/what-moved.ts";
+import { keepBeside } from "../beside/show.ts";
 import { useSheet } from "../sheet.ts";
 import { named } from "./named.ts";
 
@@ -75,6 +76,11 @@ export function Moved() {
           <button type="button" class="tool" onClick={() => sheet.since.goBack()}>
             Go back
           </button>
+          <Show when={all().givens.length > 0}>
+            <button type="button" class="tool" onClick={() => keepBeside(sheet)}>
+              Keep beside
+            </button>
+          </Show>
           <button type="button" class="tool" onClick={() => sheet.edit.hold()}>
             Let go
           </button>

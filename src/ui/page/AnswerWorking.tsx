@@ -1,10 +1,13 @@
 // The working of a number in the answers, where it stands: over what is below, never somewhere far down the page.
 
-import { For, onCleanup, onMount, Show } from "solid-js";
+import { For, lazy, onCleanup, onMount, Show } from "solid-js";
+import { numberIn } from "../../graph/readers.ts";
 import { rowAt } from "../row-at.ts";
 import { Working } from "../rows/Working.tsx";
 import { useSheet } from "../sheet.ts";
 import { type OnPress, Pieces } from "./Sentence.tsx";
+
+const WorkBack = lazy(async () => ({ default: (await import("../work-back/WorkBack.tsx")).WorkBack }));
 
 export function AnswerWorking(props: { readonly onPress: OnPress; readonly onClose: () => void }) {
   const sheet = useSheet();
@@ -35,6 +38,9 @@ export function AnswerWorking(props: { readonly onPress: OnPress; readonly onClo
       <Show when={quantity() === "season.binding" && sheet.givesOut()}>{(said) => <p>{said()}</p>}</Show>
       <Show when={place()}>
         {(at) => <Working quantity={quantity() ?? ""} card={at().card} row={at().row} />}
+      </Show>
+      <Show when={numberIn(sheet.result(quantity() ?? "")) !== null}>
+        <WorkBack answer={quantity() ?? ""} />
       </Show>
     </div>
   );

@@ -7,7 +7,7 @@ export function Foot() {
   return (
     <footer class="foot">
       <p>
-        Heights are above {sheet.worksheet().datum || "a zero of your choice"}. Made by{" "}
+        Height nought is {sheet.worksheet().datum || "wherever you choose"}. Made by{" "}
         {sheet.worksheet().made_by || "nobody named"} on {sheet.worksheet().made_on}.
       </p>
       <p>
@@ -16,7 +16,7 @@ export function Foot() {
       </p>
       <p>
         Version {sheet.keep.version}
-        {sheet.keep.ready() ? ", kept on this device: it opens with no network" : ""}.
+        {sheet.keep.opens()}.
       </p>
     </footer>
   );

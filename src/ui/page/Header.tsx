@@ -3,6 +3,7 @@
 
 import { createMemo, createSignal, For, type JSX, lazy, Match, onCleanup, Show, Switch } from "solid-js";
 import { bare } from "../../document/title-apart.ts";
+import { showBeside } from "../beside/show.ts";
 import { createTyped, titleField } from "../rows/typed-text.ts";
 import { useSheet } from "../sheet.ts";
 import { print } from "./paper.ts";
@@ -146,6 +147,9 @@ function createTools(onOpen: (opened: Opened) => void): readonly Tool[] {
       can: () => sheet.canRedo() !== null,
       view: (place) => <Turn name="Redo" place={place} />,
     },
+    plain("Side by side", 1240, () => showBeside(sheet), {
+      offered: () => sheet.held() || sheet.worksheet().plans !== undefined,
+    }),
     plain("This week", 900, () => onOpen("week"), { offered: hasWeek }),
     plain("Worksheets", 760, () => {
       sheet.keep.lookAgain();

@@ -13,14 +13,17 @@ import { PartList } from "./PartList.tsx";
 import { fetchPrintedPage } from "./paper.ts";
 import { createParts, type Parts } from "./parts.ts";
 import { type Listing, Strip } from "./Strip.tsx";
-import { Third } from "./Third.tsx";
 
 // The answers come first; whatever else is seen follows as soon as it is here.
 const Drawing = lazy(async () => ({ default: (await import("../charts/Drawing.tsx")).Drawing }));
+const PlansBeside = lazy(async () => ({
+  default: (await import("../beside/PlansBeside.tsx")).PlansBeside,
+}));
 const Time = lazy(async () => ({ default: (await import("../charts/Time.tsx")).Time }));
 const LayOut = lazy(async () => ({ default: (await import("../dialogs/LayOut.tsx")).LayOut }));
 const Hand = lazy(async () => ({ default: (await import("../hand/Hand.tsx")).Hand }));
 const Moved = lazy(async () => ({ default: (await import("../hand/Moved.tsx")).Moved }));
+const Third = lazy(async () => ({ default: (await import("./Third.tsx")).Third }));
 const Part = lazy(async () => ({ default: (await import("./Part.tsx")).Part }));
 
 /** What answers to keys wherever nothing is being typed: the part before and the part after. */
@@ -109,9 +112,12 @@ function OnPaper() {
 }
 
 function TimeZone() {
+  const sheet = useSheet();
   return (
     <div class="zone-time">
-      <Time />
+      <Show when={sheet.looking.time() === "beside"} fallback={<Time />}>
+        <PlansBeside />
+      </Show>
     </div>
   );
 }

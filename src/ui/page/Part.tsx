@@ -3,7 +3,7 @@
 import { createComputed, createMemo, createSignal, For, Show } from "solid-js";
 import { bare } from "../../document/title-apart.ts";
 import type { Card } from "../../document/worksheet.ts";
-import { isReady, valueIn } from "../../graph/readers.ts";
+import { isMet } from "../../graph/row-when.ts";
 import type { Row } from "../../graph/types.ts";
 import { BySeason } from "../charts/BySeason.tsx";
 import { Figures } from "../charts/Figures.tsx";
@@ -87,9 +87,7 @@ function Body(props: { readonly card: Card }) {
   const sheet = useSheet();
   const applies = ({ name, when, quiet }: Row): boolean => {
     if (quiet && sheet.result(`${props.card.id}.${name}`)?.state === "none") return false;
-    if (!when) return true;
-    const result = sheet.result(`${props.card.id}.${when.row}`);
-    return isReady(result) && (when.is?.includes(String(valueIn(result))) ?? true);
+    return isMet(when, when && sheet.result(`${props.card.id}.${when.row}`));
   };
   const rows = createMemo(
     () =>

@@ -1,12 +1,11 @@
 // What only paper shows: the shopping list with its total, what to set and do by hand, and the cautions.
 
 import { createMemo, For, Index, Show } from "solid-js";
+import { textOrDate } from "../../graph/shown.ts";
 import { printedFoot, printedWatering } from "../../telling/printed.ts";
+import { byDanger, type SaidOnce, saidOnce } from "../../telling/said-once.ts";
 import { type Sheet, useSheet } from "../sheet.ts";
 import { type Printing, settings, shopping, waterings } from "./printed.ts";
-import { type SaidOnce, saidOnce } from "./printed-cautions.ts";
-
-const WEIGHTS = ["harm", "trouble", "note"] as const;
 
 /** The open worksheet as the printed page asks it. */
 const asking = (sheet: Sheet): Printing => ({ ...sheet, cards: sheet.worksheet().cards });
@@ -89,10 +88,8 @@ function Waterings() {
 }
 
 /** What can hurt somebody first. */
-function gathered(sheet: Sheet): readonly SaidOnce[] {
-  const byWeight = WEIGHTS.flatMap((weight) => sheet.cautions().filter((one) => one.weight === weight));
-  return saidOnce(byWeight.map(({ card, text }) => ({ place: sheet.place(card), text })));
-}
+const gathered = (sheet: Sheet): readonly SaidOnce[] =>
+  saidOnce(byDanger(sheet.cautions()).map(({ card, text }) => ({ place: sheet.place(card), text })));
 
 function AllCautions() {
   const sheet = useSheet();
@@ -119,7 +116,7 @@ export function PrintedPage() {
   const sheet = useSheet();
   const foot = () => {
     const { datum, made_by, made_on } = sheet.worksheet();
-    return printedFoot({ datum, madeBy: made_by, madeOn: made_on });
+    return printedFoot({ datum, madeBy: made_by, madeOn: textOrDate(made_on, sheet.showOptions().locale) });
   };
   return (
     <div class="printed width">

@@ -99,7 +99,7 @@ function SingleLink(props: { readonly card: Card; readonly row: LinkGiven }) {
           )
         }
       >
-        <option value="">nothing</option>
+        <option value="">{props.row.absent}</option>
         <Show when={dead()}>
           <option value={value()}>{value()}, which is gone</option>
         </Show>

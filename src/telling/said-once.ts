@@ -1,5 +1,7 @@
-// Cautions for paper: those that say the same of several parts are said once, with each part's own figures in the
-// order of the parts.
+// Cautions for paper and for the readable report: worst first, and those that say the same of several parts once, with
+// each part's own figures in the order of the parts.
+
+import type { ShownCaution } from "../graph/cautions.ts";
 
 export type Said = { readonly place: string; readonly text: string };
 export type SaidOnce = { readonly places: string; readonly text: string };
@@ -36,4 +38,14 @@ export function saidOnce(cautions: readonly Said[]): readonly SaidOnce[] {
     alike.set(shape, at.set(`${caution.place}\n${caution.text}`, caution));
   }
   return [...alike.values()].map((said) => once([...said.values()]));
+}
+
+const WEIGHTS = ["harm", "trouble", "note"] as const;
+
+/** What can kill first, then what can hurt, then what goes wrong; of equals as they come. */
+export function byDanger<C extends Pick<ShownCaution, "weight" | "kills">>(
+  cautions: readonly C[],
+): readonly C[] {
+  const danger = ({ weight, kills }: C): number => (kills ? 0 : 1 + WEIGHTS.indexOf(weight));
+  return [...cautions].sort((a, b) => danger(a) - danger(b));
 }

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { saidOnce } from "../../src/ui/page/printed-cautions.ts";
+import { saidOnce } from "../../src/telling/said-once.ts";
 
 describe("cautions on paper", () => {
   test("one wording about several parts is said once, with every part", () => {

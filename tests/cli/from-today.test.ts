@@ -1,0 +1,137 @@
+// How long it lasts and what to water today, on the command line.
+import { fileURLToPath } from "node:url";
+import { describe, expect, test, vi } from "vitest";
+import { main } from "../../src/cli/main.ts";
+
+const root = fileURLToPath(new URL("../..", import.meta.url));
+const DEMO = `${root}templates/hillside-totes.json`;
+const SEATTLE = ["--rain", `${root}tests/fixtures/seattle-weather.csv`, "--rain-unit", "mm"];
+const GALLON = 0.003785411784;
+
+async function run(...words: string[]) {
+  const said = { stdout: "", stderr: "" };
+  const spies = (["stdout", "stderr"] as const).map((name) =>
+    vi.spyOn(process[name], "write").mockImplementation((text) => {
+      said[name] += text;
+      return true;
+    }),
+  );
+  try {
+    return { status: await main(words), ...said };
+  } finally {
+    for (const spy of spies) spy.mockRestore();
+  }
+}
+
+const SEEN = [
+  ["totes.level_today", "20 in"],
+  ["tub.level_today", "1.5 in"],
+  ["long_bed.last_soaked", "2020-07-10"],
+  ["tunnel_bed.last_soaked", "2020-07-19"],
+].flatMap(([name, value]) => ["--set", `${name}=${value}`]);
+
+type Line = {
+  readonly day: string;
+  readonly bed: string;
+  readonly volume: number;
+  readonly time: number;
+  readonly tankfuls: number;
+  readonly why: string;
+};
+
+async function fromToday(...words: string[]) {
+  const { status, stdout, stderr } = await run(
+    DEMO,
+    "--today",
+    "2020-07-20",
+    "--from-today",
+    "--json",
+    ...words,
+  );
+  expect([status, stderr.includes("--")]).toEqual([0, false]);
+  return JSON.parse(stdout).from_today;
+}
+
+describe("Larkspur Bank on 2020-07-20, 20 in in the totes, 1.5 in in the tub, the long bed dry since the 10th", () => {
+  test("gets nothing of the near empty tub today, a tubful at most in one go from tomorrow on, and no more than there is", async () => {
+    const { today, week, kind } = await fromToday(...SEEN);
+    expect(kind).toBe("usual_and_dry");
+    // 44 gal over 24 in: 1.5 in are 2.75 gal, of which rinsing takes 2; the wand leaves an inch behind (1.83 gal): nothing.
+    expect(today).toEqual([]);
+    const lines = week as readonly Line[];
+    expect(lines.length).toBeGreaterThan(3);
+    for (const { volume, tankfuls } of lines) {
+      // A full tub less an inch and less the day's rinsing.
+      expect(volume / GALLON).toBeLessThanOrEqual(44 - 1.83 - 2 + 0.01);
+      expect(tankfuls).toBe(1);
+    }
+    expect(lines[0]).toMatchObject({ day: "2020-07-21", bed: "long_bed" });
+    expect(lines[0]?.why).toContain("the small tank is not full again in time");
+    // By the bucket 5 gal take 75 s: 15 s a gallon.
+    for (const { volume, time } of lines) expect(time / (volume / GALLON)).toBeCloseTo(15, 1);
+    // 550 gal over 39 in: 20 in over an outlet at 2 in are 254 gal, and 2.75 gal in the tub, of which rinsing takes 14.
+    const all = lines.reduce((sum, { volume }) => sum + volume, 0) / GALLON;
+    expect(all).toBeLessThanOrEqual((550 * 18) / 39 + 2.75 - 14);
+    // Each day's are at most one tubful together, the tunnel first.
+    for (const day of new Set(lines.map((line) => line.day))) {
+      const own = lines.filter((line) => line.day === day);
+      expect(own.reduce((sum, { volume }) => sum + volume, 0) / GALLON).toBeLessThanOrEqual(
+        44 - 1.83 - 2 + 0.01,
+      );
+      if (own.length > 1) expect(own[0]?.bed).toBe("tunnel_bed");
+    }
+  });
+
+  test("with a full tub waters today", async () => {
+    const { today } = await fromToday(...SEEN, "--set", "tub.level_today=24 in");
+    expect(today[0]).toMatchObject({ bed: "long_bed", by: "wand", tankfuls: 1 });
+  });
+
+  test("tells no odds of made-up weather, in JSON or in words", async () => {
+    const { short_from, reaches_end } = await fromToday(...SEEN);
+    expect([Object.keys(short_from), reaches_end]).toEqual([["usual", "dry"], null]);
+    const { stdout } = await run(DEMO, "--today", "2020-07-20", "--from-today", ...SEEN);
+    expect(stdout).not.toMatch(/\d %|of 20|worst/);
+    expect(stdout).toContain("The weather is made up, so it tells no odds");
+  });
+});
+
+test("tells odds of a record of its own, and that four years are few", async () => {
+  const answer = await fromToday(...SEATTLE, ...SEEN, "--set", "tub.level_today=20 in");
+  expect(answer).toMatchObject({ kind: "odds", short_from: { members: 20 }, assumed: [] });
+  expect(answer.said.join(" ")).toContain("four years of weather are known: each counts five times");
+});
+
+test("says of what was never noted that it is taken as usual", async () => {
+  const answer = await fromToday(...SEATTLE);
+  expect(answer.assumed).toEqual(["totes", "tub", "tunnel_bed", "long_bed"]);
+  expect(answer.said.join(" ")).toContain("Two totes");
+});
+
+test("outside the season there is nothing to say", async () => {
+  const { status, stdout } = await run(DEMO, "--today", "2020-12-20", "--from-today", "--json");
+  expect([status, JSON.parse(stdout).from_today.kind]).toEqual([0, "out_of_season"]);
+});
+
+test("a forecast of much rain makes it last longer", async () => {
+  const wet = Array.from({ length: 7 }, (_, day) => `2020-07-${20 + day}=2 in 100 % 70 degF`).join(",");
+  const more = [...SEATTLE, ...SEEN, "--set", "long_bed.last_soaked=2020-07-19"];
+  const [with_, without] = [await fromToday(...more, "--forecast", wet), await fromToday(...more)];
+  // Null: not before the season's end.
+  const halfOf = (answer: typeof with_) => answer.empty_from.half ?? "to the end";
+  expect(halfOf(with_) > halfOf(without)).toBe(true);
+});
+
+test.each([
+  [["--from-today"], /--today/],
+  [["--today", "20.7.2020", "--from-today"], /YYYY-MM-DD/],
+  [["--today", "2020-07-20", "--forecast", "2020-07-20=1 mm"], /--from-today/],
+  [["--today", "2020-07-20", "--from-today", "--forecast", "2020-07-27=1 mm"], /2020-07-26/],
+  [["--today", "2020-07-20", "--from-today", "--forecast", "2020-07-20=wet"], /wet/],
+  [["--today", "2020-07-20", "--from-today", "--forecast", "2020-07-20=140 %"], /140/],
+  [["--today", "2020-07-20", "--from-today", "--forecast", "2020-07-20=5 kg"], /5 kg/],
+])("wrong usage is told: %j", async (words, told) => {
+  const { status, stderr } = await run(DEMO, ...words);
+  expect(status).toBe(2);
+  expect(stderr).toMatch(told);
+});

@@ -1,0 +1,104 @@
+// Plans beside the sheet: hold, turn, see what moved, keep it beside; share, and somebody else sees the same columns.
+
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { axe } from "./axe.ts";
+import { DESK, launch, open, PHONE, settled, shownValueOf, tool, type } from "./browser.ts";
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launch();
+});
+afterAll(async () => {
+  await browser.close();
+});
+
+const table = (page: Page) => page.locator(".plans-beside table");
+
+/** Every cell as it is read, once the plans are worked out. */
+async function columns(page: Page): Promise<readonly (readonly string[])[]> {
+  await settled(page);
+  await table(page).waitFor();
+  await page.waitForFunction(() => !document.querySelector(".plans-beside td.old"));
+  const rows = await table(page).locator("tbody tr").all();
+  return Promise.all(rows.map((row) => row.locator("th, td .value").allInnerTexts()));
+}
+
+const heads = async (page: Page): Promise<readonly string[]> =>
+  (await table(page).locator("thead th").allInnerTexts()).map((text) => text.replaceAll("\u00a0", " "));
+
+/** Turns a number, and looks at what moved. */
+async function turn(page: Page, id: string, text: string): Promise<void> {
+  await type(page, id, text);
+  await page.getByRole("button", { name: "Done", exact: true }).click();
+}
+
+const press = (page: Page, name: string) => page.getByRole("button", { name, exact: true }).click();
+
+describe.each([
+  ["a desk", DESK],
+  ["a phone", PHONE],
+])("on %s", (_where, viewport) => {
+  const isPhone = viewport === PHONE;
+
+  test("two plans are kept, taken over and undone, and a second profile that gets the link sees the same columns", async () => {
+    const { page, context, complaints } = await open(browser, { viewport });
+    const held = await shownValueOf(page, "totes.capacity");
+    await tool(page, "Hold");
+    await turn(page, "totes.capacity", "550 gal");
+    if (isPhone) {
+      await tool(page, "Side by side");
+      await press(page, "Keep this beside");
+    } else {
+      const moved = page.locator(".moved-list");
+      expect(await moved.locator(".changed").innerText()).toContain("550");
+      await moved.getByRole("button", { name: "Keep beside" }).click();
+    }
+    await columns(page);
+    expect(await shownValueOf(page, "totes.capacity")).toBe(held);
+    // From here on it is two touches a plan: turn, and keep.
+    await turn(page, "barn_roof.footprint", "600 ft2");
+    if (isPhone) await tool(page, "Side by side");
+    await press(page, "Keep this beside");
+    const seen = await columns(page);
+    const names = await heads(page);
+    expect(names).toHaveLength(3);
+    expect(names[1]).toContain("550 gal");
+    expect(names[2]).toContain("600 ft²");
+    expect(seen).toHaveLength(5);
+    for (const cells of seen) expect(cells).toHaveLength(4);
+    expect(seen[0]?.[0]).toBe("Short days, worst season");
+    expect(new Set(seen[0]?.slice(1)).size).toBeGreaterThan(1);
+    expect(await axe(page)).toEqual([]);
+
+    await tool(page, "Share");
+    const link = await page.getByLabel("The link", { exact: true }).inputValue();
+    await page.keyboard.press("Escape");
+    const other = await open(browser, { viewport });
+    await other.page.goto(link);
+    await settled(other.page);
+    await tool(other.page, "Side by side");
+    expect(await columns(other.page)).toEqual(seen);
+    expect((await heads(other.page)).slice(1)).toEqual(names.slice(1));
+    await other.context.close();
+
+    await table(page).locator(".plan-head .name").first().click();
+    await press(page, "Take over");
+    expect(await table(page).locator(".plan-head .name").first().innerText()).toContain("As it was");
+    const over = await columns(page);
+    expect(over[0]?.[1]).toBe(seen[0]?.[2]);
+    expect(over[0]?.[2]).toBe(seen[0]?.[1]);
+    await tool(page, "Undo");
+    expect(await columns(page)).toEqual(seen);
+
+    await table(page).locator(".plan-head .name").last().click();
+    await page.locator(".acts input").fill("More roof");
+    await page.locator(".acts input").press("Enter");
+    expect(await table(page).locator(".plan-head .name").last().innerText()).toContain("More roof");
+    await table(page).locator(".plan-head .name").last().click();
+    await press(page, "Drop");
+    expect(await heads(page)).toHaveLength(2);
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+});

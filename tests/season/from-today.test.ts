@@ -1,0 +1,205 @@
+// How long it lasts from today: ranks of past years, one's own forecast, and no odds of made-up weather.
+
+import { describe, expect, test } from "vitest";
+import type { DailyRecord } from "../../src/rainfall/record.ts";
+import { dayAtRank, type FromToday, fromToday, type Odds } from "../../src/season/from-today.ts";
+import type { SeasonInput } from "../../src/season/input.ts";
+import type { TodayGiven } from "../../src/season/moment-today.ts";
+import {
+  type Expected,
+  expecting,
+  type Forecast,
+  withForecast,
+  yearsAhead,
+} from "../../src/season/years-ahead.ts";
+import { calendarDate, dayNumber } from "../../src/units/calendar.ts";
+import { bed, carry, crop, inputOf, MM, recordOf, roof, seattle, tank } from "./made.ts";
+
+const FIRST = dayNumber(1991, 1, 1);
+const DAYS = dayNumber(2021, 1, 1) - FIRST;
+const TODAY = dayNumber(2021, 6, 15);
+
+/** Thirty years; the later the year, the sooner in July its rain ends. */
+const thirty = (more: Partial<DailyRecord> = {}): DailyRecord => {
+  const rain = new Float64Array(DAYS);
+  for (let day = 0; day < DAYS; day++) {
+    const { year, month, day: of } = calendarDate(FIRST + day);
+    const ends = 31 - (year - 1991);
+    if (month < 7 || (month === 7 && of <= ends)) rain[day] = 6 * MM;
+  }
+  return recordOf(rain, FIRST, { madeUp: false, ...more });
+};
+
+const plan = (more: Partial<SeasonInput> = {}): SeasonInput =>
+  inputOf({
+    start: "05-01",
+    end: "08-31",
+    tanks: [tank(0.4, { startShare: 1 })],
+    roofs: [roof({ footprint: 5 })],
+    carries: [carry()],
+    beds: [bed({ crops: [crop({ planted: "05-01", stages: [0, 0, 120, 0], kcMiddle: 1, rootStart: 0.3 })] })],
+    ...more,
+  });
+
+const given = (more: Partial<TodayGiven> = {}): TodayGiven => ({
+  today: TODAY,
+  drying: "usual",
+  levels: { tank: 1 },
+  charges: {},
+  lastSoaked: { bed: TODAY - 1 },
+  ...more,
+});
+
+function asked(record: DailyRecord, forecast: Forecast = new Map(), more: Partial<TodayGiven> = {}) {
+  const answer = fromToday(plan(), record, given(more), forecast);
+  if ("failed" in answer) throw new Error(answer.failed);
+  return answer;
+}
+
+function oddsOf(answer: FromToday): Odds {
+  if (answer.kind !== "odds") throw new Error(answer.kind);
+  return answer;
+}
+
+describe("ranks", () => {
+  const twenty = Array.from({ length: 20 }, (_, place) => 100 + place);
+
+  test("are k / (n + 1): of twenty the second is sooner in at most one of ten, the tenth in at most half (Weibull 1939)", () => {
+    expect(dayAtRank(twenty, 0.1)).toBe(101);
+    expect(dayAtRank(twenty, 0.5)).toBe(109);
+    expect(dayAtRank(twenty, 0.9)).toBe(117);
+    expect(dayAtRank([...twenty].reverse(), 0.1)).toBe(101);
+  });
+
+  test("name no day where it is not before the season's end, and the soonest of too few", () => {
+    expect(dayAtRank([5, null, null, null, null, null, null, null, null], 0.5)).toBeNull();
+    expect(dayAtRank([9, 7, null], 0.1)).toBe(7);
+    expect(dayAtRank([], 0.5)).toBeNull();
+  });
+});
+
+describe("members", () => {
+  test("are the weather of every past year from this calendar day on, in today's season", () => {
+    const record = thirty();
+    const eto = new Float64Array(DAYS).fill(4 * MM);
+    const { years, ahead } = yearsAhead(record, eto, { today: TODAY, last: dayNumber(2021, 8, 31) });
+    expect(years).toBe(30);
+    expect(ahead.map(({ year }) => year)).toEqual(Array.from({ length: 30 }, (_, place) => 1991 + place));
+    // In 1991 it rains to July 31: 47 days from June 15 on; in 2020 to July 2.
+    expect(ahead[0]?.weather.rain.indexOf(0)).toBe(47);
+    expect(ahead[29]?.weather.rain.indexOf(0)).toBe(18);
+    expect(ahead[0]?.weather.rain.length).toBe(78);
+  });
+
+  test("of fewer than ten years count shifted too, and are fewer years for it", () => {
+    const record = { ...seattle(), madeUp: false };
+    const eto = new Float64Array(record.rain.length);
+    const days = { today: dayNumber(2016, 6, 15), last: dayNumber(2016, 8, 31) };
+    const { years, ahead } = yearsAhead(record, eto, days);
+    expect([years, ahead.length]).toEqual([4, 20]);
+    expect(Math.min(...ahead.map(({ shift }) => shift))).toBe(-10);
+    expect(Math.max(...ahead.map(({ shift }) => shift))).toBe(10);
+  });
+
+  test("never hold the season of today itself", () => {
+    const record = { ...seattle(), madeUp: false };
+    const days = { today: dayNumber(2014, 6, 15), last: dayNumber(2014, 8, 31) };
+    const { ahead } = yearsAhead(record, new Float64Array(record.rain.length), days);
+    expect(new Set(ahead.map(({ year }) => year))).toEqual(new Set([2012, 2013, 2015]));
+  });
+});
+
+describe("how long it lasts", () => {
+  test("comes sooner the sooner the rain ends, and each day is a member's", () => {
+    const { ahead, short } = oddsOf(asked(thirty()));
+    const days = ahead.map((run) => run.short as number);
+    for (let place = 1; place < days.length; place++)
+      expect(days[place]).toBeLessThanOrEqual(days[place - 1] as number);
+    expect(short.oneInTen).toBe(dayAtRank(days, 0.1));
+    expect(days).toContain(short.half);
+    expect((short.oneInTen as number) < (short.nineInTen as number)).toBe(true);
+  });
+
+  test("with much water is to the season's end, in at least n of n + 1", () => {
+    const answer = fromToday(plan({ tanks: [tank(50)] }), thirty(), given(), new Map());
+    if ("failed" in answer || answer.kind !== "odds") throw new Error("no odds");
+    expect(answer.short).toEqual({ oneInTen: null, half: null, nineInTen: null });
+    expect(answer.reachesEnd).toBeCloseTo(30 / 31, 12);
+  });
+
+  test("tells no odds of made-up weather: one usual run and one without any rain, which is not longer", () => {
+    const answer = asked(thirty({ madeUp: true }));
+    if (answer.kind !== "usual_and_dry") throw new Error(answer.kind);
+    expect(Object.keys(answer)).not.toContain("short");
+    expect(answer.dry.short as number).toBeLessThan(answer.usual.short as number);
+  });
+
+  test("is not asked outside the season", () => {
+    expect(asked(thirty(), new Map(), { today: dayNumber(2021, 10, 1) }).kind).toBe("out_of_season");
+  });
+
+  test("[G1] is the same whatever is asked before", () => {
+    const once = asked(thirty());
+    asked(thirty(), new Map(), { levels: { tank: 0.2 } });
+    expect(asked(thirty())).toEqual(once);
+  });
+});
+
+describe("one's own forecast", () => {
+  const weather = (length = 10) => ({
+    rain: new Float64Array(length).fill(1 * MM),
+    highest: new Float64Array(length).fill(300),
+    lowest: new Float64Array(length).fill(288),
+    eto: new Float64Array(length).fill(4 * MM),
+  });
+  const of = (expected: Partial<Expected>, day = TODAY): Forecast =>
+    new Map([[day, { rain: null, chance: null, highest: null, ...expected }]]);
+
+  test.each([0, 0.05, 0.4, 0.5, 1])(
+    "brings its rain in %f of the members and none in the others",
+    (chance) => {
+      const members = withForecast(
+        Array.from({ length: 20 }, () => weather()),
+        of({ rain: 9 * MM, chance }, TODAY + 2),
+        TODAY,
+      );
+      expect(members.filter(({ rain }) => rain[2] === 9 * MM).length).toBe(Math.round(20 * chance));
+      expect(members.filter(({ rain }) => rain[2] === 0).length).toBe(20 - Math.round(20 * chance));
+      expect(members.every(({ rain }) => rain[1] === 1 * MM && rain[3] === 1 * MM)).toBe(true);
+    },
+  );
+
+  test("brings it in half of them where no chance is stated, other members on other days", () => {
+    const both: Forecast = new Map([...of({ rain: 9 * MM }), ...of({ rain: 9 * MM }, TODAY + 1)]);
+    const members = withForecast(
+      Array.from({ length: 20 }, () => weather()),
+      both,
+      TODAY,
+    );
+    const wet = (day: number) => members.flatMap(({ rain }, place) => (rain[day] === 9 * MM ? [place] : []));
+    expect([wet(0).length, wet(1).length]).toEqual([10, 10]);
+    expect(wet(0)).not.toEqual(wet(1));
+  });
+
+  test("makes a hot day dry as FAO-56 Eq. 52 has it, its range as it was", () => {
+    const { eto, highest, lowest } = expecting(weather(), of({ highest: 310 }), TODAY, () => false);
+    // (Tmean + 17.8): from 300 and 288 K, mean 20.85 degrees Celsius, to 30.85.
+    expect(eto[0]).toBeCloseTo(((4 * MM) / 38.65) * 48.65, 9);
+    expect([highest?.[0], lowest?.[0], eto[1]]).toEqual([310, 298, 4 * MM]);
+  });
+
+  test("speaks of seven days only", () => {
+    const late = expecting(weather(), of({ rain: 9 * MM }, TODAY + 7), TODAY, () => true);
+    expect([...late.rain]).toEqual([...weather().rain]);
+  });
+
+  test("of much rain makes it last longer, of none not longer", () => {
+    const days = (rain: number): Forecast =>
+      new Map(Array.from({ length: 7 }, (_, day) => [TODAY + day, { rain, chance: 1, highest: null }]));
+    const dry = recordOf(new Float64Array(DAYS), FIRST, { madeUp: false });
+    const halfOf = (forecast: Forecast) =>
+      oddsOf(asked(dry, forecast, { levels: { tank: 0.2 } })).short.half as number;
+    expect(halfOf(days(20 * MM))).toBeGreaterThan(halfOf(new Map()));
+    expect(halfOf(days(0))).toBe(halfOf(new Map()));
+  });
+});

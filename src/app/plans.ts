@@ -157,11 +157,7 @@ function dearer({ plan, laid }: Column, total: number | null, planned: number | 
     const of = CARD_KINDS[kind];
     return of !== undefined && isPriced(of) && card?.price === undefined;
   });
-  return dearerSaid(
-    by,
-    showQuantity(Math.abs(by), "money", options),
-    unpriced.map(({ title }) => title),
-  );
+  return dearerSaid(by, showQuantity(Math.abs(by), "money", options), unpriced.length);
 }
 
 function createEdits({ session, options }: Tools, bringLast: () => void) {

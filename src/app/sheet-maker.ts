@@ -2,6 +2,7 @@
 
 import { createMemo, createSignal } from "solid-js";
 import { setGiven } from "../document/edits.ts";
+import { withSeen } from "../document/notes.ts";
 import { apart, titlesApart } from "../document/title-apart.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import { answers } from "../telling/answers.ts";
@@ -10,7 +11,7 @@ import type { Room } from "../telling/lead.ts";
 import type { SavedSheet, Sheet } from "../ui/sheet.ts";
 import type { ShowOptions } from "../units/show.ts";
 import { createCautions } from "./cautions.ts";
-import { dayHere } from "./clock.ts";
+import { dayHere, today } from "./clock.ts";
 import { makeEdits } from "./edits.ts";
 import { stillToSay } from "./joining.ts";
 import { createKeeping } from "./keeping.ts";
@@ -87,7 +88,7 @@ export function createSheet(laid: Laid, shared: PageShared) {
   const reader = makeReader(session, showOptions, shared.words);
   const sheet: Sheet = {
     kinds: CARD_KINDS,
-    worksheet: createMemo(() => titlesApart(session.worksheet())),
+    worksheet: createMemo(() => titlesApart(withSeen(session.worksheet(), today()))),
     showOptions,
     readOptions: createMemo(() => ({
       locale: session.worksheet().locale,

@@ -3,9 +3,9 @@
 import type { Differing } from "../graph/differing.ts";
 
 const WHY = {
-  gone: "is gone from the sheet, so what this plan changes of it is left out",
-  another_kind: "is left out: the sheet has another kind of part under its name",
-  no_room: "is left out: the sheet is full",
+  gone: "gone from the sheet, its changes left out",
+  another_kind: "left out, the sheet has another kind of part under its name",
+  no_room: "left out, the sheet is full",
 } as const;
 
 /** What of a plan does not count, and why. */
@@ -15,7 +15,7 @@ export const leftOutSaid = ({
 }: {
   readonly title: string;
   readonly why: keyof typeof WHY;
-}): string => `${title} ${WHY[why]}.`;
+}): string => `${title}: ${WHY[why]}`;
 
 /** Differences named one by one; the others are counted. */
 const NAMED = 3;
@@ -74,11 +74,11 @@ export function planNameSaid(all: readonly Differing[]): string {
   return `${name.charAt(0).toUpperCase()}${name.slice(1)}${more > 0 ? ` and ${more} more` : ""}`;
 }
 
-/** What a plan costs more or less than the sheet, and which of what it adds has no price; "" where nothing is known. */
-export function dearerSaid(by: number, shown: string, unpriced: readonly string[]): string {
+/** What a plan costs more or less than the sheet, and how much of what it adds has no price; "" where nothing is known. */
+export function dearerSaid(by: number, shown: string, unpriced: number): string {
   const costs = by === 0 ? [] : [`costs ${shown} ${by > 0 ? "more" : "less"}`];
-  const open = unpriced.length === 0 ? [] : [`${unpriced.join(", ")} has no price`];
-  return [...costs, ...open].join("; ");
+  const open = unpriced === 0 ? [] : [`${unpriced === 1 ? "one part" : `${unpriced} parts`} not priced`];
+  return [...costs, ...open].join(", ");
 }
 
 /** An answer that plans are compared by, and which of two is better. */

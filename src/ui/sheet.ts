@@ -20,6 +20,7 @@ import type { DrierYears, RainEdits, RainImport } from "./dialogs/rain-import.ts
 import type { Doubting } from "./hand/doubting.ts";
 import type { Hand, Since } from "./hand/hand.ts";
 import type { Looking } from "./looking.ts";
+import type { Money } from "./money/money.ts";
 import type { WorkBackTools } from "./work-back/work-back.ts";
 
 export type SavedSheet = {
@@ -104,6 +105,8 @@ export type Sheet = {
   readonly since: Since;
   /** What is not sure; null until it is asked for and here. */
   readonly doubting: Accessor<Doubting | null>;
+  /** What the next money buys, fetched when it is first asked for. */
+  readonly nextMoney: () => Promise<Money>;
   /** The means to work back from an answer, fetched when somebody asks. */
   readonly workBack: () => Promise<WorkBackTools>;
   /** Plans beside the sheet, fetched when they are first asked for. */

@@ -66,7 +66,7 @@ test("the readable report says which plan it is, and what of it is left out", as
   const { stdout, status } = await run(worksheet(), "--plan", "Odds");
   expect(status).toBe(0);
   expect(stdout).toMatch(
-    /^The sheet with the plan "Odds"\.\nOld shed is gone from the sheet, so .* left out\.\n\n/,
+    /^The sheet with the plan "Odds"\.\nOld shed: gone from the sheet, its changes left out\n\n/,
   );
 });
 

@@ -81,14 +81,15 @@ describe("what differs, in the grower's own words and units", () => {
 
 test("what does not count is told with its reason", () => {
   expect(leftOutSaid({ title: "Blue tank", why: "gone" })).toBe(
-    "Blue tank is gone from the sheet, so what this plan changes of it is left out.",
+    "Blue tank: gone from the sheet, its changes left out",
   );
 });
 
-test("the price is said where it differs, and what has none", () => {
-  expect(dearerSaid(0, "$0", [])).toBe("");
-  expect(dearerSaid(40, "$40", [])).toBe("costs $40 more");
-  expect(dearerSaid(-40, "$40", ["Shed roof"])).toBe("costs $40 less; Shed roof has no price");
+test("the price is said where it differs, and how much has none", () => {
+  expect(dearerSaid(0, "$0", 0)).toBe("");
+  expect(dearerSaid(40, "$40", 0)).toBe("costs $40 more");
+  expect(dearerSaid(-40, "$40", 1)).toBe("costs $40 less, one part not priced");
+  expect(dearerSaid(0, "$0", 2)).toBe("2 parts not priced");
 });
 
 describe("the five answers", () => {

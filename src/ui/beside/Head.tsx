@@ -10,14 +10,14 @@ function Acts(props: { readonly name: string; readonly plans: Plans; readonly on
   };
   return (
     <div class="acts">
-      <button type="button" onClick={act(() => props.plans.takeOver(props.name))}>
+      <button type="button" class="link" onClick={act(() => props.plans.takeOver(props.name))}>
         Take over
       </button>
-      <button type="button" onClick={act(() => props.plans.drop(props.name))}>
+      <button type="button" class="link" onClick={act(() => props.plans.drop(props.name))}>
         Drop
       </button>
       <label>
-        Name
+        <span class="unseen">Name of this plan</span>
         <input
           value={props.name}
           maxLength={200}
@@ -58,14 +58,20 @@ export function Head(props: { readonly head: PlanHead; readonly plans: Plans }) 
         title={`${props.head.name}: take over, drop, name`}
         onClick={() => setOpen(!open())}
       >
-        {props.head.name}
+        <span>{props.head.name}</span>
       </button>
-      <Show when={open()}>
+      <Show
+        when={open()}
+        fallback={
+          <>
+            <For each={props.head.differs}>{(line) => <span class="aside">{line}</span>}</For>
+            <For each={props.head.left}>{(line) => <span class="aside left">{line}</span>}</For>
+            <Show when={props.head.dearer}>{(dearer) => <span class="price">{dearer()}</span>}</Show>
+          </>
+        }
+      >
         <Acts name={props.head.name} plans={props.plans} onDone={() => setOpen(false)} />
       </Show>
-      <For each={props.head.differs}>{(line) => <span class="aside">{line}</span>}</For>
-      <For each={props.head.left}>{(line) => <span class="aside left">{line}</span>}</For>
-      <Show when={props.head.dearer}>{(dearer) => <span class="price">{dearer()}</span>}</Show>
     </th>
   );
 }

@@ -59,6 +59,9 @@ function Table(props: { readonly plans: Plans }) {
           <th scope="col" class="sheet-head">
             The sheet
             <span class="aside">{sheet.held() ? "as it is in hand" : "as it is now"}</span>
+            <Show when={props.plans.heads().length > 1}>
+              <span class="aside swipe">{props.plans.heads().length} plans, swipe →</span>
+            </Show>
           </th>
           <For each={props.plans.heads()}>{(head) => <Head head={head} plans={props.plans} />}</For>
         </tr>
@@ -102,6 +105,7 @@ export function PlansBeside() {
         <span role="status" class="aside">
           {said()}
         </span>
+        <Show when={plans()}>{(made) => <Others plans={made()} />}</Show>
         <button type="button" class="link back" onClick={() => sheet.looking.showTime("year")}>
           Back to the year
         </button>
@@ -116,7 +120,6 @@ export function PlansBeside() {
             <Show when={made().heads().length > 0} fallback={<p class="aside">{HOW}</p>}>
               <Table plans={made()} />
             </Show>
-            <Others plans={made()} />
           </>
         )}
       </Show>

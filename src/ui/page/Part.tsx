@@ -5,6 +5,7 @@ import { bare } from "../../document/title-apart.ts";
 import type { Card } from "../../document/worksheet.ts";
 import { isMet } from "../../graph/row-when.ts";
 import type { Row } from "../../graph/types.ts";
+import { keepBeside, showInTime } from "../beside/show.ts";
 import { BySeason } from "../charts/BySeason.tsx";
 import { Figures } from "../charts/Figures.tsx";
 import { ThroughYear } from "../charts/ThroughYear.tsx";
@@ -119,6 +120,11 @@ function Body(props: { readonly card: Card }) {
       <For each={main().filter((row) => !isGiven(row))}>
         {(row) => <RowView card={props.card} row={row} />}
       </For>
+      <Show when={props.card.id === "cost"}>
+        <button type="button" class="act" onClick={() => showInTime(sheet, "money")}>
+          Next money: what to buy
+        </button>
+      </Show>
       <Figures card={props.card} />
       <Show when={sheet.kinds[props.card.kind]?.views}>
         {(views) => (
@@ -204,6 +210,11 @@ export function Part(props: { readonly card: Card; readonly parts: Parts }) {
   return (
     <article class="card" id={props.card.id} aria-label={props.card.title} tabindex="-1" {...swipe}>
       <Beside card={props.card} parts={props.parts} />
+      <Show when={isPhone() && sheet.held() && !sheet.looking.inHand()}>
+        <button type="button" class="link keep-line" onClick={() => keepBeside(sheet)}>
+          Keep beside
+        </button>
+      </Show>
       <Show when={!isPhone()}>
         <Name card={props.card} />
         <Show

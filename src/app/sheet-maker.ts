@@ -25,8 +25,12 @@ import { TEMPLATES } from "./templates.ts";
 import { listenToTyping } from "./typing.ts";
 
 /** The sentences on top, and what their workings say beside them. */
-function createTelling(session: Session, { result }: Pick<Reader, "result">) {
-  const asked = () => ({ result, cards: session.worksheet().cards });
+function createTelling(
+  session: Session,
+  { result }: Pick<Reader, "result">,
+  isSpan: (id: string) => boolean,
+) {
+  const asked = () => ({ result, cards: session.worksheet().cards, isSpan });
   return {
     answers: (room?: Room) => answers(asked(), room),
     beside: (id: string) => besideAnswer(asked(), id),
@@ -93,7 +97,7 @@ export function createSheet(laid: Laid, shared: PageShared) {
     ...reader,
     ...createCautions(engine, showOptions, shared),
     problems: createMemo(() => engine.view().results.problems),
-    ...createTelling(session, reader),
+    ...createTelling(session, reader, (id) => typeof sheet.doubting()?.spanOf(id) === "string"),
     missing: createMemo(() =>
       reader.starter() ? [] : stillToSay(CARD_KINDS, session.worksheet().cards, reader.result),
     ),

@@ -8,7 +8,6 @@ import { Answers } from "./Answers.tsx";
 import { Foot } from "./Foot.tsx";
 import { Header } from "./Header.tsx";
 import { KeepingBar } from "./KeepingBar.tsx";
-import { NextNumber } from "./NextNumber.tsx";
 import { PartList } from "./PartList.tsx";
 import { fetchPrintedPage } from "./paper.ts";
 import { createParts, type Parts } from "./parts.ts";
@@ -16,13 +15,15 @@ import { type Listing, Strip } from "./Strip.tsx";
 
 // The answers come first; whatever else is seen follows as soon as it is here.
 const Drawing = lazy(async () => ({ default: (await import("../charts/Drawing.tsx")).Drawing }));
+const NextMoney = lazy(async () => ({ default: (await import("../money/NextMoney.tsx")).NextMoney }));
 const PlansBeside = lazy(async () => ({
   default: (await import("../beside/PlansBeside.tsx")).PlansBeside,
 }));
 const Time = lazy(async () => ({ default: (await import("../charts/Time.tsx")).Time }));
-const LayOut = lazy(async () => ({ default: (await import("../dialogs/LayOut.tsx")).LayOut }));
+const Begin = lazy(async () => ({ default: (await import("../begin/Begin.tsx")).Begin }));
 const Hand = lazy(async () => ({ default: (await import("../hand/Hand.tsx")).Hand }));
 const Moved = lazy(async () => ({ default: (await import("../hand/Moved.tsx")).Moved }));
+const NextNumber = lazy(async () => ({ default: (await import("./NextNumber.tsx")).NextNumber }));
 const Third = lazy(async () => ({ default: (await import("./Third.tsx")).Third }));
 const Part = lazy(async () => ({ default: (await import("./Part.tsx")).Part }));
 
@@ -67,18 +68,6 @@ function OpenPart(props: { readonly parts: Parts; readonly listing: Listing }) {
   );
 }
 
-/** Says what there is on an empty sheet, in the stead of its drawing. */
-function Place() {
-  const sheet = useSheet();
-  return (
-    <div class="zone-place">
-      <Show when={isBare(sheet.kinds, sheet.worksheet().cards)} fallback={<Drawing />}>
-        <LayOut />
-      </Show>
-    </div>
-  );
-}
-
 /** Whether the window is too low for one thing under the other. */
 function createLow() {
   const query = matchMedia("(max-height: 499px)");
@@ -115,9 +104,14 @@ function TimeZone() {
   const sheet = useSheet();
   return (
     <div class="zone-time">
-      <Show when={sheet.looking.time() === "beside"} fallback={<Time />}>
-        <PlansBeside />
-      </Show>
+      <Switch fallback={<Time />}>
+        <Match when={sheet.looking.time() === "beside"}>
+          <PlansBeside />
+        </Match>
+        <Match when={sheet.looking.time() === "money"}>
+          <NextMoney />
+        </Match>
+      </Switch>
     </div>
   );
 }
@@ -172,7 +166,9 @@ export function Page() {
             </Show>
           </div>
         </Show>
-        <Place />
+        <div class="zone-place">
+          <Drawing />
+        </div>
         <Show when={isAtRest() || width() === "bench" || width() === "wide"}>
           <TimeZone />
         </Show>
@@ -185,17 +181,22 @@ export function Page() {
         <Show when={width() === "wide"}>
           <Third />
         </Show>
-        <OnPaper />
         <Show when={isPhone() && sheet.looking.inHand()}>
           <div class="zone-hand">
             <Hand />
           </div>
         </Show>
       </main>
-      <NextNumber />
+      <Show when={!sheet.starter() && !isBare(sheet.kinds, sheet.worksheet().cards)}>
+        <NextNumber />
+      </Show>
+      <Show when={sheet.looking.beginning()}>
+        <Begin />
+      </Show>
       <Show when={isAtRest()}>
         <Foot />
       </Show>
+      <OnPaper />
     </>
   );
 }

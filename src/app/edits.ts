@@ -4,6 +4,7 @@ import { emptyWorksheet } from "../document/blank.ts";
 import { copyCard, moveCard, removeCard, renameCard } from "../document/card-edits.ts";
 import { setGiven, setLife, setMeasured, setPrice, setWorksheet } from "../document/edits.ts";
 import { editLabel } from "../document/history.ts";
+import { NOTED_GIVENS } from "../document/notes.ts";
 import { recordNames } from "../document/record-names.ts";
 import { swapped } from "../document/swap.ts";
 import type { Entry, Worksheet } from "../document/worksheet.ts";
@@ -19,6 +20,7 @@ import { today } from "./clock.ts";
 import { download, fileStem } from "./download.ts";
 import { freeTitle } from "./free-title.ts";
 import { addJoined, laidOut } from "./joining.ts";
+import { withTyped } from "./noting.ts";
 import type { PageShared } from "./page-shared.ts";
 import type { createRain } from "./rain.ts";
 import type { Session } from "./session.ts";
@@ -97,6 +99,8 @@ function cardEdits({
 > {
   return {
     given: (card, row, entry, merge = false) => {
+      if (NOTED_GIVENS.has(row.name))
+        return void session.note((worksheet) => withTyped(worksheet, card.id, row.name, entry));
       const stored = row.row === "given" && row.stored === "card" ? { stored: "card" as const } : {};
       const change = (worksheet: Worksheet) => {
         const set = setNumber(worksheet, card.id, { name: row.name, ...stored }, entry);

@@ -2,6 +2,7 @@
 // day runs in the worker, so that nothing long stands in the way of a touch.
 
 import { createSignal } from "solid-js";
+import { withSeen } from "../document/notes.ts";
 import { titlesApart } from "../document/title-apart.ts";
 import type { Worksheet } from "../document/worksheet.ts";
 import { type Graph, graphFor } from "../graph/build.ts";
@@ -12,6 +13,7 @@ import type { DailyRecord } from "../rainfall/record.ts";
 import { forgetOldest, isMadeUpKey } from "../studies/made-up-records.ts";
 import type { WorkerClient } from "../worker/client.ts";
 import type { Ran } from "../worker/messages.ts";
+import { today } from "./clock.ts";
 
 /** Answers that undo may want; those in use are kept besides. */
 const KEPT_ANSWERS = 150;
@@ -33,7 +35,7 @@ export function createEngine(first: Worksheet, given: readonly DailyRecord[]) {
   let client: WorkerClient | null = null;
 
   const work = (worksheet: Worksheet, previous?: View): View => {
-    const applied = titlesApart(worksheet);
+    const applied = titlesApart(withSeen(worksheet, today()));
     const graph = graphFor(applied, CARD_KINDS, previous?.graph);
     return { worksheet: applied, graph, results: evaluate(graph, applied, settled, previous?.results) };
   };

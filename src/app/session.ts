@@ -3,6 +3,7 @@
 import { type Accessor, batch, createEffect, createSignal, onCleanup } from "solid-js";
 import { setWorksheet } from "../document/edits.ts";
 import {
+  amended,
   commit,
   dropped,
   type History,
@@ -13,6 +14,7 @@ import {
   undo,
   undoLabel,
 } from "../document/history.ts";
+import { united, withNotes } from "../document/notes.ts";
 import { recordNames } from "../document/record-names.ts";
 import type { Worksheet } from "../document/worksheet.ts";
 import type { Results } from "../graph/evaluate.ts";
@@ -66,7 +68,8 @@ function createSteps(engine: Engine, { history, setHistory, show }: Standing) {
     batch(() => {
       setBefore(engine.view().results);
       merging = null;
-      show(to(history()));
+      const next = to(history());
+      show(amended(next, withNotes(next.present, history().present.notes ?? [])));
     });
   return {
     before,
@@ -93,11 +96,19 @@ function createSteps(engine: Engine, { history, setHistory, show }: Standing) {
       setBefore(null);
       return true;
     },
-    /** What another tab made of the worksheet: a step, from which nothing is measured. */
+    /** Writes notes down: no step, as undo never takes them away. */
+    note: (change: (worksheet: Worksheet) => Worksheet): void =>
+      batch(() => {
+        setBefore(engine.view().results);
+        merging = null;
+        show(amended(history(), change(history().present)));
+      }),
+    /** What another tab made of the worksheet: a step, from which nothing is measured; both tabs' notes stay. */
     takeOver: (worksheet: Worksheet): void => {
       merging = null;
       setBefore(null);
-      setHistory(commit(history(), worksheet, { label: "Change in another tab" }));
+      const all = united(worksheet.notes ?? [], history().present.notes ?? []);
+      setHistory(commit(history(), withNotes(worksheet, all), { label: "Change in another tab" }));
     },
   };
 }
@@ -119,7 +130,7 @@ export function createSession(laid: Laid, shared: PageShared) {
     engine.update(next.present);
     saver.change(next.present);
   };
-  const { before, edit, takeOver, ...steps } = createSteps(engine, { history, setHistory, show });
+  const { before, edit, note, takeOver, ...steps } = createSteps(engine, { history, setHistory, show });
   onCleanup(
     followOtherTabs({
       shared,
@@ -158,6 +169,13 @@ export function createSession(laid: Laid, shared: PageShared) {
     worksheet: (): Worksheet => history().present,
     undoLabel: (): string | null => undoLabel(history()),
     redoLabel: (): string | null => redoLabel(history()),
+    /** Writes notes down, and says once they are stored whether they are. */
+    note: async (change: (worksheet: Worksheet) => Worksheet): Promise<boolean> => {
+      if (laid.readOnly) return false;
+      note(change);
+      await saver.flush();
+      return !refused() && saver.isIdle();
+    },
     edit: (...asked: Parameters<typeof edit>): void => {
       if (!laid.readOnly) edit(...asked);
     },

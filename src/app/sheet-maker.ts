@@ -2,6 +2,7 @@
 
 import { createMemo, createSignal } from "solid-js";
 import { setGiven } from "../document/edits.ts";
+import { withSeen } from "../document/notes.ts";
 import { apart, titlesApart } from "../document/title-apart.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import { answers } from "../telling/answers.ts";
@@ -10,7 +11,7 @@ import type { Room } from "../telling/lead.ts";
 import type { SavedSheet, Sheet } from "../ui/sheet.ts";
 import type { ShowOptions } from "../units/show.ts";
 import { createCautions } from "./cautions.ts";
-import { dayHere } from "./clock.ts";
+import { dayHere, today } from "./clock.ts";
 import { makeEdits } from "./edits.ts";
 import { stillToSay } from "./joining.ts";
 import { createKeeping } from "./keeping.ts";
@@ -24,8 +25,12 @@ import { TEMPLATES } from "./templates.ts";
 import { listenToTyping } from "./typing.ts";
 
 /** The sentences on top, and what their workings say beside them. */
-function createTelling(session: Session, { result }: Pick<Reader, "result">) {
-  const asked = () => ({ result, cards: session.worksheet().cards });
+function createTelling(
+  session: Session,
+  { result }: Pick<Reader, "result">,
+  isSpan: (id: string) => boolean,
+) {
+  const asked = () => ({ result, cards: session.worksheet().cards, isSpan });
   return {
     answers: (room?: Room) => answers(asked(), room),
     beside: (id: string) => besideAnswer(asked(), id),
@@ -83,7 +88,7 @@ export function createSheet(laid: Laid, shared: PageShared) {
   const reader = makeReader(session, showOptions, shared.words);
   const sheet: Sheet = {
     kinds: CARD_KINDS,
-    worksheet: createMemo(() => titlesApart(session.worksheet())),
+    worksheet: createMemo(() => titlesApart(withSeen(session.worksheet(), today()))),
     showOptions,
     readOptions: createMemo(() => ({
       locale: session.worksheet().locale,
@@ -92,7 +97,7 @@ export function createSheet(laid: Laid, shared: PageShared) {
     ...reader,
     ...createCautions(engine, showOptions, shared),
     problems: createMemo(() => engine.view().results.problems),
-    ...createTelling(session, reader),
+    ...createTelling(session, reader, (id) => typeof sheet.doubting()?.spanOf(id) === "string"),
     missing: createMemo(() =>
       reader.starter() ? [] : stillToSay(CARD_KINDS, session.worksheet().cards, reader.result),
     ),

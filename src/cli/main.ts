@@ -16,6 +16,7 @@ import { notSureReport, notSureText } from "./not-sure-report.ts";
 import { layPlan, planText } from "./plan-report.ts";
 import { openRain } from "./rain.ts";
 import { fullReport, jsonReport } from "./report.ts";
+import { withSets } from "./seen.ts";
 import { writeSeries } from "./series.ts";
 import { setValue } from "./set-value.ts";
 import { shortReport } from "./short-report.ts";
@@ -61,8 +62,7 @@ async function run(wanted: Wanted): Promise<string> {
     records.push(record);
     worksheet = withRain(worksheet, record);
   }
-  for (const { name, value } of wanted.sets) worksheet = setValue(worksheet, CARD_KINDS, name, value);
-  if (wanted.today !== null) worksheet = setValue(worksheet, CARD_KINDS, "site.today", wanted.today);
+  worksheet = withSets(worksheet, wanted.today, wanted.sets);
   for (const { name, value } of wanted.offers) worksheet = priceOffer(worksheet, CARD_KINDS, name, value);
   const whole = workOut(worksheet, CARD_KINDS, records);
   if (wanted.series !== null) writeSeries(wanted.series, whole, records);

@@ -10,10 +10,9 @@ import {
   numberTrials,
   sheetToTry,
   type Trial,
-  type TriedPoint,
-  tryOne,
   wordTrials,
 } from "../studies/try.ts";
+import { type TriedPoint, tryOne } from "../studies/try-one.ts";
 import { MEASURES } from "../units/measures.ts";
 import { scaleBetween } from "../units/scale.ts";
 import { fromSi, toSi } from "../units/unit.ts";

@@ -6,6 +6,7 @@ import { frozen } from "./freeze.ts";
 import { lenientCard, lenientPlan, lenientSheet } from "./lenient.ts";
 import { LIMITS } from "./limits.ts";
 import { migrate } from "./migrate.ts";
+import { united } from "./notes.ts";
 import {
   FORBIDDEN_NAMES,
   isPlainObject,
@@ -16,9 +17,9 @@ import {
   type ReadProblem,
 } from "./plain.ts";
 import { freePlanName } from "./plan-names.ts";
-import { cardShape, planShape, sheetShape } from "./shape.ts";
+import { cardShape, noteShape, planShape, sheetShape } from "./shape.ts";
 import { placeInText } from "./text-place.ts";
-import { type Card, CURRENT_VERSION, type Plan, type Worksheet } from "./worksheet.ts";
+import { type Card, CURRENT_VERSION, type Note, type Plan, type Worksheet } from "./worksheet.ts";
 
 export type WorksheetReading =
   | {
@@ -70,6 +71,8 @@ function problemsOf(issues: readonly Issue[], under: readonly PropertyKey[]): Re
   return issues.map((issue) => ({ path: pathOf([...under, ...issue.path]), message: issueText(issue) }));
 }
 
+type ListKey = "cards" | "plans" | "notes";
+
 type ReadList<T> = { readonly read: T[]; readonly aside: Plain[]; readonly notes: string[] };
 
 function nameOf(part: Plain): string {
@@ -82,13 +85,9 @@ type Checked<T> =
   | { readonly success: false; readonly error: { readonly issues: readonly Issue[] } };
 
 /** Reads a list part by part: one that is wrong is set aside, its first wrong place told. */
-function readList<T>(
-  list: readonly Plain[],
-  key: "cards" | "plans",
-  check: (part: Plain) => Checked<T>,
-): ReadList<T> {
+function readList<T>(list: readonly Plain[], key: ListKey, check: (part: Plain) => Checked<T>): ReadList<T> {
   const all: ReadList<T> = { read: [], aside: [], notes: [] };
-  const what = key === "cards" ? "Card" : "Plan";
+  const what = { cards: "Card", plans: "Plan", notes: "Note" }[key];
   list.forEach((given, index) => {
     const checked = check(given);
     if (checked.success) {
@@ -123,8 +122,8 @@ function readPlans(list: readonly Plain[]): ReadList<Plan> {
   return { ...all, read };
 }
 
-function listOf(worksheet: PlainObject, key: "cards" | "plans"): readonly Plain[] | ReadProblem {
-  const list = key === "plans" ? (worksheet.plans ?? []) : worksheet.cards;
+function listOf(worksheet: PlainObject, key: ListKey): readonly Plain[] | ReadProblem {
+  const list = key === "cards" ? worksheet.cards : (worksheet[key] ?? []);
   if (!Array.isArray(list)) return { path: key, message: `A worksheet has a list of ${key}.` };
   if (list.length > LIMITS[key]) {
     return {
@@ -153,19 +152,23 @@ function assemble(worksheet: PlainObject, newer: boolean, earlier: readonly stri
   if ("path" in list) return { ok: false, problems: [list] };
   const planList = listOf(worksheet, "plans");
   if ("path" in planList) return { ok: false, problems: [planList] };
+  const noteList = listOf(worksheet, "notes");
+  if ("path" in noteList) return { ok: false, problems: [noteList] };
   const forbidden = forbiddenName(list);
   if (forbidden) return { ok: false, problems: [forbidden] };
-  const { cards: _cards, plans: _plans, ...rest } = worksheet;
+  const { cards: _cards, plans: _plans, notes: _notes, ...rest } = worksheet;
   const sheet = sheetShape.safeParse(lenientSheet(rest));
   if (!sheet.success) return { ok: false, problems: problemsOf(sheet.error.issues, []) };
   const cards = readCards(list);
   const plans = readPlans(planList);
+  const notes = readList<Note>(noteList, "notes", (note) => noteShape.safeParse(note));
   const before = worksheet[SET_ASIDE];
-  const kept = [...(Array.isArray(before) ? before : []), ...cards.aside, ...plans.aside];
+  const kept = [...(Array.isArray(before) ? before : []), ...cards.aside, ...plans.aside, ...notes.aside];
   const whole = {
     ...sheet.data,
     cards: cards.read,
     ...(plans.read.length > 0 ? { plans: plans.read } : {}),
+    ...(notes.read.length > 0 ? { notes: united([], notes.read) } : {}),
     ...(kept.length > 0 ? { [SET_ASIDE]: kept } : {}),
   };
   const newerNotes = newer
@@ -178,7 +181,7 @@ function assemble(worksheet: PlainObject, newer: boolean, earlier: readonly stri
     ok: true,
     worksheet: frozen(whole),
     readOnly: newer,
-    notes: [...earlier, ...newerNotes, ...cards.notes, ...plans.notes],
+    notes: [...earlier, ...newerNotes, ...cards.notes, ...plans.notes, ...notes.notes],
   };
 }
 

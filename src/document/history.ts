@@ -76,6 +76,11 @@ export function dropped<T>(before: History<T>): History<T> {
   return history(before.past.slice(0, -1), last.document, [], null);
 }
 
+/** Another document in the present, and no step: what undo never takes away. */
+export function amended<T>(before: History<T>, document: T): History<T> {
+  return document === before.present ? before : history(before.past, document, before.future, null);
+}
+
 /** Takes the last edit back; the same history where there is none. */
 export function undo<T>(before: History<T>): History<T> {
   const last = before.past.at(-1);

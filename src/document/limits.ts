@@ -15,6 +15,8 @@ export const LIMITS = {
   keys: 200,
   /** Plans of a worksheet. */
   plans: 400,
+  /** Notes of a worksheet: many a day for many years. */
+  notes: 20_000,
   /** Elements of a list. */
   list: 400,
   /** Numbers of one point. */

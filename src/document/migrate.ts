@@ -2,6 +2,7 @@
 
 import { isPlainObject, type Plain, type PlainObject, type ReadProblem } from "./plain.ts";
 import { toVersion2 } from "./to-version-2.ts";
+import { toVersion3 } from "./to-version-3.ts";
 import { CURRENT_VERSION } from "./worksheet.ts";
 
 export type Migration = {
@@ -18,6 +19,11 @@ export const MIGRATIONS: readonly Migration[] = [
     from: 1,
     change: "how far a number is in doubt is kept as its two ends, and other numbers of a part as plans.",
     apply: toVersion2,
+  },
+  {
+    from: 2,
+    change: "levels and soaks of a day are kept as notes of that day.",
+    apply: toVersion3,
   },
 ];
 

@@ -4,7 +4,7 @@ import { differences, effective } from "./effective.ts";
 import type { GivenRoles } from "./entries.ts";
 import { LIMITS } from "./limits.ts";
 import { freePlanName, withPlans } from "./plan-names.ts";
-import type { Plan, Worksheet } from "./worksheet.ts";
+import type { Change, Plan, Worksheet } from "./worksheet.ts";
 
 type Links = Pick<GivenRoles, "isLink">;
 
@@ -34,6 +34,14 @@ export function keepBeside(now: Worksheet, held: Worksheet, name: string, roles:
   const same = differs.changes.length + differs.added.length + differs.removed.length === 0;
   if (same || !fits(differs) || plans.length >= LIMITS.plans) return now;
   return withPlans(back, [...plans, { name: freePlanName(namesOf(now), name), ...differs }]);
+}
+
+/** Keeps changes as a plan; the worksheet stays the same one where no more plans fit. */
+export function addPlan(worksheet: Worksheet, name: string, changes: readonly Change[]): Worksheet {
+  const plans = worksheet.plans ?? [];
+  if (!fits({ changes }) || plans.length >= LIMITS.plans) return worksheet;
+  const plan = { name: freePlanName(namesOf(worksheet), name), changes, added: [], removed: [] };
+  return withPlans(worksheet, [...plans, plan]);
 }
 
 /**

@@ -1,4 +1,4 @@
-// The shape of a version-2 worksheet. What it does not know about an object it keeps, so that nothing is lost on saving.
+// The shape of a version-3 worksheet. What it does not know about an object it keeps, so that nothing is lost on saving.
 
 import * as z from "zod/mini";
 import { ORIGINS, spanProblem } from "./entry-fits.ts";
@@ -69,9 +69,26 @@ export const planShape = z.looseObject({
   removed: z._default(z.array(id).check(z.maxLength(LIMITS.cards)), []),
 });
 
-/** Everything but the cards and plans, which are checked one by one. */
+export const noteShape = z.looseObject({
+  id: z.string().check(z.regex(/^[0-9a-f]{32}$/)),
+  day: z.string().check(z.regex(/^\d{4}-\d{2}-\d{2}$/)),
+  minute: z.exactOptional(z.int().check(z.minimum(0), z.maximum(1439))),
+  what: id.check(z.minLength(1)),
+  where: allowedId,
+  value: z.exactOptional(z.number()),
+  unit: z.exactOptional(z.string().check(z.maxLength(LIMITS.unit))),
+  with: z.exactOptional(
+    z.looseObject({ value: z.number(), unit: z.string().check(z.maxLength(LIMITS.unit)) }),
+  ),
+  by: z.exactOptional(id),
+  text: z.exactOptional(text),
+  undoes: z.exactOptional(z.string().check(z.maxLength(LIMITS.id))),
+});
+
+/** Everything but the cards, plans and notes, which are checked one by one. */
 export const sheetShape = z.looseObject({
   version: z.int().check(z.minimum(1)),
+  id: z.exactOptional(id),
   title: z._default(title, ""),
   units: z._default(z.enum(["us", "imperial", "metric"]), "metric"),
   locale: z._default(title.check(z.regex(/^[A-Za-z]{2,8}(-[A-Za-z0-9]{1,8})*$/)), "en-US"),
@@ -84,12 +101,13 @@ export const sheetShape = z.looseObject({
 const worksheetShape = z.extend(sheetShape, {
   cards: z.array(cardShape).check(z.maxLength(LIMITS.cards)),
   plans: z.exactOptional(z.array(planShape).check(z.maxLength(LIMITS.plans))),
+  notes: z.exactOptional(z.array(noteShape).check(z.maxLength(LIMITS.notes))),
 });
 
 /** JSON Schema of a stored worksheet, for whoever writes one by hand or reads one elsewhere. */
 export function worksheetJsonSchema(): unknown {
   return {
-    title: "Eavesdrip worksheet, version 2",
+    title: "Eavesdrip worksheet, version 3",
     description:
       "Numbers as the user typed them, each with its unit. Whatever the schema does not know is kept when saving.",
     ...z.toJSONSchema(worksheetShape, { io: "input" }),

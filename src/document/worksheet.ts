@@ -1,7 +1,7 @@
-// The stored worksheet, version 2: plain frozen data, numbers as the user typed them.
+// The stored worksheet, version 3: plain frozen data, numbers as the user typed them.
 // Nothing computed is ever stored here. The shape is checked in check.ts and documented in shared/worksheet.schema.json.
 
-export const CURRENT_VERSION = 2;
+export const CURRENT_VERSION = 3;
 
 /** Where a number came from, in falling order of trust from the right. */
 export type Origin = "default" | "guessed" | "borrowed" | "label" | "measured";
@@ -72,8 +72,35 @@ export type Plan = {
   readonly removed: readonly string[];
 };
 
+/** An amount as typed, and its unit. */
+export type Amount = { readonly value: number; readonly unit: string };
+
+/** What was seen or done: appended, never changed. */
+export type Note = {
+  /** 128 bits, its only name anywhere; of a note made without chance a hash of its content. */
+  readonly id: string;
+  /** `YYYY-MM-DD`, and the minute of that day, where it is known. */
+  readonly day: string;
+  readonly minute?: number;
+  /** dipped, gave, soaked, charged, and others; the words are kept whatever they are. */
+  readonly what: string;
+  /** The card that it is about. */
+  readonly where: string;
+  readonly value?: number;
+  readonly unit?: string;
+  /** A second amount, such as the rain that a dip went with. */
+  readonly with?: Amount;
+  /** By what it was given. */
+  readonly by?: string;
+  readonly text?: string;
+  /** The note that this one takes back. */
+  readonly undoes?: string;
+};
+
 export type Worksheet = {
   readonly version: number;
+  /** Tells one worksheet from another wherever its copies go. */
+  readonly id?: string;
   readonly title: string;
   readonly units: UnitSystemName;
   /** BCP 47 tag that decides the decimal sign, e.g. "en-US". */
@@ -87,6 +114,7 @@ export type Worksheet = {
   readonly made_on: string;
   readonly cards: readonly Card[];
   readonly plans?: readonly Plan[];
+  readonly notes?: readonly Note[];
 };
 
 /** Cards that exist exactly once, under these ids, each of the kind of the same name. */

@@ -126,7 +126,7 @@ export function fromToday(
   const base = { today, last: season?.end ?? today, assumed: assumedOf(whole, given) };
   if (!season) return { ...base, kind: "out_of_season" };
   try {
-    const moment = momentToday(whole, given, () => usualMorning(input, record, today));
+    const moment = momentToday(whole, given, (date) => usualMorning(input, record, date));
     const morning = { input, whole, moment, reach: inReachOf(whole) };
     return { ...base, ...lasting(morning, record, { today, last: season.end }, forecast) };
   } catch (error) {

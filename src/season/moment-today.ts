@@ -6,7 +6,10 @@ import { ownBound } from "./bounds.ts";
 import { comingDays, type Drying } from "./coming-days.ts";
 import { LATELY } from "./crop-days.ts";
 import { nothingGone } from "./gone.ts";
-import { type BedMoment, type Moment, momentOf } from "./moment.ts";
+import { STEPPING } from "./gravity.ts";
+import type { TankPart } from "./input.ts";
+import { type BedMoment, goingOn, type Moment, momentOf } from "./moment.ts";
+import { runDays } from "./run.ts";
 import { type Came, fullSoil, moveRoots, passDay, type Soil } from "./soil-step.ts";
 import { readyState, type SeasonState } from "./state.ts";
 import type { UsualMorning } from "./usual-morning.ts";
@@ -18,6 +21,8 @@ export type TodayGiven = {
   readonly drying: Drying;
   /** Depth of water above each tank's floor [m], by id. */
   readonly levels: Readonly<Record<string, number>>;
+  /** Day on which a level was read, by id, left out: today. */
+  readonly dippedOn?: Readonly<Record<string, number>>;
   /** Charge of each battery, of what can be used, by id [-]. */
   readonly charges: Readonly<Record<string, number>>;
   /** Day on which each bed was last soaked through, by id [days since 1970-01-01]. */
@@ -32,6 +37,9 @@ function soakOf({ lastSoaked, today }: TodayGiven, id: string): number | null {
   const day = lastSoaked[id];
   return day === undefined || day > today || day < today - LOOK_BACK ? null : day;
 }
+
+/** How things usually stand on the morning of a date. */
+export type Usual = (date: number) => UsualMorning;
 
 /** Parts of which nothing was said: they stand as in the middle of the years. */
 export type Assumed = {
@@ -52,10 +60,10 @@ export function assumedOf({ tanks, beds, batteries }: SeasonState, given: TodayG
  * The whole state of this morning.
  *
  * @param whole the record's run, prepared and not run
- * @param usual how things usually stand today; asked only where something was not seen
+ * @param usual how things usually stand on a morning; asked only where something was not seen
  * @validity a soaked bed got nothing since but the record's rain; what the record does not reach was usual and dry
  */
-export function momentToday(whole: SeasonState, given: TodayGiven, usual: () => UsualMorning): Moment {
+export function momentToday(whole: SeasonState, given: TodayGiven, usual: Usual): Moment {
   const { today } = given;
   const reach = today - whole.record.firstDay;
   const isKnown = reach > 0 && reach <= whole.length;
@@ -78,32 +86,77 @@ export function momentToday(whole: SeasonState, given: TodayGiven, usual: () => 
   };
 }
 
-function tanksToday({ tanks }: SeasonState, { levels }: TodayGiven, usual: () => UsualMorning) {
+/** Water in each tank this morning [m3]: as it was read, carried on from the day on which it was. */
+function tanksToday(whole: SeasonState, given: TodayGiven, usual: Usual): Readonly<Record<string, number>> {
+  const { tanks } = whole;
+  const { levels, dippedOn = {}, today } = given;
+  const readOn = (id: string): number => Math.min(today, dippedOn[id] ?? today);
+  const first = Math.min(today, ...Object.keys(levels).map(readOn));
+  const readAt = (date: number) =>
+    Object.fromEntries(Object.entries(levels).filter(([id]) => readOn(id) === date));
+  if (first < today) return carriedOn(whole, { given, usual, first, readAt });
   return Object.fromEntries(
-    tanks.parts.map(({ id, vessel, startShare }) => {
-      const level = levels[id];
-      if (level === undefined) return [id, usual().tanks[id] ?? vessel.volume * startShare];
-      return [id, volumeAt(vessel, Math.min(vessel.height, Math.max(0, level)))];
-    }),
+    tanks.parts.map((part) => [part.id, volumeOf(part, levels[part.id]) ?? usualVolume(part, usual(today))]),
   );
 }
 
-function batteriesToday({ batteries }: SeasonState, { charges }: TodayGiven, usual: () => UsualMorning) {
+const usualVolume = ({ id, vessel, startShare }: TankPart, { tanks }: UsualMorning): number =>
+  tanks[id] ?? vessel.volume * startShare;
+
+function volumeOf({ vessel }: TankPart, level: number | undefined): number | null {
+  return level === undefined ? null : volumeAt(vessel, Math.min(vessel.height, Math.max(0, level)));
+}
+
+type Carrying = {
+  readonly given: TodayGiven;
+  readonly usual: Usual;
+  readonly first: number;
+  readonly readAt: (date: number) => Readonly<Record<string, number>>;
+};
+
+/** From the first dip on day by day, as the season goes by its rules, each later dip put in on its morning. */
+function carriedOn(
+  whole: SeasonState,
+  { given, usual, first, readAt }: Carrying,
+): Readonly<Record<string, number>> {
+  const { today, drying } = given;
+  const then = { ...given, today: first, levels: readAt(first), dippedOn: {} };
+  const moment = momentToday(whole, then, usual);
+  const days = comingDays(whole.record, whole.eto, { first, today, last: today }, drying);
+  const weather = { rain: days.record.rain, highest: null, lowest: null, eto: days.eto };
+  const { state, first: place } = goingOn(whole.input, moment, weather, knownBeds(whole));
+  for (let date = first; date < today; date++) {
+    if (date > first) putIn(state, readAt(date));
+    runDays(state, STEPPING, { first: place + date - first, last: place + date - first });
+  }
+  putIn(state, readAt(today));
+  return Object.fromEntries(state.tanks.parts.map(({ id }, at) => [id, state.tanks.volume[at] as number]));
+}
+
+function putIn({ tanks }: SeasonState, levels: Readonly<Record<string, number>>): void {
+  tanks.parts.forEach((part, place) => {
+    tanks.volume[place] = volumeOf(part, levels[part.id]) ?? (tanks.volume[place] as number);
+  });
+}
+
+function batteriesToday({ batteries }: SeasonState, given: TodayGiven, usual: Usual) {
+  const { charges } = given;
   return Object.fromEntries(
     batteries.parts.map(({ id, usable, charged, startShare }) => {
       const share = charges[id];
-      const charge = share === undefined ? (usual().batteries[id] ?? usable * startShare) : usable * share;
+      const charge =
+        share === undefined ? (usual(given.today).batteries[id] ?? usable * startShare) : usable * share;
       return [id, { charge, spare: charged === "swapped" ? charge : 0 }];
     }),
   );
 }
 
-function bedsToday(whole: SeasonState, given: TodayGiven, usual: () => UsualMorning) {
+function bedsToday(whole: SeasonState, given: TodayGiven, usual: Usual) {
   const soaked = soilsSinceSoak(whole, given);
   return Object.fromEntries(
     whole.beds.map((bed): [string, BedMoment] => {
       const { id } = bed.part;
-      const soil = soaked[id] ?? usual().beds[id] ?? fullSoil();
+      const soil = soaked[id] ?? usual(given.today).beds[id] ?? fullSoil();
       const bound = ownBound(bed.sources);
       return [id, { soil, lackBefore: 0, bound, shortBound: bound, dryTank: -1 }];
     }),

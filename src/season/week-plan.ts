@@ -93,7 +93,7 @@ export function weekPlan(
   const { today } = given;
   const last = today + given.days - 1;
   try {
-    const moment = momentToday(whole, given, () => usualMorning(input, record, today));
+    const moment = momentToday(whole, given, (date) => usualMorning(input, record, date));
     const dry = dryWeather(record, whole.eto, { today, last }, given.drying);
     const weather = expecting(dry, given.forecast ?? new Map(), today, () => false);
     const { state, first } = goingOn(input, moment, weather, knownBeds(whole));

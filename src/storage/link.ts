@@ -3,6 +3,7 @@
 import { parseJson } from "../document/check.ts";
 import { mapCard } from "../document/entries.ts";
 import { frozen } from "../document/freeze.ts";
+import { withNotes } from "../document/notes.ts";
 import { recordNames, renameRecord } from "../document/record-names.ts";
 import type { Entries, Worksheet } from "../document/worksheet.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
@@ -24,6 +25,8 @@ export const LARGEST_UNPACKED = 1_000_000;
 const MOST_LETTERS = 2 * LARGEST_UNPACKED;
 
 export type LinkOptions = {
+  /** Whether what was noted through the season goes along; left out: it stays here. */
+  readonly notes?: boolean;
   readonly records: ReadonlyMap<string, DailyRecord>;
   /** Givens of the weather card that stand for a record too long to travel: its normals. */
   readonly normals: Entries | null;
@@ -107,7 +110,8 @@ export async function worksheetToLink(worksheet: Worksheet, options: LinkOptions
   if (typeof CompressionStream === "undefined") {
     return { ok: false, reason: "This browser cannot pack a worksheet into a link. Send it as a file." };
   }
-  const sent = options.exactPlace ? worksheet : roughPlace(worksheet);
+  const told = options.notes ? worksheet : withNotes(worksheet, []);
+  const sent = options.exactPlace ? told : roughPlace(told);
   try {
     return await fitting(sent, options, options.longest ?? LONGEST_LINK);
   } catch {

@@ -3,14 +3,10 @@
 import { type Change, withChanges } from "../document/changes.ts";
 import type { Entry, Worksheet } from "../document/worksheet.ts";
 import { keepConditions } from "../graph/keep-conditions.ts";
-import { valueIn } from "../graph/readers.ts";
-import { shownValue } from "../graph/shown.ts";
-import type { CardKinds, QuantityId, Row, Value } from "../graph/types.ts";
+import type { CardKinds, Row } from "../graph/types.ts";
 import { calendarDate, dayNumber, isoDate, parseIsoDate, parseMonthDay } from "../units/calendar.ts";
 import { type Scale, valuesOf } from "../units/scale.ts";
-import type { ShowOptions } from "../units/show.ts";
 import { toSi } from "../units/unit.ts";
-import { type Base, wholeWith } from "./ask.ts";
 
 /** One value to try: the change that sets it, and the value as a result has it [SI]. */
 export type Trial = { readonly change: Change; readonly value: number | string };
@@ -97,30 +93,4 @@ export function coarseThenFine(count: number): readonly number[] {
 export function sheetToTry(worksheet: Worksheet, kinds: CardKinds, row: Row, { change }: Trial): Worksheet {
   if (!row.keeps) return worksheet;
   return keepConditions(withChanges(worksheet, [change]), kinds, change.card, row, true);
-}
-
-export type TriedPoint = {
-  readonly value: number | string;
-  readonly shown: string;
-  /** Null where an answer is none or failed. */
-  readonly answers: Readonly<Record<QuantityId, Value>>;
-  /** The same as a reader sees them, the reason in place of a number that is none. */
-  readonly said: Readonly<Record<QuantityId, string>>;
-};
-
-/** A trial worked out, with the value as a reader sees it. */
-export function tryOne(
-  base: Base,
-  { change, value }: Trial,
-  wanted: readonly QuantityId[],
-  options: ShowOptions,
-): TriedPoint {
-  const { worksheet, graph, results } = wholeWith(base, [change], wanted);
-  const said = (id: QuantityId) => shownValue(graph, worksheet, results, id, options);
-  return {
-    value,
-    shown: said(`${change.card}.${change.row}`),
-    answers: Object.fromEntries(wanted.map((id) => [id, valueIn(results.get(id))])),
-    said: Object.fromEntries(wanted.map((id) => [id, said(id)])),
-  };
 }

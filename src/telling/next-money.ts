@@ -25,6 +25,12 @@ export function fewerSaid(saved: number, base: number, seasons: number): string 
   return `${fewer} of ${days(all)} fewer ${span}`;
 }
 
+/** What one thing takes away by itself: "24 fewer". */
+export function aloneSaid(saved: number, seasons: number): string {
+  const fewer = inAll(saved, seasons);
+  return fewer === 0 ? "none fewer" : fewer < 0 ? `${-fewer} more` : `${fewer} fewer`;
+}
+
 /** "Next $40: a gutter on Porch roof, 24 of 30 short days fewer in 4 seasons". */
 export function nextMoneySaid(
   { titles, cost, saved }: BoughtSaid,

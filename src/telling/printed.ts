@@ -1,4 +1,6 @@
-// What the printed page says of waterings, and under itself.
+// What the printed page says over and under itself, and of waterings.
+
+import { withinLine } from "./words/lists.ts";
 
 /** What is known of a bed's waterings, as shown; "" where it is not. */
 export type PrintedBed = {
@@ -19,4 +21,17 @@ export function printedWatering({ volume, every, by, days, from }: PrintedBed): 
 type MadeBy = { readonly datum: string; readonly madeBy: string; readonly madeOn: string };
 
 export const printedFoot = ({ datum, madeBy, madeOn }: MadeBy): string =>
-  `Figures are estimates for planning: local codes and licensed people decide on wiring, stands, drinking water and backflow. Height nought is ${datum || "wherever you choose"}. Made by ${madeBy || "nobody named"} on ${madeOn}.`;
+  `Figures are estimates for planning: local codes and licensed people decide on wiring, stands, drinking water and backflow. Height nought is ${datum || "wherever you choose"}. Made by ${madeBy || "nobody named"}${madeOn === "" ? "" : ` on ${madeOn}`}.`;
+
+export const CAUTIONS_FOLLOW = "Read the cautions on the next page first.";
+
+/** What is said of the drawing on paper, where no day is chosen. */
+export const printedLevels = (dipped: boolean): string =>
+  `Heights are to scale, distances are not. The water stands as ${dipped ? "it was dipped last" : "the season begins"}.`;
+
+/** Over cautions, in the order of danger (`dangerOf`). */
+export const DANGERS = ["What can kill", "What can hurt", "What goes wrong", "What else to know"] as const;
+
+/** "Drains to House tank; first flush comes to 13.5 gal": what is set of a part, each as its label and its value. */
+export const printedSettings = (settings: readonly (readonly [label: string, value: string])[]): string =>
+  settings.map(([label, value], at) => `${at === 0 ? label : withinLine(label)} ${value}`).join("; ");

@@ -42,10 +42,12 @@ export function saidOnce(cautions: readonly Said[]): readonly SaidOnce[] {
 
 const WEIGHTS = ["harm", "trouble", "note"] as const;
 
+type Weighed = Pick<ShownCaution, "weight" | "kills">;
+
+/** What a caution is about, as a place in the order of danger: 0 can kill, 1 can hurt, 2 goes wrong, 3 is good to know. */
+export const dangerOf = ({ weight, kills }: Weighed): number => (kills ? 0 : 1 + WEIGHTS.indexOf(weight));
+
 /** What can kill first, then what can hurt, then what goes wrong; of equals as they come. */
-export function byDanger<C extends Pick<ShownCaution, "weight" | "kills">>(
-  cautions: readonly C[],
-): readonly C[] {
-  const danger = ({ weight, kills }: C): number => (kills ? 0 : 1 + WEIGHTS.indexOf(weight));
-  return [...cautions].sort((a, b) => danger(a) - danger(b));
+export function byDanger<C extends Weighed>(cautions: readonly C[]): readonly C[] {
+  return [...cautions].sort((a, b) => dangerOf(a) - dangerOf(b));
 }

@@ -17,8 +17,10 @@ import type { ShowOptions } from "../units/show.ts";
 import type { Plans } from "./beside/plans.ts";
 import type { Keeping } from "./dialogs/keeping.ts";
 import type { DrierYears, RainEdits, RainImport } from "./dialogs/rain-import.ts";
+import type { Doubting } from "./hand/doubting.ts";
 import type { Hand, Since } from "./hand/hand.ts";
 import type { Looking } from "./looking.ts";
+import type { Money } from "./money/money.ts";
 import type { WorkBackTools } from "./work-back/work-back.ts";
 
 export type SavedSheet = {
@@ -101,6 +103,10 @@ export type Sheet = {
   /** The number in hand. */
   readonly hand: Hand;
   readonly since: Since;
+  /** What is not sure; null until it is asked for and here. */
+  readonly doubting: Accessor<Doubting | null>;
+  /** What the next money buys, fetched when it is first asked for. */
+  readonly nextMoney: () => Promise<Money>;
   /** The means to work back from an answer, fetched when somebody asks. */
   readonly workBack: () => Promise<WorkBackTools>;
   /** Plans beside the sheet, fetched when they are first asked for. */

@@ -3,6 +3,9 @@ import { describe, expect, it } from "vitest";
 import { borrowedIn, markBorrowed, unmarkBorrowed } from "../../src/app/borrowed.ts";
 import { readWorksheet } from "../../src/document/check.ts";
 import { setGiven } from "../../src/document/edits.ts";
+import { keepBeside, planNamed, takeOver } from "../../src/document/plan-edits.ts";
+import { rolesOf } from "../../src/graph/roles.ts";
+import { CARD_KINDS } from "../../src/kinds/index.ts";
 
 const read = readWorksheet(
   JSON.parse(readFileSync(new URL("../../templates/hillside-totes.json", import.meta.url), "utf8")),
@@ -40,19 +43,13 @@ describe("numbers of somebody else's place", () => {
     expect(unmarkBorrowed(markBorrowed(worksheet), worksheet)).toEqual(worksheet);
   });
 
-  it("in the option in use too, and not in one that is not", () => {
-    const cards = worksheet.cards.map((card) =>
-      card.id === "barn_roof"
-        ? {
-            ...card,
-            options: { both: { footprint: { value: 400, unit: "ft2" } }, none: {} },
-            active: "both",
-          }
-        : card,
-    );
-    const marked = markBorrowed({ ...worksheet, cards });
-    expect(borrowedIn(marked)).toContain("barn_roof.footprint");
+  it("in the plans beside it too, and taking one over brings the mark along", () => {
+    const roles = rolesOf(CARD_KINDS);
+    const moved = setGiven(worksheet, "barn_roof", "footprint", { value: 400, unit: "ft2" });
+    const marked = markBorrowed(keepBeside(moved, worksheet, "more roof", roles));
+    expect(planNamed(marked, "more roof")?.changes[0]?.entry?.from).toBe("borrowed");
     const own = setGiven(marked, "barn_roof", "footprint", { value: 410, unit: "ft2" });
     expect(borrowedIn(own)).not.toContain("barn_roof.footprint");
+    expect(borrowedIn(takeOver(own, "more roof", "back", roles))).toContain("barn_roof.footprint");
   });
 });

@@ -1,8 +1,8 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import type { Browser } from "playwright-core";
+import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { DESK, launch, open, PHONE, settled, shownValueOf, tool, unfold } from "./browser.ts";
+import { DESK, launch, open, PHONE, settled, shownValueOf, tool, type, unfold } from "./browser.ts";
 
 const TEMPLATES = new URL("../../templates/", import.meta.url);
 
@@ -20,18 +20,28 @@ const pagesOf = (pdf: Buffer): number => pdf.toString("latin1").match(/\/Type\s*
 // A4 less the margins of 10 mm, at 96 pixels an inch.
 const PAPER = { width: Math.round(((210 - 20) / 25.4) * 96), height: Math.round(((297 - 20) / 25.4) * 96) };
 
+const plain = (text: string): string => text.replaceAll("\u00a0", " ");
+
+/** The page as it is printed. */
+async function onPaper(page: Page): Promise<void> {
+  await page.setViewportSize(PAPER);
+  await page.emulateMedia({ media: "print" });
+  await page.evaluate(() => dispatchEvent(new Event("beforeprint")));
+  await page.locator(".printed").waitFor();
+}
+
 describe("on paper", () => {
   test.each([
     ["a phone", PHONE, "dark"],
     ["a desk", DESK, "light"],
-  ] as const)("the demo is one A4 page from %s, by day and night", async (_, viewport, colorScheme) => {
+  ] as const)("the demo is two A4 pages from %s, by day and night", async (_, viewport, colorScheme) => {
     const { page, context } = await open(browser, { viewport, colorScheme });
-    expect(pagesOf(await page.pdf({ format: "A4", preferCSSPageSize: true }))).toBe(1);
-    expect(pagesOf(await page.pdf({ format: "A4", printBackground: true }))).toBe(1);
+    expect(pagesOf(await page.pdf({ format: "A4", preferCSSPageSize: true }))).toBe(2);
+    expect(pagesOf(await page.pdf({ format: "A4", printBackground: true }))).toBe(2);
     await context.close();
   });
 
-  test("every starter is one page of A4 and of letter paper", async () => {
+  test("every starter is a page and its page of cautions, on A4 and on letter paper", async () => {
     const { page, context } = await open(browser);
     for (const name of readdirSync(TEMPLATES)) {
       await tool(page, "Worksheets");
@@ -42,35 +52,76 @@ describe("on paper", () => {
       await expect.poll(() => page.getByLabel("Name of this worksheet").inputValue()).toContain(title);
       await settled(page);
       for (const format of ["A4", "Letter"])
-        expect(`${name}: ${pagesOf(await page.pdf({ format }))}`).toBe(`${name}: 1`);
+        expect(`${name}: ${pagesOf(await page.pdf({ format }))}`).toBe(`${name}: 2`);
     }
     await context.close();
-  });
+    // Ten worksheets are worked out, and twenty papers made.
+  }, 300_000);
 
-  test("it has the drawing uncut, what to buy with the total, what to set, when to water, and every caution once", async () => {
+  test("first the answers, the place over the whole width, parts with what is set, and beds; then cautions by danger, each once", async () => {
     const { page, context, complaints } = await open(browser, { viewport: PHONE });
     await unfold(page, "tunnel_bed");
     const volume = await shownValueOf(page, "tunnel_bed.watering_volume");
     const interval = await shownValueOf(page, "tunnel_bed.watering_interval");
-    await page.setViewportSize(PAPER);
-    await page.emulateMedia({ media: "print" });
-    await page.evaluate(() => dispatchEvent(new Event("beforeprint")));
-    const box = await page.locator(".drawing .paper svg").boundingBox();
-    expect(box?.x).toBeGreaterThanOrEqual(0);
-    expect((box?.x ?? 0) + (box?.width ?? 0)).toBeLessThanOrEqual(PAPER.width);
-    expect(await page.locator(".drawing .paper text", { hasText: "Long bed" }).count()).toBe(1);
+    const lead = await page.locator("h1.lead").innerText();
+    await onPaper(page);
     const paper = page.locator(".printed");
-    const text = (await paper.innerText()).replaceAll("\u00a0", " ");
+    const box = await paper.locator(".drawing svg").boundingBox();
+    expect([box?.x, box?.width].map((px) => Math.round(px ?? 0))).toEqual([0, PAPER.width]);
+    expect(await paper.locator(".drawing text", { hasText: "Long bed" }).count()).toBe(1);
+    const text = plain(await paper.innerText());
+    // On a phone it is said in fewer words.
+    const numbers = (said: string) => said.match(/\d+/g) ?? [];
+    expect(numbers(lead).length).toBeGreaterThan(3);
+    expect(numbers(await paper.locator(".said .lead").innerText())).toEqual(numbers(lead));
     // The demo's five prices: 85, 120, 38, 42 and 15.
     expect(text).toMatch(/All together\s+\$300/);
-    expect(text).toMatch(/Hose to the tub: .*Float valve seat 3\.2 mm/);
+    expect(text).toMatch(/Hose to the tub\s+Float valve seat 3\.2 mm; float shuts at depth/);
     expect(text).toContain(`Small tunnel\t${volume} every ${interval}, by Pump and wand, Two cans`);
     expect(text.match(/Roof water is not drinking water/g)).toHaveLength(1);
     expect(text).toContain("Tool barn roof, Porch roof");
     expect(text).toContain("A stand that gives way kills");
-    for (const gone of [".tools", ".zone-part", ".zone-strip", ".foot"])
-      for (const one of await page.locator(gone).all()) expect(await one.isVisible()).toBe(false);
+    const heads = await paper.locator("h1, h2").allInnerTexts();
+    expect(heads).toEqual([
+      "Larkspur Bank",
+      "Parts, and what is set by hand",
+      "Each bed, when it is driest",
+      "Cautions: Larkspur Bank",
+      "What can kill",
+      "What can hurt",
+      "What goes wrong",
+      "What else to know",
+    ]);
+    const dangers = paper.locator(".dangers");
+    expect(await dangers.evaluate((element) => getComputedStyle(element).breakBefore)).toBe("page");
+    expect((await dangers.boundingBox())?.y).toBeLessThan(PAPER.height);
     expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test("nothing of the screen's state is on it: what is saved, held, moved, open, in hand, or in trouble's list", async () => {
+    const { page, context } = await open(browser);
+    await page.getByRole("button", { name: "Hold", exact: true }).click();
+    await type(page, "totes.capacity", "400 gal");
+    await page.getByText("Saved", { exact: true }).waitFor();
+    // All of it is on the screen.
+    await page.locator(".zone-place .drawing .held").first().waitFor({ state: "attached" });
+    expect(await page.locator(".zone-place .drawing :is(.wash, .mark)").count()).toBeGreaterThan(1);
+    expect(await page.locator(".answers .was").count()).toBeGreaterThan(0);
+    await onPaper(page);
+    for (const one of await page.locator("#page > *").all())
+      expect(await one.isVisible()).toBe((await one.getAttribute("class")) === "printed");
+    const paper = page.locator(".printed");
+    expect(
+      await paper.locator(".was, .moved, .held, .wash, .mark, g.open, [aria-expanded=true]").count(),
+    ).toBe(0);
+    expect(plain(await paper.innerText())).not.toMatch(/Saved|\bwas\b|[▲▼]|\bHeld\b/);
+    // Paper gone, the screen is as it was.
+    await page.evaluate(() => dispatchEvent(new Event("afterprint")));
+    await page.emulateMedia({ media: null });
+    await page.setViewportSize(DESK);
+    expect(await page.locator(".printed").count()).toBe(0);
+    expect(await page.locator(".answers .was").count()).toBeGreaterThan(0);
     await context.close();
   });
 });

@@ -9,7 +9,7 @@ import { dimensionOf, toSi } from "../../src/units/unit.ts";
 
 /** Numbers that stand for one's own reading or purchase: turned around their own value, where they have one. */
 const OWN_VALUE =
-  /^(roof\.dip_rain|tank\.(level_today|plan_area)|line\.roughness|delivery\.(roughness|bucket_\w+|open_time|tested_\w+)|pump\.(no_flow_current|stall_current|maker_fuse)|wire\.(fuse|fuse_from_battery)|battery\.(test_load|charge_today|tested_temperature)|panel\.(voc|vmp|imp|isc|noon_current)|bed\.(plant_count|spot_area|can_volume|soak_tried)|weather\.seed|season\.look_at_year|\w+\.(price|life))$/;
+  /^(roof\.dip_rain|tank\.(level_today|plan_area)|line\.roughness|delivery\.(roughness|bucket_\w+|open_time|tested_\w+)|pump\.(no_flow_current|stall_current|maker_fuse)|wire\.(fuse|fuse_from_battery)|battery\.(test_load|charge_today|charge_noted|tested_temperature)|panel\.(voc|vmp|imp|isc|noon_current)|bed\.(plant_count|spot_area|can_volume|soak_tried)|weather\.seed|season\.look_at_year|\w+\.(price|life))$/;
 
 const numbers = Object.values(CARD_KINDS).flatMap(({ kind, rows }) =>
   rows.flatMap((row) => (row.row === "given" ? [{ id: `${kind}.${row.name}`, row }] : [])),

@@ -2,6 +2,7 @@ import { deflateSync } from "node:zlib";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { setGiven, setMeasured } from "../../src/document/edits.ts";
+import { keepBeside, planNamed } from "../../src/document/plan-edits.ts";
 import type { Worksheet } from "../../src/document/worksheet.ts";
 import { recordKey } from "../../src/rainfall/record-key.ts";
 import {
@@ -13,10 +14,10 @@ import {
 } from "../../src/storage/link.ts";
 import { isWorksheetLink } from "../../src/storage/link-mark.ts";
 import { fromLetters, toLetters } from "../../src/storage/squeeze.ts";
-import { anyEntry, fixture } from "../document/made-up.ts";
+import { anyEntry, fixture, ROLES } from "../document/made-up.ts";
 import { madeUpRecord } from "./made-up.ts";
 
-const NOTHING: LinkOptions = { records: new Map(), normals: null, exactPlace: true };
+const NOTHING: LinkOptions = { records: new Map(), normals: null, exactPlace: true, notes: true };
 const NORMALS = { normal_rain: { value: Array(12).fill(50), unit: "mm", from: "borrowed" as const } };
 const withRecord = (key: string) => setGiven(fixture(), "weather", "record", { value: key, unit: "" });
 
@@ -48,6 +49,13 @@ describe("a worksheet as a link", () => {
     expect(isWorksheetLink(`#${fragment}`)).toBe(true);
     expect((await opened(fragment)).worksheet).toEqual(sheet);
     expect((await opened(`#${fragment}`)).worksheet).toEqual(sheet);
+  });
+
+  test("holds what was noted only where it is asked for", async () => {
+    const told = await opened((await made(fixture())).fragment);
+    expect(told.worksheet.notes).toEqual(fixture().notes);
+    const bare = await opened((await made(fixture(), { ...NOTHING, notes: false })).fragment);
+    expect(bare.worksheet).not.toHaveProperty("notes");
   });
 
   test("200 worksheets of any entries come back the same", async () => {
@@ -113,11 +121,15 @@ describe("a worksheet as a link", () => {
     expect([none.leftOut, (await opened(none.fragment)).notes]).toEqual([[], []]);
   });
 
-  test("the latitude goes to a tenth of a degree unless asked, whatever its unit, measured and in options too", async () => {
+  test("the latitude goes to a tenth of a degree unless asked, whatever its unit, measured and in plans too", async () => {
     let sheet = setGiven(withRecord(""), "site", "latitude", { value: 44.2468, unit: "deg" });
     sheet = setMeasured(sheet, "site", "latitude", { value: 0.7722, unit: "rad" });
+    const moved = setGiven(sheet, "site", "latitude", { value: 51.5074, unit: "deg" });
+    sheet = keepBeside(moved, sheet, "elsewhere", ROLES);
     const site = (reading: { worksheet: Worksheet }) => reading.worksheet.cards[0];
-    const rough = site(await opened((await made(sheet, { ...NOTHING, exactPlace: false })).fragment));
+    const read = await opened((await made(sheet, { ...NOTHING, exactPlace: false })).fragment);
+    const rough = site(read);
+    expect(planNamed(read.worksheet, "elsewhere")?.changes[0]?.entry?.value).toBe(51.5);
     expect(rough?.givens.latitude).toEqual({ value: 44.2, unit: "deg" });
     // 0.7722 rad is 44.2438 degrees
     expect(rough?.measured.latitude).toEqual({ value: 44.2, unit: "deg" });

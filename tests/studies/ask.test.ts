@@ -6,9 +6,11 @@ import { describe, expect, test } from "vitest";
 import { setValue } from "../../src/cli/set-value.ts";
 import { triedReport } from "../../src/cli/try-report.ts";
 import { type Change, withChanges } from "../../src/document/changes.ts";
+import { effective } from "../../src/document/effective.ts";
 import type { Worksheet } from "../../src/document/worksheet.ts";
 import { rowNamed } from "../../src/graph/card-plans.ts";
 import { numberIn } from "../../src/graph/readers.ts";
+import { rolesOf } from "../../src/graph/roles.ts";
 import type { NumberGiven } from "../../src/graph/types.ts";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
 import { recordKey } from "../../src/rainfall/record-key.ts";
@@ -79,6 +81,30 @@ describe("asking the whole worksheet", () => {
       }
     },
   );
+
+  test("a plan that adds a tank, does without a roof and changes numbers is asked as it is worked out by hand, to the bit", () => {
+    const sheet = template("three-roofs-two-tunnels.json");
+    const base = baseOf(sheet, CARD_KINDS);
+    const of = (kind: string) => sheet.cards.filter((card) => card.kind === kind);
+    const [roof, other] = of("roof");
+    const [tank] = of("tank");
+    if (!roof || !other || !tank) throw new Error("The template has changed.");
+    const plan = {
+      changes: [
+        { card: other.id, part: "givens", row: "drains_to", entry: { value: "spare_tank", unit: "" } },
+        { card: tank.id, part: "givens", row: "count", entry: { value: 2, unit: "" } },
+      ] as const,
+      added: [{ ...tank, id: "spare_tank", title: "Spare tank", after: tank.id }],
+      removed: [roof.id],
+    };
+    const planned = effective(sheet, plan, rolesOf(CARD_KINDS));
+    const alone = workOut(planned, CARD_KINDS).results;
+    const wanted = [...ANSWERS, "spare_tank.capacity"];
+    const answers = ask(base, plan, wanted);
+    for (const id of wanted) expect([id, answers[id]]).toEqual([id, alone.get(id)]);
+    const asItIs = ask(base, [], ANSWERS);
+    expect(answers["season.spill"]).not.toEqual(asItIs["season.spill"]);
+  });
 
   test("a tank with a leak of 20 L a day keeps that leak at every size: the curve is what setting each size gives", () => {
     const leaking = withChanges(template("hillside-totes.json"), [

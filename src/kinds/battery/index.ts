@@ -129,6 +129,7 @@ export const battery: Kind = {
         "min(1, rated_capacity * health_in_use * nominal_voltage / (largest_load * 20 h))^(peukert - 1)",
       ],
     }),
+    given("charge_noted", "Charge noted", "share", null, { max: 1, hidden: true, absent: "not noted" }),
     given("charge_today", "Charged today to", "share", [100, "%"], { max: 1, minor: true }),
     formula(
       "usable_energy",

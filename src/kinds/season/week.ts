@@ -21,10 +21,10 @@ function numbersOf(cards: readonly CardView[], row: string): Readonly<Record<str
   );
 }
 
-function soaksOf(cards: readonly CardView[]): Readonly<Record<string, number>> {
+function daysOf(cards: readonly CardView[], row: string): Readonly<Record<string, number>> {
   return Object.fromEntries(
     cards.flatMap(({ id, results }) => {
-      const day = parseIsoDate(wordIn(results["last_soaked"]));
+      const day = parseIsoDate(wordIn(results[row]));
       return day === null ? [] : [[id, day]];
     }),
   );
@@ -38,8 +38,12 @@ function knownToday(input: ModelInput): Outcome {
     days: DAYS,
     drying: wordOrNull(input, "week_drying") === "hot" ? "hot" : "usual",
     levels: numbersOf(input.cards["tank"] ?? [], "level_today"),
-    charges: numbersOf(input.cards["battery"] ?? [], "charge_today"),
-    lastSoaked: soaksOf(input.cards["bed"] ?? []),
+    dippedOn: daysOf(input.cards["tank"] ?? [], "dipped_on"),
+    charges: {
+      ...numbersOf(input.cards["battery"] ?? [], "charge_today"),
+      ...numbersOf(input.cards["battery"] ?? [], "charge_noted"),
+    },
+    lastSoaked: daysOf(input.cards["bed"] ?? [], "last_soaked"),
   };
   return { value: known };
 }
@@ -48,7 +52,11 @@ function knownToday(input: ModelInput): Outcome {
 export const today: Model = {
   name: "today",
   takes: ["site.today", "week_drying"],
-  surveys: { tank: ["level_today"], battery: ["charge_today"], bed: ["last_soaked"] },
+  surveys: {
+    tank: ["level_today", "dipped_on"],
+    battery: ["charge_today", "charge_noted"],
+    bed: ["last_soaked"],
+  },
   tolerant: true,
   outputs: ["week_given"],
   run: (input) => ({ week_given: knownToday(input) }),

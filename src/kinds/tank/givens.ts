@@ -37,4 +37,13 @@ export const TANK_GIVENS: readonly Row[] = [
   given("start_share", "Full at the start", "share", [50, "%"], { max: 1, minor: true }),
   given("leak", "Leaks", "flow", [0, "gal/day"], { minor: true }),
   given("level_today", "Depth today", "depth", null, { absent: "not dipped" }),
+  {
+    row: "date",
+    name: "dipped_on",
+    label: "Dipped on",
+    form: "day",
+    default: null,
+    absent: "today",
+    hidden: true,
+  },
 ];

@@ -10,7 +10,6 @@ import { createYearShown } from "./year-shown.ts";
 
 /** Until it is measured [px]. */
 const SIZE = { width: 840, height: 320 };
-const ON_PAPER = { width: 1040, height: 270 };
 
 function InWords(props: { readonly scene: SceneModel }) {
   const sheet = useSheet();
@@ -37,7 +36,7 @@ function InWords(props: { readonly scene: SceneModel }) {
 
 export function Drawing() {
   const sheet = useSheet();
-  const { size, watch } = createElementSize(SIZE, ON_PAPER);
+  const { size, watch } = createElementSize(SIZE);
   const shown = createYearShown(sheet);
   const day = () => (shown.asDipped() ? null : shown.day());
   const model = createScene(sheet, day, size);

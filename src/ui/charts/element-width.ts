@@ -11,6 +11,6 @@ export function createElementWidth(first: number): {
   readonly width: Accessor<number>;
   readonly watch: (element: HTMLElement) => void;
 } {
-  const { size, watch } = createElementSize({ width: first, height: 0 }, { width: first, height: 0 });
+  const { size, watch } = createElementSize({ width: first, height: 0 });
   return { width: createMemo(() => size().width), watch };
 }

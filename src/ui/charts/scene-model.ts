@@ -78,13 +78,13 @@ export function createScene(sheet: Sheet, day: Accessor<number | null>, size: Ac
   // While a number is in hand or a tank is dragged the scales stand still, so that what grows is seen to grow.
   const isKept = createMemo(() => dragged() || sheet.looking.inHand() !== null);
   const layout = createMemo<Layout>((before) => {
-    const { width, height, paper } = size();
+    const { width, height } = size();
     const isSame = before?.width === width && before.height === height;
     const kept: Kept | null = isKept() && before && isSame ? before.kept : null;
     return layoutPlace(place(), {
       width: Math.max(NARROWEST, width),
       height: Math.max(LOWEST, height),
-      small: sheet.looking.width() === "phone" && !paper,
+      small: sheet.looking.width() === "phone",
       open: sheet.looking.part(),
       held: held.place(),
       kept,

@@ -2,6 +2,7 @@
 
 import { For, lazy, onCleanup, onMount, Show } from "solid-js";
 import { numberIn } from "../../graph/readers.ts";
+import { showInTime } from "../beside/show.ts";
 import { rowAt } from "../row-at.ts";
 import { Working } from "../rows/Working.tsx";
 import { useSheet } from "../sheet.ts";
@@ -35,7 +36,16 @@ export function AnswerWorking(props: { readonly onPress: OnPress; readonly onClo
           </p>
         )}
       </For>
-      <Show when={quantity() === "season.binding" && sheet.givesOut()}>{(said) => <p>{said()}</p>}</Show>
+      <Show when={quantity() === "season.binding" && sheet.givesOut()}>
+        {(said) => (
+          <p>
+            {said()}{" "}
+            <button type="button" class="act" onClick={() => showInTime(sheet, "money")}>
+              Next money
+            </button>
+          </p>
+        )}
+      </Show>
       <Show when={place()}>
         {(at) => <Working quantity={quantity() ?? ""} card={at().card} row={at().row} />}
       </Show>

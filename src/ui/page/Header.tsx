@@ -3,7 +3,8 @@
 
 import { createMemo, createSignal, For, type JSX, lazy, Match, onCleanup, Show, Switch } from "solid-js";
 import { bare } from "../../document/title-apart.ts";
-import { showBeside } from "../beside/show.ts";
+import { isBare } from "../../kinds/kind.ts";
+import { showBeside, showInTime } from "../beside/show.ts";
 import { createTyped, titleField } from "../rows/typed-text.ts";
 import { useSheet } from "../sheet.ts";
 import { print } from "./paper.ts";
@@ -149,6 +150,9 @@ function createTools(onOpen: (opened: Opened) => void): readonly Tool[] {
     },
     plain("Side by side", 1240, () => showBeside(sheet), {
       offered: () => sheet.held() || sheet.worksheet().plans !== undefined,
+    }),
+    plain("Next money", 1500, () => showInTime(sheet, "money"), {
+      offered: () => !isBare(sheet.kinds, sheet.worksheet().cards),
     }),
     plain("This week", 900, () => onOpen("week"), { offered: hasWeek }),
     plain("Worksheets", 760, () => {

@@ -16,6 +16,7 @@ import { type Listing, Strip } from "./Strip.tsx";
 
 // The answers come first; whatever else is seen follows as soon as it is here.
 const Drawing = lazy(async () => ({ default: (await import("../charts/Drawing.tsx")).Drawing }));
+const NextMoney = lazy(async () => ({ default: (await import("../money/NextMoney.tsx")).NextMoney }));
 const PlansBeside = lazy(async () => ({
   default: (await import("../beside/PlansBeside.tsx")).PlansBeside,
 }));
@@ -115,9 +116,14 @@ function TimeZone() {
   const sheet = useSheet();
   return (
     <div class="zone-time">
-      <Show when={sheet.looking.time() === "beside"} fallback={<Time />}>
-        <PlansBeside />
-      </Show>
+      <Switch fallback={<Time />}>
+        <Match when={sheet.looking.time() === "beside"}>
+          <PlansBeside />
+        </Match>
+        <Match when={sheet.looking.time() === "money"}>
+          <NextMoney />
+        </Match>
+      </Switch>
     </div>
   );
 }
@@ -185,7 +191,6 @@ export function Page() {
         <Show when={width() === "wide"}>
           <Third />
         </Show>
-        <OnPaper />
         <Show when={isPhone() && sheet.looking.inHand()}>
           <div class="zone-hand">
             <Hand />
@@ -196,6 +201,7 @@ export function Page() {
       <Show when={isAtRest()}>
         <Foot />
       </Show>
+      <OnPaper />
     </>
   );
 }

@@ -5,7 +5,7 @@ import { bare } from "../../document/title-apart.ts";
 import type { Card } from "../../document/worksheet.ts";
 import { isMet } from "../../graph/row-when.ts";
 import type { Row } from "../../graph/types.ts";
-import { keepBeside } from "../beside/show.ts";
+import { keepBeside, showInTime } from "../beside/show.ts";
 import { BySeason } from "../charts/BySeason.tsx";
 import { Figures } from "../charts/Figures.tsx";
 import { ThroughYear } from "../charts/ThroughYear.tsx";
@@ -120,6 +120,11 @@ function Body(props: { readonly card: Card }) {
       <For each={main().filter((row) => !isGiven(row))}>
         {(row) => <RowView card={props.card} row={row} />}
       </For>
+      <Show when={props.card.id === "cost"}>
+        <button type="button" class="act" onClick={() => showInTime(sheet, "money")}>
+          Next money: what to buy
+        </button>
+      </Show>
       <Figures card={props.card} />
       <Show when={sheet.kinds[props.card.kind]?.views}>
         {(views) => (

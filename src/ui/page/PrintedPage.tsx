@@ -1,63 +1,91 @@
-// What only paper shows: the shopping list with its total, what to set and do by hand, and the cautions.
+// The worksheet on paper: first what it answers, the place, its parts and beds; on the next page what can hurt somebody.
 
 import { createMemo, For, Index, Show } from "solid-js";
 import { textOrDate } from "../../graph/shown.ts";
-import { printedFoot, printedWatering } from "../../telling/printed.ts";
-import { byDanger, type SaidOnce, saidOnce } from "../../telling/said-once.ts";
-import { type Sheet, useSheet } from "../sheet.ts";
-import { type Printing, settings, shopping, waterings } from "./printed.ts";
+import { CAUTIONS_FOLLOW, DANGERS, printedFoot, printedWatering } from "../../telling/printed.ts";
+import { dangerOf, type SaidOnce, saidOnce } from "../../telling/said-once.ts";
+import { type Sheet, SheetContext, useSheet } from "../sheet.ts";
+import { atRest } from "./at-rest.ts";
+import { PrintedPlace } from "./PrintedPlace.tsx";
+import { type Printing, partsOnPaper, waterings } from "./printed.ts";
+import { Pieces } from "./Sentence.tsx";
+
+const nothing = (): void => undefined;
 
 /** The open worksheet as the printed page asks it. */
 const asking = (sheet: Sheet): Printing => ({ ...sheet, cards: sheet.worksheet().cards });
 
-function Shopping() {
+function Head() {
   const sheet = useSheet();
-  const priced = createMemo(() => shopping(asking(sheet)));
   return (
-    <Show when={priced().length > 0}>
+    <header>
+      <h1>{sheet.worksheet().title}</h1>
+      <Show when={sheet.madeUp()}>{(text) => <p>{text()}</p>}</Show>
+    </header>
+  );
+}
+
+function Answers() {
+  const sheet = useSheet();
+  const first = () => {
+    const known = sheet.givesOutFirst();
+    return known && !known.old ? [known.sentence] : [];
+  };
+  const [lead, ...others] = sheet.answers();
+  return (
+    <section class="said">
+      <Show when={lead}>
+        {(said) => (
+          <p class="lead">
+            <Pieces sentence={said()} onPress={nothing} />
+          </p>
+        )}
+      </Show>
+      <ul>
+        <For each={[...(lead?.id === "lead" ? first() : []), ...others]}>
+          {(sentence) => (
+            <li>
+              <Pieces sentence={sentence} onPress={nothing} />
+            </li>
+          )}
+        </For>
+      </ul>
+    </section>
+  );
+}
+
+function Parts() {
+  const sheet = useSheet();
+  const parts = createMemo(() => partsOnPaper(asking(sheet)));
+  const hasPrices = () => parts().some(({ price }) => price !== "");
+  return (
+    <Show when={parts().length > 0}>
       <section>
-        <h2>To buy</h2>
-        <table class="prices">
+        <h2>Parts, and what is set by hand</h2>
+        <table>
           <tbody>
-            <Index each={priced()}>
+            <Index each={parts()}>
               {(part) => (
                 <tr>
                   <th scope="row">{part().title}</th>
-                  <td>{part().kind}</td>
-                  <td>{part().price}</td>
+                  <td>{part().settings}</td>
+                  <Show when={hasPrices()}>
+                    <td class="price">{part().price}</td>
+                  </Show>
                 </tr>
               )}
             </Index>
           </tbody>
-          <tfoot>
-            <tr>
-              <th scope="row">All together</th>
-              <td />
-              <td>{sheet.shown("cost.total")}</td>
-            </tr>
-          </tfoot>
+          <Show when={hasPrices()}>
+            <tfoot>
+              <tr>
+                <th scope="row">All together</th>
+                <td />
+                <td class="price">{sheet.shown("cost.total")}</td>
+              </tr>
+            </tfoot>
+          </Show>
         </table>
-      </section>
-    </Show>
-  );
-}
-
-function Settings() {
-  const sheet = useSheet();
-  const cards = createMemo(() => settings(asking(sheet)));
-  return (
-    <Show when={cards().length > 0}>
-      <section>
-        <h2>To set and to do by hand</h2>
-        <ul>
-          <Index each={cards()}>
-            {(card) => (
-              <li>
-                <b>{card().title}</b>: {card().settings}
-              </li>
-            )}
-          </Index>
-        </ul>
       </section>
     </Show>
   );
@@ -87,28 +115,38 @@ function Waterings() {
   );
 }
 
-/** What can hurt somebody first. */
-const gathered = (sheet: Sheet): readonly SaidOnce[] =>
-  saidOnce(byDanger(sheet.cautions()).map(({ card, text }) => ({ place: sheet.place(card), text })));
+/** Cautions of one place in the order of danger, each said once. */
+function gathered(sheet: Sheet, danger: number): readonly SaidOnce[] {
+  const said = sheet.cautions().filter((one) => dangerOf(one) === danger);
+  return saidOnce(said.map(({ card, text }) => ({ place: sheet.place(card), text })));
+}
 
-function AllCautions() {
+function Cautions() {
   const sheet = useSheet();
-  const cautions = createMemo(() => gathered(sheet));
   return (
-    <Show when={cautions().length > 0}>
-      <section>
-        <h2>Cautions</h2>
-        <ul>
-          <For each={cautions()}>
-            {({ text, places }) => (
-              <li>
-                <b>{places}</b>: {text}
-              </li>
-            )}
-          </For>
-        </ul>
-      </section>
-    </Show>
+    <section class="dangers">
+      <h1>Cautions: {sheet.worksheet().title}</h1>
+      <div class="columns">
+        <For each={DANGERS}>
+          {(title, danger) => (
+            <Show when={gathered(sheet, danger()).length > 0}>
+              <section>
+                <h2>{title}</h2>
+                <ul>
+                  <For each={gathered(sheet, danger())}>
+                    {({ text, places }) => (
+                      <li>
+                        <b>{places}</b>: {text}
+                      </li>
+                    )}
+                  </For>
+                </ul>
+              </section>
+            </Show>
+          )}
+        </For>
+      </div>
+    </section>
   );
 }
 
@@ -118,13 +156,22 @@ export function PrintedPage() {
     const { datum, made_by, made_on } = sheet.worksheet();
     return printedFoot({ datum, madeBy: made_by, madeOn: textOrDate(made_on, sheet.showOptions().locale) });
   };
+  const hasCautions = () => sheet.cautions().length > 0;
   return (
-    <div class="printed width">
-      <Shopping />
-      <Waterings />
-      <Settings />
-      <AllCautions />
-      <p class="last">{foot()}</p>
-    </div>
+    <SheetContext.Provider value={atRest(sheet)}>
+      <article class="printed">
+        <Head />
+        <Answers />
+        <PrintedPlace />
+        <Parts />
+        <Waterings />
+        <p class="last">
+          {foot()} {hasCautions() ? CAUTIONS_FOLLOW : ""}
+        </p>
+        <Show when={hasCautions()}>
+          <Cautions />
+        </Show>
+      </article>
+    </SheetContext.Provider>
   );
 }

@@ -3,6 +3,7 @@
 import { isReady } from "../../graph/readers.ts";
 import type { Result } from "../../graph/types.ts";
 import { isPriced, type Kind, type Kinds } from "../../kinds/kind.ts";
+import { printedSettings } from "../../telling/printed.ts";
 
 /** What the printed page asks of a worksheet. */
 export type Printing = {
@@ -17,6 +18,7 @@ type OfCard = { readonly id: string; readonly title: string };
 
 export type ToBuy = OfCard & { readonly kind: string; readonly price: string };
 export type ToSet = OfCard & { readonly settings: string };
+export type OnPaper = OfCard & { readonly price: string; readonly settings: string };
 export type ToWater = OfCard & {
   readonly volume: string;
   readonly every: string;
@@ -50,9 +52,18 @@ export const settings = (asked: Printing): readonly ToSet[] =>
     const said = handSettings
       .map((name) => `${id}.${name}`)
       .filter((quantity) => given(asked, quantity) !== "")
-      .map((quantity) => `${asked.label(quantity)} ${asked.shown(quantity)}`);
-    return said.length > 0 ? [{ id, title, settings: said.join("; ") }] : [];
+      .map((quantity) => [asked.label(quantity), asked.shown(quantity)] as const);
+    return said.length > 0 ? [{ id, title, settings: printedSettings(said) }] : [];
   });
+
+/** Every part that has a price or something to set, in the order of the sheet. */
+export function partsOnPaper(asked: Printing): readonly OnPaper[] {
+  const priced = new Map(shopping(asked).map((part) => [part.id, part.price]));
+  const set = new Map(settings(asked).map((part) => [part.id, part.settings]));
+  return asked.cards
+    .map(({ id, title }) => ({ id, title, price: priced.get(id) ?? "", settings: set.get(id) ?? "" }))
+    .filter(({ price, settings: said }) => price !== "" || said !== "");
+}
 
 /** What is watered, how much and how often when it is driest. */
 export const waterings = (asked: Printing): readonly ToWater[] =>

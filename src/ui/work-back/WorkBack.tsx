@@ -5,7 +5,6 @@ import { rowAt } from "../row-at.ts";
 import { readTyped } from "../rows/number-text.ts";
 import { type Sheet, useSheet } from "../sheet.ts";
 import type { Sense, WorkBackTools, WorkedBack } from "./work-back.ts";
-import "./work-back.css";
 
 /** What a text says of an answer [SI], or why it says nothing. */
 function readTarget(

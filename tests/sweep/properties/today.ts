@@ -40,7 +40,7 @@ function givenOf(d: Dice, plan: SeasonInput, firstDay: number): WeekGiven | null
 function engineWeek(plan: SeasonInput, whole: SeasonState, given: WeekGiven) {
   const { today } = given;
   const { record } = whole;
-  const moment = momentToday(whole, given, () => usualMorning(plan, record, today));
+  const moment = momentToday(whole, given, (date) => usualMorning(plan, record, date));
   const weather = dryWeather(record, whole.eto, { today, last: today + DAYS - 1 }, "usual");
   const going = goingOn(plan, moment, weather, knownBeds(whole));
   runDays(going.state, STEPPING, { first: going.first, last: going.state.length - 1 });

@@ -1,0 +1,32 @@
+// What is written down of today: with the clock's time and an id by chance.
+
+import { dayOf, NOTED_GIVENS, noted, noteOfGiven, takenBack } from "../document/notes.ts";
+import type { Entry, Note, Worksheet } from "../document/worksheet.ts";
+import { dayHere } from "./clock.ts";
+
+/** 128 bits by chance. */
+function freshId(): string {
+  const bytes = crypto.getRandomValues(new Uint8Array(16));
+  return [...bytes].map((byte) => byte.toString(16).padStart(2, "0")).join("");
+}
+
+/** A note of this very minute. */
+function noteNow(content: Omit<Note, "id" | "day" | "minute">): Note {
+  const at = new Date();
+  const minute = at.getHours() * 60 + at.getMinutes();
+  return { id: freshId(), day: dayHere(at.getTime()), minute, ...content };
+}
+
+/** What is typed for a given whose home is the notes, as a note of the day that counts as today; null takes the last back. */
+export function withTyped(
+  worksheet: Worksheet,
+  where: string,
+  given: string,
+  entry: Entry | null,
+): Worksheet {
+  const now = noteNow({ what: NOTED_GIVENS.get(given) ?? "", where });
+  const day = dayOf(worksheet, now.day) ?? now.day;
+  if (!entry) return takenBack(worksheet, { ...now, day });
+  const note = noteOfGiven(where, given, entry, day);
+  return note ? noted(worksheet, { ...note, id: now.id, minute: now.minute ?? 0 }) : worksheet;
+}

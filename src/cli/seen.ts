@@ -1,0 +1,25 @@
+// `--today`, and levels and soaks that are `--set`: written down as notes of that day, as they are on the page.
+
+import { dayOf, NOTED_GIVENS, notedInstead, noteOfGiven, withSeen } from "../document/notes.ts";
+import type { Worksheet } from "../document/worksheet.ts";
+import { CARD_KINDS } from "../kinds/index.ts";
+import { findRow, setValue } from "./set-value.ts";
+
+type Set = { readonly name: string; readonly value: string };
+
+/** Sets a value; where its home is the notes and it is known which day it is, as a note of today. */
+function setOrNote(worksheet: Worksheet, { name, value }: Set): Worksheet {
+  const set = setValue(worksheet, CARD_KINDS, name, value);
+  const { card, row } = findRow(worksheet, CARD_KINDS, name);
+  const entry = set.cards.find(({ id }) => id === card.id)?.givens[row.name];
+  const day = dayOf(worksheet, null);
+  if (!NOTED_GIVENS.has(row.name) || !entry || day === null) return set;
+  const note = noteOfGiven(card.id, row.name, entry, day);
+  return note ? notedInstead(worksheet, note) : set;
+}
+
+/** The worksheet with all that is set, and with what is noted of today laid over it. */
+export function withSets(worksheet: Worksheet, today: string | null, sets: readonly Set[]): Worksheet {
+  const dated = today === null ? worksheet : setValue(worksheet, CARD_KINDS, "site.today", today);
+  return withSeen(sets.reduce(setOrNote, dated), null);
+}

@@ -1,0 +1,95 @@
+// What to buy next, and working back from an answer: said, priced on the spot, kept beside, put on the sheet; what was said
+// is what the sheet then says.
+
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { axe } from "./axe.ts";
+import { DESK, launch, open, PHONE, settled, shownValueOf, tool } from "./browser.ts";
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launch();
+});
+afterAll(async () => {
+  await browser.close();
+});
+
+const plain = (text: string): string => text.replaceAll("\u00a0", " ").replaceAll(/\s+/g, " ").trim();
+const press = (page: Page, name: string | RegExp) => page.getByRole("button", { name }).first().click();
+
+/** The sentences of the best buys, once they are worked out. */
+async function buys(page: Page): Promise<readonly string[]> {
+  await page.locator('.next-money .found[aria-busy="false"]').waitFor();
+  return (await page.locator(".next-money ol > li > p:first-child").allInnerTexts()).map(plain);
+}
+
+async function price(page: Page, what: string, text: string): Promise<void> {
+  await page.getByLabel(`Price: ${what}`, { exact: true }).fill(text);
+  await page.keyboard.press("Enter");
+  await page.waitForTimeout(900);
+}
+
+/** Short days of the mean season as the sheet has them. */
+const daysShort = async (page: Page) => Number(await shownValueOf(page, "season.days_short"));
+
+describe.each([
+  ["a desk", DESK],
+  ["a phone", PHONE],
+])("on %s", (_where, viewport) => {
+  test("next 100 of money: what it buys, priced on the spot, kept beside and put on the sheet", async () => {
+    const { page, context, complaints } = await open(browser, { viewport });
+    await page.locator(".gives-out .number").click();
+    await page.locator(".answer-working").getByRole("button", { name: "Next money" }).click();
+    expect(await buys(page)).toEqual([
+      expect.stringMatching(
+        /^Next \$60: one more of Two totes, \d+ of \d+ short days fewer in 20 seasons\.$/,
+      ),
+    ]);
+    await price(page, "a lid for Tub by the tunnel", "fifteen");
+    await page.locator(".next-money .wrong").waitFor();
+    await price(page, "a lid for Tub by the tunnel", "15");
+    const [first = "", ...others] = await buys(page);
+    expect(first).toMatch(/^Next \$75: one more of Two totes and a lid for Tub by the tunnel, /);
+    expect(others.some((said) => said.startsWith("Next $15: a lid"))).toBe(true);
+    const [, fewer, all] = /(\d+) of (\d+) short days/.exec(first) ?? [];
+    expect(await axe(page)).toEqual([]);
+    await press(page, /^Keep beside: Next \$75/);
+    await page.locator(".plans-beside table").waitFor();
+    expect(plain(await page.locator(".plans-beside thead").innerText())).toContain(
+      "One more of Two totes and a lid for Tub by the tunnel",
+    );
+    expect(plain(await page.locator(".plans-beside thead .price").innerText())).toContain("$75");
+    await tool(page, "Next money");
+    await buys(page);
+    await press(page, /^Put it on the sheet: Next \$75/);
+    await settled(page);
+    // The mean is shown to half a day.
+    const left = (Number(all) - Number(fewer)) / 20;
+    expect(Math.abs((await daysShort(page)) - left)).toBeLessThanOrEqual(0.5);
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test("work back: full tanks are to last thirty days, by turning what the totes hold", async () => {
+    const { page, context, complaints } = await open(browser, { viewport });
+    await page.locator("h1.lead .number").last().click();
+    const back = page.locator(".work-back");
+    await back.getByLabel(/^Wished/).fill("30 days");
+    await back.getByLabel("The number to turn for it").selectOption("totes.capacity");
+    await back.getByRole("button", { name: "Work it out" }).click();
+    await back.locator("li").first().waitFor();
+    const said = plain(await back.locator("li span").first().innerText());
+    const [, gallons = ""] = /^([\d.]+) gal does it: 30 days\.$/.exec(said) ?? [];
+    expect(Number(gallons)).toBeGreaterThan(275);
+    expect(await axe(page)).toEqual([]);
+    await back.getByRole("button", { name: `Set it to ${gallons} gal` }).click();
+    await settled(page);
+    await page.waitForFunction(() =>
+      /last\s+30\s+days/.test(document.querySelector("h1.lead")?.textContent ?? ""),
+    );
+    await back.getByRole("button", { name: "Work it out" }).click();
+    await back.getByText("It is so already: 30 days.").waitFor();
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+});

@@ -40,6 +40,8 @@ export type Sentence = {
 export type Asked = {
   readonly result: (id: string) => Result | undefined;
   readonly cards: readonly { readonly id: string; readonly kind: string; readonly title: string }[];
+  /** Whether a number is not sure, and its ends are shown in its place. */
+  readonly isSpan?: (id: string) => boolean;
 };
 
 /** The number now, or the last one while a new one is worked out. */
@@ -75,8 +77,9 @@ export function value(
   return { quantity, tone, ...more };
 }
 
-/** Whether a count reads as one: a mean of 1.2 days does. */
-const isOne = (asked: Asked, id: string): boolean => roundedCount(number(asked, id) ?? 0) === 1;
+/** Whether a count reads as one: a mean of 1.2 days does, a span never. */
+const isOne = (asked: Asked, id: string): boolean =>
+  roundedCount(number(asked, id) ?? 0) === 1 && !asked.isSpan?.(id);
 
 /** A count with the thing counted behind it: "8 days", "1 day". */
 export const counted = (

@@ -57,6 +57,23 @@ function From(props: { readonly turned: InHand }) {
   );
 }
 
+/** Makes a span of the number, or one number of it again. */
+function Unsure() {
+  const sheet = useSheet();
+  const doubting = () => sheet.doubting();
+  return (
+    <Show when={doubting()?.span() || doubting()?.mayDoubt()}>
+      <button
+        type="button"
+        class="unsure"
+        onClick={() => (doubting()?.span() ? doubting()?.sure() : doubting()?.doubt())}
+      >
+        {doubting()?.span() ? "Sure of it" : "Not sure"}
+      </button>
+    </Show>
+  );
+}
+
 /** What the thing costs, which is a number to take in hand like any other. */
 function Price(props: { readonly turned: InHand }) {
   const sheet = useSheet();
@@ -102,12 +119,15 @@ function InHandView(props: { readonly turned: InHand }) {
     >
       <div class="head">
         <span class="what">{props.turned.row.label}</span>
-        <button type="button" class="done" onClick={putDown}>
-          Done
-        </button>
+        <div class="ends">
+          <Unsure />
+          <button type="button" class="done" onClick={putDown}>
+            Done
+          </button>
+        </div>
       </div>
       <div class="value-and-steps">
-        <Show when={!bare() && hand.axis()}>
+        <Show when={!bare() && hand.axis() && !sheet.doubting()?.span()}>
           <StepButton by={-1} />
           <StepButton by={1} />
         </Show>

@@ -64,8 +64,8 @@ const shared: PageShared = {
   },
   recordsOf,
   hub: makeWorkerHub(),
-  lay: (worksheet, records = [], notice = "") =>
-    setLaid({ id: chanceId(), revision: 0, worksheet, records, notice, readOnly: false }),
+  lay: (worksheet, records = [], notice = "", begun) =>
+    setLaid({ id: chanceId(), revision: 0, worksheet, records, notice, readOnly: false, begun }),
   open: (id) => openKept(id),
   receive: (bundle) => void receive(bundle),
   titlesKept,

@@ -1,5 +1,6 @@
 // The record in two charts: short days season by season, and one year's water; each as it is and as it was held.
 
+import { textOrDate } from "../graph/shown.ts";
 import { isoDate } from "../units/calendar.ts";
 import { type ShowOptions, showQuantity } from "../units/show.ts";
 import { type Layer, type Plot, type PlotTable, type Point, roundAxis } from "./plot.ts";
@@ -131,7 +132,7 @@ export function seasonsTable(
         String(daysShort),
         ...(seasons.held ? [String(before.get(year) ?? "–")] : []),
         showQuantity(volume, "volume", options),
-        isoDate(day),
+        textOrDate(isoDate(day), options.locale),
       ];
     }),
   };

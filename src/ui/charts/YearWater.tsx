@@ -8,10 +8,9 @@ import { dayOf, type StoredSeries, type Year } from "../../scene/stored-water.ts
 import { textWidth } from "../../scene/text-block.ts";
 import { shortSaid, yearPlotOf } from "../../scene/time-plots.ts";
 import { dayNote } from "../../telling/bed-day.ts";
-import { calendarDate } from "../../units/calendar.ts";
-import { SHORT_MONTHS } from "../../units/calendar-names.ts";
 import { showQuantity } from "../../units/show.ts";
 import { type Sheet, useSheet } from "../sheet.ts";
+import { dayAndMonth } from "../words.ts";
 import { Chart } from "./Chart.tsx";
 import type { YearShown } from "./year-shown.ts";
 
@@ -22,11 +21,6 @@ const CALM_TICK = { milliseconds: 700, days: 7 };
 const SAID_FIGURES = 2;
 const WEEK = 7;
 const MONTH = 30;
-
-function dayText(day: number): string {
-  const { month, day: ofMonth } = calendarDate(day);
-  return `${ofMonth}\u00a0${SHORT_MONTHS[month - 1] ?? ""}`;
-}
 
 /** What the waterings of a day lacked, bed by bed. */
 function notesOn(sheet: Sheet, day: number): readonly string[] {
@@ -72,7 +66,8 @@ function Slider(props: {
   readonly onDay: (day: number) => void;
 }) {
   const x = () => props.frame.across(props.day + 0.5);
-  const label = () => dayText(props.day);
+  const sheet = useSheet();
+  const label = () => dayAndMonth(props.day, sheet.showOptions().locale);
   const isLeft = () => x() + 12 + textWidth(label(), 13, true) > props.frame.width;
   const [dragging, setDragging] = createSignal(false);
   const toPointer = (event: PointerEvent & { readonly currentTarget: SVGElement }): void => {
@@ -244,7 +239,7 @@ export function YearWater(props: {
             frame={frame}
             span={props.span}
             day={day()}
-            said={`${dayText(day())}, ${volume()} in the tanks`}
+            said={`${dayAndMonth(day(), sheet.showOptions().locale)}, ${volume()} in the tanks`}
             onDay={(next) => {
               play.stop();
               setDay(next);

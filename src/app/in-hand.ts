@@ -78,7 +78,17 @@ function createAnswers({ session, looking }: InHandTools, { turn }: Turned) {
   return { answers, answer, second, drawn };
 }
 
-export function createInHand(tools: InHandTools, asker: Asker): Hand {
+/** The number in hand, and what others who turn it need of it. */
+export type InHand = { readonly hand: Hand; readonly inside: InHandInside };
+
+export type InHandInside = {
+  readonly turned: Turned;
+  readonly axis: Accessor<Axis | null>;
+  readonly texts: ReturnType<typeof createTexts>;
+  readonly putting: ReturnType<typeof createPutting>;
+};
+
+export function createInHand(tools: InHandTools, asker: Asker): InHand {
   const { session, options } = tools;
   const turned = createTurned(tools);
   const { turn, entry, value } = turned;
@@ -112,7 +122,7 @@ export function createInHand(tools: InHandTools, asker: Asker): Hand {
     options,
     placeText: texts.placeText,
   });
-  return {
+  const hand: Hand = {
     turned: createMemo(() => {
       const now = turn();
       return now && { id: now.id, card: now.target.card, row: now.row };
@@ -145,4 +155,5 @@ export function createInHand(tools: InHandTools, asker: Asker): Hand {
     second,
     curve,
   };
+  return { hand, inside: { turned, axis, texts, putting } };
 }

@@ -7,13 +7,16 @@ import { createSince } from "./held.ts";
 import { createInHand } from "./in-hand.ts";
 import { later } from "./later.ts";
 import type { InHandTools } from "./turned.ts";
+import { createUnsure } from "./unsure.ts";
 
 export function createQuestions(tools: InHandTools, pool: AskingPool) {
   const { engine } = tools.session;
+  const { hand, inside } = createInHand(tools, pool.asker());
   return {
     drier: createDrier(engine, pool.asker(), tools.options),
     ...createGivesOut(engine, pool.asker()),
-    hand: createInHand(tools, pool.asker()),
+    hand,
+    doubting: createUnsure(tools, inside, pool.asker()),
     since: createSince(tools.session, tools.options),
     plans: later(async () => {
       const { createPlans } = await import("./plans.ts");

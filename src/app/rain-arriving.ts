@@ -8,6 +8,7 @@ import type { GaugeResult } from "../rainfall/own-gauge.ts";
 import { rainFigures } from "../rainfall/rain-figures.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { gapsOf } from "../rainfall/record-gaps.ts";
+import { wholeDays } from "../telling/words/lists.ts";
 import type { RainAssumption, RainOpen, RainPreview, RainTold } from "../ui/dialogs/rain-import.ts";
 import { isoDate } from "../units/calendar.ts";
 import { type ShowOptions, showQuantity } from "../units/show.ts";
@@ -43,7 +44,7 @@ function joined(record: DailyRecord, join: string, others: readonly DailyRecord[
   if (!other) return { record, facts: [] };
   const made = first === "new" ? joinRecords(record, other) : joinRecords(other, record);
   const facts = [
-    `Joined with ${other.title}: ${made.bothDays} days in both, ${made.differingDays} of them different, ${made.daysBetween} days between the two.`,
+    `Joined with ${other.title}: ${wholeDays(made.bothDays)} in both, ${made.differingDays} of them different, ${wholeDays(made.daysBetween)} between the two.`,
   ];
   return { record: made.record, facts };
 }

@@ -13,7 +13,6 @@ import type { ShowOptions } from "../units/show.ts";
 import { createCautions } from "./cautions.ts";
 import { dayHere, today } from "./clock.ts";
 import { makeEdits } from "./edits.ts";
-import { stillToSay } from "./joining.ts";
 import { createKeeping } from "./keeping.ts";
 import { createLooking } from "./looking.ts";
 import type { Laid, PageShared } from "./page-shared.ts";
@@ -25,8 +24,12 @@ import { TEMPLATES } from "./templates.ts";
 import { listenToTyping } from "./typing.ts";
 
 /** The sentences on top, and what their workings say beside them. */
-function createTelling(session: Session, { result }: Pick<Reader, "result">) {
-  const asked = () => ({ result, cards: session.worksheet().cards });
+function createTelling(
+  session: Session,
+  { result }: Pick<Reader, "result">,
+  isSpan: (id: string) => boolean,
+) {
+  const asked = () => ({ result, cards: session.worksheet().cards, isSpan });
   return {
     answers: (room?: Room) => answers(asked(), room),
     beside: (id: string) => besideAnswer(asked(), id),
@@ -38,7 +41,7 @@ export function createSheet(laid: Laid, shared: PageShared) {
   const session = createSession(laid, shared);
   const typing = listenToTyping();
   const { engine } = session;
-  const looking = createLooking(CARD_KINDS, () => session.worksheet().cards);
+  const looking = createLooking(CARD_KINDS, () => session.worksheet().cards, laid.begun);
   const [sheets, setSheets] = createSignal<readonly SavedSheet[]>([]);
   const showOptions = createMemo<ShowOptions>(() => {
     const { units, locale, currency } = session.worksheet();
@@ -93,10 +96,8 @@ export function createSheet(laid: Laid, shared: PageShared) {
     ...reader,
     ...createCautions(engine, showOptions, shared),
     problems: createMemo(() => engine.view().results.problems),
-    ...createTelling(session, reader),
-    missing: createMemo(() =>
-      reader.starter() ? [] : stillToSay(CARD_KINDS, session.worksheet().cards, reader.result),
-    ),
+    ...createTelling(session, reader, (id) => typeof sheet.doubting()?.spanOf(id) === "string"),
+    beginning: async () => (await import("./beginning.ts")).makeBeginning(session, shared),
     working: () => engine.view().results.requests.length > 0,
     held: () => session.held() !== null,
     saved: session.saved,

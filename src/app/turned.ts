@@ -68,21 +68,27 @@ export function createTurned({ session, looking }: InHandTools) {
     const shown = shownIn(engine.view().results.get(now.id));
     return typeof shown === "number" || typeof shown === "string" ? shown : null;
   });
+  /** Both ends where it is not sure [SI]. */
+  const ends = (): readonly number[] => {
+    const of = entry();
+    return of?.low === undefined ? [] : [of.low, of.high ?? of.low].map((end) => toSi(end, of.unit || "1"));
+  };
   const unit = createMemo(() => {
     const now = turn();
     return now?.row.row === "given" ? turnedUnit(now.row, entry(), worksheet()) : "";
   });
-  return { turn, target, entry, value, unit };
+  return { turn, target, entry, value, ends, unit };
 }
 
 export type Turned = ReturnType<typeof createTurned>;
 
-export function createAxis({ turn, value, unit }: Turned): Accessor<Axis | null> {
+export function createAxis({ turn, value, ends, unit }: Turned): Accessor<Axis | null> {
   const standing = createMemo<{ readonly of: Turn; readonly axis: Axis | null } | null>((before) => {
     const now = turn();
     if (!now) return null;
     const last = before?.of === now ? before.axis : now.axis;
-    const axis = last && axisHolding(last, now.row, value());
+    const hold = (axis: Axis | null, si: number | string | null) => axis && axisHolding(axis, now.row, si);
+    const axis = [value(), ...ends()].reduce(hold, last);
     return before?.of === now && before.axis === axis ? before : { of: now, axis };
   }, null);
   return createMemo<Axis | null>((before) => {

@@ -11,6 +11,7 @@ import { type Asked, type Sentence, textOf } from "../telling/asked.ts";
 import { allBeside } from "../telling/beside.ts";
 import { printedFoot } from "../telling/printed.ts";
 import { byDanger, saidOnce } from "../telling/said-once.ts";
+import { withinLine } from "../telling/words/lists.ts";
 import { optionsOf } from "./report.ts";
 
 /** Lines of a whole report, as far as what can hurt somebody leaves room. */
@@ -57,17 +58,13 @@ function sentences(telling: Telling): readonly string[] {
   return [...said, ...beside].map((sentence) => stopped(textOf(sentence, telling.shown)));
 }
 
-/** A label within a line; one that begins with more capitals is a name. */
-const within = (label: string): string =>
-  /^[A-Z](?![A-Z])/.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label;
-
 /** "Barn roof: in a usual year 3,500 gal; in the driest year 2,200 gal", as the list of parts has it. */
 function parts({ cards, kinds, result, label, shown }: Telling): readonly string[] {
   return cards.flatMap(({ id, kind, title }) => {
     const said = (kinds[kind]?.glance ?? [])
       .map((row) => `${id}.${row}`)
       .filter((row) => isReady(result(row)))
-      .map((row) => `${within(label(row))} ${shown(row)}`);
+      .map((row) => `${withinLine(label(row))} ${shown(row)}`);
     return said.length > 0 ? [`${title}: ${said.join("; ")}`] : [];
   });
 }

@@ -2,6 +2,7 @@
 
 import type { Worksheet } from "../document/worksheet.ts";
 import type { ShowOptions } from "../units/show.ts";
+import { filledWith } from "./fill.ts";
 import type { CardCaution, Graph } from "./nodes.ts";
 import { READY } from "./pass.ts";
 import type { Results } from "./results.ts";
@@ -53,7 +54,7 @@ export function cautionsOf(
   words: Words,
 ): readonly ShownCaution[] {
   const filled = (card: string, text: string): string =>
-    text.replace(/\{([a-z0-9_.]+)\}/g, (_, name: string) => {
+    filledWith(text, (name) => {
       const id = idOf(card, name);
       const shown = shownValue(graph, worksheet, results, id, options);
       const { state } = results.get(id) ?? { state: "none" };

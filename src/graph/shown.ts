@@ -7,6 +7,7 @@ import { type ShowOptions, showNumber, showQuantity, unitLabel } from "../units/
 import { safeLocale } from "../units/signs.ts";
 import { fromSi, parseUnit, toSi } from "../units/unit.ts";
 import { entryAt, rowNamed } from "./card-plans.ts";
+import { filledWith } from "./fill.ts";
 import { type Graph, type GraphNode, nodeOf } from "./nodes.ts";
 import type { Results } from "./results.ts";
 import { measureOf } from "./rows.ts";
@@ -187,7 +188,7 @@ export function shownValue(
   if (!node || !result) return "";
   const text = shownResult(worksheet, node, result, options);
   if (node.row?.row !== "output" || !node.row.fills || result.state === "none") return text;
-  return text.replace(/\{([a-z0-9_.]+)\}/g, (_, name: string) => {
+  return filledWith(text, (name) => {
     const other = name.includes(".") ? name : `${node.card}.${name}`;
     return other === id
       ? ""

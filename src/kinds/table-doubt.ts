@@ -15,8 +15,11 @@ export type DoubtLine = {
   readonly exact?: string;
 };
 
-/** A reference table; a test holds its lines of doubts to the shape. */
-export type DoubtfulTable = { readonly about: string; readonly doubts?: readonly object[] };
+/**
+ * A reference table, or the parts of it that are wanted: a whole one would come to the page with all its notes. A test
+ * holds its lines of doubts to the shape.
+ */
+export type DoubtfulTable = { readonly doubts?: readonly object[]; readonly [part: string]: unknown };
 
 /** A pair of numbers under `value` is a low and a high by itself. */
 export const isPair = ({ value }: TableEntry): boolean => Array.isArray(value) && value.length === 2;

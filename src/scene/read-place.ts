@@ -1,6 +1,7 @@
 // From the worksheet and its results to the place as it is drawn: heights, links, and the words beside each thing.
 
 import type { Card } from "../document/worksheet.ts";
+import { filledWith } from "../graph/fill.ts";
 import { shownIn } from "../graph/readers.ts";
 import type { Result, Value } from "../graph/types.ts";
 import type { Beside, Kinds, Shape } from "../kinds/kind.ts";
@@ -80,7 +81,9 @@ function besideOf(asked: SceneInput, card: Card): readonly Words[] {
     (ifLinked === undefined || leads(ifLinked)) && (unlessLinked === undefined || !leads(unlessLinked));
   const beside = asked.kinds[card.kind]?.drawn?.beside?.find(applies);
   if (!beside) return [];
-  return told(asked, `${card.id}.${beside.row}`, beside.tint, (shown) => beside.text.replace("{}", shown));
+  return told(asked, `${card.id}.${beside.row}`, beside.tint, (shown) =>
+    filledWith(beside.text, () => shown),
+  );
 }
 
 const networkOfSheet = (asked: SceneInput): Network => networkHeld(present(asked, "season.network"));

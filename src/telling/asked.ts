@@ -3,6 +3,7 @@
 import { shownIn } from "../graph/readers.ts";
 import type { Result } from "../graph/types.ts";
 import { type Network, networkHeld } from "../network/network.ts";
+import { roundedCount } from "../units/rounding.ts";
 
 /** `plain` is of the sentence's own color: a year, a count that is no answer by itself. */
 export type Tone = "water" | "power" | "growth" | "trouble" | "plain";
@@ -39,6 +40,8 @@ export type Sentence = {
 export type Asked = {
   readonly result: (id: string) => Result | undefined;
   readonly cards: readonly { readonly id: string; readonly kind: string; readonly title: string }[];
+  /** Whether a number is not sure, and its ends are shown in its place. */
+  readonly isSpan?: (id: string) => boolean;
 };
 
 /** The number now, or the last one while a new one is worked out. */
@@ -74,6 +77,10 @@ export function value(
   return { quantity, tone, ...more };
 }
 
+/** Whether a count reads as one: a mean of 1.2 days does, a span never. */
+const isOne = (asked: Asked, id: string): boolean =>
+  roundedCount(number(asked, id) ?? 0) === 1 && !asked.isSpan?.(id);
+
 /** A count with the thing counted behind it: "8 days", "1 day". */
 export const counted = (
   asked: Asked,
@@ -81,7 +88,7 @@ export const counted = (
   tone: Tone,
   thing: string,
   more: Pick<NumberPiece, "was"> = {},
-): Piece => value(id, tone, { after: number(asked, id) === 1 ? ` ${thing}` : ` ${thing}s`, ...more });
+): Piece => value(id, tone, { after: isOne(asked, id) ? ` ${thing}` : ` ${thing}s`, ...more });
 
 export function reasonOf(result: Result | undefined): string | null {
   if (!result) return "one of the worksheet's four fixed cards is missing";

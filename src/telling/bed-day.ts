@@ -65,7 +65,11 @@ export function wateringFacts(
 ): string {
   const given = `${day.date}: ${show(day.given, "volume")}`;
   if (day.bound === null || day.given >= day.asked) return given;
-  return `${given} of ${show(day.asked, "volume")}: ${whyShortThen(day.bound, driver)}`;
+  const asked = show(day.asked, "volume");
+  const why = whyShortThen(day.bound, driver);
+  return show(day.given, "volume") === asked
+    ? `${given}, a little short: ${why}`
+    : `${given} of ${asked}: ${why}`;
 }
 
 /** What a season of a bed was like, day by day. */

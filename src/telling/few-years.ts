@@ -1,5 +1,7 @@
 // How the driest year is spoken of where a record holds only few: one year is neither dry nor wet.
 
+import { roundedCount } from "../units/rounding.ts";
+
 /** Whole years from which a record is long enough to speak of its driest without more words; common practice, no source. */
 const FEW_YEARS = 5;
 
@@ -16,7 +18,13 @@ function driestYearWords(wholeYears: number | null): string {
 }
 
 type Tone = "trouble" | "water" | "growth";
-type Told = string | { readonly quantity: string; readonly tone: Tone };
+type Told = string | { readonly quantity: string; readonly tone: Tone; readonly after?: string };
+
+const days = (quantity: string, count: number | null): Told => ({
+  quantity,
+  tone: "trouble",
+  after: roundedCount(count ?? 0) === 1 ? " day" : " days",
+});
 
 /** From here on a share reads as 100 %, which is no trouble. */
 const WHOLE = 0.995;
@@ -42,8 +50,8 @@ export function inDriestYear(of: {
     opening,
     year,
     ", beds went short on ",
-    { quantity: "season.driest_year_days_short", tone: "trouble" },
-    " days and got ",
+    days("season.driest_year_days_short", of.short),
+    " and got ",
     { quantity: "season.driest_year_share_met", tone: toneOf(of.share) },
     " of what they would have used.",
   ];
@@ -65,8 +73,8 @@ export function inOneYear(of: {
   if (short === 0) return [`In this one year ${which} went short; drier ones will come.`];
   return [
     "In this one year beds went short on ",
-    { quantity: "season.days_short", tone: "trouble" },
-    " days and got ",
+    days("season.days_short", short),
+    " and got ",
     { quantity: "season.share_met", tone: toneOf(of.share) },
     " of what they would have used; drier ones will come.",
   ];

@@ -2,7 +2,7 @@
 
 import { valueIn } from "../graph/readers.ts";
 import type { Driver } from "../network/bounds.ts";
-import { type Asked, number, type Piece, reasonOf, type Sentence, value, word } from "./asked.ts";
+import { type Asked, counted, number, type Piece, reasonOf, type Sentence, value, word } from "./asked.ts";
 import { lackedMost } from "./words/bounds.ts";
 import { listed } from "./words/lists.ts";
 
@@ -80,8 +80,8 @@ export function lackedMostOften(asked: Asked): Sentence | null {
     lead: false,
     pieces: [
       `${said} Beds are short on `,
-      value("season.days_short", "trouble"),
-      " days of a usual season.",
+      counted(asked, "season.days_short", "trouble", "day"),
+      " of a usual season.",
       ...shortFirst(asked),
     ],
   };

@@ -35,6 +35,8 @@ function inSome(asked: Asked, seasons: number, room: Room, made: string): readon
   const year = value("season.worst_season", "plain");
   const of = value(SHORT, "trouble", { after: ` of ${seasons}` });
   const head = [begins(room, "Beds go short in ", "Short in "), of, ` ${made}seasons`];
+  // Which season is the worst, and that there is one, is not sure either.
+  if (asked.isSpan?.(SHORT) || asked.isSpan?.(WORST)) return [...head, "; in the worst on ", days, "."];
   return short === 1
     ? [...head, ": ", year, ", on ", days, "."]
     : [...head, "; in the worst, ", year, ", on ", days, "."];
@@ -42,7 +44,7 @@ function inSome(asked: Asked, seasons: number, room: Room, made: string): readon
 
 /** A record of one whole season has neither a worst nor others. */
 function inOne(asked: Asked, room: Room, made: string): readonly Piece[] {
-  if (number(asked, SHORT) === 0)
+  if (number(asked, SHORT) === 0 && !asked.isSpan?.(WORST))
     return [
       begins(room, "Beds ", ""),
       value(WORST, "growth", { text: room.short ? "Never" : "never", was: "short on" }),
@@ -72,7 +74,7 @@ function ofBeds(asked: Asked, room: Room): readonly Piece[] {
   if (seasons === null || short === null) return waiting(room);
   const made = isMadeUp(asked) ? "made-up " : "";
   if (seasons === 1) return inOne(asked, room, made);
-  if (short > 0) return inSome(asked, seasons, room, made);
+  if (short > 0 || asked.isSpan?.(SHORT)) return inSome(asked, seasons, room, made);
   return [
     begins(room, "Beds never go short in ", "Never short in "),
     value(SHORT, "growth", { text: String(seasons), was: "short in" }),
@@ -90,7 +92,7 @@ export function fullTanks(asked: Asked, room: Room): readonly Piece[] {
 function ofDraws(asked: Asked): readonly Piece[] {
   const id = "season.longest_short_run";
   const where = isMadeUp(asked) ? "in made-up weather" : "on your record";
-  if (number(asked, id) === 0)
+  if (number(asked, id) === 0 && !asked.isSpan?.(id))
     return [
       "What is drawn from the tanks ",
       value(id, "growth", { text: "never", was: "short on" }),

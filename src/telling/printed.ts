@@ -1,5 +1,7 @@
 // What the printed page says over and under itself, and of waterings.
 
+import { withinLine } from "./words/lists.ts";
+
 /** What is known of a bed's waterings, as shown; "" where it is not. */
 export type PrintedBed = {
   readonly volume: string;
@@ -19,7 +21,7 @@ export function printedWatering({ volume, every, by, days, from }: PrintedBed): 
 type MadeBy = { readonly datum: string; readonly madeBy: string; readonly madeOn: string };
 
 export const printedFoot = ({ datum, madeBy, madeOn }: MadeBy): string =>
-  `Figures are estimates for planning: local codes and licensed people decide on wiring, stands, drinking water and backflow. Height nought is ${datum || "wherever you choose"}. Made by ${madeBy || "nobody named"} on ${madeOn}.`;
+  `Figures are estimates for planning: local codes and licensed people decide on wiring, stands, drinking water and backflow. Height nought is ${datum || "wherever you choose"}. Made by ${madeBy || "nobody named"}${madeOn === "" ? "" : ` on ${madeOn}`}.`;
 
 export const CAUTIONS_FOLLOW = "Read the cautions on the next page first.";
 
@@ -32,8 +34,4 @@ export const DANGERS = ["What can kill", "What can hurt", "What goes wrong", "Wh
 
 /** "Drains to House tank; first flush comes to 13.5 gal": what is set of a part, each as its label and its value. */
 export const printedSettings = (settings: readonly (readonly [label: string, value: string])[]): string =>
-  settings
-    .map(
-      ([label, value], at) => `${at === 0 ? label : label.charAt(0).toLowerCase() + label.slice(1)} ${value}`,
-    )
-    .join("; ");
+  settings.map(([label, value], at) => `${at === 0 ? label : withinLine(label)} ${value}`).join("; ");

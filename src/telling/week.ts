@@ -17,15 +17,20 @@ export function outlookWords({ outlook, asked, given, bound, driver }: ToldWeek,
   if (outlook === "all") return "There is enough for all of it.";
   const why = whyShort(bound, driver);
   if (outlook === "none") return `There will be nothing for it: ${why}.`;
-  return `There will be ${show(given, "volume")} of ${show(asked, "volume")}: ${why}.`;
+  const [has, wants] = [show(given, "volume"), show(asked, "volume")];
+  return has === wants
+    ? `There will be a little less than ${wants}: ${why}.`
+    : `There will be ${has} of ${wants}: ${why}.`;
 }
+
+const things = (count: string, thing: string): string => `${count} ${thing}${count === "1" ? "" : "s"}`;
 
 /** "9 cans in 5 trips, 12 min" or "4 min with the pump". */
 function wayWords(way: Way, title: string, show: Show): string {
   if (way.time === null) return `${title} cannot give so much`;
   const time = show(way.time, "duration");
   return way.trips > 0
-    ? `${show(way.cans, "count")} cans in ${show(way.trips, "count")} trips, ${time}`
+    ? `${things(show(way.cans, "count"), "can")} in ${things(show(way.trips, "count"), "trip")}, ${time}`
     : `${time} with ${title}`;
 }
 
@@ -41,7 +46,7 @@ type Headline = {
 export function headline({ week, titleOf, weekdays, cans }: Headline, show: Show): string {
   const own = week.ways.map((way) => wayWords(way, titleOf(way.id), show));
   const byCan = week.ways.some(({ trips }) => trips > 0);
-  const ways = perhapsListed(byCan ? own : [...own, `${cans} cans`]);
+  const ways = perhapsListed(byCan ? own : [...own, things(cans, "can")]);
   const each = week.each === null ? "" : show(week.each, "volume");
   return `${weekdays}, ${each}${week.waterings.length > 1 ? " each" : ""}: ${ways}`;
 }
@@ -53,7 +58,9 @@ export function boxWords(
   show: Show,
 ): string {
   const wanted = `${day(date)}: ${show(asked, "volume")}`;
-  return given < asked && bound !== null ? `${wanted}, but only ${show(given, "volume")}` : wanted;
+  if (given >= asked || bound === null) return wanted;
+  const gets = show(given, "volume");
+  return gets === show(asked, "volume") ? `${wanted}, but a little less` : `${wanted}, but only ${gets}`;
 }
 
 export const asksNothing = ({ lacks }: ToldWeek, show: Show): string =>

@@ -42,7 +42,7 @@ export function roundedPercent(percent: number): number {
 }
 
 /** A count: a whole one is never another; else halves below ten. */
-const roundedCount = (count: number): number => (Number.isInteger(count) ? count : halves(count));
+export const roundedCount = (count: number): number => (Number.isInteger(count) ? count : halves(count));
 
 /** Days of a span. */
 export const roundedDays = (days: number): number => figured(halves(days));

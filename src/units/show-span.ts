@@ -4,6 +4,7 @@ import { MINUTE } from "./constants.ts";
 import { MEASURES, type MeasureName } from "./measures.ts";
 import { roundedDown } from "./scale.ts";
 import { type ShowOptions, showQuantity } from "./show.ts";
+import { spanWords } from "./span-words.ts";
 import { fromSi, toSi } from "./unit.ts";
 
 /** A span is told in at least so many steps. */
@@ -30,18 +31,6 @@ function stepped(si: number, step: number, unit: string, measure: MeasureName): 
   const told = toSi(Number((Math.round(fromSi(si, unit) / step) * step).toPrecision(12)), unit);
   const isAll = MEASURES[measure].form === "share" && told === 1;
   return (told === 0 || isAll) && si !== told ? si : told;
-}
-
-const UNIT_BEHIND = /^(?<number>.*\d)(?<unit>\D*)$/u;
-const daysAlike = (unit: string): string => unit.replace(/\bday\b/, "days");
-
-/** Two texts of one kind as one: "20 to 26 days". */
-function spanWords(low: string, high: string): string {
-  if (low === high) return low;
-  const [one, other] = [UNIT_BEHIND.exec(low)?.groups, UNIT_BEHIND.exec(high)?.groups];
-  const isSame = one?.["unit"] && daysAlike(one["unit"]) === daysAlike(other?.["unit"] ?? "");
-  const plain = isSame && !/\d\D+\d/.test((one["number"] ?? "").replaceAll(/[.,]/g, ""));
-  return `${plain ? one["number"] : low} to ${high}`;
 }
 
 /**

@@ -13,18 +13,23 @@ import type { SeasonInput } from "../../src/season/input.ts";
 import { runSeason } from "../../src/season/run.ts";
 import { worksheetFromFileText } from "../../src/storage/file.ts";
 import { ask, type Base, baseOf } from "../../src/studies/ask.ts";
+import { OF_THE_PLACE } from "../../src/studies/moved-by.ts";
+import { notSure, RUNS } from "../../src/studies/not-sure/not-sure.ts";
 import { numberTrials } from "../../src/studies/try.ts";
 import { workOutLight } from "../../src/studies/work-out.ts";
 import { scaleBetween } from "../../src/units/scale.ts";
 import type { AskedWorker } from "../../src/worker/asked-member.ts";
-import type { FromAsked } from "../../src/worker/asking-messages.ts";
-import { askingPool } from "../../src/worker/asking-pool.ts";
+import type { FromAsked, Question } from "../../src/worker/asking-messages.ts";
+import { type Asker, askingPool } from "../../src/worker/asking-pool.ts";
 import { type Ratio, shownTime } from "./measure.ts";
 
 const ROOT = process.cwd();
 const WANTED = ["season.days_short"];
 const COARSE = 9;
 const ROUNDS = 9;
+/** Runs of what is not sure, and rounds of so many. */
+const DOUBTFUL = RUNS;
+const FEW_ROUNDS = 3;
 
 function demo(): Worksheet {
   const text = readFileSync(`${ROOT}/templates/hillside-totes.json`, "utf8");
@@ -102,21 +107,42 @@ async function workerMaker(made: Worker[]): Promise<() => AskedWorker> {
   };
 }
 
+/** Asks a question, until all its runs are in. */
+function asked(asker: Asker, question: Question): Promise<void> {
+  return new Promise<void>((resolve, reject) => {
+    asker.ask(question, {
+      onAnswers: () => undefined,
+      onEnd: (failure) => (failure ? reject(new Error(failure)) : resolve()),
+    });
+  });
+}
+
+/** Runs of what is not sure in the demo, the seed another in each round, so that no answer is kept already. */
+function doubtful(base: Base, round: number): Question {
+  const of = notSure(base, OF_THE_PLACE, DOUBTFUL, 100 + round);
+  return {
+    worksheet: of.sheet,
+    records: [...base.known.records.values()],
+    runs: of.runs,
+    wanted: of.reached,
+  };
+}
+
+/** So many doubtful runs over a pool of workers that have warmed up. */
+async function doubtTime(base: Base, make: () => AskedWorker, size: number): Promise<number> {
+  const asker = askingPool(make, size).asker();
+  await asked(asker, doubtful(base, size * 10));
+  return best((round) => asked(asker, doubtful(base, size * 10 + 1 + round)), FEW_ROUNDS);
+}
+
 /** Nine coarse points over a pool of workers that have warmed up. */
 async function poolTime(base: Base, make: () => AskedWorker, size: number): Promise<number> {
   const asker = askingPool(make, size).asker();
   const records = [...base.known.records.values()];
-  const curve = (round: number) =>
-    new Promise<void>((resolve, reject) => {
-      const runs = trials(round).map(({ change }) => [change]);
-      asker.ask(
-        { worksheet: base.worksheet, records, runs, wanted: WANTED },
-        {
-          onAnswers: () => undefined,
-          onEnd: (failure) => (failure ? reject(new Error(failure)) : resolve()),
-        },
-      );
-    });
+  const curve = (round: number) => {
+    const runs = trials(round).map(({ change }) => [change]);
+    return asked(asker, { worksheet: base.worksheet, records, runs, wanted: WANTED });
+  };
   await curve(-1);
   await curve(-2);
   return best(curve);
@@ -136,11 +162,29 @@ export async function rows(): Promise<readonly Ratio[]> {
     const [first] = trials(round + 0.25);
     if (first) ask(base, [first.change], ["totes.full_weight"]);
   });
+  const whole = await best((round) => {
+    const [first] = trials(round + 0.75);
+    if (first) ask(base, [first.change], OF_THE_PLACE);
+  });
   const made: Worker[] = [];
   const make = await workerMaker(made);
   const [one, two] = [await poolTime(base, make, 1), await poolTime(base, make, 2)];
+  const [oneDoubt, twoDoubt] = [await doubtTime(base, make, 1), await doubtTime(base, make, 2)];
   for (const worker of made) await worker.terminate();
   return [
+    {
+      name: "128 doubtful runs of the demo through one worker, against 128 single runs of everything that is wanted",
+      ratio: oneDoubt / (DOUBTFUL * whole),
+      atMost: 1,
+      detail: `${shownTime(oneDoubt)} (3 s wanted), one run alone ${shownTime(whole)}, one season ${shownTime(alone)}`,
+    },
+    {
+      name: "the same through two workers against one",
+      ratio: twoDoubt / oneDoubt,
+      // No slower; a twentieth is what two clocks of one machine differ by.
+      atMost: 1.05,
+      detail: `${shownTime(twoDoubt)}, one ${shownTime(oneDoubt)}`,
+    },
     {
       name: "a curve's nine coarse points through one worker, against single seasons",
       ratio: one / alone,

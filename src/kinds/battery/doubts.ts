@@ -9,7 +9,9 @@ const BURNED: Measuring = {
   into: ["test_time"],
 };
 
-const byKind = (column: string) => spreadBy("chemistry", "batteries", batteries, "chemistries", column);
+const TABLE = { chemistries: batteries.chemistries };
+
+const byKind = (column: string) => spreadBy("chemistry", "batteries", TABLE, "chemistries", column);
 
 export const doubts: Doubtful = {
   spreads: {

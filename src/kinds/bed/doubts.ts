@@ -5,11 +5,12 @@ import methods from "../../../shared/water-methods.json";
 import { type Doubtful, spreadBy } from "../doubtful.ts";
 import { tableSpread } from "../table-doubt.ts";
 
-const TUNNEL = tableSpread("climates", climates, "covers.tunnel.factor");
+const METHODS = { doubts: methods.doubts, methods: methods.methods };
+const TUNNEL = tableSpread("climates", { covers: climates.covers }, "covers.tunnel.factor");
 
 export const doubts: Doubtful = {
   spreads: {
-    efficiency: spreadBy("method", "water-methods", methods, "methods", "efficiency"),
+    efficiency: spreadBy("method", "water-methods", METHODS, "methods", "efficiency"),
     cover_factor: { by: "cover", spreadOf: (word) => (word === "covered" ? TUNNEL : null) },
   },
   measuring: {

@@ -24,9 +24,13 @@ function dayWords(watering: Watering, today: number): string {
   return ahead === 1 ? "tomorrow" : `on ${WEEKDAYS[watering.weekday - 1]}`;
 }
 
+/** From this share on both amounts may read alike: they are said to two figures. */
+const NEARLY = 0.95;
+
 /** Whether it will get what it asks for next. */
 function prospect({ asked, given, bound }: Watering, driver: Driver): string {
   if (bound === null && given >= asked) return "and will get it";
+  if (given > asked * NEARLY) return `but gets a little less: ${whyShort(bound, driver)}`;
   if (given > 0) return `but gets only {gets_next}: ${whyShort(bound, driver)}`;
   return `but gets nothing: ${whyShort(bound, driver)}`;
 }

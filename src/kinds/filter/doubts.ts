@@ -3,4 +3,6 @@
 import roofs from "../../../shared/roofs.json";
 import { type Doubtful, spreadAt } from "../doubtful.ts";
 
-export const doubts: Doubtful = { spreads: { clean_passes: spreadAt("roofs", roofs, "filter_efficiency") } };
+const TABLE = { filter_efficiency: roofs.filter_efficiency };
+
+export const doubts: Doubtful = { spreads: { clean_passes: spreadAt("roofs", TABLE, "filter_efficiency") } };

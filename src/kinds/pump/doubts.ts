@@ -5,10 +5,16 @@ import pumps from "../../../shared/pumps.json";
 import { type Doubtful, type Measuring, spreadAt, spreadBy } from "../doubtful.ts";
 import { tableSpread } from "../table-doubt.ts";
 
-const BELIEVED = tableSpread("pumps", pumps, "believed_share");
+const TABLE = {
+  pumps: pumps.pumps,
+  believed_share: pumps.believed_share,
+  lowest_water: pumps.lowest_water,
+};
+
+const BELIEVED = tableSpread("pumps", TABLE, "believed_share");
 const TIMED: Measuring = { with: "bucket", how: "time a bucket at the end of its hose" };
 
-const bySize = (column: string) => spreadBy("size", "pumps", pumps, "pumps", column);
+const bySize = (column: string) => spreadBy("size", "pumps", TABLE, "pumps", column);
 
 export const doubts: Doubtful = {
   spreads: {
@@ -18,7 +24,7 @@ export const doubts: Doubtful = {
       by: "figures",
       spreadOf: (word) => (word === "label" ? BELIEVED : null),
     },
-    lowest_water: spreadAt("pumps", pumps, "lowest_water"),
+    lowest_water: spreadAt("pumps", TABLE, "lowest_water"),
   },
   measuring: {
     believed_share: TIMED,

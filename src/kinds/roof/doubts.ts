@@ -3,11 +3,13 @@
 import roofs from "../../../shared/roofs.json";
 import { type Doubtful, spreadAt, spreadBy } from "../doubtful.ts";
 
+const TABLE = { doubts: roofs.doubts, materials: roofs.materials, first_flush: roofs.first_flush };
+
 export const doubts: Doubtful = {
   spreads: {
-    runoff_coefficient: spreadBy("material", "roofs", roofs, "materials", "runoff_coefficient"),
-    wetting_loss: spreadBy("material", "roofs", roofs, "materials", "wetting_loss"),
-    first_flush: spreadAt("roofs", roofs, "first_flush.default"),
+    runoff_coefficient: spreadBy("material", "roofs", TABLE, "materials", "runoff_coefficient"),
+    wetting_loss: spreadBy("material", "roofs", TABLE, "materials", "wetting_loss"),
+    first_flush: spreadAt("roofs", TABLE, "first_flush.default"),
   },
   measuring: {
     runoff_coefficient: {

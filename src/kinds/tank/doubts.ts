@@ -3,7 +3,9 @@
 import tanks from "../../../shared/tanks.json";
 import { type Doubtful, spreadBy } from "../doubtful.ts";
 
-const bySize = (column: string) => spreadBy("start_from", "tanks", tanks, "tanks", column);
+const TABLE = { doubts: tanks.doubts, tanks: tanks.tanks };
+
+const bySize = (column: string) => spreadBy("start_from", "tanks", TABLE, "tanks", column);
 
 export const doubts: Doubtful = {
   spreads: {

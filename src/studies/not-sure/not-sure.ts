@@ -6,8 +6,8 @@ import type { Worksheet } from "../../document/worksheet.ts";
 import { ancestorsOf } from "../../graph/ancestors.ts";
 import { numberIn } from "../../graph/readers.ts";
 import type { QuantityId } from "../../graph/types.ts";
-import type { Answers, Base } from "../ask.ts";
-import { changesAt, type Doubts, doubtsOf, sheetToDoubt } from "./doubts.ts";
+import type { Answers } from "../ask.ts";
+import { type Asked, changesAt, type Doubts, doubtsOf, sheetToDoubt } from "./doubts.ts";
 import { type Fit, fitAt, fitOf, shareOf } from "./fit.ts";
 import { latinHypercube } from "./latin-hypercube.ts";
 import { quantile } from "./quantile.ts";
@@ -36,16 +36,16 @@ export type NotSure = {
   readonly places: readonly Float64Array[];
 };
 
-function isReached({ whole: { graph } }: Base, { taken }: Doubts, id: QuantityId): boolean {
+function isReached({ whole: { graph } }: Asked, { taken }: Doubts, id: QuantityId): boolean {
   const reads = ancestorsOf(graph, [id]);
   return taken.some(({ numbers }) => numbers.some((number) => reads[graph.index.get(number.id) ?? -1] === 1));
 }
 
 /** The runs that tell how far the wanted answers are not sure; none where everything is. */
-export function notSure(base: Base, wanted: readonly QuantityId[], count: number): NotSure {
+export function notSure(base: Asked, wanted: readonly QuantityId[], count: number, seed = SEED): NotSure {
   const doubts = doubtsOf(base, wanted);
   const runs = doubts.taken.length === 0 ? 0 : count;
-  const places = latinHypercube(doubts.taken.length, runs, SEED);
+  const places = latinHypercube(doubts.taken.length, runs, seed);
   const changes = Array.from({ length: runs }, (_, run) =>
     doubts.taken.flatMap((doubt, axis) => changesAt(doubt, places[axis]?.[run] ?? 0)),
   );
@@ -109,29 +109,50 @@ function widthMeasured({ places, answers }: Sample, fit: Fit, doubt: number): nu
   return widths.reduce((sum, width) => sum + width, 0) / widths.length;
 }
 
+/** The ends alone of an answer, told while runs are still coming in. */
+export type Ends = Pick<Spanned, "low" | "high" | "runs">;
+
+function endsOf({ answers }: Sample): Ends {
+  const rising = answers.slice().sort();
+  const [least, most] = [quantile(rising, TAIL), quantile(rising, 1 - TAIL)];
+  const isWhole = rising.every(Number.isInteger);
+  const runs = rising.length;
+  return isWhole ? { low: Math.floor(least), high: Math.ceil(most), runs } : { low: least, high: most, runs };
+}
+
+/** What was answered, or null where it is none in most runs. */
+function answeredIn(places: readonly Float64Array[], answers: readonly RunAnswer[]): Sample | null {
+  const sample = sampleOf(places, answers);
+  const runs = sample.answers.length;
+  const missed = answers.filter((answer) => answer === null).length;
+  return runs === 0 || missed > (runs + missed) * MOST_MISSED ? null : sample;
+}
+
+/** Between which ends an answer lies by the runs that are in; null as for {@link spannedOf}. */
+export function endsSoFar(answers: readonly RunAnswer[]): Ends | null {
+  const sample = answeredIn([], answers);
+  return sample && endsOf(sample);
+}
+
 /**
- * Between which ends an answer lies.
+ * Between which ends an answer lies, and what that comes from.
  *
  * @param places an axis a doubt
  * @param answers one a run of those places
  * @returns null where it has no value in most runs
  */
 export function spannedOf(places: readonly Float64Array[], answers: readonly RunAnswer[]): Spanned | null {
-  const sample = sampleOf(places, answers);
-  const runs = sample.answers.length;
-  const missed = answers.filter((answer) => answer === null).length;
-  if (runs === 0 || missed > (runs + missed) * MOST_MISSED) return null;
-  const rising = sample.answers.slice().sort();
-  const isWhole = rising.every(Number.isInteger);
-  const [least, most] = [quantile(rising, TAIL), quantile(rising, 1 - TAIL)];
-  const [low, high] = isWhole ? [Math.floor(least), Math.ceil(most)] : [least, most];
+  const sample = answeredIn(places, answers);
+  if (!sample) return null;
+  const ends = endsOf(sample);
+  const width = ends.high - ends.low;
   const fit = fitOf(sample.places, sample.answers);
   const mostFrom = places
     .map((_, doubt) => ({ doubt, share: shareOf(fit, doubt) }))
     .filter(({ share }) => share >= LEAST_SHARE)
     .sort((a, b) => b.share - a.share || a.doubt - b.doubt)
-    .map((from) => ({ ...from, leaves: Math.min(high - low, widthMeasured(sample, fit, from.doubt)) }));
-  return { low, high, runs, mostFrom };
+    .map((from) => ({ ...from, leaves: Math.min(width, widthMeasured(sample, fit, from.doubt)) }));
+  return { ...ends, mostFrom };
 }
 
 /** Every answer that some doubt reaches and that has a span, by name; runs that are not in yet are left out. */

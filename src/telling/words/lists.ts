@@ -14,3 +14,7 @@ function joined(items: readonly string[], word: string): string {
 
 /** "1 day", "8 days". */
 export const wholeDays = (count: number): string => (count === 1 ? "1 day" : `${count} days`);
+
+/** A label within a line; one that begins with more capitals is a name. */
+export const withinLine = (label: string): string =>
+  /^[A-Z](?![A-Z])/.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label;

@@ -1,6 +1,7 @@
 // A rain record before it is taken: the top of its table, what was assumed and done, and its years with their gaps.
 
 import { For, type JSX, Show } from "solid-js";
+import { wholeDays } from "../../telling/words/lists.ts";
 import { useSheet } from "../sheet.ts";
 import { Drier, OpenReading } from "./RainReadings.tsx";
 import type { RainAssumption, RainPreview, StripYear } from "./rain-import.ts";
@@ -106,7 +107,7 @@ function Strip(props: { readonly years: readonly StripYear[] }) {
       viewBox={`0 0 ${paper()} ${12 * CELL + letter() + 5}`}
       style={{ "max-width": `${paper() * 1.5}px` }}
       role="img"
-      aria-label={`Years ${props.years[0]?.year} to ${props.years.at(-1)?.year}, January on top; ${missing()} days missing.`}
+      aria-label={`Years ${props.years[0]?.year} to ${props.years.at(-1)?.year}, January on top; ${wholeDays(missing())} missing.`}
     >
       <For each={props.years}>
         {(year, at) => (
@@ -164,7 +165,7 @@ function Years(props: { readonly preview: RainPreview }) {
             {(year) => (
               <li>
                 {year.year}: {year.rain}
-                {year.missing > 0 ? `, ${year.missing} days missing` : ""}
+                {year.missing > 0 ? `, ${wholeDays(year.missing)} missing` : ""}
               </li>
             )}
           </For>

@@ -12,6 +12,7 @@ import {
 import { Chart, TableBehind } from "../charts/Chart.tsx";
 import { createElementWidth } from "../charts/element-width.ts";
 import { useSheet } from "../sheet.ts";
+import type { End, SpanInHand } from "./doubting.ts";
 import type { InHand, Panel } from "./hand.ts";
 import { named } from "./named.ts";
 import { toneOf } from "./tones.ts";
@@ -51,7 +52,9 @@ function Caption(props: { readonly answer: string; readonly second: boolean }) {
           )}
         </For>
       </select>
-      <b classList={{ old: sheet.result(props.answer)?.state === "pending" }}>{sheet.shown(props.answer)}</b>
+      <b classList={{ old: sheet.result(props.answer)?.state === "pending" }}>
+        {sheet.doubting()?.spanOf(props.answer) ?? sheet.shown(props.answer)}
+      </b>
       <Show when={was()}>{(text) => <span class="was">was {text()}</span>}</Show>
     </p>
   );
@@ -94,13 +97,33 @@ const ROOM: Readonly<Record<"desk" | "dock", readonly [Room, Room, Room]>> = {
   ],
 };
 
+/** What lies between the two ends of a number that is not sure. */
+function Band() {
+  const sheet = useSheet();
+  return (
+    <Show when={sheet.doubting()?.span()}>
+      {(span) => (
+        <div class="doubt-field">
+          <div
+            class="doubt-band"
+            style={{
+              left: `${100 * span().low.place}%`,
+              width: `${100 * (span().high.place - span().low.place)}%`,
+            }}
+          />
+        </div>
+      )}
+    </Show>
+  );
+}
+
 function PanelView(props: Props & { readonly panel: Panel }) {
   const sheet = useSheet();
   const { hand } = sheet;
   const now = () => {
     const place = hand.place();
     const result = sheet.result(props.panel.answer);
-    return place === null || place < 0 || place > 1
+    return place === null || place < 0 || place > 1 || sheet.doubting()?.span()
       ? null
       : {
           place,
@@ -136,6 +159,7 @@ function PanelView(props: Props & { readonly panel: Panel }) {
         </Show>
       </div>
       <div class="over-axis">
+        <Band />
         <Chart
           plot={plot()}
           words={turnedWords(named(sheet, props.panel.answer, props.turned.card), props.panel.points)}
@@ -149,7 +173,7 @@ function PanelView(props: Props & { readonly panel: Panel }) {
 
 /** Ends or words of the axis, what is held, and from where on it is enough. */
 function AxisWords() {
-  const { hand } = useSheet();
+  const { hand, doubting } = useSheet();
   const { width, watch } = createElementWidth(360);
   const words = createMemo(() => {
     const [axis, before] = [hand.axis(), hand.before()];
@@ -157,7 +181,9 @@ function AxisWords() {
     const isAtEnough = enough !== null && before?.place === enough.place;
     const marks = axis?.marks ?? [];
     const here = axis?.form === "words" ? marks.filter(({ place }) => place === hand.place()) : [];
+    const span = doubting()?.span();
     const all: readonly (AxisWord | null)[] = [
+      ...(span ? [span.low, span.high].map((end) => ({ ...end, look: "doubt" })) : []),
       ...here.map((mark) => ({ ...mark, look: "here" })),
       enough && { ...enough, look: "enough" },
       before && !isAtEnough ? { place: before.place, text: before.text, look: "before" } : null,
@@ -212,6 +238,52 @@ function Slider(props: Props) {
   );
 }
 
+const ENDS: readonly (readonly [End, string])[] = [
+  ["low", "at least"],
+  ["high", "at most"],
+];
+
+/** The axis with a thumb for each end of a number that is not sure. */
+function TwoThumbs(props: Props & { readonly span: SpanInHand }) {
+  const { doubting } = useSheet();
+  const place = (end: End) => props.span[end].place;
+  return (
+    <div class="two-thumbs">
+      <div
+        class="between"
+        style={{
+          left: `calc(${INSET}px + ${place("low")} * (100% - ${2 * INSET}px))`,
+          width: `calc(${place("high") - place("low")} * (100% - ${2 * INSET}px))`,
+        }}
+      />
+      <For each={ENDS}>
+        {([end, word]) => (
+          <input
+            type="range"
+            class="in-hand-slider"
+            aria-label={`${props.turned.row.label}, ${word}`}
+            aria-valuetext={props.span[end].text}
+            min="0"
+            max="1"
+            step="any"
+            value={place(end)}
+            onInput={(event) => {
+              doubting()?.slide(end, event.currentTarget.valueAsNumber);
+              event.currentTarget.value = String(place(end));
+            }}
+            onKeyDown={(event) => {
+              const by = STEP_KEYS.get(event.key);
+              if (by === undefined) return;
+              event.preventDefault();
+              doubting()?.step(end, by, event.shiftKey || event.key.startsWith("Page"));
+            }}
+          />
+        )}
+      </For>
+    </div>
+  );
+}
+
 const STEP_KEYS: ReadonlyMap<string, 1 | -1> = new Map([
   ["ArrowUp", 1],
   ["ArrowRight", 1],
@@ -235,7 +307,7 @@ function SpokenTable(props: Props) {
 }
 
 export function Turning(props: Props) {
-  const { hand } = useSheet();
+  const { hand, doubting } = useSheet();
   const curve = () => hand.curve();
   const isBusy = () => curve().state === "working" || curve().state === "old";
   return (
@@ -254,7 +326,9 @@ export function Turning(props: Props) {
             </Show>
           )}
         </For>
-        <Slider {...props} />
+        <Show when={doubting()?.span()} fallback={<Slider {...props} />}>
+          {(span) => <TwoThumbs {...props} span={span()} />}
+        </Show>
         <AxisWords />
         <Show when={!props.dock}>
           <SpokenTable {...props} />

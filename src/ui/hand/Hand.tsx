@@ -57,6 +57,23 @@ function From(props: { readonly turned: InHand }) {
   );
 }
 
+/** Makes a span of the number, or one number of it again. */
+function Unsure() {
+  const sheet = useSheet();
+  const doubting = () => sheet.doubting();
+  return (
+    <Show when={doubting()?.span() || doubting()?.mayDoubt()}>
+      <button
+        type="button"
+        class="unsure"
+        onClick={() => (doubting()?.span() ? doubting()?.sure() : doubting()?.doubt())}
+      >
+        {doubting()?.span() ? "Sure of it" : "Not sure"}
+      </button>
+    </Show>
+  );
+}
+
 /** What the thing costs, which is a number to take in hand like any other. */
 function Price(props: { readonly turned: InHand }) {
   const sheet = useSheet();
@@ -102,12 +119,18 @@ function InHandView(props: { readonly turned: InHand }) {
     >
       <div class="head">
         <span class="what">{props.turned.row.label}</span>
-        <button type="button" class="done" onClick={putDown}>
-          Done
-        </button>
+        <Show when={dock() && !bare()}>
+          <From turned={props.turned} />
+        </Show>
+        <div class="ends">
+          <Unsure />
+          <button type="button" class="done" onClick={putDown}>
+            Done
+          </button>
+        </div>
       </div>
       <div class="value-and-steps">
-        <Show when={!bare() && hand.axis()}>
+        <Show when={!bare() && hand.axis() && !sheet.doubting()?.span()}>
           <StepButton by={-1} />
           <StepButton by={1} />
         </Show>
@@ -116,12 +139,12 @@ function InHandView(props: { readonly turned: InHand }) {
       <Show when={sheet.failure(props.turned.id)}>{(why) => <p class="wrong">{why()}</p>}</Show>
       <Show when={!bare()}>
         <Turning turned={props.turned} dock={dock()} />
-        <div class="origins">
-          <From turned={props.turned} />
-          <Show when={!dock()}>
+        <Show when={!dock()}>
+          <div class="origins">
+            <From turned={props.turned} />
             <Price turned={props.turned} />
-          </Show>
-        </div>
+          </div>
+        </Show>
       </Show>
     </section>
   );

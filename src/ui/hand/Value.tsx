@@ -7,6 +7,7 @@ import { enterNumber } from "../rows/enter-number.ts";
 import { readTyped, startText } from "../rows/number-text.ts";
 import { type Sheet, useSheet } from "../sheet.ts";
 import type { InHand } from "./hand.ts";
+import { readTypedSpan } from "./typed-span.ts";
 
 type Refused = {
   readonly typed: string;
@@ -53,13 +54,16 @@ function createEntering(sheet: Sheet, id: string, row: NumberGiven) {
       setText(null);
       return true;
     }
-    const read = readTyped(sheet, typed, row.measure, hand.entry()?.unit || sheet.unitOf(id));
+    const unit = hand.entry()?.unit || sheet.unitOf(id);
+    const span = readTypedSpan(sheet, typed, row.measure, unit);
+    const read = span ?? readTyped(sheet, typed, row.measure, unit);
     if (!read.ok) {
       setWrong({ ...read, typed });
       return false;
     }
     setText(null);
-    hand.put({ value: read.value, unit: read.unit });
+    const ends = span?.ok ? { low: span.low, high: span.high } : {};
+    hand.put({ value: read.value, unit: read.unit, ...ends });
     return true;
   };
   /** The hand is at another number already: what was only typed is entered where it was typed; what cannot be read stays. */
@@ -81,7 +85,8 @@ function onKey(
   const { key, shiftKey, currentTarget } = event;
   if (key === "ArrowUp" || key === "ArrowDown") {
     event.preventDefault();
-    if (!typed.enter()) return;
+    // A span is turned end by end, by its two thumbs.
+    if (!typed.enter() || sheet.doubting()?.span()) return;
     sheet.hand.step(key === "ArrowUp" ? 1 : -1, shiftKey);
     // What is typed next replaces it.
     currentTarget.select();

@@ -9,6 +9,7 @@ import { Acts } from "./Acts.tsx";
 import { type OnPress, Pieces } from "./Sentence.tsx";
 import { Wrong } from "./Wrong.tsx";
 
+const NotSure = lazy(async () => ({ default: (await import("../hand/NotSure.tsx")).NotSure }));
 const AnswerWorking = lazy(async () => ({ default: (await import("./AnswerWorking.tsx")).AnswerWorking }));
 
 /** Widths of the lead's letters over their size, and of what a number was, in smaller type; of its typeface, by measuring. */
@@ -106,6 +107,7 @@ export function Answers() {
             <Pieces sentence={sheet.givesOutFirst()?.sentence ?? NOTHING} onPress={onPress} />
           </li>
         </Show>
+        <Show when={sheet.doubting()?.said()}>{(said) => <NotSure said={said()} />}</Show>
         <Further sentences={said().slice(1)} onPress={onPress} />
       </ul>
       <Wrong />

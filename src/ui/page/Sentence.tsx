@@ -46,7 +46,9 @@ function NumberOf(props: { readonly piece: NumberPiece; readonly stop: string; r
         aria-expanded={isOpen()}
         onClick={(event) => props.onPress(props.piece.quantity, event.currentTarget)}
       >
-        {props.piece.text ?? sheet.shown(props.piece.quantity)}
+        {props.piece.text ??
+          sheet.doubting()?.spanOf(props.piece.quantity) ??
+          sheet.shown(props.piece.quantity)}
         {props.piece.after}
       </button>
       <Was piece={props.piece} />

@@ -48,9 +48,11 @@ export function NumberRow(props: Props) {
   const id = () => `${props.card.id}.${props.row.name}`;
   const held = () => sheet.looking.inHand() === id();
   const asked = () => sheet.opened() === id() && sheet.looking.openedAt() === "row";
+  const isUnsure = () =>
+    entryOf(props.card, props.row)?.low !== undefined && !props.card.measured[props.row.name];
   const text = () => {
     const result = sheet.result(id());
-    if (isReady(result)) return sheet.shown(id());
+    if (isReady(result) && !isUnsure()) return sheet.shown(id());
     if (result?.state === "none") return result.reason;
     return startText(sheet, entryOf(props.card, props.row), id(), props.row.measure);
   };
@@ -75,7 +77,7 @@ export function NumberRow(props: Props) {
     field?.dispatchEvent(new KeyboardEvent("keydown", { key, shiftKey, bubbles: true, cancelable: true }));
   };
   return (
-    <div class="row given" classList={{ held: held() }} ref={line}>
+    <div class="row given" classList={{ held: held(), unsure: isUnsure() }} ref={line}>
       <button
         type="button"
         class="line"
@@ -87,8 +89,10 @@ export function NumberRow(props: Props) {
         <span class="label">{props.row.label}</span>
         <Shown text={text()} none={isNone()} />
         <span class="from">
-          <Show when={sheet.moved(id())} fallback={sheet.originOf(id())}>
-            <Moved quantity={id()} />
+          <Show when={!isUnsure()} fallback="not sure">
+            <Show when={sheet.moved(id())} fallback={sheet.originOf(id())}>
+              <Moved quantity={id()} />
+            </Show>
           </Show>
         </span>
       </button>

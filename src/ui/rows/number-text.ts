@@ -5,6 +5,7 @@ import { isReady } from "../../graph/readers.ts";
 import { MEASURES, type MeasureName } from "../../units/measures.ts";
 import { type Reading, readQuantity } from "../../units/read.ts";
 import { editText } from "../../units/show.ts";
+import { spanWords } from "../../units/span-words.ts";
 import type { Sheet } from "../sheet.ts";
 
 const plainSpaces = (text: string): string => text.replaceAll("\u00a0", " ");
@@ -13,8 +14,11 @@ const plainSpaces = (text: string): string => text.replaceAll("\u00a0", " ");
 export function startText(sheet: Sheet, entry: Entry | undefined, id: string, measure: MeasureName): string {
   const { locale, currency } = sheet.showOptions();
   const isClock = MEASURES[measure].form === "clock";
+  const typed = (value: number) => plainSpaces(editText(value, entry?.unit ?? "", locale, currency));
   if (!isClock && entry && typeof entry.value === "number")
-    return plainSpaces(editText(entry.value, entry.unit, locale, currency));
+    return entry.low === undefined
+      ? typed(entry.value)
+      : spanWords(typed(entry.low), typed(entry.high ?? entry.value));
   return isReady(sheet.result(id)) ? plainSpaces(sheet.shown(id)) : "";
 }
 

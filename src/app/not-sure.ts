@@ -1,0 +1,171 @@
+// What the answers become where numbers are not sure: the whole worksheet worked out at many places between their ends, in
+// the background, and again when it rests after a change.
+
+import { batch, createEffect, createMemo, createSignal, on, onCleanup, untrack } from "solid-js";
+import { isUnsure } from "../document/unsure.ts";
+import { nodeOf } from "../graph/nodes.ts";
+import { numberIn, wordIn } from "../graph/readers.ts";
+import type { QuantityId } from "../graph/types.ts";
+import { shownMeasure } from "../graph/unit-of.ts";
+import type { Answers } from "../studies/ask.ts";
+import { OF_THE_PLACE } from "../studies/moved-by.ts";
+import { type SpanSaid, spanSaid } from "../studies/not-sure/named.ts";
+import {
+  type Ends,
+  endsSoFar,
+  type NotSure,
+  notSure,
+  RUNS,
+  spannedOf,
+} from "../studies/not-sure/not-sure.ts";
+import { answerName } from "../telling/answer-names.ts";
+import { askedSaid } from "../telling/not-sure.ts";
+import type { Doubting, NotSureSaid } from "../ui/hand/doubting.ts";
+import { showSpan } from "../units/show-span.ts";
+import type { Asker } from "../worker/asking-pool.ts";
+import type { View } from "./engine.ts";
+import type { InHandTools } from "./turned.ts";
+
+/** A number being turned goes on changing; the runs wait until it rests [ms]. */
+const REST = 700;
+/** Ends are told anew after so many runs. */
+const TOLD_EVERY = 16;
+const WANTED: readonly QuantityId[] = [...OF_THE_PLACE, "season.longest_short_run"];
+
+type Known = ReadonlyMap<QuantityId, SpanSaid & { readonly first: QuantityId | null }>;
+
+/** Lets whatever else waits go first. */
+const breathe = (): Promise<void> => new Promise((go) => setTimeout(go, 0));
+
+/** Runs that are asked, and what is told of them as they come in. */
+function createRuns({ session, options }: InHandTools, asker: Asker) {
+  const [known, setKnown] = createSignal<Known>(new Map());
+  const [done, setDone] = createSignal(0);
+  const [question, setQuestion] = createSignal<NotSure | null>(null);
+  const { engine } = session;
+  let asked = 0;
+
+  const told = (view: View, id: QuantityId, { low, high }: Ends): SpanSaid | null => {
+    const node = nodeOf(view.graph, id);
+    const measure = node && shownMeasure(node);
+    return measure ? { shown: showSpan(low, high, measure, options()), most: "", measuring: "" } : null;
+  };
+  const soFar = (view: View, of: NotSure, answered: readonly Answers[]): void => {
+    const spans = of.reached.flatMap((id) => {
+      const ends = endsSoFar(answered.map((answers) => answers && numberIn(answers[id])));
+      const said = ends && told(view, id, ends);
+      return said ? [[id, { ...said, first: null }] as const] : [];
+    });
+    setKnown(new Map(spans));
+  };
+  const tellAll = async (view: View, of: NotSure, answered: readonly Answers[], mine: number) => {
+    const spans = new Map<QuantityId, SpanSaid & { readonly first: QuantityId | null }>();
+    for (const id of of.reached) {
+      await breathe();
+      if (mine !== asked) return;
+      const spanned = spannedOf(
+        of.places,
+        answered.map((answers) => answers && numberIn(answers[id])),
+      );
+      const said = spanned && spanSaid(view, of, id, spanned, options());
+      const first = of.doubts.taken[spanned?.mostFrom[0]?.doubt ?? -1]?.numbers[0].id ?? null;
+      if (said) spans.set(id, { ...said, first });
+    }
+    batch(() => {
+      setKnown(spans);
+      setDone(of.runs.length);
+    });
+  };
+  const stop = (): void => {
+    asked++;
+    asker.callOff();
+  };
+  const begin = (): void => {
+    stop();
+    const mine = asked;
+    const view = engine.view();
+    const record = engine.records.get(wordIn(view.results.get("weather.record_in_use")));
+    const of = notSure({ worksheet: view.worksheet, whole: view }, WANTED, RUNS);
+    const answered: Answers[] = [];
+    let count = 0;
+    batch(() => {
+      setQuestion(of);
+      setDone(0);
+    });
+    asker.ask(
+      { worksheet: of.sheet, records: record ? [record] : [], runs: of.runs, wanted: of.reached },
+      {
+        onAnswers: (at, answers) => {
+          answered[at] = answers;
+          count++;
+          if (count % TOLD_EVERY !== 0 || count === of.runs.length) return;
+          batch(() => {
+            soFar(view, of, answered);
+            setDone(count);
+          });
+        },
+        onEnd: (failure) => {
+          if (failure === null) void tellAll(view, of, answered, mine);
+        },
+      },
+    );
+  };
+  const clear = (): void => {
+    stop();
+    batch(() => {
+      setKnown(new Map());
+      setQuestion(null);
+      setDone(0);
+    });
+  };
+  return { known, done, question, begin, clear, stop };
+}
+
+/** Spans of the answers, and what stands under them. */
+export function createNotSure(tools: InHandTools, asker: Asker): Pick<Doubting, "spanOf" | "said"> {
+  const { session, looking } = tools;
+  const runs = createRuns(tools, asker);
+  const { view } = session.engine;
+  const ready = createMemo(() => view().results.get("season.plan")?.state === "ready");
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  createEffect(
+    on([() => view().worksheet, ready], ([worksheet, isReady]) => {
+      clearTimeout(timer);
+      runs.stop();
+      if (!isUnsure(worksheet)) return runs.clear();
+      if (isReady) timer = setTimeout(() => untrack(runs.begin), REST);
+    }),
+  );
+  onCleanup(() => {
+    clearTimeout(timer);
+    runs.stop();
+  });
+  /** The answer that is looked at, or the first that is not sure. */
+  const about = (): QuantityId | null => {
+    const spans = runs.known();
+    const chosen = looking.answer();
+    return spans.has(chosen) ? chosen : ([...spans.keys()][0] ?? null);
+  };
+  const said = createMemo<NotSureSaid | null>(() => {
+    const of = runs.question();
+    if (!of) return null;
+    const id = about();
+    const span = id === null ? undefined : runs.known().get(id);
+    const { taken, held } = of.doubts;
+    return {
+      done: runs.done(),
+      of: of.runs.length,
+      about: id && span ? `${answerName(id) ?? id}: ${span.shown}` : "",
+      most: span?.most ?? "",
+      measuring: span?.measuring ?? "",
+      first: span?.first ?? null,
+      asked: askedSaid(
+        taken.length,
+        held.length,
+        of.runs.length,
+        numberIn(view().results.get("season.seasons")),
+      ),
+    };
+  });
+  return { spanOf: (id) => runs.known().get(id)?.shown ?? null, said };
+}

@@ -1,0 +1,87 @@
+// Not sure of three roofs' run-off: two ends in hand, answers as spans, and what to measure first.
+
+import { fileURLToPath } from "node:url";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { axe } from "./axe.ts";
+import { DESK, hand, launch, open, PHONE, row, settled, shownValueOf, take, tool, type } from "./browser.ts";
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launch();
+});
+afterAll(async () => {
+  await browser.close();
+});
+
+const THREE = fileURLToPath(new URL("../../templates/three-roofs-two-tunnels.json", import.meta.url));
+/** Three times 128 whole seasons are run meanwhile, on whatever else the machine does. */
+const LONG = 400_000;
+const ROOFS = ["house_roof", "barn_roof", "shed_roof"];
+const lead = async (page: Page) => (await page.locator("h1.lead").innerText()).replaceAll("\u00a0", " ");
+const said = (page: Page) => page.locator('li.not-sure[aria-busy="false"]');
+const thumb = (page: Page, end: "at least" | "at most") =>
+  page.getByRole("slider", { name: new RegExp(`, ${end}$`) });
+
+async function toRest(page: Page): Promise<void> {
+  await page.getByRole("button", { name: "Done", exact: true }).click();
+  if ((page.viewportSize()?.width ?? 0) < 640)
+    await page.locator('.zone-strip [aria-pressed="true"]').click();
+}
+
+describe("three roofs' run-off", () => {
+  test.each([PHONE, DESK])(
+    "said not to be sure at $width, and what to measure first",
+    {
+      timeout: LONG,
+    },
+    async (viewport) => {
+      const { page, context, complaints } = await open(browser, { viewport });
+      await tool(page, "Worksheets");
+      await page.getByLabel("Worksheet file").setInputFiles(THREE);
+      await expect
+        .poll(() => page.getByLabel("Name of this worksheet").inputValue())
+        .toContain("Three roofs");
+      await settled(page);
+      expect(await page.locator("li.not-sure").count()).toBe(0);
+      for (const roof of ROOFS) {
+        await take(page, `${roof}.runoff_coefficient`);
+        await page.getByRole("button", { name: "Not sure", exact: true }).click();
+        await thumb(page, "at least").waitFor();
+        expect(await hand(page).inputValue()).toMatch(/^0\.\d+ to 0\.\d+$/);
+      }
+      // A span is turned end by end, and typed as it is said.
+      const before = await hand(page).inputValue();
+      await thumb(page, "at most").focus();
+      await page.keyboard.press("ArrowLeft");
+      expect(await hand(page).inputValue()).not.toBe(before);
+      expect((await hand(page).inputValue()).split(" to ")[0]).toBe(before.split(" to ")[0]);
+      await type(page, `${ROOFS[0]}.runoff_coefficient`, "0.5 to 0.95");
+      expect(await page.locator(".doubt-band").isVisible()).toBe(true);
+      expect(await axe(page)).toEqual([]);
+      await toRest(page);
+
+      await said(page).waitFor({ timeout: LONG / 2 });
+      expect(await lead(page)).toMatch(/in the worst on \d+ to \d+ days/);
+      const text = await said(page).innerText();
+      expect(text).toMatch(/^Short days, worst season: \d+ to \d+\./);
+      expect(text).toMatch(
+        /matters? most|Most of that|Nearly all of that|matter about alike|No single doubt/,
+      );
+      expect(text).toMatch(/dip the tank|bucket|Nothing/i);
+      expect(await axe(page)).toEqual([]);
+
+      expect(await shownValueOf(page, `${ROOFS[0]}.runoff_coefficient`)).toBe("0.5 to 0.95");
+      expect(await row(page, `${ROOFS[0]}.runoff_coefficient`).innerText()).toContain("not sure");
+      for (const roof of ROOFS) {
+        await take(page, `${roof}.runoff_coefficient`);
+        await page.getByRole("button", { name: "Sure of it", exact: true }).click();
+      }
+      await toRest(page);
+      await page.locator("li.not-sure").waitFor({ state: "detached" });
+      expect(await lead(page)).not.toMatch(/\d+ to \d+ days/);
+      expect(complaints).toEqual([]);
+      await context.close();
+    },
+  );
+});

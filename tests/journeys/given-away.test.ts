@@ -3,9 +3,10 @@ import type { AddressInfo } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
-import type { Browser, BrowserContext, Page } from "playwright-core";
+import { type Browser, type BrowserContext, chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { serve } from "../../src/cli/serve.mjs";
+import { findBrowser, LAUNCH_ARGUMENTS } from "../browser.mjs";
 import { launch, open, savedFile, settled, shownValueOf, tool, type } from "./browser.ts";
 import { bringIn } from "./rain-by-chance.ts";
 
@@ -91,6 +92,36 @@ describe("served to the house", () => {
     expect(await shownValueOf(page, "totes.capacity")).toContain("333");
     expect(complaints).toEqual([]);
     await context.close();
+    server.closeAllConnections();
+    server.close();
+  });
+
+  test("over plain http, where a page has no means to keep itself, it works, and says what it needs to open again", async () => {
+    const { server } = await serve(0, SHIPPED, { house: true });
+    const own = await chromium.launch({
+      executablePath: await findBrowser(),
+      // An address of a house's network that leads here: one of this machine's own is trusted like https.
+      args: [...LAUNCH_ARGUMENTS, "--host-resolver-rules=MAP 192.168.77.77 127.0.0.1"],
+    });
+    const { page, complaints } = await listened(await own.newContext());
+    await page.goto(`http://192.168.77.77:${(server.address() as AddressInfo).port}/`);
+    await settled(page);
+    const means = () => [isSecureContext, typeof crypto.subtle, typeof navigator.serviceWorker];
+    expect(await page.evaluate(means)).toEqual([false, "undefined", "undefined"]);
+    await bringIn(page, 400);
+    await type(page, "totes.capacity", "333 gal");
+    await page.getByText("Saved", { exact: true }).waitFor();
+    await page.reload();
+    await settled(page);
+    expect(await shownValueOf(page, "totes.capacity")).toContain("333");
+    expect(await page.locator(".foot").innerText()).toContain(
+      "it opens only while the computer that serves it runs",
+    );
+    await tool(page, "Share");
+    await page.getByLabel("The link", { exact: true }).waitFor();
+    expect(await page.getByRole("dialog").innerText()).toContain("This link opens only in this house");
+    expect(complaints).toEqual([]);
+    await own.close();
     server.closeAllConnections();
     server.close();
   });

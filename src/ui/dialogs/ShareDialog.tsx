@@ -232,8 +232,18 @@ export function ShareDialog(props: { readonly onClose: () => void }) {
           onChange={(event) => sheet.edit.page({ made_by: event.currentTarget.value })}
         />
       </label>
-      <AsLink />
-      <AsPage />
+      <Show
+        when={sheet.keep.reach === "anywhere"}
+        fallback={
+          <>
+            <AsPage />
+            <AsLink />
+          </>
+        }
+      >
+        <AsLink />
+        <AsPage />
+      </Show>
       <AsFile />
     </dialog>
   );

@@ -19,7 +19,7 @@ import type { Edits } from "../ui/sheet.ts";
 import { today } from "./clock.ts";
 import { download, fileStem } from "./download.ts";
 import { freeTitle } from "./free-title.ts";
-import { addJoined, laidOut } from "./joining.ts";
+import { addJoined } from "./joining.ts";
 import { withTyped } from "./noting.ts";
 import type { PageShared } from "./page-shared.ts";
 import type { createRain } from "./rain.ts";
@@ -229,10 +229,6 @@ export function makeEdits(tools: Tools): Edits {
       if (rowKind(session.worksheet(), id) === "list") return reveal(looking, id);
       looking.openWorking(id);
       reveal(looking, measuredField.of(id));
-    },
-    layOut: (wish) => {
-      session.edit("Lay the place out", (worksheet) => laidOut(CARD_KINDS, worksheet, wish));
-      scrollTo({ top: 0 });
     },
     importRain: rain.take,
     pasteRain: rain.paste,

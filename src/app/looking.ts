@@ -3,6 +3,7 @@
 import { type Accessor, batch, createMemo, createSignal, onCleanup } from "solid-js";
 import type { Card } from "../document/worksheet.ts";
 import type { Kinds } from "../kinds/kind.ts";
+import type { Begun } from "../ui/begin/beginning.ts";
 import type { InTime, Looking, OpenedAt, Width } from "../ui/looking.ts";
 
 /** The lead's answer. */
@@ -38,7 +39,10 @@ function createTyping(): Accessor<boolean> {
   const [typing, setTyping] = createSignal(false);
   if (!screen) return typing;
   const look = (): void => {
-    setTyping(innerHeight - screen.height * screen.scale > KEYBOARD);
+    const isCovered = innerHeight - screen.height * screen.scale > KEYBOARD;
+    // The page keeps its height under a keyboard: what must be seen keeps to what is left of it.
+    document.documentElement.style.setProperty("--seen", isCovered ? `${screen.height}px` : "100dvh");
+    setTyping(isCovered);
   };
   screen.addEventListener("resize", look);
   onCleanup(() => screen.removeEventListener("resize", look));
@@ -111,7 +115,12 @@ function createWorking() {
   };
 }
 
-export function createLooking(kinds: Kinds, cards: Accessor<readonly Card[]>): Looking {
+export function createLooking(
+  kinds: Kinds,
+  cards: Accessor<readonly Card[]>,
+  begun: Begun | null = null,
+): Looking {
+  const [beginning, begin] = createSignal(begun);
   const [answer, setAnswer] = createSignal(FIRST_ANSWER);
   const [second, setSecond] = createSignal<string | null>(null);
   const [year, chooseYear] = createSignal<number | null>(null);
@@ -119,6 +128,10 @@ export function createLooking(kinds: Kinds, cards: Accessor<readonly Card[]>): L
   const [time, setTime] = createSignal<InTime>("year");
   const width = createWidth();
   return {
+    beginning,
+    begin: (to) => {
+      begin(to);
+    },
     time,
     showTime: (what) => {
       setTime(what);

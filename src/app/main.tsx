@@ -64,8 +64,8 @@ const shared: PageShared = {
   },
   recordsOf,
   hub: makeWorkerHub(),
-  lay: (worksheet, records = [], notice = "") =>
-    setLaid({ id: chanceId(), revision: 0, worksheet, records, notice, readOnly: false }),
+  lay: (worksheet, records = [], notice = "", begun) =>
+    setLaid({ id: chanceId(), revision: 0, worksheet, records, notice, readOnly: false, begun }),
   open: (id) => openKept(id),
   receive: (bundle) => void receive(bundle),
   titlesKept,
@@ -242,7 +242,10 @@ if (page) {
   render(
     () => (
       <Show when={laid()} keyed>
-        {(sheet) => <Workbench laid={sheet} shared={shared} />}
+        {(sheet) => {
+          document.querySelector(".at-first")?.remove();
+          return <Workbench laid={sheet} shared={shared} />;
+        }}
       </Show>
     ),
     page,

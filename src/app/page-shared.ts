@@ -9,6 +9,7 @@ import type { Journal } from "../storage/journal.ts";
 import type { RecordShelf } from "../storage/record-shelf.ts";
 import type { Shelf } from "../storage/shelf.ts";
 import type { TypedTexts } from "../storage/typed-texts.ts";
+import type { Begun } from "../ui/begin/beginning.ts";
 import type { OtherTabs } from "./other-tabs.ts";
 import type { createReadOnce } from "./read-once.ts";
 import type { WorkerHub } from "./worker-hub.ts";
@@ -26,6 +27,8 @@ export type Laid = {
   readonly received?: Worksheet;
   /** Opened because nothing is kept on this device: somebody is here for the first time. */
   readonly first?: boolean;
+  /** Laid out just now: its numbers are asked for. */
+  readonly begun?: Begun | undefined;
   /** Found as a note that the slow store refused: still to be kept. */
   readonly unkept?: boolean;
 };
@@ -55,7 +58,12 @@ export type PageShared = {
   readonly recordsOf: (worksheet: Worksheet) => Promise<readonly DailyRecord[]>;
   readonly hub: WorkerHub;
   /** Opens a worksheet that is not kept yet. */
-  readonly lay: (worksheet: Worksheet, records?: readonly DailyRecord[], notice?: string) => void;
+  readonly lay: (
+    worksheet: Worksheet,
+    records?: readonly DailyRecord[],
+    notice?: string,
+    begun?: Begun,
+  ) => void;
   /** Opens beside the user's own what came by file. */
   readonly receive: (bundle: Bundle) => void;
   readonly titlesKept: () => Promise<ReadonlySet<string>>;

@@ -13,7 +13,6 @@ import type { ShowOptions } from "../units/show.ts";
 import { createCautions } from "./cautions.ts";
 import { dayHere, today } from "./clock.ts";
 import { makeEdits } from "./edits.ts";
-import { stillToSay } from "./joining.ts";
 import { createKeeping } from "./keeping.ts";
 import { createLooking } from "./looking.ts";
 import type { Laid, PageShared } from "./page-shared.ts";
@@ -42,7 +41,7 @@ export function createSheet(laid: Laid, shared: PageShared) {
   const session = createSession(laid, shared);
   const typing = listenToTyping();
   const { engine } = session;
-  const looking = createLooking(CARD_KINDS, () => session.worksheet().cards);
+  const looking = createLooking(CARD_KINDS, () => session.worksheet().cards, laid.begun);
   const [sheets, setSheets] = createSignal<readonly SavedSheet[]>([]);
   const showOptions = createMemo<ShowOptions>(() => {
     const { units, locale, currency } = session.worksheet();
@@ -98,9 +97,7 @@ export function createSheet(laid: Laid, shared: PageShared) {
     ...createCautions(engine, showOptions, shared),
     problems: createMemo(() => engine.view().results.problems),
     ...createTelling(session, reader, (id) => typeof sheet.doubting()?.spanOf(id) === "string"),
-    missing: createMemo(() =>
-      reader.starter() ? [] : stillToSay(CARD_KINDS, session.worksheet().cards, reader.result),
-    ),
+    beginning: async () => (await import("./beginning.ts")).makeBeginning(session, shared),
     working: () => engine.view().results.requests.length > 0,
     held: () => session.held() !== null,
     saved: session.saved,

@@ -5,6 +5,7 @@ import { numberIn, wordIn } from "../graph/readers.ts";
 import { shownOf } from "../graph/shown.ts";
 import type { NumberGiven } from "../graph/types.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
+import { STARTS } from "../kinds/starts.ts";
 import { moversOf } from "../studies/moved-by.ts";
 import { sheetToTry, valueTrials } from "../studies/try.ts";
 import { type Turn, turnOf } from "../studies/turn.ts";
@@ -72,11 +73,11 @@ function createReaders({ session, looking, options }: InHandTools) {
     numbers: (answer: string) => {
       const { worksheet } = view();
       const all = moversOf(view(), worksheet.cards, answer);
-      const kindOf = (card: string) => CARD_KINDS[worksheet.cards.find(({ id }) => id === card)?.kind ?? ""];
+      const kindOf = (card: string) => worksheet.cards.find(({ id }) => id === card)?.kind;
       // What only the grower knows of a part is mostly what is turned.
       const isFirst = (id: string): boolean => {
         const [card = "", name] = id.split(".");
-        return kindOf(card)?.firstNumbers?.[0]?.row === name;
+        return STARTS[kindOf(card) ?? ""]?.asks?.[0]?.field?.row === name;
       };
       const ofPart = all.filter((id) => id.split(".")[0] === looking.part());
       const likely = [all.find((id) => id === looking.inHand()), ofPart.find(isFirst), all.find(isFirst)];

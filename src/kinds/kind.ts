@@ -1,7 +1,6 @@
 // What a card kind is: one constant says everything of it that anybody asks. Whoever needs a list of kinds asks this.
 
 import type { CardKind, CardKinds, LinkGiven, NumberGiven, Row } from "../graph/types.ts";
-import type { LaidPart, LaidUnits, Wish } from "./lay-out.ts";
 import type { SeasonShare } from "./season-share.ts";
 
 /** The parts of the page, in the order in which water and power flow; within one, kinds stand as they are registered. */
@@ -49,15 +48,6 @@ export type Icon = { readonly ink: string; readonly tone?: string; readonly colo
 
 /** How a fresh card is joined to those that stand already; no card twice on one card. */
 export type Join = "newest" | "one_before";
-
-/** A row that only the grower can fill in, unless another row of the card answers already or is given. */
-export type FirstNumber = {
-  readonly row: string;
-  readonly unlessReady?: string;
-  readonly unlessGiven?: string;
-  /** Asked after everything else: one can live with what is made up. */
-  readonly last?: true;
-};
 
 /** A figure beside the drawing of a card: one quantity with its words, `{}` for the quantity. */
 export type Beside = {
@@ -133,7 +123,6 @@ export type Kind = CardKind & {
   readonly uses?: readonly Use[];
   /** What a fresh one is joined to, by link row. */
   readonly joins?: Readonly<Record<string, Join>>;
-  readonly firstNumbers?: readonly FirstNumber[];
   /** Rows that belong to one place: what somebody else's worksheet cannot know of yours. */
   readonly local?: readonly string[];
   /** Rows set or done by hand in the garden, in the order to print them. */
@@ -141,8 +130,6 @@ export type Kind = CardKind & {
   /** What can be bought for one that stands. */
   readonly offers?: readonly Offer[];
   readonly watered?: Watered;
-  /** The cards of this kind in a place that is laid out from a few counts. */
-  readonly laid?: (wish: Wish, system: LaidUnits) => readonly LaidPart[];
   readonly drawn?: Drawn;
   /** How it hangs together with others, and what the season takes of it. */
   readonly season?: SeasonShare;

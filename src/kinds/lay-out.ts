@@ -6,25 +6,41 @@ export type Wish = {
   readonly tanks: number;
   /** Whether those stand joined at the base, to fill and empty as one. */
   readonly joined: boolean;
-  /** Small tanks at the beds, filled through a float valve from a tank above. */
+  /** Hoses that run downhill by themselves, each to a tank at the beds. */
+  readonly hoses: number;
+  /** Small tanks at the beds. */
   readonly small: number;
-  readonly openBeds: number;
-  readonly tunnels: number;
-  readonly wateredBy: "cans" | "pump" | "both";
+  readonly pumps: number;
+  readonly batteries: number;
+  readonly panels: number;
+  readonly cans: number;
+  readonly beds: number;
 };
+
+/** What is counted. */
+export type Sort = Exclude<keyof Wish, "joined">;
 
 export const FIRST_WISH: Wish = {
   roofs: 1,
   tanks: 1,
-  joined: false,
+  joined: true,
+  hoses: 0,
   small: 0,
-  openBeds: 1,
-  tunnels: 0,
-  wateredBy: "cans",
+  pumps: 0,
+  batteries: 0,
+  panels: 0,
+  cans: 0,
+  beds: 1,
 };
 
-/** More than this of one sort is added card by card. */
-export const MOST_OF_A_SORT = 6;
+/** So many of a sort; what it cannot do without comes along, and goes with what it cannot do without. */
+export function counting(wish: Wish, sort: Sort, count: number): Wish {
+  const next = { ...wish, [sort]: Math.max(0, count) };
+  if (sort === "hoses" && count > 0)
+    return { ...next, tanks: Math.max(1, next.tanks), small: Math.max(next.small, count) };
+  if (next.tanks === 0) return { ...next, hoses: 0 };
+  return { ...next, hoses: Math.min(next.hoses, next.small) };
+}
 
 /** Units in which the usual sizes are written. */
 export type LaidUnits = "us" | "metric";
@@ -39,12 +55,10 @@ export type LaidPart = {
   readonly links: Readonly<Record<string, string | readonly string[]>>;
 };
 
-type Laying = {
-  readonly kind: string;
-  readonly laid?: (wish: Wish, system: LaidUnits) => readonly LaidPart[];
-};
+type Laying = { readonly laid?: (wish: Wish, system: LaidUnits) => readonly LaidPart[] };
 
-export const word = (value: string): Value => ({ value, unit: "" });
+/** A word that is taken until somebody says. */
+export const word = (value: string): Value => ({ value, unit: "", from: "default" });
 
 export const numbered = (title: string, at: number): string => (at === 0 ? title : `${title} ${at + 1}`);
 
@@ -58,26 +72,24 @@ export const bigTanks = ({ tanks, joined }: Wish): number => (joined ? Math.min(
 export const bigTank = (wish: Wish, at: number): string => `tank${Math.min(at, bigTanks(wish) - 1)}`;
 
 /** The tanks that beds are watered from, as many as there are beds for. */
-export function sourcesOf(wish: Wish): readonly string[] {
+function sourcesOf(wish: Wish): readonly string[] {
   const keys =
     wish.small > 0 ? times(wish.small, (at) => `small${at}`) : times(bigTanks(wish), (at) => `tank${at}`);
-  return keys.slice(0, wish.openBeds + wish.tunnels);
+  return keys.slice(0, Math.max(1, wish.beds));
 }
 
 /** The tanks of which each has a pump and hose, or cans. */
-export const pumpedFrom = (wish: Wish): readonly string[] =>
-  wish.wateredBy === "cans" ? [] : sourcesOf(wish);
-export const carriedFrom = (wish: Wish): readonly string[] =>
-  wish.wateredBy === "pump" ? [] : sourcesOf(wish);
+export const pumpedFrom = (wish: Wish): readonly string[] => (wish.pumps > 0 ? sourcesOf(wish) : []);
+export const carriedFrom = (wish: Wish): readonly string[] => (wish.cans > 0 ? sourcesOf(wish) : []);
 
 /** The cards of a place, in the order in which the water runs. */
 export function layOut(
-  kinds: Readonly<Record<string, Laying>>,
+  starts: Readonly<Record<string, Laying>>,
   wish: Wish,
   system: "us" | "imperial" | "metric",
 ): readonly (LaidPart & { readonly kind: string })[] {
   const units = system === "metric" ? "metric" : "us";
-  return Object.values(kinds).flatMap(({ kind, laid }) =>
+  return Object.entries(starts).flatMap(([kind, { laid }]) =>
     (laid?.(wish, units) ?? []).map((part) => ({ ...part, kind })),
   );
 }

@@ -25,3 +25,13 @@ export function column<Row extends Listed>(
 export function options(rows: readonly Listed[]): Readonly<Record<string, string>> {
   return Object.fromEntries(rows.map(({ word, label }) => [word, label]));
 }
+
+/** The word of the row whose number is nearest, by their ratio. */
+export function nearest<Row extends { readonly word: string }>(
+  rows: readonly Row[],
+  take: (row: Row) => Tabled,
+  to: number,
+): string {
+  const apart = (row: Row): number => Math.abs(Math.log(to / si(take(row))));
+  return rows.reduce((best, row) => (apart(row) < apart(best) ? row : best)).word;
+}

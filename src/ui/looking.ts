@@ -2,6 +2,7 @@
 // It belongs to the page alone and is never kept with the worksheet.
 
 import type { Accessor } from "solid-js";
+import type { Begun } from "./begin/beginning.ts";
 
 /** One column on a phone; a list of parts beside the open one; answers and place beside it; and the working beside that. */
 export type Width = "phone" | "list" | "bench" | "wide";
@@ -13,6 +14,9 @@ export type OpenedAt = "answers" | "row";
 export type InTime = "year" | "beside" | "money";
 
 export type Looking = {
+  /** Where somebody is who begins a place of his own; null: nobody does. */
+  readonly beginning: Accessor<Begun | null>;
+  readonly begin: (to: Begun | null) => void;
   /** Id of the one open card; null: none, as on a phone at rest. */
   readonly part: Accessor<string | null>;
   readonly openPart: (card: string | null) => void;

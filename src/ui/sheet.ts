@@ -7,13 +7,13 @@ import type { Explanation } from "../graph/explain.ts";
 import type { Movement } from "../graph/moved.ts";
 import type { LinkGiven, Problem, Result, Row } from "../graph/types.ts";
 import type { Kind, Kinds } from "../kinds/kind.ts";
-import type { Wish } from "../kinds/lay-out.ts";
 import type { StoredSeries } from "../scene/stored-water.ts";
 import type { Trouble } from "../scene/trouble.ts";
 import type { Sentence } from "../telling/asked.ts";
 import type { Room } from "../telling/lead.ts";
 import type { ReadOptions } from "../units/read.ts";
 import type { ShowOptions } from "../units/show.ts";
+import type { Beginning } from "./begin/beginning.ts";
 import type { Plans } from "./beside/plans.ts";
 import type { Keeping } from "./dialogs/keeping.ts";
 import type { DrierYears, RainEdits, RainImport } from "./dialogs/rain-import.ts";
@@ -88,8 +88,8 @@ export type Sheet = {
   readonly madeUp: Accessor<string | null>;
   /** Whether this is one of the made-up places, not the reader's own. */
   readonly starter: Accessor<boolean>;
-  /** Quantities that only the grower knows and that nobody has said yet, in the order of asking. */
-  readonly missing: Accessor<readonly string[]>;
+  /** What lays out a place of one's own and asks for its numbers. */
+  readonly beginning: () => Promise<Beginning>;
   readonly saved: Accessor<string>;
   readonly canUndo: Accessor<string | null>;
   readonly canRedo: Accessor<string | null>;
@@ -145,8 +145,6 @@ export type Edits = {
   readonly goTo: (id: string) => void;
   /** Brings the field in which a quantity is typed into view, ready for typing. */
   readonly askFor: (id: string) => void;
-  /** Fills an empty sheet with what somebody says there is. */
-  readonly layOut: (wish: Wish) => void;
   readonly openSheet: (id: string) => void;
   readonly start: (template: string | null) => void;
   readonly openFile: (file: File) => void;

@@ -1,6 +1,6 @@
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
-import { hand, launch, open, row, settled, shownValueOf, take, unfold } from "./browser.ts";
+import { hand, launch, open, row, settled, shownValueOf, take, tool, unfold } from "./browser.ts";
 import type { Opened } from "./pages.ts";
 
 /** A hundred are asked for by HUNDRED=1, or in pieces by HUNDRED=2/5, the second fifth of them. */
@@ -26,7 +26,8 @@ afterAll(async () => {
 async function empty(): Promise<Opened> {
   const opened = await open(browser);
   const { page } = opened;
-  await page.getByRole("button", { name: "Start my own" }).first().click();
+  await tool(page, "Worksheets");
+  await page.getByRole("button", { name: /An empty one/ }).click();
   await row(page, "totes.capacity").waitFor({ state: "detached" });
   await edit(page, 300);
   await page.getByText("Saved", { exact: true }).waitFor();

@@ -1,7 +1,8 @@
 // A kind that nobody has heard of, registered in one constant: everything that lists kinds has it.
 
 import { describe, expect, test } from "vitest";
-import { addJoined, laidOut, stillToSay } from "../../src/app/joining.ts";
+import { laidOut } from "../../src/app/beginning.ts";
+import { addJoined } from "../../src/app/joining.ts";
 import { emptyWorksheet } from "../../src/document/blank.ts";
 import { setGiven, setPrice } from "../../src/document/edits.ts";
 import type { Worksheet } from "../../src/document/worksheet.ts";
@@ -10,10 +11,13 @@ import { explain } from "../../src/graph/explain.ts";
 import { outcomes } from "../../src/graph/outcomes.ts";
 import { readyNumber, readyWord } from "../../src/graph/readers.ts";
 import { labelOf, shownValue } from "../../src/graph/shown.ts";
+import { questionsOf } from "../../src/kinds/asking.ts";
 import { CARD_KINDS, kindsWith } from "../../src/kinds/index.ts";
 import { groupsOf, type Kind, offered } from "../../src/kinds/kind.ts";
+import { FIRST_WISH } from "../../src/kinds/lay-out.ts";
 import { COSTS, formula, given, link, output } from "../../src/kinds/rows.ts";
 import { gives, takes } from "../../src/kinds/season-share.ts";
+import { STARTS } from "../../src/kinds/starts.ts";
 import { KIND_WORDS } from "../../src/kinds/words.ts";
 import { waterOf } from "../../src/scene/day-water.ts";
 import { layoutPlace } from "../../src/scene/layout.ts";
@@ -50,7 +54,6 @@ const gauge: Kind = {
   models: [],
   cautions: [],
   joins: { beside: "newest" },
-  firstNumbers: [{ row: "mouth" }],
   local: ["mouth"],
   handSettings: ["mouth"],
   drawn: {
@@ -64,15 +67,7 @@ const KINDS = kindsWith(gauge);
 const OPTIONS = { units: "us", locale: "en-US", currency: "$" } as const;
 
 function place(): Worksheet {
-  const laid = laidOut(KINDS, emptyWorksheet(), {
-    roofs: 1,
-    tanks: 1,
-    joined: false,
-    small: 0,
-    openBeds: 1,
-    tunnels: 0,
-    wateredBy: "cans",
-  });
+  const laid = laidOut(STARTS, emptyWorksheet(), { ...FIRST_WISH, beds: 1, cans: 1 });
   const withGauge = addJoined(KINDS, laid, "gauge", "Rain gauge");
   const priced = setPrice(withGauge, "roof", { value: 60, unit: "money" });
   return setPrice(priced, "rain_gauge", { value: 12, unit: "money" });
@@ -109,7 +104,9 @@ test("it has its group on the page, an icon, and a button that adds it", () => {
 test("a fresh one is joined to the roof, a later roof to nothing; its number is asked for", () => {
   const sheet = place();
   expect(sheet.cards.find(({ id }) => id === "rain_gauge")?.givens["beside"]?.value).toBe("roof");
-  expect(stillToSay(KINDS, sheet.cards, WORKED.asked.result)).toContain("rain_gauge.mouth");
+  const asks = [{ place: 15, rows: ["mouth"], ask: "{title}: how wide is its mouth?", hint: "At the rim." }];
+  const asked = questionsOf({ ...STARTS, gauge: { asks } }, sheet.cards).find(({ kind }) => kind === "gauge");
+  expect([asked?.id, asked?.said]).toEqual(["rain_gauge.mouth", false]);
   const alone = addJoined(KINDS, emptyWorksheet(), "gauge", "Rain gauge");
   const joined = addJoined(KINDS, alone, "roof", "Shed");
   expect(joined.cards.find(({ id }) => id === "rain_gauge")?.givens["beside"]?.value).toBe("shed");
@@ -188,15 +185,7 @@ const trough: Kind = {
 
 describe("a kind that takes water in the season, in one constant", () => {
   const WITH = kindsWith(trough);
-  const laid = laidOut(WITH, emptyWorksheet(), {
-    roofs: 1,
-    tanks: 1,
-    joined: false,
-    small: 0,
-    openBeds: 0,
-    tunnels: 0,
-    wateredBy: "cans",
-  });
+  const laid = laidOut(STARTS, emptyWorksheet(), { ...FIRST_WISH, beds: 0, cans: 1 });
   const sheet = addJoined(WITH, laid, "trough", "Trough");
   const number = (of: Worksheet, id: string) => {
     const result = workOut(of, WITH).results.get(id);
@@ -204,7 +193,7 @@ describe("a kind that takes water in the season, in one constant", () => {
   };
 
   test("draws from its tank: 3 gal a day are all that it drinks where the tank lasts, and the tank falls by it", () => {
-    const room = setGiven(sheet, "tank", "count", { value: 60, unit: "1" });
+    const room = setGiven(sheet, "tank_at_the_roof", "count", { value: 60, unit: "1" });
     const rainy = setGiven(room, "trough", "heads", { value: 2, unit: "1" });
     const gallon = 231 * 0.0254 ** 3;
     const days = number(rainy, "trough.drunk") / (3 * gallon);
@@ -213,7 +202,9 @@ describe("a kind that takes water in the season, in one constant", () => {
     expect(number(rainy, "trough.dry_days")).toBe(0);
     const thirsty = setGiven(rainy, "trough", "heads", { value: 4, unit: "1" });
     expect(number(thirsty, "trough.drunk") / number(rainy, "trough.drunk")).toBeCloseTo(2, 9);
-    expect(number(thirsty, "tank.lowest_level")).toBeLessThan(number(rainy, "tank.lowest_level"));
+    expect(number(thirsty, "tank_at_the_roof.lowest_level")).toBeLessThan(
+      number(rainy, "tank_at_the_roof.lowest_level"),
+    );
   });
 
   test("is short where one tote has to last the summer", () => {

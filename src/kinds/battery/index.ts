@@ -5,20 +5,13 @@ import type { Kind } from "../kind.ts";
 import { COSTS, choice, formula, gather, given, hidden, output } from "../rows.ts";
 import { column } from "../tabled.ts";
 import { BATTERY_CAUTIONS } from "./cautions.ts";
-import { laidBatteries } from "./laid.ts";
+import { CHEMISTRIES } from "./chemistries.ts";
 import { LOAD_ROWS } from "./loads.ts";
 import { charging, chilling, lasting, loading, testingBattery, volting, weakening } from "./models.ts";
 import { batterySeason } from "./season.ts";
 import { BATTERY_SEASON_ROWS } from "./season-outputs.ts";
 import { BATTERY_SPANS } from "./spans.ts";
 import { VOLT_ROWS } from "./volts.ts";
-
-const CHEMISTRIES = {
-  lifepo4: "lithium iron phosphate",
-  agm: "sealed lead (AGM or gel)",
-  flooded: "flooded lead",
-  ups: "sealed lead out of a UPS",
-};
 
 const TABLE = batteries.chemistries;
 
@@ -33,7 +26,6 @@ export const battery: Kind = {
   season: batterySeason,
   icon: { ink: "M3 8h18v12H3zM7 8V5M17 8V5", tone: "M12 11v6M9 14h6", color: "power" },
   uses: ["stores_power", "gives_power"],
-  firstNumbers: [{ row: "rated_capacity" }],
   handSettings: ["waterings_per_charge"],
   offers: [
     {
@@ -45,7 +37,6 @@ export const battery: Kind = {
       forgets: ["test_time"],
     },
   ],
-  laid: laidBatteries,
   drawn: {
     as: "battery",
     beside: [{ row: "waterings_per_charge", tint: "power", text: "{} waterings a charge" }],

@@ -6,7 +6,6 @@ import { demand } from "./demand.ts";
 import { BED_GIVENS } from "./givens.ts";
 import { drying, ground } from "./ground.ts";
 import { compare, cropsSaid } from "./in-words.ts";
-import { laidBeds } from "./laid.ts";
 import { now } from "./now.ts";
 import { BED_RESULTS } from "./results.ts";
 import { bedSeason } from "./season.ts";
@@ -71,7 +70,6 @@ export const bed: Kind = {
   season: bedSeason,
   icon: { ink: "M3 14h18v6H3z", tone: "M7 14V8M12 14V6M17 14V8", color: "growth" },
   joins: { watered_by: "newest" },
-  firstNumbers: [{ row: "length" }, { row: "width" }],
   handSettings: ["cans_per_watering"],
   watered: { volume: "watering_volume", every: "watering_interval", by: "watered_by", days: "week_days" },
   offers: [
@@ -82,7 +80,6 @@ export const bed: Kind = {
       buys: { word: "organic", instead_of: "none" },
     },
   ],
-  laid: laidBeds,
   drawn: { as: "bed" },
   glance: [],
   views: { year: "through_year", seasons: "by_year", days: "calendar", week: "week" },

@@ -3,7 +3,6 @@
 import type { Caution, Row } from "../../graph/types.ts";
 import type { Kind } from "../kind.ts";
 import { formula, gather, given, link, output } from "../rows.ts";
-import { laidCans } from "./laid.ts";
 import { carrySeason } from "./season.ts";
 import { CARRY_SPANS } from "./spans.ts";
 
@@ -117,9 +116,7 @@ export const carry: Kind = {
   icon: { ink: "M5 10h10l-1 10H6zM15 13l5-4M7 10a3 3 0 0 1 6 0" },
   uses: ["waters_beds"],
   joins: { from: "newest" },
-  firstNumbers: [{ row: "distance" }],
   offers: [{ name: "can", says: "a second can for {}", row: "cans_at_once", buys: { more: "one", most: 2 } }],
-  laid: laidCans,
   drawn: {
     as: "carry",
     beside: [{ row: "trips_per_watering", tint: "growth", text: "{} trips a watering" }],

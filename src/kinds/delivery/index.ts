@@ -6,7 +6,6 @@ import { blaming } from "./blame.ts";
 import { DELIVERY_CAUTIONS } from "./cautions.ts";
 import { comparing } from "./figures.ts";
 import { HOSE_ROWS } from "./hose.ts";
-import { laidDeliveries } from "./laid.ts";
 import { POINT_ROWS } from "./rows.ts";
 import { running, tabling } from "./run.ts";
 import { deliverySeason } from "./season.ts";
@@ -26,11 +25,6 @@ export const delivery: Kind = {
   icon: { ink: "M4 20v-6h6v6zM7 14c0-9 12-9 12-1v6", tone: "M19 19l-2 2M19 19l2 2", color: "power" },
   uses: ["carries_dirt", "waters_beds"],
   joins: { from: "newest", pump: "newest", powered_by: "newest" },
-  firstNumbers: [
-    { row: "bucket_volume" },
-    { row: "bucket_time" },
-    { row: "current", unlessReady: "current" },
-  ],
   local: ["outlet_height"],
   handSettings: ["lowest_water", "watering_time"],
   offers: [
@@ -42,7 +36,6 @@ export const delivery: Kind = {
       buys: { larger: [0.375, 0.5, 0.625, 0.75, 1, 1.25, 1.5, 2], unit: "in" },
     },
   ],
-  laid: laidDeliveries,
   drawn: { as: "delivery", beside: [{ row: "watering_time", tint: "power", text: "longest watering {}" }] },
   glance: ["watering_time", "flow"],
   spans: DELIVERY_SPANS,

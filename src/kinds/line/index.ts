@@ -6,7 +6,6 @@ import { LINE_CAUTIONS } from "./cautions.ts";
 import { ends, heights, stopping } from "./ends.ts";
 import { purging, running } from "./flow.ts";
 import { LINE_GIVENS } from "./givens.ts";
-import { laidLines } from "./laid.ts";
 import { LINE_OFFERS } from "./offers.ts";
 import { afterWatering, filling, finishing, openEnd, ownOpening, teaching } from "./refill.ts";
 import { LINE_RESULTS } from "./results.ts";
@@ -23,10 +22,8 @@ export const line: Kind = {
   icon: { ink: "M3 5c5 0 4 12 9 12s4-4 9-4", tone: "M3 5 21 12", color: "water" },
   uses: ["carries_dirt"],
   joins: { from: "one_before", to: "newest" },
-  firstNumbers: [{ row: "length" }],
   handSettings: ["valve_bore", "shut_level", "refill_time"],
   offers: LINE_OFFERS,
-  laid: laidLines,
   drawn: { as: "line", beside: [{ row: "refill_time", tint: "water", text: "fills it in {}" }] },
   glance: ["refill_time", "flow"],
   spans: LINE_SPANS,

@@ -7,7 +7,6 @@ import { limitsOf } from "../limits.ts";
 import { COSTS, choice, gather, given, hidden, link, output } from "../rows.ts";
 import { column, options, typed } from "../tabled.ts";
 import { PUMP_CAUTIONS } from "./cautions.ts";
-import { laidPumps } from "./laid.ts";
 import { PUMP_MODELS, WORDS } from "./models.ts";
 import { pumpSeason } from "./season.ts";
 import { PUMP_SPANS } from "./spans.ts";
@@ -174,7 +173,6 @@ export const pump: Kind = {
       forgets: ["open_flow", "shutoff_head", "rated_current", "no_flow_current", "stall_current", "curve"],
     },
   ],
-  laid: laidPumps,
   rows: [...LABEL, ...RESULTS],
   models: PUMP_MODELS,
   cautions: PUMP_CAUTIONS,

@@ -6,7 +6,6 @@ import type { Kind } from "../kind.ts";
 import { COSTS, choice, date, formula, gather, given, hidden, link, output } from "../rows.ts";
 import { ROOF_CAUTIONS } from "./cautions.ts";
 import { DIP_ROWS, dipping, learning } from "./dip.ts";
-import { laidRoofs } from "./laid.ts";
 import { sieving, winter, yearly } from "./models.ts";
 import { roofSeason } from "./season.ts";
 import { ROOF_SPANS } from "./spans.ts";
@@ -106,11 +105,9 @@ export const roof: Kind = {
   icon: { ink: "M3 11 20 5M6 10v10M17 6.5V20", tone: "M20 5v7", color: "water" },
   uses: ["carries_dirt"],
   joins: { drains_to: "newest" },
-  firstNumbers: [{ row: "footprint" }],
   local: ["footprint", "length", "width"],
   offers: [{ name: "gutter", says: "a gutter on {}", row: "drains_to", buys: "link" }],
   handSettings: ["drains_to", "first_flush_volume", "standpipe_length", "catch_from", "catch_until"],
-  laid: laidRoofs,
   drawn: {
     as: "roof",
     beside: [{ row: "mean_yearly_catch", tint: "water", text: "{} a year" }],

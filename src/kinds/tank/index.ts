@@ -4,7 +4,6 @@ import type { Kind } from "../kind.ts";
 import { COSTS } from "../rows.ts";
 import { TANK_CAUTIONS } from "./cautions.ts";
 import { TANK_GIVENS } from "./givens.ts";
-import { laidTanks } from "./laid.ts";
 import { contents, dimensions, dip, standing } from "./models.ts";
 import { TANK_RESULTS } from "./results.ts";
 import { tankSeason } from "./season.ts";
@@ -18,7 +17,6 @@ export const tank: Kind = {
   season: tankSeason,
   icon: { ink: "M5 4v16h14V4", tone: "M5 10h14", color: "water" },
   uses: ["holds_water", "ends_a_line"],
-  firstNumbers: [{ row: "capacity" }, { row: "ground_height" }],
   local: ["ground_height", "stand_height", "level_today"],
   handSettings: ["stand_height", "outlet_height", "overflows_to"],
   offers: [
@@ -26,7 +24,6 @@ export const tank: Kind = {
     { name: "lid", says: "a lid for {}", row: "cover", buys: { word: "covered", instead_of: "open" } },
     { name: "patch", says: "a patch for the leak of {}", row: "leak", buys: "nought" },
   ],
-  laid: laidTanks,
   drawn: { as: "tank", heights: ["stand_height", "ground_height"] },
   glance: ["reachable", "days_of_autonomy"],
   vessel: "vessel",

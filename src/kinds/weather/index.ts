@@ -26,7 +26,6 @@ export const weather: Kind = {
     tone: "M8 16l-1 4M12 16l-1 4M16 16l-1 4",
     color: "water",
   },
-  firstNumbers: [{ row: "normal_rain", unlessGiven: "record", last: true }],
   local: ["record", "normal_rain", "normal_wet_days", "normal_highs", "normal_lows", "monthly_eto"],
   glance: ["mean_yearly_rain", "longest_dry_run"],
   single: true,

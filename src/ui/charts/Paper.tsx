@@ -65,7 +65,7 @@ function Held(props: { readonly scene: SceneModel; readonly id: string }) {
 }
 
 /** How a part looks; it answers to nothing, the buttons over it do. */
-function Painted(props: { readonly scene: SceneModel; readonly id: string }) {
+export function Painted(props: { readonly scene: SceneModel; readonly id: string }) {
   const sheet = useSheet();
   const part = () => props.scene.part(props.id);
   return (
@@ -114,7 +114,7 @@ function Disc(props: { readonly scene: SceneModel; readonly id: string }) {
 }
 
 /** The open part's ground, so that it stands out. */
-function Wash(props: { readonly scene: SceneModel }) {
+export function Wash(props: { readonly scene: SceneModel }) {
   const sheet = useSheet();
   const box = () => props.scene.part(sheet.looking.part() ?? "")?.box;
   return (
@@ -157,7 +157,7 @@ function Readout(props: { readonly scene: SceneModel; readonly mover: TankMover 
   );
 }
 
-function Ground(props: { readonly scene: SceneModel }) {
+export function Ground(props: { readonly scene: SceneModel }) {
   return (
     <Show when={props.scene.layout().ground}>
       {(ground) => (

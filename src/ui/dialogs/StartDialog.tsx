@@ -2,6 +2,7 @@
 
 import { createSignal, For, Show } from "solid-js";
 import { bare } from "../../document/title-apart.ts";
+import { beginAnew } from "../begin/beginning.ts";
 import { type SavedSheet, useSheet } from "../sheet.ts";
 
 type Act = (doing: () => void) => () => void;
@@ -118,8 +119,13 @@ function Starters(props: { readonly act: Act }) {
           )}
         </For>
         <li>
+          <button type="button" onClick={() => props.act(() => beginAnew(sheet))()}>
+            A place of my own <small>Say what is there, then one number after the other</small>
+          </button>
+        </li>
+        <li>
           <button type="button" onClick={() => props.act(() => sheet.edit.start(null))()}>
-            An empty one <small>For your own place: say which roofs, tanks and beds there are</small>
+            An empty one <small>Add its roofs, tanks and beds one by one</small>
           </button>
         </li>
       </ul>

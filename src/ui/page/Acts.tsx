@@ -6,13 +6,6 @@ import { actSaid } from "../../telling/stopped.ts";
 import { rowAt } from "../row-at.ts";
 import { useSheet } from "../sheet.ts";
 
-/** Brings the questions of an empty sheet into view, the first of them ready for an answer. */
-function askWhatIsThere(): void {
-  const asked = document.getElementById("lay-out")?.closest("section");
-  asked?.scrollIntoView({ block: "start" });
-  asked?.querySelector<HTMLElement>("button:not(:disabled)")?.focus({ preventScroll: true });
-}
-
 function OpenFile(props: { readonly said: string }) {
   const sheet = useSheet();
   return (
@@ -41,7 +34,7 @@ export function Acts(props: { readonly acts: readonly Act[] }) {
   };
   const press = ({ does, at: named = "" }: Act): void => {
     const at = seen(named);
-    if (does === "lay_out") askWhatIsThere();
+    if (does === "lay_out") sheet.looking.begin({ step: "count", wish: null, here: true });
     else if (does === "ask_for" && at.includes(".")) sheet.edit.askFor(at);
     else sheet.edit.goTo(at);
   };

@@ -4,6 +4,7 @@
 import { createMemo, createSignal, For, type JSX, lazy, Match, onCleanup, Show, Switch } from "solid-js";
 import { bare } from "../../document/title-apart.ts";
 import { isBare } from "../../kinds/kind.ts";
+import { beginAnew } from "../begin/beginning.ts";
 import { showBeside, showInTime } from "../beside/show.ts";
 import { createTyped, titleField } from "../rows/typed-text.ts";
 import { useSheet } from "../sheet.ts";
@@ -127,11 +128,9 @@ function createTools(onOpen: (opened: Opened) => void): readonly Tool[] {
   });
   const hasWeek = () => sheet.worksheet().cards.some(({ kind }) => sheet.kinds[kind]?.views?.week);
   return [
-    plain("Start my own", 1100, () => sheet.edit.start(null), {
+    plain("Start my own", 1100, () => beginAnew(sheet), {
       offered: sheet.starter,
-      view: (place) => (
-        <Plain name="Start my own" strong place={place} onPress={() => sheet.edit.start(null)} />
-      ),
+      view: (place) => <Plain name="Start my own" strong place={place} onPress={() => beginAnew(sheet)} />,
     }),
     { name: "Units", from: 1180, view: (place) => <Units place={place} /> },
     // What is held is always said, and let go of where it is said.

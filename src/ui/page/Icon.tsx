@@ -1,12 +1,11 @@
 // A tiny drawing of each kind of thing, in one ink line.
 
 import { Show } from "solid-js";
+import type { Icon as Drawing } from "../../kinds/kind.ts";
 import { useSheet } from "../sheet.ts";
 
-export function Icon(props: { readonly kind: string }) {
-  const sheet = useSheet();
-  const drawing = () => sheet.kinds[props.kind]?.icon;
-  const color = () => drawing()?.color;
+export function IconOf(props: { readonly icon: Drawing | undefined }) {
+  const color = () => props.icon?.color;
   return (
     <svg
       viewBox="0 0 24 24"
@@ -17,7 +16,7 @@ export function Icon(props: { readonly kind: string }) {
       stroke-linejoin="round"
       aria-hidden="true"
     >
-      <Show when={drawing()}>
+      <Show when={props.icon}>
         {(shape) => (
           <>
             <path d={shape().ink} />
@@ -27,4 +26,9 @@ export function Icon(props: { readonly kind: string }) {
       </Show>
     </svg>
   );
+}
+
+export function Icon(props: { readonly kind: string }) {
+  const sheet = useSheet();
+  return <IconOf icon={sheet.kinds[props.kind]?.icon} />;
 }

@@ -2,6 +2,7 @@
 
 import { For, Show } from "solid-js";
 import { FIRST_VISIT, receivedSaid } from "../../telling/told.ts";
+import { beginAnew } from "../begin/beginning.ts";
 import { useSheet } from "../sheet.ts";
 
 function Borrowed() {
@@ -71,7 +72,7 @@ function FirstVisit() {
     <Show when={sheet.keep.firstVisit()}>
       <p class="told first-visit">
         {FIRST_VISIT}{" "}
-        <button type="button" class="act" onClick={() => sheet.edit.start(null)}>
+        <button type="button" class="act" onClick={() => beginAnew(sheet)}>
           Start my own
         </button>{" "}
         <Show when={turned()}>

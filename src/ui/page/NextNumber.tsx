@@ -1,29 +1,33 @@
-// Walks a new worksheet's owner from one number that is still missing to the next, at the foot of the screen.
+// At the foot of a place of one's own: how many numbers are still to be said, and the next of them.
 
-import { createMemo, createSignal, Show } from "solid-js";
+import { createMemo, createResource, createSignal, Show } from "solid-js";
+import { asked, questionsOf } from "../../kinds/asking.ts";
 import { useSheet } from "../sheet.ts";
 
 export function NextNumber() {
   const sheet = useSheet();
-  const [asked, setAsked] = createSignal<readonly string[]>([]);
+  const [beginning] = createResource(() => sheet.beginning());
   const [isDone, setDone] = createSignal(false);
-  // Those not asked yet come first; then round again through what was passed by.
-  const next = createMemo(() => {
-    const missing = sheet.missing();
-    const behind = missing.slice(missing.indexOf(asked().at(-1) ?? "") + 1);
-    return missing.find((id) => !asked().includes(id)) ?? behind[0] ?? missing[0];
+  const missing = createMemo(() => {
+    const made = beginning();
+    const open = made ? questionsOf(made.starts, sheet.worksheet().cards).filter(({ said }) => !said) : [];
+    return sheet.looking.beginning() === null && !isDone() ? open : [];
   });
-  const ask = (id: string) => {
-    setAsked([...asked().filter((other) => other !== id), id]);
-    sheet.edit.askFor(id);
-  };
   return (
-    <Show when={!isDone() && next()}>
-      {(id) => (
+    <Show when={missing()[0]}>
+      {(question) => (
         <aside class="next-number" aria-label="Numbers still to put in">
-          <button type="button" class="button strong" onClick={() => ask(id())}>
-            <small>{sheet.missing().length} to go. Next:</small>
-            {sheet.place(id())}
+          <button
+            type="button"
+            class="button strong"
+            onClick={() =>
+              question().ask.onPage
+                ? sheet.edit.askFor(question().id)
+                : sheet.looking.begin({ step: "ask", wish: null, here: true })
+            }
+          >
+            <small>{missing().length} to go. Next:</small>
+            {asked(question())}
           </button>
           <button type="button" class="small" onClick={() => setDone(true)}>
             Not now

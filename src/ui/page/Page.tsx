@@ -8,7 +8,6 @@ import { Answers } from "./Answers.tsx";
 import { Foot } from "./Foot.tsx";
 import { Header } from "./Header.tsx";
 import { KeepingBar } from "./KeepingBar.tsx";
-import { NextNumber } from "./NextNumber.tsx";
 import { PartList } from "./PartList.tsx";
 import { fetchPrintedPage } from "./paper.ts";
 import { createParts, type Parts } from "./parts.ts";
@@ -21,9 +20,10 @@ const PlansBeside = lazy(async () => ({
   default: (await import("../beside/PlansBeside.tsx")).PlansBeside,
 }));
 const Time = lazy(async () => ({ default: (await import("../charts/Time.tsx")).Time }));
-const LayOut = lazy(async () => ({ default: (await import("../dialogs/LayOut.tsx")).LayOut }));
+const Begin = lazy(async () => ({ default: (await import("../begin/Begin.tsx")).Begin }));
 const Hand = lazy(async () => ({ default: (await import("../hand/Hand.tsx")).Hand }));
 const Moved = lazy(async () => ({ default: (await import("../hand/Moved.tsx")).Moved }));
+const NextNumber = lazy(async () => ({ default: (await import("./NextNumber.tsx")).NextNumber }));
 const Third = lazy(async () => ({ default: (await import("./Third.tsx")).Third }));
 const Part = lazy(async () => ({ default: (await import("./Part.tsx")).Part }));
 
@@ -65,18 +65,6 @@ function OpenPart(props: { readonly parts: Parts; readonly listing: Listing }) {
         {(id) => <Show when={card(id)}>{(open) => <Part card={open()} parts={props.parts} />}</Show>}
       </Match>
     </Switch>
-  );
-}
-
-/** Says what there is on an empty sheet, in the stead of its drawing. */
-function Place() {
-  const sheet = useSheet();
-  return (
-    <div class="zone-place">
-      <Show when={isBare(sheet.kinds, sheet.worksheet().cards)} fallback={<Drawing />}>
-        <LayOut />
-      </Show>
-    </div>
   );
 }
 
@@ -178,7 +166,9 @@ export function Page() {
             </Show>
           </div>
         </Show>
-        <Place />
+        <div class="zone-place">
+          <Drawing />
+        </div>
         <Show when={isAtRest() || width() === "bench" || width() === "wide"}>
           <TimeZone />
         </Show>
@@ -197,7 +187,12 @@ export function Page() {
           </div>
         </Show>
       </main>
-      <NextNumber />
+      <Show when={!sheet.starter() && !isBare(sheet.kinds, sheet.worksheet().cards)}>
+        <NextNumber />
+      </Show>
+      <Show when={sheet.looking.beginning()}>
+        <Begin />
+      </Show>
       <Show when={isAtRest()}>
         <Foot />
       </Show>

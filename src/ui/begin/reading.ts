@@ -1,0 +1,96 @@
+// What is typed as an answer: a number, or two as in "20 x 30", as what it tells of the rows.
+
+import type { Card, Entry } from "../../document/worksheet.ts";
+import type { NumberGiven } from "../../graph/types.ts";
+import type { Answer, Field, Told } from "../../kinds/asking.ts";
+import { editText } from "../../units/show.ts";
+import { readTyped } from "../rows/number-text.ts";
+import type { Sheet } from "../sheet.ts";
+
+export type Read =
+  | { readonly ok: true; readonly told: Told }
+  | { readonly ok: false; readonly message: string };
+
+/** The sign between two lengths, however it is typed. */
+const TIMES = /\s*(?:×|\*|x|\bby\b)\s*/i;
+const LETTERS = /[a-z'"]/i;
+
+function rowOf(sheet: Sheet, kind: string, name: string): NumberGiven | null {
+  const row = sheet.kinds[kind]?.rows.find((one) => one.name === name);
+  return row?.row === "given" ? row : null;
+}
+
+/** Unit of a bare number. */
+export function unitOfField(sheet: Sheet, card: Card, field: Field): string {
+  const { units } = sheet.worksheet();
+  if (field.unit) return field.unit[units === "us" ? "us" : "metric"];
+  return sheet.unitOf(`${card.id}.${field.by?.[0] ?? field.row}`);
+}
+
+function one(sheet: Sheet, card: Card, name: string, text: string, unit?: string) {
+  const row = rowOf(sheet, card.kind, name);
+  if (!row) return { ok: false as const, message: "" };
+  return readTyped(sheet, text, row.measure, unit ?? sheet.unitOf(`${card.id}.${name}`));
+}
+
+const entry = ({ value, unit }: { readonly value: number; readonly unit: string }): Answer => ({
+  value,
+  unit,
+});
+
+/** Two lengths; a bare first one is in the unit of the second. The longer one is the length. */
+function readTwo(sheet: Sheet, card: Card, field: Field, [first, second]: readonly string[]): Read {
+  const [long, wide] = field.by ?? ["", ""];
+  const b = one(sheet, card, wide, second ?? "");
+  if (!b.ok) return b;
+  const isBare = !LETTERS.test(first ?? "") && LETTERS.test(second ?? "");
+  const a = one(sheet, card, long, first ?? "", isBare ? b.unit : undefined);
+  if (!a.ok) return a;
+  const [length, width] = a.si >= b.si ? [a, b] : [b, a];
+  const cleared = field.by?.includes(field.row) ? {} : { [field.row]: null };
+  return { ok: true, told: { ...cleared, [long]: entry(length), [wide]: entry(width) } };
+}
+
+function readOne(sheet: Sheet, card: Card, field: Field, text: string): Read {
+  const read = one(sheet, card, field.row, text, field.by ? undefined : unitOfField(sheet, card, field));
+  if (!read.ok) return read;
+  const cleared = Object.fromEntries((field.by ?? []).map((row) => [row, null]));
+  return { ok: true, told: { ...cleared, [field.row]: entry(read), ...field.told?.(read.si) } };
+}
+
+/** What an answer tells; a blank one takes back what was told. */
+export function readAnswer(sheet: Sheet, card: Card, field: Field, typed: string): Read {
+  const text = field.plain?.(typed) ?? typed;
+  const parts = field.by ? text.split(TIMES) : [text];
+  if (parts.length === 2) return readTwo(sheet, card, field, parts);
+  if (field.by?.includes(field.row) || parts.length > 2)
+    return { ok: false, message: "Two lengths are wanted, such as 4 x 50." };
+  return readOne(sheet, card, field, text);
+}
+
+/** The rows that a field fills in. */
+export const filledBy = (field: Field): readonly string[] =>
+  field.by?.includes(field.row) ? field.by : [field.row, ...(field.by ?? [])];
+
+/** As it was told; without its unit where a bare number would have that. */
+function textOf(sheet: Sheet, given: Entry | undefined, bare: string): string | null {
+  if (!given || given.from === "default" || typeof given.value !== "number") return null;
+  const { locale, currency } = sheet.showOptions();
+  const unit = given.unit === bare ? "1" : given.unit;
+  return editText(given.value, unit, locale, currency).replaceAll("\u00a0", " ");
+}
+
+/** What stands in the field when the screen opens: what was told before. */
+export function startOf(sheet: Sheet, card: Card, field: Field): string {
+  const bare = unitOfField(sheet, card, field);
+  const units = new Set(field.by?.map((row) => card.givens[row]?.unit));
+  const two = field.by?.map((row) => textOf(sheet, card.givens[row], units.size > 1 ? "" : bare)) ?? [];
+  if (two.length > 0 && two.every((text) => text !== null)) return two.join(" x ");
+  return textOf(sheet, card.givens[field.row], field.by ? "" : bare) ?? "";
+}
+
+/** What is taken while nothing is told. */
+export function usualOf(sheet: Sheet, card: Card, field: Field): string {
+  const rows = field.by ?? [field.row];
+  return rows.map((row) => sheet.shown(`${card.id}.${row}`)).join(" x ");
+}

@@ -131,11 +131,14 @@ export function RainPicker() {
         </Match>
         <Match when={as("shown")}>
           {(rain) => (
-            <PreviewView preview={rain().preview}>
-              <TakeBar told={rain().preview.told} onTake={() => sheet.edit.takeRain()}>
-                <Leave />
-              </TakeBar>
-            </PreviewView>
+            <PreviewView
+              preview={rain().preview}
+              foot={
+                <TakeBar told={rain().preview.told} onTake={() => sheet.edit.takeRain()}>
+                  <Leave />
+                </TakeBar>
+              }
+            />
           )}
         </Match>
         <Match when={as("refused")}>

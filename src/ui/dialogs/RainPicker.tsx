@@ -131,14 +131,11 @@ export function RainPicker() {
         </Match>
         <Match when={as("shown")}>
           {(rain) => (
-            <PreviewView
-              preview={rain().preview}
-              foot={
-                <TakeBar told={rain().preview.told} onTake={() => sheet.edit.takeRain()}>
-                  <Leave />
-                </TakeBar>
-              }
-            />
+            <PreviewView preview={rain().preview}>
+              <TakeBar told={rain().preview.told} onTake={() => sheet.edit.takeRain()}>
+                <Leave />
+              </TakeBar>
+            </PreviewView>
           )}
         </Match>
         <Match when={as("refused")}>

@@ -175,13 +175,7 @@ function Years(props: { readonly preview: RainPreview }) {
   );
 }
 
-export function PreviewView(props: {
-  readonly preview: RainPreview;
-  /** What is still asked, before the years. */
-  readonly children?: JSX.Element;
-  /** Stays in view at the foot. */
-  readonly foot?: JSX.Element;
-}) {
+export function PreviewView(props: { readonly preview: RainPreview; readonly children?: JSX.Element }) {
   const sheet = useSheet();
   return (
     <section class="preview" aria-label="The record before it is taken">
@@ -224,7 +218,6 @@ export function PreviewView(props: {
           </For>
         </details>
       </Show>
-      {props.foot}
     </section>
   );
 }

@@ -14,15 +14,10 @@ export function Workbench(props: { readonly laid: Laid; readonly shared: PageSha
 
   const onKey = (event: KeyboardEvent): void => {
     if (!(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== "z") return;
-    if (
-      event.target instanceof HTMLInputElement &&
-      event.target.type !== "range" &&
-      event.target.matches(":focus")
-    )
-      event.target.blur();
     event.preventDefault();
-    if (event.shiftKey) session.redo();
-    else session.undo();
+    // What is typed is entered first; the field keeps the focus, so that the number stays in hand.
+    if (event.shiftKey) sheet.edit.redo();
+    else sheet.edit.undo();
   };
   /** What is only typed counts as entered where the page is left, and all of it is kept. */
   const keepAll = (): void => {

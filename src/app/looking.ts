@@ -39,7 +39,10 @@ function createTyping(): Accessor<boolean> {
   const [typing, setTyping] = createSignal(false);
   if (!screen) return typing;
   const look = (): void => {
-    setTyping(innerHeight - screen.height * screen.scale > KEYBOARD);
+    const isCovered = innerHeight - screen.height * screen.scale > KEYBOARD;
+    // The page keeps its height under a keyboard: what must be seen keeps to what is left of it.
+    document.documentElement.style.setProperty("--seen", isCovered ? `${screen.height}px` : "100dvh");
+    setTyping(isCovered);
   };
   screen.addEventListener("resize", look);
   onCleanup(() => screen.removeEventListener("resize", look));

@@ -242,7 +242,10 @@ if (page) {
   render(
     () => (
       <Show when={laid()} keyed>
-        {(sheet) => <Workbench laid={sheet} shared={shared} />}
+        {(sheet) => {
+          document.querySelector(".at-first")?.remove();
+          return <Workbench laid={sheet} shared={shared} />;
+        }}
       </Show>
     ),
     page,

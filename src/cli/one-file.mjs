@@ -43,8 +43,7 @@ function assembled(script, style) {
     "/icon.svg": `data:image/svg+xml;base64,${icon}`,
     // The worksheet stands before everything else that could hold these very letters.
     "</head>": `  <meta name="build" content="${mark}">\n  <style>${style}</style>\n  </head>`,
-    '<div id="page"></div>':
-      '<script type="application/json" id="worksheet"></script>\n    <div id="page"></div>',
+    '<div id="page">': '<script type="application/json" id="worksheet"></script>\n    <div id="page">',
     // A worker out of a blob of a file's page cannot be a module, and the script is both.
     '<script type="module" src="/src/app/main.tsx"></script>': `<script id="program">${script}</script>`,
   };

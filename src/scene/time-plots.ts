@@ -1,9 +1,9 @@
 // The record in two charts: short days season by season, and one year's water; each as it is and as it was held.
 
+import { textOrDate } from "../graph/shown.ts";
 import { isoDate } from "../units/calendar.ts";
 import { type ShowOptions, showQuantity } from "../units/show.ts";
 import { type Layer, type Plot, type PlotTable, type Point, roundAxis } from "./plot.ts";
-import type { Mark } from "./plot-marks.ts";
 import { lowestIn, type Season, type StoredSeries, shortRuns, type Year } from "./stored-water.ts";
 import { monthAxis } from "./year-curve.ts";
 
@@ -70,18 +70,10 @@ function shortLayer(series: StoredSeries, year: Year, top: number, held: boolean
   return held ? { as: "bars", tone: "soft", held: true, bars } : { as: "bars", tone: "trouble", bars };
 }
 
-/** "short 8 days, were 34" over the longest run of short days. */
-function shortMark(
-  series: StoredSeries,
-  year: Year,
-  top: number,
-  { now: days, held: was }: YearShown["days"],
-): readonly Mark[] {
-  const [longest] = [...shortRuns(series, year)].sort((a, b) => b.to - b.from - (a.to - a.from));
-  if (!longest || days === null || days === 0) return [];
-  const label = `short ${daysText(days)}${was !== null && was !== days ? `, were ${was}` : ""}`;
-  const across = (longest.from + longest.to + 1) / 2;
-  return [{ across, up: top, label, tone: "trouble", dot: "none", leader: true }];
+/** "short 8 days, were 34", or "" for none: it heads the chart, where no line runs through it. */
+export function shortSaid({ now: days, held: was }: YearShown["days"]): string {
+  if (days === null || days === 0) return "";
+  return `short ${daysText(days)}${was !== null && was !== days ? `, were ${was}` : ""}`;
 }
 
 export type YearShown = {
@@ -92,7 +84,11 @@ export type YearShown = {
 };
 
 /** One year's water; the numbers across are days since 1970-01-01. */
-export function yearPlotOf({ series, year, days }: YearShown, width: number, options: ShowOptions): Plot {
+export function yearPlotOf(
+  { series, year }: Pick<YearShown, "series" | "year">,
+  width: number,
+  options: ShowOptions,
+): Plot {
   const { now, held } = series;
   const points = pointsOf(now, year);
   const before = held ? pointsOf(held, year) : [];
@@ -114,7 +110,7 @@ export function yearPlotOf({ series, year, days }: YearShown, width: number, opt
     across: monthAxis(year.from, year.to + 1, width),
     up,
     layers,
-    marks: shortMark(now, year, foot, days),
+    marks: [],
   };
 }
 
@@ -136,7 +132,7 @@ export function seasonsTable(
         String(daysShort),
         ...(seasons.held ? [String(before.get(year) ?? "–")] : []),
         showQuantity(volume, "volume", options),
-        isoDate(day),
+        textOrDate(isoDate(day), options.locale),
       ];
     }),
   };

@@ -21,7 +21,7 @@ const days = (count: number): string => (count === 1 ? "1 short day" : `${count}
 export function fewerSaid(saved: number, base: number, seasons: number): string {
   const [fewer, all] = [inAll(saved, seasons), inAll(base, seasons)];
   const span = seasons === 1 ? "in this one season" : `in ${seasons} seasons`;
-  if (fewer === all) return all === 1 ? `the only short day gone, ${span}` : `all ${days(all)} gone, ${span}`;
+  if (fewer === all) return all === 1 ? `the only short day gone ${span}` : `all ${days(all)} gone ${span}`;
   return `${fewer} of ${days(all)} fewer ${span}`;
 }
 

@@ -2,10 +2,17 @@
 import { describe, expect, test } from "vitest";
 import { changeId, removeCard } from "../../src/document/card-edits.ts";
 import { readWorksheet } from "../../src/document/check.ts";
-import { setGiven } from "../../src/document/edits.ts";
+import { setGiven, setOffer } from "../../src/document/edits.ts";
 import { differences, effective, laidOver } from "../../src/document/effective.ts";
 import { LIMITS } from "../../src/document/limits.ts";
-import { dropPlan, keepBeside, planNamed, renamePlan, takeOver } from "../../src/document/plan-edits.ts";
+import {
+  addPlan,
+  dropPlan,
+  keepBeside,
+  planNamed,
+  renamePlan,
+  takeOver,
+} from "../../src/document/plan-edits.ts";
 import type { Plan, Worksheet } from "../../src/document/worksheet.ts";
 import { fixture, fixtureText, isDeeplyFrozen, ROLES } from "./made-up.ts";
 
@@ -230,5 +237,33 @@ describe("plans kept beside", () => {
     expect(dropPlan(sheet, "unknown")).toBe(sheet);
     const none = dropPlan(dropPlan(sheet, BIGGER), TUB);
     expect("plans" in none).toBe(false);
+  });
+});
+
+describe("what could be bought", () => {
+  test("a price for it stays on its card, is taken out by null, and the last one leaves nothing behind", () => {
+    const sheet = fixture();
+    const price = { value: 40, unit: "money" };
+    const priced = setOffer(sheet, "blue_tank", "patch", price);
+    expect(cardOf(priced, "blue_tank")?.offers).toEqual({
+      ...cardOf(sheet, "blue_tank")?.offers,
+      patch: price,
+    });
+    expect(isDeeplyFrozen(priced)).toBe(true);
+    expect(setOffer(priced, "blue_tank", "patch", price)).toBe(priced);
+    expect(setOffer(priced, "nobody", "patch", price)).toBe(priced);
+    expect(setOffer(sheet, "blue_tank", "patch", null)).toBe(sheet);
+    expect(cardOf(setOffer(priced, "blue_tank", "patch", null), "blue_tank")).toEqual(
+      cardOf(sheet, "blue_tank"),
+    );
+  });
+
+  test("changes are kept as a plan under a name of its own, and read again", () => {
+    const sheet = fixture();
+    const changes = [{ card: "blue_tank", part: "givens", row: "capacity", entry: gallons(900) }] as const;
+    const twice = addPlan(addPlan(sheet, "A lid", changes), "A lid", changes);
+    expect((twice.plans ?? []).slice(-2).map(({ name }) => name)).toEqual(["A lid", "A lid 2"]);
+    expect(cardOf(laid(twice, "A lid 2"), "blue_tank")?.givens["capacity"]).toEqual(gallons(900));
+    expect(readWorksheet(JSON.parse(JSON.stringify(twice))).ok).toBe(true);
   });
 });

@@ -228,6 +228,91 @@ describe("the curve", () => {
   });
 });
 
+describe("a number in hand on a phone", () => {
+  test("says where it is from, and takes another word for that", async () => {
+    const { page, context, complaints } = await open(browser, { viewport: PHONE });
+    await take(page, "totes.capacity");
+    const from = page.getByLabel("Where the number comes from");
+    const box = await from.boundingBox();
+    expect(box?.height).toBeGreaterThanOrEqual(44);
+    expect((box?.x ?? 0) + (box?.width ?? 999)).toBeLessThanOrEqual(PHONE.width);
+    await from.selectOption("measured");
+    expect(await row(page, "totes.capacity").innerText()).toContain("measured");
+    await inView(page);
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test("with a keyboard on the screen the place goes; answers, name, value and unit stand above it", async () => {
+    const { page, context } = await open(browser, { viewport: PHONE });
+    await take(page, "totes.capacity");
+    const left = PHONE.height - 336;
+    // No browser without a screen brings up a keyboard; what the page hears of one is the same.
+    await page.evaluate((height) => {
+      Object.defineProperty(visualViewport, "height", { configurable: true, get: () => height });
+      visualViewport?.dispatchEvent(new Event("resize"));
+    }, left);
+    await page.locator(".hand.bare").waitFor();
+    expect(await page.locator(".zone-place").isVisible()).toBe(false);
+    expect(await slider(page).count()).toBe(0);
+    for (const name of [".zone-answers", ".hand .what", ".in-hand-value"]) {
+      const box = await page.locator(name).first().boundingBox();
+      expect(box?.y, name).toBeGreaterThanOrEqual(0);
+      expect((box?.y ?? 999) + (box?.height ?? 0), name).toBeLessThanOrEqual(left);
+    }
+    await page.evaluate(() => {
+      Object.defineProperty(visualViewport, "height", { configurable: true, get: () => innerHeight });
+      visualViewport?.dispatchEvent(new Event("resize"));
+    });
+    await page.locator(".hand:not(.bare)").waitFor();
+    await inView(page);
+    await context.close();
+  });
+
+  test("a finger drawn across the rows, and [ and ], go to the part before and after", async () => {
+    const { page, context } = await open(browser, { viewport: PHONE });
+    await unfold(page, "totes");
+    const part = () => page.locator("article.card").getAttribute("id");
+    await page.keyboard.press("]");
+    const after = await part();
+    expect(after).not.toBe("totes");
+    await page.keyboard.press("[");
+    expect(await part()).toBe("totes");
+    const devtools = await context.newCDPSession(page);
+    const touch = (type: "touchStart" | "touchMove" | "touchEnd", x: number | null) =>
+      devtools.send("Input.dispatchTouchEvent", { type, touchPoints: x === null ? [] : [{ x, y: 560 }] });
+    const draw = async (from: number, to: number) => {
+      await touch("touchStart", from);
+      for (let step = 1; step <= 6; step++) await touch("touchMove", from + ((to - from) * step) / 6);
+      await touch("touchEnd", null);
+    };
+    await draw(300, 120);
+    await expect.poll(part).toBe(after);
+    await draw(120, 300);
+    await expect.poll(part).toBe("totes");
+    await context.close();
+  });
+});
+
+test("Undo by the keyboard takes back what was typed, and the number stays in hand", async () => {
+  const { page, context } = await open(browser);
+  await take(page, "totes.capacity");
+  const before = await value(page);
+  await hand(page).fill("500 gal");
+  await hand(page).press("Enter");
+  expect(await value(page)).toBe("500 gal");
+  await hand(page).press("Control+z");
+  expect(await value(page)).toBe(before);
+  expect(await page.evaluate(() => document.activeElement?.className)).toContain("in-hand-value");
+  // What is only typed counts as entered, so that it is what is undone.
+  await hand(page).fill("700 gal");
+  await hand(page).press("Control+z");
+  expect(await value(page)).toBe(before);
+  await hand(page).press("Control+Shift+z");
+  expect(await value(page)).toBe("700 gal");
+  await context.close();
+});
+
 describe("what is held", () => {
   test("is marked on the axis, listed by how far it moved, and can be gone back to in one step", async () => {
     const { page, context, complaints } = await open(browser);

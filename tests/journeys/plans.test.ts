@@ -3,7 +3,7 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { axe } from "./axe.ts";
-import { DESK, launch, open, PHONE, settled, shownValueOf, tool, type } from "./browser.ts";
+import { DESK, launch, open, PHONE, row, settled, shownValueOf, tool, type, unfold } from "./browser.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -76,6 +76,7 @@ describe.each([
     await page.keyboard.press("Escape");
     const other = await open(browser, { viewport });
     await other.page.goto(link);
+    await other.page.getByRole("button", { name: "Keep this", exact: true }).waitFor();
     await settled(other.page);
     await tool(other.page, "Side by side");
     expect(await columns(other.page)).toEqual(seen);
@@ -101,4 +102,29 @@ describe.each([
     expect(complaints).toEqual([]);
     await context.close();
   });
+});
+
+test("on a desk a bigger tank and a second roof are two touches each, and going back to what is held keeps them", async () => {
+  const { page, context } = await open(browser, { viewport: DESK });
+  await unfold(page, "totes.capacity");
+  await tool(page, "Hold");
+  await tool(page, "Side by side");
+  await row(page, "totes.capacity").click();
+  // The first touch, and the second.
+  await page.locator(".hand .step").last().click();
+  await press(page, "Keep this beside");
+  await columns(page);
+  await unfold(page, "barn_roof");
+  await press(page, "+ Roof");
+  await press(page, "Keep this beside");
+  await columns(page);
+  const kept = await heads(page);
+  expect(kept).toHaveLength(3);
+  expect(kept[2]).toMatch(/^With /);
+  await type(page, "totes.capacity", "900 gal");
+  await press(page, "Done");
+  await press(page, "Go back");
+  expect(await heads(page)).toEqual(kept);
+  expect(await shownValueOf(page, "totes.capacity")).toContain("275");
+  await context.close();
 });

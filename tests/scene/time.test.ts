@@ -16,12 +16,14 @@ import {
   seasonsPlot,
   seasonsTable,
   seasonWords,
+  shortSaid,
   yearPlotOf,
   yearsWritten,
 } from "../../src/scene/time-plots.ts";
 import { dayNumber, isoDate } from "../../src/units/calendar.ts";
 
 const METRIC = { units: "metric", locale: "en-GB", currency: "EUR" } as const;
+const plain = (text: string) => text.replaceAll("\u00a0", " ");
 const FIRST = dayNumber(2001, 1, 1);
 
 function seriesOf(years: number, short: readonly number[] = [], firstDay = FIRST): StoredSeries {
@@ -93,14 +95,14 @@ describe("short days", () => {
 
   test("stand red along the foot of their year, with how many there are and were", () => {
     const year = { from: FIRST, to: FIRST + 364 };
-    const shown = { series: { now: series, held: null }, year, days: { now: 5, held: 34 } };
-    const plot = yearPlotOf(shown, 800, METRIC);
+    const plot = yearPlotOf({ series: { now: series, held: null }, year }, 800, METRIC);
     const bars = plot.layers.filter(({ as, tone }) => as === "bars" && tone === "trouble");
     expect(bars).toHaveLength(1);
-    expect(plot.marks.map(({ label }) => label.replaceAll("\u00a0", " "))).toEqual(["short 5 days, were 34"]);
-    expect(plot.marks[0]?.across).toBe(FIRST + 101.5);
-    const never = yearPlotOf({ ...shown, days: { now: 0, held: 34 } }, 800, METRIC);
-    expect(never.marks).toEqual([]);
+    // How many is said over the chart: no line runs through a word.
+    expect(plot.marks).toEqual([]);
+    expect(plain(shortSaid({ now: 5, held: 34 }))).toBe("short 5 days, were 34");
+    expect(plain(shortSaid({ now: 1, held: null }))).toBe("short 1 day");
+    expect([shortSaid({ now: 0, held: 34 }), shortSaid({ now: null, held: 3 })]).toEqual(["", ""]);
   });
 
   test("what was held is dashed beside what is", () => {
@@ -128,7 +130,6 @@ describe("the strip of seasons", () => {
   });
 
   test("what it was is said where it was another", () => {
-    const plain = (text: string) => text.replaceAll("\u00a0", " ");
     expect(plain(seasonWords(season(2002, 8), season(2002, 34)))).toBe("2002: short on 8 days, were 34");
     expect(plain(seasonWords(season(2002, 1), null))).toBe("2002: short on 1 day");
     expect(plain(seasonWords(season(2002, 0), season(2002, 0)))).toBe("2002: never short");

@@ -160,6 +160,37 @@ describe("next money", () => {
     expect((await nextMoney(shortWith, 9, buys, 19)).length).toBe(0);
   });
 
+  test("of a real place: a roof without a gutter over a tank that holds nothing, of which each alone is worth nothing", async () => {
+    const sheet = template("one-barrel");
+    const bare = [
+      ["shed_roof", "drains_to", null],
+      ["barrel", "start_share", { value: 0, unit: "%" }],
+      ["barrel", "leak", { value: 500, unit: "gal/day" }],
+    ] as const;
+    const place = bare.reduce((on, [card, row, entry]) => setGiven(on, card, row, entry), sheet);
+    const offers = [
+      ["shed_roof", "gutter", 40],
+      ["barrel", "patch", 10],
+      ["barrel", "one_more", 30],
+      ["salad_bed", "mulch", 5],
+    ] as const;
+    const withPrices = offers.reduce(
+      (on, [card, offer, value]) => setOffer(on, card, offer, { value, unit: "money" }),
+      place,
+    );
+    const base = baseOf(withPrices, CARD_KINDS);
+    const now = shortOf(withPrices, []) as number;
+    const buys = buysOf(withPrices, CARD_KINDS, base.whole.results);
+    const alone = await eachAlone(shortBy(base), now, buys);
+    const savedBy = (name: string) => alone.find(({ buys: [buy] }) => buy?.name === name)?.saved;
+    expect(savedBy("shed_roof.gutter")).toBe(0);
+    expect(savedBy("barrel.patch")).toBe(0);
+    const [best] = await nextMoney(shortBy(base), now, buys, 50);
+    expect(best?.buys.map(({ name }) => name)).toEqual(["shed_roof.gutter", "barrel.patch"]);
+    expect(best?.saved).toBeGreaterThan(10);
+    expect(shortOf(withPrices, best?.changes ?? [])).toBeCloseTo(now - (best?.saved ?? 0), 9);
+  });
+
   test("only what has a price is suggested, and a second thing that adds nothing is not", async () => {
     const buys = [buyOf("a", 30), buyOf("b", 5), buyOf("c", null)];
     const shortWith: ShortWith = async (runs) =>

@@ -3,6 +3,7 @@
 import { createMemo, createSignal, For, Show } from "solid-js";
 import type { Card } from "../../document/worksheet.ts";
 import { shownIn } from "../../graph/readers.ts";
+import { textOrDate } from "../../graph/shown.ts";
 import type { BedYear } from "../../kinds/bed/years.ts";
 import type { CalendarDay, CalendarOfBed } from "../../kinds/season/week.ts";
 import { monthSheet } from "../../scene/month-sheet.ts";
@@ -23,9 +24,19 @@ function useShow(): ShowNumber {
   return (si, measure) => showQuantity(si, measure, { ...sheet.showOptions(), figures: FIGURES });
 }
 
+/** A day with its date as people write it. */
+function useDated() {
+  const sheet = useSheet();
+  return (day: CalendarDay): CalendarDay => ({
+    ...day,
+    date: textOrDate(day.date, sheet.showOptions().locale),
+  });
+}
+
 /** The days on a sheet of months; the one under the finger or the mouse is told below it. */
 function Sheet(props: { readonly days: readonly CalendarDay[]; readonly words: string }) {
   const show = useShow();
+  const dated = useDated();
   const sheet = createMemo(() => monthSheet(props.days));
   const [told, setTold] = createSignal("");
   const tell = (frame: Frame, event: PointerEvent & { readonly currentTarget: SVGElement }): void => {
@@ -35,7 +46,7 @@ function Sheet(props: { readonly days: readonly CalendarDay[]; readonly words: s
       frame.atX((x / box.width) * frame.width),
       frame.atY((y / box.height) * frame.height),
     );
-    setTold(day ? dayFacts(day, show) : "");
+    setTold(day ? dayFacts(dated(day), show) : "");
   };
   return (
     <div class="month-sheet">
@@ -64,6 +75,7 @@ function Sheet(props: { readonly days: readonly CalendarDay[]; readonly words: s
 /** The picked season's days, drawn and listed. */
 function Days(props: { readonly calendar: CalendarOfBed }) {
   const show = useShow();
+  const dated = useDated();
   const waterings = () => props.calendar.days.filter(({ asked, given }) => asked > 0 || given > 0);
   const words = () => seasonFacts(props.calendar.year, props.calendar.days);
   return (
@@ -87,7 +99,9 @@ function Days(props: { readonly calendar: CalendarOfBed }) {
       <details>
         <summary>The waterings as a list</summary>
         <ul class="waterings">
-          <For each={waterings()}>{(day) => <li>{wateringFacts(day, props.calendar.driver, show)}</li>}</For>
+          <For each={waterings()}>
+            {(day) => <li>{wateringFacts(dated(day), props.calendar.driver, show)}</li>}
+          </For>
         </ul>
       </details>
     </div>

@@ -6,12 +6,11 @@ import type { DayNotes as Notes } from "../../kinds/bed/gets.ts";
 import type { Frame } from "../../scene/plot-marks.ts";
 import { dayOf, type StoredSeries, type Year } from "../../scene/stored-water.ts";
 import { textWidth } from "../../scene/text-block.ts";
-import { yearPlotOf } from "../../scene/time-plots.ts";
+import { shortSaid, yearPlotOf } from "../../scene/time-plots.ts";
 import { dayNote } from "../../telling/bed-day.ts";
-import { calendarDate } from "../../units/calendar.ts";
-import { SHORT_MONTHS } from "../../units/calendar-names.ts";
 import { showQuantity } from "../../units/show.ts";
 import { type Sheet, useSheet } from "../sheet.ts";
+import { dayAndMonth } from "../words.ts";
 import { Chart } from "./Chart.tsx";
 import type { YearShown } from "./year-shown.ts";
 
@@ -22,11 +21,6 @@ const CALM_TICK = { milliseconds: 700, days: 7 };
 const SAID_FIGURES = 2;
 const WEEK = 7;
 const MONTH = 30;
-
-function dayText(day: number): string {
-  const { month, day: ofMonth } = calendarDate(day);
-  return `${ofMonth}\u00a0${SHORT_MONTHS[month - 1] ?? ""}`;
-}
 
 /** What the waterings of a day lacked, bed by bed. */
 function notesOn(sheet: Sheet, day: number): readonly string[] {
@@ -72,7 +66,8 @@ function Slider(props: {
   readonly onDay: (day: number) => void;
 }) {
   const x = () => props.frame.across(props.day + 0.5);
-  const label = () => dayText(props.day);
+  const sheet = useSheet();
+  const label = () => dayAndMonth(props.day, sheet.showOptions().locale);
   const isLeft = () => x() + 12 + textWidth(label(), 13, true) > props.frame.width;
   const [dragging, setDragging] = createSignal(false);
   const toPointer = (event: PointerEvent & { readonly currentTarget: SVGElement }): void => {
@@ -161,6 +156,8 @@ function DayNotes(props: { readonly notes: readonly string[] }) {
 
 function Head(props: {
   readonly shown: YearShown;
+  /** How many days are short, as one says it. */
+  readonly short: string;
   readonly notes: readonly string[];
   readonly playing: boolean;
   readonly onPlay: () => void;
@@ -168,7 +165,12 @@ function Head(props: {
   const { looking } = useSheet();
   return (
     <header>
-      <h2>Water in the tanks, {props.shown.year()}</h2>
+      <h2>
+        Water in the tanks, {props.shown.year()}
+        <Show when={props.short !== ""}>
+          <b class="short-said"> {props.short}</b>
+        </Show>
+      </h2>
       <Show
         when={props.notes.length > 0 && looking.width() !== "phone"}
         fallback={
@@ -209,13 +211,10 @@ export function YearWater(props: {
   const play = createPlay(shown.span, shown.day, setDay);
   const daysOf = (seasons: ReturnType<YearShown["heldSeasons"]>): number | null =>
     seasons?.find(({ year }) => year === shown.year())?.daysShort ?? null;
+  const short = () => shortSaid({ now: daysOf(shown.seasons()), held: daysOf(shown.heldSeasons()) });
   const plot = (width: number) =>
     yearPlotOf(
-      {
-        series: { now: props.series, held: shown.heldSeries() },
-        year: props.span,
-        days: { now: daysOf(shown.seasons()), held: daysOf(shown.heldSeasons()) },
-      },
+      { series: { now: props.series, held: shown.heldSeries() }, year: props.span },
       width,
       sheet.showOptions(),
     );
@@ -228,7 +227,7 @@ export function YearWater(props: {
   const isPhone = () => sheet.looking.width() === "phone";
   return (
     <section class="year-water" aria-label={`Water in the tanks, ${shown.year()}`}>
-      <Head shown={shown} notes={notes()} playing={play.playing()} onPlay={play.toggle} />
+      <Head shown={shown} short={short()} notes={notes()} playing={play.playing()} onPlay={play.toggle} />
       <Chart
         plot={plot}
         words="Water in all tanks, day by day, with the short days along the foot"
@@ -240,7 +239,7 @@ export function YearWater(props: {
             frame={frame}
             span={props.span}
             day={day()}
-            said={`${dayText(day())}, ${volume()} in the tanks`}
+            said={`${dayAndMonth(day(), sheet.showOptions().locale)}, ${volume()} in the tanks`}
             onDay={(next) => {
               play.stop();
               setDay(next);

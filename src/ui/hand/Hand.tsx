@@ -119,6 +119,9 @@ function InHandView(props: { readonly turned: InHand }) {
     >
       <div class="head">
         <span class="what">{props.turned.row.label}</span>
+        <Show when={dock() && !bare()}>
+          <From turned={props.turned} />
+        </Show>
         <div class="ends">
           <Unsure />
           <button type="button" class="done" onClick={putDown}>
@@ -136,12 +139,12 @@ function InHandView(props: { readonly turned: InHand }) {
       <Show when={sheet.failure(props.turned.id)}>{(why) => <p class="wrong">{why()}</p>}</Show>
       <Show when={!bare()}>
         <Turning turned={props.turned} dock={dock()} />
-        <div class="origins">
-          <From turned={props.turned} />
-          <Show when={!dock()}>
+        <Show when={!dock()}>
+          <div class="origins">
+            <From turned={props.turned} />
             <Price turned={props.turned} />
-          </Show>
-        </div>
+          </div>
+        </Show>
       </Show>
     </section>
   );

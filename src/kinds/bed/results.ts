@@ -45,7 +45,7 @@ const GIVING: readonly Row[] = [
   output("watering_volume", "A good watering", "demand", "volume", {
     relations: ["min(easy_volume, watering_interval / 1 day * peak_day_need)"],
   }),
-  output("watering_interval", "Then lasts, at the peak", "demand", "span", {
+  output("watering_interval", "A good watering lasts, at the peak", "demand", "span", {
     relations: ["max(1, floor(easy_volume / peak_day_need)) * 1 day"],
   }),
   formula("cans_per_watering", "A watering in cans", "count", "ceil(watering_volume / can_holds)"),

@@ -94,6 +94,8 @@ export default defineConfig({
         globPatterns: ["**/*.{js,css,html,svg,png,woff2,webmanifest}"],
         // The picture is for whoever reads about the project; the page never shows it.
         globIgnores: ["picture.png"],
+        // The page in one file is kept, too: it is given away where there is no network.
+        maximumFileSizeToCacheInBytes: 4_000_000,
         inlineWorkboxRuntime: true,
         cleanupOutdatedCaches: true,
         navigateFallback: "index.html",

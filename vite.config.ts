@@ -12,6 +12,7 @@ import { POLICY } from "./src/cli/serve.mjs";
 const IN_THE_WORKER = [
   "src/season/run.ts",
   "src/season/week-plan.ts",
+  "src/season/from-today.ts",
   "src/season/bed-calendar.ts",
   "src/season/demand.ts",
   "src/season/roof-catch.ts",
@@ -79,6 +80,7 @@ export default defineConfig({
         description: "The worksheet for growing on rain.",
         display: "standalone",
         start_url: "./",
+        shortcuts: [{ name: "At the bed", url: "./#bed" }],
         background_color: "#f4f7f5",
         theme_color: "#145a96",
         icons: [
@@ -92,6 +94,8 @@ export default defineConfig({
         globPatterns: ["**/*.{js,css,html,svg,png,woff2,webmanifest}"],
         // The picture is for whoever reads about the project; the page never shows it.
         globIgnores: ["picture.png"],
+        // The page in one file is kept, too: it is given away where there is no network.
+        maximumFileSizeToCacheInBytes: 4_000_000,
         inlineWorkboxRuntime: true,
         cleanupOutdatedCaches: true,
         navigateFallback: "index.html",

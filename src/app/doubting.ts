@@ -3,7 +3,8 @@
 import { createMemo, untrack } from "solid-js";
 import type { Entry } from "../document/worksheet.ts";
 import { usualSpread } from "../studies/not-sure/doubts.ts";
-import { type Axis, entryAtPlace, entryStepped, placeOnAxis } from "../studies/turn.ts";
+import { type Ends, type NumberAxis, numberAt, usualEnds } from "../studies/not-sure/usual-ends.ts";
+import { entryStepped, placeOnAxis } from "../studies/turn.ts";
 import type { Doubting, End, SpanInHand } from "../ui/hand/doubting.ts";
 import { MEASURES } from "../units/measures.ts";
 import { fromSi, toSi } from "../units/unit.ts";
@@ -12,19 +13,12 @@ import type { InHandInside } from "./in-hand.ts";
 import { createNotSure } from "./not-sure.ts";
 import { FIGURES, type InHandTools } from "./turned.ts";
 
-/** Nothing being known of it, a number may be off by so much of itself to either side. */
-const USUAL_DOUBT = 0.2;
-/** Of a number that is nought, of its axis. */
-const AROUND_NOUGHT = 0.05;
-
-type Ends = Readonly<Record<End, number>>;
-
 const tidy = (value: number): number => Number(value.toPrecision(FIGURES));
 
 /** Both ends of the number in hand, and every way of setting them. */
 function createSpan({ session }: InHandTools, { turned, axis, texts, putting }: InHandInside) {
   const { turn, entry, value, ends } = turned;
-  const numbers = (): Extract<Axis, { form: "number" }> | null => {
+  const numbers = (): NumberAxis | null => {
     const over = axis();
     return over?.form === "number" ? over : null;
   };
@@ -36,33 +30,19 @@ function createSpan({ session }: InHandTools, { turned, axis, texts, putting }: 
     const own = from && from !== "default" && from !== "borrowed" ? from : "guessed";
     putting.put({ value: isCount ? Math.round(middle) : middle, unit, low, high, from: own });
   };
-  /** The round value at a place, as a number of the axis's unit. */
-  const numberAt = (over: Axis, place: number): number => Number(entryAtPlace(over, place).value);
-  const about = (over: Extract<Axis, { form: "number" }>, si: number): Ends => {
-    const { unit } = over.scale;
-    const size = Math.abs(fromSi(si, unit)) * USUAL_DOUBT;
-    const now = placeOnAxis(over, si) ?? 0;
-    const [low = 0, high = 1] = [-1, 1].map((side) => {
-      const there = placeOnAxis(over, toSi(fromSi(si, unit) + side * size, unit)) ?? now;
-      return numberAt(over, size === 0 ? now + side * AROUND_NOUGHT : there);
-    });
-    return low < high ? { low, high } : apart(over, low);
-  };
-  /** One step up, or where there is none one down. */
-  const apart = (over: Extract<Axis, { form: "number" }>, from: number): Ends => {
-    const si = toSi(from, over.scale.unit);
-    const up = entryStepped(over, si, 1, false);
-    if (up) return { low: from, high: Number(up.value) };
-    return { low: Number(entryStepped(over, si, -1, false)?.value ?? from), high: from };
+  /** What the table of its usual value gives, in a unit; null where it has none. */
+  const usual = (unit: string): Ends | null => {
+    const view = untrack(session.engine.view);
+    const spread = usualSpread({ worksheet: view.worksheet, whole: view }, turn()?.id ?? "");
+    const of = (end: number) => tidy(fromSi(toSi(end, spread?.unit ?? unit), unit));
+    return spread && { low: of(spread.low), high: of(spread.high) };
   };
   const doubt = (): void => {
-    const [now, over, si] = [turn(), numbers(), value()];
-    if (!now || !over || typeof si !== "number") return;
-    const view = untrack(session.engine.view);
-    const spread = usualSpread({ worksheet: view.worksheet, whole: view }, now.id);
+    const [over, si] = [numbers(), value()];
+    if (!over || typeof si !== "number") return;
     const { unit } = over.scale;
-    const of = (end: number) => tidy(fromSi(toSi(end, spread?.unit ?? unit), unit));
-    put(spread ? { low: of(spread.low), high: of(spread.high) } : about(over, si), unit);
+    const isUsual = entry() === null || entry()?.from === "default";
+    put((isUsual ? usual(unit) : null) ?? usualEnds(over, si), unit);
   };
   const endsNow = (unit: string): Ends | null => {
     const [low, high] = ends();
@@ -90,8 +70,11 @@ function createSpan({ session }: InHandTools, { turned, axis, texts, putting }: 
   const sure = (): void => {
     const of: Entry | null = entry();
     if (!of) return;
-    const { low: _low, high: _high, ...rest } = of;
-    putting.put(rest);
+    const { low, high, ...rest } = of;
+    const table = usual(of.unit);
+    // The table's own span was taken up by a touch: who is sure again has the usual value again.
+    const isTable = table !== null && table.low === low && table.high === high;
+    putting.put(isTable ? null : rest);
   };
   return {
     mayDoubt: () => numbers() !== null && typeof value() === "number",

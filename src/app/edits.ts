@@ -4,7 +4,7 @@ import { emptyWorksheet } from "../document/blank.ts";
 import { copyCard, moveCard, removeCard, renameCard } from "../document/card-edits.ts";
 import { setGiven, setLife, setMeasured, setPrice, setWorksheet } from "../document/edits.ts";
 import { editLabel } from "../document/history.ts";
-import { NOTED_GIVENS } from "../document/notes.ts";
+import { NOTED_GIVENS, noted } from "../document/notes.ts";
 import { recordNames } from "../document/record-names.ts";
 import { swapped } from "../document/swap.ts";
 import type { Entry, Worksheet } from "../document/worksheet.ts";
@@ -20,7 +20,7 @@ import { today } from "./clock.ts";
 import { download, fileStem } from "./download.ts";
 import { freeTitle } from "./free-title.ts";
 import { addJoined } from "./joining.ts";
-import { withTyped } from "./noting.ts";
+import { noteNow, todayIsNow, withTyped } from "./noting.ts";
 import type { PageShared } from "./page-shared.ts";
 import type { createRain } from "./rain.ts";
 import type { Session } from "./session.ts";
@@ -204,6 +204,10 @@ export function makeEdits(tools: Tools): Edits {
     page: (change) =>
       session.edit("Change the worksheet's head", (worksheet) => setWorksheet(worksheet, change)),
     units: (units) => session.edit("Units", (worksheet) => setWorksheet(worksheet, { units })),
+    note: (said) => {
+      const note = noteNow(said);
+      return { id: note.id, stored: session.note((worksheet) => noted(todayIsNow(worksheet), note)) };
+    },
     today: () =>
       session.edit("Today", (worksheet) =>
         setGiven(worksheet, "site", "today", { value: today(), unit: "" }),

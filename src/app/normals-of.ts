@@ -4,15 +4,11 @@ import type { Entries, Entry } from "../document/worksheet.ts";
 import { fitNormals } from "../rainfall/fit-normals.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { MEASURES, type UnitSystem } from "../units/measures.ts";
+import { roundedMonthly } from "../units/monthly.ts";
 import { fromSi } from "../units/unit.ts";
 
-/** Decimals to which monthly figures are commonly published. */
-const DIGITS: Readonly<Record<string, number>> = { in: 2 };
-const USUAL_DIGITS = 1;
-
 function inUnit(values: readonly number[], unit: string): Entry {
-  const digits = DIGITS[unit] ?? USUAL_DIGITS;
-  return { value: values.map((value) => Number(fromSi(value, unit).toFixed(digits))), unit };
+  return { value: values.map((value) => roundedMonthly(fromSi(value, unit), unit)), unit };
 }
 
 /** The givens that stand for a record: rain and wet days, and warmth where the record has it. */
@@ -21,7 +17,7 @@ export function normalsOf(record: DailyRecord, units: UnitSystem): Entries {
   const [depth, warmth] = [MEASURES.rain[units], MEASURES.temperature[units]];
   return {
     normal_rain: inUnit(rain, depth),
-    normal_wet_days: { value: wetDays.map((days) => Number(days.toFixed(USUAL_DIGITS))), unit: "" },
+    normal_wet_days: { value: wetDays.map((days) => roundedMonthly(days, "")), unit: "" },
     ...(highs && lows ? { normal_highs: inUnit(highs, warmth), normal_lows: inUnit(lows, warmth) } : {}),
   };
 }

@@ -1,5 +1,6 @@
 // What is written down of today: with the clock's time and an id by chance.
 
+import { setGiven } from "../document/edits.ts";
 import { dayOf, NOTED_GIVENS, noted, noteOfGiven, takenBack } from "../document/notes.ts";
 import type { Entry, Note, Worksheet } from "../document/worksheet.ts";
 import { dayHere } from "./clock.ts";
@@ -11,11 +12,14 @@ function freshId(): string {
 }
 
 /** A note of this very minute. */
-function noteNow(content: Omit<Note, "id" | "day" | "minute">): Note {
+export function noteNow(content: Omit<Note, "id" | "day" | "minute">): Note {
   const at = new Date();
   const minute = at.getHours() * 60 + at.getMinutes();
   return { id: freshId(), day: dayHere(at.getTime()), minute, ...content };
 }
+
+/** A day that was typed for today is let go of: what is noted now is of now. */
+export const todayIsNow = (worksheet: Worksheet): Worksheet => setGiven(worksheet, "site", "today", null);
 
 /** What is typed for a given whose home is the notes, as a note of the day that counts as today; null takes the last back. */
 export function withTyped(

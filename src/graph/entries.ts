@@ -67,6 +67,17 @@ function readLimited(row: Limited, value: unknown, unit: unknown, show: ShowOpti
   return beyondLimits(row, read.value, typeof unit === "string" ? unit : "", show) ?? read;
 }
 
+type Ends = { readonly low?: number; readonly high?: number; readonly unit?: string };
+
+/** What is wrong with an end of a number that is not sure: it is bound by the same limits. */
+function wrongEnd(row: Limited, { low, high, unit }: Ends, show: ShowOptions): Wrong | null {
+  for (const end of [low, high]) {
+    const read = end === undefined ? null : readLimited(row, end, unit, show);
+    if (read && "code" in read) return read;
+  }
+  return null;
+}
+
 function readDate(row: DateGiven, value: unknown): Read<string> {
   const fits =
     typeof value === "string" && (row.form === "day" ? parseIsoDate(value) : parseMonthDay(value)) !== null;
@@ -178,8 +189,10 @@ function defaultOf(row: Given): { readonly value: unknown; readonly unit: string
  */
 export function givenResult(row: Given, entry: Entry | undefined, id: QuantityId, show: ShowOptions): Result {
   const source = isGiven(row, entry) ? entry : defaultOf(row);
-  if (source && source.value !== null)
-    return resultOf(readValue(row, source.value, source.unit, show), row.label, id, "given");
+  if (source && source.value !== null) {
+    const wrong = row.row === "given" ? wrongEnd(row, source, show) : null;
+    return resultOf(wrong ?? readValue(row, source.value, source.unit, show), row.label, id, "given");
+  }
   const absent = "absent" in row ? row.absent : undefined;
   return absent === undefined ? missing(row.label, id) : none(absent, id);
 }
@@ -199,6 +212,7 @@ export function measuredResult(
   id: QuantityId,
   show: ShowOptions,
 ): Result {
-  const read = readLimited({ ...row.limits, measure: row.measure }, entry?.value, entry?.unit, show);
-  return resultOf(read, row.label, id, "measured");
+  const limited = { ...row.limits, measure: row.measure };
+  const read = readLimited(limited, entry?.value, entry?.unit, show);
+  return resultOf((entry && wrongEnd(limited, entry, show)) ?? read, row.label, id, "measured");
 }

@@ -1,7 +1,7 @@
 // What the components may know and do: the worksheet, its results, and the edits. The app provides it.
 
 import { type Accessor, createContext, useContext } from "solid-js";
-import type { Card, Entry, UnitSystemName, Worksheet } from "../document/worksheet.ts";
+import type { Card, Entry, Note, UnitSystemName, Worksheet } from "../document/worksheet.ts";
 import type { ShownCaution } from "../graph/cautions.ts";
 import type { Explanation } from "../graph/explain.ts";
 import type { Movement } from "../graph/moved.ts";
@@ -135,6 +135,11 @@ export type Edits = {
   readonly moveCard: (card: Card, by: number) => void;
   readonly page: (change: Partial<Pick<Worksheet, "title" | "datum" | "currency" | "made_by">>) => void;
   readonly units: (units: UnitSystemName) => void;
+  /** Writes down what was seen or done just now; `stored` tells once it is on the disk, or that it could not be. */
+  readonly note: (said: Omit<Note, "id" | "day" | "minute">) => {
+    readonly id: string;
+    readonly stored: Promise<boolean>;
+  };
   /** Says that today is the day it is here. */
   readonly today: () => void;
   readonly undo: () => void;

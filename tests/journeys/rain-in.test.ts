@@ -229,6 +229,17 @@ describe("rain comes in as the reader says", () => {
     const months = row(page, "weather.normal_rain");
     await months.locator("summary").click();
     const january = months.locator("input").first();
+    // A US sheet asks no metric figure, and takes one all the same: 254 mm are ten inches.
+    expect(await months.locator("summary").innerText()).toBe("Rain of each month, in");
+    expect(await row(page, "weather.normal_highs").locator("summary").innerText()).toBe(
+      "Warm of each month, °F",
+    );
+    const march = await months.locator("input").nth(2).inputValue();
+    await january.fill("254 mm");
+    await january.press("Enter");
+    await settled(page);
+    expect(await january.inputValue()).toBe("10");
+    expect(await months.locator("input").nth(2).inputValue()).toBe(march);
     await january.fill("20");
     await january.press("Enter");
     await settled(page);

@@ -193,4 +193,5 @@ export const WEEK_ROWS: readonly Row[] = [
   }),
   hidden("week_given", "What is known of today", "today", "series"),
   hidden("week_span", "The week", "week", "series"),
+  hidden("ahead", "How long it lasts from today", "ahead", "series"),
 ];

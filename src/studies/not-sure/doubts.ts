@@ -94,7 +94,7 @@ function tabledNumber(base: Asked, card: Card, row: NumberGiven, doubtful: Doubt
   return { key: spread.key, from: "table", number };
 }
 
-/** The spread that a number's table gives of its usual value; null where it has none, or something was said of the number. */
+/** The spread that a number's table gives of its usual value, whatever was said of the number; null where it has none. */
 export function usualSpread(base: Asked, id: QuantityId): Scale | null {
   const [cardId, name] = id.split(".");
   const card = base.worksheet.cards.find((one) => one.id === cardId);

@@ -15,7 +15,9 @@ const StartDialog = lazy(async () => ({ default: (await import("../dialogs/Start
 const ShareDialog = lazy(async () => ({ default: (await import("../dialogs/ShareDialog.tsx")).ShareDialog }));
 const WeekDialog = lazy(async () => ({ default: (await import("./WeekPlan.tsx")).WeekDialog }));
 
-type Opened = "worksheets" | "share" | "week" | null;
+const FieldPage = lazy(async () => ({ default: (await import("../field/FieldPage.tsx")).FieldPage }));
+
+type Opened = "worksheets" | "share" | "week" | "bed" | null;
 
 const TURNS = {
   Undo: "M8 4 3 9l5 5M3 9h11a6 6 0 0 1 0 12h-4",
@@ -77,6 +79,9 @@ function Plain(props: {
   );
 }
 
+/** What Hold does. */
+const HOLDS = "keeps these answers, to see what your changes move";
+
 function Hold(props: { readonly place: Place }) {
   const sheet = useSheet();
   return (
@@ -85,11 +90,24 @@ function Hold(props: { readonly place: Place }) {
       class="tool"
       classList={{ pill: sheet.held() }}
       aria-pressed={sheet.held()}
+      // Its name stays short; what it does is said beside it.
+      aria-label={sheet.held() ? undefined : "Hold"}
+      title={sheet.held() ? undefined : HOLDS}
       data-stop="Hold"
       tabindex={props.place.tabindex}
       onClick={() => sheet.edit.hold()}
     >
-      <Show when={sheet.held()} fallback="Hold">
+      <Show
+        when={sheet.held()}
+        fallback={
+          <>
+            Hold
+            <Show when={props.place.inMenu}>
+              <small> {HOLDS}</small>
+            </Show>
+          </>
+        }
+      >
         <span class="wordy">
           Held: <b>as it was</b> ·{" "}
         </span>
@@ -150,6 +168,7 @@ function createTools(onOpen: (opened: Opened) => void): readonly Tool[] {
     plain("Side by side", 1240, () => showBeside(sheet), {
       offered: () => sheet.held() || sheet.worksheet().plans !== undefined,
     }),
+    plain("At the bed", 1320, () => onOpen("bed"), { offered: hasWeek }),
     plain("Next money", 1500, () => showInTime(sheet, "money"), {
       offered: () => !isBare(sheet.kinds, sheet.worksheet().cards),
     }),
@@ -269,7 +288,7 @@ function Tools(props: { readonly onOpen: (opened: Opened) => void }) {
 
 export function Header() {
   const sheet = useSheet();
-  const [opened, setOpened] = createSignal<Opened>(null);
+  const [opened, setOpened] = createSignal<Opened>(location.hash === "#bed" ? "bed" : null);
   const [draft, setDraft] = createTyped(sheet, () => titleField.of(null));
   const close = () => {
     setOpened(null);
@@ -299,6 +318,9 @@ export function Header() {
         </Match>
         <Match when={opened() === "share"}>
           <ShareDialog onClose={close} />
+        </Match>
+        <Match when={opened() === "bed"}>
+          <FieldPage onClose={close} />
         </Match>
         <Match when={opened() === "week"}>
           <WeekDialog onClose={close} />

@@ -4,6 +4,7 @@ import { createSignal, Index, Match, Switch } from "solid-js";
 import type { Card } from "../../document/worksheet.ts";
 import type { ListGiven } from "../../graph/types.ts";
 import { SHORT_MONTHS } from "../../units/calendar-names.ts";
+import { shownMonthly } from "../../units/monthly.ts";
 import { editText, unitLabel } from "../../units/show.ts";
 import { useSheet } from "../sheet.ts";
 import { ContentsRow } from "./ContentsRow.tsx";
@@ -17,7 +18,7 @@ function MonthsRow(props: Props) {
   const sheet = useSheet();
   const id = () => `${props.card.id}.${props.row.name}`;
   const [wrong, setWrong] = createSignal<string | null>(null);
-  const unit = () => monthsUnit(props);
+  const unit = () => monthsUnit(sheet, props);
   const locale = () => sheet.showOptions().locale;
   return (
     <details class="row wide" id={id()}>
@@ -27,14 +28,14 @@ function MonthsRow(props: Props) {
       </summary>
       <p class="small">{sheet.help(props.card, props.row)}</p>
       <div class="months">
-        <Index each={monthsOf(props)}>
+        <Index each={monthsOf(sheet, props)}>
           {(value, month) => (
             <ListField
               {...props}
               at={[month]}
               name={SHORT_MONTHS[month] ?? ""}
               label={SHORT_MONTHS[month] ?? ""}
-              shown={value() === null ? "" : editText(value() ?? 0, "", locale())}
+              shown={value() === null ? "" : editText(shownMonthly(value() ?? 0, unit()), "", locale())}
               onWrong={setWrong}
             />
           )}

@@ -4,7 +4,8 @@ import type { Card, Content } from "../../document/worksheet.ts";
 import type { ListGiven } from "../../graph/types.ts";
 import { SHORT_MONTHS } from "../../units/calendar-names.ts";
 import type { MeasureName } from "../../units/measures.ts";
-import { unitFor, unitLabel } from "../../units/show.ts";
+import { monthlyIn, monthlyUnit } from "../../units/monthly.ts";
+import { unitFor } from "../../units/show.ts";
 import { fromSi } from "../../units/unit.ts";
 import type { Sheet } from "../sheet.ts";
 import { readTyped } from "./number-text.ts";
@@ -27,15 +28,19 @@ export const cellField = {
 const entryOf = ({ card, row }: ListPlace) => card.givens[row.name];
 const listOf = (place: ListPlace): unknown => entryOf(place)?.value ?? place.row.default;
 
-export function monthsUnit(place: ListPlace): string {
-  return entryOf(place)?.unit ?? place.row.unit ?? "";
-}
+const monthsMeasure = ({ row }: ListPlace): MeasureName => row.measures?.[0] ?? "factor";
+const storedUnit = (place: ListPlace): string => entryOf(place)?.unit ?? place.row.unit ?? "";
 
-/** The twelve figures, null where none is given. */
-export function monthsOf(place: ListPlace): readonly (number | null)[] {
+/** The unit in which the twelve figures are shown and typed. */
+export const monthsUnit = (sheet: Sheet, place: ListPlace): string =>
+  monthlyUnit(monthsMeasure(place), storedUnit(place), sheet.showOptions().units);
+
+/** The twelve figures in that unit, null where none is given. */
+export function monthsOf(sheet: Sheet, place: ListPlace): readonly (number | null)[] {
   const list = listOf(place);
+  const [stored, unit] = [storedUnit(place), monthsUnit(sheet, place)];
   return SHORT_MONTHS.map((_, month) =>
-    Array.isArray(list) && typeof list[month] === "number" ? list[month] : null,
+    Array.isArray(list) && typeof list[month] === "number" ? monthlyIn(list[month], stored, unit) : null,
   );
 }
 
@@ -76,12 +81,11 @@ export function putPoints(sheet: Sheet, place: ListPlace, points: readonly Point
 }
 
 function enterMonth(sheet: Sheet, place: ListPlace, month: number, text: string): string | null {
-  const unit = monthsUnit(place);
-  const read = readTyped(sheet, text, place.row.measures?.[0] ?? "factor", unit);
+  const unit = monthsUnit(sheet, place);
+  const read = readTyped(sheet, text, monthsMeasure(place), unit);
   if (!read.ok) return `${SHORT_MONTHS[month]}: ${read.message}`;
-  if (unit !== "" && read.unit !== unit)
-    return `${SHORT_MONTHS[month]}: all twelve are in ${unitLabel(unit)}.`;
-  const next = monthsOf(place).map((value, at) => (at === month ? read.value : (value ?? 0)));
+  const typed = unit === "" ? read.value : monthlyIn(read.value, read.unit, unit);
+  const next = monthsOf(sheet, place).map((value, at) => (at === month ? typed : (value ?? 0)));
   return put(sheet, place, next, unit);
 }
 

@@ -184,3 +184,11 @@ test("writing down what is not sure leaves nothing else changed", () => {
   expect(sheet.cards.map(({ id }) => id)).toEqual(three.cards.map(({ id }) => id));
   expect(sheetToDoubt(three, { taken: [], held: [] })).toBe(three);
 });
+
+test("an end beyond what a row may be is refused as the number itself would be", () => {
+  const id = `${roofs[0]}.runoff_coefficient`;
+  const over = said(three, id, { value: 0.9, unit: "1", low: 0.5, high: 1.3 });
+  const result = baseOf(over, CARD_KINDS).whole.results.get(id);
+  expect(result?.state).toBe("failed");
+  if (result?.state === "failed") expect(result.problem).toMatchObject({ code: "limit", at: id });
+});

@@ -1,7 +1,9 @@
 // What is held to compare with: what has moved since, and the way back to it.
 
 import type { Accessor } from "solid-js";
+import { withNotes } from "../document/notes.ts";
 import { withPlans } from "../document/plan-names.ts";
+import type { Worksheet } from "../document/worksheet.ts";
 import { type WhatMoved, whatMoved } from "../telling/what-moved.ts";
 import type { Since } from "../ui/hand/hand.ts";
 import type { ShowOptions } from "../units/show.ts";
@@ -17,8 +19,10 @@ export function createSince(session: Session, options: Accessor<ShowOptions>): S
     },
     goBack: () => {
       const held = session.held();
-      // Plans that were kept since stay.
-      if (held) session.edit("Go back to what is held", (now) => withPlans(held.typed, now.plans ?? []));
+      // Plans that were kept since stay, and so does what was noted.
+      const back = (now: Worksheet) =>
+        withPlans(withNotes(held?.typed ?? now, now.notes ?? []), now.plans ?? []);
+      if (held) session.edit("Go back to what is held", back);
     },
   };
 }

@@ -80,6 +80,14 @@ function createRuns({ session, options }: InHandTools, asker: Asker) {
     asked++;
     asker.callOff();
   };
+  const clear = (): void => {
+    stop();
+    batch(() => {
+      setKnown(new Map());
+      setQuestion(null);
+      setDone(0);
+    });
+  };
   const begin = (): void => {
     stop();
     const mine = asked;
@@ -106,23 +114,16 @@ function createRuns({ session, options }: InHandTools, asker: Asker) {
         },
         onEnd: (failure) => {
           if (failure === null) void tellAll(view, of, answered, mine);
+          else clear();
         },
       },
     );
   };
-  const clear = (): void => {
-    stop();
-    batch(() => {
-      setKnown(new Map());
-      setQuestion(null);
-      setDone(0);
-    });
-  };
-  return { known, done, question, begin, clear, stop };
+  return { known, done, setDone, question, begin, clear, stop };
 }
 
 /** Spans of the answers, and what stands under them. */
-export function createNotSure(tools: InHandTools, asker: Asker): Pick<Doubting, "spanOf" | "said"> {
+export function createNotSure(tools: InHandTools, asker: Asker): Pick<Doubting, "spanOf" | "isOld" | "said"> {
   const { session, looking } = tools;
   const runs = createRuns(tools, asker);
   const { view } = session.engine;
@@ -133,6 +134,8 @@ export function createNotSure(tools: InHandTools, asker: Asker): Pick<Doubting, 
       clearTimeout(timer);
       runs.stop();
       if (!isUnsure(worksheet)) return runs.clear();
+      // What was told before stays, marked old, until the first of the next runs are in.
+      runs.setDone(0);
       if (isReady) timer = setTimeout(() => untrack(runs.begin), REST);
     }),
   );
@@ -167,5 +170,9 @@ export function createNotSure(tools: InHandTools, asker: Asker): Pick<Doubting, 
       ),
     };
   });
-  return { spanOf: (id) => runs.known().get(id)?.shown ?? null, said };
+  return {
+    spanOf: (id) => runs.known().get(id)?.shown ?? null,
+    isOld: () => runs.done() < (runs.question()?.runs.length ?? 0),
+    said,
+  };
 }

@@ -15,7 +15,7 @@ import {
 } from "./nodes.ts";
 import type { Results } from "./results.ts";
 import { entryOfNode, labelOf, shownResult, shownValue, titleOf } from "./shown.ts";
-import type { QuantityId, Result } from "./types.ts";
+import type { QuantityId, Result, Row } from "./types.ts";
 import { rowWords, type Words } from "./words.ts";
 
 type Input = { readonly id: QuantityId; readonly label: string; readonly shown: string };
@@ -57,7 +57,33 @@ type View = {
 const isSeen = (node: GraphNode) =>
   node.role === "quantity" && node.row !== null && !node.row.hidden && node.row.row !== "link";
 
-/** The nearest quantities that a reader can open, along reads or readers; models, hidden rows and twins are seen through. */
+/** More than so many are told by what matters first. */
+const FEW = 6;
+
+/** Whether it is a number that is turned, and not seldom. */
+const isTurned = (row: Row | null): boolean => row?.row === "given" && row.usual !== undefined && !row.minor;
+
+/** The first of many are those that are turned, then those of the same part, what stands first on its card, and so down the page. */
+function byWeight(start: GraphNode): (a: GraphNode, b: GraphNode) => number {
+  const part = start.kind?.single ? null : start.card;
+  const rank = ({ row, card, cardAt, kind, position }: GraphNode): readonly number[] => [
+    isTurned(row) ? 0 : 1,
+    card === part ? 0 : 1,
+    row ? (kind?.rows.filter(isTurned).indexOf(row) ?? 0) : 0,
+    cardAt,
+    position,
+  ];
+  return (a, b) => {
+    const [first, second] = [rank(a), rank(b)];
+    const at = first.findIndex((value, place) => value !== second[place]);
+    return (first[at] ?? 0) - (second[at] ?? 0);
+  };
+}
+
+/**
+ * The nearest quantities that a reader can open, along reads or readers; models, hidden rows and twins are seen through.
+ * Few stand in the order in which they are worked out; of many those that matter most to whoever turns numbers come first.
+ */
 function nearestSeen(
   start: GraphNode,
   step: (node: GraphNode) => readonly GraphNode[],
@@ -71,7 +97,8 @@ function nearestSeen(
     if (isSeen(node)) found.add(node);
     else open.push(...step(node));
   }
-  return [...found].sort((a, b) => a.position - b.position).map(({ id }) => id);
+  const order = found.size > FEW ? byWeight(start) : (a: GraphNode, b: GraphNode) => a.position - b.position;
+  return [...found].sort(order).map(({ id }) => id);
 }
 
 function readersOf(graph: Graph, node: GraphNode): readonly GraphNode[] {

@@ -139,7 +139,7 @@ describe("a bed", () => {
   test("set days of the week are picked by buttons and said in the week's plan", async () => {
     const { page, context } = await open(browser);
     await choose(page, `${BED}.rule`, "on set days of the week");
-    const days = card(page, BED).getByRole("group", { name: "On" });
+    const days = card(page, BED).getByRole("group", { name: "On these days" });
     await days.getByRole("button", { name: "Fri" }).click();
     await days.getByRole("button", { name: "Sat" }).click();
     await settled(page);

@@ -102,7 +102,7 @@ export const battery: Kind = {
       { min: 263.15, max: 323.15, minor: true },
     ),
     hidden("test_cold", "Left in the cold of the test", "chilling", "share"),
-    output("test_time", "It would burn, from full", "lasting", "duration", {
+    output("test_time", "Lamp would burn, from full", "lasting", "duration", {
       measurable: { teaches: "the battery's health" },
       keeps: ["tested_temperature"],
       relations: [`20 h * min(1, ${AT_TEST})^peukert * max(1, ${AT_TEST})`],

@@ -130,7 +130,7 @@ const WATERING: readonly Row[] = [
     },
     "soil",
   ),
-  text("weekdays", "On", "tue fri", { of: "weekdays", ...CALENDAR }),
+  text("weekdays", "On these days", "tue fri", { of: "weekdays", ...CALENDAR }),
   choice("weekday_amount", "Each time", { lack: "what the soil lacks", fixed: "a set amount" }, "lack", {
     ...CALENDAR,
   }),

@@ -45,7 +45,7 @@ const GIVING: readonly Row[] = [
   output("watering_volume", "A good watering", "demand", "volume", {
     relations: ["min(easy_volume, watering_interval / 1 day * peak_day_need)"],
   }),
-  output("watering_interval", "Then lasts, at the peak", "demand", "span", {
+  output("watering_interval", "A good watering lasts, at the peak", "demand", "span", {
     relations: ["max(1, floor(easy_volume / peak_day_need)) * 1 day"],
   }),
   formula("cans_per_watering", "A watering in cans", "count", "ceil(watering_volume / can_holds)"),
@@ -89,7 +89,7 @@ const SEASON: readonly Row[] = [
   output("days_short", "Days short, a season", "season.run", "count"),
   output("outside_days", "Stands outside the season, unwatered", "season.run", "count", { minor: true }),
   output("rule_kept", "Its rule was kept", "season.run", "share", { minor: true, quiet: true }),
-  output("goes_short_by", "It goes short because", "season.run", "text", {
+  output("goes_short_by", "Goes short because", "season.run", "text", {
     options: REASON_OPTIONS,
     minor: true,
     quiet: true,

@@ -93,8 +93,8 @@ export const words: KindWords = {
     week_each: ["The mean of what it will ask for.", RUN],
     area: ["Length times width.", DEFINITION],
     drying_there: [
-      "The factor given; or Penman-Monteith with the light and wind under the cover over that of open sky, the season's days together.",
-      `${FAO}, Eq. 6`,
+      "The factor given; or what short grass would use in the light and wind under the cover over what it would under open sky, the season's days together.",
+      `${FAO}, Eq. 6: Penman-Monteith`,
     ],
     growing: [
       "From planting to the last picking, with the days of the four stages: young, spreading, full, ripening.",

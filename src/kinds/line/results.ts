@@ -76,7 +76,7 @@ const REFILLS: readonly Row[] = [
   }),
   output("refill_end", "A refill ends", "filling", "text", { options: ENDS, minor: true }),
   output("settles_at", "Otherwise stops at a depth of", "filling", "depth"),
-  output("settles_volume", "Then with this much in it", "filling", "volume", { minor: true }),
+  output("settles_volume", "Otherwise stops with this much in it", "filling", "volume", { minor: true }),
   output("refill_after_watering", "Refill after the largest watering", "after_watering", "duration"),
   output("full_by", "Full again by", "finishing", "text"),
   output("ways", "Runs", "ends", "text", { options: WAYS, minor: true }),

@@ -15,7 +15,7 @@ export const DIP_ROWS: readonly Row[] = [
     min: 0.000_1,
     max: 1,
   }),
-  output("dip_catch", "It brought", "dipping", "volume", {
+  output("dip_catch", "Brought by that rain", "dipping", "volume", {
     minor: true,
     measurable: { teaches: "the share that runs off, and the season uses it" },
   }),

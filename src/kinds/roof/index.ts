@@ -75,7 +75,7 @@ const CATCH: readonly Row[] = [
 
 const STORM: readonly Row[] = [
   given("design_storm", "Hard downpour to cope with", "rain_rate", [4, "in/h"], { minor: true, max: 0.0002 }),
-  formula("storm_flow", "Then runs off", "flow", "footprint * design_storm", { minor: true }),
+  formula("storm_flow", "Runs off in a downpour", "flow", "footprint * design_storm", { minor: true }),
   given("downspout_diameter", "Downspout, inside", "bore", [3, "in"], { minor: true, min: 0.05, max: 0.21 }),
   given("downspout_count", "How many downspouts", "count", [1, "1"], { minor: true, min: 1, max: 100 }),
   formula(

@@ -44,7 +44,7 @@ export const weather: Kind = {
     output("driest_year", "Driest year", "years_of_record", "year"),
     output("driest_year_rain", "Rain in that year", "years_of_record", "rain"),
     output("longest_dry_run", "Longest dry run, days", "years_of_record", "count"),
-    output("dry_run_from", "That dry run began on", "years_of_record", "text", { minor: true }),
+    output("dry_run_from", "Longest dry run began on", "years_of_record", "text", { minor: true }),
     output("mean_yearly_eto", "Drying in a usual year", "drying", "rain"),
     output("peak_day_eto", "Drying on a peak day", "drying", "rain"),
     output("eto_method", "Drying worked out by", "drying", "text"),

@@ -88,7 +88,7 @@ const ROWS: readonly Row[] = [
   ),
   output("short_current", "A dead short of its battery", "breaking", "current", { minor: true }),
   output("breaks", "The fuse can break", "breaking", "current", { minor: true }),
-  output("fuse_reach", "It may sit from the post by", "breaking", "depth", { minor: true }),
+  output("fuse_reach", "Fuse may sit from the post by", "breaking", "depth", { minor: true }),
   hidden("cannot_break", "Cannot break", "breaking", "count"),
   hidden("too_strong", "Too strong a short", "breaking", "count"),
   hidden("lead_too_strong", "A lead short", "breaking", "count"),

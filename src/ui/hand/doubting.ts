@@ -37,6 +37,8 @@ export type Doubting = {
   readonly step: (end: End, by: 1 | -1, coarse: boolean) => void;
   /** Between which ends an answer lies; null where it is sure. */
   readonly spanOf: (id: string) => string | null;
+  /** Whether runs are still coming in, so that spans are not the last word. */
+  readonly isOld: Accessor<boolean>;
   /** Null where nothing was said not to be sure. */
   readonly said: Accessor<NotSureSaid | null>;
 };

@@ -79,6 +79,9 @@ function Plain(props: {
   );
 }
 
+/** What Hold does. */
+const HOLDS = "keeps these answers, to see what your changes move";
+
 function Hold(props: { readonly place: Place }) {
   const sheet = useSheet();
   return (
@@ -87,11 +90,24 @@ function Hold(props: { readonly place: Place }) {
       class="tool"
       classList={{ pill: sheet.held() }}
       aria-pressed={sheet.held()}
+      // Its name stays short; what it does is said beside it.
+      aria-label={sheet.held() ? undefined : "Hold"}
+      title={sheet.held() ? undefined : HOLDS}
       data-stop="Hold"
       tabindex={props.place.tabindex}
       onClick={() => sheet.edit.hold()}
     >
-      <Show when={sheet.held()} fallback="Hold">
+      <Show
+        when={sheet.held()}
+        fallback={
+          <>
+            Hold
+            <Show when={props.place.inMenu}>
+              <small> {HOLDS}</small>
+            </Show>
+          </>
+        }
+      >
         <span class="wordy">
           Held: <b>as it was</b> ·{" "}
         </span>

@@ -33,7 +33,9 @@ export type OnPress = (quantity: string, button: HTMLElement) => void;
 
 function NumberOf(props: { readonly piece: NumberPiece; readonly stop: string; readonly onPress: OnPress }) {
   const sheet = useSheet();
-  const isOld = () => sheet.result(props.piece.quantity)?.state === "pending";
+  const span = () => sheet.doubting()?.spanOf(props.piece.quantity) ?? null;
+  const isOld = () =>
+    sheet.result(props.piece.quantity)?.state === "pending" || (span() !== null && sheet.doubting()?.isOld());
   const isOpen = () =>
     sheet.looking.openedAt() === "answers" && sheet.looking.opened() === props.piece.quantity;
   return (

@@ -8,13 +8,13 @@ import { Measured } from "./Measured.tsx";
 
 type Props = { readonly quantity: string; readonly card: Card; readonly row: Row };
 
-/** More links than this are folded away: a reader looks for the sum first. */
+/** So many links are shown, those that matter first; the rest are folded away: a reader looks for the sum. */
 const FEW = 6;
 
 function Links(props: { readonly head: string; readonly ids: readonly string[] }) {
   const sheet = useSheet();
-  const each = () => (
-    <For each={props.ids}>
+  const each = (ids: readonly string[]) => (
+    <For each={ids}>
       {(id) => (
         <button type="button" onClick={() => sheet.edit.openWorking(id)}>
           {sheet.place(id)}
@@ -22,22 +22,18 @@ function Links(props: { readonly head: string; readonly ids: readonly string[] }
       )}
     </For>
   );
+  // One more would take the room of the line that folds it away.
+  const isMany = () => props.ids.length > FEW + 1;
   return (
     <Show when={props.ids.length > 0}>
-      <Show
-        when={props.ids.length > FEW}
-        fallback={
-          <p class="links">
-            <span>{props.head}:</span>
-            {each()}
-          </p>
-        }
-      >
+      <p class="links">
+        <span>{props.head}:</span>
+        {each(isMany() ? props.ids.slice(0, FEW) : props.ids)}
+      </p>
+      <Show when={isMany()}>
         <details class="many">
-          <summary>
-            {props.head} {props.ids.length} numbers
-          </summary>
-          <p class="links">{each()}</p>
+          <summary>and {props.ids.length - FEW} more numbers</summary>
+          <p class="links">{each(props.ids.slice(FEW))}</p>
         </details>
       </Show>
     </Show>

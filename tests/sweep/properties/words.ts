@@ -17,10 +17,15 @@ import { type Sentence, textOf } from "../../../src/telling/asked.ts";
 import type { Show } from "../../../src/telling/bed-day.ts";
 import { allBeside } from "../../../src/telling/beside.ts";
 import { givesOutFirst, givesOutSaid } from "../../../src/telling/gives-out.ts";
-import { printedFoot, printedWatering } from "../../../src/telling/printed.ts";
+import {
+  CAUTIONS_FOLLOW,
+  printedFoot,
+  printedLevels,
+  printedWatering,
+} from "../../../src/telling/printed.ts";
 import { saidOnce } from "../../../src/telling/said-once.ts";
 import { asksNothing, boxWords, headline, outlookWords } from "../../../src/telling/week.ts";
-import { type Printing, settings, shopping, waterings } from "../../../src/ui/page/printed.ts";
+import { type Printing, partsOnPaper, settings, shopping, waterings } from "../../../src/ui/page/printed.ts";
 import { MEASURES } from "../../../src/units/measures.ts";
 import { type ShowOptions, showQuantity } from "../../../src/units/show.ts";
 import { property } from "../harness.ts";
@@ -79,6 +84,9 @@ function paperTexts(worked: Worked): readonly string[] {
   return [
     ...shopping(printing).map(({ price }) => price),
     ...settings(printing).map((card) => card.settings),
+    ...partsOnPaper(printing).map((part) => `${part.price} ${part.settings}`.trim()),
+    CAUTIONS_FOLLOW,
+    ...[true, false].map(printedLevels),
     ...waterings(printing).map((bed) => printedWatering({ ...bed, from: shownOf(worked, "site.today") })),
     ...saidOnce(cautionTexts(worked).map((text) => ({ place: "a part", text }))).map(({ text }) => text),
     printedFoot({ datum, madeBy: made_by, madeOn: made_on }),

@@ -1,6 +1,7 @@
 // The readings that a file allows, side by side with the yearly rain of each; and the figure that betrays a mistake.
 
 import { createUniqueId, For, type JSX, Show } from "solid-js";
+import { filledWith } from "../../graph/fill.ts";
 import type { DrierYears, RainOpen, RainTold } from "./rain-import.ts";
 
 /** One open reading: the likeliest is chosen beforehand, any other is one touch away. */
@@ -74,7 +75,7 @@ export function DrierSeasons(props: { readonly years: DrierYears }) {
               <li>
                 {name}
                 {rain ? `, ${rain} a year` : ""}
-                {daysShort ? `: ${daysShort} days short` : ""}
+                {daysShort ? filledWith(": {} days short", () => daysShort) : ""}
                 {shareMet ? `, ${shareMet} of what the beds would use` : ""}
               </li>
             )}

@@ -130,7 +130,7 @@ function Units(props: { readonly place: Place }) {
       >
         <option value="us">feet and US gallons</option>
         <option value="imperial">feet and imperial gallons</option>
-        <option value="metric">metres and litres</option>
+        <option value="metric">meters and liters</option>
       </select>
     </label>
   );

@@ -89,7 +89,7 @@ const SEASON: readonly Row[] = [
   output("days_short", "Days short, a season", "season.run", "count"),
   output("outside_days", "Stands outside the season, unwatered", "season.run", "count", { minor: true }),
   output("rule_kept", "Its rule was kept", "season.run", "share", { minor: true, quiet: true }),
-  output("goes_short_by", "It goes short because", "season.run", "text", {
+  output("goes_short_by", "Goes short because", "season.run", "text", {
     options: REASON_OPTIONS,
     minor: true,
     quiet: true,

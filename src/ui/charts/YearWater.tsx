@@ -166,7 +166,7 @@ function Head(props: {
   return (
     <header>
       <h2>
-        Water in the tanks, {props.shown.year()}
+        Water<span class="wordy"> in the tanks</span>, {props.shown.year()}
         <Show when={props.short !== ""}>
           <b class="short-said"> {props.short}</b>
         </Show>

@@ -9,7 +9,7 @@ import type { Chunk } from "./built.ts";
 /** At most so much of script, squeezed, before the answers that need no season [B]. */
 const MOST = 200_000;
 
-/** The entry's chunk and those it imports, at any distance. */
+/** The chunk in which the page begins and those it imports, at any distance. */
 function firstScript(chunks: readonly Chunk[]): readonly Chunk[] {
   const named = new Map(chunks.map((chunk) => [chunk.fileName, chunk]));
   const first = new Set<Chunk>();
@@ -18,7 +18,7 @@ function firstScript(chunks: readonly Chunk[]): readonly Chunk[] {
     first.add(chunk);
     for (const name of chunk.imports) add(named.get(name));
   };
-  add(chunks.find(({ isEntry }) => isEntry));
+  add(chunks.find(({ modules }) => Object.keys(modules).some((id) => id.endsWith("/src/app/main.tsx"))));
   return [...first];
 }
 

@@ -89,20 +89,16 @@ function rounded(met: number, unmet: number): number {
   return Number(raw.toPrecision(FIGURES + 2));
 }
 
-/** Between a value that meets the wish and one that does not: the last that does (of an answer without steps one within half a percent), told in few figures where those hold. */
+/** Between a value that meets the wish and one that does not: the last that does, told in few figures where those hold. */
 async function edgeOf(ask: Asking, scale: Scale, wish: Wish, met: Look, unmet: Look): Promise<Met> {
   let [good, bad] = [met, unmet];
-  // An answer that stands still while the value changes goes in steps, and the edge of the step is told.
-  let isMoving = false;
+  // To the end, however near the answer is already: a mean of days goes in steps, and the edge of the step is told.
   while (!areSame(scale, good.value, bad.value)) {
-    if (!scale.whole && isMoving && slackOf(wish, good.answer) <= Math.abs(wish.target) * NEAR) break;
     const middle = between(scale, good.value, bad.value);
     if (middle === good.value || middle === bad.value) break;
     const [look = bad] = await ask([middle]);
-    if (slackOf(wish, look.answer) >= 0) {
-      isMoving = look.answer !== good.answer;
-      good = look;
-    } else bad = look;
+    if (slackOf(wish, look.answer) >= 0) good = look;
+    else bad = look;
   }
   const [told] = scale.whole ? [good] : await ask([rounded(good.value, bad.value)]);
   const edge = told && isOn(scale, told.value) && isAsNear(wish, told, good) ? told : good;

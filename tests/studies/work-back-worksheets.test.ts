@@ -88,8 +88,13 @@ const SWEPT = process.env["LONG"] ? 301 : 65;
 /** They take seconds each: as many as the usual run has time for, more with LONG=1. */
 const QUESTIONS = process.env["LONG"] ? 200 : 30;
 
+/** Against hanging alone: two hundred questions with their sweeps take minutes on a busy machine [ms]. */
+const WATCHDOG = 1_800_000;
+
 describe("work back on a whole worksheet", () => {
-  test("random questions: setting what is told gives the answer that is told, and it is what was wished", async () => {
+  test("random questions: setting what is told gives the answer that is told, and it is what was wished", {
+    timeout: WATCHDOG,
+  }, async () => {
     const states = new Map<string, number>();
     const draws = fc.tuple(fc.nat(), fc.nat(), fc.double({ min: 0.3, max: 2, noNaN: true }), fc.boolean());
     await fc.assert(

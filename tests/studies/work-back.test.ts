@@ -46,6 +46,16 @@ describe("work back", () => {
     expect(worked.nearest.value).toBeCloseTo(7.166, 2);
   });
 
+  test("a mean of whole days, in steps finer than a percent, is told at the edge of its step too", async () => {
+    // Days of twenty seasons, in steps of a twentieth.
+    const mean = (value: number) => Math.round((15 - 3 * value) * 20) / 20;
+    const scale = scaleBetween(0, 5, "m");
+    const worked = await workBack(answering(mean), scale, 0, { sense: "at most", target: 5 });
+    if (worked.state !== "found") throw new Error(worked.state);
+    expect(mean(worked.nearest.value)).toBe(5);
+    expect(mean(worked.nearest.value * 0.999)).toBeGreaterThan(5);
+  });
+
   test("of whole numbers, the least that does it: one less does not", async () => {
     const cans = (value: number) => 100 / value;
     for (const high of [40, 5000]) {

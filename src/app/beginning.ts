@@ -46,14 +46,25 @@ const saidOf = (card: Card): readonly (readonly [string, Entry])[] =>
     ([row, entry]) => entry.from !== "default" && row !== "count" && !isLink(card, row),
   );
 
+/** The card that this one was: of the same name, or where another count gave it another name, the same among those of its kind. */
+function beforeOf(earlier: readonly Card[], fresh: readonly Card[], id: string): Card | undefined {
+  const kind = fresh.find((card) => card.id === id)?.kind;
+  const named = earlier.find((card) => card.id === id && card.kind === kind);
+  if (named) return named;
+  const without = (cards: readonly Card[], others: readonly Card[]) =>
+    cards.filter((card) => card.kind === kind && !others.some((other) => other.id === card.id));
+  const place = without(fresh, earlier).findIndex((card) => card.id === id);
+  return without(earlier, fresh)[place];
+}
+
 /** The place laid out anew from other counts, with what was said of the parts that still stand. */
 export function laidAnew(starts: Starts, worksheet: Worksheet, wish: Wish): Worksheet {
   const single = worksheet.cards.filter(({ kind }) => CARD_KINDS[kind]?.single);
   const bare: Worksheet = { ...worksheet, cards: single };
   const laid = laidOut(starts, bare, wish);
   const fresh = laid.cards.filter(({ kind }) => !CARD_KINDS[kind]?.single);
-  return fresh.reduce((sheet, { id, kind }) => {
-    const before = worksheet.cards.find((card) => card.id === id && card.kind === kind);
+  return fresh.reduce((sheet, { id }) => {
+    const before = beforeOf(worksheet.cards, fresh, id);
     return (before ? saidOf(before) : []).reduce(
       (next, [row, entry]) => setGiven(next, id, row, entry),
       sheet,

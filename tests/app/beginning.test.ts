@@ -114,6 +114,16 @@ describe("a place laid out by counting", () => {
     expect(of(anew, "tank")[0]?.givens["count"]).toBeUndefined();
     expect(laidAnew(STARTS, sheet, PAPER)).toEqual(sheet);
   });
+
+  test("a tank that is counted again is called otherwise, and keeps what was said of it", () => {
+    const one = said(laid({ ...PAPER, tanks: 1 }), "tank_at_the_roof", "capacity", 275, "gal");
+    const [three] = of(laidAnew(STARTS, one, PAPER), "tank");
+    expect(three?.id).toBe("tanks_at_the_roof");
+    expect(three?.givens["capacity"]?.value).toBe(275);
+    expect(of(laidAnew(STARTS, one, PAPER), "tank")[1]?.givens["capacity"]).toEqual(
+      of(one, "tank")[1]?.givens["capacity"],
+    );
+  });
 });
 
 describe("what only the grower knows", () => {

@@ -151,7 +151,7 @@ export function Asking(props: {
   readonly onClose: () => void;
 }) {
   const sheet = useSheet();
-  const walk = createWalk(sheet, props.beginning, () => props.onClose());
+  const walk = createWalk(sheet, props.beginning, props.begun.wish === null, () => props.onClose());
   const place = () => ({ worksheet: sheet.worksheet(), result: sheet.result });
   const back = (): void => {
     if (walk.back()) return;
@@ -169,7 +169,6 @@ export function Asking(props: {
     return sheet.worksheet().cards.find(leans)?.id ?? null;
   };
   const isFirst = () => walk.index() === 0;
-  const isLast = () => walk.index() === walk.all().length - 1;
   const screen = createMemo(() => walk.question()?.id);
   let body: HTMLElement | undefined;
   const focusField = (): void => {
@@ -204,7 +203,7 @@ export function Asking(props: {
           Not sure
         </button>
         <button type="button" class="go" onClick={() => goOn(walk.next)}>
-          {isLast() ? "Done" : "Next ›"}
+          {walk.isLast() ? "Done" : "Next ›"}
         </button>
       </footer>
     </>

@@ -194,7 +194,8 @@ const doubted = (told: Told): Told =>
 
 export type Walk = ReturnType<typeof createWalk>;
 
-export function createWalk(sheet: Sheet, beginning: Beginning, onEnd: () => void) {
+/** @param onlyOpen goes on to what is still to be said alone, as from the foot of a place that was told already */
+export function createWalk(sheet: Sheet, beginning: Beginning, onlyOpen: boolean, onEnd: () => void) {
   const place = createPlace(sheet, beginning);
   const { question, index, all, go } = place;
   const { text, tell, read, restart, wrong, type, stands } = createAnswer(sheet, beginning, question);
@@ -202,12 +203,15 @@ export function createWalk(sheet: Sheet, beginning: Beginning, onEnd: () => void
     picks
       .picks(knownOf(sheet, now))
       .filter((one) => (one.label === pick.label) !== isPicked(sheet, firstOf(now), picks, one));
+  const nextFrom = (from: number): number =>
+    all().findIndex(({ said }, at) => at > from && !(onlyOpen && said));
   /** Says what the screen that stands says, and goes on. */
   const goOn = (say: (now: Question) => void): void => {
     const now = question();
     if (!now || !stands(now)) return;
     say(now);
-    if (index() + 1 < all().length) go(index() + 1);
+    const to = nextFrom(index());
+    if (to >= 0) go(to);
     else onEnd();
   };
   return {
@@ -229,9 +233,13 @@ export function createWalk(sheet: Sheet, beginning: Beginning, onEnd: () => void
       tell(now, picks.together ? picks.together(toggled(now, picks, pick)) : pick.told);
       if (now.ask.field && filledBy(now.ask.field).some((row) => row in pick.told)) restart();
     },
+    isLast: (): boolean => nextFrom(index()) < 0,
     next: (): void =>
       goOn((now) => {
-        if (now.said || text().trim() !== "") tell(now, confirmed(sheet, now));
+        const told = confirmed(sheet, now);
+        // What stands there picked answers the question; what only stands beside it does not.
+        const isPickedOne = now.ask.rows.some((row) => row in told);
+        if (now.said || isPickedOne || text().trim() !== "") tell(now, told);
       }),
     notSure: (): void =>
       goOn((now) => {

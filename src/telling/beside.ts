@@ -63,14 +63,14 @@ const WHOLE = 0.9995;
 function shareInWorst(asked: Asked): readonly Sentence[] {
   const id = "season.worst_season_share_met";
   const share = number(asked, id);
-  if (share === null || isOneYear(asked)) return [];
-  const tone = share >= WHOLE ? "growth" : "trouble";
+  // Where no season was short there is no worst one.
+  if (share === null || share >= WHOLE || isOneYear(asked)) return [];
   return [
     sentence("worst_share", [
       "In the worst season, ",
       value("season.worst_season", "plain"),
       ", beds got ",
-      value(id, tone),
+      value(id, "trouble"),
       " of what they would have used.",
     ]),
   ];

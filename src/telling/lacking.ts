@@ -69,6 +69,7 @@ function shortFirst(asked: Asked): readonly Piece[] {
 export function lackedMostOften(asked: Asked): Sentence | null {
   const id = "season.binding";
   const why = reasonOf(asked.result(id));
+  if (why && number(asked, "season.seasons_short") === 0) return null;
   if (why) return { id: "binding", lead: false, pieces: [`What is short most often: ${why}.`] };
   const bound = word(asked, id);
   if (!bound) return null;

@@ -146,7 +146,7 @@ export const words: KindWords = {
       "BoatUS Foundation Findings 14 for labels; Darcy-Weisbach with Churchill for the hose",
     ],
     hose_before_pump: [
-      "Here a wider hose gains more than a bigger pump: compare below before you buy.",
+      "Here a wider hose gains more than a bigger pump: take each in hand and compare before you buy.",
       "the same relations, with the next hose and with bigger pumps",
     ],
     too_good: [

@@ -178,7 +178,7 @@ function createTools(onOpen: (opened: Opened) => void): readonly Tool[] {
       onOpen("worksheets");
     }),
     plain("Share", 820, () => onOpen("share")),
-    plain("Print", 1140, () => void print()),
+    plain("Print", 1140, () => void print(() => !sheet.working())),
   ];
 }
 

@@ -3,8 +3,24 @@
 /** The part of the page that only paper shows. */
 export const fetchPrintedPage = async () => (await import("./PrintedPage.tsx")).PrintedPage;
 
-/** Prints once everything is here that is printed; without it where it cannot be fetched. */
-export async function print(): Promise<void> {
+/** How long answers are waited for before what there is goes on paper [ms], and how often it is looked. */
+const PATIENCE = 20_000;
+const LOOK = 100;
+
+function once(isSo: () => boolean): Promise<void> {
+  const until = Date.now() + PATIENCE;
+  return new Promise((done) => {
+    const look = setInterval(() => {
+      if (!isSo() && Date.now() < until) return;
+      clearInterval(look);
+      done();
+    }, LOOK);
+  });
+}
+
+/** Prints once everything is here that is printed, the answers too; without it where it cannot be fetched. */
+export async function print(isWorkedOut: () => boolean): Promise<void> {
   await fetchPrintedPage().catch(() => undefined);
+  if (!isWorkedOut()) await once(isWorkedOut);
   window.print();
 }

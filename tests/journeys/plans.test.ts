@@ -41,7 +41,7 @@ describe.each([
 ])("on %s", (_where, viewport) => {
   const isPhone = viewport === PHONE;
 
-  test("two plans are kept, taken over and undone, and a second profile that gets the link sees the same columns", async () => {
+  test("three plans are kept, taken over and undone, and a second profile that gets the link sees the same four columns", async () => {
     const { page, context, complaints } = await open(browser, { viewport });
     const held = await shownValueOf(page, "totes.capacity");
     await tool(page, "Hold");
@@ -60,13 +60,18 @@ describe.each([
     await turn(page, "barn_roof.footprint", "600 ft2");
     if (isPhone) await tool(page, "Side by side");
     await press(page, "Keep this beside");
+    await columns(page);
+    await turn(page, "porch_roof.footprint", "300 ft2");
+    if (isPhone) await tool(page, "Side by side");
+    await press(page, "Keep this beside");
     const seen = await columns(page);
     const names = await heads(page);
-    expect(names).toHaveLength(3);
+    expect(names).toHaveLength(4);
     expect(names[1]).toContain("550 gal");
     expect(names[2]).toContain("600 ft²");
+    expect(names[3]).toContain("300 ft²");
     expect(seen).toHaveLength(5);
-    for (const cells of seen) expect(cells).toHaveLength(4);
+    for (const cells of seen) expect(cells).toHaveLength(5);
     expect(seen[0]?.[0]).toBe("Short days, worst season");
     expect(new Set(seen[0]?.slice(1)).size).toBeGreaterThan(1);
     expect(await axe(page)).toEqual([]);
@@ -98,7 +103,7 @@ describe.each([
     expect(await table(page).locator(".plan-head .name").last().innerText()).toContain("More roof");
     await table(page).locator(".plan-head .name").last().click();
     await press(page, "Drop");
-    expect(await heads(page)).toHaveLength(2);
+    expect(await heads(page)).toHaveLength(3);
     expect(complaints).toEqual([]);
     await context.close();
   });

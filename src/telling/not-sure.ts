@@ -30,14 +30,14 @@ export type ToldShare = { readonly name: string; readonly share: number };
 
 /** How much of the spread the first doubt makes, or that none stands out. */
 export function mostFromSaid([first, second]: readonly ToldShare[]): string {
-  if (!first || first.share < LEAST) return "No single doubt makes much of that.";
+  if (!first || first.share < LEAST) return "No single doubt makes much of the spread.";
   const percent = `${Math.round(100 * first.share)} %`;
   if (second && first.share - second.share < ALIKE) {
     return `Two doubts matter about alike: ${first.name} and ${second.name}.`;
   }
-  if (first.share >= NEARLY_ALL) return `Nearly all of that comes from one doubt: ${first.name}.`;
-  if (first.share >= MOST) return `Most of that, ${percent}, comes from one doubt: ${first.name}.`;
-  return `What matters most, with ${percent} of that, is ${first.name}.`;
+  if (first.share >= NEARLY_ALL) return `Nearly all of the spread comes from one doubt: ${first.name}.`;
+  if (first.share >= MOST) return `Most of the spread, ${percent}, comes from one doubt: ${first.name}.`;
+  return `What matters most, with ${percent} of the spread, is ${first.name}.`;
 }
 
 /** Parts of a whole as they are said; what is left lies next to one of them. */
@@ -72,8 +72,8 @@ const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text
 export function measuringSaid(best: ToldMeasuring | null, isFirst: boolean): string {
   if (best === null) return "Nothing simple would measure it.";
   if (!isFirst && best.leaves > HARDLY) return "Nothing that is simple to measure would narrow it much.";
-  const helps = best.leaves > HARDLY ? "narrow it little" : `leave ${partSaid(best.leaves)} of that`;
-  const then = `Known to a tenth of its span, that would ${helps}.`;
+  const helps = best.leaves > HARDLY ? "narrow it little" : `leave ${partSaid(best.leaves)} of the spread`;
+  const then = `Known to a tenth of its span, it would ${helps}.`;
   if (isFirst) return `${capital(best.how)}. ${then}`;
   return `Of what can be measured, ${best.name} helps most: ${best.how}. ${then}`;
 }

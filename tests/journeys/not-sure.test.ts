@@ -66,7 +66,7 @@ describe("three roofs' run-off", () => {
       const text = await said(page).innerText();
       expect(text).toMatch(/^Short days, worst season: \d+ to \d+\./);
       expect(text).toMatch(
-        /matters? most|Most of that|Nearly all of that|matter about alike|No single doubt/,
+        /matters? most|Most of the spread|Nearly all of the spread|matter about alike|No single doubt/,
       );
       expect(text).toMatch(/dip the tank|bucket|Nothing/i);
       expect(await axe(page)).toEqual([]);

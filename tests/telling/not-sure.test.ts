@@ -36,7 +36,7 @@ describe("which doubt matters most", () => {
         }
         expect(share - (second?.share ?? 0)).toBeGreaterThanOrEqual(0.05);
         if (said.startsWith("Nearly all")) expect(share).toBeGreaterThanOrEqual(0.9);
-        if (said.startsWith("Most of that")) expect(share).toBeGreaterThanOrEqual(0.5);
+        if (said.startsWith("Most of the spread")) expect(share).toBeGreaterThanOrEqual(0.5);
         const told = /(\d+) %/.exec(said)?.[1];
         if (told) expect(Math.abs(Number(told) / 100 - share)).toBeLessThanOrEqual(0.005 + 1e-9);
         for (const other of named.slice(1)) expect(said).not.toContain(other.name);

@@ -77,7 +77,7 @@ function ofSeason(input: ModelInput): string {
   const gets =
     short > 0
       ? "In a usual season it is short on {days_short} days and gets {share_met} of what it would drink"
-      : "It gets it: never short on your record";
+      : "It gets it: never short in the seasons tried";
   return `${need}${give}. ${gets}.`;
 }
 

@@ -45,7 +45,7 @@ describe("what is measured in the garden, in a real browser", () => {
     await refill.getByLabel("You measured").press("Enter");
     await settled(page);
     expect(await shownValueOf(page, "hose_down.refill_time")).toMatch(/^3 h/);
-    await refill.getByRole("button", { name: /^Keep the effective opening/ }).click();
+    await refill.getByRole("button", { name: /^Keep the opening/ }).click();
     await settled(page);
     expect(await shownValueOf(page, "hose_down.refill_time")).toBe("3 h");
     expect(await refill.getByLabel("You measured").inputValue()).toBe("");

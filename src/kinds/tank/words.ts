@@ -103,7 +103,7 @@ export const words: KindWords = {
       "definition of pressure; NRCS CPS 558 on level stable bases, read",
     ],
     sizes_disagree: [
-      "It is said to hold {capacity}, but by its shape, its height of water and its other dimensions it holds {shape_volume}. Measure its length, width or height: one of these is wrong, or was never said.",
+      "It is said to hold {capacity}, but by its shape, its height of water and its other dimensions it holds {shape_volume}. Measure its length, width or height: one of these is wrong, or nobody has said it yet.",
       DEFINITION,
     ],
     dead_water: [

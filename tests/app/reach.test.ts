@@ -5,7 +5,7 @@ const reach = (address: string) => reachOf(new URL(address));
 
 describe("from where a link opens", () => {
   test.each([
-    ["file:///home/wren/garden.html", "file"],
+    ["file:///garden.html", "file"],
     ["http://localhost:4173/", "computer"],
     ["http://127.0.0.2:4173/", "computer"],
     ["http://[::1]:4173/", "computer"],

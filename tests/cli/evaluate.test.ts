@@ -3,37 +3,19 @@ import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { describe, expect, test, vi } from "vitest";
-import { main } from "../../src/cli/main.ts";
+import { describe, expect, test } from "vitest";
 import type { JsonReport } from "../../src/cli/report.ts";
 import { toSi } from "../../src/units/unit.ts";
+import { type Ran, run } from "./run.ts";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const launch = join(root, "src/cli/launch.mjs");
 const demo = join(root, "templates/hillside-totes.json");
 const seattle = join(root, "tests/fixtures/seattle-weather.csv");
 
-type Ran = { readonly status: number | null; readonly stdout: string; readonly stderr: string };
-
 /** As a person runs it: a process of its own, from the bundle. */
 function launched(...words: string[]): Ran {
   return spawnSync(process.execPath, [launch, ...words], { cwd: root, encoding: "utf8" });
-}
-
-/** What that process runs, here: a process of its own for every case would mostly be starting. */
-async function run(...words: string[]): Promise<Ran> {
-  const said = { stdout: "", stderr: "" };
-  const spies = (["stdout", "stderr"] as const).map((name) =>
-    vi.spyOn(process[name], "write").mockImplementation((text) => {
-      said[name] += text;
-      return true;
-    }),
-  );
-  try {
-    return { status: await main(words), ...said };
-  } finally {
-    for (const spy of spies) spy.mockRestore();
-  }
 }
 
 async function json(...words: string[]): Promise<JsonReport> {

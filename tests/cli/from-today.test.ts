@@ -1,27 +1,12 @@
 // How long it lasts and what to water today, on the command line.
 import { fileURLToPath } from "node:url";
-import { describe, expect, test, vi } from "vitest";
-import { main } from "../../src/cli/main.ts";
+import { describe, expect, test } from "vitest";
+import { run } from "./run.ts";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const DEMO = `${root}templates/hillside-totes.json`;
 const SEATTLE = ["--rain", `${root}tests/fixtures/seattle-weather.csv`, "--rain-unit", "mm"];
 const GALLON = 0.003785411784;
-
-async function run(...words: string[]) {
-  const said = { stdout: "", stderr: "" };
-  const spies = (["stdout", "stderr"] as const).map((name) =>
-    vi.spyOn(process[name], "write").mockImplementation((text) => {
-      said[name] += text;
-      return true;
-    }),
-  );
-  try {
-    return { status: await main(words), ...said };
-  } finally {
-    for (const spy of spies) spy.mockRestore();
-  }
-}
 
 const SEEN = [
   ["totes.level_today", "20 in"],

@@ -1,24 +1,9 @@
 // --next-money on the command line: what is told is what setting the same by hand gives.
 import { fileURLToPath } from "node:url";
-import { expect, test, vi } from "vitest";
-import { main } from "../../src/cli/main.ts";
+import { expect, test } from "vitest";
+import { run } from "./run.ts";
 
 const DEMO = fileURLToPath(new URL("../../templates/hillside-totes.json", import.meta.url));
-
-async function run(...words: string[]) {
-  const said = { stdout: "", stderr: "" };
-  const spies = (["stdout", "stderr"] as const).map((name) =>
-    vi.spyOn(process[name], "write").mockImplementation((text) => {
-      said[name] += text;
-      return true;
-    }),
-  );
-  try {
-    return { status: await main(words), ...said };
-  } finally {
-    for (const spy of spies) spy.mockRestore();
-  }
-}
 
 type Told = { buy: string[]; cost: number; short_days_saved: number; in_all: number; said: string };
 

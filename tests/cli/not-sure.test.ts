@@ -2,33 +2,18 @@
 
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { describe, expect, test, vi } from "vitest";
-import { main } from "../../src/cli/main.ts";
+import { describe, expect, test } from "vitest";
 import type { NotSureReport } from "../../src/cli/not-sure-report.ts";
 import { setValue } from "../../src/cli/set-value.ts";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
 import { recordKey } from "../../src/rainfall/record-key.ts";
 import { worksheetFromFileText } from "../../src/storage/file.ts";
 import { toSi } from "../../src/units/unit.ts";
+import { run } from "./run.ts";
 
 const barrel = fileURLToPath(new URL("../../templates/one-barrel.json", import.meta.url));
 const WORST = "season.worst_season_days_short";
 const SPAN = "shed_roof.footprint=130 to 390 ft2";
-
-async function run(...words: string[]) {
-  const said = { stdout: "", stderr: "" };
-  const spies = (["stdout", "stderr"] as const).map((name) =>
-    vi.spyOn(process[name], "write").mockImplementation((text) => {
-      said[name] += text;
-      return true;
-    }),
-  );
-  try {
-    return { status: await main(words), ...said };
-  } finally {
-    for (const spy of spies) spy.mockRestore();
-  }
-}
 
 const json = async (...words: string[]): Promise<NotSureReport> =>
   JSON.parse((await run(barrel, "--not-sure", "--json", ...words)).stdout);

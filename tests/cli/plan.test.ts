@@ -3,8 +3,8 @@ import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { expect, test, vi } from "vitest";
-import { main } from "../../src/cli/main.ts";
+import { expect, test } from "vitest";
+import { run } from "./run.ts";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const FIELD = { value: 9, unit: "ft2" };
@@ -26,21 +26,6 @@ function worksheet(): string {
   const path = join(mkdtempSync(join(tmpdir(), "plan-")), "demo.json");
   writeFileSync(path, JSON.stringify({ ...sheet, plans }));
   return path;
-}
-
-async function run(...words: string[]) {
-  const said = { stdout: "", stderr: "" };
-  const spies = (["stdout", "stderr"] as const).map((name) =>
-    vi.spyOn(process[name], "write").mockImplementation((text) => {
-      said[name] += text;
-      return true;
-    }),
-  );
-  try {
-    return { status: await main(words), ...said };
-  } finally {
-    for (const spy of spies) spy.mockRestore();
-  }
 }
 
 const quantities = (stdout: string) => JSON.parse(stdout).quantities;

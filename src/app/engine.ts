@@ -7,6 +7,7 @@ import { titlesApart } from "../document/title-apart.ts";
 import type { Worksheet } from "../document/worksheet.ts";
 import { type Graph, graphFor } from "../graph/build.ts";
 import { evaluate, type Results } from "../graph/evaluate.ts";
+import { wordIn } from "../graph/readers.ts";
 import type { Outputs } from "../graph/types.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
@@ -72,6 +73,12 @@ export function createEngine(first: Worksheet, given: readonly DailyRecord[]) {
       forgetOldest(records, KEPT_MADE_UP, isMadeUpKey);
     },
   };
+}
+
+/** The record that the worksheet names or makes up, in a list as a question wants it; empty where it is not here. */
+export function recordsInUse({ view, records }: Pick<Engine, "view" | "records">): readonly DailyRecord[] {
+  const record = records.get(wordIn(view().results.get("weather.record_in_use")));
+  return record ? [record] : [];
 }
 
 export type Engine = ReturnType<typeof createEngine>;

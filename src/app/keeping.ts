@@ -6,13 +6,12 @@ import { setWorksheet } from "../document/edits.ts";
 import { recordNames } from "../document/record-names.ts";
 import { apart } from "../document/title-apart.ts";
 import type { Worksheet } from "../document/worksheet.ts";
-import { wordIn } from "../graph/readers.ts";
 import { textOrDate } from "../graph/shown.ts";
-import type { DailyRecord } from "../rainfall/record.ts";
 import { chanceId } from "../storage/shelf.ts";
 import type { Keeping, TableName } from "../ui/dialogs/keeping.ts";
 import { borrowedIn, unmarkBorrowed } from "./borrowed.ts";
 import { download, fileStem } from "./download.ts";
+import { recordsInUse } from "./engine.ts";
 import { freeTitle } from "./free-title.ts";
 import { handingOn } from "./handing-on.ts";
 import { offline, VERSION } from "./offline.ts";
@@ -27,12 +26,6 @@ type Tools = {
   readonly reader: ReturnType<typeof makeReader>;
   readonly refreshSheets: () => Promise<void>;
 };
-
-/** The record that the worksheet names or makes up. */
-function recordInUse(session: Session): DailyRecord | null {
-  const key = wordIn(session.engine.view().results.get("weather.record_in_use"));
-  return session.engine.records.get(key) ?? null;
-}
 
 /** Holds the records of a worksheet thrown away for another day, in case it is brought back. */
 async function holdRecords(shared: PageShared, worksheet: Worksheet | null): Promise<void> {
@@ -170,7 +163,7 @@ export function createKeeping(tools: Tools): Keeping {
       }),
     saveTable: async (table: TableName) => {
       const { tableText } = await import("./tables.ts");
-      const record = recordInUse(session);
+      const [record = null] = recordsInUse(session.engine);
       const text = tableText(table, { reader, worksheet: session.worksheet(), record });
       download(`${stem()}-${table}.csv`, text, "text/csv");
     },

@@ -6,18 +6,19 @@ import { setOffer } from "../document/edits.ts";
 import { addPlan } from "../document/plan-edits.ts";
 import { sameData } from "../document/same.ts";
 import type { Card, Change, Worksheet } from "../document/worksheet.ts";
-import { numberIn, wordIn } from "../graph/readers.ts";
+import { numberIn } from "../graph/readers.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import { isPriced } from "../kinds/kind.ts";
 import { type Bought, eachAlone, nextMoney, SHORT_DAYS, type ShortWith } from "../studies/next-money.ts";
 import { type Buy, buysOf } from "../studies/offers.ts";
 import { aloneSaid, nextMoneySaid, noneSaid } from "../telling/next-money.ts";
-import { listed } from "../telling/words/lists.ts";
+import { capital, listed } from "../telling/words/lists.ts";
 import type { Money } from "../ui/money/money.ts";
 import { readQuantity } from "../units/read.ts";
 import { showQuantity } from "../units/show.ts";
 import type { Asker } from "../worker/asking-pool.ts";
 import { askAll } from "./asking.ts";
+import { recordsInUse } from "./engine.ts";
 import type { InHandTools } from "./turned.ts";
 
 /** A price being typed, or a number being turned, goes on changing [ms]. */
@@ -42,7 +43,6 @@ function createStanding({ session }: InHandTools) {
   const number = (id: string) => createMemo(() => numberIn(view().results.get(id)));
   return {
     sheet,
-    record: createMemo(() => wordIn(view().results.get("weather.record_in_use"))),
     buys: createMemo(() => buysOf(view().worksheet, CARD_KINDS, view().results), undefined, {
       equals: sameData,
     }),
@@ -68,8 +68,8 @@ function createSearch(
   let timer: ReturnType<typeof setTimeout> | undefined;
   let asked = 0;
   const shortWith = (): ShortWith => {
-    const held = session.engine.records.get(standing.record());
-    const question = { worksheet: standing.sheet(), records: held ? [held] : [], wanted: [SHORT_DAYS] };
+    const records = recordsInUse(session.engine);
+    const question = { worksheet: standing.sheet(), records, wanted: [SHORT_DAYS] };
     return async (runs) => {
       const all = await askAll(asker, { ...question, runs });
       return all.map((answers) => numberIn(answers?.[SHORT_DAYS]));
@@ -134,10 +134,7 @@ function changesOf(worksheet: Worksheet, { buys, changes }: Bought): readonly Ch
   return [...changes, ...priced];
 }
 
-const titleOf = ({ buys }: Bought): string => {
-  const text = listed(buys.map(({ title }) => title));
-  return text.charAt(0).toUpperCase() + text.slice(1);
-};
+const titleOf = ({ buys }: Bought): string => capital(listed(buys.map(({ title }) => title)));
 
 const nameOf = ({ buys }: Bought): string => buys.map(({ name }) => name).join("+");
 

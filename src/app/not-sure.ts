@@ -4,7 +4,7 @@
 import { batch, createEffect, createMemo, createSignal, on, onCleanup, untrack } from "solid-js";
 import { isUnsure } from "../document/unsure.ts";
 import { nodeOf } from "../graph/nodes.ts";
-import { numberIn, wordIn } from "../graph/readers.ts";
+import { numberIn } from "../graph/readers.ts";
 import type { QuantityId } from "../graph/types.ts";
 import { shownMeasure } from "../graph/unit-of.ts";
 import type { Answers } from "../studies/ask.ts";
@@ -23,7 +23,7 @@ import { askedSaid } from "../telling/not-sure.ts";
 import type { Doubting, NotSureSaid } from "../ui/hand/doubting.ts";
 import { showSpan } from "../units/show-span.ts";
 import type { Asker } from "../worker/asking-pool.ts";
-import type { View } from "./engine.ts";
+import { recordsInUse, type View } from "./engine.ts";
 import type { InHandTools } from "./turned.ts";
 
 /** A number being turned goes on changing; the runs wait until it rests [ms]. */
@@ -92,7 +92,6 @@ function createRuns({ session, options }: InHandTools, asker: Asker) {
     stop();
     const mine = asked;
     const view = engine.view();
-    const record = engine.records.get(wordIn(view.results.get("weather.record_in_use")));
     const of = notSure({ worksheet: view.worksheet, whole: view }, WANTED, RUNS);
     const answered: Answers[] = [];
     let count = 0;
@@ -101,7 +100,7 @@ function createRuns({ session, options }: InHandTools, asker: Asker) {
       setDone(0);
     });
     asker.ask(
-      { worksheet: of.sheet, records: record ? [record] : [], runs: of.runs, wanted: of.reached },
+      { worksheet: of.sheet, records: recordsInUse(engine), runs: of.runs, wanted: of.reached },
       {
         onAnswers: (at, answers) => {
           answered[at] = answers;

@@ -7,7 +7,7 @@ import { withPlans } from "../document/plan-names.ts";
 import type { Plan, Worksheet } from "../document/worksheet.ts";
 import { differing } from "../graph/differing.ts";
 import { nodeOf } from "../graph/nodes.ts";
-import { numberIn, shownIn, wordIn } from "../graph/readers.ts";
+import { numberIn, shownIn } from "../graph/readers.ts";
 import { rolesOf } from "../graph/roles.ts";
 import { shownOf } from "../graph/shown.ts";
 import type { Result } from "../graph/types.ts";
@@ -27,7 +27,7 @@ import {
 import type { PlanCell, PlanHead, PlanRow, Plans } from "../ui/beside/plans.ts";
 import { type ShowOptions, showQuantity } from "../units/show.ts";
 import type { Asker } from "../worker/asking-pool.ts";
-import type { Engine } from "./engine.ts";
+import { type Engine, recordsInUse } from "./engine.ts";
 import type { Session } from "./session.ts";
 
 /** A number being turned goes on changing; the plans wait until it rests [ms]. */
@@ -82,11 +82,10 @@ function createAnswers(engine: Engine, asker: Asker, shown: Accessor<readonly Pl
   let timer: ReturnType<typeof setTimeout> | undefined;
   const begin = (): void => {
     const plans = shown().filter(({ changes }) => !fresh().has(changes));
-    const record = engine.records.get(wordIn(engine.view().results.get("weather.record_in_use")));
     asker.ask(
       {
         worksheet: worksheet(),
-        records: record ? [record] : [],
+        records: recordsInUse(engine),
         runs: plans.map(({ changes, added, removed }) => ({ changes, added, removed })),
         wanted: [...COMPARED_IDS, TOTAL],
       },

@@ -1,7 +1,7 @@
 // Works a number back from an answer by the workers, and says what it comes to; loaded when somebody asks.
 
 import { nodeOf } from "../graph/nodes.ts";
-import { numberIn, wordIn } from "../graph/readers.ts";
+import { numberIn } from "../graph/readers.ts";
 import { shownOf } from "../graph/shown.ts";
 import type { NumberGiven } from "../graph/types.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
@@ -18,6 +18,7 @@ import { showQuantity } from "../units/show.ts";
 import { fromSi, toSi } from "../units/unit.ts";
 import type { Asker } from "../worker/asking-pool.ts";
 import { askAll } from "./asking.ts";
+import { recordsInUse } from "./engine.ts";
 import { FIGURES, type InHandTools } from "./turned.ts";
 
 /** Forms of a measure of which less is mostly wished; of the rest more is. */
@@ -104,8 +105,8 @@ export function createWorkBack(tools: InHandTools, asker: Asker): WorkBackTools 
     return { turn, row: turn.row, scale: turn.axis.scale };
   };
   const answersAt = ({ turn, row, scale }: Turned, answer: string) => {
-    const { worksheet, results } = view();
-    const held = session.engine.records.get(wordIn(results.get("weather.record_in_use")));
+    const { worksheet } = view();
+    const records = recordsInUse(session.engine);
     const trialsOf = (values: readonly number[]) => valueTrials(turn.target, values, scale.unit);
     const [first] = trialsOf([scale.low]);
     const sheet = first ? sheetToTry(worksheet, CARD_KINDS, row, first) : worksheet;
@@ -113,7 +114,7 @@ export function createWorkBack(tools: InHandTools, asker: Asker): WorkBackTools 
       const runs = trialsOf(values).map(({ change }) => [change]);
       const all = await askAll(asker, {
         worksheet: sheet,
-        records: held ? [held] : [],
+        records,
         runs,
         wanted: [answer],
       });

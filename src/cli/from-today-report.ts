@@ -13,18 +13,10 @@ import { whyShort } from "../telling/words/bounds.ts";
 import { isoDate, parseIsoDate } from "../units/calendar.ts";
 import { readQuantity } from "../units/read.ts";
 import { showQuantity } from "../units/show.ts";
+import { optionsOf } from "./report.ts";
 import { FileError, UsageError } from "./usage.ts";
 
-type Line = {
-  readonly bed: string;
-  readonly volume: number;
-  readonly by: string;
-  readonly time: number;
-  readonly trips: number;
-  readonly tankfuls: number;
-  readonly waits: readonly number[];
-  readonly why: string;
-};
+type Line = Omit<DayLine, "day" | "asked" | "why"> & { readonly why: string };
 
 type RankedDays = {
   readonly one_in_ten: string | null;
@@ -137,8 +129,8 @@ const titlesOf = ({ worksheet }: Whole) => {
   return (id: string): string => titles.get(id) ?? id;
 };
 
-function showIn({ worksheet }: Whole) {
-  const options = { units: worksheet.units, locale: "en-US", currency: worksheet.currency, rounded: true };
+function showIn(whole: Whole) {
+  const options = optionsOf(whole);
   return (si: number, measure: "volume" | "duration") => showQuantity(si, measure, options);
 }
 

@@ -7,7 +7,7 @@ import type { CardKinds, Given, ListGiven, NumberGiven, Row } from "../graph/typ
 import { parseIsoDate, parseMonthDay } from "../units/calendar.ts";
 import { isPlain } from "../units/dimension.ts";
 import { MEASURES, type MeasureName } from "../units/measures.ts";
-import { readQuantity } from "../units/read.ts";
+import { type ReadOptions, readQuantity } from "../units/read.ts";
 import { readSpan } from "../units/read-span.ts";
 import { unitFor } from "../units/show.ts";
 import { dimensionOf } from "../units/unit.ts";
@@ -28,6 +28,12 @@ export function findRow(
   return { card, row };
 }
 
+/** A bare number is taken only where there is no unit to say. */
+function readAs(measure: MeasureName, currency: string): ReadOptions {
+  const plain = isPlain(dimensionOf(MEASURES[measure].si));
+  return { measure, locale: "en-US", currency, ...(plain ? { defaultUnit: "1" } : {}) };
+}
+
 /** A number as it is typed for a quantity of that measure. */
 export function quantityEntry(
   name: string,
@@ -35,9 +41,7 @@ export function quantityEntry(
   measure: MeasureName,
   currency: string,
 ): Entry & { readonly value: number } {
-  const plain = isPlain(dimensionOf(MEASURES[measure].si));
-  const options = { measure, locale: "en-US", currency, ...(plain ? { defaultUnit: "1" } : {}) };
-  const reading = readQuantity(text, options);
+  const reading = readQuantity(text, readAs(measure, currency));
   if (!reading.ok) throw new UsageError(`${name}: ${reading.message} ("${text}")`);
   return { value: reading.value, unit: reading.unit };
 }
@@ -49,9 +53,7 @@ function spanEntry(
   measure: MeasureName,
   currency: string,
 ): Entry & { readonly value: number } {
-  const plain = isPlain(dimensionOf(MEASURES[measure].si));
-  const options = { measure, locale: "en-US", currency, ...(plain ? { defaultUnit: "1" } : {}) };
-  const span = readSpan(text, options);
+  const span = readSpan(text, readAs(measure, currency));
   if (span === null) return quantityEntry(name, text, measure, currency);
   if (!span.ok) throw new UsageError(`${name}: ${span.message} ("${text}")`);
   const { value, unit, low, high } = span;

@@ -1,5 +1,6 @@
 // How a kind starts: what of it is counted, the cards that are laid out for it, and what only its grower knows, one screen each.
 
+import { capital } from "../telling/words/lists.ts";
 import type { MeasureName, UnitSystem } from "../units/measures.ts";
 import type { Planted } from "./bed/crops.ts";
 import type { Icon } from "./kind.ts";
@@ -177,7 +178,7 @@ export const spelled = (count: number): string => SMALL[count] ?? String(count);
 export function asked({ ask, cards }: Question): string {
   if (cards.length > 1 && ask.alike !== undefined) {
     const text = ask.alike.replace("{count}", spelled(cards.length));
-    return text.charAt(0).toUpperCase() + text.slice(1);
+    return capital(text);
   }
   return ask.ask.replace("{title}", cards[0]?.title ?? "");
 }

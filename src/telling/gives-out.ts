@@ -4,14 +4,12 @@ import type { Driver } from "../network/bounds.ts";
 import type { GivesOut, Relief, ShortDays } from "../season/relief.ts";
 import { type Piece, type Sentence, value } from "./asked.ts";
 import { boundThing } from "./words/bounds.ts";
-import { listed, wholeDays } from "./words/lists.ts";
+import { capital, listed, wholeDays } from "./words/lists.ts";
 
 const RAIN: Readonly<Record<number, string>> = {
   0.75: "with three quarters of the rain",
   0.5: "with half of the rain",
 };
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 const days = (count: number): string => (count === 1 ? "1 short day" : `${count} short days`);
 

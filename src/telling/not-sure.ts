@@ -1,14 +1,11 @@
 // What is said under answers that are not sure: which doubt matters most, how it is best measured, and what that leaves.
 
+import { capital, listed } from "./words/lists.ts";
+
 /** A doubt as it is named: its row's label, and the cards that share it. */
 export type NamedDoubt = { readonly label: string; readonly titles: readonly string[] };
 
 const MOST_TITLES = 3;
-
-function listed(names: readonly string[]): string {
-  const last = names.at(-1) ?? "";
-  return names.length < 2 ? last : `${names.slice(0, -1).join(", ")} and ${last}`;
-}
 
 /** "Share that runs off (Barn roof and Porch roof)". */
 export function doubtName({ label, titles }: NamedDoubt): string {
@@ -60,8 +57,6 @@ export function partSaid(share: number): string {
 
 /** A doubt that could be measured: what to do, and the share of the spread that this would leave. */
 export type ToldMeasuring = { readonly name: string; readonly how: string; readonly leaves: number };
-
-const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 
 /**
  * Which measurement helps most, and how much.

@@ -1,6 +1,7 @@
 // What is said of a plan beside the sheet.
 
 import type { Differing } from "../graph/differing.ts";
+import { capital } from "./words/lists.ts";
 
 const WHY = {
   gone: "gone from the sheet, its changes left out",
@@ -71,7 +72,7 @@ export function planNameSaid(all: readonly Differing[]): string {
   const told = news(all);
   const name = told.slice(0, IN_NAME).map(shortly).join(", ");
   const more = told.length - IN_NAME;
-  return `${name.charAt(0).toUpperCase()}${name.slice(1)}${more > 0 ? ` and ${more} more` : ""}`;
+  return `${capital(name)}${more > 0 ? ` and ${more} more` : ""}`;
 }
 
 /** What a plan costs more or less than the sheet, and how much of what it adds has no price; "" where nothing is known. */

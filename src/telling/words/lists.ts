@@ -18,3 +18,6 @@ export const wholeDays = (count: number): string => (count === 1 ? "1 day" : `${
 /** A label within a line; one that begins with more capitals is a name. */
 export const withinLine = (label: string): string =>
   /^[A-Z](?![A-Z])/.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label;
+
+/** As it begins a sentence. */
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -101,12 +101,15 @@ function byPump(state: SeasonState, source: Source, { held, most, means }: Pumpi
 
 /** What may be taken so that the rest still covers the held days of the beds before this one [m3]. */
 function leftForThis(state: SeasonState, bed: Bed, rank: number, day: number): number {
+  const { hold } = bed;
+  if (hold && hold.refused > 0) return 0;
+  if (hold && hold.served > 0) return Infinity;
   let reserve = 0;
-  for (const other of bed.before[rank] ?? []) {
+  for (const other of (hold ? hold.ahead : bed.before)[rank] ?? []) {
     if (other.letGo?.[day] === 1) continue;
     if ((other.days.potential[day] as number) > 0) reserve += other.demand?.peakDayNeed ?? 0;
   }
-  reserve *= state.input.holdDays;
+  reserve *= hold ? (hold.days[day] as number) : state.input.holdDays;
   if (reserve === 0) return Infinity;
   const { volume, dead } = state.tanks;
   let left = 0;

@@ -4,11 +4,17 @@ import { DomainError, requireNotNegative } from "./domain-error.ts";
 
 const BOOK = "Doorenbos & Kassam (1979), FAO Irrigation and Drainage Paper 33";
 
-/** Initial, development, middle, late. */
+/** Of a crop's initial, development, middle and late stage [-]. */
 export type ByStage = readonly [number, number, number, number];
 
-/** A stage: its own yield response factor [-], and what the crop used and could have used in it [m]. */
-export type StageUse = { readonly response: number; readonly use: number; readonly potential: number };
+export type StageUse = {
+  /** Yield response factor of the stage [-]. */
+  readonly response: number;
+  /** What the crop used in it [m]. */
+  readonly use: number;
+  /** What it could have used [m]. */
+  readonly potential: number;
+};
 
 /**
  * Share of the harvest that is likely lost to thirst, by the stage in which it came.

@@ -90,13 +90,13 @@ type Morning = {
   readonly reach: InReach;
 };
 
-type InReach = {
+export type InReach = {
   readonly tanks: readonly { readonly place: number; readonly under: number }[];
   full: number;
 };
 
 /** Tanks whose water comes to a bed, and what of it lies too low [m3]. */
-function inReachOf({ input, tanks }: SeasonState): InReach {
+export function inReachOf({ input, tanks }: SeasonState): InReach {
   const { network, lines, deliveries } = input;
   const reach = reachOf({ network, tanks: tanks.parts, lines, pumps: deliveries });
   const serving = tanks.parts.flatMap(({ id, vessel }, place) => {

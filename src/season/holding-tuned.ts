@@ -3,14 +3,13 @@
 import type { DailyRecord } from "../rainfall/record.ts";
 import { STEPPING } from "./gravity.ts";
 import type { HoldingRule } from "./holding.ts";
-import { type Member, memberOf, type Outcome, runMember } from "./holding-runs.ts";
+import { type Member, memberOf, runMember } from "./holding-runs.ts";
 import type { SeasonInput } from "./input.ts";
 import { contentKey, keeper } from "./kept.ts";
 import { momentOf } from "./moment.ts";
 import { prepareSeason, runDays } from "./run.ts";
-import type { Span } from "./spans.ts";
 import type { SeasonState } from "./state.ts";
-import { type ByCropStage, worthOf } from "./worth.ts";
+import { type ByCropStage, shareOfWorth, worthOf } from "./worth.ts";
 
 /** A season of the record: what is lost of all that the beds are worth, by the rule and by the season's own days [-]. */
 export type TriedYear = { readonly year: number; readonly loss: number; readonly plain: number };
@@ -70,18 +69,11 @@ export function trialsOf(input: SeasonInput, whole: SeasonState): readonly Trial
   });
 }
 
-/** Share of all that the beds are worth that a run loses [-]. */
-export function worthLost({ state }: Member, { lost }: Outcome): number {
-  let [gone, all] = [0, 0];
-  state.beds.forEach(({ part }, place) => {
-    gone += worthOf(part) * (lost[place] as number);
-    all += worthOf(part);
-  });
-  return all > 0 ? gone / all : 0;
-}
-
 const lossOf = ({ member, before }: Trial, rule: HoldingRule | null): number =>
-  worthLost(member, runMember(member, rule, before));
+  shareOfWorth(
+    member.state.beds.map(({ part }) => worthOf(part)),
+    runMember(member, rule, before).lost,
+  );
 
 /** Evenly so many of a list. */
 function spread<Item>(items: readonly Item[], most: number): readonly Item[] {

@@ -1,9 +1,8 @@
 // Holding water back for the beds that are worth more: a rule of five marks over the season, and waterings that are refused.
 
-import { type Bed, type BedHold, takesFrom } from "./beds.ts";
+import { type Bed, takesFrom } from "./beds.ts";
 import type { Source } from "./sources.ts";
 import type { SeasonState } from "./state.ts";
-import { worthAMetre } from "./worth.ts";
 
 /**
  * How much is kept for the beds that are worth more, before a lesser one gets any: days of their peak need, at marks spread
@@ -15,7 +14,7 @@ export type HoldingRule = { readonly marks: readonly number[] };
 export function byWorth(beds: readonly Bed[]): readonly Bed[] {
   return [...beds].sort(
     (a, b) =>
-      worthAMetre(b.part) - worthAMetre(a.part) ||
+      b.part.worth - a.part.worth ||
       a.part.priority - b.part.priority ||
       (a.part.id < b.part.id ? -1 : a.part.id > b.part.id ? 1 : 0),
   );
@@ -58,8 +57,11 @@ export function layRule({ beds, dayInSeason }: SeasonState, rule: HoldingRule, l
   for (const { hold } of beds) hold?.days.set(days);
 }
 
-/** How often a bed is refused or served at its next waterings, whatever the rule says; left out: by the rule. */
-export type Orders = ReadonlyMap<string, { readonly refused: number } | { readonly served: number }>;
+/** How often a bed is refused or served at its next waterings, whatever the rule says. */
+export type Order = { readonly refused: number } | { readonly served: number };
+
+/** By bed; of one left out the rule decides. */
+export type Orders = ReadonlyMap<string, Order>;
 
 /** Gives the beds of a run their orders, those before forgotten. */
 export function order(beds: readonly Bed[], orders: Orders): void {

@@ -227,8 +227,6 @@ export type BedPart = {
   /** Ids of deliveries and carries, tried in order. */
   readonly wateredBy: readonly string[];
   readonly priority: number;
-  /** What a square metre of it is worth to its grower beside other beds; left out: it must live. */
-  readonly worth?: number;
   readonly rule: BedRule;
   /** What is known when a watering is decided: the soil of last evening, or that of this morning with today's rain in it. */
   readonly decidesOn: "evening" | "morning";

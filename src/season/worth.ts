@@ -8,17 +8,12 @@ import type { Sky } from "./sky.ts";
 import { isThirsty } from "./soil-step.ts";
 import type { SeasonState } from "./state.ts";
 
-/** Worth a square metre of a bed of which nothing was said: it must live. */
-const WORTH = 10;
 /** Where no yield response factor is published thirst costs harvest one to one: our definition. */
 const NO_FACTOR = 1;
 const STAGES = 4;
 
-/** What a square metre of a bed is worth. */
-export const worthAMetre = ({ worth }: Pick<BedPart, "worth">): number => worth ?? WORTH;
-
 /** What a whole bed is worth. */
-export const worthOf = (bed: Pick<BedPart, "worth" | "area">): number => worthAMetre(bed) * bed.area;
+export const worthOf = ({ worth, area }: Pick<BedPart, "worth" | "area">): number => worth * area;
 
 /** A crop of a bed through the days of a run. */
 type CropStake = {
@@ -165,4 +160,37 @@ export function shareLost(
     lost += share * stagewiseYieldLoss(factor, stages);
   }
   return lost;
+}
+
+/**
+ * What a depth of water that a bed's crops go without on a day costs, as a share of its worth.
+ *
+ * @param day of the run
+ * @param potentials what they could use in the whole season, in parts that add up [m]
+ * @returns share a depth, 0 where nothing stands [1/m]
+ * @source stagewiseYieldLoss, its slope
+ */
+export function costADepth({ bed, crops }: Stakes, day: number, potentials: readonly Float64Array[]): number {
+  const all = bed.days.potential[day] as number;
+  if (all === 0) return 0;
+  return crops.reduce((sum, { share, factor, responses, stage, use }, crop) => {
+    const at = stage[day] as number;
+    if (at < 0) return sum;
+    const weighed = responses.reduce((most, response, of) => {
+      const slot = crop * STAGES + of;
+      return most + response * potentials.reduce((part, more) => part + (more[slot] as number), 0);
+    }, 0);
+    const cost = (factor * (responses[at] as number) * (use[day] as number)) / (weighed * all);
+    return weighed > 0 ? sum + share * cost : sum;
+  }, 0);
+}
+
+/** Share of all that beds are worth that is lost, of the worth of each and the share of it that is lost [-]. */
+export function shareOfWorth(worths: readonly number[], lost: Float64Array): number {
+  let [gone, all] = [0, 0];
+  for (let place = 0; place < worths.length; place++) {
+    gone += (worths[place] as number) * (lost[place] as number);
+    all += worths[place] as number;
+  }
+  return all > 0 ? gone / all : 0;
 }

@@ -87,7 +87,7 @@ export function createSheet(laid: Laid, shared: PageShared) {
   const reader = makeReader(session, showOptions, shared.words);
   const sheet: Sheet = {
     kinds: CARD_KINDS,
-    worksheet: createMemo(() => titlesApart(withSeen(session.worksheet(), today()))),
+    worksheet: createMemo(() => titlesApart(withSeen(session.worksheet(), today(), session.forecast.text()))),
     showOptions,
     readOptions: createMemo(() => ({
       locale: session.worksheet().locale,

@@ -30,10 +30,10 @@ export type DayLine = {
 export type Refusal = Pick<DayLine, "day" | "bed" | "asked" | "why">;
 
 /** Less than this share of what is asked for is not worth a walk: our definition. */
-export const LEAST = 1 / 20;
+const LEAST = 1 / 20;
 
 /** A bed's day as a line; null where it gets too little for one, or asks for nothing. */
-export function lineOf(bed: string, { date, from, asked, given, bound }: BedDay): DayLine | null {
+function lineOf(bed: string, { date, from, asked, given, bound }: BedDay): DayLine | null {
   const goes = goesOf(from).filter(({ volume }) => volume >= asked * LEAST);
   return asked > 0 && goes.length > 0
     ? summed({ day: date, bed, asked, why: given < asked ? bound : null }, goes)

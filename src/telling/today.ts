@@ -26,7 +26,11 @@ export type ToldPlan = {
 };
 
 /** A plan without what was given today already. */
-export const afterGiving = <Plan extends ToldPlan>(plan: Plan, today: number, given: readonly Given[]): Plan => ({
+export const afterGiving = <Plan extends ToldPlan>(
+  plan: Plan,
+  today: number,
+  given: readonly Given[],
+): Plan => ({
   ...plan,
   lines: afterGiven(plan.lines, today, given),
 });
@@ -36,7 +40,7 @@ const COUNTS = ["no", "one", "two", "three", "four", "five", "six", "seven", "ei
 const counted = (count: number): string => COUNTS[count] ?? String(count);
 
 /** "40 of 75 gal"; "a little less than 75 gal" where both read alike. */
-export function partOf(given: number, asked: number, show: Show): string {
+function partOf(given: number, asked: number, show: Show): string {
   const [has, wants] = [show(given, "volume"), show(asked, "volume")];
   if (has === wants) return `a little less than ${wants}`;
   const unit = wants.slice(wants.indexOf(NO_BREAK));
@@ -44,11 +48,11 @@ export function partOf(given: number, asked: number, show: Show): string {
 }
 
 /** What a line gives, and of how much where it is not all. */
-export const amountOf = ({ volume, asked, why }: DayLine, show: Show): string =>
+const amountOf = ({ volume, asked, why }: DayLine, show: Show): string =>
   why === null ? show(volume, "volume") : partOf(volume, asked, show);
 
 /** "Pump and wand, 10 min", "Two cans, 5 trips, 12 min". */
-export function meansOf({ by, time, trips }: Go, { show, titleOf }: Voice): string {
+function meansOf({ by, time, trips }: Go, { show, titleOf }: Voice): string {
   const rounds = trips > 0 ? `, ${show(trips, "count")} ${trips === 1 ? "trip" : "trips"}` : "";
   return `${titleOf(by)}${rounds}, ${show(time, "duration")}`;
 }
@@ -56,7 +60,7 @@ export function meansOf({ by, time, trips }: Go, { show, titleOf }: Voice): stri
 const whyOf = (bed: string, why: Bound | null, { driverOf }: Voice): string => whyShort(why, driverOf(bed));
 
 /** "the tub fills" is waited for. */
-export const waitWords = (seconds: number, { show }: Voice): string =>
+const waitWords = (seconds: number, { show }: Voice): string =>
   `wait ${show(seconds, "duration")}, the tank fills`;
 
 /** "Tub by the tunnel at 1.5 in, full 1 h 50 min later". */
@@ -129,7 +133,7 @@ function withoutLines(refused: readonly Refusal[], lines: readonly DayLine[], vo
 }
 
 /** "20 min of yours, done 10:40 am"; "nothing asks". */
-export function dayWords(goes: readonly TimedGo[], isRefused: boolean, { show, locale }: Voice): string {
+function dayWords(goes: readonly TimedGo[], isRefused: boolean, { show, locale }: Voice): string {
   const last = goes[goes.length - 1];
   if (!last) return isRefused ? "no water" : "nothing asks";
   const hands = goes.reduce((sum, { go }) => sum + go.hands, 0);

@@ -18,13 +18,13 @@ import {
   takenBackWords,
   type Voice,
 } from "../../telling/today.ts";
-import { parseIsoDate } from "../../units/calendar.ts";
+import { isoDate, parseIsoDate } from "../../units/calendar.ts";
 import { clockText } from "../../units/clock.ts";
 import { MINUTE } from "../../units/constants.ts";
 import { showQuantity, unitFor } from "../../units/show.ts";
 import { fromSi, toSi } from "../../units/unit.ts";
 import { useSheet } from "../sheet.ts";
-import { dateWords } from "../words.ts";
+import { shortDateWords } from "../words.ts";
 import type { FieldPageProps } from "./InSeason.tsx";
 import { FieldFoot, useNoting } from "./noting-here.tsx";
 import "./today.css";
@@ -202,7 +202,7 @@ function Week(props: { readonly span: WeekSpan; readonly voice: Voice }) {
         {(day) => (
           <section>
             <h3 class="today-day">
-              {dateWords(day.day, sheet.showOptions().locale)} <span>{day.said}</span>
+              {shortDateWords(isoDate(day.day), sheet.showOptions().locale)} <span>{day.said}</span>
             </h3>
             <ul>
               <Show when={day.day === days()[0]}>

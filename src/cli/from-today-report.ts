@@ -1,20 +1,18 @@
-// `--from-today` and `--forecast`: how long it lasts, and what to water today and in the week.
+// `--from-today`: how long it lasts, and what to water today and in the week.
 
 import { valueIn } from "../graph/readers.ts";
 import type { Driver } from "../network/bounds.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import type { DayLine } from "../season/day-lines.ts";
 import type { Ahead, FromToday, Ranks } from "../season/from-today.ts";
-import { type Expected, FORECAST_DAYS, type Forecast } from "../season/years-ahead.ts";
 import { type FromTodayAnswer, fromTodayOf } from "../studies/from-today.ts";
 import type { Whole } from "../studies/work-out.ts";
 import { lastsSaid, restsOn } from "../telling/from-today.ts";
 import { whyShort } from "../telling/words/bounds.ts";
-import { isoDate, parseIsoDate } from "../units/calendar.ts";
-import { readQuantity } from "../units/read.ts";
+import { isoDate } from "../units/calendar.ts";
 import { showQuantity } from "../units/show.ts";
 import { optionsOf } from "./report.ts";
-import { FileError, UsageError } from "./usage.ts";
+import { FileError } from "./usage.ts";
 
 type Line = Omit<DayLine, "day" | "asked" | "why"> & { readonly why: string };
 
@@ -39,50 +37,6 @@ export type FromTodayReport = {
   readonly assumed: readonly string[];
   readonly said: readonly string[];
 };
-
-/** One day of a forecast as it is typed: "5 mm 40 % 31 degC", in any order. */
-function expectedOf(text: string): Expected {
-  const parts = [...text.matchAll(/([-+]?\d*\.?\d+)\s*([^\s\d]+)/g)];
-  const rest = text.replace(/([-+]?\d*\.?\d+)\s*([^\s\d]+)/g, "").trim();
-  if (parts.length === 0 || rest !== "")
-    throw new UsageError(`--forecast: "${text}" is no rain, chance or heat; like "5 mm 40 % 31 degC".`);
-  let expected: Expected = { rain: null, chance: null, highest: null };
-  for (const [word, number, unit] of parts) {
-    if (unit === "%") expected = { ...expected, chance: chanceOf(Number(number)) };
-    else expected = { ...expected, ...amountOf(word.replace(/(\d)([a-zA-Z])/, "$1 $2")) };
-  }
-  return expected;
-}
-
-function chanceOf(percent: number): number {
-  if (!(percent >= 0 && percent <= 100)) throw new UsageError(`--forecast: ${percent} % is no chance.`);
-  return percent / 100;
-}
-
-function amountOf(text: string): Partial<Expected> {
-  const rain = readQuantity(text, { measure: "rain", locale: "en-US" });
-  if (rain.ok && rain.si >= 0) return { rain: rain.si };
-  const heat = readQuantity(text, { measure: "temperature", locale: "en-US" });
-  if (heat.ok) return { highest: heat.si };
-  throw new UsageError(`--forecast: "${text}" is neither rain, such as 5 mm, nor heat, such as 31 degC.`);
-}
-
-/** A forecast as it is typed: "2026-07-01=5 mm 40 % 31 degC,2026-07-02=0 mm". */
-function readForecast(text: string | null, today: number): Forecast {
-  const days = new Map<number, Expected>();
-  for (const item of text?.split(",").map((part) => part.trim()) ?? []) {
-    if (item === "") continue;
-    const at = item.indexOf("=");
-    const day = at < 0 ? null : parseIsoDate(item.slice(0, at).trim());
-    if (day === null) throw new UsageError(`--forecast wants YYYY-MM-DD=..., not "${item}".`);
-    if (day < today || day >= today + FORECAST_DAYS)
-      throw new UsageError(
-        `--forecast speaks of ${isoDate(today)} to ${isoDate(today + FORECAST_DAYS - 1)}, not of ${isoDate(day)}.`,
-      );
-    days.set(day, expectedOf(item.slice(at + 1).trim()));
-  }
-  return days;
-}
 
 const dateOf = (day: number | null): string | null => (day === null ? null : isoDate(day));
 
@@ -113,13 +67,8 @@ function lastingReport(from: FromToday): Pick<FromTodayReport, "short_from" | "e
 }
 
 /** Asks a worked-out worksheet how long it lasts; a file error where it cannot be told. */
-export function fromTodayAnswer(
-  whole: Whole,
-  records: readonly DailyRecord[],
-  forecast: string | null,
-): FromTodayAnswer {
-  const given = valueIn(whole.results.get("season.week_given")) as { readonly today: number } | null;
-  const answer = fromTodayOf(whole, records, readForecast(forecast, given?.today ?? 0));
+export function fromTodayAnswer(whole: Whole, records: readonly DailyRecord[]): FromTodayAnswer {
+  const answer = fromTodayOf(whole, records);
   if ("failed" in answer) throw new FileError(`How long it lasts cannot be told: ${answer.failed}`);
   return answer;
 }

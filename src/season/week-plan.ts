@@ -8,6 +8,7 @@ import type { SeasonFailure } from "./answer.ts";
 import type { Bed } from "./beds.ts";
 import { dryWeather } from "./coming-days.ts";
 import { type BedDay, newLog, type Portion } from "./day-log.ts";
+import { type Forecast, NO_FORECAST } from "./forecast.ts";
 import { STEPPING } from "./gravity.ts";
 import type { SeasonInput } from "./input.ts";
 import { goingOn } from "./moment.ts";
@@ -18,7 +19,7 @@ import { isThirsty, moveRoots } from "./soil-step.ts";
 import type { SeasonState } from "./state.ts";
 import { usualMorning } from "./usual-morning.ts";
 import { type Way, waysOf } from "./ways.ts";
-import { expecting, type Forecast } from "./years-ahead.ts";
+import { expecting } from "./years-ahead.ts";
 
 /** How things stand today, and for how long to plan. */
 export type WeekGiven = TodayGiven & {
@@ -95,7 +96,7 @@ export function weekPlan(
   try {
     const moment = momentToday(whole, given, (date) => usualMorning(input, record, date));
     const dry = dryWeather(record, whole.eto, { today, last }, given.drying);
-    const weather = expecting(dry, given.forecast ?? new Map(), today, () => false);
+    const weather = expecting(dry, given.forecast ?? NO_FORECAST, today, () => false);
     const { state, first } = goingOn(input, moment, weather, knownBeds(whole));
     const assumed = assumedOf(whole, given);
     const starts = state.beds.map((bed) => startOf(state, bed, assumed.beds, first));

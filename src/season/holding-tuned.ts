@@ -56,7 +56,7 @@ export function trialsOf(input: SeasonInput, whole: SeasonState): readonly Trial
   return whole.seasons.map((span) => {
     if (span.first > done) runDays(whole, STEPPING, { first: done, last: span.first - 1 });
     done = span.first;
-    const part = (series: Float64Array | null) => series && series.slice(span.first, span.last + 1);
+    const part = (series: Float64Array | null) => series?.slice(span.first, span.last + 1) ?? null;
     const weather = {
       rain: record.rain.slice(span.first, span.last + 1),
       highest: part(record.highest),

@@ -5,6 +5,7 @@ import type { DailyRecord } from "../rainfall/record.ts";
 import { type BedStanding, type Weighed, weighed } from "../season/advising.ts";
 import type { SeasonFailure } from "../season/answer.ts";
 import { dryWeather } from "../season/coming-days.ts";
+import { type Forecast, NO_FORECAST } from "../season/forecast.ts";
 import type { HoldingRule } from "../season/holding.ts";
 import { type ChoiceName, meanLoss, type Run, type Tried } from "../season/holding-choices.ts";
 import { tunedRule } from "../season/holding-tuned.ts";
@@ -17,7 +18,7 @@ import type { SeasonState } from "../season/state.ts";
 import { usualMorning } from "../season/usual-morning.ts";
 import type { WeekGiven } from "../season/week-plan.ts";
 import { shareOfWorth } from "../season/worth.ts";
-import { expecting, type Forecast, withForecast, yearsAhead } from "../season/years-ahead.ts";
+import { expecting, withForecast, yearsAhead } from "../season/years-ahead.ts";
 import { askedOf } from "./from-today.ts";
 import type { Whole } from "./work-out.ts";
 
@@ -75,19 +76,14 @@ export type NoAdvice = { readonly kind: "out_of_season" | "one_bed" };
  * Water all, hold back or give up.
  *
  * @param records all that are known, made-up ones among them
- * @param forecast of the next seven days
  * @source one step of policy improvement over a tuned rule (Bertsekas, Dynamic programming and optimal control, from memory)
  */
-export function adviceOf(
-  whole: Whole,
-  records: readonly DailyRecord[],
-  forecast: Forecast,
-): Advice | NoAdvice | SeasonFailure {
+export function adviceOf(whole: Whole, records: readonly DailyRecord[]): Advice | NoAdvice | SeasonFailure {
   const { plan, given, record } = askedOf(whole, records);
   if (!plan) return { failed: "There is no season to go on with.", at: null };
   if (!given) return { failed: "No day is given for today.", at: null };
   if (!record) return { failed: "The rain record is not here.", at: null };
-  return advise(plan, record, given, forecast);
+  return advise(plan, record, given);
 }
 
 /** The same of a season's input and what is known of today. */
@@ -95,7 +91,6 @@ export function advise(
   input: SeasonInput,
   record: DailyRecord,
   given: Omit<WeekGiven, "days">,
-  forecast: Forecast,
 ): Advice | NoAdvice | SeasonFailure {
   const whole = prepareSeason(input, record);
   if ("failed" in whole) return whole;
@@ -103,7 +98,7 @@ export function advise(
   if (!season) return { kind: "out_of_season" };
   if (whole.beds.length < 2) return { kind: "one_bed" };
   try {
-    return adviceFrom(input, whole, given, season, forecast);
+    return adviceFrom(input, whole, given, season);
   } catch (error) {
     if (error instanceof DomainError) return { failed: error.message, at: null };
     throw error;
@@ -117,9 +112,9 @@ function adviceFrom(
   whole: SeasonState,
   given: Omit<WeekGiven, "days">,
   season: Season,
-  forecast: Forecast,
 ): Advice | SeasonFailure {
   const { record, eto } = whole;
+  const { forecast = NO_FORECAST } = given;
   const tuned = tunedRule(input, record);
   if (!tuned) return { failed: "The record does not hold one whole season.", at: null };
   const days = { today: given.today, last: season.end };
@@ -151,7 +146,7 @@ function usualAndDry(
   forecast: Forecast,
   today: number,
 ): readonly [Weather, Weather] {
-  const isLikely = (day: number) => (forecast.get(today + day)?.chance ?? 1) >= 0.5;
+  const isLikely = (day: number) => (forecast[today + day]?.chance ?? 1) >= 0.5;
   const rainOf = ({ rain }: Weather): number => rain.reduce((sum, depth) => sum + depth, 0);
   const sorted = [...ahead].sort((a, b) => rainOf(a) - rainOf(b));
   const usual = sorted[Math.floor((sorted.length - 1) / 2)];

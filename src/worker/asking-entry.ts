@@ -5,7 +5,7 @@ import type { Freeing } from "../season/relief.ts";
 import { adviceOf } from "../studies/advice.ts";
 import { type Answers, ask, type Base, baseOf, rebased } from "../studies/ask.ts";
 import { runFreed } from "../studies/gives-out.ts";
-import type { Advising, FromAsked, Run, ToAsked } from "./asking-messages.ts";
+import type { FromAsked, Run, ToAsked } from "./asking-messages.ts";
 
 let base: Base | null = null;
 
@@ -25,15 +25,15 @@ function freedAnswers(of: Base, run: Freeing): Answers {
 }
 
 /** What to do with today's water, the same way. */
-function adviceAnswers({ whole, known }: Base, { advice }: Advising): Answers {
-  const value = adviceOf(whole, [...known.records.values()], new Map(advice));
+function adviceAnswers({ whole, known }: Base): Answers {
+  const value = adviceOf(whole, [...known.records.values()]);
   if ("failed" in value) throw new Error(value.failed);
   return { advice: { state: "ready", value, origin: "computed" } };
 }
 
 function answersOf(of: Base, run: Run, wanted: readonly string[]): Answers {
   if ("bounds" in run) return freedAnswers(of, run);
-  return "advice" in run ? adviceAnswers(of, run) : ask(of, run, wanted);
+  return "asks" in run ? adviceAnswers(of) : ask(of, run, wanted);
 }
 
 addEventListener("message", ({ data }: { readonly data: ToAsked }) => {

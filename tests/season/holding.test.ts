@@ -115,7 +115,7 @@ describe("a run wound back", () => {
   const moment = momentOf(whole, from);
   const season = { start: dayNumber(2013, 5, 1), end: dayNumber(2013, 9, 15) };
   const last = season.end - whole.record.firstDay;
-  const part = (series: Float64Array | null) => series && series.slice(from, last + 1);
+  const part = (series: Float64Array | null) => series?.slice(from, last + 1) ?? null;
   const weather = {
     rain: whole.record.rain.slice(from, last + 1),
     highest: part(whole.record.highest),

@@ -42,7 +42,7 @@ function advised(volume: number, worth: number, level: number, record = dryRecor
     charges: {},
     lastSoaked: { tunnel: TODAY - 1, long: TODAY - 9 },
   };
-  const answer = advise(place(volume, worth), record, given, new Map());
+  const answer = advise(place(volume, worth), record, given);
   if (!("choices" in answer)) throw new Error(JSON.stringify(answer));
   return answer;
 }
@@ -83,7 +83,7 @@ test("made-up weather gives a usual and a dry run, and no odds", () => {
 test("outside the season and of one bed there is nothing to choose", () => {
   const given = { today: TODAY, drying: "usual" as const, levels: {}, charges: {}, lastSoaked: {} };
   const one = { ...place(2, 1), beds: place(2, 1).beds.slice(0, 1) };
-  expect(advise(one, dryRecord(), given, new Map())).toEqual({ kind: "one_bed" });
+  expect(advise(one, dryRecord(), given)).toEqual({ kind: "one_bed" });
   const winter = { ...given, today: dayNumber(2021, 1, 10) };
-  expect(advise(place(2, 1), dryRecord(), winter, new Map())).toEqual({ kind: "out_of_season" });
+  expect(advise(place(2, 1), dryRecord(), winter)).toEqual({ kind: "out_of_season" });
 });

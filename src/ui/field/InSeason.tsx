@@ -1,6 +1,6 @@
 // The pages of the season in one dialog: a line at its head, the page below it, each page in a script of its own.
 
-import { type Component, For, Show } from "solid-js";
+import { type Component, For, lazy, Show } from "solid-js";
 import { Dynamic, Portal } from "solid-js/web";
 import { useSheet } from "../sheet.ts";
 import { shortDateWords } from "../words.ts";
@@ -8,9 +8,7 @@ import { AtTheBed } from "./AtTheBed.tsx";
 import "./columns.css";
 import "./field.css";
 import { NotingHere } from "./noting-here.tsx";
-import type { FieldPageName } from "./pages.ts";
-
-export type FieldPageProps = { readonly go: (page: FieldPageName) => void };
+import type { FieldPageName, FieldPageProps } from "./pages.ts";
 
 /**
  * What is there. A page more is one line, such as
@@ -18,6 +16,7 @@ export type FieldPageProps = { readonly go: (page: FieldPageName) => void };
  */
 const PAGES: Partial<Record<FieldPageName, Component<FieldPageProps>>> = {
   bed: AtTheBed,
+  today: lazy(async () => ({ default: (await import("./Today.tsx")).Today })),
 };
 
 const NAMES: Readonly<Record<FieldPageName, string>> = {

@@ -3,17 +3,15 @@
 import { valueIn, wordIn } from "../graph/readers.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import type { SeasonFailure } from "../season/answer.ts";
-import { type DayLine, linesOf } from "../season/day-lines.ts";
 import { type FromToday, fromToday } from "../season/from-today.ts";
 import type { SeasonInput } from "../season/input.ts";
-import { type WeekGiven, weekPlan } from "../season/week-plan.ts";
+import { type WeekAnswer, type WeekGiven, weekPlan } from "../season/week-plan.ts";
 import { isMadeUpKey, madeUpRecord } from "./made-up-records.ts";
 import type { Whole } from "./work-out.ts";
 
 export type FromTodayAnswer = {
   readonly lasting: FromToday;
-  /** By day, then in the order in which the beds are watered. */
-  readonly lines: readonly DayLine[];
+  readonly week: WeekAnswer;
 };
 
 /** What is asked of the season: nothing where there is no plan of it, no record or no day. */
@@ -39,14 +37,5 @@ export function fromTodayOf(whole: Whole, records: readonly DailyRecord[]): From
   if ("failed" in lasting) return lasting;
   const week = weekPlan(plan, record, given);
   if ("failed" in week) return week;
-  const rank = new Map(plan.beds.map(({ id, priority }) => [id, priority]));
-  const lines = week.beds
-    .flatMap(({ id, days }) => linesOf(id, days))
-    .sort(
-      (a, b) =>
-        a.day - b.day ||
-        (rank.get(a.bed) ?? 0) - (rank.get(b.bed) ?? 0) ||
-        (a.bed < b.bed ? -1 : a.bed > b.bed ? 1 : 0),
-    );
-  return { lasting, lines };
+  return { lasting, week };
 }

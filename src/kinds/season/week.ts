@@ -69,10 +69,13 @@ export const today: Model = {
 export type WeekOfBed = Omit<BedWeek, "days"> & { readonly today: string; readonly driver: Driver };
 
 /** The week as a whole. */
-export type WeekSpan = {
+export type WeekSpan = Pick<WeekAnswer, "assumedTanks" | "lines" | "refused" | "opens"> & {
   readonly first: string;
   readonly last: string;
-  readonly assumedTanks: readonly string[];
+  /** Hour of watering, after midnight [s]. */
+  readonly waterAt: number;
+  /** What drives the pumps behind each bed. */
+  readonly drivers: Readonly<Record<string, Driver>>;
 };
 
 const LEFT_OUT = "Left out of the season";
@@ -96,6 +99,11 @@ function weekOutputs(plan: SeasonInput, answer: WeekAnswer): Outputs {
     first: isoDate(answer.first),
     last: isoDate(answer.last),
     assumedTanks: answer.assumedTanks,
+    lines: answer.lines,
+    refused: answer.refused,
+    opens: answer.opens,
+    waterAt: plan.waterAt,
+    drivers: Object.fromEntries(plan.beds.map(({ id }) => [id, driverOf(plan, [id])])),
   };
   return { ...rows, "season.week_span": { value: span } };
 }

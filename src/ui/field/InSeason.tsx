@@ -1,6 +1,6 @@
 // The pages of the season in one dialog: a line at its head, the page below it, each page in a script of its own.
 
-import { type Component, For, Show } from "solid-js";
+import { type Component, For, lazy, Show } from "solid-js";
 import { Dynamic, Portal } from "solid-js/web";
 import { useSheet } from "../sheet.ts";
 import { shortDateWords } from "../words.ts";
@@ -17,6 +17,7 @@ export type FieldPageProps = { readonly go: (page: FieldPageName) => void };
  */
 const PAGES: Partial<Record<FieldPageName, Component<FieldPageProps>>> = {
   bed: AtTheBed,
+  today: lazy(async () => ({ default: (await import("./Today.tsx")).Today })),
 };
 
 const NAMES: Readonly<Record<FieldPageName, string>> = {

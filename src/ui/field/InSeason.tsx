@@ -7,9 +7,7 @@ import { shortDateWords } from "../words.ts";
 import { AtTheBed } from "./AtTheBed.tsx";
 import "./field.css";
 import { NotingHere } from "./noting-here.tsx";
-import type { FieldPageName } from "./pages.ts";
-
-export type FieldPageProps = { readonly go: (page: FieldPageName) => void };
+import type { FieldPageName, FieldPageProps } from "./pages.ts";
 
 /**
  * What is there. A page more is one line, such as

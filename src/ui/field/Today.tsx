@@ -25,8 +25,8 @@ import { showQuantity, unitFor } from "../../units/show.ts";
 import { fromSi, toSi } from "../../units/unit.ts";
 import { useSheet } from "../sheet.ts";
 import { shortDateWords } from "../words.ts";
-import type { FieldPageProps } from "./InSeason.tsx";
 import { FieldFoot, useNoting } from "./noting-here.tsx";
+import type { FieldPageProps } from "./pages.ts";
 import "./today.css";
 
 type GoRow = Extract<ToldRow, { readonly kind: "go" }>;

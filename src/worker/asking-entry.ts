@@ -5,7 +5,8 @@ import type { Freeing } from "../season/relief.ts";
 import { adviceOf } from "../studies/advice.ts";
 import { type Answers, ask, type Base, baseOf, rebased } from "../studies/ask.ts";
 import { runFreed } from "../studies/gives-out.ts";
-import type { FromAsked, Run, ToAsked } from "./asking-messages.ts";
+import { stickOf } from "../studies/stick.ts";
+import type { Advising, FromAsked, Run, ToAsked } from "./asking-messages.ts";
 
 let base: Base | null = null;
 
@@ -24,16 +25,17 @@ function freedAnswers(of: Base, run: Freeing): Answers {
   return { freed: { state: "ready", value: short, origin: "computed" } };
 }
 
-/** What to do with today's water, the same way. */
-function adviceAnswers({ whole, known }: Base): Answers {
-  const value = adviceOf(whole, [...known.records.values()]);
+/** What to do with today's water, or the stick's marks, the same way. */
+function adviceAnswers({ whole, known }: Base, { asks }: Advising): Answers {
+  const records = [...known.records.values()];
+  const value = asks === "advice" ? adviceOf(whole, records) : stickOf(whole, records);
   if ("failed" in value) throw new Error(value.failed);
-  return { advice: { state: "ready", value, origin: "computed" } };
+  return { [asks]: { state: "ready", value, origin: "computed" } };
 }
 
 function answersOf(of: Base, run: Run, wanted: readonly string[]): Answers {
   if ("bounds" in run) return freedAnswers(of, run);
-  return "asks" in run ? adviceAnswers(of) : ask(of, run, wanted);
+  return "asks" in run ? adviceAnswers(of, run) : ask(of, run, wanted);
 }
 
 addEventListener("message", ({ data }: { readonly data: ToAsked }) => {

@@ -8,8 +8,8 @@ import type { Answers, Otherwise } from "../studies/ask.ts";
 /** What is different in one run: changes to the worksheet, a plan laid over it, or bounds set free in its season. */
 export type Run = Otherwise | Freeing | Advising;
 
-/** What to do with the water of the day that counts as today. */
-export type Advising = { readonly asks: "advice" };
+/** What to do with the water of the day that counts as today, and the marks of the dip stick. */
+export type Advising = { readonly asks: "advice" | "stick" };
 
 /** A question: the same worksheet under several lists of changes. */
 export type Question = {

@@ -34,7 +34,7 @@ export function frostSaid(frosts: Frosts): string {
 }
 
 /** `MM-DD`, or null where no day is known. */
-export const frostDay = (frosts: Frosts): string | null =>
+const frostDay = (frosts: Frosts): string | null =>
   frosts.from === "nothing" ? null : frosts.from === "grower" ? frosts.day : frosts.oneInTen;
 
 /** Jobs are done for a winter from so many days before its first frost on: our definition. */

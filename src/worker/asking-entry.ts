@@ -1,11 +1,13 @@
 // A worker that is asked about one worksheet after another: it keeps what it has worked out of each under its full inputs.
 
+import type { Value } from "../graph/types.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import type { Freeing } from "../season/relief.ts";
 import { adviceOf } from "../studies/advice.ts";
 import { type Answers, ask, type Base, baseOf, rebased } from "../studies/ask.ts";
 import { runFreed } from "../studies/gives-out.ts";
 import { stickOf } from "../studies/stick.ts";
+import { yearMoments } from "../studies/year-moments.ts";
 import type { Advising, FromAsked, Run, ToAsked } from "./asking-messages.ts";
 
 let base: Base | null = null;
@@ -25,17 +27,25 @@ function freedAnswers(of: Base, run: Freeing): Answers {
   return { freed: { state: "ready", value: short, origin: "computed" } };
 }
 
-/** What to do with today's water, or the stick's marks, the same way. */
+/** The one answer of a question that is no quantity. */
+const answered = (name: string, value: object): Answers => ({
+  [name]: { state: "ready", value: value as Value, origin: "computed" },
+});
+
+/** What to do with today's water, or the stick's marks. */
 function adviceAnswers({ whole, known }: Base, { asks }: Advising): Answers {
   const records = [...known.records.values()];
   const value = asks === "advice" ? adviceOf(whole, records) : stickOf(whole, records);
   if ("failed" in value) throw new Error(value.failed);
-  return { [asks]: { state: "ready", value, origin: "computed" } };
+  return answered(asks, value);
 }
 
 function answersOf(of: Base, run: Run, wanted: readonly string[]): Answers {
   if ("bounds" in run) return freedAnswers(of, run);
-  return "asks" in run ? adviceAnswers(of, run) : ask(of, run, wanted);
+  if ("asks" in run) return adviceAnswers(of, run);
+  if ("moments" in run)
+    return answered("moments", yearMoments(of.whole, [...of.known.records.values()], run.moments));
+  return ask(of, run, wanted);
 }
 
 addEventListener("message", ({ data }: { readonly data: ToAsked }) => {

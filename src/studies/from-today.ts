@@ -15,7 +15,7 @@ export type FromTodayAnswer = {
 };
 
 /** What is asked of the season: nothing where there is no plan of it, no record or no day. */
-function askedOf({ results }: Whole, records: readonly DailyRecord[]) {
+export function askedOf({ results }: Whole, records: readonly DailyRecord[]) {
   const plan = valueIn(results.get("season.plan")) as SeasonInput | null;
   const given = valueIn(results.get("season.week_given")) as WeekGiven | null;
   const key = wordIn(results.get("weather.record_in_use"));

@@ -8,7 +8,7 @@ import { type Answers, ask, type Base, baseOf, rebased } from "../studies/ask.ts
 import { runFreed } from "../studies/gives-out.ts";
 import { stickOf } from "../studies/stick.ts";
 import { yearMoments } from "../studies/year-moments.ts";
-import type { Advising, FromAsked, Run, ToAsked } from "./asking-messages.ts";
+import type { FromAsked, Run, ToAsked } from "./asking-messages.ts";
 
 let base: Base | null = null;
 
@@ -27,25 +27,20 @@ function freedAnswers(of: Base, run: Freeing): Answers {
   return { freed: { state: "ready", value: short, origin: "computed" } };
 }
 
-/** The one answer of a question that is no quantity. */
-const answered = (name: string, value: object): Answers => ({
-  [name]: { state: "ready", value: value as Value, origin: "computed" },
-});
-
-/** What to do with today's water, or the stick's marks. */
-function adviceAnswers({ whole, known }: Base, { asks }: Advising): Answers {
-  const records = [...known.records.values()];
-  const value = asks === "advice" ? adviceOf(whole, records) : stickOf(whole, records);
-  if ("failed" in value) throw new Error(value.failed);
-  return answered(asks, value);
+/** The one answer of a question that is no quantity, under its name. */
+function answered(name: string, value: object): Answers {
+  if ("failed" in value) throw new Error(String(value.failed));
+  return { [name]: { state: "ready", value: value as Value, origin: "computed" } };
 }
 
 function answersOf(of: Base, run: Run, wanted: readonly string[]): Answers {
+  const { whole, known } = of;
+  const records = [...known.records.values()];
   if ("bounds" in run) return freedAnswers(of, run);
-  if ("asks" in run) return adviceAnswers(of, run);
-  if ("moments" in run)
-    return answered("moments", yearMoments(of.whole, [...of.known.records.values()], run.moments));
-  return ask(of, run, wanted);
+  if ("moments" in run) return answered("moments", yearMoments(whole, records, run.moments));
+  if (!("asks" in run)) return ask(of, run, wanted);
+  const { asks } = run;
+  return answered(asks, asks === "advice" ? adviceOf(whole, records) : stickOf(whole, records));
 }
 
 addEventListener("message", ({ data }: { readonly data: ToAsked }) => {

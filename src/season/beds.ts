@@ -17,8 +17,11 @@ import { newTally, type Tally } from "./tally.ts";
 export type BedHold = {
   /** Beds worth more that take from the same water, for each of its sources. */
   readonly ahead: readonly (readonly Bed[])[];
-  /** Days of their need that are kept for them, on each day of the run. */
+  /** All that take from it, itself among them. */
+  readonly all: readonly (readonly Bed[])[];
+  /** Days of need that are kept for those ahead, and that are saved for all, on each day of the run. */
   readonly days: Float64Array;
+  readonly saved: Float64Array;
   /** How many times it is still refused when it asks, Infinity: given up; and served whatever is to be kept. */
   refused: number;
   served: number;

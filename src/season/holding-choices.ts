@@ -39,30 +39,30 @@ export function nextWaterings({ state, first }: Member): ReadonlyMap<Bed, Wanted
 }
 
 /**
- * What can be done with the next watering of each bed: water all, hold back the lesser ones, of several as many as loses
- * least, or give up the least.
+ * What can be done with the next watering of each bed: water all, hold back as many as loses least, the one worth least
+ * first, or give that up.
  *
  * @param deciding beds that the choice is about: those that ask today, else whichever ask next
  */
 export function candidatesOf(beds: readonly Bed[], deciding: ReadonlySet<Bed>): readonly Candidate[] {
   const ranked = byWorth(beds);
+  const about = ranked.filter((bed) => deciding.has(bed));
   const idOf = ({ part }: Bed): string => part.id;
-  const orders = (refused: readonly Bed[], how: { readonly refused: number }): Orders =>
+  const orders = (refused: readonly Bed[], how: Order): Orders =>
     new Map<string, Order>([
-      ...ranked.filter((bed) => deciding.has(bed)).map((bed) => [idOf(bed), SERVED] as const),
+      ...about.map((bed) => [idOf(bed), SERVED] as const),
       ...refused.map((bed) => [idOf(bed), how] as const),
     ]);
-  const lesser = ranked.slice(1).filter((bed) => deciding.has(bed));
-  const least = ranked.at(-1);
+  const least = ranked.slice(1).slice(-1);
   return [
     { choice: "water_all", beds: [], orders: orders([], REFUSED) },
-    ...lesser.map((_, from): Candidate => {
-      const held = lesser.slice(from);
+    ...about.map((_, from): Candidate => {
+      const held = about.slice(from);
       return { choice: "hold_back", beds: held.map(idOf), orders: orders(held, REFUSED) };
     }),
-    ...(least && ranked.length > 1
-      ? [{ choice: "give_up" as const, beds: [idOf(least)], orders: orders([least], GIVEN_UP) }]
-      : []),
+    ...least.map(
+      (bed): Candidate => ({ choice: "give_up", beds: [idOf(bed)], orders: orders([bed], GIVEN_UP) }),
+    ),
   ];
 }
 

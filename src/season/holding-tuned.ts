@@ -18,8 +18,9 @@ export type Tuned = { readonly rule: HoldingRule; readonly years: readonly Tried
 
 /** Marks of a rule, spread over the season. */
 const MARKS = 5;
-/** Days that are tried for all marks at once, then what each mark alone is multiplied by, finer each time: our definition. */
+/** Days that are tried for all marks at once, and saved up to a mark; then what each mark alone is multiplied by: our definition. */
 const ALIKE: readonly number[] = [0, 3, 7, 14, 28, 56, 112];
+const SAVED_UP: readonly number[] = [7, 14, 28];
 const FINER: readonly (readonly number[])[] = [
   [0.4, 2.5],
   [0.7, 1.4],
@@ -92,29 +93,34 @@ function tunedOn(trials: readonly Trial[]): Tuned {
   return { rule, years };
 }
 
-/** The best of rules that keep the same all season, then mark by mark finer. */
+/** The best of rules that keep the same all season, then mark by mark finer, and what is saved for later too. */
 export function searched(trials: readonly Trial[]): HoldingRule {
-  let best = { marks: Array<number>(MARKS).fill(0) };
-  let order = trials.map((trial) => ({ trial, loss: lossOf(trial, best) }));
-  let least = order.reduce((sum, { loss }) => sum + loss, 0);
+  let best: HoldingRule = { marks: ALL_SEASON(0), saved: ALL_SEASON(0) };
+  let least = Infinity;
   // The seasons that lose most come first, so that a worse rule is soon seen to be one.
-  order = [...order].sort((a, b) => b.loss - a.loss);
-  const attempt = (marks: readonly number[]): void => {
+  const order = trials.map((trial) => ({ trial, loss: lossOf(trial, best) })).sort((a, b) => b.loss - a.loss);
+  const attempt = (rule: HoldingRule): void => {
     let sum = 0;
     for (const { trial } of order) {
-      sum += lossOf(trial, { marks });
+      sum += lossOf(trial, rule);
       if (sum >= least - DUST) return;
     }
-    least = sum;
-    best = { marks: [...marks] };
+    [best, least] = [rule, sum];
   };
-  for (const days of ALIKE.slice(1)) attempt(Array<number>(MARKS).fill(days));
+  least = order.reduce((sum, { loss }) => sum + loss, 0);
+  for (const days of ALIKE.slice(1)) attempt({ ...best, marks: ALL_SEASON(days) });
+  for (const days of SAVED_UP)
+    for (let until = 1; until < MARKS; until++)
+      attempt({ ...best, saved: ALL_SEASON(0).map((_, mark) => (mark < until ? days : 0)) });
   for (const factors of FINER) {
-    for (let mark = 0; mark < MARKS; mark++) {
-      for (const factor of factors) {
-        attempt(best.marks.map((other, at) => (at === mark ? (other || FROM_NOTHING) * factor : other)));
-      }
-    }
+    for (const what of ["saved", "marks"] as const)
+      for (let mark = 0; mark < MARKS; mark++)
+        for (const factor of factors) attempt({ ...best, [what]: moved(best[what], mark, factor) });
   }
   return best;
 }
+
+const ALL_SEASON = (days: number): readonly number[] => Array<number>(MARKS).fill(days);
+
+const moved = (marks: readonly number[], mark: number, factor: number): readonly number[] =>
+  marks.map((days, at) => (at === mark ? (days || FROM_NOTHING) * factor : days));

@@ -4,11 +4,14 @@ import { type Bed, takesFrom } from "./beds.ts";
 import type { Source } from "./sources.ts";
 import type { SeasonState } from "./state.ts";
 
+/** Days at marks spread evenly over the season, the first on its first day, the last on its last, straight between [day]. */
+type Marks = readonly number[];
+
 /**
- * How much is kept for the beds that are worth more, before a lesser one gets any: days of their peak need, at marks spread
- * evenly over the season, the first on its first day and the last on its last, straight lines between them [day].
+ * What is left in the tanks before a bed gets any: days of the peak need of the beds that are worth more, and days of that
+ * of all, saved for later in the season, when thirst may cost more.
  */
-export type HoldingRule = { readonly marks: readonly number[] };
+export type HoldingRule = { readonly marks: Marks; readonly saved: Marks };
 
 /** The beds of a run from the one that is worth most a square metre to the least; of equals the one watered first. */
 export function byWorth(beds: readonly Bed[]): readonly Bed[] {
@@ -21,11 +24,11 @@ export function byWorth(beds: readonly Bed[]): readonly Bed[] {
 }
 
 /**
- * The rule's days on a day of the season.
+ * Days of a rule's marks on a day of the season.
  *
  * @param share of the season that is over, 0 to 1
  */
-export function daysKept({ marks }: HoldingRule, share: number): number {
+export function daysAt(marks: Marks, share: number): number {
   const place = Math.min(1, Math.max(0, share)) * (marks.length - 1);
   const before = Math.min(marks.length - 1, Math.floor(place));
   const [from, to] = [marks[before] ?? 0, marks[before + 1] ?? marks[before] ?? 0];
@@ -35,12 +38,21 @@ export function daysKept({ marks }: HoldingRule, share: number): number {
 /** Makes every bed of a run stand back for those worth more, whatever the season's own days say. */
 export function standBack({ beds, feeders, length }: Pick<SeasonState, "beds" | "feeders" | "length">): void {
   const better: Bed[] = [];
+  const series = () => new Float64Array(length);
   for (const bed of byWorth(beds)) {
-    const ahead = bed.sources.map(({ tank }: Source) => {
-      const water = feeders[tank] ?? [];
-      return better.filter((other) => takesFrom(other, water, feeders));
-    });
-    bed.hold = { ahead, days: new Float64Array(length), refused: 0, served: 0 };
+    const among = (others: readonly Bed[]) =>
+      bed.sources.map(({ tank }: Source) => {
+        const water = feeders[tank] ?? [];
+        return others.filter((other) => takesFrom(other, water, feeders));
+      });
+    bed.hold = {
+      ahead: among(better),
+      all: among(beds),
+      days: series(),
+      saved: series(),
+      refused: 0,
+      served: 0,
+    };
     better.push(bed);
   }
 }
@@ -50,11 +62,20 @@ export function standBack({ beds, feeders, length }: Pick<SeasonState, "beds" | 
  *
  * @param last day of the season, counted from 1
  */
-export function layRule({ beds, dayInSeason }: SeasonState, rule: HoldingRule, last: number): void {
-  const days = Float64Array.from(dayInSeason, (day) =>
-    day === 0 ? 0 : daysKept(rule, last > 1 ? (day - 1) / (last - 1) : 0),
-  );
-  for (const { hold } of beds) hold?.days.set(days);
+export function layRule(
+  { beds, dayInSeason }: SeasonState,
+  { marks, saved }: HoldingRule,
+  last: number,
+): void {
+  const over = (of: Marks) =>
+    Float64Array.from(dayInSeason, (day) =>
+      day === 0 ? 0 : daysAt(of, last > 1 ? (day - 1) / (last - 1) : 0),
+    );
+  const [kept, all] = [over(marks), over(saved)];
+  for (const { hold } of beds) {
+    hold?.days.set(kept);
+    hold?.saved.set(all);
+  }
 }
 
 /** How often a bed is refused or served at its next waterings, whatever the rule says. */

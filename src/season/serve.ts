@@ -105,7 +105,8 @@ function leftForThis(state: SeasonState, bed: Bed, rank: number, day: number): n
   if (!hold) return leftOver(state, bed, rank, reserveOf(bed.before[rank], day) * state.input.holdDays);
   if (hold.refused > 0) return 0;
   if (hold.served > 0) return Infinity;
-  return leftOver(state, bed, rank, reserveOf(hold.ahead[rank], day) * (hold.days[day] as number));
+  const kept = reserveOf(hold.ahead[rank], day) * (hold.days[day] as number);
+  return leftOver(state, bed, rank, kept + reserveOf(hold.all[rank], day) * (hold.saved[day] as number));
 }
 
 /** What beds need on a peak day, of those that stand and have not been let go [m3]. */

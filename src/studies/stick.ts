@@ -5,7 +5,7 @@ import type { DailyRecord } from "../rainfall/record.ts";
 import type { SeasonFailure } from "../season/answer.ts";
 import type { Bed } from "../season/beds.ts";
 import { type InReach, inReachOf } from "../season/from-today.ts";
-import { byWorth, daysKept, type HoldingRule } from "../season/holding.ts";
+import { byWorth, daysAt, type HoldingRule } from "../season/holding.ts";
 import { type TriedYear, tunedRule } from "../season/holding-tuned.ts";
 import type { SeasonInput, TankPart } from "../season/input.ts";
 import { prepareSeason } from "../season/run.ts";
@@ -19,9 +19,9 @@ import type { Whole } from "./work-out.ts";
 export type StickMark = {
   /** 1 January to 12 December. */
   readonly month: number;
-  /** Days of peak need of the beds worth more that are kept [day], and how much water that is in all tanks [m3]. */
-  readonly days: number;
+  /** Water in reach in all tanks above which all are watered, and below which none is, to save for later [m3]. */
   readonly volume: number;
+  readonly none: number;
   /** Depth at which each tank stands when all are as full as each other [m], by id; null: more than it holds. */
   readonly depths: Readonly<Record<string, number | null>>;
 };
@@ -80,7 +80,8 @@ function marksOf(state: SeasonState, rule: HoldingRule, better: readonly Bed[]):
   const { record, dayInSeason, seasons, tanks } = state;
   const [season] = seasons;
   if (!season) return [];
-  const need = better.reduce((sum, { demand }) => sum + (demand?.peakDayNeed ?? 0), 0);
+  const needOf = (beds: readonly Bed[]) =>
+    beds.reduce((sum, { demand }) => sum + (demand?.peakDayNeed ?? 0), 0);
   const reach = inReachOf(state);
   const months = new Map<number, number[]>();
   for (let day = season.first; day <= season.last; day++) {
@@ -90,9 +91,10 @@ function marksOf(state: SeasonState, rule: HoldingRule, better: readonly Bed[]):
     months.set(month, places);
   }
   return [...months].map(([month, places]) => {
-    const days = daysKept(rule, places[Math.floor(places.length / 2)] as number);
-    const volume = days * need;
-    return { month, days, volume, depths: depthsAt(tanks.parts, reach, volume) };
+    const share = places[Math.floor(places.length / 2)] as number;
+    const none = daysAt(rule.saved, share) * needOf(state.beds);
+    const volume = none + daysAt(rule.marks, share) * needOf(better);
+    return { month, volume, none, depths: depthsAt(tanks.parts, reach, volume) };
   });
 }
 

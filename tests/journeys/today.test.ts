@@ -92,7 +92,7 @@ test("a dip changes today's lines; a line is ticked by keys, stays so, and is ta
   await done.waitFor();
   expect(await axe(page)).toEqual([]);
   await done.press("Enter");
-  await page.getByRole("button", { name: "Undo" }).press("Enter");
+  await today.getByRole("button", { name: "Undo" }).press("Enter");
   await foot(page, /Taken back: Long bed/);
   await expect.poll(() => done.count()).toBe(0);
 

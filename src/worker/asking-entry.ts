@@ -3,6 +3,7 @@
 import type { Value } from "../graph/types.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import type { Freeing } from "../season/relief.ts";
+import { adviceOf } from "../studies/advice.ts";
 import { type Answers, ask, type Base, baseOf, rebased } from "../studies/ask.ts";
 import { runFreed } from "../studies/gives-out.ts";
 import { yearMoments } from "../studies/year-moments.ts";
@@ -25,19 +26,25 @@ function freedAnswers(of: Base, run: Freeing): Answers {
   return { freed: { state: "ready", value: short, origin: "computed" } };
 }
 
-/** The one answer of a question that is no quantity. */
-const answered = (name: string, value: object): Answers => ({
-  [name]: { state: "ready", value: value as Value, origin: "computed" },
-});
-
-function answersOf(of: Base, run: Run, wanted: readonly string[]): Answers {
-  if (isFreeing(run)) return freedAnswers(of, run);
-  if ("moments" in run)
-    return answered("moments", yearMoments(of.whole, [...of.known.records.values()], run.moments));
-  return ask(of, run, wanted);
+/** The year's other moments, the same way. */
+function momentsAnswers({ whole, known }: Base, today: number): Answers {
+  const value = yearMoments(whole, [...known.records.values()], today);
+  if ("failed" in value) throw new Error(value.failed);
+  return { moments: { state: "ready", value: value as Value, origin: "computed" } };
 }
 
-const isFreeing = (run: Run): run is Freeing => "bounds" in run;
+/** What to do with today's water, the same way. */
+function adviceAnswers({ whole, known }: Base): Answers {
+  const value = adviceOf(whole, [...known.records.values()]);
+  if ("failed" in value) throw new Error(value.failed);
+  return { advice: { state: "ready", value, origin: "computed" } };
+}
+
+function answersOf(of: Base, run: Run, wanted: readonly string[]): Answers {
+  if ("bounds" in run) return freedAnswers(of, run);
+  if ("moments" in run) return momentsAnswers(of, run.moments);
+  return "asks" in run ? adviceAnswers(of) : ask(of, run, wanted);
+}
 
 addEventListener("message", ({ data }: { readonly data: ToAsked }) => {
   if (data.say === "base") {

@@ -76,9 +76,9 @@ describe("a dip", () => {
     expect(await axe(page)).toEqual([]);
     const before = await lead(page).innerText();
     await dragged(page, "Depth in Two totes", 80);
-    await lead(page).filter({ hasText: / was / }).waitFor();
+    await lead(page).filter({ hasText: /was / }).waitFor();
     const after = await lead(page).innerText();
-    expect(after).toContain(` was ${before.replace(/^Lasts to (about )?/, "").trim()}`);
+    expect(after).toContain(`was ${before.replace(/^Lasts to (about )?/, "").trim()}`);
     const depth = await levelOf(page, "Depth in Two totes");
     await page.close();
     const again = await context.newPage();

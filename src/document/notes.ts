@@ -25,9 +25,10 @@ export const NOTED_GIVENS: ReadonlyMap<string, string> = new Map(
 /** The day on which a dip that is not today's was read: a given beside the level. */
 const DIPPED_ON = "dipped_on";
 
-/** Earlier first: by day, then by the time of day, those without one first, then by id. */
+/** Earlier first: by day, then by the time of day, those without one first but for what was after the watering, then by id. */
 export function inOrder(notes: readonly Note[]): readonly Note[] {
-  const key = ({ day, minute }: Note) => `${day} ${String(minute ?? -1).padStart(4, "0")}`;
+  const key = ({ day, minute, text }: Note) =>
+    `${day} ${String(minute ?? (text === "after" ? 1440 : -1)).padStart(4, "0")}`;
   return [...notes].sort(
     (a, b) => (key(a) < key(b) ? -1 : key(a) > key(b) ? 1 : 0) || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0),
   );

@@ -62,7 +62,7 @@ async function run(wanted: Wanted): Promise<string> {
     records.push(record);
     worksheet = withRain(worksheet, record);
   }
-  worksheet = withSets(worksheet, wanted.today, wanted.sets);
+  worksheet = withSets(worksheet, wanted);
   for (const { name, value } of wanted.offers) worksheet = priceOffer(worksheet, CARD_KINDS, name, value);
   const whole = workOut(worksheet, CARD_KINDS, records);
   if (wanted.series !== null) writeSeries(wanted.series, whole, records);
@@ -71,7 +71,7 @@ async function run(wanted: Wanted): Promise<string> {
     wanted.workingBack &&
     (await workedBackReport(baseOf(worksheet, CARD_KINDS, records), CARD_KINDS, wanted.workingBack));
   const out = wanted.givesOut ? givesOutReport(worksheet, CARD_KINDS, records, whole) : null;
-  const ahead = wanted.fromToday && fromTodayAnswer(whole, records, wanted.fromToday.forecast);
+  const ahead = wanted.fromToday && fromTodayAnswer(whole, records);
   const money =
     wanted.nextMoney === null
       ? null

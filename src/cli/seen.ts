@@ -3,6 +3,8 @@
 import { dayOf, NOTED_GIVENS, notedInstead, noteOfGiven, withSeen } from "../document/notes.ts";
 import type { Worksheet } from "../document/worksheet.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
+import type { Wanted } from "./arguments.ts";
+import { typedForecast } from "./forecast.ts";
 import { findRow, setValue } from "./set-value.ts";
 
 type Set = { readonly name: string; readonly value: string };
@@ -18,8 +20,12 @@ function setOrNote(worksheet: Worksheet, { name, value }: Set): Worksheet {
   return note ? notedInstead(worksheet, note) : set;
 }
 
-/** The worksheet with all that is set, and with what is noted of today laid over it. */
-export function withSets(worksheet: Worksheet, today: string | null, sets: readonly Set[]): Worksheet {
+/** The worksheet with all that is set, and with what is noted of today and expected of the coming days laid over it. */
+export function withSets(
+  worksheet: Worksheet,
+  { today, sets, fromToday }: Pick<Wanted, "today" | "sets" | "fromToday">,
+): Worksheet {
   const dated = today === null ? worksheet : setValue(worksheet, CARD_KINDS, "site.today", today);
-  return withSeen(sets.reduce(setOrNote, dated), null);
+  const forecast = typedForecast(fromToday?.forecast ?? "", today ?? "");
+  return withSeen(sets.reduce(setOrNote, dated), null, forecast);
 }

@@ -160,17 +160,25 @@ export function dayOf(worksheet: Worksheet, clock: string | null): string | null
  * A worksheet with what was noted laid over it: today's day, levels, soaks and charges.
  *
  * @param clock today by the clock or the command line `YYYY-MM-DD`; null: nobody knows
+ * @param forecast what is expected of the coming days, as text; it is kept on the device and never in the worksheet
  * @returns the worksheet as it is worked out, never as it is saved; the very same where nothing tells of today
  */
-export function withSeen(worksheet: Worksheet, clock: string | null): Worksheet {
+export function withSeen(worksheet: Worksheet, clock: string | null, forecast = ""): Worksheet {
   const day = dayOf(worksheet, clock);
   const today = parseIsoDate(day ?? "");
   if (day === null || today === null) return worksheet;
   const latest = latestBy(worksheet.notes ?? [], today);
+  const beside: Readonly<Record<string, readonly [string, Entry]>> = {
+    site: ["today", { value: day, unit: "" }],
+    season: ["forecast", { value: forecast, unit: "" }],
+  };
   const seen = (card: Card): Card => {
     const entries = (latest.get(card.id) ?? []).flatMap(entriesOf);
-    const all = card.id === "site" ? [...entries, ["today", { value: day, unit: "" }] as const] : entries;
-    const givens = all.reduce((known, [name, entry]) => withEntry(known, name, entry), card.givens);
+    const own = beside[card.id];
+    const givens = (own ? [...entries, own] : entries).reduce(
+      (known, [name, entry]) => withEntry(known, name, entry),
+      card.givens,
+    );
     return givens === card.givens ? card : { ...card, givens };
   };
   return frozen({ ...worksheet, cards: worksheet.cards.map(seen) });

@@ -6,6 +6,7 @@ import { volumeAt } from "../physics/vessel.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import type { SeasonFailure } from "./answer.ts";
 import { dryWeather } from "./coming-days.ts";
+import type { Forecast } from "./forecast.ts";
 import { STEPPING } from "./gravity.ts";
 import type { SeasonInput } from "./input.ts";
 import { goingOn, type Moment, type Weather } from "./moment.ts";
@@ -15,7 +16,7 @@ import { prepareSeason, runDays } from "./run.ts";
 import { seasonAround } from "./spans.ts";
 import type { SeasonState } from "./state.ts";
 import { usualMorning } from "./usual-morning.ts";
-import { expecting, type Forecast, withForecast, type YearAhead, yearsAhead } from "./years-ahead.ts";
+import { expecting, withForecast, type YearAhead, yearsAhead } from "./years-ahead.ts";
 
 /** One run from today to the season's end; days null where they do not come before it [days since 1970-01-01]. */
 export type Ahead = {
@@ -165,7 +166,7 @@ function usualAndDry(
   ahead: readonly YearAhead[],
   forecast: Forecast,
 ): UsualAndDry {
-  const isLikely = (day: number) => (forecast.get(days.today + day)?.chance ?? 1) >= 0.5;
+  const isLikely = (day: number) => (forecast[days.today + day]?.chance ?? 1) >= 0.5;
   const dry = run(
     morning,
     { year: null, shift: 0 },

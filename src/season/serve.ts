@@ -5,7 +5,7 @@ import type { Bed } from "./beds.ts";
 import { HELD_BACK, type Lacks } from "./bounds.ts";
 import { addPumpLacks, addRoundLacks, addWaterLacks, isWithin, type Means } from "./lacks.ts";
 import { drawdownOf, drawnWithin } from "./run-pump.ts";
-import type { Served, Source } from "./sources.ts";
+import { handsFor, type Served, type Source } from "./sources.ts";
 import type { SeasonState } from "./state.ts";
 import { elapsedAt, fullTimeBy } from "./sun-run.ts";
 import { count } from "./tally.ts";
@@ -145,7 +145,7 @@ function pump(state: SeasonState, source: Source, { held, amount, day }: Taking)
   const from = readyAt(state, source);
   const time = sun ? elapsedAt(sun, fullTimeBy(sun, from) + running) - from : running;
   state.pumpLeft[source.pump] = (state.pumpLeft[source.pump] as number) - time - source.setUp;
-  const byHand = source.setUp + (source.attended ? time : 0);
+  const byHand = handsFor(source, time);
   state.hands.left -= byHand;
   count(source.hands, slots, byHand);
   count(source.time, slots, time);

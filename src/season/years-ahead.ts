@@ -4,20 +4,8 @@
 import { hargreaves } from "../physics/reference-evapotranspiration.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { calendarDate, dayNumber, daysInMonth } from "../units/calendar.ts";
+import { FORECAST_DAYS, type Forecast } from "./forecast.ts";
 import type { Weather } from "./moment.ts";
-
-/** What is expected of a day: rain [m], its chance [-], the highest temperature [K]; null: not said. */
-export type Expected = {
-  readonly rain: number | null;
-  readonly chance: number | null;
-  readonly highest: number | null;
-};
-
-/** By day [days since 1970-01-01]. */
-export type Forecast = ReadonlyMap<number, Expected>;
-
-/** Days from today on that a forecast may speak of. */
-export const FORECAST_DAYS = 7;
 
 /** With fewer years than these each counts shifted too, by these days: our definition. */
 export const MANY_YEARS = 10;
@@ -98,7 +86,7 @@ export function withForecast(
   today: number,
 ): readonly Weather[] {
   const wet = Array.from({ length: FORECAST_DAYS }, (_, day) =>
-    wetMembers(weathers.length, forecast.get(today + day)?.chance ?? UNSAID, day),
+    wetMembers(weathers.length, forecast[today + day]?.chance ?? UNSAID, day),
   );
   return weathers.map((weather, member) =>
     expecting(weather, forecast, today, (day) => wet[day]?.has(member) === true),
@@ -112,7 +100,7 @@ export function expecting(
   today: number,
   isWet: (day: number) => boolean,
 ): Weather {
-  if (forecast.size === 0) return weather;
+  if (Object.keys(forecast).length === 0) return weather;
   const own = {
     ...weather,
     rain: weather.rain.slice(),
@@ -121,7 +109,7 @@ export function expecting(
     eto: weather.eto.slice(),
   };
   for (let day = 0; day < Math.min(FORECAST_DAYS, own.rain.length); day++) {
-    const expected = forecast.get(today + day);
+    const expected = forecast[today + day];
     if (expected && expected.rain !== null) own.rain[day] = isWet(day) ? expected.rain : 0;
     if (expected && expected.highest !== null) heat(own, day, expected.highest);
   }

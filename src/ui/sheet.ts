@@ -79,6 +79,8 @@ export type Sheet = {
   /** What gives out first, as a sentence; null while it is not known. */
   readonly givesOut: Accessor<string | null>;
   readonly working: Accessor<boolean>;
+  /** The day it is here by the clock of the device, `YYYY-MM-DD`. */
+  readonly today: () => string;
   readonly stored: Accessor<StoredSeries | null>;
   readonly held: Accessor<boolean>;
   /** What was held for comparison; nothing while nothing is. */
@@ -135,8 +137,14 @@ export type Edits = {
   readonly moveCard: (card: Card, by: number) => void;
   readonly page: (change: Partial<Pick<Worksheet, "title" | "datum" | "currency" | "made_by">>) => void;
   readonly units: (units: UnitSystemName) => void;
-  /** Writes down what was seen or done just now; `stored` tells once it is on the disk, or that it could not be. */
-  readonly note: (said: Omit<Note, "id" | "day" | "minute">) => {
+  /**
+   * Writes down what was seen or done just now, in the place of another note where one is named; `stored` tells once it is on
+   * the disk, or that it could not be.
+   */
+  readonly note: (
+    said: Omit<Note, "id" | "day" | "minute">,
+    instead?: string,
+  ) => {
     readonly id: string;
     readonly stored: Promise<boolean>;
   };

@@ -107,6 +107,17 @@ test("a forecast of much rain makes it last longer", async () => {
   expect(halfOf(with_) > halfOf(without)).toBe(true);
 });
 
+test("a forecast of heat dries the beds of the very same week that the cards show", async () => {
+  const hot = Array.from({ length: 7 }, (_, day) => `2020-07-${20 + day}=45 degC`).join(",");
+  const asked = async (...words: string[]) => {
+    const all = [...SEATTLE, ...SEEN, "--today", "2020-07-20", "--from-today", "--json", ...words];
+    const { quantities } = JSON.parse((await run(DEMO, ...all)).stdout);
+    const [days, each] = ["week_days", "week_each"].map((row) => quantities[`tunnel_bed.${row}`].value);
+    return days.split(/, | and /).length * each;
+  };
+  expect(await asked("--forecast", hot)).toBeGreaterThan(1.2 * (await asked()));
+});
+
 test.each([
   [["--from-today"], /--today/],
   [["--today", "20.7.2020", "--from-today"], /YYYY-MM-DD/],

@@ -2,16 +2,11 @@
 
 import { describe, expect, test } from "vitest";
 import type { DailyRecord } from "../../src/rainfall/record.ts";
+import { type Expected, type Forecast, forecastText, readForecastText } from "../../src/season/forecast.ts";
 import { dayAtRank, type FromToday, fromToday, type Odds } from "../../src/season/from-today.ts";
 import type { SeasonInput } from "../../src/season/input.ts";
 import type { TodayGiven } from "../../src/season/moment-today.ts";
-import {
-  type Expected,
-  expecting,
-  type Forecast,
-  withForecast,
-  yearsAhead,
-} from "../../src/season/years-ahead.ts";
+import { expecting, withForecast, yearsAhead } from "../../src/season/years-ahead.ts";
 import { calendarDate, dayNumber } from "../../src/units/calendar.ts";
 import { bed, carry, crop, inputOf, MM, recordOf, roof, seattle, tank } from "./made.ts";
 
@@ -50,7 +45,7 @@ const given = (more: Partial<TodayGiven> = {}): TodayGiven => ({
   ...more,
 });
 
-function asked(record: DailyRecord, forecast: Forecast = new Map(), more: Partial<TodayGiven> = {}) {
+function asked(record: DailyRecord, forecast: Forecast = {}, more: Partial<TodayGiven> = {}) {
   const answer = fromToday(plan(), record, given(more), forecast);
   if ("failed" in answer) throw new Error(answer.failed);
   return answer;
@@ -121,7 +116,7 @@ describe("how long it lasts", () => {
   });
 
   test("with much water is to the season's end, in at least n of n + 1", () => {
-    const answer = fromToday(plan({ tanks: [tank(50)] }), thirty(), given(), new Map());
+    const answer = fromToday(plan({ tanks: [tank(50)] }), thirty(), given(), {});
     if ("failed" in answer || answer.kind !== "odds") throw new Error("no odds");
     expect(answer.short).toEqual({ oneInTen: null, half: null, nineInTen: null });
     expect(answer.reachesEnd).toBeCloseTo(30 / 31, 12);
@@ -135,12 +130,12 @@ describe("how long it lasts", () => {
   });
 
   test("is not asked outside the season", () => {
-    expect(asked(thirty(), new Map(), { today: dayNumber(2021, 10, 1) }).kind).toBe("out_of_season");
+    expect(asked(thirty(), {}, { today: dayNumber(2021, 10, 1) }).kind).toBe("out_of_season");
   });
 
   test("[G1] is the same whatever is asked before", () => {
     const once = asked(thirty());
-    asked(thirty(), new Map(), { levels: { tank: 0.2 } });
+    asked(thirty(), {}, { levels: { tank: 0.2 } });
     expect(asked(thirty())).toEqual(once);
   });
 });
@@ -152,8 +147,9 @@ describe("one's own forecast", () => {
     lowest: new Float64Array(length).fill(288),
     eto: new Float64Array(length).fill(4 * MM),
   });
-  const of = (expected: Partial<Expected>, day = TODAY): Forecast =>
-    new Map([[day, { rain: null, chance: null, highest: null, ...expected }]]);
+  const of = (expected: Partial<Expected>, day = TODAY): Forecast => ({
+    [day]: { rain: null, chance: null, highest: null, ...expected },
+  });
 
   test.each([0, 0.05, 0.4, 0.5, 1])(
     "brings its rain in %f of the members and none in the others",
@@ -170,7 +166,7 @@ describe("one's own forecast", () => {
   );
 
   test("brings it in half of them where no chance is stated, other members on other days", () => {
-    const both: Forecast = new Map([...of({ rain: 9 * MM }), ...of({ rain: 9 * MM }, TODAY + 1)]);
+    const both = { ...of({ rain: 9 * MM }), ...of({ rain: 9 * MM }, TODAY + 1) };
     const members = withForecast(
       Array.from({ length: 20 }, () => weather()),
       both,
@@ -195,11 +191,36 @@ describe("one's own forecast", () => {
 
   test("of much rain makes it last longer, of none not longer", () => {
     const days = (rain: number): Forecast =>
-      new Map(Array.from({ length: 7 }, (_, day) => [TODAY + day, { rain, chance: 1, highest: null }]));
+      Object.fromEntries(
+        Array.from({ length: 7 }, (_, day) => [TODAY + day, { rain, chance: 1, highest: null }]),
+      );
     const dry = recordOf(new Float64Array(DAYS), FIRST, { madeUp: false });
     const halfOf = (forecast: Forecast) =>
       oddsOf(asked(dry, forecast, { levels: { tank: 0.2 } })).short.half as number;
-    expect(halfOf(days(20 * MM))).toBeGreaterThan(halfOf(new Map()));
-    expect(halfOf(days(0))).toBe(halfOf(new Map()));
+    expect(halfOf(days(20 * MM))).toBeGreaterThan(halfOf({}));
+    expect(halfOf(days(0))).toBe(halfOf({}));
+  });
+
+  test("is read back as it was written, of today and six days more", () => {
+    const said = { ...of({ rain: 0.0051, chance: 0.4, highest: 304.15 }), ...of({ rain: 0 }, TODAY + 6) };
+    const text = forecastText({
+      ...said,
+      ...of({ rain: 1 * MM }, TODAY + 7),
+      ...of({ rain: 1 * MM }, TODAY - 1),
+    });
+    expect(readForecastText(text, TODAY)).toEqual(said);
+    // A day later the first has passed, and the eighth is within reach.
+    expect(Object.keys(readForecastText(text, TODAY + 1)).map(Number)).toEqual([TODAY + 6, TODAY + 7]);
+  });
+
+  test.each([
+    "",
+    "rubbish",
+    "2021-06-15",
+    "2021-06-15 x 7 -5; ; 2021-13-01 1 1 1",
+    "2021-06-15 -1 NaN Infinity",
+  ])("that nobody can read says nothing: %j", (text) => {
+    for (const one of Object.values(readForecastText(text, TODAY)))
+      expect(one).toEqual({ rain: null, chance: null, highest: null });
   });
 });

@@ -55,7 +55,7 @@ test("75 to 88 % of the truths lie between 0.1 and 0.9 by the probability transf
         plan,
         record,
         { today, drying: "usual", levels: { tank: 0.5 }, charges: {}, lastSoaked: { bed: today - 2 } },
-        new Map(),
+        {},
       );
       if ("failed" in answer || answer.kind !== "odds") throw new Error("no odds");
       const days = answer.ahead.map(({ short }) => short ?? Infinity);

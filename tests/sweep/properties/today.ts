@@ -81,9 +81,7 @@ function wrongOf(
     );
     const said = overdrawn(week, day, goes);
     if (said) return said;
-    const lines = beds
-      .flatMap(({ id, days }) => linesOf(id, days))
-      .filter(({ day: on }) => on === moment.date + day);
+    const lines = linesOf(beds).filter(({ day: on }) => on === moment.date + day);
     const byHand = lines.filter(({ trips }) => trips > 0).reduce((sum, { time }) => sum + time, 0);
     if (over(byHand, plan.minutesPerDay ?? Infinity)) return `${byHand} s of carrying on day ${day}`;
     for (const [place, part] of state.batteries.parts.entries()) {

@@ -137,3 +137,48 @@ function spread(rain: Float64Array, { from, to, depth }: Spell): void {
 
 /** Farthest back that what happened tells of today [day]: our definition. */
 export const TELLS_FOR = 60;
+
+const WORDS: ReadonlySet<unknown> = new Set<HappenedWord>([
+  "dipped",
+  "gave",
+  "soaked",
+  "filled",
+  "took",
+  "rain",
+  "charged",
+  "swapped",
+]);
+
+const numberOr = (value: unknown): number | null => (typeof value === "number" ? value : null);
+
+function rowsOf(text: string): readonly (readonly unknown[])[] {
+  try {
+    const rows: unknown = JSON.parse(text);
+    return Array.isArray(rows) ? rows.filter((row) => Array.isArray(row)) : [];
+  } catch {
+    return [];
+  }
+}
+
+/**
+ * What happened, out of the text in which it comes.
+ *
+ * @param text a JSON list, of each: day [days since 1970-01-01], minute, side of the watering, word, part, amount, means
+ * @returns in order; nothing of a text that is no such list
+ */
+export function readHappened(text: string): readonly Happened[] {
+  return rowsOf(text).flatMap(([date, minute, side, what, where, amount, by]): Happened[] => {
+    if (typeof date !== "number" || !WORDS.has(what) || typeof where !== "string") return [];
+    return [
+      {
+        date,
+        minute: numberOr(minute),
+        side: side === "before" || side === "after" ? side : null,
+        what: what as HappenedWord,
+        where,
+        amount: numberOr(amount),
+        by: typeof by === "string" ? by : null,
+      },
+    ];
+  });
+}

@@ -6,12 +6,12 @@ import { comingDays } from "./coming-days.ts";
 import { STEPPING } from "./gravity.ts";
 import { byDay, type Happened, type HappenedDay, isWatering, TELLS_FOR, withGauge } from "./happened.ts";
 import { goingOn, type Moment, momentOf, type Weather } from "./moment.ts";
-import type { TodayGiven, Usual } from "./moment-today.ts";
 import { notedAsk, waterNoted } from "./noted-watering.ts";
 import { runDays } from "./run.ts";
 import { fill, moveRoots } from "./soil-step.ts";
 import type { SeasonState } from "./state.ts";
 import { setLevel } from "./tank-moves.ts";
+import type { TodayGiven, Usual } from "./today-given.ts";
 import { usualVolume } from "./usual-morning.ts";
 
 export type Carrying = {

@@ -4,34 +4,17 @@
 import type { Bed } from "./beds.ts";
 import { ownBound } from "./bounds.ts";
 import { carriedOn, happenedOf } from "./carry-on.ts";
-import { comingDays, type Drying } from "./coming-days.ts";
+import { comingDays } from "./coming-days.ts";
 import { LATELY } from "./crop-days.ts";
 import { nothingGone } from "./gone.ts";
 import type { Happened } from "./happened.ts";
 import { type BedMoment, type Moment, momentOf } from "./moment.ts";
 import { type Came, fullSoil, moveRoots, passDay, type Soil } from "./soil-step.ts";
 import type { SeasonState } from "./state.ts";
+import type { TodayGiven, Usual } from "./today-given.ts";
 import { type UsualMorning, usualVolume } from "./usual-morning.ts";
 
-/** What is known of today. */
-export type TodayGiven = {
-  /** [days since 1970-01-01] */
-  readonly today: number;
-  readonly drying: Drying;
-  /** Depth of water above each tank's floor [m], by id. */
-  readonly levels: Readonly<Record<string, number>>;
-  /** Day on which a level was read, by id, left out: today. */
-  readonly dippedOn?: Readonly<Record<string, number>>;
-  /** Charge of each battery, of what can be used, by id [-]. */
-  readonly charges: Readonly<Record<string, number>>;
-  /** Day on which each bed was last soaked through, by id [days since 1970-01-01]. */
-  readonly lastSoaked: Readonly<Record<string, number>>;
-  /** All that was noted, in order; of a part that is not in it what is said above. */
-  readonly happened?: readonly Happened[];
-};
-
-/** How things usually stand on the morning of a date. */
-export type Usual = (date: number) => UsualMorning;
+export type { TodayGiven, Usual } from "./today-given.ts";
 
 /** Parts of which nothing was said: they stand as in the middle of the years. */
 export type Assumed = {

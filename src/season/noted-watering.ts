@@ -2,25 +2,13 @@
 
 import type { Bed } from "./beds.ts";
 import { type Happened, isWatering } from "./happened.ts";
+import type { Left, NotedDay } from "./noted-day.ts";
 import { drawdownOf } from "./run-pump.ts";
 import { discharge } from "./serve.ts";
 import { soakOf } from "./soil-step.ts";
 import type { Source } from "./sources.ts";
 import type { SeasonState } from "./state.ts";
 import { setLevel } from "./tank-moves.ts";
-
-/** What is noted of a day that is being run. */
-export type NotedDay = {
-  /** Beds that got what was noted and nothing else. */
-  readonly beds: ReadonlySet<string>;
-  /** Waterings, and what was seen and moved between and after them, in order. */
-  readonly noon: readonly Happened[];
-  /** Of the waterings what their tanks could not give at once; filled as the day is run. */
-  readonly left: Left[];
-};
-
-/** Water of a watering that is still to be found [m3], and where it may come from. */
-type Left = { readonly sources: readonly Source[]; volume: number };
 
 /** Shortfall that is rounding rather than want [m3]. */
 const ROUNDING = 1e-12;

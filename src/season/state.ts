@@ -14,7 +14,7 @@ import { type Gone, nothingGone } from "./gone.ts";
 import type { LeftOut, SeasonInput } from "./input.ts";
 import { keeper } from "./kept.ts";
 import { type Ledger, newLedger } from "./ledger.ts";
-import type { NotedDay } from "./noted-watering.ts";
+import type { NotedDay } from "./noted-day.ts";
 import { type Pipes, readyPipes } from "./pipes.ts";
 import { caughtUnder } from "./roof-catch.ts";
 import { type Sky, skyOf } from "./sky.ts";

@@ -29,6 +29,8 @@ export type WeekGiven = TodayGiven & {
   readonly days: number;
   /** Heat of it is counted on, rain is not: what comes is a gift. */
   readonly forecast?: Forecast;
+  /** How far off dips are [m]: odds start from as many mornings. */
+  readonly dipDoubt?: number;
 };
 
 /** A watering of the plan: what the bed asks for were it never refused, and what there will be for it. */

@@ -6,6 +6,7 @@ import type { DailyRecord } from "../rainfall/record.ts";
 import { calendarDate, dayNumber, daysInMonth } from "../units/calendar.ts";
 import { FORECAST_DAYS, type Forecast } from "./forecast.ts";
 import type { Weather } from "./moment.ts";
+import { spreadOver } from "./spread-over.ts";
 
 /** With fewer years than these each counts shifted too, by these days: our definition. */
 export const MANY_YEARS = 10;
@@ -64,15 +65,6 @@ function weatherFrom(record: DailyRecord, eto: Float64Array, date: number, lengt
 
 /** Where nobody said how likely rain is, it comes in half of all cases: our definition. */
 const UNSAID = 0.5;
-/** Spreads wet and dry over members and days without chance: the fraction of the golden ratio. */
-const GOLDEN = (Math.sqrt(5) - 1) / 2;
-
-/** Which of so many members get the rain expected on a day: its chance of them, others on each day. */
-function wetMembers(members: number, chance: number, day: number): ReadonlySet<number> {
-  const places = Array.from({ length: members }, (_, place) => place);
-  const key = (place: number) => ((place + 1) * (day + 1) * GOLDEN + place * GOLDEN) % 1;
-  return new Set(places.sort((a, b) => key(a) - key(b) || a - b).slice(0, Math.round(chance * members)));
-}
 
 /**
  * Weathers with the forecast over their first days: its rain in so many of them as it is likely, none in the others.
@@ -85,11 +77,12 @@ export function withForecast(
   forecast: Forecast,
   today: number,
 ): readonly Weather[] {
-  const wet = Array.from({ length: FORECAST_DAYS }, (_, day) =>
-    wetMembers(weathers.length, forecast[today + day]?.chance ?? UNSAID, day),
-  );
+  const members = weathers.length;
+  // Its chance of the members get the rain of a day, others on each day.
+  const ranks = Array.from({ length: FORECAST_DAYS }, (_, day) => spreadOver(members, day));
+  const wet = (day: number): number => Math.round((forecast[today + day]?.chance ?? UNSAID) * members);
   return weathers.map((weather, member) =>
-    expecting(weather, forecast, today, (day) => wet[day]?.has(member) === true),
+    expecting(weather, forecast, today, (day) => (ranks[day]?.[member] ?? members) < wet(day)),
   );
 }
 

@@ -3,7 +3,6 @@
 import { valueIn, wordIn } from "../graph/readers.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import type { SeasonFailure } from "../season/answer.ts";
-import { NO_FORECAST } from "../season/forecast.ts";
 import { type FromToday, fromToday } from "../season/from-today.ts";
 import type { SeasonInput } from "../season/input.ts";
 import { type WeekAnswer, type WeekGiven, weekPlan } from "../season/week-plan.ts";
@@ -16,7 +15,7 @@ export type FromTodayAnswer = {
 };
 
 /** What is asked of the season: nothing where there is no plan of it, no record or no day. */
-function askedOf({ results }: Whole, records: readonly DailyRecord[]) {
+export function askedOf({ results }: Whole, records: readonly DailyRecord[]) {
   const plan = valueIn(results.get("season.plan")) as SeasonInput | null;
   const given = valueIn(results.get("season.week_given")) as WeekGiven | null;
   const key = wordIn(results.get("weather.record_in_use"));
@@ -34,7 +33,7 @@ export function fromTodayOf(whole: Whole, records: readonly DailyRecord[]): From
   if (!plan) return { failed: "There is no season to go on with.", at: null };
   if (!given) return { failed: "No day is given for today.", at: null };
   if (!record) return { failed: "The rain record is not here.", at: null };
-  const lasting = fromToday(plan, record, given, given.forecast ?? NO_FORECAST);
+  const lasting = fromToday(plan, record, given);
   if ("failed" in lasting) return lasting;
   const week = weekPlan(plan, record, given);
   if ("failed" in week) return week;

@@ -2,6 +2,7 @@
 
 import { CARD_KINDS } from "../kinds/index.ts";
 import type { Freeing } from "../season/relief.ts";
+import { adviceOf } from "../studies/advice.ts";
 import { type Answers, ask, type Base, baseOf, rebased } from "../studies/ask.ts";
 import { runFreed } from "../studies/gives-out.ts";
 import type { FromAsked, Run, ToAsked } from "./asking-messages.ts";
@@ -23,7 +24,17 @@ function freedAnswers(of: Base, run: Freeing): Answers {
   return { freed: { state: "ready", value: short, origin: "computed" } };
 }
 
-const isFreeing = (run: Run): run is Freeing => "bounds" in run;
+/** What to do with today's water, the same way. */
+function adviceAnswers({ whole, known }: Base): Answers {
+  const value = adviceOf(whole, [...known.records.values()]);
+  if ("failed" in value) throw new Error(value.failed);
+  return { advice: { state: "ready", value, origin: "computed" } };
+}
+
+function answersOf(of: Base, run: Run, wanted: readonly string[]): Answers {
+  if ("bounds" in run) return freedAnswers(of, run);
+  return "asks" in run ? adviceAnswers(of) : ask(of, run, wanted);
+}
 
 addEventListener("message", ({ data }: { readonly data: ToAsked }) => {
   if (data.say === "base") {
@@ -34,7 +45,7 @@ addEventListener("message", ({ data }: { readonly data: ToAsked }) => {
   try {
     if (!base) throw new Error("No worksheet was laid before this worker.");
     const { run, wanted } = data;
-    say({ say: "answers", id, answers: isFreeing(run) ? freedAnswers(base, run) : ask(base, run, wanted) });
+    say({ say: "answers", id, answers: answersOf(base, run, wanted) });
   } catch (error) {
     say({ say: "failed", id, reason: error instanceof Error ? error.message : String(error) });
   }

@@ -6,7 +6,10 @@ import type { Freeing } from "../season/relief.ts";
 import type { Answers, Otherwise } from "../studies/ask.ts";
 
 /** What is different in one run: changes to the worksheet, a plan laid over it, or bounds set free in its season. */
-export type Run = Otherwise | Freeing;
+export type Run = Otherwise | Freeing | Advising;
+
+/** What to do with the water of the day that counts as today. */
+export type Advising = { readonly asks: "advice" };
 
 /** A question: the same worksheet under several lists of changes. */
 export type Question = {

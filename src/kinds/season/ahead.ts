@@ -2,7 +2,6 @@
 
 import { recordOf } from "../../graph/readers.ts";
 import type { Model } from "../../graph/types.ts";
-import { NO_FORECAST } from "../../season/forecast.ts";
 import { type FromToday, fromToday } from "../../season/from-today.ts";
 import type { SeasonInput } from "../../season/input.ts";
 import type { WeekGiven } from "../../season/week-plan.ts";
@@ -17,8 +16,7 @@ export const ahead: Model = {
   outputs: ["ahead"],
   run: (input) => {
     const plan = input.values["plan"] as SeasonInput;
-    const given = input.values["week_given"] as WeekGiven;
-    const answer = fromToday(plan, recordOf(input), given, given.forecast ?? NO_FORECAST);
+    const answer = fromToday(plan, recordOf(input), input.values["week_given"] as WeekGiven);
     return { ahead: "failed" in answer ? { failed: answer.failed } : { value: answer } };
   },
 };

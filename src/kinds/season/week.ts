@@ -1,6 +1,6 @@
 // The coming week and a chosen season's calendar: what is known of today goes in, each bed's days come out.
 
-import { numberIn, numberOf, recordOf, wordIn, wordOrNull } from "../../graph/readers.ts";
+import { numberIn, numberOf, numberOrNull, recordOf, wordIn, wordOrNull } from "../../graph/readers.ts";
 import type { CardView, Model, ModelInput, Outcome, Outputs, Row } from "../../graph/types.ts";
 import type { Driver } from "../../network/bounds.ts";
 import { type SeasonCalendar, seasonCalendar } from "../../season/bed-calendar.ts";
@@ -44,6 +44,7 @@ function knownToday(input: ModelInput): Outcome {
     charges: {},
     lastSoaked: daysOf(input.cards["bed"] ?? [], "last_soaked"),
     happened: readHappened(wordOrNull(input, "site.happened") ?? ""),
+    dipDoubt: numberOrNull(input, "dip_doubt") ?? 0,
     forecast: readForecastText(wordOrNull(input, "forecast") ?? "", today),
   };
   return { value: known };
@@ -52,7 +53,7 @@ function knownToday(input: ModelInput): Outcome {
 /** What is known of today, for the week's plan. */
 export const today: Model = {
   name: "today",
-  takes: ["site.today", "site.happened", "week_drying", "forecast"],
+  takes: ["site.today", "site.happened", "week_drying", "forecast", "dip_doubt"],
   surveys: {
     tank: ["level_today", "dipped_on"],
     bed: ["last_soaked"],
@@ -199,6 +200,7 @@ export const WEEK_ROWS: readonly Row[] = [
     min: 0,
     max: 9999,
   }),
+  given("dip_doubt", "A dip may be off by", "depth", [0.5, "in"], { minor: true, max: 1 }),
   text("forecast", "What is expected of the next days", "", { hidden: true }),
   hidden("week_given", "What is known of today", "today", "series"),
   hidden("week_span", "The week", "week", "series"),

@@ -5,11 +5,10 @@ import { Dynamic, Portal } from "solid-js/web";
 import { useSheet } from "../sheet.ts";
 import { shortDateWords } from "../words.ts";
 import { AtTheBed } from "./AtTheBed.tsx";
+import "./columns.css";
 import "./field.css";
 import { NotingHere } from "./noting-here.tsx";
-import type { FieldPageName } from "./pages.ts";
-
-export type FieldPageProps = { readonly go: (page: FieldPageName) => void };
+import type { FieldPageName, FieldPageProps } from "./pages.ts";
 
 /**
  * What is there. A page more is one line, such as

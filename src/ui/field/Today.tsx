@@ -3,7 +3,6 @@
 import { createMemo, For, type JSX, Show } from "solid-js";
 import { inForce } from "../../document/note-order.ts";
 import type { Note } from "../../document/worksheet.ts";
-import { valueIn } from "../../graph/readers.ts";
 import type { WeekSpan } from "../../kinds/season/week.ts";
 import {
   afterGiving,
@@ -21,28 +20,17 @@ import {
 import { isoDate, parseIsoDate } from "../../units/calendar.ts";
 import { clockText } from "../../units/clock.ts";
 import { MINUTE } from "../../units/constants.ts";
-import { showQuantity, unitFor } from "../../units/show.ts";
+import { unitFor } from "../../units/show.ts";
 import { fromSi, toSi } from "../../units/unit.ts";
+import { useVoice, useWeekSpan } from "../page/plan-voice.ts";
+import { WeekOnPaper } from "../page/WeekPlan.tsx";
 import { useSheet } from "../sheet.ts";
 import { shortDateWords } from "../words.ts";
-import type { FieldPageProps } from "./InSeason.tsx";
 import { FieldFoot, useNoting } from "./noting-here.tsx";
+import type { FieldPageProps } from "./pages.ts";
 import "./today.css";
 
 type GoRow = Extract<ToldRow, { readonly kind: "go" }>;
-
-/** As a gardener would say it aloud. */
-const FIGURES = 2;
-
-function useVoice(span: () => WeekSpan | null) {
-  const sheet = useSheet();
-  return (): Voice => ({
-    show: (si, measure) => showQuantity(si, measure, { ...sheet.showOptions(), figures: FIGURES }),
-    locale: sheet.showOptions().locale,
-    titleOf: (id) => sheet.worksheet().cards.find((card) => card.id === id)?.title ?? id,
-    driverOf: (bed) => span()?.drivers[bed] ?? "either",
-  });
-}
 
 type Pressed = {
   readonly done: boolean;
@@ -56,7 +44,7 @@ type Pressed = {
 /** A row that is pressed as a whole. */
 function Row(props: Pressed) {
   return (
-    <li>
+    <li class="today-line">
       <button
         type="button"
         class="today-row"
@@ -72,7 +60,7 @@ function Row(props: Pressed) {
           </b>
           <span class="how">{props.said}</span>
         </span>
-        <span class="tick" aria-hidden="true">
+        <span class="box" aria-hidden="true">
           {props.done ? "✓" : ""}
         </span>
       </button>
@@ -117,6 +105,9 @@ function Done(props: { readonly note: Note; readonly voice: Voice }) {
   );
 }
 
+/** Figures of an amount as it is read aloud and written down. */
+const AS_READ = 2;
+
 /** What a row writes: the water as it was read, in the sheet's own unit. */
 function useGiving(voice: () => Voice) {
   const sheet = useSheet();
@@ -128,7 +119,7 @@ function useGiving(voice: () => Voice) {
       said: {
         what: "gave",
         where: line.bed,
-        value: Number(fromSi(go.volume, unit).toPrecision(FIGURES)),
+        value: Number(fromSi(go.volume, unit).toPrecision(AS_READ)),
         unit,
         by: go.by,
       },
@@ -218,10 +209,20 @@ function Week(props: { readonly span: WeekSpan; readonly voice: Voice }) {
   );
 }
 
-export function Today(_props: FieldPageProps) {
+/** The same on paper, on a page of its own. */
+function Paper(props: { readonly span: WeekSpan }) {
   const sheet = useSheet();
-  const span = () => valueIn(sheet.result("season.week_span")) as WeekSpan | null;
-  const voice = useVoice(span);
+  return (
+    <div class="today-paper week">
+      <h2>Watering, {sheet.worksheet().title}</h2>
+      <WeekOnPaper span={props.span} />
+    </div>
+  );
+}
+
+export function Today(_props: FieldPageProps) {
+  const span = useWeekSpan();
+  const voice = useVoice();
   return (
     <>
       <div class="field-body">
@@ -229,7 +230,17 @@ export function Today(_props: FieldPageProps) {
           when={span()}
           fallback={<p class="today-lead">Dip a tank or note a soak, and it is told what to water today.</p>}
         >
-          {(held) => <Week span={held()} voice={voice()} />}
+          {(held) => (
+            <>
+              <Week span={held()} voice={voice()} />
+              <p class="today-acts">
+                <button type="button" onClick={() => window.print()}>
+                  Print the week
+                </button>
+              </p>
+              <Paper span={held()} />
+            </>
+          )}
         </Show>
       </div>
       <FieldFoot />

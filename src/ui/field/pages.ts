@@ -7,3 +7,6 @@ export type FieldPageName = (typeof FIELD_PAGES)[number];
 /** The page that an address's hash opens; null: none of these. */
 export const fieldPageIn = (hash: string): FieldPageName | null =>
   FIELD_PAGES.find((name) => hash === `#${name}`) ?? null;
+
+/** What every page is given: a way to another. */
+export type FieldPageProps = { readonly go: (page: FieldPageName) => void };

@@ -1,10 +1,12 @@
 // A worker that is asked about one worksheet after another: it keeps what it has worked out of each under its full inputs.
 
+import type { Value } from "../graph/types.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import type { Freeing } from "../season/relief.ts";
 import { adviceOf } from "../studies/advice.ts";
 import { type Answers, ask, type Base, baseOf, rebased } from "../studies/ask.ts";
 import { runFreed } from "../studies/gives-out.ts";
+import { yearMoments } from "../studies/year-moments.ts";
 import type { FromAsked, Run, ToAsked } from "./asking-messages.ts";
 
 let base: Base | null = null;
@@ -24,6 +26,13 @@ function freedAnswers(of: Base, run: Freeing): Answers {
   return { freed: { state: "ready", value: short, origin: "computed" } };
 }
 
+/** The year's other moments, the same way. */
+function momentsAnswers({ whole, known }: Base, today: number): Answers {
+  const value = yearMoments(whole, [...known.records.values()], today);
+  if ("failed" in value) throw new Error(value.failed);
+  return { moments: { state: "ready", value: value as Value, origin: "computed" } };
+}
+
 /** What to do with today's water, the same way. */
 function adviceAnswers({ whole, known }: Base): Answers {
   const value = adviceOf(whole, [...known.records.values()]);
@@ -33,6 +42,7 @@ function adviceAnswers({ whole, known }: Base): Answers {
 
 function answersOf(of: Base, run: Run, wanted: readonly string[]): Answers {
   if ("bounds" in run) return freedAnswers(of, run);
+  if ("moments" in run) return momentsAnswers(of, run.moments);
   return "asks" in run ? adviceAnswers(of) : ask(of, run, wanted);
 }
 

@@ -137,4 +137,8 @@ export const words: KindWords = {
       `utilities' pages on ground-fault breakers, read; ${PRACTICE}; ${LICENSED}`,
     ],
   },
+  frost: {
+    text: "Charge it full, take it in where it stays above freezing, and look at it every month. Its leaflet says what cold it takes; a lithium battery must not be charged below freezing.",
+    source: `${PRACTICE}; the maker decides`,
+  },
 };

@@ -18,6 +18,9 @@ export function useTold() {
     /** Notes of a part that stand, of these kinds, earliest first. */
     of: (where: string, ...what: readonly string[]): readonly Note[] =>
       notes().filter((note) => note.where === where && what.includes(note.what)),
+    /** The latest that stands of these kinds, of any part. */
+    last: (...what: readonly string[]): Note | undefined =>
+      notes().findLast((note) => what.includes(note.what)),
     isToday,
     /** "6:46 am" of today, else "Jul 19". */
     when: (note: Note): string => {

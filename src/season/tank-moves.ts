@@ -6,7 +6,7 @@ import type { TankPart } from "./input.ts";
 import type { SeasonState } from "./state.ts";
 
 /** Water at a depth that was read [m3]; of one over the brim all that it holds. */
-export const volumeRead = ({ vessel }: TankPart, depth: number): number =>
+const volumeRead = ({ vessel }: TankPart, depth: number): number =>
   volumeAt(vessel, Math.min(vessel.height, Math.max(0, depth)));
 
 /** Sets what a note tells of a tank or a battery; of anything else nothing. */

@@ -20,7 +20,7 @@ export const happening = (
   more: Partial<Happened> = {},
 ): Happened => ({ date, minute: null, side: null, what, where, amount, by: null, ...more });
 
-export function prepared(input: SeasonInput, record: DailyRecord): SeasonState {
+function prepared(input: SeasonInput, record: DailyRecord): SeasonState {
   const state = prepareSeason(input, record);
   if ("failed" in state) throw new Error(state.failed);
   return state;
@@ -104,7 +104,7 @@ const apart = (one: number, other: number): boolean =>
   !(Math.abs(one - other) <= 1e-9 * Math.max(1, Math.abs(one), Math.abs(other)));
 
 /** Where two mornings differ by more than 1e-9, in words. */
-export function differing(is: unknown, was: unknown, path = ""): string | null {
+function differing(is: unknown, was: unknown, path = ""): string | null {
   if (typeof is === "number" && typeof was === "number")
     return apart(is, was) ? `${path} is ${is} instead of ${was}` : null;
   if (typeof is !== "object" || typeof was !== "object" || is === null || was === null)

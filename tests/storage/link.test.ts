@@ -163,11 +163,12 @@ describe("a link that is wrong", () => {
   test("a bomb of 200 MB in 200 kB is stopped after its first megabyte", async () => {
     const bomb = packed("0".repeat(200_000_000));
     expect(bomb.length).toBeLessThan(300_000);
-    const before = performance.now();
+    const before = process.cpuUsage();
     expect(await reasonOf(bomb)).toBe(
       "This link unpacks to more than a worksheet can be. It was not opened.",
     );
-    expect(performance.now() - before).toBeLessThan(1000);
+    // A second of work, whatever else the machine does: all of it would be several.
+    expect(process.cpuUsage(before).user / 1e6).toBeLessThan(1);
   });
 
   test("a text at the limit is still looked at, one past it is not", async () => {

@@ -7,6 +7,7 @@ import { shortDateWords } from "../words.ts";
 import { AtTheBed } from "./AtTheBed.tsx";
 import "./columns.css";
 import "./field.css";
+import "./panel.css";
 import { NotingHere } from "./noting-here.tsx";
 import type { FieldPageName, FieldPageProps } from "./pages.ts";
 
@@ -17,6 +18,7 @@ import type { FieldPageName, FieldPageProps } from "./pages.ts";
 const PAGES: Partial<Record<FieldPageName, Component<FieldPageProps>>> = {
   bed: AtTheBed,
   today: lazy(async () => ({ default: (await import("./Today.tsx")).Today })),
+  year: lazy(async () => ({ default: (await import("./YearMoments.tsx")).YearMoments })),
 };
 
 const NAMES: Readonly<Record<FieldPageName, string>> = {
@@ -82,7 +84,7 @@ export function InSeason(props: { readonly page: FieldPageName; readonly onClose
       >
         <NotingHere>
           <Head page={page()} go={go} />
-          <Dynamic component={PAGES[page()]} go={go} />
+          <Dynamic component={PAGES[page()]} go={go} has={(name) => PAGES[name] !== undefined} />
         </NotingHere>
       </dialog>
     </Portal>

@@ -447,8 +447,12 @@ describe("what is drawn where", () => {
       lines: many.slice(1).map((index) => plainLine(`line_${index}`, `tank_${index - 1}`, `tank_${index}`)),
       beds: many.map((index) => ({ ...plainPart(`bed_${index}`, `Bed ${index}`), covered: index % 2 === 0 })),
     };
-    const start = performance.now();
-    for (const sheet of [PHONE, DESK]) layoutPlace(place, sheet);
-    expect(performance.now() - start).toBeLessThan(200);
+    const work = () => {
+      const before = process.cpuUsage();
+      for (const sheet of [PHONE, DESK]) layoutPlace(place, sheet);
+      return process.cpuUsage(before).user / 1000;
+    };
+    // Work, not time, and the best of three: on a busy machine, and while it is still being compiled, a first one tells little.
+    expect(Math.min(work(), work(), work())).toBeLessThan(200);
   });
 });

@@ -118,11 +118,7 @@ export function Seasons(props: { readonly shown: YearShown }) {
   const sheet = useSheet();
   const both = () => ({ now: props.shown.seasons(), held: props.shown.heldSeasons() });
   const isPhone = () => sheet.looking.width() === "phone";
-  const table = () => {
-    const series = sheet.stored();
-    const around = (year: number) => props.shown.around(year) ?? { from: 0, to: 0 };
-    return series ? seasonsTable(both(), series, around, sheet.showOptions()) : null;
-  };
+  const around = (year: number) => props.shown.around(year) ?? { from: 0, to: 0 };
   const words = () => {
     const short = both().now.filter(({ daysShort }) => daysShort > 0).length;
     return `Short days, season by season: ${short} of ${both().now.length} seasons have any.`;
@@ -134,7 +130,9 @@ export function Seasons(props: { readonly shown: YearShown }) {
         <Show when={both().held}>
           <span class="aside">dashed: as held</span>
         </Show>
-        <Show when={table()}>{(rows) => <TableBehind table={rows()} />}</Show>
+        <Show when={sheet.stored()}>
+          {(series) => <TableBehind table={seasonsTable(both(), series(), around, sheet.showOptions())} />}
+        </Show>
       </header>
       <Chart
         plot={seasonsPlot(both())}

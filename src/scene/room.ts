@@ -17,6 +17,14 @@ export type Room = {
   readonly isFree: (x: number, y: number, width: number, height: number) => boolean;
 };
 
+/** From one end of a straight stroke to the other, no step longer than a square. */
+function walk(from: Spot2, to: Spot2, at: (x: number, y: number) => void): void {
+  const [across, down] = [to[0] - from[0], to[1] - from[1]];
+  const steps = Math.max(1, Math.ceil(Math.hypot(across, down) / (CELL - 1)));
+  for (let step = 0; step <= steps; step++)
+    at(from[0] + across * (step / steps), from[1] + down * (step / steps));
+}
+
 /** An empty sheet of a size [px]; nothing is free beyond its edges. */
 export function newRoom(width: number, height: number): Room {
   const [columns, rows] = [Math.ceil(width / CELL), Math.ceil(height / CELL)];
@@ -35,14 +43,8 @@ export function newRoom(width: number, height: number): Room {
       isKnown[row] = 0;
     }
   };
-  const takeLine = (fromX: number, fromY: number, toX: number, toY: number, around: number): void => {
-    const steps = Math.max(1, Math.ceil(Math.hypot(toX - fromX, toY - fromY) / (CELL - 1)));
-    for (let step = 0; step <= steps; step++) {
-      const share = step / steps;
-      const [x, y] = [fromX + (toX - fromX) * share, fromY + (toY - fromY) * share];
-      mark(x - around, y - around, x + around, y + around);
-    }
-  };
+  const takeLine = (from: Spot2, to: Spot2, around = STROKE): void =>
+    walk(from, to, (x, y) => mark(x - around, y - around, x + around, y + around));
   const lookAlong = (row: number): void => {
     let first = columns;
     for (let at = row * columns + columns - 1; at >= row * columns; at--) {
@@ -54,13 +56,10 @@ export function newRoom(width: number, height: number): Room {
   return {
     take: ({ x, y, width: across, height: high }, around = 0) =>
       mark(x - around, y - around, x + across + around, y + high + around),
-    takeLine: (from, to, around = STROKE) => takeLine(from[0], from[1], to[0], to[1], around),
-    takePath: (d, around = STROKE) => {
+    takeLine,
+    takePath: (d, around) => {
       for (const line of flatten(d))
-        for (const [index, [x, y]] of line.entries()) {
-          const [fromX, fromY] = line[index - 1] ?? [x, y];
-          takeLine(fromX, fromY, x, y, around);
-        }
+        for (const [index, to] of line.entries()) takeLine(line[index - 1] ?? to, to, around);
     },
     isFree: (x, y, across, high) => {
       if (x < 0 || y < 0 || x + across > width || y + high > height) return false;

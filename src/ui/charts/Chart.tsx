@@ -1,6 +1,6 @@
 // A chart as `scene/plot.ts` draws it, as wide as its place; what is laid over it gets its frame. Beside it its table.
 
-import { createMemo, createSignal, For, Index, type JSX, Show } from "solid-js";
+import { type Accessor, createMemo, createSignal, For, Index, type JSX, Show } from "solid-js";
 import { type DrawnPlot, drawPlot, type Plot, type PlotTable } from "../../scene/plot.ts";
 import type { Frame } from "../../scene/plot-marks.ts";
 import { createElementWidth } from "./element-width.ts";
@@ -93,7 +93,8 @@ export function Chart(props: {
   readonly table?: PlotTable;
   /** A picture, unless what is laid over it answers to keys. */
   readonly role?: "img" | "group";
-  readonly children?: (frame: Frame) => JSX.Element;
+  /** Made once; what is in it follows the frame. */
+  readonly children?: (frame: Accessor<Frame>) => JSX.Element;
 }) {
   const { width, watch } = createElementWidth(WIDTH);
   const drawn = createMemo(() => {
@@ -114,7 +115,7 @@ export function Chart(props: {
         <Index each={drawn().shapes}>{(shape) => <path class={shape().look} d={shape().d} />}</Index>
         <TickWords drawn={drawn()} />
         <Marks drawn={drawn()} />
-        {props.children?.(drawn().frame)}
+        {props.children?.(() => drawn().frame)}
       </svg>
       <Show when={props.table}>{(table) => <TableBehind table={table()} />}</Show>
     </div>

@@ -166,7 +166,8 @@ function pump(state: SeasonState, source: Source, { held, amount, day }: Taking)
   return { amount, time, trips: 0 };
 }
 
-function discharge(state: SeasonState, source: Source, energy: number): void {
+/** Takes energy out of the battery behind a source, at most all its charge [J]. */
+export function discharge(state: SeasonState, source: Source, energy: number): void {
   if (source.battery < 0) return;
   const { batteries, ledger, slots } = state;
   // The bisection that fits a charge may end a hair above it, or leave a hair in it.

@@ -6,6 +6,7 @@ import type { Freeing } from "../season/relief.ts";
 import { adviceOf } from "../studies/advice.ts";
 import { type Answers, ask, type Base, baseOf, rebased } from "../studies/ask.ts";
 import { runFreed } from "../studies/gives-out.ts";
+import { stickOf } from "../studies/stick.ts";
 import { yearMoments } from "../studies/year-moments.ts";
 import type { FromAsked, Run, ToAsked } from "./asking-messages.ts";
 
@@ -26,24 +27,20 @@ function freedAnswers(of: Base, run: Freeing): Answers {
   return { freed: { state: "ready", value: short, origin: "computed" } };
 }
 
-/** The year's other moments, the same way. */
-function momentsAnswers({ whole, known }: Base, today: number): Answers {
-  const value = yearMoments(whole, [...known.records.values()], today);
-  if ("failed" in value) throw new Error(value.failed);
-  return { moments: { state: "ready", value: value as Value, origin: "computed" } };
-}
-
-/** What to do with today's water, the same way. */
-function adviceAnswers({ whole, known }: Base): Answers {
-  const value = adviceOf(whole, [...known.records.values()]);
-  if ("failed" in value) throw new Error(value.failed);
-  return { advice: { state: "ready", value, origin: "computed" } };
+/** The one answer of a question that is no quantity, under its name. */
+function answered(name: string, value: object): Answers {
+  if ("failed" in value) throw new Error(String(value.failed));
+  return { [name]: { state: "ready", value: value as Value, origin: "computed" } };
 }
 
 function answersOf(of: Base, run: Run, wanted: readonly string[]): Answers {
+  const { whole, known } = of;
+  const records = [...known.records.values()];
   if ("bounds" in run) return freedAnswers(of, run);
-  if ("moments" in run) return momentsAnswers(of, run.moments);
-  return "asks" in run ? adviceAnswers(of) : ask(of, run, wanted);
+  if ("moments" in run) return answered("moments", yearMoments(whole, records, run.moments));
+  if (!("asks" in run)) return ask(of, run, wanted);
+  const { asks } = run;
+  return answered(asks, asks === "advice" ? adviceOf(whole, records) : stickOf(whole, records));
 }
 
 addEventListener("message", ({ data }: { readonly data: ToAsked }) => {

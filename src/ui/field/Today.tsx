@@ -1,7 +1,7 @@
 // Today and the week: a row for each go, pressed once it is done; what is pressed is a note of today and stays.
 
 import { createMemo, For, type JSX, Show } from "solid-js";
-import { inForce } from "../../document/notes.ts";
+import { inForce } from "../../document/note-order.ts";
 import type { Note } from "../../document/worksheet.ts";
 import type { WeekSpan } from "../../kinds/season/week.ts";
 import {

@@ -14,7 +14,6 @@ import {
   openTitle,
   openWords,
   type ToldRow,
-  takenBackWords,
   type Voice,
 } from "../../telling/today.ts";
 import { isoDate, parseIsoDate } from "../../units/calendar.ts";
@@ -78,16 +77,15 @@ function useDone(today: () => string | undefined) {
   );
 }
 
-/** A note of today, pressed again to take it back. */
+/** A note of today; pressed, it comes back into the foot, to be taken back there. */
 function Done(props: { readonly note: Note; readonly voice: Voice }) {
-  const sheet = useSheet();
-  const { note: write } = useNoting();
+  const { recall } = useNoting();
   const title = () => props.voice.titleOf(props.note.where);
   const isGiven = () => props.note.what === "gave";
   const amount = () =>
     isGiven() ? props.voice.show(toSi(props.note.value ?? 0, props.note.unit ?? "gal"), "volume") : "";
   const at = () =>
-    props.note.minute === undefined ? "" : clockText(props.note.minute * MINUTE, sheet.showOptions().locale);
+    props.note.minute === undefined ? "" : clockText(props.note.minute * MINUTE, props.voice.locale);
   return (
     <Row
       done
@@ -95,12 +93,10 @@ function Done(props: { readonly note: Note; readonly voice: Voice }) {
       title={isGiven() ? title() : openTitle(props.note.where, props.voice)}
       amount={amount()}
       said={props.note.by ? props.voice.titleOf(props.note.by) : "done"}
-      onPress={() =>
-        write({
-          said: { what: "undid", where: props.note.where, undoes: props.note.id },
-          words: takenBackWords(isGiven() ? gaveWords(title(), amount()) : openedWords(title())),
-        })
-      }
+      onPress={() => {
+        const { id, day: _day, minute: _minute, ...said } = props.note;
+        recall(id, { said, words: isGiven() ? gaveWords(title(), amount()) : openedWords(title()) });
+      }}
     />
   );
 }

@@ -204,9 +204,12 @@ export function makeEdits(tools: Tools): Edits {
     page: (change) =>
       session.edit("Change the worksheet's head", (worksheet) => setWorksheet(worksheet, change)),
     units: (units) => session.edit("Units", (worksheet) => setWorksheet(worksheet, { units })),
-    note: (said) => {
+    note: (said, instead) => {
       const note = noteNow(said);
-      return { id: note.id, stored: session.note((worksheet) => noted(todayIsNow(worksheet), note)) };
+      const undone =
+        instead === undefined ? [] : [noteNow({ what: "undid", where: said.where, undoes: instead })];
+      const stored = session.note((worksheet) => [...undone, note].reduce(noted, todayIsNow(worksheet)));
+      return { id: note.id, stored };
     },
     today: () =>
       session.edit("Today", (worksheet) =>

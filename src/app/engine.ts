@@ -23,8 +23,16 @@ const KEPT_MADE_UP = 4;
 /** Graph and results that belong together. */
 export type View = { readonly worksheet: Worksheet; readonly graph: Graph; readonly results: Results };
 
-/** The engine of one open worksheet. */
-export function createEngine(first: Worksheet, given: readonly DailyRecord[]) {
+/**
+ * The engine of one open worksheet.
+ *
+ * @param forecast what this device keeps of the coming days
+ */
+export function createEngine(
+  first: Worksheet,
+  given: readonly DailyRecord[],
+  forecast: () => string = () => "",
+) {
   const answers = new Map<string, Outputs>();
   const records = new Map(given.map((record) => [record.key, record]));
   // A record that can be made up is made up where it is read.
@@ -36,7 +44,7 @@ export function createEngine(first: Worksheet, given: readonly DailyRecord[]) {
   let client: WorkerClient | null = null;
 
   const work = (worksheet: Worksheet, previous?: View): View => {
-    const applied = titlesApart(withSeen(worksheet, today()));
+    const applied = titlesApart(withSeen(worksheet, today(), forecast()));
     const graph = graphFor(applied, CARD_KINDS, previous?.graph);
     return { worksheet: applied, graph, results: evaluate(graph, applied, settled, previous?.results) };
   };

@@ -52,6 +52,7 @@ const shared: PageShared = {
   words: fetchWords(() => setSaid("Cautions and explanations could not be fetched yet; trying again.")),
   shelf,
   recordShelf,
+  device: notes,
   readOnce: createReadOnce(notes),
   journal: makeJournal(notes, tab.writer),
   typed,

@@ -5,6 +5,7 @@ import type { Worksheet } from "../document/worksheet.ts";
 import type { Words } from "../graph/words.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import type { Bundle } from "../storage/bundle.ts";
+import type { InstantStore } from "../storage/instant-store.ts";
 import type { Journal } from "../storage/journal.ts";
 import type { RecordShelf } from "../storage/record-shelf.ts";
 import type { Shelf } from "../storage/shelf.ts";
@@ -37,6 +38,8 @@ export type Laid = {
 export type Thrown = { readonly id: string; readonly worksheet: Worksheet };
 
 export type PageShared = {
+  /** What is kept on this device and in no worksheet. */
+  readonly device: InstantStore;
   /** Cautions read once on this device. */
   readonly readOnce: ReturnType<typeof createReadOnce>;
   /** What rows and cautions mean, once it is loaded. */

@@ -21,6 +21,7 @@ import type { Results } from "../graph/evaluate.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { createEngine, type Engine, type View } from "./engine.ts";
 import { followOtherTabs } from "./following.ts";
+import { createForecast } from "./forecast.ts";
 import type { Laid, PageShared } from "./page-shared.ts";
 import { createSaving } from "./saving.ts";
 
@@ -115,7 +116,8 @@ function createSteps(engine: Engine, { history, setHistory, show }: Standing) {
 
 /** Everything that changes while a worksheet is open. */
 export function createSession(laid: Laid, shared: PageShared) {
-  const engine = createEngine(laid.worksheet, laid.records);
+  const forecast = createForecast(shared.device, laid.id);
+  const engine = createEngine(laid.worksheet, laid.records, forecast.text);
   const [history, setHistory] = createSignal<History<Worksheet>>(startHistory(laid.worksheet));
   const { held, hold } = createHeld(engine, () => history().present);
   const { saver, saved, setSaved, refused, notice, setNotice } = createSaving(laid, shared, (title) =>
@@ -152,6 +154,14 @@ export function createSession(laid: Laid, shared: PageShared) {
     ...steps,
     engine,
     history,
+    forecast: {
+      ...forecast,
+      set: (text: string): void =>
+        batch(() => {
+          forecast.set(text);
+          engine.update(history().present);
+        }),
+    },
     notice,
     refused,
     /** Tells the reader something that stays until it is put away. */
@@ -174,8 +184,10 @@ export function createSession(laid: Laid, shared: PageShared) {
     note: async (change: (worksheet: Worksheet) => Worksheet): Promise<boolean> => {
       if (laid.readOnly) return false;
       note(change);
-      await saver.flush();
-      return !refused() && saver.isIdle();
+      // What was changed meanwhile is saved with it, or after it.
+      do await saver.flush();
+      while (!refused() && !saver.isIdle());
+      return !refused();
     },
     edit: (...asked: Parameters<typeof edit>): void => {
       if (!laid.readOnly) edit(...asked);

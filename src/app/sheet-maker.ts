@@ -93,7 +93,7 @@ export function createSheet(laid: Laid, shared: PageShared) {
   const reader = makeReader(session, showOptions, shared.words);
   const sheet: Sheet = {
     kinds: CARD_KINDS,
-    worksheet: createMemo(() => titlesApart(withSeen(session.worksheet(), today()))),
+    worksheet: createMemo(() => titlesApart(withSeen(session.worksheet(), today(), session.forecast.text()))),
     showOptions,
     readOptions: createSame(() => ({
       locale: session.worksheet().locale,
@@ -105,6 +105,7 @@ export function createSheet(laid: Laid, shared: PageShared) {
     ...createTelling(session, reader, (id) => typeof sheet.doubting()?.spanOf(id) === "string"),
     beginning: async () => (await import("./beginning.ts")).makeBeginning(session, shared),
     working: () => engine.view().results.requests.length > 0,
+    today,
     held: () => session.held() !== null,
     saved: session.saved,
     canUndo: session.undoLabel,

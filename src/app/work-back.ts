@@ -2,7 +2,7 @@
 
 import { nodeOf } from "../graph/nodes.ts";
 import { numberIn } from "../graph/readers.ts";
-import { shownOf } from "../graph/shown.ts";
+import { labelOf, shownOf } from "../graph/shown.ts";
 import type { NumberGiven } from "../graph/types.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import { STARTS } from "../kinds/starts.ts";
@@ -10,6 +10,7 @@ import { moversOf } from "../studies/moved-by.ts";
 import { sheetToTry, valueTrials } from "../studies/try.ts";
 import { type Turn, turnOf } from "../studies/turn.ts";
 import { type Met, type WorkedBack as Worked, workBack } from "../studies/work-back.ts";
+import { answerName } from "../telling/answer-names.ts";
 import { alreadySaid, alsoSaid, foundSaid, neverSaid } from "../telling/work-back.ts";
 import type { WorkBackTools, WorkedBack } from "../ui/work-back/work-back.ts";
 import { MEASURES, type Measure, type MeasureName } from "../units/measures.ts";
@@ -130,11 +131,14 @@ export function createWorkBack(tools: InHandTools, asker: Asker): WorkBackTools 
       const { units, locale, currency } = options();
       const { unit } = of.scale;
       const present = Number(fromSi(now, unit).toPrecision(FIGURES));
+      const name = answerName(answer) ?? labelOf(graph, worksheet, answer);
+      // A bare count says of what it is.
+      const named = (shown: string) => (Number.isNaN(Number(shown)) ? shown : `${name} ${shown}`);
       const worked = await workBack(answersAt(of, answer), of.scale, present, { sense, target });
       return saidOf(
         worked,
         of,
-        (value) => shownOf(worksheet, node, value, options()),
+        (value) => named(shownOf(worksheet, node, value, options())),
         // As it will stand there once it is set, never rounded.
         (value) => showQuantity(toSi(value, unit), of.row.measure, { units, locale, currency, unit }),
       );

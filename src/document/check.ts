@@ -6,6 +6,7 @@ import { frozen } from "./freeze.ts";
 import { lenientCard, lenientPlan, lenientSheet } from "./lenient.ts";
 import { LIMITS } from "./limits.ts";
 import { migrate } from "./migrate.ts";
+import { noteKind } from "./note-kinds.ts";
 import { united } from "./notes.ts";
 import {
   FORBIDDEN_NAMES,
@@ -147,6 +148,12 @@ function forbiddenName(list: readonly Plain[]): ReadProblem | null {
   return null;
 }
 
+/** Words of notes that nobody here knows, told once each. */
+function unknownWords(notes: readonly Note[]): readonly string[] {
+  const words = new Set(notes.filter(({ what }) => !noteKind(what)).map(({ what }) => what));
+  return [...words].map((word) => `What "${word}" means in the notes is not known here. It is kept.`);
+}
+
 function assemble(worksheet: PlainObject, newer: boolean, earlier: readonly string[]): WorksheetReading {
   const list = listOf(worksheet, "cards");
   if ("path" in list) return { ok: false, problems: [list] };
@@ -181,7 +188,14 @@ function assemble(worksheet: PlainObject, newer: boolean, earlier: readonly stri
     ok: true,
     worksheet: frozen(whole),
     readOnly: newer,
-    notes: [...earlier, ...newerNotes, ...cards.notes, ...plans.notes, ...notes.notes],
+    notes: [
+      ...earlier,
+      ...newerNotes,
+      ...cards.notes,
+      ...plans.notes,
+      ...notes.notes,
+      ...unknownWords(notes.read),
+    ],
   };
 }
 

@@ -50,7 +50,8 @@ function copyText(value: string, path: string): string {
 }
 
 function copyList(value: readonly unknown[], path: string, depth: number, budget: Budget): PlainList {
-  if (value.length > LIMITS.list) throw new Refused(path, `This list has more than ${LIMITS.list} parts.`);
+  const most = path === "notes" ? LIMITS.notes : LIMITS.list;
+  if (value.length > most) throw new Refused(path, `This list has more than ${most} parts.`);
   return Array.from(value, (part, index) => copy(part, join(path, index), depth + 1, budget));
 }
 

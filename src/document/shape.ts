@@ -3,6 +3,7 @@
 import * as z from "zod/mini";
 import { ORIGINS, spanProblem } from "./entry-fits.ts";
 import { LIMITS } from "./limits.ts";
+import { NOTE_KINDS, type NoteKind, noteProblem } from "./note-kinds.ts";
 import { FORBIDDEN_NAMES } from "./plain.ts";
 
 // The checker would otherwise probe for compiling code at run time, which the page's policy forbids and reports.
@@ -69,7 +70,7 @@ export const planShape = z.looseObject({
   removed: z._default(z.array(id).check(z.maxLength(LIMITS.cards)), []),
 });
 
-export const noteShape = z.looseObject({
+const noteFields = z.looseObject({
   id: z.string().check(z.regex(/^[0-9a-f]{32}$/)),
   day: z.string().check(z.regex(/^\d{4}-\d{2}-\d{2}$/)),
   minute: z.exactOptional(z.int().check(z.minimum(0), z.maximum(1439))),
@@ -83,6 +84,11 @@ export const noteShape = z.looseObject({
   by: z.exactOptional(id),
   text: z.exactOptional(text),
   undoes: z.exactOptional(z.string().check(z.maxLength(LIMITS.id))),
+});
+
+export const noteShape = noteFields.check(({ value, issues }) => {
+  const problem = noteProblem(value);
+  if (problem) issues.push({ code: "custom", message: problem.message, path: [...problem.at], input: value });
 });
 
 /** Everything but the cards, plans and notes, which are checked one by one. */
@@ -104,12 +110,31 @@ const worksheetShape = z.extend(sheetShape, {
   notes: z.exactOptional(z.array(noteShape).check(z.maxLength(LIMITS.notes))),
 });
 
+/** What each known word of a note wants, as a schema says it. */
+function wants(what: string, { value, with: second, words }: NoteKind): unknown {
+  const amount = ["value", "unit"];
+  const must = [...(value ? amount : []), ...(second ? ["with"] : []), ...(words && !value ? ["text"] : [])];
+  return {
+    if: { properties: { what: { const: what } } },
+    // biome-ignore lint/suspicious/noThenProperty: a schema's own word
+    then: { required: must, ...(words && !value ? { properties: { text: { enum: words } } } : {}) },
+  };
+}
+
+function notesToJson(notes: unknown): unknown {
+  const { items, ...list } = notes as { readonly items: object };
+  const known = Object.entries<NoteKind>(NOTE_KINDS).filter(([, { value, words }]) => value || words);
+  return { ...list, items: { ...items, allOf: known.map(([what, kind]) => wants(what, kind)) } };
+}
+
 /** JSON Schema of a stored worksheet, for whoever writes one by hand or reads one elsewhere. */
 export function worksheetJsonSchema(): unknown {
+  const { properties, ...schema } = z.toJSONSchema(worksheetShape, { io: "input" });
   return {
     title: "Eavesdrip worksheet, version 3",
     description:
       "Numbers as the user typed them, each with its unit. Whatever the schema does not know is kept when saving.",
-    ...z.toJSONSchema(worksheetShape, { io: "input" }),
+    ...schema,
+    properties: { ...properties, notes: notesToJson(properties?.notes) },
   };
 }

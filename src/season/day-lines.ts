@@ -1,53 +1,117 @@
-// What to water on each day of a plan: one line a day, a bed and a means.
+// What to water on each day of a plan: one line a day and a bed, with the goes in which it is done.
 
 import type { Bound } from "../network/bounds.ts";
-import type { BedDay } from "./day-log.ts";
+import type { BedDay, Portion } from "./day-log.ts";
+
+/** Water by one means at one time: by its delivery or carry, after so long from the hour of watering on. */
+export type Go = Omit<Portion, "id"> & { readonly by: string };
 
 export type DayLine = {
   /** [days since 1970-01-01] */
   readonly day: number;
   readonly bed: string;
-  /** Water to give [m3], by which delivery or carry, its running or carrying time [s], and rounds with cans. */
+  /** Water to give [m3], by which delivery or carry most of it, running or carrying time [s], and rounds with cans. */
   readonly volume: number;
   readonly by: string;
   readonly time: number;
   readonly trips: number;
-  /** Goes of a tank, and after each but the first how long after the hour of watering it begins [s]. */
+  /** One's own time: setting up, holding the hose, carrying [s]. */
+  readonly hands: number;
+  /** Times that a tank is drawn from as full as it is then, and how long after the hour of watering the later ones begin [s]. */
   readonly tankfuls: number;
   readonly waits: readonly number[];
-  /** What the bed asks for that day, by all means [m3], and what stands in the way of the rest; null: nothing. */
+  /** What the bed asks for that day [m3], and what stands in the way of the rest; null: nothing. */
   readonly asked: number;
   readonly why: Bound | null;
+  readonly goes: readonly Go[];
 };
+
+/** A bed that asks on a day and gets nothing worth a walk. */
+export type Refusal = Pick<DayLine, "day" | "bed" | "asked" | "why">;
 
 /** Less than this share of what is asked for is not worth a walk: our definition. */
 const LEAST = 1 / 20;
 
-/** The lines of a bed's days, in order; what is too little for a line is left out. */
-export function linesOf(bed: string, days: readonly BedDay[]): readonly DayLine[] {
-  return days.flatMap((day) =>
-    day.given < day.asked * LEAST
-      ? []
-      : linesOfDay(bed, day).filter(({ volume }) => volume >= day.asked * LEAST),
-  );
+/** A bed's day as a line; null where it gets too little for one, or asks for nothing. */
+function lineOf(bed: string, { date, from, asked, given, bound }: BedDay): DayLine | null {
+  const goes = goesOf(from).filter(({ volume }) => volume >= asked * LEAST);
+  return asked > 0 && goes.length > 0
+    ? summed({ day: date, bed, asked, why: given < asked ? bound : null }, goes)
+    : null;
 }
 
-function linesOfDay(bed: string, { date, from, asked, bound }: BedDay): readonly DayLine[] {
-  const means = [...new Set(from.map(({ id }) => id))];
-  return means.map((by) => {
-    const goes = from.filter(({ id }) => id === by);
-    const sum = (of: (go: BedDay["from"][number]) => number) => goes.reduce((all, go) => all + of(go), 0);
-    return {
-      day: date,
-      bed,
-      volume: sum(({ volume }) => volume),
-      by,
-      time: sum(({ time }) => time),
-      trips: sum(({ trips }) => trips),
-      tankfuls: goes.length,
-      waits: goes.map(({ wait }) => wait).filter((wait) => wait > 0),
-      asked,
-      why: bound,
-    };
+function summed({ day, bed, asked, why }: Refusal, goes: readonly Go[]): DayLine {
+  const sum = (of: (go: Go) => number) => goes.reduce((all, go) => all + of(go), 0);
+  const most = goes.reduce((a, b) => (b.volume > a.volume ? b : a));
+  const starts = [...new Set(goes.map(({ wait }) => wait))];
+  return {
+    day,
+    bed,
+    volume: sum(({ volume }) => volume),
+    by: most.by,
+    time: sum(({ time }) => time),
+    trips: sum(({ trips }) => trips),
+    hands: sum(({ hands }) => hands),
+    tankfuls: starts.length,
+    waits: starts.filter((wait) => wait > 0),
+    asked,
+    why,
+    goes,
+  };
+}
+
+/** What one means gives at one time, in order. */
+const goesOf = (from: readonly Portion[]): readonly Go[] => from.map(({ id, ...go }) => ({ by: id, ...go }));
+
+type Beds = readonly { readonly id: string; readonly days: readonly BedDay[] }[];
+
+const inTurn = <Line extends { readonly day: number }>(lines: readonly Line[]): readonly Line[] =>
+  [...lines].sort((a, b) => a.day - b.day);
+
+/**
+ * The lines of a plan.
+ *
+ * @param beds in the order in which they are watered
+ * @returns by day, then in that order
+ */
+export const linesOf = (beds: Beds): readonly DayLine[] =>
+  inTurn(beds.flatMap(({ id, days }) => days.flatMap((day) => lineOf(id, day) ?? [])));
+
+/** Beds that ask and get next to nothing: by day, then in the order in which they are watered. */
+export const refusalsOf = (beds: Beds): readonly Refusal[] =>
+  inTurn(
+    beds.flatMap(({ id, days }) =>
+      days.flatMap((day) =>
+        day.asked > 0 && lineOf(id, day) === null
+          ? [{ day: day.date, bed: id, asked: day.asked, why: day.bound }]
+          : [],
+      ),
+    ),
+  );
+
+/** Water that a bed got today [m3]. */
+export type Given = { readonly bed: string; readonly volume: number };
+
+/** The lines with what was given today taken off that day's goes, the first of them first; next to nothing left is nothing. */
+export function afterGiven(
+  lines: readonly DayLine[],
+  today: number,
+  given: readonly Given[],
+): readonly DayLine[] {
+  return lines.flatMap((line) => {
+    const got = given.filter(({ bed }) => bed === line.bed).reduce((sum, { volume }) => sum + volume, 0);
+    return line.day !== today || got === 0 ? [line] : (lineLess(line, got) ?? []);
   });
+}
+
+function lineLess(line: DayLine, got: number): DayLine | null {
+  let over = got;
+  const goes = line.goes.flatMap((go) => {
+    const share = Math.max(0, go.volume - over) / go.volume;
+    over = Math.max(0, over - go.volume);
+    return share * go.volume < line.asked * LEAST
+      ? []
+      : [{ ...go, volume: go.volume * share, time: go.time * share }];
+  });
+  return goes.length > 0 ? summed({ ...line, asked: line.asked - got }, goes) : null;
 }

@@ -4,14 +4,16 @@ import { BOUNDS, type Bound } from "../network/bounds.ts";
 import type { Bed } from "./beds.ts";
 import { ownBound } from "./bounds.ts";
 import { isThirsty } from "./soil-step.ts";
-import type { Served, Source } from "./sources.ts";
+import { handsFor, type Served, type Source } from "./sources.ts";
 
-/** What one source gave on a day: water [m3], its running or carrying time [s], rounds with cans. */
+/** What one source gave on a day: water [m3], its running or carrying time [s], rounds with cans; one's own time and that of setting up [s]. */
 export type Portion = {
   readonly id: string;
   readonly volume: number;
   readonly time: number;
   readonly trips: number;
+  readonly hands: number;
+  readonly setUp: number;
   /** From the hour of watering until the tank was full again for it [s]; 0: the first go. */
   readonly wait: number;
 };
@@ -62,9 +64,10 @@ export function noteServed(
   bed: Bed,
   { rank, amount, time, trips, wait }: Served & { readonly rank: number; readonly wait: number },
 ): void {
-  const { id } = bed.sources[rank] as Source;
+  const source = bed.sources[rank] as Source;
   const portions = log.today.get(bed.part.id) ?? [];
-  portions.push({ id, volume: amount, time, trips, wait });
+  const hands = handsFor(source, time);
+  portions.push({ id: source.id, volume: amount, time, trips, hands, setUp: source.setUp, wait });
   log.today.set(bed.part.id, portions);
 }
 

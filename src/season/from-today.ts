@@ -6,16 +6,18 @@ import { volumeAt } from "../physics/vessel.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import type { SeasonFailure } from "./answer.ts";
 import { dryWeather } from "./coming-days.ts";
+import { type Forecast, NO_FORECAST } from "./forecast.ts";
 import { STEPPING } from "./gravity.ts";
 import type { SeasonInput } from "./input.ts";
 import { goingOn, type Moment, type Weather } from "./moment.ts";
 import { type Assumed, assumedOf, knownBeds, momentToday, type TodayGiven } from "./moment-today.ts";
+import { type Doubt, doubtedMornings } from "./morning-doubt.ts";
 import { reachOf } from "./reachable.ts";
 import { prepareSeason, runDays } from "./run.ts";
 import { seasonAround } from "./spans.ts";
 import type { SeasonState } from "./state.ts";
-import { usualMorning } from "./usual-morning.ts";
-import { expecting, type Forecast, withForecast, type YearAhead, yearsAhead } from "./years-ahead.ts";
+import { pastMornings, usualMorning } from "./usual-morning.ts";
+import { expecting, withForecast, type YearAhead, yearsAhead } from "./years-ahead.ts";
 
 /** One run from today to the season's end; days null where they do not come before it [days since 1970-01-01]. */
 export type Ahead = {
@@ -42,6 +44,8 @@ export type Odds = {
   /** Years of the record that reach so far, and runs: more where each counts shifted too. */
   readonly years: number;
   readonly members: number;
+  /** Runs that are still to come, where only a part of them was asked. */
+  readonly awaited: number;
   readonly short: Ranks;
   readonly empty: Ranks;
   /** Chance that no bed goes short before the season's end: at least so much. */
@@ -49,14 +53,33 @@ export type Odds = {
   readonly ahead: readonly Ahead[];
 };
 
-export type UsualAndDry = { readonly kind: "usual_and_dry"; readonly usual: Ahead; readonly dry: Ahead };
+/** Without odds: a usual run and a dry one, as the weather is made up, or as no year of the record reaches so far. */
+export type UsualAndDry = {
+  readonly kind: "usual_and_dry";
+  readonly because: "made_up" | "too_short";
+  readonly usual: Ahead;
+  readonly dry: Ahead;
+};
 
 export type FromToday = {
   readonly today: number;
   /** The season's last day. */
   readonly last: number;
+  /** Water in reach of the beds this morning, as it was noted or usually is [m3]. */
+  readonly now: number;
   readonly assumed: Assumed;
 } & (Odds | UsualAndDry | { readonly kind: "out_of_season" });
+
+/** What is known of today and expected of the coming days. */
+export type AheadGiven = TodayGiven & {
+  readonly forecast?: Forecast;
+  /** By how much a dip is off, one standard deviation [m]; left out: dips are exact. */
+  readonly dipDoubt?: number;
+};
+
+/** Every so-manieth member, from one of them on: so that a few are known at once. */
+export type Members = { readonly from: number; readonly every: number };
+const ALL: Members = { from: 0, every: 1 };
 
 /** Less in reach than this share of what full tanks give is empty: our definition. */
 const EMPTY = 0.01;
@@ -88,15 +111,16 @@ type Morning = {
   readonly whole: SeasonState;
   readonly moment: Moment;
   readonly reach: InReach;
+  readonly doubt: Doubt;
 };
 
-type InReach = {
+export type InReach = {
   readonly tanks: readonly { readonly place: number; readonly under: number }[];
-  full: number;
+  readonly full: number;
 };
 
 /** Tanks whose water comes to a bed, and what of it lies too low [m3]. */
-function inReachOf({ input, tanks }: SeasonState): InReach {
+export function inReachOf({ input, tanks }: SeasonState): InReach {
   const { network, lines, deliveries } = input;
   const reach = reachOf({ network, tanks: tanks.parts, lines, pumps: deliveries });
   const serving = tanks.parts.flatMap(({ id, vessel }, place) => {
@@ -109,26 +133,32 @@ function inReachOf({ input, tanks }: SeasonState): InReach {
 /**
  * How long what there is lasts, from the state of this morning.
  *
- * @param forecast of the next seven days; none is known of the others
+ * @param given what was noted, and one's own forecast of the next seven days
+ * @param members of the odds that are run; of made-up weather all are
  * @returns odds of past years; of made-up weather, which gives none, a usual and a dry run; or why there is nothing to say
  * @source Day 1985 (Extended streamflow forecasting), ranks k / (n + 1); the same day as in runSeason
  */
 export function fromToday(
   input: SeasonInput,
   record: DailyRecord,
-  given: TodayGiven,
-  forecast: Forecast,
+  given: AheadGiven,
+  members: Members = ALL,
 ): FromToday | SeasonFailure {
   const whole = prepareSeason(input, record);
   if ("failed" in whole) return whole;
   const { today } = given;
   const season = seasonAround(input, today);
-  const base = { today, last: season?.end ?? today, assumed: assumedOf(whole, given) };
+  const assumed = assumedOf(whole, given);
+  const base = { today, last: season?.end ?? today, now: 0, assumed };
   if (!season) return { ...base, kind: "out_of_season" };
   try {
     const moment = momentToday(whole, given, (date) => usualMorning(input, record, date));
-    const morning = { input, whole, moment, reach: inReachOf(whole) };
-    return { ...base, ...lasting(morning, record, { today, last: season.end }, forecast) };
+    const reach = inReachOf(whole);
+    const doubt = { assumed, dip: given.dipDoubt ?? 0, past: () => pastMornings(input, record, today) };
+    const morning = { input, whole, moment, reach, doubt };
+    const now = inReach(reach, (place) => moment.tanks[whole.tanks.parts[place]?.id ?? ""] ?? 0);
+    const days = { today, last: season.end };
+    return { ...base, now, ...lasting(morning, record, { days, forecast: given.forecast, members }) };
   } catch (error) {
     if (error instanceof DomainError) return { failed: error.message, at: null };
     throw error;
@@ -136,7 +166,14 @@ export function fromToday(
 }
 
 type Days = { readonly today: number; readonly last: number };
-function lasting(morning: Morning, record: DailyRecord, days: Days, forecast: Forecast): Odds | UsualAndDry {
+type Asked = {
+  readonly days: Days;
+  readonly forecast: Forecast | undefined;
+  readonly members: Members;
+};
+
+function lasting(morning: Morning, record: DailyRecord, asked: Asked): Odds | UsualAndDry {
+  const { days, forecast = NO_FORECAST, members } = asked;
   const { years, ahead } = yearsAhead(record, morning.whole.eto, days);
   if (record.madeUp || ahead.length === 0) return usualAndDry(morning, record, days, ahead, forecast);
   const weathers = withForecast(
@@ -144,17 +181,35 @@ function lasting(morning: Morning, record: DailyRecord, days: Days, forecast: Fo
     forecast,
     days.today,
   );
-  const runs = ahead.map((one, member) => run(morning, one, weathers[member] as Weather));
+  const { whole, moment, doubt } = morning;
+  const starting = doubtedMornings(whole, moment, doubt, ahead.length);
+  const runs = ahead.flatMap((one, member) => {
+    if (member % members.every !== members.from) return [];
+    return [run({ ...morning, moment: starting(member) }, one, weathers[member] as Weather)];
+  });
+  return oddsOf(runs, years, ahead.length - runs.length);
+}
+
+function oddsOf(runs: readonly Ahead[], years: number, awaited: number): Odds {
   const neverShort = runs.filter(({ short }) => short === null).length;
   return {
     kind: "odds",
     years,
     members: runs.length,
+    awaited,
     short: ranksOf(runs.map(({ short }) => short)),
     empty: ranksOf(runs.map(({ empty }) => empty)),
     reachesEnd: neverShort / (runs.length + 1),
     ahead: runs,
   };
+}
+
+/** Odds of some members and of others as one; whatever gives no odds is whole as it is. */
+export function joinedOdds(one: FromToday, other: FromToday): FromToday {
+  if (one.kind !== "odds" || other.kind !== "odds") return other;
+  const inOrder = (a: Ahead, b: Ahead) => (a.year ?? 0) - (b.year ?? 0) || a.shift - b.shift;
+  const runs = [...one.ahead, ...other.ahead].sort(inOrder);
+  return { ...one, ...oddsOf(runs, one.years, one.awaited - other.members) };
 }
 
 /** The middle one of the made-up years, with rain that is likelier than not; and days as dry as they usually are, with none. */
@@ -165,7 +220,7 @@ function usualAndDry(
   ahead: readonly YearAhead[],
   forecast: Forecast,
 ): UsualAndDry {
-  const isLikely = (day: number) => (forecast.get(days.today + day)?.chance ?? 1) >= 0.5;
+  const isLikely = (day: number) => (forecast[days.today + day]?.chance ?? 1) >= 0.5;
   const dry = run(
     morning,
     { year: null, shift: 0 },
@@ -175,11 +230,12 @@ function usualAndDry(
     .map((one) => run(morning, one, expecting(one.weather, forecast, days.today, isLikely)))
     .sort((a, b) => (a.short ?? Infinity) - (b.short ?? Infinity) || 0);
   const usual = runs[Math.floor((runs.length - 1) / 2)] ?? dry;
-  return { kind: "usual_and_dry", usual, dry };
+  return { kind: "usual_and_dry", because: record.madeUp ? "made_up" : "too_short", usual, dry };
 }
 
-function run(
-  { input, whole, moment, reach }: Morning,
+/** From a morning on through the weather of the days to come, as the season goes. */
+export function run(
+  { input, whole, moment, reach }: Omit<Morning, "doubt">,
   { year, shift }: Pick<Ahead, "year" | "shift">,
   weather: Weather,
 ): Ahead {
@@ -196,12 +252,9 @@ function run(
   };
 }
 
-function waterIn({ stored, length }: SeasonState, { tanks }: InReach): Float64Array {
-  const water = new Float64Array(length);
-  for (const { place, under } of tanks) {
-    const held = stored[place] as Float64Array;
-    for (let day = 0; day < length; day++)
-      water[day] = (water[day] as number) + Math.max(0, (held[day] as number) - under);
-  }
-  return water;
-}
+const waterIn = ({ stored, length }: SeasonState, reach: InReach): Float64Array =>
+  Float64Array.from({ length }, (_, day) => inReach(reach, (place) => stored[place]?.[day] ?? 0));
+
+/** Water that can come to a bed [m3]. */
+const inReach = ({ tanks }: InReach, heldIn: (place: number) => number): number =>
+  tanks.reduce((sum, { place, under }) => sum + Math.max(0, heldIn(place) - under), 0);

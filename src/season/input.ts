@@ -239,6 +239,8 @@ export type BedPart = {
   readonly airCorrects: boolean;
   /** Null: never let go. */
   readonly letGo: LetGo | null;
+  /** What a square meter of it is worth to its grower, against others [1/m2]. */
+  readonly worth: number;
 };
 
 export type LeftOut = {

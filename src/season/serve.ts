@@ -5,7 +5,7 @@ import type { Bed } from "./beds.ts";
 import { HELD_BACK, type Lacks } from "./bounds.ts";
 import { addPumpLacks, addRoundLacks, addWaterLacks, isWithin, type Means } from "./lacks.ts";
 import { drawdownOf, drawnWithin } from "./run-pump.ts";
-import type { Served, Source } from "./sources.ts";
+import { handsFor, type Served, type Source } from "./sources.ts";
 import type { SeasonState } from "./state.ts";
 import { elapsedAt, fullTimeBy } from "./sun-run.ts";
 import { count } from "./tally.ts";
@@ -57,7 +57,7 @@ function byRounds(state: SeasonState, source: Source, most: number): number {
 }
 
 /** Full running by the hour, from the hour of watering on, of a pump that today's sun drives; null where it has a battery. */
-function sunOn(state: SeasonState, source: Source, day: number): readonly number[] | null {
+export function sunOn(state: SeasonState, source: Source, day: number): readonly number[] | null {
   if (!source.sun) return null;
   const months = state.wet[day] === 1 ? source.sun.wet : source.sun.dry;
   return months[state.months[day] as number] ?? NO_SUN;
@@ -68,9 +68,13 @@ const readyAt = (state: SeasonState, source: Source): number =>
   DAY - (state.pumpLeft[source.pump] as number) + source.setUp;
 
 /** Full running that comes together within a time from now [s]. */
-function runningWithin(hours: readonly number[] | null, from: number, time: number): number {
+export function runningWithin(hours: readonly number[] | null, from: number, time: number): number {
   return hours ? fullTimeBy(hours, from + Math.max(0, time)) - fullTimeBy(hours, from) : time;
 }
+
+/** How long a pump is at it from a time after the hour of watering on, for so much running in full [s]. */
+export const elapsedFor = (sun: readonly number[] | null, from: number, running: number): number =>
+  sun ? elapsedAt(sun, fullTimeBy(sun, from) + running) - from : running;
 
 /** How long a pump may run for want of time, sun and hands, and the charge behind it. */
 function meansOf(state: SeasonState, source: Source, day: number): Means {
@@ -101,12 +105,25 @@ function byPump(state: SeasonState, source: Source, { held, most, means }: Pumpi
 
 /** What may be taken so that the rest still covers the held days of the beds before this one [m3]. */
 function leftForThis(state: SeasonState, bed: Bed, rank: number, day: number): number {
+  const { hold } = bed;
+  if (!hold) return leftOver(state, bed, rank, reserveOf(bed.before[rank], day) * state.input.holdDays);
+  if (hold.refused > 0) return 0;
+  if (hold.served > 0) return Infinity;
+  return leftOver(state, bed, rank, reserveOf(hold.ahead[rank], day) * (hold.days[day] as number));
+}
+
+/** What beds need on a peak day, of those that stand and have not been let go [m3]. */
+function reserveOf(beds: readonly Bed[] | undefined, day: number): number {
   let reserve = 0;
-  for (const other of bed.before[rank] ?? []) {
+  for (const other of beds ?? []) {
     if (other.letGo?.[day] === 1) continue;
     if ((other.days.potential[day] as number) > 0) reserve += other.demand?.peakDayNeed ?? 0;
   }
-  reserve *= state.input.holdDays;
+  return reserve;
+}
+
+/** What the water behind a bed's source holds beyond a reserve [m3]. */
+function leftOver(state: SeasonState, bed: Bed, rank: number, reserve: number): number {
   if (reserve === 0) return Infinity;
   const { volume, dead } = state.tanks;
   let left = 0;
@@ -143,9 +160,9 @@ function pump(state: SeasonState, source: Source, { held, amount, day }: Taking)
   const { time: running, energy } = drawdownOf(source, held, amount);
   const sun = sunOn(state, source, day);
   const from = readyAt(state, source);
-  const time = sun ? elapsedAt(sun, fullTimeBy(sun, from) + running) - from : running;
+  const time = elapsedFor(sun, from, running);
   state.pumpLeft[source.pump] = (state.pumpLeft[source.pump] as number) - time - source.setUp;
-  const byHand = source.setUp + (source.attended ? time : 0);
+  const byHand = handsFor(source, time);
   state.hands.left -= byHand;
   count(source.hands, slots, byHand);
   count(source.time, slots, time);
@@ -153,7 +170,8 @@ function pump(state: SeasonState, source: Source, { held, amount, day }: Taking)
   return { amount, time, trips: 0 };
 }
 
-function discharge(state: SeasonState, source: Source, energy: number): void {
+/** Takes energy out of the battery behind a source, at most all its charge [J]. */
+export function discharge(state: SeasonState, source: Source, energy: number): void {
   if (source.battery < 0) return;
   const { batteries, ledger, slots } = state;
   // The bisection that fits a charge may end a hair above it, or leave a hair in it.

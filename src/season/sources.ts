@@ -50,6 +50,10 @@ export function pumpsOf(input: SeasonInput): readonly string[] {
 /** What a source gave: water [m3], its running or carrying time [s], rounds with cans. */
 export type Served = { readonly amount: number; readonly time: number; readonly trips: number };
 
+/** One's own time for a watering of so much running or carrying [s]. */
+export const handsFor = ({ roundVolume, setUp, attended }: Source, time: number): number =>
+  roundVolume > 0 ? time : setUp + (attended ? time : 0);
+
 /**
  * A pump and its hose, ready to run.
  *

@@ -1,10 +1,9 @@
-// How things usually stand on the morning of a calendar day: the middle of a run's years, part by part.
+// How things usually stand on the morning of a calendar day: in each of a run's years, and in their middle, part by part.
 
 import type { DailyRecord } from "../rainfall/record.ts";
 import { calendarDate } from "../units/calendar.ts";
-import type { Bed } from "./beds.ts";
 import { STEPPING } from "./gravity.ts";
-import type { SeasonInput } from "./input.ts";
+import type { SeasonInput, TankPart } from "./input.ts";
 import { contentKey, keeper } from "./kept.ts";
 import { quantile } from "./peak-day.ts";
 import { prepareSeason, runDays } from "./run.ts";
@@ -18,11 +17,21 @@ export type UsualMorning = {
   readonly beds: Readonly<Record<string, Soil>>;
 };
 
-const KEPT = keeper<UsualMorning>(4);
+/** Water that usually stands in a tank [m3]. */
+export const usualVolume = ({ id, vessel, startShare }: TankPart, { tanks }: UsualMorning): number =>
+  tanks[id] ?? vessel.volume * startShare;
+
+const KEPT = keeper<readonly UsualMorning[]>(4);
+const KEPT_MIDDLE = keeper<UsualMorning>(4);
 
 /** Days around the date that count too where the record has few years: without them a short record's middle is one shower. */
 const AROUND = 7;
 const MANY_YEARS = 10;
+
+function keyOf(input: SeasonInput, date: number): string {
+  const { month, day } = calendarDate(date);
+  return `${month}-${day} ${contentKey(input)}`;
+}
 
 /**
  * The middle of all years of a run on the morning of a date, part by part.
@@ -32,20 +41,24 @@ const MANY_YEARS = 10;
  * @source definition: the median over the years of the same run as runSeason, of fewer than ten also of the week around
  */
 export function usualMorning(input: SeasonInput, record: DailyRecord, date: number): UsualMorning {
-  const { month, day } = calendarDate(date);
-  return KEPT(record, `${month}-${day} ${contentKey(input)}`, () => usualOn(input, record, date));
+  return KEPT_MIDDLE(record, keyOf(input, date), () => middleOf(pastMornings(input, record, date)));
 }
 
-function usualOn(input: SeasonInput, record: DailyRecord, date: number): UsualMorning {
+/** The mornings of a date in a run's years, as they were; of fewer than ten years also those of the week around. */
+export function pastMornings(input: SeasonInput, record: DailyRecord, date: number): readonly UsualMorning[] {
+  return KEPT(record, keyOf(input, date), () => seenOn(input, record, date));
+}
+
+function seenOn(input: SeasonInput, record: DailyRecord, date: number): readonly UsualMorning[] {
   const state = prepareSeason(input, record);
-  if ("failed" in state) return { tanks: {}, batteries: {}, beds: {} };
+  if ("failed" in state) return [];
   const wanted = new Set(eveningsBefore(state, date));
-  const seen: Seen[] = [];
+  const seen: UsualMorning[] = [];
   state.watch = (day) => {
-    if (wanted.has(day)) seen.push(seenIn(state));
+    if (wanted.has(day)) seen.push(standing(state));
   };
   runDays(state, STEPPING, { first: 0, last: Math.max(0, ...wanted) });
-  return middleOf(state, seen);
+  return seen;
 }
 
 /** Days of a record whose evening is that before the calendar day of a date. */
@@ -63,44 +76,27 @@ function eveningsBefore({ record, length }: SeasonState, date: number): readonly
   return days;
 }
 
-type Seen = {
-  readonly volumes: Float64Array;
-  readonly charges: Float64Array;
-  readonly soils: readonly Soil[];
-};
-
-const seenIn = ({ tanks, batteries, beds }: SeasonState): Seen => ({
-  volumes: tanks.volume.slice(),
-  charges: batteries.charge.slice(),
-  soils: beds.map(({ soil }) => ({ ...soil })),
+/** As it stands now. */
+const standing = ({ tanks, batteries, beds }: SeasonState): UsualMorning => ({
+  tanks: Object.fromEntries(tanks.parts.map(({ id }, place) => [id, tanks.volume[place] as number])),
+  batteries: Object.fromEntries(
+    batteries.parts.map(({ id }, place) => [id, batteries.charge[place] as number]),
+  ),
+  beds: Object.fromEntries(beds.map(({ part, soil }) => [part.id, { ...soil }])),
 });
 
-function middleOf({ tanks, batteries, beds }: SeasonState, seen: readonly Seen[]): UsualMorning {
-  const middle = (of: (one: Seen) => number) => quantile(seen.map(of), 0.5);
-  const soilOf = (place: number, part: keyof Soil) => middle(({ soils }) => (soils[place] as Soil)[part]);
-  const byId = <Part, Value>(parts: readonly Part[], id: (part: Part) => string, of: (at: number) => Value) =>
-    Object.fromEntries(parts.map((part, place) => [id(part), of(place)]));
-  if (seen.length === 0) return { tanks: {}, batteries: {}, beds: {} };
+function middleOf(seen: readonly UsualMorning[]): UsualMorning {
+  const [first] = seen;
+  if (!first) return { tanks: {}, batteries: {}, beds: {} };
+  const middle = (of: (one: UsualMorning) => number) => quantile(seen.map(of), 0.5);
+  const mapped = <Value>(parts: object, of: (id: string) => Value): Record<string, Value> =>
+    Object.fromEntries(Object.keys(parts).map((id) => [id, of(id)]));
   return {
-    tanks: byId(
-      tanks.parts,
-      ({ id }) => id,
-      (at) => middle(({ volumes }) => volumes[at] as number),
-    ),
-    batteries: byId(
-      batteries.parts,
-      ({ id }) => id,
-      (at) => middle(({ charges }) => charges[at] as number),
-    ),
-    beds: byId<Bed, Soil>(
-      beds,
-      ({ part }) => part.id,
-      (at) => ({
-        depletion: soilOf(at, "depletion"),
-        rest: soilOf(at, "rest"),
-        layer: soilOf(at, "layer"),
-        zone: soilOf(at, "zone"),
-      }),
-    ),
+    tanks: mapped(first.tanks, (id) => middle(({ tanks }) => tanks[id] as number)),
+    batteries: mapped(first.batteries, (id) => middle(({ batteries }) => batteries[id] as number)),
+    beds: mapped(first.beds, (id) => {
+      const part = (name: keyof Soil) => middle(({ beds }) => (beds[id] as Soil)[name]);
+      return { depletion: part("depletion"), rest: part("rest"), layer: part("layer"), zone: part("zone") };
+    }),
   };
 }

@@ -7,18 +7,21 @@ import { weekday } from "../units/calendar.ts";
 import type { SeasonFailure } from "./answer.ts";
 import type { Bed } from "./beds.ts";
 import { dryWeather } from "./coming-days.ts";
+import { type DayLine, linesOf, type Refusal, refusalsOf } from "./day-lines.ts";
 import { type BedDay, newLog, type Portion } from "./day-log.ts";
+import { type Forecast, NO_FORECAST } from "./forecast.ts";
 import { STEPPING } from "./gravity.ts";
 import type { SeasonInput } from "./input.ts";
 import { goingOn } from "./moment.ts";
 import { assumedOf, dryDay, knownBeds, momentToday, type TodayGiven } from "./moment-today.ts";
+import { type Opening, openings } from "./openings.ts";
 import { type Wanted, wantedWaterings } from "./planned-waterings.ts";
 import { prepareSeason, runDays } from "./run.ts";
 import { isThirsty, moveRoots } from "./soil-step.ts";
 import type { SeasonState } from "./state.ts";
 import { usualMorning } from "./usual-morning.ts";
 import { type Way, waysOf } from "./ways.ts";
-import { expecting, type Forecast } from "./years-ahead.ts";
+import { expecting } from "./years-ahead.ts";
 
 /** How things stand today, and for how long to plan. */
 export type WeekGiven = TodayGiven & {
@@ -26,6 +29,8 @@ export type WeekGiven = TodayGiven & {
   readonly days: number;
   /** Heat of it is counted on, rain is not: what comes is a gift. */
   readonly forecast?: Forecast;
+  /** How far off dips are [m]: odds start from as many mornings. */
+  readonly dipDoubt?: number;
 };
 
 /** A watering of the plan: what the bed asks for were it never refused, and what there will be for it. */
@@ -74,6 +79,10 @@ export type WeekAnswer = {
   readonly assumedTanks: readonly string[];
   /** In order of ids. */
   readonly beds: readonly BedWeek[];
+  readonly lines: readonly DayLine[];
+  readonly refused: readonly Refusal[];
+  /** Hoses to be opened today. */
+  readonly opens: readonly Opening[];
 };
 
 /**
@@ -95,18 +104,22 @@ export function weekPlan(
   try {
     const moment = momentToday(whole, given, (date) => usualMorning(input, record, date));
     const dry = dryWeather(record, whole.eto, { today, last }, given.drying);
-    const weather = expecting(dry, given.forecast ?? new Map(), today, () => false);
+    const weather = expecting(dry, given.forecast ?? NO_FORECAST, today, () => false);
     const { state, first } = goingOn(input, moment, weather, knownBeds(whole));
     const assumed = assumedOf(whole, given);
     const starts = state.beds.map((bed) => startOf(state, bed, assumed.beds, first));
     state.log = newLog();
     runDays(state, STEPPING, { first, last: state.length - 1 });
     const beds = state.beds.map((bed, place) => bedWeek(state, bed, starts[place] as Start, first));
+    const asking = beds.flatMap(({ id, days }) => ((days[0]?.asked ?? 0) > 0 ? [id] : []));
     return {
       first: today,
       last,
       assumedTanks: assumed.tanks,
-      beds: beds.sort((a, b) => (a.id < b.id ? -1 : 1)),
+      lines: linesOf(beds),
+      refused: refusalsOf(beds),
+      opens: openings(goingOn(input, moment, weather, knownBeds(whole)).state, new Set(asking)),
+      beds: [...beds].sort((a, b) => (a.id < b.id ? -1 : 1)),
     };
   } catch (error) {
     if (error instanceof DomainError) return { failed: error.message, at: null };
@@ -135,7 +148,7 @@ function startOf(state: SeasonState, bed: Bed, assumed: readonly string[], from:
     thirsty: thirstyFrom(bed, from),
     wanted,
     each,
-    ways: each === null ? [] : waysOf(state, bed, each),
+    ways: each === null ? [] : waysOf(state, bed, each, from),
   };
 }
 

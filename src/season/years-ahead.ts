@@ -4,20 +4,9 @@
 import { hargreaves } from "../physics/reference-evapotranspiration.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { calendarDate, dayNumber, daysInMonth } from "../units/calendar.ts";
+import { FORECAST_DAYS, type Forecast } from "./forecast.ts";
 import type { Weather } from "./moment.ts";
-
-/** What is expected of a day: rain [m], its chance [-], the highest temperature [K]; null: not said. */
-export type Expected = {
-  readonly rain: number | null;
-  readonly chance: number | null;
-  readonly highest: number | null;
-};
-
-/** By day [days since 1970-01-01]. */
-export type Forecast = ReadonlyMap<number, Expected>;
-
-/** Days from today on that a forecast may speak of. */
-export const FORECAST_DAYS = 7;
+import { spreadOver } from "./spread-over.ts";
 
 /** With fewer years than these each counts shifted too, by these days: our definition. */
 export const MANY_YEARS = 10;
@@ -76,15 +65,6 @@ function weatherFrom(record: DailyRecord, eto: Float64Array, date: number, lengt
 
 /** Where nobody said how likely rain is, it comes in half of all cases: our definition. */
 const UNSAID = 0.5;
-/** Spreads wet and dry over members and days without chance: the fraction of the golden ratio. */
-const GOLDEN = (Math.sqrt(5) - 1) / 2;
-
-/** Which of so many members get the rain expected on a day: its chance of them, others on each day. */
-function wetMembers(members: number, chance: number, day: number): ReadonlySet<number> {
-  const places = Array.from({ length: members }, (_, place) => place);
-  const key = (place: number) => ((place + 1) * (day + 1) * GOLDEN + place * GOLDEN) % 1;
-  return new Set(places.sort((a, b) => key(a) - key(b) || a - b).slice(0, Math.round(chance * members)));
-}
 
 /**
  * Weathers with the forecast over their first days: its rain in so many of them as it is likely, none in the others.
@@ -97,11 +77,12 @@ export function withForecast(
   forecast: Forecast,
   today: number,
 ): readonly Weather[] {
-  const wet = Array.from({ length: FORECAST_DAYS }, (_, day) =>
-    wetMembers(weathers.length, forecast.get(today + day)?.chance ?? UNSAID, day),
-  );
+  const members = weathers.length;
+  // Its chance of the members get the rain of a day, others on each day.
+  const ranks = Array.from({ length: FORECAST_DAYS }, (_, day) => spreadOver(members, day));
+  const wet = (day: number): number => Math.round((forecast[today + day]?.chance ?? UNSAID) * members);
   return weathers.map((weather, member) =>
-    expecting(weather, forecast, today, (day) => wet[day]?.has(member) === true),
+    expecting(weather, forecast, today, (day) => (ranks[day]?.[member] ?? members) < wet(day)),
   );
 }
 
@@ -112,7 +93,7 @@ export function expecting(
   today: number,
   isWet: (day: number) => boolean,
 ): Weather {
-  if (forecast.size === 0) return weather;
+  if (Object.keys(forecast).length === 0) return weather;
   const own = {
     ...weather,
     rain: weather.rain.slice(),
@@ -121,7 +102,7 @@ export function expecting(
     eto: weather.eto.slice(),
   };
   for (let day = 0; day < Math.min(FORECAST_DAYS, own.rain.length); day++) {
-    const expected = forecast.get(today + day);
+    const expected = forecast[today + day];
     if (expected && expected.rain !== null) own.rain[day] = isWet(day) ? expected.rain : 0;
     if (expected && expected.highest !== null) heat(own, day, expected.highest);
   }

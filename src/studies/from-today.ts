@@ -3,22 +3,19 @@
 import { valueIn, wordIn } from "../graph/readers.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import type { SeasonFailure } from "../season/answer.ts";
-import { type DayLine, linesOf } from "../season/day-lines.ts";
 import { type FromToday, fromToday } from "../season/from-today.ts";
 import type { SeasonInput } from "../season/input.ts";
-import { type WeekGiven, weekPlan } from "../season/week-plan.ts";
-import type { Forecast } from "../season/years-ahead.ts";
+import { type WeekAnswer, type WeekGiven, weekPlan } from "../season/week-plan.ts";
 import { isMadeUpKey, madeUpRecord } from "./made-up-records.ts";
 import type { Whole } from "./work-out.ts";
 
 export type FromTodayAnswer = {
   readonly lasting: FromToday;
-  /** By day, then in the order in which the beds are watered. */
-  readonly lines: readonly DayLine[];
+  readonly week: WeekAnswer;
 };
 
 /** What is asked of the season: nothing where there is no plan of it, no record or no day. */
-function askedOf({ results }: Whole, records: readonly DailyRecord[]) {
+export function askedOf({ results }: Whole, records: readonly DailyRecord[]) {
   const plan = valueIn(results.get("season.plan")) as SeasonInput | null;
   const given = valueIn(results.get("season.week_given")) as WeekGiven | null;
   const key = wordIn(results.get("weather.record_in_use"));
@@ -30,29 +27,15 @@ function askedOf({ results }: Whole, records: readonly DailyRecord[]) {
  * How long it lasts from today on, and the lines of the week.
  *
  * @param records all that are known, made-up ones among them
- * @param forecast of the next seven days
  */
-export function fromTodayOf(
-  whole: Whole,
-  records: readonly DailyRecord[],
-  forecast: Forecast,
-): FromTodayAnswer | SeasonFailure {
+export function fromTodayOf(whole: Whole, records: readonly DailyRecord[]): FromTodayAnswer | SeasonFailure {
   const { plan, given, record } = askedOf(whole, records);
   if (!plan) return { failed: "There is no season to go on with.", at: null };
   if (!given) return { failed: "No day is given for today.", at: null };
   if (!record) return { failed: "The rain record is not here.", at: null };
-  const lasting = fromToday(plan, record, given, forecast);
+  const lasting = fromToday(plan, record, given);
   if ("failed" in lasting) return lasting;
-  const week = weekPlan(plan, record, { ...given, forecast });
+  const week = weekPlan(plan, record, given);
   if ("failed" in week) return week;
-  const rank = new Map(plan.beds.map(({ id, priority }) => [id, priority]));
-  const lines = week.beds
-    .flatMap(({ id, days }) => linesOf(id, days))
-    .sort(
-      (a, b) =>
-        a.day - b.day ||
-        (rank.get(a.bed) ?? 0) - (rank.get(b.bed) ?? 0) ||
-        (a.bed < b.bed ? -1 : a.bed > b.bed ? 1 : 0),
-    );
-  return { lasting, lines };
+  return { lasting, week };
 }

@@ -4,7 +4,7 @@ import type { FromToday, Odds } from "../season/from-today.ts";
 import { MANY_YEARS } from "../season/years-ahead.ts";
 import { calendarDate } from "../units/calendar.ts";
 import { SHORT_MONTHS } from "../units/calendar-names.ts";
-import { listed } from "./words/lists.ts";
+import { capital, listed } from "./words/lists.ts";
 
 /** "Aug 3". */
 function dayWords(date: number): string {
@@ -23,25 +23,33 @@ const worstOf = ({ members }: Odds): number => Math.max(1, Math.floor((members +
 const SHORT_NOW = "A bed is short today, whatever the weather.";
 const isNow = (days: readonly (number | null)[], today: number) => days.every((day) => day === today);
 
-function oddsSaid(odds: Odds, today: number): string {
-  const { members, short, ahead } = odds;
-  if (
-    isNow(
-      ahead.map((run) => run.short),
-      today,
-    )
-  )
-    return SHORT_NOW;
+const isShortNow = ({ ahead }: Odds, today: number) =>
+  isNow(
+    ahead.map((run) => run.short),
+    today,
+  );
+
+const reaching = ({ ahead }: Odds) => ahead.filter((run) => run.short === null).length;
+
+/** "In the two worst of 20 to Jul 24; in four to the end." */
+function worstSaid(odds: Odds): string {
+  const { members, short } = odds;
   const worst = worstOf(odds);
-  const ends = ahead.filter((run) => run.short === null).length;
-  const middle = `Lasts to ${toEnd(short.half)} in a middling year.`;
-  if (ends === members) return "Lasts to the season's end in every year of the record.";
+  const ends = reaching(odds);
   const name = worst === 1 ? `the worst of ${members}` : `the ${counted(worst)} worst of ${members}`;
   const low =
     short.oneInTen === null
       ? `In ${members - ends} of ${members} it does not`
       : `In ${name} to ${dayWords(short.oneInTen)}`;
-  return `${middle} ${low}; in ${counted(ends)} to the end.`;
+  return `${low}; in ${counted(ends)} to the end.`;
+}
+
+const EVERY_YEAR = "in every year of the record";
+
+function oddsSaid(odds: Odds, today: number): string {
+  if (isShortNow(odds, today)) return SHORT_NOW;
+  if (reaching(odds) === odds.members) return `Lasts to the season's end ${EVERY_YEAR}.`;
+  return `Lasts to ${toEnd(odds.short.half)} in a middling year. ${worstSaid(odds)}`;
 }
 
 /** "Lasts to Aug 3 in a middling year. In the two worst of 20 to Jul 24; in four to the end." */
@@ -55,10 +63,33 @@ export function lastsSaid(from: FromToday): string {
   return `Lasts to ${usually} in usual weather, to ${dayWords(dry.short)} without rain.`;
 }
 
+/** The same at a glance: the words before the day, the day or the end, and a line more. */
+export type LastsInShort = { readonly said: string; readonly day: string; readonly more: string };
+
+const inShort = (day: number | null, more: string, about = ""): LastsInShort => ({
+  said: day === null ? "Lasts to" : `Lasts to ${about}`.trim(),
+  day: toEnd(day),
+  more,
+});
+
+/** "Lasts to", "Aug 3", "In the two worst of 20 to Jul 24; in four to the end." */
+export function lastsInShort(from: FromToday): LastsInShort {
+  const whole = { said: lastsSaid(from), day: "", more: "" };
+  if (from.kind === "out_of_season" || whole.said === SHORT_NOW) return whole;
+  if (from.kind === "odds")
+    return inShort(
+      from.short.half,
+      reaching(from) === from.members ? `${capital(EVERY_YEAR)}.` : worstSaid(from),
+    );
+  const { usual, dry } = from;
+  if (dry.short === null) return inShort(null, "Even without rain.");
+  return inShort(usual.short, `In usual weather; to ${dayWords(dry.short)} without rain.`, "about");
+}
+
 /** What the answer rests on, a sentence each. */
 export function restsOn(from: FromToday, titleOf: (id: string) => string): readonly string[] {
-  const { tanks, beds } = from.assumed;
-  const parts = [...tanks, ...beds].map(titleOf);
+  const { tanks, beds, batteries } = from.assumed;
+  const parts = [...tanks, ...beds, ...batteries].map(titleOf);
   const assumed =
     parts.length === 0
       ? []

@@ -3,10 +3,10 @@
 /** A value and the answer there, as they are read. */
 export type MetSaid = { readonly value: string; readonly answer: string };
 
-/** "612 gal does it: 5." */
+/** "612 gal does it: Short days, worst season 5." */
 export const foundSaid = ({ value, answer }: MetSaid): string => `${value} does it: ${answer}.`;
 
-/** "So does 120 gal: 5." */
+/** "So does 120 gal: 30 days." */
 export const alsoSaid = ({ value, answer }: MetSaid): string => `So does ${value}: ${answer}.`;
 
 export const alreadySaid = (answer: string): string => `It is so already: ${answer}.`;

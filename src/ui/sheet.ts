@@ -17,6 +17,7 @@ import type { Beginning } from "./begin/beginning.ts";
 import type { Plans } from "./beside/plans.ts";
 import type { Keeping } from "./dialogs/keeping.ts";
 import type { DrierYears, RainEdits, RainImport } from "./dialogs/rain-import.ts";
+import type { SeasonAnswers } from "./field/season-answers.ts";
 import type { Doubting } from "./hand/doubting.ts";
 import type { Hand, Since } from "./hand/hand.ts";
 import type { Looking } from "./looking.ts";
@@ -79,6 +80,8 @@ export type Sheet = {
   /** What gives out first, as a sentence; null while it is not known. */
   readonly givesOut: Accessor<string | null>;
   readonly working: Accessor<boolean>;
+  /** The day it is here by the clock of the device, `YYYY-MM-DD`. */
+  readonly today: () => string;
   readonly stored: Accessor<StoredSeries | null>;
   readonly held: Accessor<boolean>;
   /** What was held for comparison; nothing while nothing is. */
@@ -109,6 +112,8 @@ export type Sheet = {
   readonly nextMoney: () => Promise<Money>;
   /** The means to work back from an answer, fetched when somebody asks. */
   readonly workBack: () => Promise<WorkBackTools>;
+  /** What pages of the season ask of the whole sheet, fetched when one is first opened. */
+  readonly seasonAnswers: () => Promise<SeasonAnswers>;
   /** Plans beside the sheet, fetched when they are first asked for. */
   readonly plans: () => Promise<Plans>;
   /** What stands typed in a field and is not entered, as when the page was left or it could not be read; null: nothing. */
@@ -135,8 +140,14 @@ export type Edits = {
   readonly moveCard: (card: Card, by: number) => void;
   readonly page: (change: Partial<Pick<Worksheet, "title" | "datum" | "currency" | "made_by">>) => void;
   readonly units: (units: UnitSystemName) => void;
-  /** Writes down what was seen or done just now; `stored` tells once it is on the disk, or that it could not be. */
-  readonly note: (said: Omit<Note, "id" | "day" | "minute">) => {
+  /**
+   * Writes down what was seen or done just now, in the place of another note where one is named; `stored` tells once it is on
+   * the disk, or that it could not be.
+   */
+  readonly note: (
+    said: Omit<Note, "id" | "day" | "minute">,
+    instead?: string,
+  ) => {
     readonly id: string;
     readonly stored: Promise<boolean>;
   };

@@ -1,7 +1,7 @@
 // Days in words.
 
 import { calendarDate, parseIsoDate, weekday } from "../units/calendar.ts";
-import { SHORT_MONTHS, WEEKDAYS } from "../units/calendar-names.ts";
+import { SHORT_MONTHS, SHORT_WEEKDAYS, WEEKDAYS } from "../units/calendar-names.ts";
 
 /** "Jul 14" where people write it so, else "14 Jul". @param day a day number */
 export function dayAndMonth(day: number, locale: string): string {
@@ -16,3 +16,12 @@ export function dateWords(date: number | string, locale: string): string {
   if (day === null) return String(date);
   return `${WEEKDAYS[weekday(day) - 1]}, ${dayAndMonth(day, locale)}`;
 }
+
+/** "Tue, Jul 14". @param date `YYYY-MM-DD` */
+export function shortDateWords(date: string, locale: string): string {
+  const day = parseIsoDate(date);
+  return day === null ? date : `${SHORT_WEEKDAYS[weekday(day) - 1]}, ${dayAndMonth(day, locale)}`;
+}
+
+/** "Tue". @param day a day number */
+export const shortWeekday = (day: number): string => SHORT_WEEKDAYS[weekday(day) - 1] ?? "";

@@ -1,9 +1,13 @@
 // A worker that is asked about one worksheet after another: it keeps what it has worked out of each under its full inputs.
 
+import type { Value } from "../graph/types.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import type { Freeing } from "../season/relief.ts";
+import { adviceOf } from "../studies/advice.ts";
 import { type Answers, ask, type Base, baseOf, rebased } from "../studies/ask.ts";
 import { runFreed } from "../studies/gives-out.ts";
+import { stickOf } from "../studies/stick.ts";
+import { yearMoments } from "../studies/year-moments.ts";
 import type { FromAsked, Run, ToAsked } from "./asking-messages.ts";
 
 let base: Base | null = null;
@@ -23,7 +27,21 @@ function freedAnswers(of: Base, run: Freeing): Answers {
   return { freed: { state: "ready", value: short, origin: "computed" } };
 }
 
-const isFreeing = (run: Run): run is Freeing => "bounds" in run;
+/** The one answer of a question that is no quantity, under its name. */
+function answered(name: string, value: object): Answers {
+  if ("failed" in value) throw new Error(String(value.failed));
+  return { [name]: { state: "ready", value: value as Value, origin: "computed" } };
+}
+
+function answersOf(of: Base, run: Run, wanted: readonly string[]): Answers {
+  const { whole, known } = of;
+  const records = [...known.records.values()];
+  if ("bounds" in run) return freedAnswers(of, run);
+  if ("moments" in run) return answered("moments", yearMoments(whole, records, run.moments));
+  if (!("asks" in run)) return ask(of, run, wanted);
+  const { asks } = run;
+  return answered(asks, asks === "advice" ? adviceOf(whole, records) : stickOf(whole, records));
+}
 
 addEventListener("message", ({ data }: { readonly data: ToAsked }) => {
   if (data.say === "base") {
@@ -34,7 +52,7 @@ addEventListener("message", ({ data }: { readonly data: ToAsked }) => {
   try {
     if (!base) throw new Error("No worksheet was laid before this worker.");
     const { run, wanted } = data;
-    say({ say: "answers", id, answers: isFreeing(run) ? freedAnswers(base, run) : ask(base, run, wanted) });
+    say({ say: "answers", id, answers: answersOf(base, run, wanted) });
   } catch (error) {
     say({ say: "failed", id, reason: error instanceof Error ? error.message : String(error) });
   }

@@ -54,7 +54,7 @@ export function rows(): readonly Ratio[] {
   };
   // A season from its plan on, nothing kept of it; the odds on a record whose days are known from its own run, as on the page.
   const single = bestOf(() => void runSeason(plan, recordOf(year, FIRST)));
-  const odds = bestOf(() => void fromToday(plan, record, given, new Map()));
+  const odds = bestOf(() => void fromToday(plan, record, given));
   return [
     {
       name: "how long it lasts, odds of 20 years, against single seasons",

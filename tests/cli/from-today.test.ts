@@ -15,6 +15,9 @@ const SEEN = [
   ["tunnel_bed.last_soaked", "2020-07-19"],
 ].flatMap(([name, value]) => ["--set", `${name}=${value}`]);
 
+/** What is set of today is a note of today, a charge too. */
+const CHARGED = ["--set", "old_battery.charge_today=80 %"];
+
 type Line = {
   readonly day: string;
   readonly bed: string;
@@ -82,14 +85,14 @@ describe("Larkspur Bank on 2020-07-20, 20 in in the totes, 1.5 in in the tub, th
 });
 
 test("tells odds of a record of its own, and that four years are few", async () => {
-  const answer = await fromToday(...SEATTLE, ...SEEN, "--set", "tub.level_today=20 in");
+  const answer = await fromToday(...SEATTLE, ...SEEN, ...CHARGED, "--set", "tub.level_today=20 in");
   expect(answer).toMatchObject({ kind: "odds", short_from: { members: 20 }, assumed: [] });
   expect(answer.said.join(" ")).toContain("four years of weather are known: each counts five times");
 });
 
 test("says of what was never noted that it is taken as usual", async () => {
   const answer = await fromToday(...SEATTLE);
-  expect(answer.assumed).toEqual(["totes", "tub", "tunnel_bed", "long_bed"]);
+  expect(answer.assumed).toEqual(["totes", "tub", "tunnel_bed", "long_bed", "old_battery"]);
   expect(answer.said.join(" ")).toContain("Two totes");
 });
 
@@ -105,6 +108,17 @@ test("a forecast of much rain makes it last longer", async () => {
   // Null: not before the season's end.
   const halfOf = (answer: typeof with_) => answer.empty_from.half ?? "to the end";
   expect(halfOf(with_) > halfOf(without)).toBe(true);
+});
+
+test("a forecast of heat dries the beds of the very same week that the cards show", async () => {
+  const hot = Array.from({ length: 7 }, (_, day) => `2020-07-${20 + day}=45 degC`).join(",");
+  const asked = async (...words: string[]) => {
+    const all = [...SEATTLE, ...SEEN, "--today", "2020-07-20", "--from-today", "--json", ...words];
+    const { quantities } = JSON.parse((await run(DEMO, ...all)).stdout);
+    const [days, each] = ["week_days", "week_each"].map((row) => quantities[`tunnel_bed.${row}`].value);
+    return days.split(/, | and /).length * each;
+  };
+  expect(await asked("--forecast", hot)).toBeGreaterThan(1.2 * (await asked()));
 });
 
 test.each([

@@ -25,7 +25,7 @@ const NAMES: Readonly<Record<string, string>> = {
     "rated_power voc vmp isc imp health count tilt azimuth losses controller charges daily_energy recharge_time direct_hours direct_flow_share",
   battery:
     "chemistry rated_capacity nominal_voltage health depth_of_discharge round_trip_efficiency charged charge_today usable_energy pumping_time waterings_per_charge days_without_sun",
-  bed: "length width contents plant_count spot_area wetted_share soil root_depth cover cover_factor mulch method efficiency watered_by priority rule fixed_volume fixed_every last_soaked area peak_day_need season_need season_got season_past_roots outside_days watering_volume watering_interval first_soak cans_per_watering share_met days_short",
+  bed: "length width contents plant_count spot_area wetted_share soil root_depth cover cover_factor mulch method efficiency watered_by priority worth worth_weight rule fixed_volume fixed_every last_soaked area peak_day_need season_need season_got season_past_roots outside_days watering_volume watering_interval first_soak cans_per_watering share_met days_short",
   carry:
     "can_volume can_weight from distance pace cans_at_once fill_time pour_time trips_per_watering weight_per_trip time_per_watering season_weight season_distance",
   draw: "from volume every season_volume share_met days_short",

@@ -2,16 +2,25 @@
 
 import { describe, expect, test } from "vitest";
 import type { DailyRecord } from "../../src/rainfall/record.ts";
-import { dayAtRank, type FromToday, fromToday, type Odds } from "../../src/season/from-today.ts";
-import type { SeasonInput } from "../../src/season/input.ts";
-import type { TodayGiven } from "../../src/season/moment-today.ts";
+import { type Expected, type Forecast, forecastText, readForecastText } from "../../src/season/forecast.ts";
 import {
-  type Expected,
-  expecting,
-  type Forecast,
-  withForecast,
-  yearsAhead,
-} from "../../src/season/years-ahead.ts";
+  type AheadGiven,
+  dayAtRank,
+  type FromToday,
+  fromToday,
+  inReachOf,
+  joinedOdds,
+  type Odds,
+  run,
+} from "../../src/season/from-today.ts";
+import { STEPPING } from "../../src/season/gravity.ts";
+import type { SeasonInput } from "../../src/season/input.ts";
+import { momentOf } from "../../src/season/moment.ts";
+import type { TodayGiven } from "../../src/season/moment-today.ts";
+import { normalScore } from "../../src/season/morning-doubt.ts";
+import { prepareSeason, runDays } from "../../src/season/run.ts";
+import { pastMornings } from "../../src/season/usual-morning.ts";
+import { expecting, withForecast, yearsAhead } from "../../src/season/years-ahead.ts";
 import { calendarDate, dayNumber } from "../../src/units/calendar.ts";
 import { bed, carry, crop, inputOf, MM, recordOf, roof, seattle, tank } from "./made.ts";
 
@@ -50,8 +59,8 @@ const given = (more: Partial<TodayGiven> = {}): TodayGiven => ({
   ...more,
 });
 
-function asked(record: DailyRecord, forecast: Forecast = new Map(), more: Partial<TodayGiven> = {}) {
-  const answer = fromToday(plan(), record, given(more), forecast);
+function asked(record: DailyRecord, forecast: Forecast = {}, more: Partial<TodayGiven> = {}) {
+  const answer = fromToday(plan(), record, { ...given(more), forecast });
   if ("failed" in answer) throw new Error(answer.failed);
   return answer;
 }
@@ -121,7 +130,7 @@ describe("how long it lasts", () => {
   });
 
   test("with much water is to the season's end, in at least n of n + 1", () => {
-    const answer = fromToday(plan({ tanks: [tank(50)] }), thirty(), given(), new Map());
+    const answer = fromToday(plan({ tanks: [tank(50)] }), thirty(), given());
     if ("failed" in answer || answer.kind !== "odds") throw new Error("no odds");
     expect(answer.short).toEqual({ oneInTen: null, half: null, nineInTen: null });
     expect(answer.reachesEnd).toBeCloseTo(30 / 31, 12);
@@ -135,14 +144,94 @@ describe("how long it lasts", () => {
   });
 
   test("is not asked outside the season", () => {
-    expect(asked(thirty(), new Map(), { today: dayNumber(2021, 10, 1) }).kind).toBe("out_of_season");
+    expect(asked(thirty(), {}, { today: dayNumber(2021, 10, 1) }).kind).toBe("out_of_season");
   });
 
   test("[G1] is the same whatever is asked before", () => {
     const once = asked(thirty());
-    asked(thirty(), new Map(), { levels: { tank: 0.2 } });
+    asked(thirty(), {}, { levels: { tank: 0.2 } });
     expect(asked(thirty())).toEqual(once);
   });
+});
+
+describe("some members first", () => {
+  test("and the others after, joined, are all of them", () => {
+    const all = asked(thirty(), {}, { levels: {} });
+    const parts = [0, 1, 2, 3].map((from) => {
+      const part = fromToday(plan(), thirty(), given({ levels: {} }), { from, every: 4 });
+      if ("failed" in part) throw new Error(part.failed);
+      return part;
+    });
+    expect(parts.map((part) => oddsOf(part).members)).toEqual([8, 8, 7, 7]);
+    expect(parts.map((part) => oddsOf(part).awaited)).toEqual([22, 22, 23, 23]);
+    for (const order of [parts, [...parts].reverse()]) expect(order.reduce(joinedOdds)).toEqual(all);
+  });
+});
+
+describe("the doubt of this morning", () => {
+  const firstWater = (more: Partial<AheadGiven>) => {
+    const answer = fromToday(plan({ tanks: [tank(0.4)], roofs: [] }), thirty(), { ...given(), ...more });
+    if ("failed" in answer) throw new Error(answer.failed);
+    return oddsOf(answer).ahead.map(({ water }) => water[0] as number);
+  };
+  const spreadOf = (values: readonly number[]) => {
+    const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
+    return Math.sqrt(values.reduce((sum, value) => sum + (value - mean) ** 2, 0) / (values.length - 1));
+  };
+
+  test("of a dip is in the members, as wide as it is told and the same on average", () => {
+    const levels = { tank: 0.5 };
+    const [exact, doubted] = [firstWater({ levels }), firstWater({ levels, dipDoubt: 0.05 })];
+    // 0.4 m3 over a metre: a spread of 5 cm is one of 0.02 m3, beside that of the day's own use.
+    expect(spreadOf(exact)).toBeLessThan(0.004);
+    expect(Math.abs(spreadOf(doubted) - 0.02)).toBeLessThan(0.004);
+    const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
+    expect(mean(doubted)).toBeCloseTo(mean(exact), 3);
+  });
+
+  test("never holds more than the tank or less than nothing", () => {
+    for (const water of firstWater({ levels: { tank: 0.99 }, dipDoubt: 0.2 }))
+      expect(water).toBeLessThanOrEqual(0.4);
+    for (const water of firstWater({ levels: { tank: 0.01 }, dipDoubt: 0.2 }))
+      expect(water).toBeGreaterThanOrEqual(0);
+  });
+
+  test("of what nobody noted is that of the years: each member starts as it stood in one of them", () => {
+    // In each year the rain ended on another day of July.
+    const today = dayNumber(2021, 7, 25);
+    const past = pastMornings(plan(), thirty(), today).map(({ tanks }) => tanks.tank as number);
+    const answer = fromToday(plan(), thirty(), given({ today, levels: {}, lastSoaked: {} }));
+    if ("failed" in answer) throw new Error(answer.failed);
+    const { ahead } = oddsOf(answer);
+    expect(new Set(past).size).toBeGreaterThan(1);
+    expect(spreadOf(ahead.map(({ water }) => water[0] as number))).toBeGreaterThan(0);
+  });
+
+  test("the score of a share is that of the normal (tables: 1.2816 at 0.9, 1.9600 at 0.975)", () => {
+    expect(normalScore(0.5)).toBe(0);
+    expect(Math.abs(normalScore(0.9) - 1.2816)).toBeLessThan(0.02);
+    expect(Math.abs(normalScore(0.025) + 1.96)).toBeLessThan(0.02);
+  });
+});
+
+test("[G9] a run from a season's own morning is that season going on: the same short day and the same water, to the bit", () => {
+  const record = thirty();
+  const input = plan();
+  const whole = prepareSeason(input, record);
+  const half = prepareSeason(input, record);
+  if ("failed" in whole || "failed" in half) throw new Error("no season");
+  const stop = dayNumber(2010, 6, 15) - FIRST;
+  const last = dayNumber(2010, 8, 31) - FIRST;
+  runDays(whole, STEPPING, { first: 0, last });
+  runDays(half, STEPPING, { first: 0, last: stop - 1 });
+  const cut = (series: Float64Array) => series.slice(stop, last + 1);
+  const weather = { rain: cut(record.rain), highest: null, lowest: null, eto: cut(whole.eto) };
+  const morning = { input, whole: half, moment: momentOf(half, stop), reach: inReachOf(half) };
+  const { short, water } = run(morning, { year: 2010, shift: 0 }, weather);
+  const found = whole.shortDay.subarray(stop, last + 1).indexOf(1);
+  expect(found).toBeGreaterThan(0);
+  expect(short).toBe(FIRST + stop + found);
+  expect([...water]).toEqual([...(whole.stored[0] as Float64Array).slice(stop, last + 1)]);
 });
 
 describe("one's own forecast", () => {
@@ -152,8 +241,9 @@ describe("one's own forecast", () => {
     lowest: new Float64Array(length).fill(288),
     eto: new Float64Array(length).fill(4 * MM),
   });
-  const of = (expected: Partial<Expected>, day = TODAY): Forecast =>
-    new Map([[day, { rain: null, chance: null, highest: null, ...expected }]]);
+  const of = (expected: Partial<Expected>, day = TODAY): Forecast => ({
+    [day]: { rain: null, chance: null, highest: null, ...expected },
+  });
 
   test.each([0, 0.05, 0.4, 0.5, 1])(
     "brings its rain in %f of the members and none in the others",
@@ -170,7 +260,7 @@ describe("one's own forecast", () => {
   );
 
   test("brings it in half of them where no chance is stated, other members on other days", () => {
-    const both: Forecast = new Map([...of({ rain: 9 * MM }), ...of({ rain: 9 * MM }, TODAY + 1)]);
+    const both = { ...of({ rain: 9 * MM }), ...of({ rain: 9 * MM }, TODAY + 1) };
     const members = withForecast(
       Array.from({ length: 20 }, () => weather()),
       both,
@@ -195,11 +285,36 @@ describe("one's own forecast", () => {
 
   test("of much rain makes it last longer, of none not longer", () => {
     const days = (rain: number): Forecast =>
-      new Map(Array.from({ length: 7 }, (_, day) => [TODAY + day, { rain, chance: 1, highest: null }]));
+      Object.fromEntries(
+        Array.from({ length: 7 }, (_, day) => [TODAY + day, { rain, chance: 1, highest: null }]),
+      );
     const dry = recordOf(new Float64Array(DAYS), FIRST, { madeUp: false });
     const halfOf = (forecast: Forecast) =>
       oddsOf(asked(dry, forecast, { levels: { tank: 0.2 } })).short.half as number;
-    expect(halfOf(days(20 * MM))).toBeGreaterThan(halfOf(new Map()));
-    expect(halfOf(days(0))).toBe(halfOf(new Map()));
+    expect(halfOf(days(20 * MM))).toBeGreaterThan(halfOf({}));
+    expect(halfOf(days(0))).toBe(halfOf({}));
+  });
+
+  test("is read back as it was written, of today and six days more", () => {
+    const said = { ...of({ rain: 0.0051, chance: 0.4, highest: 304.15 }), ...of({ rain: 0 }, TODAY + 6) };
+    const text = forecastText({
+      ...said,
+      ...of({ rain: 1 * MM }, TODAY + 7),
+      ...of({ rain: 1 * MM }, TODAY - 1),
+    });
+    expect(readForecastText(text, TODAY)).toEqual(said);
+    // A day later the first has passed, and the eighth is within reach.
+    expect(Object.keys(readForecastText(text, TODAY + 1)).map(Number)).toEqual([TODAY + 6, TODAY + 7]);
+  });
+
+  test.each([
+    "",
+    "rubbish",
+    "2021-06-15",
+    "2021-06-15 x 7 -5; ; 2021-13-01 1 1 1",
+    "2021-06-15 -1 NaN Infinity",
+  ])("that nobody can read says nothing: %j", (text) => {
+    for (const one of Object.values(readForecastText(text, TODAY)))
+      expect(one).toEqual({ rain: null, chance: null, highest: null });
   });
 });

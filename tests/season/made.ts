@@ -272,6 +272,7 @@ export const bed = (more: Partial<BedPart> = {}): BedPart => ({
   groundWetting: null,
   airCorrects: false,
   letGo: null,
+  worth: 3,
   ...more,
 });
 

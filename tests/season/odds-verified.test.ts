@@ -51,12 +51,13 @@ test("75 to 88 % of the truths lie between 0.1 and 0.9 by the probability transf
       ) as [number, number];
       const record = recordOf(long.rain.subarray(from, until), long.firstDay + from, { madeUp: false });
       const today = dayNumber(1900 + truth + MEMBERS + 1, 6, 20);
-      const answer = fromToday(
-        plan,
-        record,
-        { today, drying: "usual", levels: { tank: 0.5 }, charges: {}, lastSoaked: { bed: today - 2 } },
-        new Map(),
-      );
+      const answer = fromToday(plan, record, {
+        today,
+        drying: "usual",
+        levels: { tank: 0.5 },
+        charges: {},
+        lastSoaked: { bed: today - 2 },
+      });
       if ("failed" in answer || answer.kind !== "odds") throw new Error("no odds");
       const days = answer.ahead.map(({ short }) => short ?? Infinity);
       const came = days.pop() as number;

@@ -103,6 +103,30 @@ const COVER: readonly Row[] = [
 const CALENDAR = { when: { row: "rule", is: ["weekdays"] } } as const;
 const SET_AMOUNT = { when: { row: "rule", is: ["fixed", "weekdays"] } } as const;
 
+/** What a square meter counts of each, against others: our definition, common practice, no source. */
+const WORTHS: Readonly<Record<string, Typed>> = {
+  must_live: [10, "1"],
+  good_to_have: [3, "1"],
+  may_go: [1, "1"],
+};
+
+/** What it is to its grower: nobody else can know, so every bed is the same until somebody says. */
+const WORTH: readonly Row[] = [
+  choice(
+    "worth",
+    "What this bed is to you",
+    { must_live: "must live", good_to_have: "good to have", may_go: "may go" },
+    "good_to_have",
+  ),
+  given(
+    "worth_weight",
+    "Counts so often, ground for ground",
+    "factor",
+    { by: "worth", pick: WORTHS },
+    { min: 0.01, max: 1000, minor: true },
+  ),
+];
+
 const WATERING: readonly Row[] = [
   choice("method", "Watered with", labelled(methods.methods), "wand"),
   given(
@@ -172,4 +196,4 @@ const WATERING: readonly Row[] = [
 ];
 
 /** Given rows of a bed, in the order in which they are shown. */
-export const BED_GIVENS: readonly Row[] = [...SIZE, ...GROUND, ...COVER, ...WATERING];
+export const BED_GIVENS: readonly Row[] = [...SIZE, ...GROUND, ...COVER, ...WORTH, ...WATERING];

@@ -29,4 +29,5 @@ export const BED_ROWS = [
   "decides_on",
   "let_go_from",
   "let_go_dry_days",
+  "worth_weight",
 ] as const;

@@ -103,5 +103,6 @@ export function bedPart(id: string, results: Results): BedPart | Missing {
     groundWetting: groundWettingOf(results),
     airCorrects: readyWord(results, "air_corrects") === "yes",
     letGo: letGoOf(results),
+    worth: readyNumber(results, "worth_weight"),
   };
 }

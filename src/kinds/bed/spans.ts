@@ -55,6 +55,10 @@ export const BED_SPANS: Spans = {
     [0.1, "in"],
     [2, "in"],
   ],
+  worth_weight: [
+    [1, "1"],
+    [10, "1"],
+  ],
   efficiency: [
     [40, "%"],
     [95, "%"],

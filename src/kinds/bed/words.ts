@@ -58,6 +58,14 @@ export const words: KindWords = {
       "Corrects the tables by the wind and damp of your record, where it has them. Never under cover.",
       "FAO Irrigation and Drainage Paper 56, Eq. 62",
     ],
+    worth: [
+      "When water is too little for all of them. Every bed is good to have until you say.",
+      "your own word",
+    ],
+    worth_weight: [
+      "10 where it must live, 3 where it is good to have, 1 where it may go, or a number of your own: at 10 it counts as much as ten times its ground at 1.",
+      `our definition; ${PRACTICE}`,
+    ],
     method: "How the water gets onto the soil.",
     efficiency: [
       "The rest runs off, blows away or sinks too deep.",

@@ -16,7 +16,7 @@ export const ahead: Model = {
   outputs: ["ahead"],
   run: (input) => {
     const plan = input.values["plan"] as SeasonInput;
-    const answer = fromToday(plan, recordOf(input), input.values["week_given"] as WeekGiven, new Map());
+    const answer = fromToday(plan, recordOf(input), input.values["week_given"] as WeekGiven);
     return { ahead: "failed" in answer ? { failed: answer.failed } : { value: answer } };
   },
 };

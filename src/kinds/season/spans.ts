@@ -7,4 +7,8 @@ export const SEASON_SPANS: Spans = {
     [0, "1"],
     [30, "1"],
   ],
+  dip_doubt: [
+    [0, "in"],
+    [2, "in"],
+  ],
 };

@@ -1,13 +1,15 @@
 // The coming week and a chosen season's calendar: what is known of today goes in, each bed's days come out.
 
-import { numberIn, numberOf, recordOf, wordIn, wordOrNull } from "../../graph/readers.ts";
+import { numberIn, numberOf, numberOrNull, recordOf, wordIn, wordOrNull } from "../../graph/readers.ts";
 import type { CardView, Model, ModelInput, Outcome, Outputs, Row } from "../../graph/types.ts";
 import type { Driver } from "../../network/bounds.ts";
 import { type SeasonCalendar, seasonCalendar } from "../../season/bed-calendar.ts";
+import { readForecastText } from "../../season/forecast.ts";
+import { readHappened } from "../../season/happened.ts";
 import type { LeftOut, SeasonInput } from "../../season/input.ts";
 import { type BedWeek, type WeekAnswer, type WeekGiven, weekPlan } from "../../season/week-plan.ts";
 import { isoDate, parseIsoDate } from "../../units/calendar.ts";
-import { choice, given, hidden } from "../rows.ts";
+import { choice, given, hidden, text } from "../rows.ts";
 import { driverOf } from "./drivers.ts";
 
 const DAYS = 7;
@@ -39,11 +41,11 @@ function knownToday(input: ModelInput): Outcome {
     drying: wordOrNull(input, "week_drying") === "hot" ? "hot" : "usual",
     levels: numbersOf(input.cards["tank"] ?? [], "level_today"),
     dippedOn: daysOf(input.cards["tank"] ?? [], "dipped_on"),
-    charges: {
-      ...numbersOf(input.cards["battery"] ?? [], "charge_today"),
-      ...numbersOf(input.cards["battery"] ?? [], "charge_noted"),
-    },
+    charges: {},
     lastSoaked: daysOf(input.cards["bed"] ?? [], "last_soaked"),
+    happened: readHappened(wordOrNull(input, "site.happened") ?? ""),
+    dipDoubt: numberOrNull(input, "dip_doubt") ?? 0,
+    forecast: readForecastText(wordOrNull(input, "forecast") ?? "", today),
   };
   return { value: known };
 }
@@ -51,10 +53,9 @@ function knownToday(input: ModelInput): Outcome {
 /** What is known of today, for the week's plan. */
 export const today: Model = {
   name: "today",
-  takes: ["site.today", "week_drying"],
+  takes: ["site.today", "site.happened", "week_drying", "forecast", "dip_doubt"],
   surveys: {
     tank: ["level_today", "dipped_on"],
-    battery: ["charge_today", "charge_noted"],
     bed: ["last_soaked"],
   },
   tolerant: true,
@@ -66,10 +67,13 @@ export const today: Model = {
 export type WeekOfBed = Omit<BedWeek, "days"> & { readonly today: string; readonly driver: Driver };
 
 /** The week as a whole. */
-export type WeekSpan = {
+export type WeekSpan = Pick<WeekAnswer, "assumedTanks" | "lines" | "refused" | "opens"> & {
   readonly first: string;
   readonly last: string;
-  readonly assumedTanks: readonly string[];
+  /** Hour of watering, after midnight [s]. */
+  readonly waterAt: number;
+  /** What drives the pumps behind each bed. */
+  readonly drivers: Readonly<Record<string, Driver>>;
 };
 
 const LEFT_OUT = "Left out of the season";
@@ -93,6 +97,11 @@ function weekOutputs(plan: SeasonInput, answer: WeekAnswer): Outputs {
     first: isoDate(answer.first),
     last: isoDate(answer.last),
     assumedTanks: answer.assumedTanks,
+    lines: answer.lines,
+    refused: answer.refused,
+    opens: answer.opens,
+    waterAt: plan.waterAt,
+    drivers: Object.fromEntries(plan.beds.map(({ id }) => [id, driverOf(plan, [id])])),
   };
   return { ...rows, "season.week_span": { value: span } };
 }
@@ -191,6 +200,8 @@ export const WEEK_ROWS: readonly Row[] = [
     min: 0,
     max: 9999,
   }),
+  given("dip_doubt", "A dip may be off by", "depth", [0.5, "in"], { minor: true, max: 1 }),
+  text("forecast", "What is expected of the next days", "", { hidden: true }),
   hidden("week_given", "What is known of today", "today", "series"),
   hidden("week_span", "The week", "week", "series"),
   hidden("ahead", "How long it lasts from today", "ahead", "series"),

@@ -13,6 +13,10 @@ export const words: KindWords = {
   rows: {
     hold_days:
       "A bed is watered only if what is left still covers so many days of the beds that come before it.",
+    dip_doubt: [
+      "How far a stick read at the tank is off, about two times in three. How long the water lasts is told with this doubt.",
+      "common practice, no source",
+    ],
     left_out: [
       "Parts whose numbers are missing or wrong, or that cannot work as drawn; the rest is worked out without them.",
       DEFINITION,

@@ -6,6 +6,7 @@ import { bare } from "../../document/title-apart.ts";
 import { isBare } from "../../kinds/kind.ts";
 import { beginAnew } from "../begin/beginning.ts";
 import { showBeside, showInTime } from "../beside/show.ts";
+import { fieldPageIn } from "../field/pages.ts";
 import { createTyped, titleField } from "../rows/typed-text.ts";
 import { useSheet } from "../sheet.ts";
 import { print } from "./paper.ts";
@@ -15,9 +16,9 @@ const StartDialog = lazy(async () => ({ default: (await import("../dialogs/Start
 const ShareDialog = lazy(async () => ({ default: (await import("../dialogs/ShareDialog.tsx")).ShareDialog }));
 const WeekDialog = lazy(async () => ({ default: (await import("./WeekPlan.tsx")).WeekDialog }));
 
-const FieldPage = lazy(async () => ({ default: (await import("../field/FieldPage.tsx")).FieldPage }));
+const InSeason = lazy(async () => ({ default: (await import("../field/InSeason.tsx")).InSeason }));
 
-type Opened = "worksheets" | "share" | "week" | "bed" | null;
+type Opened = "worksheets" | "share" | "week" | null;
 
 const TURNS = {
   Undo: "M8 4 3 9l5 5M3 9h11a6 6 0 0 1 0 12h-4",
@@ -168,7 +169,7 @@ function createTools(onOpen: (opened: Opened) => void): readonly Tool[] {
     plain("Side by side", 1240, () => showBeside(sheet), {
       offered: () => sheet.held() || sheet.worksheet().plans !== undefined,
     }),
-    plain("At the bed", 1320, () => onOpen("bed"), { offered: hasWeek }),
+    plain("At the bed", 1320, () => location.assign("#bed"), { offered: hasWeek }),
     plain("Next money", 1500, () => showInTime(sheet, "money"), {
       offered: () => !isBare(sheet.kinds, sheet.worksheet().cards),
     }),
@@ -180,6 +181,22 @@ function createTools(onOpen: (opened: Opened) => void): readonly Tool[] {
     plain("Share", 820, () => onOpen("share")),
     plain("Print", 1140, () => void print(() => !sheet.working())),
   ];
+}
+
+/** The page of the season that the address names. */
+function createFieldPage() {
+  const [page, setPage] = createSignal(fieldPageIn(location.hash));
+  const look = () => {
+    setPage(fieldPageIn(location.hash));
+  };
+  addEventListener("hashchange", look);
+  onCleanup(() => removeEventListener("hashchange", look));
+  const leave = (): void => {
+    // The back button of a phone leaves by itself.
+    if (fieldPageIn(location.hash)) history.replaceState(null, "", location.pathname + location.search);
+    look();
+  };
+  return { page, leave };
 }
 
 function createWindowWidth() {
@@ -288,7 +305,8 @@ function Tools(props: { readonly onOpen: (opened: Opened) => void }) {
 
 export function Header() {
   const sheet = useSheet();
-  const [opened, setOpened] = createSignal<Opened>(location.hash === "#bed" ? "bed" : null);
+  const [opened, setOpened] = createSignal<Opened>(null);
+  const season = createFieldPage();
   const [draft, setDraft] = createTyped(sheet, () => titleField.of(null));
   const close = () => {
     setOpened(null);
@@ -319,9 +337,7 @@ export function Header() {
         <Match when={opened() === "share"}>
           <ShareDialog onClose={close} />
         </Match>
-        <Match when={opened() === "bed"}>
-          <FieldPage onClose={close} />
-        </Match>
+        <Match when={season.page()}>{(page) => <InSeason page={page()} onClose={season.leave} />}</Match>
         <Match when={opened() === "week"}>
           <WeekDialog onClose={close} />
         </Match>

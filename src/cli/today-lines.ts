@@ -1,0 +1,79 @@
+// What to water today and in the week as the command line gives it: in JSON, and as it is read.
+
+import { wordIn } from "../graph/readers.ts";
+import type { Driver } from "../network/bounds.ts";
+import type { DayLine, Go } from "../season/day-lines.ts";
+import type { WeekAnswer } from "../season/week-plan.ts";
+import type { Whole } from "../studies/work-out.ts";
+import { lineWhy, lineWords, openTitle, openWords, refusalWords, type Voice } from "../telling/today.ts";
+import { isoDate } from "../units/calendar.ts";
+import { showQuantity } from "../units/show.ts";
+import { optionsOf } from "./report.ts";
+
+type Line = Pick<DayLine, "bed" | "volume" | "by" | "time" | "trips" | "tankfuls" | "waits"> & {
+  readonly why: string;
+  /** By what and when it is given: [m3], [s], rounds, and how long after the hour of watering [s]. */
+  readonly goes: readonly Pick<Go, "by" | "volume" | "time" | "trips" | "wait">[];
+};
+
+export type TodayReport = {
+  readonly today: readonly Line[];
+  readonly week: readonly (Line & { readonly day: string })[];
+  /** Hoses to be opened today: the tank that each fills, its level [m], and how long after that it is full [s]. */
+  readonly opens: WeekAnswer["opens"];
+};
+
+/** The words of a worksheet's own units and titles. */
+export function voiceOf(whole: Whole): Voice {
+  const options = optionsOf(whole);
+  const titles = new Map(whole.worksheet.cards.map(({ id, title }) => [id, title]));
+  const driver = (wordIn(whole.results.get("season.binding_driver")) || "either") as Driver;
+  return {
+    show: (si, measure) => showQuantity(si, measure, options),
+    locale: options.locale,
+    titleOf: (id) => titles.get(id) ?? id,
+    driverOf: () => driver,
+  };
+}
+
+function lineOf(line: DayLine, voice: Voice): Line {
+  const { bed, volume, by, time, trips, tankfuls, waits, goes } = line;
+  return {
+    bed,
+    volume,
+    by,
+    time,
+    trips,
+    tankfuls,
+    waits,
+    why: lineWhy(line, voice),
+    goes: goes.map((go) => ({ by: go.by, volume: go.volume, time: go.time, trips: go.trips, wait: go.wait })),
+  };
+}
+
+/** Today's and the week's lines in JSON. */
+export function todayReport(whole: Whole, { first, lines, opens }: WeekAnswer): TodayReport {
+  const voice = voiceOf(whole);
+  return {
+    today: lines.filter(({ day }) => day === first).map((line) => lineOf(line, voice)),
+    week: lines.map((line) => ({ day: isoDate(line.day), ...lineOf(line, voice) })),
+    opens,
+  };
+}
+
+/** Today's and the week's lines as they are read. */
+export function todayText(
+  whole: Whole,
+  { first, last, lines, refused, opens }: WeekAnswer,
+): readonly string[] {
+  const voice = voiceOf(whole);
+  if (lines.length + refused.length === 0) return ["Nothing to water in the coming week."];
+  const days = Array.from({ length: last - first + 1 }, (_, place) => first + place);
+  return days.flatMap((day) =>
+    [
+      ...(day === first ? opens : []).map((one) => `${openTitle(one.line, voice)}: ${openWords(one, voice)}`),
+      ...lines.filter((line) => line.day === day).map((line) => lineWords(line, voice)),
+      ...refused.filter((one) => one.day === day).map((one) => refusalWords(one, voice)),
+    ].map((said) => `${isoDate(day)}  ${said}`),
+  );
+}

@@ -1,0 +1,185 @@
+// What to water today and in the week, in words: the same on the screen, on paper and on the command line.
+
+import type { Bound, Driver } from "../network/bounds.ts";
+import { hoursOf, type TimedGo } from "../season/day-hours.ts";
+import { afterGiven, type DayLine, type Given, type Go, type Refusal } from "../season/day-lines.ts";
+import type { Opening } from "../season/openings.ts";
+import { clockText } from "../units/clock.ts";
+import type { Show } from "./bed-day.ts";
+import { whyShort } from "./words/bounds.ts";
+import { listed } from "./words/lists.ts";
+
+/** What words are made with. */
+export type Voice = {
+  readonly show: Show;
+  readonly locale: string;
+  readonly titleOf: (id: string) => string;
+  readonly driverOf: (bed: string) => Driver;
+};
+
+/** What is told of a plan. */
+export type ToldPlan = {
+  readonly lines: readonly DayLine[];
+  readonly refused: readonly Refusal[];
+  readonly opens: readonly Opening[];
+  readonly waterAt: number;
+};
+
+/** A plan without what was given today already. */
+export const afterGiving = <Plan extends ToldPlan>(
+  plan: Plan,
+  today: number,
+  given: readonly Given[],
+): Plan => ({
+  ...plan,
+  lines: afterGiven(plan.lines, today, given),
+});
+
+const NO_BREAK = "\u00a0";
+const COUNTS = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine"];
+const counted = (count: number): string => COUNTS[count] ?? String(count);
+
+/** "40 of 75 gal"; "a little less than 75 gal" where both read alike. */
+function partOf(given: number, asked: number, show: Show): string {
+  const [has, wants] = [show(given, "volume"), show(asked, "volume")];
+  if (has === wants) return `a little less than ${wants}`;
+  const unit = wants.slice(wants.indexOf(NO_BREAK));
+  return has.endsWith(unit) ? `${has.slice(0, -unit.length)} of ${wants}` : `${has} of ${wants}`;
+}
+
+/** What a line gives, and of how much where it is not all. */
+const amountOf = ({ volume, asked, why }: DayLine, show: Show): string =>
+  why === null ? show(volume, "volume") : partOf(volume, asked, show);
+
+/** "Pump and wand, 10 min", "Two cans, 5 trips, 12 min". */
+function meansOf({ by, time, trips }: Go, { show, titleOf }: Voice): string {
+  const rounds = trips > 0 ? `, ${show(trips, "count")} ${trips === 1 ? "trip" : "trips"}` : "";
+  return `${titleOf(by)}${rounds}, ${show(time, "duration")}`;
+}
+
+const whyOf = (bed: string, why: Bound | null, { driverOf }: Voice): string => whyShort(why, driverOf(bed));
+
+/** "the tub fills" is waited for. */
+const waitWords = (seconds: number, { show }: Voice): string =>
+  `wait ${show(seconds, "duration")}, the tank fills`;
+
+/** "Tub by the tunnel at 1.5 in, full 1 h 50 min later". */
+export const openWords = ({ tank, level, time }: Opening, { show, titleOf }: Voice): string =>
+  `${titleOf(tank)} at ${show(level, "depth")}, full ${show(time, "duration")} later`;
+
+export const openTitle = (line: string, { titleOf }: Voice): string => `Open ${titleOf(line)}`;
+
+/** "Long bed gets none of its 75 gal: the tanks run out." */
+export const refusalWords = ({ bed, asked, why }: Refusal, voice: Voice): string =>
+  `${voice.titleOf(bed)} gets none of its ${voice.show(asked, "volume")}: ${whyOf(bed, why, voice)}.`;
+
+/** One line of a day as it is read: what, of how much, in how many goes, with what, and what stands in the way. */
+export function lineWords(line: DayLine, voice: Voice): string {
+  const goes = line.goes.map((go) =>
+    go.wait > 0
+      ? `${voice.show(go.volume, "volume")} ${voice.show(go.wait, "duration")} later with ${meansOf(go, voice)}`
+      : `${line.goes.length > 1 ? `${voice.show(go.volume, "volume")} ` : ""}with ${meansOf(go, voice)}`,
+  );
+  const why = line.why === null ? "" : ` (${whyOf(line.bed, line.why, voice)})`;
+  return `${voice.titleOf(line.bed)}: ${amountOf(line, voice.show)} ${goes.join("; ")}${why}`;
+}
+
+/** Why a line gives less than is asked for; "" where it gives all. */
+export const lineWhy = (line: DayLine, voice: Voice): string =>
+  line.why === null
+    ? ""
+    : `It asks for ${voice.show(line.asked, "volume")}: ${whyOf(line.bed, line.why, voice)}.`;
+
+/** How many beds are named one by one. */
+const NAMED = 3;
+
+/** "Today Long bed, 75 gal in two goes: Tub by the tunnel gives 42 gal at once." */
+export function leadOf({ lines, refused, opens }: ToldPlan, today: number, voice: Voice): string {
+  const own = lines.filter(({ day }) => day === today);
+  const [only] = own;
+  if (!only)
+    return withoutLines(
+      refused.filter(({ day }) => day === today),
+      lines,
+      voice,
+    );
+  if (own.length > NAMED) {
+    const all = own.reduce((sum, { volume }) => sum + volume, 0);
+    return `Today ${counted(own.length)} beds, ${voice.show(all, "volume")} in all.`;
+  }
+  if (own.length > 1)
+    return `Today ${listed(own.map((line) => `${voice.titleOf(line.bed)} ${amountOf(line, voice.show)}`))}.`;
+  const said = `Today ${voice.titleOf(only.bed)}, ${amountOf(only, voice.show)}`;
+  if (only.tankfuls > 1) {
+    const [first] = only.goes;
+    return `${said} in ${counted(only.tankfuls)} goes: the tank gives ${voice.show(first?.volume ?? 0, "volume")} at once.`;
+  }
+  if (only.why !== null) return `${said}: ${whyOf(only.bed, only.why, voice)}.`;
+  return opens.length > 0 ? `${said}, once the hose has filled the tank.` : `${said}.`;
+}
+
+/** As leadOf, once something of today is done. */
+export function leadAfter(plan: ToldPlan, today: number, voice: Voice): string {
+  const left = plan.lines.some(({ day }) => day === today);
+  return left ? leadOf(plan, today, voice).replace(/^Today /, "Still ") : "What today asks for is done.";
+}
+
+function withoutLines(refused: readonly Refusal[], lines: readonly DayLine[], voice: Voice): string {
+  const [none] = refused;
+  if (none) return `Today ${refusalWords(none, voice)}`;
+  const [next] = lines;
+  if (!next) return "Nothing asks for water in the coming week.";
+  return `Nothing asks for water today; next ${voice.titleOf(next.bed)}, ${amountOf(next, voice.show)}.`;
+}
+
+/** "20 min of yours, done 10:40 am"; "nothing asks". */
+function dayWords(goes: readonly TimedGo[], isRefused: boolean, { show, locale }: Voice): string {
+  const last = goes[goes.length - 1];
+  if (!last) return isRefused ? "no water" : "nothing asks";
+  const hands = goes.reduce((sum, { go }) => sum + go.hands, 0);
+  return `${show(hands, "duration")} of yours, done ${clockText(last.until, locale)}`;
+}
+
+export type ToldRow =
+  | { readonly kind: "wait" | "none"; readonly said: string }
+  | {
+      readonly kind: "go";
+      readonly at: number;
+      readonly timed: TimedGo;
+      readonly amount: string;
+      readonly said: string;
+    };
+
+/** The rows of a day, in order. */
+function rowsOf(goes: readonly TimedGo[], refused: readonly Refusal[], voice: Voice): readonly ToldRow[] {
+  const rows = goes.flatMap((timed): readonly ToldRow[] => {
+    const { line, go, from, filling } = timed;
+    const isLast = line.goes[line.goes.length - 1] === go;
+    const short = isLast && line.why !== null ? `; ${whyOf(line.bed, line.why, voice)}` : "";
+    const amount = line.goes.length === 1 ? amountOf(line, voice.show) : voice.show(go.volume, "volume");
+    const all = short !== "" && line.goes.length > 1 ? `; ${amountOf(line, voice.show)} in all` : "";
+    const wait = filling > 0 ? [{ kind: "wait" as const, said: waitWords(filling, voice) }] : [];
+    return [...wait, { kind: "go", at: from, timed, amount, said: `${meansOf(go, voice)}${all}${short}` }];
+  });
+  return [...rows, ...refused.map((one) => ({ kind: "none" as const, said: refusalWords(one, voice) }))];
+}
+
+export type ToldDay = { readonly day: number; readonly said: string; readonly rows: readonly ToldRow[] };
+
+/** Every day of a plan, in order, those on which nothing asks too. */
+export function daysOf(plan: ToldPlan, first: number, last: number, voice: Voice): readonly ToldDay[] {
+  return Array.from({ length: last - first + 1 }, (_, place) => {
+    const day = first + place;
+    const goes = hoursOf(
+      plan.lines.filter((line) => line.day === day),
+      plan.waterAt,
+    );
+    const refused = plan.refused.filter((one) => one.day === day);
+    return { day, said: dayWords(goes, refused.length > 0, voice), rows: rowsOf(goes, refused, voice) };
+  });
+}
+
+/** What is said of a note: "Long bed, 42 gal". */
+export const gaveWords = (bed: string, volume: string): string => `${bed}, ${volume}`;
+
+export const openedWords = (line: string): string => `${line} opened`;

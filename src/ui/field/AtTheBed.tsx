@@ -1,0 +1,65 @@
+// At the bed: tanks and the gauge read with a finger, beds watered with one touch, and how long it lasts now.
+
+import { Show } from "solid-js";
+import type { Kind } from "../../kinds/kind.ts";
+import { lastsInShort } from "../../telling/from-today.ts";
+import { useSheet } from "../sheet.ts";
+import { Beds } from "./Beds.tsx";
+import { MoreNotes } from "./MoreNotes.tsx";
+import { FieldFoot, useNoting } from "./noting-here.tsx";
+import type { FieldPageProps } from "./pages.ts";
+import { Tanks } from "./Tanks.tsx";
+
+/** How long it lasts, and how long it did before the last note. */
+function Lasts() {
+  const sheet = useSheet();
+  const { lasts, before } = useNoting();
+  const said = () => {
+    const held = lasts();
+    return held && lastsInShort(held);
+  };
+  const was = () => {
+    const [old, now] = [before(), said()];
+    const day = old ? lastsInShort(old).day : "";
+    return day !== "" && day !== now?.day ? day : "";
+  };
+  return (
+    <div class="field-lasts" aria-live="polite" classList={{ working: sheet.working() }}>
+      <Show when={said()} fallback={<p>Dip a tank, and it is told how long the water lasts.</p>}>
+        {(held) => (
+          <>
+            <p class="lead">
+              {held().said} <b>{held().day}</b>
+              <Show when={was()}>{(day) => <small> was {day()}</small>}</Show>
+            </p>
+            <p class="more">{held().more}</p>
+          </>
+        )}
+      </Show>
+    </div>
+  );
+}
+
+export function AtTheBed(props: FieldPageProps) {
+  const sheet = useSheet();
+  const cards = (has: (kind: Kind) => boolean) =>
+    sheet.worksheet().cards.filter((card) => {
+      const kind = sheet.kinds[card.kind];
+      return kind !== undefined && has(kind);
+    });
+  const tanks = () => cards(({ vessel }) => vessel !== undefined);
+  const beds = () => cards(({ watered }) => watered !== undefined);
+  return (
+    <>
+      <div class="field-body at-the-bed">
+        <Lasts />
+        <Tanks cards={tanks()} />
+        <Show when={beds().length > 0} fallback={<p class="aside">No bed stands on the sheet yet.</p>}>
+          <Beds cards={beds()} />
+        </Show>
+        <MoreNotes {...props} />
+      </div>
+      <FieldFoot />
+    </>
+  );
+}

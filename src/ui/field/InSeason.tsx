@@ -1,0 +1,94 @@
+// The pages of the season in one dialog: a line at its head, the page below it, each page in a script of its own.
+
+import { type Component, For, lazy, Show } from "solid-js";
+import { Dynamic, Portal } from "solid-js/web";
+import { useSheet } from "../sheet.ts";
+import { shortDateWords } from "../words.ts";
+import { AtTheBed } from "./AtTheBed.tsx";
+import "./columns.css";
+import "./field.css";
+import "./panel.css";
+import { NotingHere } from "./noting-here.tsx";
+import type { FieldPageName, FieldPageProps } from "./pages.ts";
+
+/**
+ * What is there. A page more is one line, such as
+ * `lasts: lazy(async () => ({ default: (await import("./Lasts.tsx")).Lasts })),`
+ */
+const PAGES: Partial<Record<FieldPageName, Component<FieldPageProps>>> = {
+  bed: AtTheBed,
+  today: lazy(async () => ({ default: (await import("./Today.tsx")).Today })),
+  pour: lazy(async () => ({ default: (await import("./Pour.tsx")).Pour })),
+  notes: lazy(async () => ({ default: (await import("./Notes.tsx")).Notes })),
+  year: lazy(async () => ({ default: (await import("./YearMoments.tsx")).YearMoments })),
+};
+
+const NAMES: Readonly<Record<FieldPageName, string>> = {
+  bed: "At the bed",
+  today: "Today",
+  lasts: "How long",
+  pour: "What to water",
+  notes: "Notes",
+  year: "The year",
+};
+
+/** Where each page leads, besides back to the bed. */
+const NEIGHBORS: Readonly<Record<FieldPageName, readonly FieldPageName[]>> = {
+  bed: ["today", "lasts"],
+  today: ["lasts", "pour"],
+  lasts: ["today", "pour"],
+  pour: ["today", "lasts"],
+  notes: ["year"],
+  year: ["notes"],
+};
+
+function Head(props: { readonly page: FieldPageName; readonly go: FieldPageProps["go"] }) {
+  const sheet = useSheet();
+  const neighbors = () => NEIGHBORS[props.page].filter((name) => PAGES[name]);
+  return (
+    <form method="dialog" class="field-head">
+      <Show
+        when={props.page !== "bed"}
+        fallback={<b>{shortDateWords(sheet.today(), sheet.worksheet().locale)}</b>}
+      >
+        <button type="button" onClick={() => props.go("bed")}>
+          <span aria-hidden="true">‹ </span>
+          {NAMES.bed}
+        </button>
+      </Show>
+      <span class="field-ways">
+        <For each={neighbors()}>
+          {(name) => (
+            <button type="button" onClick={() => props.go(name)}>
+              {NAMES[name]}
+            </button>
+          )}
+        </For>
+        <button type="submit">Sheet</button>
+      </span>
+    </form>
+  );
+}
+
+export function InSeason(props: { readonly page: FieldPageName; readonly onClose: () => void }) {
+  const page = () => (PAGES[props.page] ? props.page : "bed");
+  const go = (to: FieldPageName): void => {
+    // A step of the browser's own, so that its way back leads back.
+    location.hash = to;
+  };
+  return (
+    <Portal>
+      <dialog
+        class="field"
+        aria-label={NAMES[page()]}
+        ref={(element) => queueMicrotask(() => element.showModal())}
+        onClose={() => props.onClose()}
+      >
+        <NotingHere>
+          <Head page={page()} go={go} />
+          <Dynamic component={PAGES[page()]} go={go} has={(name) => PAGES[name] !== undefined} />
+        </NotingHere>
+      </dialog>
+    </Portal>
+  );
+}

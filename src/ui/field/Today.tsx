@@ -1,0 +1,245 @@
+// Today and the week: a row for each go, pressed once it is done; what is pressed is a note of today and stays.
+
+import { createMemo, For, type JSX, Show } from "solid-js";
+import { inForce } from "../../document/note-order.ts";
+import type { Note } from "../../document/worksheet.ts";
+import type { WeekSpan } from "../../kinds/season/week.ts";
+import {
+  afterGiving,
+  daysOf,
+  gaveWords,
+  leadAfter,
+  leadOf,
+  openedWords,
+  openTitle,
+  openWords,
+  type ToldRow,
+  type Voice,
+} from "../../telling/today.ts";
+import { isoDate, parseIsoDate } from "../../units/calendar.ts";
+import { clockText } from "../../units/clock.ts";
+import { MINUTE } from "../../units/constants.ts";
+import { unitFor } from "../../units/show.ts";
+import { fromSi, toSi } from "../../units/unit.ts";
+import { useVoice, useWeekSpan } from "../page/plan-voice.ts";
+import { WeekOnPaper } from "../page/WeekPlan.tsx";
+import { useSheet } from "../sheet.ts";
+import { shortDateWords } from "../words.ts";
+import { FieldFoot, useNoting } from "./noting-here.tsx";
+import type { FieldPageProps } from "./pages.ts";
+import "./today.css";
+
+type GoRow = Extract<ToldRow, { readonly kind: "go" }>;
+
+type Pressed = {
+  readonly done: boolean;
+  readonly at: string;
+  readonly title: string;
+  readonly amount?: string;
+  readonly said: string;
+  readonly onPress: () => void;
+};
+
+/** A row that is pressed as a whole. */
+function Row(props: Pressed) {
+  return (
+    <li class="today-line">
+      <button
+        type="button"
+        class="today-row"
+        aria-pressed={props.done}
+        classList={{ done: props.done }}
+        onClick={() => props.onPress()}
+      >
+        <span class="at">{props.at}</span>
+        <span class="what">
+          <b>
+            {props.title}{" "}
+            <Show when={props.amount}>{(amount) => <span class="amount">{amount()}</span>}</Show>
+          </b>
+          <span class="how">{props.said}</span>
+        </span>
+        <span class="box" aria-hidden="true">
+          {props.done ? "✓" : ""}
+        </span>
+      </button>
+    </li>
+  );
+}
+
+/** What was done today, by its notes. */
+function useDone(today: () => string | undefined) {
+  const sheet = useSheet();
+  return createMemo(() =>
+    inForce(sheet.worksheet().notes ?? []).filter(
+      ({ day, what }) => day === today() && (what === "gave" || what === "opened"),
+    ),
+  );
+}
+
+/** A note of today; pressed, it comes back into the foot, to be taken back there. */
+function Done(props: { readonly note: Note; readonly voice: Voice }) {
+  const { recall } = useNoting();
+  const title = () => props.voice.titleOf(props.note.where);
+  const isGiven = () => props.note.what === "gave";
+  const amount = () =>
+    isGiven() ? props.voice.show(toSi(props.note.value ?? 0, props.note.unit ?? "gal"), "volume") : "";
+  const at = () =>
+    props.note.minute === undefined ? "" : clockText(props.note.minute * MINUTE, props.voice.locale);
+  return (
+    <Row
+      done
+      at={at()}
+      title={isGiven() ? title() : openTitle(props.note.where, props.voice)}
+      amount={amount()}
+      said={props.note.by ? props.voice.titleOf(props.note.by) : "done"}
+      onPress={() => {
+        const { id, day: _day, minute: _minute, ...said } = props.note;
+        recall(id, { said, words: isGiven() ? gaveWords(title(), amount()) : openedWords(title()) });
+      }}
+    />
+  );
+}
+
+/** Figures of an amount as it is read aloud and written down. */
+const AS_READ = 2;
+
+/** What a row writes: the water as it was read, in the sheet's own unit. */
+function useGiving(voice: () => Voice) {
+  const sheet = useSheet();
+  const { note } = useNoting();
+  return ({ timed: { line, go } }: GoRow): void => {
+    const unit = unitFor("volume", sheet.showOptions().units);
+    const amount = voice().show(go.volume, "volume");
+    note({
+      said: {
+        what: "gave",
+        where: line.bed,
+        value: Number(fromSi(go.volume, unit).toPrecision(AS_READ)),
+        unit,
+        by: go.by,
+      },
+      words: gaveWords(voice().titleOf(line.bed), amount),
+    });
+  };
+}
+
+function Rows(props: { readonly rows: readonly ToldRow[]; readonly voice: Voice }) {
+  const give = useGiving(() => props.voice);
+  const row = (told: ToldRow): JSX.Element =>
+    told.kind === "go" ? (
+      <Row
+        done={false}
+        at={clockText(told.at, props.voice.locale)}
+        title={props.voice.titleOf(told.timed.line.bed)}
+        amount={told.amount}
+        said={told.said}
+        onPress={() => give(told)}
+      />
+    ) : (
+      <li class="today-wait">{told.said}</li>
+    );
+  return <For each={props.rows}>{row}</For>;
+}
+
+function Opens(props: { readonly span: WeekSpan; readonly done: readonly Note[]; readonly voice: Voice }) {
+  const { note } = useNoting();
+  const left = () =>
+    props.span.opens.filter(
+      ({ line }) => !props.done.some(({ what, where }) => what === "opened" && where === line),
+    );
+  return (
+    <For each={left()}>
+      {(one) => (
+        <Row
+          done={false}
+          at="now"
+          title={openTitle(one.line, props.voice)}
+          said={openWords(one, props.voice)}
+          onPress={() =>
+            note({
+              said: { what: "opened", where: one.line },
+              words: openedWords(props.voice.titleOf(one.line)),
+            })
+          }
+        />
+      )}
+    </For>
+  );
+}
+
+function Week(props: { readonly span: WeekSpan; readonly voice: Voice }) {
+  const sheet = useSheet();
+  const done = useDone(() => props.span.first);
+  const days = () =>
+    [props.span.first, props.span.last].map((day) => parseIsoDate(day) ?? 0) as [number, number];
+  const gave = () =>
+    done()
+      .filter(({ what }) => what === "gave")
+      .map(({ where, value = 0, unit = "gal" }) => ({ bed: where, volume: toSi(value, unit) }));
+  const plan = () => afterGiving(props.span, days()[0], gave());
+  return (
+    <>
+      <p class="today-lead" aria-live="polite" classList={{ working: sheet.working() }}>
+        {done().length > 0
+          ? leadAfter(plan(), days()[0], props.voice)
+          : leadOf(plan(), days()[0], props.voice)}
+      </p>
+      <For each={daysOf(plan(), ...days(), props.voice)}>
+        {(day) => (
+          <section>
+            <h3 class="today-day">
+              {shortDateWords(isoDate(day.day), sheet.showOptions().locale)} <span>{day.said}</span>
+            </h3>
+            <ul>
+              <Show when={day.day === days()[0]}>
+                <For each={done()}>{(note) => <Done note={note} voice={props.voice} />}</For>
+                <Opens span={props.span} done={done()} voice={props.voice} />
+              </Show>
+              <Rows rows={day.rows} voice={props.voice} />
+            </ul>
+          </section>
+        )}
+      </For>
+    </>
+  );
+}
+
+/** The same on paper, on a page of its own. */
+function Paper(props: { readonly span: WeekSpan }) {
+  const sheet = useSheet();
+  return (
+    <div class="today-paper week">
+      <h2>Watering, {sheet.worksheet().title}</h2>
+      <WeekOnPaper span={props.span} />
+    </div>
+  );
+}
+
+export function Today(_props: FieldPageProps) {
+  const span = useWeekSpan();
+  const voice = useVoice();
+  return (
+    <>
+      <div class="field-body">
+        <Show
+          when={span()}
+          fallback={<p class="today-lead">Dip a tank or note a soak, and it is told what to water today.</p>}
+        >
+          {(held) => (
+            <>
+              <Week span={held()} voice={voice()} />
+              <p class="today-acts">
+                <button type="button" onClick={() => window.print()}>
+                  Print the week
+                </button>
+              </p>
+              <Paper span={held()} />
+            </>
+          )}
+        </Show>
+      </div>
+      <FieldFoot />
+    </>
+  );
+}

@@ -127,9 +127,10 @@ export function createSession(laid: Laid, shared: PageShared) {
     if (next === history()) return;
     // A record that undo names again may have been let go meanwhile by another tab.
     keepRecords(shared, newlyNamed(next.present, history().present, engine.records));
+    // First the results: what reads both they and the worksheet is then made once, not once for either.
+    engine.update(next.present);
     setHistory(next);
     setSaved("Saving …");
-    engine.update(next.present);
     saver.change(next.present);
   };
   const { before, edit, note, takeOver, ...steps } = createSteps(engine, { history, setHistory, show });
@@ -183,8 +184,10 @@ export function createSession(laid: Laid, shared: PageShared) {
     note: async (change: (worksheet: Worksheet) => Worksheet): Promise<boolean> => {
       if (laid.readOnly) return false;
       note(change);
-      await saver.flush();
-      return !refused() && saver.isIdle();
+      // What was changed meanwhile is saved with it, or after it.
+      do await saver.flush();
+      while (!refused() && !saver.isIdle());
+      return !refused();
     },
     edit: (...asked: Parameters<typeof edit>): void => {
       if (!laid.readOnly) edit(...asked);

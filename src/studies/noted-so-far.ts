@@ -1,6 +1,6 @@
 // What the notes of a season add up to, part by part, with the days on which anything was noted.
 
-import { inForce } from "../document/notes.ts";
+import { inForce } from "../document/note-order.ts";
 import type { Note } from "../document/worksheet.ts";
 import type { NotedSoFar, NotedSum } from "../telling/this-year.ts";
 import { parseIsoDate } from "../units/calendar.ts";

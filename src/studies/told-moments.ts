@@ -1,6 +1,6 @@
 // The year's other moments in words, of a whole worksheet: for the page and the command line alike.
 
-import { inForce } from "../document/notes.ts";
+import { inForce } from "../document/note-order.ts";
 import type { Card } from "../document/worksheet.ts";
 import { numberIn, valueIn, wordIn } from "../graph/readers.ts";
 import type { CardKinds } from "../graph/types.ts";

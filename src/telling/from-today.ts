@@ -88,8 +88,8 @@ export function lastsInShort(from: FromToday): LastsInShort {
 
 /** What the answer rests on, a sentence each. */
 export function restsOn(from: FromToday, titleOf: (id: string) => string): readonly string[] {
-  const { tanks, beds } = from.assumed;
-  const parts = [...tanks, ...beds].map(titleOf);
+  const { tanks, beds, batteries } = from.assumed;
+  const parts = [...tanks, ...beds, ...batteries].map(titleOf);
   const assumed =
     parts.length === 0
       ? []

@@ -40,7 +40,7 @@ export const words: KindWords = {
       "Peukert's law: what it gives at the current of its largest load, over what it gives in 20 hours.",
       "Peukert 1897, in the form read at batterystuff.com",
     ],
-    charge_today: "How full it is on the first day of the record, and today.",
+    charge_today: "How full it is on the first day of the record. How full it is now is noted.",
     usable_energy: [
       "Amp-hours times volts, times what is left of it, how far it may be drawn down, and what cold and haste leave.",
       DEFINITION,

@@ -1,11 +1,10 @@
 // Today and the week: a row for each go, pressed once it is done; what is pressed is a note of today and stays.
 
 import { createMemo, For, type JSX, Show } from "solid-js";
-import { inForce } from "../../document/notes.ts";
+import { inForce } from "../../document/note-order.ts";
 import type { Note } from "../../document/worksheet.ts";
 import type { WeekSpan } from "../../kinds/season/week.ts";
 import {
-  afterGiving,
   daysOf,
   gaveWords,
   leadAfter,
@@ -14,7 +13,6 @@ import {
   openTitle,
   openWords,
   type ToldRow,
-  takenBackWords,
   type Voice,
 } from "../../telling/today.ts";
 import { isoDate, parseIsoDate } from "../../units/calendar.ts";
@@ -78,16 +76,15 @@ function useDone(today: () => string | undefined) {
   );
 }
 
-/** A note of today, pressed again to take it back. */
+/** A note of today; pressed, it comes back into the foot, to be taken back there. */
 function Done(props: { readonly note: Note; readonly voice: Voice }) {
-  const sheet = useSheet();
-  const { note: write } = useNoting();
+  const { recall } = useNoting();
   const title = () => props.voice.titleOf(props.note.where);
   const isGiven = () => props.note.what === "gave";
   const amount = () =>
     isGiven() ? props.voice.show(toSi(props.note.value ?? 0, props.note.unit ?? "gal"), "volume") : "";
   const at = () =>
-    props.note.minute === undefined ? "" : clockText(props.note.minute * MINUTE, sheet.showOptions().locale);
+    props.note.minute === undefined ? "" : clockText(props.note.minute * MINUTE, props.voice.locale);
   return (
     <Row
       done
@@ -95,12 +92,10 @@ function Done(props: { readonly note: Note; readonly voice: Voice }) {
       title={isGiven() ? title() : openTitle(props.note.where, props.voice)}
       amount={amount()}
       said={props.note.by ? props.voice.titleOf(props.note.by) : "done"}
-      onPress={() =>
-        write({
-          said: { what: "undid", where: props.note.where, undoes: props.note.id },
-          words: takenBackWords(isGiven() ? gaveWords(title(), amount()) : openedWords(title())),
-        })
-      }
+      onPress={() => {
+        const { id, day: _day, minute: _minute, ...said } = props.note;
+        recall(id, { said, words: isGiven() ? gaveWords(title(), amount()) : openedWords(title()) });
+      }}
     />
   );
 }
@@ -177,19 +172,14 @@ function Week(props: { readonly span: WeekSpan; readonly voice: Voice }) {
   const done = useDone(() => props.span.first);
   const days = () =>
     [props.span.first, props.span.last].map((day) => parseIsoDate(day) ?? 0) as [number, number];
-  const gave = () =>
-    done()
-      .filter(({ what }) => what === "gave")
-      .map(({ where, value = 0, unit = "gal" }) => ({ bed: where, volume: toSi(value, unit) }));
-  const plan = () => afterGiving(props.span, days()[0], gave());
   return (
     <>
       <p class="today-lead" aria-live="polite" classList={{ working: sheet.working() }}>
         {done().length > 0
-          ? leadAfter(plan(), days()[0], props.voice)
-          : leadOf(plan(), days()[0], props.voice)}
+          ? leadAfter(props.span, days()[0], props.voice)
+          : leadOf(props.span, days()[0], props.voice)}
       </p>
-      <For each={daysOf(plan(), ...days(), props.voice)}>
+      <For each={daysOf(props.span, ...days(), props.voice)}>
         {(day) => (
           <section>
             <h3 class="today-day">

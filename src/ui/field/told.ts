@@ -1,7 +1,7 @@
 // What was noted before, as the pages of the season look it up.
 
 import { createMemo } from "solid-js";
-import { inForce } from "../../document/notes.ts";
+import { inForce } from "../../document/note-order.ts";
 import type { Note } from "../../document/worksheet.ts";
 import { parseIsoDate } from "../../units/calendar.ts";
 import { clockText } from "../../units/clock.ts";

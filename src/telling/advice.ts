@@ -120,7 +120,7 @@ function reasonOf(advice: Advice, titleOf: TitleOf, show: Show): string {
     const spare = spareOf(advice, bed);
     const can =
       spare === 0
-        ? `${titleOf(bed)} holds back growth from today on, and is worth less`
+        ? `${titleOf(bed)} holds back growth from today on, but its water saves more elsewhere or later`
         : `${titleOf(bed)} can wait: ${waits(spare)} in its soil`;
     return `${can}${paysMost(advice, titleOf, show)}.`;
   }

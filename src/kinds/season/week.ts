@@ -35,6 +35,7 @@ function daysOf(cards: readonly CardView[], row: string): Readonly<Record<string
 function knownToday(input: ModelInput): Outcome {
   const today = parseIsoDate(wordOrNull(input, "site.today") ?? "");
   if (today === null) return { none: "no day given for today" };
+  const all = readHappened(wordOrNull(input, "site.happened") ?? "");
   const known: WeekGiven = {
     today,
     days: DAYS,
@@ -43,7 +44,9 @@ function knownToday(input: ModelInput): Outcome {
     dippedOn: daysOf(input.cards["tank"] ?? [], "dipped_on"),
     charges: {},
     lastSoaked: daysOf(input.cards["bed"] ?? [], "last_soaked"),
-    happened: readHappened(wordOrNull(input, "site.happened") ?? ""),
+    // That a bed was held back moved no water.
+    happened: all.filter(({ what }) => what !== "held"),
+    heldBack: all.flatMap(({ what, date, where }) => (what === "held" && date === today ? [where] : [])),
     dipDoubt: numberOrNull(input, "dip_doubt") ?? 0,
     forecast: readForecastText(wordOrNull(input, "forecast") ?? "", today),
   };

@@ -183,8 +183,10 @@ export function createSession(laid: Laid, shared: PageShared) {
     note: async (change: (worksheet: Worksheet) => Worksheet): Promise<boolean> => {
       if (laid.readOnly) return false;
       note(change);
-      await saver.flush();
-      return !refused() && saver.isIdle();
+      // What was changed meanwhile is saved with it, or after it.
+      do await saver.flush();
+      while (!refused() && !saver.isIdle());
+      return !refused();
     },
     edit: (...asked: Parameters<typeof edit>): void => {
       if (!laid.readOnly) edit(...asked);

@@ -24,7 +24,7 @@ export type LinkWish = {
 /** From where a link to this page opens; a file's page has none that leads anywhere. */
 export type Reach = "anywhere" | "house" | "computer" | "file";
 
-export type TableName = "quantities" | "shopping" | "days" | "rain";
+export type TableName = "quantities" | "shopping" | "days" | "rain" | "notes";
 
 /** A worksheet that somebody sent. */
 export type Received = {

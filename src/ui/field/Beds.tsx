@@ -146,7 +146,11 @@ function Bed(props: { readonly card: Card }) {
 export function Beds(props: { readonly cards: readonly Card[] }) {
   return (
     <ul class="field-beds" aria-label="Beds">
-      <For each={props.cards}>{(card) => <Bed card={card} />}</For>
+      <For each={props.cards.map(({ id }) => id)}>
+        {(id) => (
+          <Show when={props.cards.find((card) => card.id === id)}>{(card) => <Bed card={card()} />}</Show>
+        )}
+      </For>
     </ul>
   );
 }

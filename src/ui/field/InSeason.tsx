@@ -19,6 +19,7 @@ const PAGES: Partial<Record<FieldPageName, Component<FieldPageProps>>> = {
   bed: AtTheBed,
   today: lazy(async () => ({ default: (await import("./Today.tsx")).Today })),
   pour: lazy(async () => ({ default: (await import("./Pour.tsx")).Pour })),
+  notes: lazy(async () => ({ default: (await import("./Notes.tsx")).Notes })),
   year: lazy(async () => ({ default: (await import("./YearMoments.tsx")).YearMoments })),
 };
 

@@ -127,9 +127,10 @@ export function createSession(laid: Laid, shared: PageShared) {
     if (next === history()) return;
     // A record that undo names again may have been let go meanwhile by another tab.
     keepRecords(shared, newlyNamed(next.present, history().present, engine.records));
+    // First the results: what reads both they and the worksheet is then made once, not once for either.
+    engine.update(next.present);
     setHistory(next);
     setSaved("Saving …");
-    engine.update(next.present);
     saver.change(next.present);
   };
   const { before, edit, note, takeOver, ...steps } = createSteps(engine, { history, setHistory, show });

@@ -236,7 +236,7 @@ export function YearWater(props: {
       >
         {(frame) => (
           <Slider
-            frame={frame}
+            frame={frame()}
             span={props.span}
             day={day()}
             said={`${dayAndMonth(day(), sheet.showOptions().locale)}, ${volume()} in the tanks`}

@@ -113,13 +113,9 @@ export function weekPlan(
     const assumed = assumedOf(whole, given);
     const starts = state.beds.map((bed) => startOf(state, bed, assumed.beds, first));
     state.log = newLog();
-<<<<<<< HEAD
+    state.owed = owedToday(whole, given, usual, weather);
     holdingBack(state, given.heldBack ?? [], () => runDays(state, STEPPING, { first, last: first }));
     runDays(state, STEPPING, { first: first + 1, last: state.length - 1 });
-=======
-    state.owed = owedToday(whole, given, usual, weather);
-    runDays(state, STEPPING, { first, last: state.length - 1 });
->>>>>>> main
     const beds = state.beds.map((bed, place) => bedWeek(state, bed, starts[place] as Start, first));
     const asking = beds.flatMap(({ id, days }) => ((days[0]?.asked ?? 0) > 0 ? [id] : []));
     return {
@@ -137,7 +133,6 @@ export function weekPlan(
   }
 }
 
-<<<<<<< HEAD
 /** A day on which some beds get nothing; the others stand back for each other as ever. */
 function holdingBack({ beds, input, length }: SeasonState, held: readonly string[], run: () => void): void {
   const own = beds.filter(({ part }) => held.includes(part.id));
@@ -147,7 +142,8 @@ function holdingBack({ beds, input, length }: SeasonState, held: readonly string
   }
   run();
   for (const bed of own) bed.hold = null;
-=======
+}
+
 /** Hoses to be opened, by how the tanks were seen last: from then on the lines are taken to run. */
 function opensToday(
   whole: SeasonState,
@@ -160,7 +156,6 @@ function opensToday(
   const { dawn: _dawn, ...still } = given;
   const seen = momentToday(whole, still, usual);
   return openings(goingOn(whole.input, seen, weather, knownBeds(whole)).state, new Set(asking));
->>>>>>> main
 }
 
 type Start = {

@@ -48,14 +48,10 @@ function knownToday(input: ModelInput): Outcome {
     dippedOn: daysOf(input.cards["tank"] ?? [], "dipped_on"),
     charges: {},
     lastSoaked: daysOf(input.cards["bed"] ?? [], "last_soaked"),
-<<<<<<< HEAD
+    dawn: DAWN,
     // That a bed was held back moved no water.
     happened: all.filter(({ what }) => what !== "held"),
     heldBack: all.flatMap(({ what, date, where }) => (what === "held" && date === today ? [where] : [])),
-=======
-    dawn: DAWN,
-    happened: readHappened(wordOrNull(input, "site.happened") ?? ""),
->>>>>>> main
     dipDoubt: numberOrNull(input, "dip_doubt") ?? 0,
     forecast: readForecastText(wordOrNull(input, "forecast") ?? "", today),
   };

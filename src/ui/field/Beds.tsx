@@ -120,7 +120,7 @@ function Bed(props: { readonly card: Card }) {
               <button
                 type="button"
                 aria-label={`Watered ${volumes.words(volumes.said(volume()))}: ${props.card.title}`}
-                onClick={() => note(gave(props.card, volumes.said(volume())))}
+                onClick={() => note({ ...gave(props.card, volumes.said(volume())), sure: true })}
               >
                 Watered {volumes.words(volumes.said(volume()))}
               </button>

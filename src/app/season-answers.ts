@@ -5,10 +5,12 @@ import { valueIn } from "../graph/readers.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import { KIND_WORDS } from "../kinds/words.ts";
 import type { WeekGiven } from "../season/week-plan.ts";
+import type { Stick } from "../studies/stick.ts";
 import { toldMoments } from "../studies/told-moments.ts";
 import type { YearMoments } from "../studies/year-moments.ts";
 import { type Advice, adviceTold, type NoAdvice, noAdviceSaid } from "../telling/advice.ts";
 import type { Show } from "../telling/bed-day.ts";
+import { stickTold } from "../telling/stick.ts";
 import type { SeasonAnswers, Standing } from "../ui/field/season-answers.ts";
 import { parseIsoDate } from "../units/calendar.ts";
 import { showQuantity } from "../units/show.ts";
@@ -88,6 +90,14 @@ export function createSeasonAnswers({ session, options }: InHandTools, asker: ()
         return advice && !("choices" in advice) ? noAdviceSaid(advice) : asked.failure();
       };
       return { ...asked, answer: told, failure };
+    },
+    stick: (tank) => {
+      const asked = standing<Stick | NoAdvice>(engine, asker(), "stick", () => ({ asks: "stick" }));
+      const told = createMemo(() => {
+        const stick = asked.answer();
+        return stick && "marks" in stick ? stickTold(stick, tank, titleOf) : null;
+      });
+      return { ...asked, answer: told };
     },
   };
 }

@@ -19,6 +19,7 @@ import { recordNames } from "../document/record-names.ts";
 import type { Worksheet } from "../document/worksheet.ts";
 import type { Results } from "../graph/evaluate.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
+import { chanceId } from "../storage/shelf.ts";
 import { createEngine, type Engine, type View } from "./engine.ts";
 import { followOtherTabs } from "./following.ts";
 import { createForecast } from "./forecast.ts";
@@ -188,6 +189,12 @@ export function createSession(laid: Laid, shared: PageShared) {
       do await saver.flush();
       while (!refused() && !saver.isIdle());
       return !refused();
+    },
+    /** The worksheet with a name that tells it from all others wherever its copies go; it gets one as it first goes out. */
+    identified: (): Worksheet => {
+      if (!laid.readOnly)
+        note((worksheet) => (worksheet.id === undefined ? { ...worksheet, id: chanceId() } : worksheet));
+      return history().present;
     },
     edit: (...asked: Parameters<typeof edit>): void => {
       if (!laid.readOnly) edit(...asked);

@@ -15,6 +15,7 @@ const SAID: Readonly<Record<NoteWord, string>> = {
   filled: "filled from elsewhere",
   took: "taken for something else",
   rain: "rain in the gauge",
+  held: "held back",
   planted: "planted",
   pulled: "pulled up",
   dug: "dug to see",
@@ -25,7 +26,7 @@ const SAID: Readonly<Record<NoteWord, string>> = {
   opened: "opened",
   cleaned: "cleaned",
   broke: "broke",
-  drained: "drained for frost",
+  drained: "made ready for frost",
   undid: "taken back",
 };
 

@@ -30,6 +30,8 @@ export type WeekGiven = TodayGiven & {
   readonly days: number;
   /** Heat of it is counted on, rain is not: what comes is a gift. */
   readonly forecast?: Forecast;
+  /** Beds that its grower holds back today. */
+  readonly heldBack?: readonly string[];
   /** How far off dips are [m]: odds start from as many mornings. */
   readonly dipDoubt?: number;
 };
@@ -112,7 +114,8 @@ export function weekPlan(
     const starts = state.beds.map((bed) => startOf(state, bed, assumed.beds, first));
     state.log = newLog();
     state.owed = owedToday(whole, given, usual, weather);
-    runDays(state, STEPPING, { first, last: state.length - 1 });
+    holdingBack(state, given.heldBack ?? [], () => runDays(state, STEPPING, { first, last: first }));
+    runDays(state, STEPPING, { first: first + 1, last: state.length - 1 });
     const beds = state.beds.map((bed, place) => bedWeek(state, bed, starts[place] as Start, first));
     const asking = beds.flatMap(({ id, days }) => ((days[0]?.asked ?? 0) > 0 ? [id] : []));
     return {
@@ -128,6 +131,17 @@ export function weekPlan(
     if (error instanceof DomainError) return { failed: error.message, at: null };
     throw error;
   }
+}
+
+/** A day on which some beds get nothing; the others stand back for each other as ever. */
+function holdingBack({ beds, input, length }: SeasonState, held: readonly string[], run: () => void): void {
+  const own = beds.filter(({ part }) => held.includes(part.id));
+  for (const bed of own) {
+    const days = new Float64Array(length).fill(input.holdDays);
+    bed.hold = { ahead: bed.before, days, refused: 1, served: 0 };
+  }
+  run();
+  for (const bed of own) bed.hold = null;
 }
 
 /** Hoses to be opened, by how the tanks were seen last: from then on the lines are taken to run. */

@@ -164,9 +164,9 @@ export function adviceTold(advice: Advice, titleOf: TitleOf, show: Show, hasFore
     choices: choices.map((one, at) => ({
       choice: one.choice,
       name: nameOf(one, titleOf),
-      loses: kind === "odds" ? `lose ${losses[at]}` : `lose ${losses[at]}, without rain ${dry[at]}`,
+      loses: kind === "odds" ? `lose ${losses[at]}` : `lose ${dry[at]} without rain`,
       bar: most > 0 ? (one.lossIfDry ?? one.loss) / most : 0,
-      means: meansOf(one, titleOf, advice, show),
+      means: `${kind === "odds" ? "" : `In usual weather ${losses[at]}: `}${meansOf(one, titleOf, advice, show)}`,
       losesLeast: !tie && one.choice === advised,
       beds: one.beds,
     })),

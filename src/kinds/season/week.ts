@@ -39,6 +39,7 @@ function daysOf(cards: readonly CardView[], row: string): Readonly<Record<string
 function knownToday(input: ModelInput): Outcome {
   const today = parseIsoDate(wordOrNull(input, "site.today") ?? "");
   if (today === null) return { none: "no day given for today" };
+  const all = readHappened(wordOrNull(input, "site.happened") ?? "");
   const known: WeekGiven = {
     today,
     days: DAYS,
@@ -48,7 +49,9 @@ function knownToday(input: ModelInput): Outcome {
     charges: {},
     lastSoaked: daysOf(input.cards["bed"] ?? [], "last_soaked"),
     dawn: DAWN,
-    happened: readHappened(wordOrNull(input, "site.happened") ?? ""),
+    // That a bed was held back moved no water.
+    happened: all.filter(({ what }) => what !== "held"),
+    heldBack: all.flatMap(({ what, date, where }) => (what === "held" && date === today ? [where] : [])),
     dipDoubt: numberOrNull(input, "dip_doubt") ?? 0,
     forecast: readForecastText(wordOrNull(input, "forecast") ?? "", today),
   };

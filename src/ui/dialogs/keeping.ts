@@ -19,6 +19,8 @@ export type LinkWish = {
   readonly exactPlace: boolean;
   /** Monthly figures in the stead of the record. */
   readonly withoutRecord: boolean;
+  /** What was noted goes along. */
+  readonly withNotes: boolean;
 };
 
 /** From where a link to this page opens; a file's page has none that leads anywhere. */

@@ -11,7 +11,7 @@ import type { FieldPageProps } from "./pages.ts";
 import { Tanks } from "./Tanks.tsx";
 
 /** How long it lasts, and how long it did before the last note. */
-function Lasts() {
+function Lasts(props: { readonly hasTanks: boolean }) {
   const sheet = useSheet();
   const { lasts, before } = useNoting();
   const said = () => {
@@ -25,7 +25,16 @@ function Lasts() {
   };
   return (
     <div class="field-lasts" aria-live="polite" classList={{ working: sheet.working() }}>
-      <Show when={said()} fallback={<p>Dip a tank, and it is told how long the water lasts.</p>}>
+      <Show
+        when={said()}
+        fallback={
+          <p>
+            {props.hasTanks
+              ? "Dip a tank, and it is told how long the water lasts."
+              : "No tank stands on the sheet yet."}
+          </p>
+        }
+      >
         {(held) => (
           <>
             <p class="lead">
@@ -52,7 +61,7 @@ export function AtTheBed(props: FieldPageProps) {
   return (
     <>
       <div class="field-body at-the-bed">
-        <Lasts />
+        <Lasts hasTanks={tanks().length > 0} />
         <Tanks cards={tanks()} />
         <Show when={beds().length > 0} fallback={<p class="aside">No bed stands on the sheet yet.</p>}>
           <Beds cards={beds()} />

@@ -1,6 +1,7 @@
 // What pages of the season know beside the sheet's own quantities: asked while such a page stands. The app provides it.
 
 import type { ToldAdvice } from "../../telling/advice.ts";
+import type { ToldStick } from "../../telling/stick.ts";
 import type { ToldMoments } from "../../telling/told-moments.ts";
 
 /** An answer that may still be worked out; the last one stays until the next is here. */
@@ -16,4 +17,6 @@ export type SeasonAnswers = {
   readonly moments: () => Standing<ToldMoments>;
   /** Water all, hold back or give up, the same way. */
   readonly advice: () => Standing<ToldAdvice>;
+  /** The marks of a tank's dip stick. */
+  readonly stick: (tank: string) => Standing<ToldStick>;
 };

@@ -138,7 +138,7 @@ function holdingBack({ beds, input, length }: SeasonState, held: readonly string
   const own = beds.filter(({ part }) => held.includes(part.id));
   for (const bed of own) {
     const days = new Float64Array(length).fill(input.holdDays);
-    bed.hold = { ahead: bed.before, days, refused: 1, served: 0 };
+    bed.hold = { ahead: bed.before, all: [], days, saved: new Float64Array(length), refused: 1, served: 0 };
   }
   run();
   for (const bed of own) bed.hold = null;

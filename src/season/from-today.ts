@@ -75,6 +75,8 @@ export type AheadGiven = TodayGiven & {
   readonly forecast?: Forecast;
   /** By how much a dip is off, one standard deviation [m]; left out: dips are exact. */
   readonly dipDoubt?: number;
+  /** The one bed that is watered from today on; left out: all as they ask. */
+  readonly only?: string;
 };
 
 /** Every so-manieth member, from one of them on: so that a few are known at once. */
@@ -155,7 +157,10 @@ export function fromToday(
     const moment = momentToday(whole, given, (date) => usualMorning(input, record, date));
     const reach = inReachOf(whole);
     const doubt = { assumed, dip: given.dipDoubt ?? 0, past: () => pastMornings(input, record, today) };
-    const morning = { input, whole, moment, reach, doubt };
+    const { only } = given;
+    const watered =
+      only === undefined ? input : { ...input, beds: input.beds.filter(({ id }) => id === only) };
+    const morning = { input: watered, whole, moment, reach, doubt };
     const now = inReach(reach, (place) => moment.tanks[whole.tanks.parts[place]?.id ?? ""] ?? 0);
     const days = { today, last: season.end };
     return { ...base, now, ...lasting(morning, record, { days, forecast: given.forecast, members }) };

@@ -3,7 +3,7 @@
 import { valueIn, wordIn } from "../graph/readers.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import type { SeasonFailure } from "../season/answer.ts";
-import { type FromToday, fromToday } from "../season/from-today.ts";
+import { type FromToday, fromToday, type Members } from "../season/from-today.ts";
 import type { SeasonInput } from "../season/input.ts";
 import { type WeekAnswer, type WeekGiven, weekPlan } from "../season/week-plan.ts";
 import { isMadeUpKey, madeUpRecord } from "./made-up-records.ts";
@@ -14,12 +14,17 @@ export type FromTodayAnswer = {
   readonly week: WeekAnswer;
 };
 
+type Asked = { readonly plan: SeasonInput; readonly given: WeekGiven; readonly record: DailyRecord };
+
 /** What is asked of the season: nothing where there is no plan of it, no record or no day. */
-function askedOf({ results }: Whole, records: readonly DailyRecord[]) {
+function askedOf({ results }: Whole, records: readonly DailyRecord[]): Asked | SeasonFailure {
   const plan = valueIn(results.get("season.plan")) as SeasonInput | null;
   const given = valueIn(results.get("season.week_given")) as WeekGiven | null;
   const key = wordIn(results.get("weather.record_in_use"));
   const record = records.find((one) => one.key === key) ?? (isMadeUpKey(key) ? madeUpRecord(key) : null);
+  if (!plan) return { failed: "There is no season to go on with.", at: null };
+  if (!given) return { failed: "No day is given for today.", at: null };
+  if (!record) return { failed: "The rain record is not here.", at: null };
   return { plan, given, record };
 }
 
@@ -29,13 +34,27 @@ function askedOf({ results }: Whole, records: readonly DailyRecord[]) {
  * @param records all that are known, made-up ones among them
  */
 export function fromTodayOf(whole: Whole, records: readonly DailyRecord[]): FromTodayAnswer | SeasonFailure {
-  const { plan, given, record } = askedOf(whole, records);
-  if (!plan) return { failed: "There is no season to go on with.", at: null };
-  if (!given) return { failed: "No day is given for today.", at: null };
-  if (!record) return { failed: "The rain record is not here.", at: null };
+  const asked = askedOf(whole, records);
+  if ("failed" in asked) return asked;
+  const { plan, given, record } = asked;
   const lasting = fromToday(plan, record, given);
   if ("failed" in lasting) return lasting;
   const week = weekPlan(plan, record, given);
   if ("failed" in week) return week;
   return { lasting, week };
+}
+
+/** Which members of the odds are asked, and whether only one bed is watered from today on. */
+export type LastsAsked = { readonly lasts: Members; readonly only?: string };
+
+/** How long it lasts from today on, by some members. */
+export function lastsOf(
+  whole: Whole,
+  records: readonly DailyRecord[],
+  { lasts, only }: LastsAsked,
+): FromToday | SeasonFailure {
+  const asked = askedOf(whole, records);
+  if ("failed" in asked) return asked;
+  const { plan, record, given } = asked;
+  return fromToday(plan, record, only === undefined ? given : { ...given, only }, lasts);
 }

@@ -3,6 +3,7 @@
 import { CARD_KINDS } from "../kinds/index.ts";
 import type { Freeing } from "../season/relief.ts";
 import { type Answers, ask, type Base, baseOf, rebased } from "../studies/ask.ts";
+import { type LastsAsked, lastsOf } from "../studies/from-today.ts";
 import { runFreed } from "../studies/gives-out.ts";
 import type { FromAsked, Run, ToAsked } from "./asking-messages.ts";
 
@@ -23,7 +24,17 @@ function freedAnswers(of: Base, run: Freeing): Answers {
   return { freed: { state: "ready", value: short, origin: "computed" } };
 }
 
-const isFreeing = (run: Run): run is Freeing => "bounds" in run;
+/** How long it lasts, as an answer under a name that no quantity has. */
+function lastsAnswers({ whole, known }: Base, run: LastsAsked): Answers {
+  const lasts = lastsOf(whole, [...known.records.values()], run);
+  if ("failed" in lasts) throw new Error(lasts.failed);
+  return { lasts: { state: "ready", value: lasts, origin: "computed" } };
+}
+
+function answersOf(of: Base, run: Run, wanted: readonly string[]): Answers {
+  if ("bounds" in run) return freedAnswers(of, run);
+  return "lasts" in run ? lastsAnswers(of, run) : ask(of, run, wanted);
+}
 
 addEventListener("message", ({ data }: { readonly data: ToAsked }) => {
   if (data.say === "base") {
@@ -34,7 +45,7 @@ addEventListener("message", ({ data }: { readonly data: ToAsked }) => {
   try {
     if (!base) throw new Error("No worksheet was laid before this worker.");
     const { run, wanted } = data;
-    say({ say: "answers", id, answers: isFreeing(run) ? freedAnswers(base, run) : ask(base, run, wanted) });
+    say({ say: "answers", id, answers: answersOf(base, run, wanted) });
   } catch (error) {
     say({ say: "failed", id, reason: error instanceof Error ? error.message : String(error) });
   }

@@ -4,9 +4,10 @@ import type { Worksheet } from "../document/worksheet.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import type { Freeing } from "../season/relief.ts";
 import type { Answers, Otherwise } from "../studies/ask.ts";
+import type { LastsAsked } from "../studies/from-today.ts";
 
-/** What is different in one run: changes to the worksheet, a plan laid over it, or bounds set free in its season. */
-export type Run = Otherwise | Freeing;
+/** What is different in one run: changes to the worksheet, a plan laid over it, bounds set free in its season, or how long it lasts. */
+export type Run = Otherwise | Freeing | LastsAsked;
 
 /** A question: the same worksheet under several lists of changes. */
 export type Question = {

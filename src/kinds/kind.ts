@@ -85,9 +85,10 @@ export type Drawn = {
   readonly heights?: readonly string[];
 };
 
-/** Rows that say how much whoever is watered gets, how often, by what, and on which days of the coming week. */
+/** Rows that say how much whoever is watered gets, what its grower gives at once, how often, by what, on which days of the coming week. */
 export type Watered = {
   readonly volume: string;
+  readonly usual: string;
   readonly every: string;
   readonly by: string;
   readonly days: string;

@@ -13,6 +13,17 @@ import type { Source } from "./sources.ts";
 import type { SeasonDates } from "./spans.ts";
 import { newTally, type Tally } from "./tally.ts";
 
+/** How a bed stands back for others in a run that follows a rule of its own. */
+export type BedHold = {
+  /** Beds worth more that take from the same water, for each of its sources. */
+  readonly ahead: readonly (readonly Bed[])[];
+  /** Days of their need that are kept for them, on each day of the run. */
+  readonly days: Float64Array;
+  /** How many times it is still refused when it asks, Infinity: given up; and served whatever is to be kept. */
+  refused: number;
+  served: number;
+};
+
 export type Bed = {
   readonly part: BedPart;
   /** Its ground [m2], and water to give for a depth there [m3/m]. */
@@ -26,6 +37,8 @@ export type Bed = {
   readonly sources: readonly Source[];
   /** Beds before it that take from the same water, for each of its sources. */
   readonly before: readonly (readonly Bed[])[];
+  /** How it stands back for others where a run follows a rule of its own; null: by the season's days. */
+  hold: BedHold | null;
   /** Whether it gets a set amount on set days, whatever its soil lacks. */
   readonly byCalendar: boolean;
   /** 1 on each day on which it is let go; null: never. */
@@ -121,6 +134,7 @@ export function readyBeds(parts: readonly BedPart[], given: BedGround, leftOut: 
       none: grown.none,
       sources,
       before: sources.map((source) => earlier(beds, part, source, given.feeders)),
+      hold: null,
       byCalendar: isByCalendar(part.rule),
       letGo: letGoDays(part, {
         ...given.sky,
@@ -175,9 +189,14 @@ function earlier(
   feeders: readonly (readonly number[])[],
 ): readonly Bed[] {
   const water = feeders[source.tank] ?? [];
-  return beds.filter(
-    (bed) =>
-      bed.part.priority < part.priority &&
-      bed.sources.some(({ tank }) => (feeders[tank] ?? []).some((place) => water.includes(place))),
-  );
+  return beds.filter((bed) => bed.part.priority < part.priority && takesFrom(bed, water, feeders));
+}
+
+/** Whether a bed takes from water in some tanks, straight or through lines. */
+export function takesFrom(
+  { sources }: Pick<Bed, "sources">,
+  water: readonly number[],
+  feeders: readonly (readonly number[])[],
+): boolean {
+  return sources.some(({ tank }) => (feeders[tank] ?? []).some((place) => water.includes(place)));
 }

@@ -79,7 +79,8 @@ const GROWN = keeper<GrownBed>(32);
  * @throws DomainError for a crop or soil outside its relations
  */
 export function grownBed(bed: BedPart, dates: SeasonDates, sky: Sky): GrownBed {
-  const { id: _id, wateredBy: _ways, priority: _priority, rule: _rule, letGo: _letGo, ...ground } = bed;
+  const { id: _id, wateredBy: _ways, priority: _priority, worth: _worth, ...bedOnly } = bed;
+  const { rule: _rule, letGo: _letGo, ...ground } = bedOnly;
   return GROWN(sky, contentKey([ground, dates.start, dates.end]), () => {
     const traits = cropTraits(bed, sky);
     const days = bedDays(bed, sky, traits);

@@ -116,7 +116,7 @@ type Morning = {
   readonly doubt: Doubt;
 };
 
-type InReach = {
+export type InReach = {
   readonly tanks: readonly { readonly place: number; readonly under: number }[];
   readonly full: number;
 };

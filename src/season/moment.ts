@@ -139,7 +139,7 @@ function recordFrom({ date, lately }: Moment, { rain, highest, lowest }: Weather
   };
 }
 
-function putBack(state: SeasonState, moment: Moment): void {
+export function putBack(state: SeasonState, moment: Moment): void {
   const { tanks, batteries } = state;
   tanks.parts.forEach(({ id }, place) => {
     tanks.volume[place] = moment.tanks[id] ?? (tanks.volume[place] as number);

@@ -101,12 +101,25 @@ function byPump(state: SeasonState, source: Source, { held, most, means }: Pumpi
 
 /** What may be taken so that the rest still covers the held days of the beds before this one [m3]. */
 function leftForThis(state: SeasonState, bed: Bed, rank: number, day: number): number {
+  const { hold } = bed;
+  if (!hold) return leftOver(state, bed, rank, reserveOf(bed.before[rank], day) * state.input.holdDays);
+  if (hold.refused > 0) return 0;
+  if (hold.served > 0) return Infinity;
+  return leftOver(state, bed, rank, reserveOf(hold.ahead[rank], day) * (hold.days[day] as number));
+}
+
+/** What beds need on a peak day, of those that stand and have not been let go [m3]. */
+function reserveOf(beds: readonly Bed[] | undefined, day: number): number {
   let reserve = 0;
-  for (const other of bed.before[rank] ?? []) {
+  for (const other of beds ?? []) {
     if (other.letGo?.[day] === 1) continue;
     if ((other.days.potential[day] as number) > 0) reserve += other.demand?.peakDayNeed ?? 0;
   }
-  reserve *= state.input.holdDays;
+  return reserve;
+}
+
+/** What the water behind a bed's source holds beyond a reserve [m3]. */
+function leftOver(state: SeasonState, bed: Bed, rank: number, reserve: number): number {
   if (reserve === 0) return Infinity;
   const { volume, dead } = state.tanks;
   let left = 0;

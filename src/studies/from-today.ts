@@ -17,11 +17,17 @@ export type FromTodayAnswer = {
 type Asked = { readonly plan: SeasonInput; readonly given: WeekGiven; readonly record: DailyRecord };
 
 /** What is asked of the season: nothing where there is no plan of it, no record or no day. */
-function askedOf({ results }: Whole, records: readonly DailyRecord[]): Asked | SeasonFailure {
+export function askedOf({ results }: Whole, records: readonly DailyRecord[]) {
   const plan = valueIn(results.get("season.plan")) as SeasonInput | null;
   const given = valueIn(results.get("season.week_given")) as WeekGiven | null;
   const key = wordIn(results.get("weather.record_in_use"));
   const record = records.find((one) => one.key === key) ?? (isMadeUpKey(key) ? madeUpRecord(key) : null);
+  return { plan, given, record };
+}
+
+/** The same where all of it is there; else why it cannot be asked. */
+function readyOf(whole: Whole, records: readonly DailyRecord[]): Asked | SeasonFailure {
+  const { plan, given, record } = askedOf(whole, records);
   if (!plan) return { failed: "There is no season to go on with.", at: null };
   if (!given) return { failed: "No day is given for today.", at: null };
   if (!record) return { failed: "The rain record is not here.", at: null };
@@ -34,7 +40,7 @@ function askedOf({ results }: Whole, records: readonly DailyRecord[]): Asked | S
  * @param records all that are known, made-up ones among them
  */
 export function fromTodayOf(whole: Whole, records: readonly DailyRecord[]): FromTodayAnswer | SeasonFailure {
-  const asked = askedOf(whole, records);
+  const asked = readyOf(whole, records);
   if ("failed" in asked) return asked;
   const { plan, given, record } = asked;
   const lasting = fromToday(plan, record, given);
@@ -53,7 +59,7 @@ export function lastsOf(
   records: readonly DailyRecord[],
   { lasts, only }: LastsAsked,
 ): FromToday | SeasonFailure {
-  const asked = askedOf(whole, records);
+  const asked = readyOf(whole, records);
   if ("failed" in asked) return asked;
   const { plan, record, given } = asked;
   return fromToday(plan, record, only === undefined ? given : { ...given, only }, lasts);

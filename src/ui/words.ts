@@ -22,3 +22,6 @@ export function shortDateWords(date: string, locale: string): string {
   const day = parseIsoDate(date);
   return day === null ? date : `${SHORT_WEEKDAYS[weekday(day) - 1]}, ${dayAndMonth(day, locale)}`;
 }
+
+/** "Tue". @param day a day number */
+export const shortWeekday = (day: number): string => SHORT_WEEKDAYS[weekday(day) - 1] ?? "";

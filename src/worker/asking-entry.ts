@@ -2,6 +2,7 @@
 
 import { CARD_KINDS } from "../kinds/index.ts";
 import type { Freeing } from "../season/relief.ts";
+import { adviceOf } from "../studies/advice.ts";
 import { type Answers, ask, type Base, baseOf, rebased } from "../studies/ask.ts";
 import { type LastsAsked, lastsOf } from "../studies/from-today.ts";
 import { runFreed } from "../studies/gives-out.ts";
@@ -31,9 +32,17 @@ function lastsAnswers({ whole, known }: Base, run: LastsAsked): Answers {
   return { lasts: { state: "ready", value: lasts, origin: "computed" } };
 }
 
+/** What to do with today's water, the same way. */
+function adviceAnswers({ whole, known }: Base): Answers {
+  const value = adviceOf(whole, [...known.records.values()]);
+  if ("failed" in value) throw new Error(value.failed);
+  return { advice: { state: "ready", value, origin: "computed" } };
+}
+
 function answersOf(of: Base, run: Run, wanted: readonly string[]): Answers {
   if ("bounds" in run) return freedAnswers(of, run);
-  return "lasts" in run ? lastsAnswers(of, run) : ask(of, run, wanted);
+  if ("lasts" in run) return lastsAnswers(of, run);
+  return "asks" in run ? adviceAnswers(of) : ask(of, run, wanted);
 }
 
 addEventListener("message", ({ data }: { readonly data: ToAsked }) => {

@@ -6,8 +6,11 @@ import type { Freeing } from "../season/relief.ts";
 import type { Answers, Otherwise } from "../studies/ask.ts";
 import type { LastsAsked } from "../studies/from-today.ts";
 
-/** What is different in one run: changes to the worksheet, a plan laid over it, bounds set free in its season, or how long it lasts. */
-export type Run = Otherwise | Freeing | LastsAsked;
+/** What is different in one run: changes to the worksheet, a plan laid over it, or bounds set free in its season. */
+export type Run = Otherwise | Freeing | Advising | LastsAsked;
+
+/** What to do with the water of the day that counts as today. */
+export type Advising = { readonly asks: "advice" };
 
 /** A question: the same worksheet under several lists of changes. */
 export type Question = {

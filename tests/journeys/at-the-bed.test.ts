@@ -1,4 +1,4 @@
-// At the bed: a dip and a soak noted with a thumb or by keys, said to be only once they are stored, there again after the
+// At the bed: a dip and a watering noted with a thumb or by keys, said to be only once they are stored, there again after the
 // page was thrown away, and taken back.
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, inject, test } from "vitest";
@@ -41,12 +41,13 @@ test("a dip is noted on lifting, what it changes is told, and both are there aft
   await page.getByText("Dip a tank, and it is told").waitFor();
   // A touch alone changes nothing.
   await page.getByRole("slider", { name: "Depth in Two totes" }).click();
-  await page.getByText("What you note stays").waitFor();
+  await page.getByText("What you note stays here").waitFor();
   await dragged(page, "Depth in Two totes", -20);
-  await foot(page, /Noted on this device: Two totes, \d/);
+  await foot(page, /Noted on this phone: Two totes, \d/);
   const said = await page.getByRole("status").filter({ hasText: "Two totes" }).innerText();
-  const depth = /Two totes, ([\d.]+) in/.exec(said)?.[1] ?? "";
-  await page.getByText(/^Lasts to .* without rain\.$/).waitFor();
+  const depth = (/Two totes, (\d+½?) in/.exec(said)?.[1] ?? "").replace("½", ".5");
+  await page.getByText(/^Lasts to /).waitFor();
+  await page.getByText(/without rain\.$/).waitFor();
   expect(await axe(page)).toEqual([]);
   await page.close();
   const again = await context.newPage();
@@ -57,7 +58,7 @@ test("a dip is noted on lifting, what it changes is told, and both are there aft
   await context.close();
 });
 
-test("by keys and spoken names alone: a dip, half an inch more, a soak, and the soak taken back", async () => {
+test("by keys and spoken names alone: a dip, half an inch more, a watering, and the watering taken back", async () => {
   const context = await browser.newContext({ viewport: { width: 390, height: 844 } });
   const page = await context.newPage();
   await atTheBed(page);
@@ -67,16 +68,15 @@ test("by keys and spoken names alone: a dip, half an inch more, a soak, and the 
   await page.keyboard.press("ArrowDown");
   await page.keyboard.press("ArrowDown");
   await page.keyboard.press("Enter");
-  await foot(page, new RegExp(`Noted on this device: Tub by the tunnel, ${before - 1} in`));
+  await foot(page, new RegExp(`Noted on this phone: Tub by the tunnel, ${before - 1} in`));
   await page.getByRole("button", { name: "+½ in" }).click();
-  await foot(page, new RegExp(`Noted on this device: Tub by the tunnel, ${before - 0.5} in`));
-  await page.getByRole("button", { name: "Soaked through: Long bed" }).press("Enter");
-  await foot(page, /Noted on this device: Long bed, soaked through/);
+  await foot(page, new RegExp(`Noted on this phone: Tub by the tunnel, ${before - 1}½ in`));
+  const watered = page.getByRole("button", { name: /^Watered \d+ gal: Long bed/ });
+  await watered.press("Enter");
+  await foot(page, /Noted on this phone: Long bed, \d+\sgal/);
+  await page.getByRole("button", { name: /^Watered: Long bed/ }).waitFor();
   await page.getByRole("button", { name: "Undo" }).last().press("Enter");
   await foot(page, /Taken back: Long bed/);
-  await page
-    .getByText(/^no soak noted/)
-    .nth(1)
-    .waitFor();
+  await watered.waitFor();
   await context.close();
 });

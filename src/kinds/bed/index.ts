@@ -71,7 +71,13 @@ export const bed: Kind = {
   icon: { ink: "M3 14h18v6H3z", tone: "M7 14V8M12 14V6M17 14V8", color: "growth" },
   joins: { watered_by: "newest" },
   handSettings: ["cans_per_watering"],
-  watered: { volume: "watering_volume", every: "watering_interval", by: "watered_by", days: "week_days" },
+  watered: {
+    volume: "watering_volume",
+    usual: "usual_volume",
+    every: "watering_interval",
+    by: "watered_by",
+    days: "week_days",
+  },
   offers: [
     {
       name: "mulch",

@@ -5,6 +5,7 @@ import { Dynamic, Portal } from "solid-js/web";
 import { useSheet } from "../sheet.ts";
 import { shortDateWords } from "../words.ts";
 import { AtTheBed } from "./AtTheBed.tsx";
+import "./columns.css";
 import "./field.css";
 import { NotingHere } from "./noting-here.tsx";
 import type { FieldPageName, FieldPageProps } from "./pages.ts";

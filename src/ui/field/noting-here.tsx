@@ -15,8 +15,13 @@ export type ToNote = {
   readonly instead?: readonly Instead[];
 };
 
-/** What stands in its place once it is pressed; `over` in small type above the label. */
-export type Instead = { readonly over?: string; readonly label: string; readonly to: () => ToNote };
+/** What stands in its place once it is pressed, or `beside` it; `over` in small type above the label. */
+type Instead = {
+  readonly over?: string;
+  readonly label: string;
+  readonly beside?: true;
+  readonly to: () => ToNote;
+};
 
 type Noted = ToNote & { readonly id: string };
 
@@ -24,7 +29,7 @@ type Foot = { readonly state: "noting" | "noted" | "refused" | "undone"; readonl
 
 const FOOT_WORDS: Readonly<Record<Foot["state"], string>> = {
   noting: "Noting",
-  noted: "Noted on this device",
+  noted: "Noted on this phone",
   refused: "Not stored",
   undone: "Taken back",
 };
@@ -50,6 +55,10 @@ function createNoting() {
       if (instead === undefined) setBefore(lasts());
       const { id, stored } = sheet.edit.note(what.said, instead);
       void say(stored, { ...what, id }, "noted");
+    },
+    /** Brings a note of before back into the foot, to be set right or taken back. */
+    recall: (id: string, what: ToNote): void => {
+      setFoot({ state: "noted", noted: { ...what, id } });
     },
     undo: (): void => {
       const noted = foot()?.noted;
@@ -80,14 +89,18 @@ export function useNoting(): Noting {
 /** The foot of every page of the season. */
 export function FieldFoot() {
   const { foot, note, undo } = useNoting();
+  const sheet = useSheet();
+  // What is held in a hand is a phone; what is broader may be anything.
+  const words = (state: Foot["state"]) =>
+    sheet.looking.width() === "phone" ? FOOT_WORDS[state] : FOOT_WORDS[state].replace("phone", "device");
   const noted = () => (foot()?.state === "noted" ? foot()?.noted : undefined);
   return (
     <div class="field-foot">
       <p role="status">
-        <Show when={foot()} fallback="What you note stays on this device, and in the file.">
+        <Show when={foot()} fallback={"What you note stays here, and in the file."}>
           {(said) => (
             <>
-              {FOOT_WORDS[said().state]}: <b>{said().noted.words}</b>
+              {words(said().state)}: <b>{said().noted.words}</b>
             </>
           )}
         </Show>
@@ -97,9 +110,9 @@ export function FieldFoot() {
           <div class="field-buttons">
             <For each={held().instead ?? []}>
               {(other) => (
-                <button type="button" onClick={() => note(other.to(), held().id)}>
+                <button type="button" onClick={() => note(other.to(), other.beside ? undefined : held().id)}>
                   <Show when={other.over}>{(over) => <small>{over()} </small>}</Show>
-                  {other.label}
+                  <span>{other.label}</span>
                 </button>
               )}
             </For>

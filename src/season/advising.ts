@@ -1,0 +1,104 @@
+// What to do with today's water: each choice run through the weathers ahead, and what speaks for it bed by bed.
+
+import type { Bed } from "./beds.ts";
+import type { HoldingRule } from "./holding.ts";
+import { candidatesOf, nextWaterings, type Tried, tryAll } from "./holding-choices.ts";
+import { type Member, memberOf } from "./holding-runs.ts";
+import type { SeasonInput } from "./input.ts";
+import { contentKey, keeper } from "./kept.ts";
+import type { Moment, Weather } from "./moment.ts";
+import { dryDay } from "./moment-today.ts";
+import { isThirsty } from "./soil-step.ts";
+import type { SeasonState } from "./state.ts";
+import { type ByCropStage, costADepth, potentialOver, type Stakes, stakesOf, worthOf } from "./worth.ts";
+
+/** How a bed stands this morning, were it to stay dry. */
+export type BedStanding = {
+  readonly bed: string;
+  /** Day on which it asks next, and for how much [days since 1970-01-01], [m3]; null: not before the season's end. */
+  readonly asks: { readonly day: number; readonly volume: number } | null;
+  /** Days until its crops hold back, were it not watered; null: not before the season's end. */
+  readonly spare: number | null;
+  /** Worth that is lost for each volume of water that its crops go without on the day on which it asks [1/m3]. */
+  readonly pays: number;
+};
+
+export type Weighed = {
+  /** Beds that ask today. */
+  readonly asking: readonly string[];
+  readonly tried: readonly Tried[];
+  /** In the run's order, as are the runs. */
+  readonly worths: readonly number[];
+  readonly standing: readonly BedStanding[];
+  /** The day of a run that is today. */
+  readonly first: number;
+};
+
+export type Ahead = {
+  readonly moment: Moment;
+  /** First and last day of the season around it [days since 1970-01-01]. */
+  readonly season: { readonly start: number; readonly end: number };
+  readonly weathers: readonly Weather[];
+  /** Days without rain, as dry as they usually are. */
+  readonly dry: Weather;
+  readonly rule: HoldingRule;
+};
+
+/** Each of today's choices in each weather ahead, the rule followed afterwards. */
+export function weighed(input: SeasonInput, whole: SeasonState, ahead: Ahead): Weighed {
+  const { moment, season, weathers, rule } = ahead;
+  const member = (weather: Weather) => memberOf(input, moment, weather, whole, season);
+  const before = potentialBefore(input, whole, moment.date - season.start);
+  const dry = member(ahead.dry);
+  const next = nextWaterings(dry);
+  const asking = dry.state.beds.filter((bed) => next.get(bed)?.day === dry.first);
+  const deciding = asking.length > 0 ? asking : dry.state.beds.filter((bed) => next.has(bed));
+  const candidates = candidatesOf(dry.state.beds, new Set(deciding));
+  return {
+    asking: asking.map(({ part }) => part.id),
+    tried: tryAll(weathers.map(member), candidates, { rule, before }),
+    worths: dry.state.beds.map(({ part }) => worthOf(part)),
+    standing: dry.stakes.map((stakes, place) => {
+      const all = [before[place] as Float64Array, dry.potential[place] as Float64Array];
+      const wanted = next.get(stakes.bed);
+      return {
+        bed: stakes.bed.part.id,
+        asks: wanted ? { day: moment.date + wanted.day - dry.first, volume: wanted.volume } : null,
+        spare: spareDays(dry, stakes.bed),
+        pays: payOf(stakes, wanted?.day ?? dry.first, all),
+      };
+    }),
+    first: dry.first,
+  };
+}
+
+function payOf(stakes: Stakes, day: number, potentials: readonly Float64Array[]): number {
+  const { part, perDepth } = stakes.bed;
+  return perDepth > 0 ? (worthOf(part) * costADepth(stakes, day, potentials)) / perDepth : 0;
+}
+
+function spareDays({ state, first }: Member, { days, soil }: Bed): number | null {
+  const dried = { ...soil };
+  for (let day = first; day < state.length; day++) {
+    const { use } = dryDay(days, day, dried);
+    if (isThirsty(days.potential[day] as number, use)) return day - first;
+  }
+  return null;
+}
+
+const STAKES = keeper<{ readonly stakes: readonly Stakes[] }>(4);
+
+/** What crops could use on the season's first days, by bed, crop and stage: the mean of the record's seasons [m]. */
+function potentialBefore(input: SeasonInput, whole: SeasonState, days: number): ByCropStage {
+  const { stakes } = STAKES(whole.record, contentKey(input), () => ({ stakes: stakesOf(whole) }));
+  const each = whole.seasons.map(({ first, last }) =>
+    potentialOver(stakes, { first, last: Math.min(last, first + days - 1) }),
+  );
+  return stakes.map((_, bed) => {
+    const sums = new Float64Array((each[0]?.[bed] ?? []).length);
+    for (const season of each)
+      for (let slot = 0; slot < sums.length; slot++)
+        sums[slot] = (sums[slot] as number) + (season[bed]?.[slot] as number) / each.length;
+    return sums;
+  });
+}

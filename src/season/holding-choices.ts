@@ -1,0 +1,95 @@
+// Today's choices of whom to water, each run through every weather ahead under one holding rule afterwards.
+
+import type { Bed } from "./beds.ts";
+import { type InReach, inReachOf } from "./from-today.ts";
+import { byWorth, type HoldingRule, type Order, type Orders } from "./holding.ts";
+import { type Member, type Outcome, runMember } from "./holding-runs.ts";
+import { type Wanted, wantedWaterings } from "./planned-waterings.ts";
+import { type ByCropStage, shareOfWorth } from "./worth.ts";
+
+export type ChoiceName = "water_all" | "hold_back" | "give_up";
+
+/** A choice, and the beds that it leaves dry today. */
+export type Candidate = {
+  readonly choice: ChoiceName;
+  readonly beds: readonly string[];
+  readonly orders: Orders;
+};
+
+/** What a choice comes to in one weather. */
+export type Run = Outcome & {
+  /** Water in reach of the beds on the season's last evening [m3]. */
+  readonly left: number;
+};
+
+export type Tried = Candidate & { readonly runs: readonly Run[] };
+
+const REFUSED = { refused: 1 };
+const GIVEN_UP = { refused: Infinity };
+const SERVED = { served: 1 };
+
+/** The first watering of each bed from a morning on, were it never refused; in the run's order, left out where none comes. */
+export function nextWaterings({ state, first }: Member): ReadonlyMap<Bed, Wanted> {
+  return new Map(
+    state.beds.flatMap((bed) => {
+      const [next] = wantedWaterings(state, bed, first);
+      return next ? [[bed, next] as const] : [];
+    }),
+  );
+}
+
+/**
+ * What can be done with the next watering of each bed: water all, hold back the lesser ones, of several as many as loses
+ * least, or give up the least.
+ *
+ * @param deciding beds that the choice is about: those that ask today, else whichever ask next
+ */
+export function candidatesOf(beds: readonly Bed[], deciding: ReadonlySet<Bed>): readonly Candidate[] {
+  const ranked = byWorth(beds);
+  const idOf = ({ part }: Bed): string => part.id;
+  const orders = (refused: readonly Bed[], how: { readonly refused: number }): Orders =>
+    new Map<string, Order>([
+      ...ranked.filter((bed) => deciding.has(bed)).map((bed) => [idOf(bed), SERVED] as const),
+      ...refused.map((bed) => [idOf(bed), how] as const),
+    ]);
+  const lesser = ranked.slice(1).filter((bed) => deciding.has(bed));
+  const least = ranked.at(-1);
+  return [
+    { choice: "water_all", beds: [], orders: orders([], REFUSED) },
+    ...lesser.map((_, from): Candidate => {
+      const held = lesser.slice(from);
+      return { choice: "hold_back", beds: held.map(idOf), orders: orders(held, REFUSED) };
+    }),
+    ...(least && ranked.length > 1
+      ? [{ choice: "give_up" as const, beds: [idOf(least)], orders: orders([least], GIVEN_UP) }]
+      : []),
+  ];
+}
+
+/** Runs each choice through all members. */
+export function tryAll(
+  members: readonly Member[],
+  candidates: readonly Candidate[],
+  { rule, before }: { readonly rule: HoldingRule; readonly before: ByCropStage },
+): readonly Tried[] {
+  const reach = members[0] && inReachOf(members[0].state);
+  return candidates.map((candidate) => ({
+    ...candidate,
+    runs: members.map((member) => {
+      const outcome = runMember(member, rule, before, candidate.orders);
+      return { ...outcome, left: reach ? leftIn(member, reach) : 0 };
+    }),
+  }));
+}
+
+function leftIn({ state }: Member, { tanks }: InReach): number {
+  return tanks.reduce(
+    (sum, { place, under }) => sum + Math.max(0, (state.tanks.volume[place] as number) - under),
+    0,
+  );
+}
+
+/** Share of all worth that a choice loses, on the mean of all weathers [-]. */
+export function meanLoss(worths: readonly number[], { runs }: Tried): number {
+  return runs.reduce((sum, run) => sum + shareOfWorth(worths, run.lost), 0) / Math.max(1, runs.length);
+}

@@ -1,0 +1,102 @@
+// Runs from a morning under a holding rule, again and again: each is made ready once and wound back for the next.
+
+import { STEPPING } from "./gravity.ts";
+import { countOrders, type HoldingRule, layRule, type Orders, order, standBack } from "./holding.ts";
+import type { SeasonInput } from "./input.ts";
+import { goingOn, type Moment, putBack, type Weather } from "./moment.ts";
+import { knownBeds } from "./moment-today.ts";
+import { runDays } from "./run.ts";
+import type { SeasonState } from "./state.ts";
+import {
+  type ByCropStage,
+  bookThirst,
+  noThirst,
+  potentialOver,
+  type Stakes,
+  shareLost,
+  stakesOf,
+} from "./worth.ts";
+
+/** One weather from a morning to the season's end, ready to be run under rules. */
+export type Member = {
+  readonly state: SeasonState;
+  readonly moment: Moment;
+  /** The first day that is run, and how many days its season has. */
+  readonly first: number;
+  readonly days: number;
+  readonly stakes: readonly Stakes[];
+  /** What the crops could use on the days of the season that are run [m]. */
+  readonly potential: ByCropStage;
+};
+
+/** What a run comes to, by bed in the run's order. */
+export type Outcome = {
+  /** Share of each bed's worth that is lost. */
+  readonly lost: Float64Array;
+  /** Short days of each bed, and the first of them [day of the run]; -1: none. */
+  readonly shortDays: Int32Array;
+  readonly from: Int32Array;
+};
+
+const BY_THE_RULE: Orders = new Map();
+
+/**
+ * A member ready to run.
+ *
+ * @param season first and last day of the season around the moment [days since 1970-01-01]
+ */
+export function memberOf(
+  input: SeasonInput,
+  moment: Moment,
+  weather: Weather,
+  whole: Pick<SeasonState, "beds">,
+  season: { readonly start: number; readonly end: number },
+): Member {
+  const { state, first } = goingOn(input, moment, weather, knownBeds(whole));
+  const stakes = stakesOf(state);
+  const potential = potentialOver(stakes, { first, last: state.length - 1 });
+  return { state, moment, first, days: season.end - season.start + 1, stakes, potential };
+}
+
+/** Winds a run back to its moment: all that its days lean on, and all that is read of it. */
+function windBack({ state, moment }: Member): void {
+  putBack(state, moment);
+  for (const bed of state.beds) {
+    for (const series of [bed.given, bed.lacked, bed.lastBy, bed.unfilled]) series.fill(0);
+  }
+}
+
+/**
+ * Runs a member from its moment on.
+ *
+ * @param before what the crops could use earlier in the season, by bed, crop and stage [m]
+ * @param rule null: the season's own days, in the order in which beds are watered
+ * @param orders for their next waterings; left out: none
+ * @validity harvest lost before the moment is no part of the loss
+ */
+export function runMember(
+  member: Member,
+  rule: HoldingRule | null,
+  before: ByCropStage,
+  orders: Orders = BY_THE_RULE,
+): Outcome {
+  const { state, stakes, potential, first } = member;
+  windBack(member);
+  if (rule) standBack(state), layRule(state, rule, member.days);
+  else for (const bed of state.beds) bed.hold = null;
+  order(state.beds, orders);
+  const thirst = noThirst(stakes);
+  state.watch = (day) => {
+    if (state.dayInSeason[day] !== 0) bookThirst(stakes, thirst, day);
+    countOrders(state.beds);
+  };
+  runDays(state, STEPPING, { first, last: state.length - 1 });
+  state.watch = null;
+  const lost = Float64Array.from(stakes, (stake, place) =>
+    shareLost(stake, thirst.lacked[place] as Float64Array, [
+      before[place] as Float64Array,
+      potential[place] as Float64Array,
+    ]),
+  );
+  return { lost, shortDays: thirst.days, from: thirst.from };
+}

@@ -1,0 +1,152 @@
+// Beds: watered with the usual amount by one touch, and what is known of each at a glance.
+
+import { For, Show } from "solid-js";
+import type { Card, Note } from "../../document/worksheet.ts";
+import { numberIn, valueIn } from "../../graph/readers.ts";
+import type { WeekOfBed } from "../../kinds/season/week.ts";
+import { amountSaid } from "../../scene/dip-level.ts";
+import { parseIsoDate } from "../../units/calendar.ts";
+import { showQuantity, unitFor } from "../../units/show.ts";
+import { toSi } from "../../units/unit.ts";
+import { useSheet } from "../sheet.ts";
+import { shortWeekday } from "../words.ts";
+import { type ToNote, useNoting } from "./noting-here.tsx";
+import { useTold } from "./told.ts";
+
+/** A volume of water in the worksheet's unit. */
+function useVolumes() {
+  const sheet = useSheet();
+  const unit = () => unitFor("volume", sheet.worksheet().units);
+  return {
+    unit,
+    /** As it is said and noted [unit]. */
+    said: (si: number) => amountSaid(si, unit()),
+    words: (value: number) =>
+      showQuantity(toSi(value, unit()), "volume", { ...sheet.showOptions(), figures: 3 }),
+  };
+}
+
+/** What a bed is given at once: as its grower says, else a good watering as the sheet works it out [m3]; null: not known. */
+function useUsual() {
+  const sheet = useSheet();
+  return (card: Card): number | null => {
+    const watered = sheet.kinds[card.kind]?.watered;
+    if (!watered) return null;
+    const row = (name: string) => numberIn(sheet.result(`${card.id}.${name}`));
+    return row(watered.usual) ?? row(watered.volume);
+  };
+}
+
+/** A watering to be noted, which half and double of it set right. */
+function useWatering() {
+  const sheet = useSheet();
+  const volumes = useVolumes();
+  const means = (card: Card): Pick<Note, "by"> => {
+    const watered = sheet.kinds[card.kind]?.watered;
+    const ids = watered ? valueIn(sheet.result(`${card.id}.${watered.by}`)) : null;
+    const first: unknown = Array.isArray(ids) ? ids[0] : null;
+    return typeof first === "string" ? { by: first } : {};
+  };
+  /** @param again: offers the same once more, beside it */
+  const gave = (card: Card, value: number, again = false): ToNote => ({
+    said: { what: "gave", where: card.id, value, unit: volumes.unit(), ...means(card) },
+    words: `${card.title}, ${volumes.words(value)}`,
+    instead: [
+      { over: "half", label: volumes.words(value / 2), to: () => gave(card, value / 2) },
+      { over: "double", label: volumes.words(value * 2), to: () => gave(card, value * 2) },
+      ...(again
+        ? [
+            {
+              over: "again",
+              label: volumes.words(value),
+              beside: true as const,
+              to: () => gave(card, value),
+            },
+          ]
+        : []),
+    ],
+  });
+  return gave;
+}
+
+/** "today 42 gal", "today 40 of 75 gal", "can wait to Thu": what the plan says of it. */
+function useAsks() {
+  const sheet = useSheet();
+  const show = (si: number) => showQuantity(si, "volume", { ...sheet.showOptions(), figures: 2 });
+  return (card: Card): string => {
+    const row = sheet.kinds[card.kind]?.views?.week;
+    const week = row === undefined ? null : (valueIn(sheet.result(`${card.id}.${row}`)) as WeekOfBed | null);
+    if (!week) return "";
+    const next = week.waterings[0];
+    if (!next) return "can wait all week";
+    if (next.date !== parseIsoDate(week.today)) return `can wait to ${shortWeekday(next.date)}`;
+    const [asked, given] = [show(next.asked), show(next.given)];
+    return given === asked ? `asks ${asked} today` : `asks ${asked} today, there is ${given}`;
+  };
+}
+
+function Bed(props: { readonly card: Card }) {
+  const told = useTold();
+  const asks = useAsks();
+  const usual = useUsual();
+  const volumes = useVolumes();
+  const gave = useWatering();
+  const { note, recall } = useNoting();
+  const waterings = () => told.of(props.card.id, "gave", "soaked");
+  const today = () => waterings().findLast((one) => told.isToday(one));
+  const amount = (one: Note) => (one.value === undefined ? "soaked" : volumes.words(one.value));
+  /** What was noted of it today, with all that can be made of it. */
+  const again = (done: Note): ToNote => {
+    const value = done.value ?? usual(props.card);
+    if (done.what === "gave" && value !== null) return gave(props.card, value, true);
+    return { said: { what: done.what, where: props.card.id }, words: `${props.card.title}, soaked through` };
+  };
+  const state = () => {
+    const [done, last] = [today(), waterings().at(-1)];
+    if (done) return `${amount(done)}, ${told.when(done)}`;
+    return [last ? `last ${told.when(last)}` : "", asks(props.card)].filter((said) => said !== "").join(", ");
+  };
+  return (
+    <li class="field-bed">
+      <div>
+        <h3>{props.card.title}</h3>
+        <p class="aside">{state()}</p>
+      </div>
+      <Show
+        when={today()}
+        fallback={
+          <Show when={usual(props.card)} fallback={<p class="aside">asks for no water</p>}>
+            {(volume) => (
+              <button
+                type="button"
+                aria-label={`Watered ${volumes.words(volumes.said(volume()))}: ${props.card.title}`}
+                onClick={() => note(gave(props.card, volumes.said(volume())))}
+              >
+                Watered {volumes.words(volumes.said(volume()))}
+              </button>
+            )}
+          </Show>
+        }
+      >
+        {(done) => (
+          <button
+            type="button"
+            class="done"
+            aria-label={`Watered: ${props.card.title}, ${state()}. Set right`}
+            onClick={() => recall(done().id, again(done()))}
+          >
+            ✓ Watered
+          </button>
+        )}
+      </Show>
+    </li>
+  );
+}
+
+export function Beds(props: { readonly cards: readonly Card[] }) {
+  return (
+    <ul class="field-beds" aria-label="Beds">
+      <For each={props.cards}>{(card) => <Bed card={card} />}</For>
+    </ul>
+  );
+}

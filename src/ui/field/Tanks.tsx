@@ -1,0 +1,218 @@
+// Tanks as columns, two a page where there are three and more, and the rain gauge beside them.
+
+import { createMemo, createSignal, For, Show } from "solid-js";
+import type { Card, Note } from "../../document/worksheet.ts";
+import { isReady, valueIn } from "../../graph/readers.ts";
+import {
+  gaugeStick,
+  heldAt,
+  type Level,
+  levelAt,
+  readAs,
+  type Stick,
+  tankStick,
+} from "../../scene/dip-level.ts";
+import { showQuantity } from "../../units/show.ts";
+import { toSi } from "../../units/unit.ts";
+import { useSheet } from "../sheet.ts";
+import { atRest, Column, createMoving } from "./Column.tsx";
+import { type ToNote, useNoting } from "./noting-here.tsx";
+import { useTold } from "./told.ts";
+
+type Vessel = Parameters<typeof tankStick>[0];
+
+/** Where a tank that nobody dipped is held until it is, and where the gauge stands when it was emptied. */
+const HALFWAY = 0.5;
+const EMPTY = 0;
+
+const stepWords = (stick: Stick, by: number): string =>
+  `${by < 0 ? "−" : "+"}${readAs(stick.step, stick)} ${stick.unit}`;
+
+/** A level to be noted, which a step of the stick sets right. */
+function levelNote(stick: Stick, level: Level, said: (level: Level) => Omit<ToNote, "instead">): ToNote {
+  const others = [-1, 1].map((by) => ({
+    by,
+    level: levelAt(stick, toSi(level.value + by * stick.step, stick.unit)),
+  }));
+  return {
+    ...said(level),
+    instead: others
+      .filter((other) => other.level.value !== level.value)
+      .map((other) => ({
+        label: stepWords(stick, other.by),
+        to: () => levelNote(stick, other.level, said),
+      })),
+  };
+}
+
+function Tank(props: { readonly card: Card; readonly vessel: Vessel }) {
+  const sheet = useSheet();
+  const told = useTold();
+  const { note, foot } = useNoting();
+  const stick = () => tankStick(props.vessel, sheet.worksheet().units === "metric" ? "cm" : "in");
+  const level = () => sheet.result(`${props.card.id}.level_today`);
+  const isDipped = () => isReady(level());
+  const gallons = (at: Level) => showQuantity(heldAt(props.vessel, at), "volume", sheet.showOptions());
+  const read = (at: Level) => readAs(at.value, stick());
+  const resting = () => atRest(stick(), isDipped() ? Number(valueIn(level())) : null, HALFWAY);
+  const dipped = (at: Level): void =>
+    note(
+      levelNote(stick(), at, (to) => ({
+        said: { what: "dipped", where: props.card.id, value: to.value, unit: stick().unit },
+        words: `${props.card.title}, ${read(to)} ${stick().unit}, ${gallons(to)}`,
+      })),
+    );
+  const moving = createMoving(stick, resting, dipped);
+  const dips = () => told.of(props.card.id, "dipped");
+  /** The last dip before what is drawn: the very last while the level moves, else the last of an earlier day. */
+  const before = () =>
+    moving.moving() ? dips().at(-1) : dips().findLast(({ day }) => day !== dips().at(-1)?.day);
+  const depthOf = ({ value = 0, unit = "" }: Note) => toSi(value, unit);
+  const when = () => {
+    const old = before();
+    if (old) return `dashed: ${told.when(old)}`;
+    const last = dips().at(-1);
+    return last ? `dipped ${told.when(last)}` : "not dipped";
+  };
+  return (
+    <li class="field-column" classList={{ touched: foot()?.noted.said.where === props.card.id }}>
+      <h3>{props.card.title}</h3>
+      <p class="depth" classList={{ moved: moving.moving() !== null }}>
+        {read(moving.level())} <span>{stick().unit}</span>
+      </p>
+      <p class="gallons">{gallons(moving.level())}</p>
+      <p class="aside">{when()}</p>
+      <Column
+        name={`Depth in ${props.card.title}`}
+        said={`${moving.level().value} ${stick().unit}, ${gallons(moving.level())}`}
+        stick={stick()}
+        moving={moving}
+        unknown={!isDipped()}
+        dashed={before() ? { share: Math.min(1, depthOf(before() as Note) / stick().height) } : null}
+      />
+    </li>
+  );
+}
+
+function Gauge() {
+  const sheet = useSheet();
+  const told = useTold();
+  const { note, foot } = useNoting();
+  const stick = () => gaugeStick(sheet.worksheet().units === "us" ? "in" : "mm");
+  const words = (at: Level) => `${at.value} ${stick().unit}`;
+  const moving = createMoving(
+    stick,
+    () => levelAt(stick(), EMPTY),
+    (at) =>
+      note(
+        levelNote(stick(), at, (to) => ({
+          said: { what: "rain", where: "site", value: to.value, unit: stick().unit },
+          words: `rain, ${words(to)}; the gauge is empty again`,
+        })),
+      ),
+  );
+  const last = () => told.of("site", "rain").at(-1);
+  return (
+    <li class="field-column gauge" classList={{ touched: foot()?.noted.said.what === "rain" }}>
+      <h3>Gauge</h3>
+      <p class="depth">
+        {moving.level().value} <span>{stick().unit}</span>
+      </p>
+      <p class="gallons">{moving.level().value === 0 ? "no rain" : "rain"}</p>
+      <p class="aside">
+        <Show when={last()} fallback="never noted">
+          {(held) => `since ${told.when(held())}`}
+        </Show>
+      </p>
+      <Column
+        name="Rain in the gauge"
+        said={words(moving.level())}
+        stick={stick()}
+        moving={moving}
+        unknown={false}
+        dashed={null}
+      />
+    </li>
+  );
+}
+
+/** Tanks a page, where there are more than that. */
+const A_PAGE = 2;
+/** A swipe is at least so long, and longer than it is high [px]. */
+const SWIPE = 48;
+
+function Pager(props: {
+  readonly page: number;
+  readonly tanks: number;
+  readonly onTurn: (by: number) => void;
+}) {
+  const first = () => props.page * A_PAGE + 1;
+  const last = () => Math.min(props.tanks, first() + A_PAGE - 1);
+  const pages = () => Math.ceil(props.tanks / A_PAGE);
+  return (
+    <div class="field-pager">
+      <button type="button" disabled={props.page === 0} onClick={() => props.onTurn(-1)}>
+        <span aria-hidden="true">‹ </span>before
+      </button>
+      <p>
+        <b>{first() === last() ? first() : `${first()}–${last()}`}</b> of {props.tanks} tanks
+      </p>
+      <button type="button" disabled={props.page + 1 >= pages()} onClick={() => props.onTurn(1)}>
+        next<span aria-hidden="true"> ›</span>
+      </button>
+    </div>
+  );
+}
+
+export function Tanks(props: { readonly cards: readonly Card[] }) {
+  const sheet = useSheet();
+  const [page, setPage] = createSignal(0);
+  const isPaged = () => props.cards.length > A_PAGE;
+  const shown = createMemo(() =>
+    isPaged() ? props.cards.slice(page() * A_PAGE, (page() + 1) * A_PAGE) : props.cards,
+  );
+  const turn = (by: number): void => {
+    const last = Math.ceil(props.cards.length / A_PAGE) - 1;
+    setPage(Math.max(0, Math.min(last, page() + by)));
+  };
+  let from: { readonly x: number; readonly y: number } | null = null;
+  const swiped = ({ clientX, clientY }: PointerEvent): void => {
+    const [x, y] = [clientX - (from?.x ?? clientX), clientY - (from?.y ?? clientY)];
+    from = null;
+    if (isPaged() && Math.abs(x) > SWIPE && Math.abs(x) > Math.abs(y)) turn(x < 0 ? 1 : -1);
+  };
+  const vessel = (card: Card) => valueIn(sheet.result(`${card.id}.vessel`)) as Vessel | null;
+  return (
+    <>
+      <ul
+        class="field-tanks"
+        classList={{ paged: isPaged(), lone: props.cards.length === 1, none: props.cards.length === 0 }}
+        onPointerDown={(event) => {
+          const onGrip = event.target instanceof Element && event.target.closest(".grip");
+          from = onGrip ? null : { x: event.clientX, y: event.clientY };
+        }}
+        onPointerUp={swiped}
+      >
+        <For each={shown()}>
+          {(card) => (
+            <Show
+              when={vessel(card)}
+              fallback={
+                <li class="field-column">
+                  <h3>{card.title}</h3>
+                  <p class="aside">Its size is not known.</p>
+                </li>
+              }
+            >
+              {(held) => <Tank card={card} vessel={held()} />}
+            </Show>
+          )}
+        </For>
+        <Gauge />
+      </ul>
+      <Show when={isPaged()}>
+        <Pager page={page()} tanks={props.cards.length} onTurn={turn} />
+      </Show>
+    </>
+  );
+}

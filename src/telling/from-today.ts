@@ -8,7 +8,7 @@ import { SHORT_MONTHS } from "../units/calendar-names.ts";
 import { capital, listed } from "./words/lists.ts";
 
 export type { Expected, Forecast } from "../season/forecast.ts";
-export type { FromToday } from "../season/from-today.ts";
+export type { Ahead, FromToday } from "../season/from-today.ts";
 
 /** "Aug 3". */
 function dayWords(date: number): string {

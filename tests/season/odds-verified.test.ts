@@ -137,7 +137,7 @@ describe("of truths of long records brought in as files, by the probability tran
   let records: readonly DailyRecord[] = [];
   beforeAll(async () => {
     records = await Promise.all(Array.from({ length: RECORDS }, (_, place) => broughtIn(1000 + place)));
-  });
+  }, 300_000);
 
   test.each([
     { dips: "with exact dips", dipOff: 0 },

@@ -1,10 +1,10 @@
 // What is noted on the pages of the season: said to be only once it is stored, set right by one touch, taken back.
 
-import { createContext, createSignal, For, type JSX, Show, useContext } from "solid-js";
+import { createContext, createSignal, For, type JSX, onCleanup, Show, useContext } from "solid-js";
 import type { Note } from "../../document/worksheet.ts";
-import { valueIn } from "../../graph/readers.ts";
-import type { LastsFromToday } from "../../kinds/season/ahead.ts";
+import type { FromToday } from "../../telling/from-today.ts";
 import { useSheet } from "../sheet.ts";
+import type { Lasting } from "./lasting.ts";
 
 type Said = Omit<Note, "id" | "day" | "minute">;
 
@@ -34,11 +34,30 @@ const FOOT_WORDS: Readonly<Record<Foot["state"], string>> = {
   undone: "Taken back",
 };
 
+/** How long it lasts, asked for as long as the pages of the season are open. */
+function useLasting() {
+  const [lasting, setLasting] = createSignal<Lasting | null>(null);
+  let [open, end] = [true, () => {}];
+  void useSheet()
+    .lasting()
+    .then((made) => {
+      if (!open) return;
+      end = made.look();
+      setLasting(made);
+    });
+  onCleanup(() => {
+    open = false;
+    end();
+  });
+  return lasting;
+}
+
 function createNoting() {
   const sheet = useSheet();
   const [foot, setFoot] = createSignal<Foot | null>(null);
-  const [before, setBefore] = createSignal<LastsFromToday | null>(null);
-  const lasts = () => valueIn(sheet.result("season.ahead")) as LastsFromToday | null;
+  const [before, setBefore] = createSignal<FromToday | null>(null);
+  const lasting = useLasting();
+  const lasts = () => lasting()?.settled() ?? null;
   const say = async (stored: Promise<boolean>, noted: Noted, done: Foot["state"]): Promise<void> => {
     setFoot({ state: "noting", noted });
     const state = (await stored) ? done : "refused";
@@ -47,6 +66,7 @@ function createNoting() {
   };
   return {
     foot,
+    lasting,
     lasts,
     /** How long it lasted before the last note. */
     before,

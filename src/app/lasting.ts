@@ -4,8 +4,8 @@
 import { batch, createEffect, createMemo, createSignal, on, onCleanup } from "solid-js";
 import { isReady, valueIn, wordIn } from "../graph/readers.ts";
 import { type Forecast, forecastText, readForecastText } from "../season/forecast.ts";
-import { type FromToday, joinedOdds } from "../season/from-today.ts";
 import type { SeasonInput } from "../season/input.ts";
+import { type FromToday, joinedOdds } from "../season/odds.ts";
 import type { LastsAsked } from "../studies/from-today.ts";
 import { isMadeUpKey } from "../studies/made-up-records.ts";
 import type { Lasting } from "../ui/field/lasting.ts";

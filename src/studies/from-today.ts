@@ -3,8 +3,9 @@
 import { valueIn, wordIn } from "../graph/readers.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import type { SeasonFailure } from "../season/answer.ts";
-import { type FromToday, fromToday, type Members } from "../season/from-today.ts";
+import { fromToday, type Members } from "../season/from-today.ts";
 import type { SeasonInput } from "../season/input.ts";
+import type { FromToday } from "../season/odds.ts";
 import { type WeekAnswer, type WeekGiven, weekPlan } from "../season/week-plan.ts";
 import { isMadeUpKey, madeUpRecord } from "./made-up-records.ts";
 import type { Whole } from "./work-out.ts";

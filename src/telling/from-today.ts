@@ -1,14 +1,14 @@
 // How long it lasts from today, in one sentence, and what that rests on.
 
 import type { Forecast } from "../season/forecast.ts";
-import type { Ahead, FromToday, Odds, UsualAndDry } from "../season/from-today.ts";
+import type { Ahead, FromToday, Odds, UsualAndDry } from "../season/odds.ts";
 import { MANY_YEARS } from "../season/years-ahead.ts";
 import { calendarDate } from "../units/calendar.ts";
 import { SHORT_MONTHS } from "../units/calendar-names.ts";
 import { capital, listed } from "./words/lists.ts";
 
 export type { Expected, Forecast } from "../season/forecast.ts";
-export type { Ahead, FromToday } from "../season/from-today.ts";
+export type { Ahead, FromToday } from "../season/odds.ts";
 
 /** "Aug 3". */
 function dayWords(date: number): string {

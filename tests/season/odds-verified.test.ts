@@ -6,13 +6,8 @@ import { beforeAll, describe, expect, test } from "vitest";
 import { readRainFile } from "../../src/rainfall/import-csv.ts";
 import type { DailyRecord } from "../../src/rainfall/record.ts";
 import { seededRandom } from "../../src/rainfall/seeded-random.ts";
-import {
-  type Ahead,
-  type AheadGiven,
-  dayAtRank,
-  fromToday,
-  type Members,
-} from "../../src/season/from-today.ts";
+import { type AheadGiven, fromToday, type Members } from "../../src/season/from-today.ts";
+import { type Ahead, dayAtRank } from "../../src/season/odds.ts";
 import { calendarDate, dayNumber, isoDate } from "../../src/units/calendar.ts";
 import { DAY, INCH } from "../../src/units/constants.ts";
 import { bed, carry, crop, inputOf, MM, roof, steadyEto, tank } from "./made.ts";

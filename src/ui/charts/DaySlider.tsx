@@ -36,10 +36,10 @@ export function DaySlider(props: {
   readonly onDay: (day: number) => void;
 }) {
   const x = () => props.frame.across(props.day + 0.5);
-  const room = () => textWidth(props.label, 13, true) + 12;
+  const room = () => textWidth(props.label, 13, true) + 15;
   const isLeft = () => x() + room() > props.frame.width && x() - room() >= 0;
   const isMiddle = () => x() + room() > props.frame.width && x() - room() < 0;
-  const words = () => (isMiddle() ? props.frame.width : x() + (isLeft() ? -10 : 10));
+  const words = () => (isMiddle() ? props.frame.width : x() + (isLeft() ? -13 : 13));
   const [dragging, setDragging] = createSignal(false);
   const toPointer = (event: PointerEvent & { readonly currentTarget: SVGElement }): void => {
     const svg = event.currentTarget.ownerSVGElement;

@@ -5,17 +5,20 @@ import { dayOf, NOTED_GIVENS, noted, noteOfGiven, takenBack } from "../document/
 import type { Entry, Note, Worksheet } from "../document/worksheet.ts";
 import { dayHere } from "./clock.ts";
 
-/** 128 bits by chance. */
-function freshId(): string {
-  const bytes = crypto.getRandomValues(new Uint8Array(16));
-  return [...bytes].map((byte) => byte.toString(16).padStart(2, "0")).join("");
+const asHex = (number: number, digits: number): string => number.toString(16).padStart(digits, "0");
+
+/** Where it stands in its minute [ms], then 112 bits by chance: of two notes of one minute the later has the later id. */
+function freshId(at: Date): string {
+  const bytes = crypto.getRandomValues(new Uint8Array(14));
+  const inMinute = at.getSeconds() * 1000 + at.getMilliseconds();
+  return asHex(inMinute, 4) + [...bytes].map((byte) => asHex(byte, 2)).join("");
 }
 
 /** A note of this very minute. */
 export function noteNow(content: Omit<Note, "id" | "day" | "minute">): Note {
   const at = new Date();
   const minute = at.getHours() * 60 + at.getMinutes();
-  return { id: freshId(), day: dayHere(at.getTime()), minute, ...content };
+  return { id: freshId(at), day: dayHere(at.getTime()), minute, ...content };
 }
 
 /** A day that was typed for today is let go of: what is noted now is of now. */

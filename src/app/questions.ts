@@ -30,6 +30,10 @@ export function createQuestions(tools: InHandTools, pool: AskingPool) {
       const { createNextMoney } = await import("./next-money.ts");
       return () => createNextMoney(tools, pool.asker());
     }),
+    seasonAnswers: later(async () => {
+      const { createSeasonAnswers } = await import("./season-answers.ts");
+      return () => createSeasonAnswers(tools, () => pool.asker());
+    }),
     workBack: later(async () => {
       const { createWorkBack } = await import("./work-back.ts");
       return () => createWorkBack(tools, pool.asker());

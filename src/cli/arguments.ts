@@ -34,7 +34,7 @@ ${RAIN_HELP}
   --runs N               how many times the worksheet is worked out for it (default 128; 1024 for closer shares)
   --series FILE.csv      write every day of every tank, line, draw, bed and battery of the season, in m3 and J
   --gives-out            what gives out first: the season once more for each limit set free
-  --all                  the readable report with every number, by its name
+  --all                  the readable report with every number, by its name; with --today the year's jobs too
   --json                 one JSON object on standard output, numbers in coherent SI
   --help                 this text
 

@@ -11,6 +11,7 @@ import { workOut } from "../studies/work-out.ts";
 import { HELP, readArguments, type Wanted } from "./arguments.ts";
 import { fromTodayAnswer, fromTodayReport, fromTodayText } from "./from-today-report.ts";
 import { givesOutReport } from "./gives-out-report.ts";
+import { momentsText } from "./moments-report.ts";
 import { nextMoneyReport, nextMoneyText, priceOffer } from "./next-money-report.ts";
 import { notSureReport, notSureText } from "./not-sure-report.ts";
 import { layPlan, planText } from "./plan-report.ts";
@@ -98,7 +99,11 @@ async function run(wanted: Wanted): Promise<string> {
   if (workedBack && wanted.workingBack) return head + workedBackText(wanted.workingBack, workedBack);
   return (
     head +
-    (tried ? triedText(tried) : wanted.all ? fullReport(whole, CARD_KINDS) : shortReport(whole, CARD_KINDS))
+    (tried
+      ? triedText(tried)
+      : wanted.all
+        ? fullReport(whole, CARD_KINDS) + momentsText(whole, records, wanted.today)
+        : shortReport(whole, CARD_KINDS))
   );
 }
 

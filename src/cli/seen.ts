@@ -9,14 +9,18 @@ import { findRow, setValue } from "./set-value.ts";
 
 type Set = { readonly name: string; readonly value: string };
 
+/** A start that is a note once it is known which day it is. */
+const NOTED_AS: Readonly<Record<string, string>> = { charge_today: "charge_noted" };
+
 /** Sets a value; where its home is the notes and it is known which day it is, as a note of today. */
 function setOrNote(worksheet: Worksheet, { name, value }: Set): Worksheet {
   const set = setValue(worksheet, CARD_KINDS, name, value);
   const { card, row } = findRow(worksheet, CARD_KINDS, name);
   const entry = set.cards.find(({ id }) => id === card.id)?.givens[row.name];
   const day = dayOf(worksheet, null);
-  if (!NOTED_GIVENS.has(row.name) || !entry || day === null) return set;
-  const note = noteOfGiven(card.id, row.name, entry, day);
+  const given = NOTED_AS[row.name] ?? row.name;
+  if (!NOTED_GIVENS.has(given) || !entry || day === null) return set;
+  const note = noteOfGiven(card.id, given, entry, day);
   return note ? notedInstead(worksheet, note) : set;
 }
 

@@ -4,47 +4,28 @@
 import { parseIsoDate } from "../units/calendar.ts";
 import { withEntry } from "./entries.ts";
 import { frozen } from "./freeze.ts";
+import { happenedText, tellingOf } from "./happened.ts";
 import { LIMITS } from "./limits.ts";
+import { inForce } from "./note-order.ts";
 import type { Card, Entry, Note, Worksheet } from "./worksheet.ts";
-
-/** Days after which a note no longer tells of today: our definition. */
-const NOTED_FOR = 60;
 
 /** What is noted of a part, and the given of it that the latest such note is read as. */
 const READ_AS: Readonly<Record<string, string>> = {
   dipped: "level_today",
   soaked: "last_soaked",
   charged: "charge_noted",
+  swapped: "charge_noted",
 };
 
-/** Givens that have no home but notes. */
-export const NOTED_GIVENS: ReadonlyMap<string, string> = new Map(
-  Object.entries(READ_AS).map(([what, given]) => [given, what]),
-);
+/** Givens that have no home but notes, and what is noted for them. */
+export const NOTED_GIVENS: ReadonlyMap<string, string> = new Map([
+  ["level_today", "dipped"],
+  ["last_soaked", "soaked"],
+  ["charge_noted", "charged"],
+]);
 
 /** The day on which a dip that is not today's was read: a given beside the level. */
 const DIPPED_ON = "dipped_on";
-
-/** Earlier first: by day, then by the time of day, those without one first, then by id. */
-export function inOrder(notes: readonly Note[]): readonly Note[] {
-  const key = ({ day, minute }: Note) => `${day} ${String(minute ?? -1).padStart(4, "0")}`;
-  return [...notes].sort(
-    (a, b) => (key(a) < key(b) ? -1 : key(a) > key(b) ? 1 : 0) || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0),
-  );
-}
-
-/** Notes that no other note in force undoes, in order; those that undo are not among them. */
-export function inForce(notes: readonly Note[]): readonly Note[] {
-  const undoing = new Map<string, Note[]>();
-  for (const note of notes)
-    if (note.undoes !== undefined) undoing.set(note.undoes, [...(undoing.get(note.undoes) ?? []), note]);
-  const stands = (note: Note, seen: ReadonlySet<string>): boolean => {
-    if (seen.has(note.id)) return false;
-    const beyond = new Set([...seen, note.id]);
-    return !(undoing.get(note.id) ?? []).some((other) => stands(other, beyond));
-  };
-  return inOrder(notes.filter((note) => note.undoes === undefined && stands(note, new Set())));
-}
 
 /** Two lists as one: each note once, by its id. */
 export function united(one: readonly Note[], other: readonly Note[]): readonly Note[] {
@@ -123,6 +104,7 @@ export function noteOfGiven(where: string, given: string, entry: Entry, day: str
 function entriesOf({ what, day, value, unit = "" }: Note): readonly (readonly [string, Entry])[] {
   if (what === "soaked") return [["last_soaked", { value: day, unit: "" }]];
   const given = READ_AS[what];
+  if (what === "swapped") return [["charge_noted", { value: value ?? 1, unit, from: "measured" }]];
   if (given === undefined || value === undefined) return [];
   const entry: Entry = { value, unit, from: "measured" };
   return what === "dipped"
@@ -133,14 +115,14 @@ function entriesOf({ what, day, value, unit = "" }: Note): readonly (readonly [s
     : [[given, entry]];
 }
 
-/** The latest notes of each part that tell of a day. */
-function latestBy(notes: readonly Note[], today: number): ReadonlyMap<string, readonly Note[]> {
+/** The latest notes of each part that are read as givens. */
+function latestBy(telling: readonly Note[]): ReadonlyMap<string, readonly Note[]> {
   const latest = new Map<string, Map<string, Note>>();
-  for (const note of inForce(notes)) {
-    const day = parseIsoDate(note.day);
-    if (day === null || day > today || day < today - NOTED_FOR || READ_AS[note.what] === undefined) continue;
+  for (const note of telling) {
+    const given = READ_AS[note.what];
+    if (given === undefined) continue;
     const own = latest.get(note.where) ?? new Map<string, Note>();
-    own.set(note.what, note);
+    own.set(given, note);
     latest.set(note.where, own);
   }
   return new Map([...latest].map(([where, own]) => [where, [...own.values()]]));
@@ -151,7 +133,7 @@ export function dayOf(worksheet: Worksheet, clock: string | null): string | null
   const typed = worksheet.cards.find(({ id }) => id === "site")?.givens.today?.value;
   if (typeof typed === "string" && typed !== "") return typed;
   const now = parseIsoDate(clock ?? "");
-  if (now === null || latestBy(worksheet.notes ?? [], now).size === 0) return null;
+  if (now === null || tellingOf(worksheet.notes ?? [], now).length === 0) return null;
   return clock;
 }
 
@@ -166,15 +148,18 @@ export function withSeen(worksheet: Worksheet, clock: string | null, forecast = 
   const day = dayOf(worksheet, clock);
   const today = parseIsoDate(day ?? "");
   if (day === null || today === null) return worksheet;
-  const latest = latestBy(worksheet.notes ?? [], today);
-  const beside: Readonly<Record<string, readonly [string, Entry]>> = {
-    site: ["today", { value: day, unit: "" }],
-    season: ["forecast", { value: forecast, unit: "" }],
+  const telling = tellingOf(worksheet.notes ?? [], today);
+  const latest = latestBy(telling);
+  const beside: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+    site: { today: day, happened: happenedText(telling) },
+    season: { forecast },
   };
   const seen = (card: Card): Card => {
     const entries = (latest.get(card.id) ?? []).flatMap(entriesOf);
-    const own = beside[card.id];
-    const givens = (own ? [...entries, own] : entries).reduce(
+    const own = Object.entries(beside[card.id] ?? {}).map(
+      ([name, value]) => [name, { value, unit: "" }] as const,
+    );
+    const givens = [...entries, ...own].reduce(
       (known, [name, entry]) => withEntry(known, name, entry),
       card.givens,
     );

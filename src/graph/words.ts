@@ -9,6 +9,15 @@ export type RowWords = string | readonly [help: string, source: string];
 export type KindWords = {
   readonly rows: Readonly<Record<string, RowWords>>;
   readonly cautions: Readonly<Record<string, readonly [text: string, source: string]>>;
+  /** What is done with such a part before the first frost, and who says so. */
+  readonly frost?: FrostJob;
+};
+
+export type FrostJob = {
+  readonly text: string;
+  readonly source: string;
+  /** Only where this link leads somewhere. */
+  readonly ifLinked?: string;
 };
 
 /** By card kind; empty as long as nothing is loaded. */

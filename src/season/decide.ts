@@ -4,6 +4,7 @@ import { DAY } from "../units/constants.ts";
 import type { Bed } from "./beds.ts";
 import { RULE } from "./bounds.ts";
 import { dueOn } from "./draws.ts";
+import { notedAsk } from "./noted-watering.ts";
 import { mayAsk } from "./schedule.ts";
 import { moveRoots, soakOf } from "./soil-step.ts";
 import type { Source } from "./sources.ts";
@@ -24,7 +25,8 @@ export function decide(state: SeasonState, day: number): void {
   for (let i = 0; i < state.beds.length; i++) {
     const bed = state.beds[i] as Bed;
     moveRoots(bed.days, day, bed.soil);
-    bed.asked = dayInSeason > 0 ? askOf(bed, day, dayInSeason, state.record.firstDay + day) : 0;
+    if (state.noted?.beds.has(bed.part.id)) bed.asked = notedAsk(bed, day, state.noted);
+    else bed.asked = dayInSeason > 0 ? askOf(bed, day, dayInSeason, state.record.firstDay + day) : 0;
   }
 }
 

@@ -82,8 +82,10 @@ export function runMember(
 ): Outcome {
   const { state, stakes, potential, first } = member;
   windBack(member);
-  if (rule) standBack(state), layRule(state, rule, member.days);
-  else for (const bed of state.beds) bed.hold = null;
+  if (rule) {
+    standBack(state);
+    layRule(state, rule, member.days);
+  } else for (const bed of state.beds) bed.hold = null;
   order(state.beds, orders);
   const thirst = noThirst(stakes);
   state.watch = (day) => {

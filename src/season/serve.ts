@@ -57,7 +57,7 @@ function byRounds(state: SeasonState, source: Source, most: number): number {
 }
 
 /** Full running by the hour, from the hour of watering on, of a pump that today's sun drives; null where it has a battery. */
-function sunOn(state: SeasonState, source: Source, day: number): readonly number[] | null {
+export function sunOn(state: SeasonState, source: Source, day: number): readonly number[] | null {
   if (!source.sun) return null;
   const months = state.wet[day] === 1 ? source.sun.wet : source.sun.dry;
   return months[state.months[day] as number] ?? NO_SUN;
@@ -68,9 +68,13 @@ const readyAt = (state: SeasonState, source: Source): number =>
   DAY - (state.pumpLeft[source.pump] as number) + source.setUp;
 
 /** Full running that comes together within a time from now [s]. */
-function runningWithin(hours: readonly number[] | null, from: number, time: number): number {
+export function runningWithin(hours: readonly number[] | null, from: number, time: number): number {
   return hours ? fullTimeBy(hours, from + Math.max(0, time)) - fullTimeBy(hours, from) : time;
 }
+
+/** How long a pump is at it from a time after the hour of watering on, for so much running in full [s]. */
+export const elapsedFor = (sun: readonly number[] | null, from: number, running: number): number =>
+  sun ? elapsedAt(sun, fullTimeBy(sun, from) + running) - from : running;
 
 /** How long a pump may run for want of time, sun and hands, and the charge behind it. */
 function meansOf(state: SeasonState, source: Source, day: number): Means {
@@ -156,7 +160,7 @@ function pump(state: SeasonState, source: Source, { held, amount, day }: Taking)
   const { time: running, energy } = drawdownOf(source, held, amount);
   const sun = sunOn(state, source, day);
   const from = readyAt(state, source);
-  const time = sun ? elapsedAt(sun, fullTimeBy(sun, from) + running) - from : running;
+  const time = elapsedFor(sun, from, running);
   state.pumpLeft[source.pump] = (state.pumpLeft[source.pump] as number) - time - source.setUp;
   const byHand = handsFor(source, time);
   state.hands.left -= byHand;
@@ -166,7 +170,8 @@ function pump(state: SeasonState, source: Source, { held, amount, day }: Taking)
   return { amount, time, trips: 0 };
 }
 
-function discharge(state: SeasonState, source: Source, energy: number): void {
+/** Takes energy out of the battery behind a source, at most all its charge [J]. */
+export function discharge(state: SeasonState, source: Source, energy: number): void {
   if (source.battery < 0) return;
   const { batteries, ledger, slots } = state;
   // The bisection that fits a charge may end a hair above it, or leave a hair in it.

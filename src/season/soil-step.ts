@@ -135,7 +135,7 @@ function growDay(days: BedDays, day: number, soil: Soil, given: number, came: Ca
 }
 
 /** Fills the root zone, then the ground below it; what was kept [m]. */
-function fill(days: BedDays, day: number, soil: Soil, water: number): number {
+export function fill(days: BedDays, day: number, soil: Soil, water: number): number {
   if (water === 0) return 0;
   const roots = Math.min(soil.depletion, water);
   soil.depletion -= roots;

@@ -14,6 +14,7 @@ import { type Gone, nothingGone } from "./gone.ts";
 import type { LeftOut, SeasonInput } from "./input.ts";
 import { keeper } from "./kept.ts";
 import { type Ledger, newLedger } from "./ledger.ts";
+import type { NotedDay } from "./noted-day.ts";
 import { type Pipes, readyPipes } from "./pipes.ts";
 import { caughtUnder } from "./roof-catch.ts";
 import { type Sky, skyOf } from "./sky.ts";
@@ -98,6 +99,8 @@ export type SeasonState = {
   readonly leftOut: LeftOut[];
   /** Notes what happens to each bed day by day, where someone wants to read it; null: nobody does. */
   log: DayLog | null;
+  /** What is noted of the day that is run; null: it goes by its rules. */
+  noted: NotedDay | null;
   /** Looks at each day in the evening, before its overflow is booked; null: nobody does. */
   watch: ((day: number) => void) | null;
 };
@@ -202,6 +205,7 @@ function scratch(input: SeasonInput, tanks: Tanks, pipes: Pipes, spans: Spans, l
   return {
     slots: { season: 0, year: 0 },
     log: null,
+    noted: null,
     watch: null,
     gone: nothingGone(tanks.parts.length),
     supply: supplyOf(input, tanks),

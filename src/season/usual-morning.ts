@@ -3,7 +3,7 @@
 import type { DailyRecord } from "../rainfall/record.ts";
 import { calendarDate } from "../units/calendar.ts";
 import { STEPPING } from "./gravity.ts";
-import type { SeasonInput } from "./input.ts";
+import type { SeasonInput, TankPart } from "./input.ts";
 import { contentKey, keeper } from "./kept.ts";
 import { quantile } from "./peak-day.ts";
 import { prepareSeason, runDays } from "./run.ts";
@@ -16,6 +16,10 @@ export type UsualMorning = {
   readonly batteries: Readonly<Record<string, number>>;
   readonly beds: Readonly<Record<string, Soil>>;
 };
+
+/** Water that usually stands in a tank [m3]. */
+export const usualVolume = ({ id, vessel, startShare }: TankPart, { tanks }: UsualMorning): number =>
+  tanks[id] ?? vessel.volume * startShare;
 
 const KEPT = keeper<readonly UsualMorning[]>(4);
 const KEPT_MIDDLE = keeper<UsualMorning>(4);

@@ -5,6 +5,7 @@ import type { Bed } from "./beds.ts";
 import { boundOf, refilled, rememberShort } from "./blame.ts";
 import { clearLacks, REFILL, TANKFUL, UNBOUND, WATER } from "./bounds.ts";
 import { noteServed } from "./day-log.ts";
+import { drawRest, wantsRest, waterNoted } from "./noted-watering.ts";
 import { serve } from "./serve.ts";
 import { serveDraw } from "./serve-draw.ts";
 import type { Source } from "./sources.ts";
@@ -21,6 +22,7 @@ const ROUNDING = 1e-9;
  */
 export function waterAll(state: SeasonState, day: number): void {
   for (const draw of state.draws) serveDraw(state, draw, day);
+  if (state.noted) waterNoted(state, day);
   for (let i = 0; i < state.beds.length; i++) {
     const bed = state.beds[i] as Bed;
     if (bed.asked > 0) waterBed(state, bed, day);
@@ -61,6 +63,7 @@ const boundNow = (state: SeasonState, bed: Bed, day: number): number =>
  * @returns true where a second tankful would help [-]
  */
 export function wantsSecond(state: SeasonState, day: number): boolean {
+  if (wantsRest(state)) return true;
   for (let i = 0; i < state.beds.length; i++) {
     const bed = state.beds[i] as Bed;
     if (bed.asked === 0 || !isShort(bed, bed.given[day] as number)) continue;
@@ -77,6 +80,7 @@ export function wantsSecond(state: SeasonState, day: number): boolean {
  * @param dark time from the watering for which its lines have run [s]
  */
 export function waterAgain(state: SeasonState, day: number, dark: number): void {
+  drawRest(state, (tank) => refilledAt(state, tank) < dark);
   for (let i = 0; i < state.beds.length; i++) {
     const bed = state.beds[i] as Bed;
     if (bed.asked === 0 || !isShort(bed, bed.given[day] as number)) continue;

@@ -148,7 +148,7 @@ function startOf(state: SeasonState, bed: Bed, assumed: readonly string[], from:
     thirsty: thirstyFrom(bed, from),
     wanted,
     each,
-    ways: each === null ? [] : waysOf(state, bed, each),
+    ways: each === null ? [] : waysOf(state, bed, each, from),
   };
 }
 

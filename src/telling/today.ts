@@ -183,5 +183,3 @@ export function daysOf(plan: ToldPlan, first: number, last: number, voice: Voice
 export const gaveWords = (bed: string, volume: string): string => `${bed}, ${volume}`;
 
 export const openedWords = (line: string): string => `${line} opened`;
-
-export const takenBackWords = (said: string): string => `${said}, taken back`;

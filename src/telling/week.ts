@@ -10,7 +10,6 @@ import { listed, perhapsListed } from "./words/lists.ts";
 export type ToldWeek = Omit<BedWeek, "days"> & { readonly driver: Driver };
 
 type Way = BedWeek["ways"][number];
-type Watering = BedWeek["waterings"][number];
 
 /** Whether there is enough for all of it. */
 export function outlookWords({ outlook, asked, given, bound, driver }: ToldWeek, show: Show): string {
@@ -49,18 +48,6 @@ export function headline({ week, titleOf, weekdays, cans }: Headline, show: Show
   const ways = perhapsListed(byCan ? own : [...own, things(cans, "can")]);
   const each = week.each === null ? "" : show(week.each, "volume");
   return `${weekdays}, ${each}${week.waterings.length > 1 ? " each" : ""}: ${ways}`;
-}
-
-/** "Tuesday, Jul 14: 12 gal, but only 3 gal". */
-export function boxWords(
-  { date, asked, given, bound }: Watering,
-  day: (date: number) => string,
-  show: Show,
-): string {
-  const wanted = `${day(date)}: ${show(asked, "volume")}`;
-  if (given >= asked || bound === null) return wanted;
-  const gets = show(given, "volume");
-  return gets === show(asked, "volume") ? `${wanted}, but a little less` : `${wanted}, but only ${gets}`;
 }
 
 export const asksNothing = ({ lacks }: ToldWeek, show: Show): string =>

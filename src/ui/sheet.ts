@@ -18,6 +18,7 @@ import type { Plans } from "./beside/plans.ts";
 import type { Keeping } from "./dialogs/keeping.ts";
 import type { DrierYears, RainEdits, RainImport } from "./dialogs/rain-import.ts";
 import type { Lasting } from "./field/lasting.ts";
+import type { SeasonAnswers } from "./field/season-answers.ts";
 import type { Doubting } from "./hand/doubting.ts";
 import type { Hand, Since } from "./hand/hand.ts";
 import type { Looking } from "./looking.ts";
@@ -114,6 +115,8 @@ export type Sheet = {
   readonly nextMoney: () => Promise<Money>;
   /** The means to work back from an answer, fetched when somebody asks. */
   readonly workBack: () => Promise<WorkBackTools>;
+  /** What pages of the season ask of the whole sheet, fetched when one is first opened. */
+  readonly seasonAnswers: () => Promise<SeasonAnswers>;
   /** Plans beside the sheet, fetched when they are first asked for. */
   readonly plans: () => Promise<Plans>;
   /** What stands typed in a field and is not entered, as when the page was left or it could not be read; null: nothing. */

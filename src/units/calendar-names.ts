@@ -30,3 +30,7 @@ export const WEEKDAYS: readonly string[] = [
 
 /** The same in three letters. */
 export const SHORT_WEEKDAYS: readonly string[] = WEEKDAYS.map((name) => name.slice(0, 3));
+
+/** "Oct 9". */
+export const dayName = ({ month, day }: { readonly month: number; readonly day: number }): string =>
+  `${SHORT_MONTHS[month - 1]} ${day}`;

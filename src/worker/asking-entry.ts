@@ -1,11 +1,14 @@
 // A worker that is asked about one worksheet after another: it keeps what it has worked out of each under its full inputs.
 
+import type { Value } from "../graph/types.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import type { Freeing } from "../season/relief.ts";
 import { adviceOf } from "../studies/advice.ts";
 import { type Answers, ask, type Base, baseOf, rebased } from "../studies/ask.ts";
-import { type LastsAsked, lastsOf } from "../studies/from-today.ts";
+import { lastsOf } from "../studies/from-today.ts";
 import { runFreed } from "../studies/gives-out.ts";
+import { stickOf } from "../studies/stick.ts";
+import { yearMoments } from "../studies/year-moments.ts";
 import type { FromAsked, Run, ToAsked } from "./asking-messages.ts";
 
 let base: Base | null = null;
@@ -25,24 +28,21 @@ function freedAnswers(of: Base, run: Freeing): Answers {
   return { freed: { state: "ready", value: short, origin: "computed" } };
 }
 
-/** How long it lasts, as an answer under a name that no quantity has. */
-function lastsAnswers({ whole, known }: Base, run: LastsAsked): Answers {
-  const lasts = lastsOf(whole, [...known.records.values()], run);
-  if ("failed" in lasts) throw new Error(lasts.failed);
-  return { lasts: { state: "ready", value: lasts, origin: "computed" } };
-}
-
-/** What to do with today's water, the same way. */
-function adviceAnswers({ whole, known }: Base): Answers {
-  const value = adviceOf(whole, [...known.records.values()]);
-  if ("failed" in value) throw new Error(value.failed);
-  return { advice: { state: "ready", value, origin: "computed" } };
+/** The one answer of a question that is no quantity, under its name. */
+function answered(name: string, value: object): Answers {
+  if ("failed" in value) throw new Error(String(value.failed));
+  return { [name]: { state: "ready", value: value as Value, origin: "computed" } };
 }
 
 function answersOf(of: Base, run: Run, wanted: readonly string[]): Answers {
+  const { whole, known } = of;
+  const records = [...known.records.values()];
   if ("bounds" in run) return freedAnswers(of, run);
-  if ("lasts" in run) return lastsAnswers(of, run);
-  return "asks" in run ? adviceAnswers(of) : ask(of, run, wanted);
+  if ("lasts" in run) return answered("lasts", lastsOf(whole, records, run));
+  if ("moments" in run) return answered("moments", yearMoments(whole, records, run.moments));
+  if (!("asks" in run)) return ask(of, run, wanted);
+  const { asks } = run;
+  return answered(asks, asks === "advice" ? adviceOf(whole, records) : stickOf(whole, records));
 }
 
 addEventListener("message", ({ data }: { readonly data: ToAsked }) => {

@@ -6,11 +6,17 @@ import type { Freeing } from "../season/relief.ts";
 import type { Answers, Otherwise } from "../studies/ask.ts";
 import type { LastsAsked } from "../studies/from-today.ts";
 
-/** What is different in one run: changes to the worksheet, a plan laid over it, or bounds set free in its season. */
-export type Run = Otherwise | Freeing | Advising | LastsAsked;
+/** The year's other moments, asked on a day [days since 1970-01-01]. */
+export type MomentsRun = { readonly moments: number };
 
-/** What to do with the water of the day that counts as today. */
-export type Advising = { readonly asks: "advice" };
+/** What to do with the water of the day that counts as today, and the marks of the dip stick. */
+export type Advising = { readonly asks: "advice" | "stick" };
+
+/**
+ * What is different in one run: changes to the worksheet, a plan laid over it, or bounds set free in its season; or another
+ * question to the worksheet as it is.
+ */
+export type Run = Otherwise | Freeing | MomentsRun | Advising | LastsAsked;
 
 /** A question: the same worksheet under several lists of changes. */
 export type Question = {

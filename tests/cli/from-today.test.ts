@@ -15,6 +15,9 @@ const SEEN = [
   ["tunnel_bed.last_soaked", "2020-07-19"],
 ].flatMap(([name, value]) => ["--set", `${name}=${value}`]);
 
+/** What is set of today is a note of today, a charge too. */
+const CHARGED = ["--set", "old_battery.charge_today=80 %"];
+
 type Line = {
   readonly day: string;
   readonly bed: string;
@@ -82,14 +85,14 @@ describe("Larkspur Bank on 2020-07-20, 20 in in the totes, 1.5 in in the tub, th
 });
 
 test("tells odds of a record of its own, and that four years are few", async () => {
-  const answer = await fromToday(...SEATTLE, ...SEEN, "--set", "tub.level_today=20 in");
+  const answer = await fromToday(...SEATTLE, ...SEEN, ...CHARGED, "--set", "tub.level_today=20 in");
   expect(answer).toMatchObject({ kind: "odds", short_from: { members: 20 }, assumed: [] });
   expect(answer.said.join(" ")).toContain("four years of weather are known: each counts five times");
 });
 
 test("says of what was never noted that it is taken as usual", async () => {
   const answer = await fromToday(...SEATTLE);
-  expect(answer.assumed).toEqual(["totes", "tub", "tunnel_bed", "long_bed"]);
+  expect(answer.assumed).toEqual(["totes", "tub", "tunnel_bed", "long_bed", "old_battery"]);
   expect(answer.said.join(" ")).toContain("Two totes");
 });
 

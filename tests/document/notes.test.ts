@@ -2,15 +2,8 @@
 
 import { describe, expect, test } from "vitest";
 import { readWorksheet } from "../../src/document/check.ts";
-import {
-  contentNote,
-  inForce,
-  inOrder,
-  noted,
-  notedInstead,
-  united,
-  withSeen,
-} from "../../src/document/notes.ts";
+import { inForce, inOrder } from "../../src/document/note-order.ts";
+import { contentNote, noted, notedInstead, united, withSeen } from "../../src/document/notes.ts";
 import type { Note, Worksheet } from "../../src/document/worksheet.ts";
 import { dice } from "../sweep/dice.ts";
 import { fixture, fixtureText } from "./made-up.ts";

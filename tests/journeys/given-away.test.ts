@@ -61,7 +61,13 @@ describe("dist/ on any host of plain files", () => {
         font,
       };
     });
-    expect(kept).toEqual({ scopes: [address], start: address, scope: address, icon: 200, font: true });
+    expect(kept).toEqual({
+      scopes: [address],
+      start: `${address}#bed`,
+      scope: address,
+      icon: 200,
+      font: true,
+    });
     await tool(page, "Share");
     const link = page.getByLabel("The link", { exact: true });
     await link.waitFor();

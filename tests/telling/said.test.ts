@@ -6,7 +6,7 @@ import { counted } from "../../src/telling/asked.ts";
 import { wateringFacts } from "../../src/telling/bed-day.ts";
 import { inDriestYear } from "../../src/telling/few-years.ts";
 import { printedFoot } from "../../src/telling/printed.ts";
-import { boxWords, headline, outlookWords, type ToldWeek } from "../../src/telling/week.ts";
+import { headline, outlookWords, type ToldWeek } from "../../src/telling/week.ts";
 
 /** To two figures, as a gardener says it. */
 const show = (si: number): string => String(Number(si.toPrecision(2)));
@@ -60,8 +60,6 @@ describe("less that reads as much", () => {
 
   test("is said to be a little less, not 100 of 100", () => {
     expect(outlookWords(week(short), show)).toMatch(/^There will be a little less than 100: /);
-    const box = { date: 0, weekday: 1, asked: 100, given: 99.9, bound: "rain", from: [] } as const;
-    expect(boxWords(box, () => "Friday", show)).toBe("Friday: 100, but a little less");
     const day = {
       date: "2021-07-03",
       asked: 100,

@@ -121,7 +121,7 @@ export const battery: Kind = {
       ],
     }),
     given("charge_noted", "Charge noted", "share", null, { max: 1, hidden: true, absent: "not noted" }),
-    given("charge_today", "Charged today to", "share", [100, "%"], { max: 1, minor: true }),
+    given("charge_today", "Charged at first to", "share", [100, "%"], { max: 1, minor: true }),
     formula(
       "usable_energy",
       "You can use",

@@ -40,7 +40,7 @@ export const words: KindWords = {
       "Peukert's law: what it gives at the current of its largest load, over what it gives in 20 hours.",
       "Peukert 1897, in the form read at batterystuff.com",
     ],
-    charge_today: "How full it is on the first day of the record, and today.",
+    charge_today: "How full it is on the first day of the record. How full it is now is noted.",
     usable_energy: [
       "Amp-hours times volts, times what is left of it, how far it may be drawn down, and what cold and haste leave.",
       DEFINITION,
@@ -136,5 +136,9 @@ export const words: KindWords = {
       "Charge it under a roof, dry, with air around it, by a listed charger made for its kind, from a socket behind a ground-fault breaker that is tested monthly; no mains lead out to the water.",
       `utilities' pages on ground-fault breakers, read; ${PRACTICE}; ${LICENSED}`,
     ],
+  },
+  frost: {
+    text: "Charge it full, take it in where it stays above freezing, and look at it every month. Its leaflet says what cold it takes; a lithium battery must not be charged below freezing.",
+    source: `${PRACTICE}; the maker decides`,
   },
 };

@@ -52,4 +52,8 @@ export const words: KindWords = {
       "UK HSE lifting guidance, read second-hand",
     ],
   },
+  frost: {
+    text: "Turn the cans over.",
+    source: PRACTICE,
+  },
 };

@@ -182,4 +182,8 @@ export const words: KindWords = {
       "curve of the pump at no flow",
     ],
   },
+  frost: {
+    text: "Drain its hose, suction side and all, and roll it up dry.",
+    source: PRACTICE,
+  },
 };

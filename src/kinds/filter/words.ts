@@ -42,4 +42,8 @@ export const words: KindWords = {
       MEMORY,
     ],
   },
+  frost: {
+    text: "Open it, pour it out and leave its lid loose: a cup of standing water splits it.",
+    source: PRACTICE,
+  },
 };

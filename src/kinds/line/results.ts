@@ -33,6 +33,7 @@ const HIDDEN: readonly Row[] = [
   hidden("own_opening", "Opening by itself", "own_opening", "opening"),
   hidden("route_points", "Route with its ends", "laying", "series"),
   hidden("grade_line", "Grade line", "pressing", "series"),
+  hidden("high_points", "High points", "pressing", "series"),
   hidden("must_stand_over", "Runs at all over", "passing", "height"),
   hidden("blocked", "Stopped by", "passing", "text"),
   hidden("falls_below", "End under the tank by", "open_end", "head"),
@@ -95,6 +96,11 @@ const DETAILS: readonly Row[] = [
   output("friction_head", "Eaten by hose and fittings", "running", "head", {
     minor: true,
     relations: [`(friction_factor * length / bore + all_k) * velocity ^ 2 / (2 * ${STANDARD_GRAVITY})`],
+  }),
+  formula("hose_holds", "The hose holds", "volume", "0.785398 * bore ^ 2 * length", { minor: true }),
+  formula("comes_after", "First filled, water comes after", "duration", "hose_holds / flow", {
+    minor: true,
+    none: [{ if: "flow <= 0 gpm", reason: "nothing flows" }],
   }),
   output("purge_flow", "Clears itself of air from", "purging", "flow", { minor: true }),
 ];

@@ -6,6 +6,7 @@ import type { Model, ModelInput, Outputs } from "../../graph/types.ts";
 import {
   type GradeLine,
   gradeLine,
+  type Hump,
   humpsOf,
   type RoutePoint,
   type RouteTrouble,
@@ -150,7 +151,19 @@ export const passing: Model = {
 /** Less than this over the water is what rounding leaves of a hump level with it [m]. */
 const LEVEL_WITH = 1e-9;
 
-const PRESSING = ["grade_line", "siphon_by", "suction_by", "suction_at", "air_head", "air_at"];
+const PRESSING = ["grade_line", "high_points", "siphon_by", "suction_by", "suction_at", "air_head", "air_at"];
+
+/** A high point of a line as it lies, and what the water does there; null: nothing to mind. */
+export type HighPoint = Hump & { readonly trouble: RouteTrouble["kind"] | null };
+
+const highPointsOf = (
+  route: readonly RoutePoint[],
+  troubles: readonly RouteTrouble[],
+): readonly HighPoint[] =>
+  humpsOf(route).map((hump) => ({
+    ...hump,
+    trouble: troubles.find(({ distance }) => distance === hump.distance)?.kind ?? null,
+  }));
 
 function gradeOf(input: ModelInput): GradeLine {
   const flow = numberOrNull(input, "flow") ?? 0;
@@ -198,6 +211,7 @@ export const pressing: Model = {
     return outcomes(
       {
         grade_line: gradeLine(line).map(({ distance, height }) => [distance, height]),
+        high_points: highPointsOf(line.route, troubles),
         siphon_by: siphon && (siphon.by < LEVEL_WITH ? 0 : siphon.by),
         suction_by: suction?.by ?? null,
         suction_at: suction?.distance ?? null,

@@ -1,7 +1,7 @@
 // What the rows and cautions of this card mean and where they come from; loaded when somebody asks.
 
 import type { KindWords } from "../../graph/words.ts";
-import { COST_WORDS, DEFINITION, MEMORY } from "../sources.ts";
+import { COST_WORDS, DEFINITION, MEMORY, PRACTICE } from "../sources.ts";
 
 const SANKS = "Sanks, Pumping Station Design, as quoted in trade discussion; read second-hand";
 
@@ -96,6 +96,11 @@ export const words: KindWords = {
       "The part of the drop that hose and fittings use up; the valve uses the rest.",
       CHURCHILL,
     ],
+    hose_holds: ["Its bore's section times its length.", DEFINITION],
+    comes_after: [
+      "What the hose holds over its flow. While it fills, the drop is less or more than then, so take it as a rough guide.",
+      DEFINITION,
+    ],
     purge_flow: ["The flow that carries an air bubble along a level hose of this bore.", SANKS],
     ...COST_WORDS,
   },
@@ -168,5 +173,9 @@ export const words: KindWords = {
       "Never join this to a drinking-water pipe, not even through a valve. An air gap or a tested backflow preventer is the law in most places.",
       "Nevada NAC 446.425; local code decides",
     ],
+  },
+  frost: {
+    text: "Shut it at the upper tank, open both ends and lift it from one end to the other until no more water comes. Leave its taps half open and its float valve down.",
+    source: PRACTICE,
   },
 };

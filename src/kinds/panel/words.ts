@@ -111,4 +111,8 @@ export const words: KindWords = {
       PRACTICE,
     ],
   },
+  frost: {
+    text: "May stay outside. Unhook it from its controller before the battery is unhooked, never the other way round; keep its ends apart and dry.",
+    source: `${PRACTICE}; the controller's leaflet decides`,
+  },
 };

@@ -107,4 +107,8 @@ export const words: KindWords = {
       "ISO 8849:2021 in excerpts and a caravan forum, read",
     ],
   },
+  frost: {
+    text: "Pour out what stands in it and take it in: one frost in a wet pump is enough to crack it.",
+    source: PRACTICE,
+  },
 };

@@ -90,4 +90,9 @@ export const words: KindWords = {
       "University of Washington library answer; Rutgers FS1218",
     ],
   },
+  frost: {
+    text: "Turn its downspout away from the tank, and empty the first-flush pipe. From a ladder only with somebody to hold it.",
+    source: PRACTICE,
+    ifLinked: "drains_to",
+  },
 };

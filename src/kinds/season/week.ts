@@ -5,6 +5,7 @@ import type { CardView, Model, ModelInput, Outcome, Outputs, Row } from "../../g
 import type { Driver } from "../../network/bounds.ts";
 import { type SeasonCalendar, seasonCalendar } from "../../season/bed-calendar.ts";
 import { readForecastText } from "../../season/forecast.ts";
+import { readHappened } from "../../season/happened.ts";
 import type { LeftOut, SeasonInput } from "../../season/input.ts";
 import { type BedWeek, type WeekAnswer, type WeekGiven, weekPlan } from "../../season/week-plan.ts";
 import { isoDate, parseIsoDate } from "../../units/calendar.ts";
@@ -40,11 +41,9 @@ function knownToday(input: ModelInput): Outcome {
     drying: wordOrNull(input, "week_drying") === "hot" ? "hot" : "usual",
     levels: numbersOf(input.cards["tank"] ?? [], "level_today"),
     dippedOn: daysOf(input.cards["tank"] ?? [], "dipped_on"),
-    charges: {
-      ...numbersOf(input.cards["battery"] ?? [], "charge_today"),
-      ...numbersOf(input.cards["battery"] ?? [], "charge_noted"),
-    },
+    charges: {},
     lastSoaked: daysOf(input.cards["bed"] ?? [], "last_soaked"),
+    happened: readHappened(wordOrNull(input, "site.happened") ?? ""),
     dipDoubt: numberOrNull(input, "dip_doubt") ?? 0,
     forecast: readForecastText(wordOrNull(input, "forecast") ?? "", today),
   };
@@ -54,10 +53,9 @@ function knownToday(input: ModelInput): Outcome {
 /** What is known of today, for the week's plan. */
 export const today: Model = {
   name: "today",
-  takes: ["site.today", "week_drying", "forecast", "dip_doubt"],
+  takes: ["site.today", "site.happened", "week_drying", "forecast", "dip_doubt"],
   surveys: {
     tank: ["level_today", "dipped_on"],
-    battery: ["charge_today", "charge_noted"],
     bed: ["last_soaked"],
   },
   tolerant: true,

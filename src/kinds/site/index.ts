@@ -1,7 +1,7 @@
 // Where the garden lies, when its season runs, and how the day's watering is bounded.
 
 import type { Kind } from "../kind.ts";
-import { choice, date, formula, given } from "../rows.ts";
+import { choice, date, formula, given, text } from "../rows.ts";
 import { SITE_SPANS } from "./spans.ts";
 
 export const site: Kind = {
@@ -23,6 +23,7 @@ export const site: Kind = {
       default: null,
       absent: "no day given",
     },
+    text("happened", "Noted of the last weeks", "", { hidden: true }),
     given("latitude", "Latitude", "angle", [45, "deg"], { min: -1.5708, max: 1.5708 }),
     given("elevation", "Height above the sea", "height", [100, "m"], { min: -450, max: 6000 }),
     date("season_start", "Season from", "month_day", "05-01"),

@@ -1,7 +1,7 @@
 // What the rows and cautions of this card mean and where they come from; loaded when somebody asks.
 
 import type { KindWords } from "../../graph/words.ts";
-import { COST_WORDS, DEFINITION } from "../sources.ts";
+import { COST_WORDS, DEFINITION, MEMORY, PRACTICE } from "../sources.ts";
 
 const SIZES = "size guides of drum and tote sellers, read; some heights are assumptions";
 
@@ -130,5 +130,9 @@ export const words: KindWords = {
       "Its overflow comes round to itself, so that a full circle spills on the ground where nobody looks. Let one of them overflow away, by a hose as wide as its inlets, well clear of foundations.",
       "NRCS CPS 558 and Charlottesville FAQ 256 on overflow, read",
     ],
+  },
+  frost: {
+    text: "Leave a tenth of its height free at the top: ice needs more room than its water. What is small or stiff is best emptied, its tap left open, its lid on.",
+    source: `${PRACTICE}; ice takes 9 % more room than its water: ${MEMORY}`,
   },
 };

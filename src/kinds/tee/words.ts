@@ -1,7 +1,7 @@
 // What the rows and cautions of this card mean and where they come from; loaded when somebody asks.
 
 import type { KindWords } from "../../graph/words.ts";
-import { COST_WORDS, DEFINITION } from "../sources.ts";
+import { COST_WORDS, DEFINITION, PRACTICE } from "../sources.ts";
 
 export const words: KindWords = {
   rows: {
@@ -22,5 +22,9 @@ export const words: KindWords = {
       "Two floats open together fill more slowly than one alone; when one shuts, the other gets the whole line.",
       "continuity at a joint",
     ],
+  },
+  frost: {
+    text: "Open it and let it drip dry: water stays in a joint when its hoses are dry.",
+    source: PRACTICE,
   },
 };

@@ -1,7 +1,7 @@
 // The sky: a daily record of one's own, or one made up from monthly figures; and how fast it dries things.
 
 import type { Kind } from "../kind.ts";
-import { choice, given, hidden, months, output, text } from "../rows.ts";
+import { choice, date, given, hidden, months, output, text } from "../rows.ts";
 import {
   chooseRecord,
   drying,
@@ -54,6 +54,7 @@ export const weather: Kind = {
     hidden("sky", "Sun and warmth by month", "monthly_sky", "series"),
     given("rain_scale", "Rain here against the record's", "factor", [1, "1"], { max: 5 }),
     given("eto_factor", "Drying here against the figure's", "factor", [1, "1"], { max: 3, minor: true }),
+    date("frost_said", "First frost, as you know it", "month_day", null, "not said"),
     text("eto_factor_reason", "Why", "", { minor: true }),
     choice(
       "eto_from",

@@ -21,6 +21,8 @@ export const words: KindWords = {
     driest_year_rain: ["The rain of the driest whole calendar year.", RECORD],
     longest_dry_run: ["The most days on end with less than 1 mm each.", RECORD],
     dry_run_from: ["The first day of the longest dry run.", RECORD],
+    frost_said:
+      "Where your record has no temperatures, or a hollow of yours freezes sooner than its station: the day from which on you look out for frost.",
     mean_yearly_eto: [
       "What short grass would use in a whole calendar year; the mean of them.",
       "FAO Irrigation and Drainage Paper 56",

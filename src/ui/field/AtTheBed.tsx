@@ -5,7 +5,9 @@ import type { Kind } from "../../kinds/kind.ts";
 import { lastsInShort } from "../../telling/from-today.ts";
 import { useSheet } from "../sheet.ts";
 import { Beds } from "./Beds.tsx";
+import { MoreNotes } from "./MoreNotes.tsx";
 import { FieldFoot, useNoting } from "./noting-here.tsx";
+import type { FieldPageProps } from "./pages.ts";
 import { Tanks } from "./Tanks.tsx";
 
 /** How long it lasts, and how long it did before the last note. */
@@ -39,8 +41,7 @@ function Lasts() {
   );
 }
 
-/** What stands under the beds, for what is noted more seldom. */
-export function AtTheBed() {
+export function AtTheBed(props: FieldPageProps) {
   const sheet = useSheet();
   const cards = (has: (kind: Kind) => boolean) =>
     sheet.worksheet().cards.filter((card) => {
@@ -57,6 +58,7 @@ export function AtTheBed() {
         <Show when={beds().length > 0} fallback={<p class="aside">No bed stands on the sheet yet.</p>}>
           <Beds cards={beds()} />
         </Show>
+        <MoreNotes {...props} />
       </div>
       <FieldFoot />
     </>

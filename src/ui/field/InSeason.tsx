@@ -7,6 +7,7 @@ import { shortDateWords } from "../words.ts";
 import { AtTheBed } from "./AtTheBed.tsx";
 import "./columns.css";
 import "./field.css";
+import "./panel.css";
 import { NotingHere } from "./noting-here.tsx";
 import type { FieldPageName, FieldPageProps } from "./pages.ts";
 
@@ -18,6 +19,7 @@ const PAGES: Partial<Record<FieldPageName, Component<FieldPageProps>>> = {
   bed: AtTheBed,
   lasts: lazy(async () => ({ default: (await import("./Lasts.tsx")).Lasts })),
   today: lazy(async () => ({ default: (await import("./Today.tsx")).Today })),
+  year: lazy(async () => ({ default: (await import("./YearMoments.tsx")).YearMoments })),
 };
 
 const NAMES: Readonly<Record<FieldPageName, string>> = {
@@ -83,7 +85,7 @@ export function InSeason(props: { readonly page: FieldPageName; readonly onClose
       >
         <NotingHere>
           <Head page={page()} go={go} />
-          <Dynamic component={PAGES[page()]} go={go} />
+          <Dynamic component={PAGES[page()]} go={go} has={(name) => PAGES[name] !== undefined} />
         </NotingHere>
       </dialog>
     </Portal>

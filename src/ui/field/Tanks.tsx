@@ -63,6 +63,7 @@ function Tank(props: { readonly card: Card; readonly vessel: Vessel }) {
       })),
     );
   const moving = createMoving(stick, resting, dipped);
+  const isKnown = () => isDipped() || moving.moving() !== null;
   const dips = () => told.of(props.card.id, "dipped");
   /** The last dip before what is drawn: the very last while the level moves, else the last of an earlier day. */
   const before = () =>
@@ -72,19 +73,21 @@ function Tank(props: { readonly card: Card; readonly vessel: Vessel }) {
     const old = before();
     if (old) return `dashed: ${told.when(old)}`;
     const last = dips().at(-1);
-    return last ? `dipped ${told.when(last)}` : "not dipped";
+    return last ? `dipped ${told.when(last)}` : "slide to its level";
   };
   return (
     <li class="field-column" classList={{ touched: foot()?.noted.said.where === props.card.id }}>
       <h3>{props.card.title}</h3>
       <p class="depth" classList={{ moved: moving.moving() !== null }}>
-        {read(moving.level())} <span>{stick().unit}</span>
+        {isKnown() ? read(moving.level()) : "–"} <span>{stick().unit}</span>
       </p>
-      <p class="gallons">{gallons(moving.level())}</p>
+      <p class="gallons">{isKnown() ? gallons(moving.level()) : "not dipped"}</p>
       <p class="aside">{when()}</p>
       <Column
         name={`Depth in ${props.card.title}`}
-        said={`${moving.level().value} ${stick().unit}, ${gallons(moving.level())}`}
+        said={
+          isKnown() ? `${moving.level().value} ${stick().unit}, ${gallons(moving.level())}` : "not dipped"
+        }
         stick={stick()}
         moving={moving}
         unknown={!isDipped()}
@@ -120,7 +123,7 @@ function Gauge() {
       </p>
       <p class="gallons">{moving.level().value === 0 ? "no rain" : "rain"}</p>
       <p class="aside">
-        <Show when={last()} fallback="never noted">
+        <Show when={last()} fallback="not noted">
           {(held) => `since ${told.when(held())}`}
         </Show>
       </p>

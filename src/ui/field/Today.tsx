@@ -1,9 +1,8 @@
 // Today and the week: a row for each go, pressed once it is done; what is pressed is a note of today and stays.
 
 import { createMemo, For, type JSX, Show } from "solid-js";
-import { inForce } from "../../document/notes.ts";
+import { inForce } from "../../document/note-order.ts";
 import type { Note } from "../../document/worksheet.ts";
-import { valueIn } from "../../graph/readers.ts";
 import type { WeekSpan } from "../../kinds/season/week.ts";
 import {
   afterGiving,
@@ -15,14 +14,15 @@ import {
   openTitle,
   openWords,
   type ToldRow,
-  takenBackWords,
   type Voice,
 } from "../../telling/today.ts";
 import { isoDate, parseIsoDate } from "../../units/calendar.ts";
 import { clockText } from "../../units/clock.ts";
 import { MINUTE } from "../../units/constants.ts";
-import { showQuantity, unitFor } from "../../units/show.ts";
+import { unitFor } from "../../units/show.ts";
 import { fromSi, toSi } from "../../units/unit.ts";
+import { useVoice, useWeekSpan } from "../page/plan-voice.ts";
+import { WeekOnPaper } from "../page/WeekPlan.tsx";
 import { useSheet } from "../sheet.ts";
 import { shortDateWords } from "../words.ts";
 import { FieldFoot, useNoting } from "./noting-here.tsx";
@@ -30,19 +30,6 @@ import type { FieldPageProps } from "./pages.ts";
 import "./today.css";
 
 type GoRow = Extract<ToldRow, { readonly kind: "go" }>;
-
-/** As a gardener would say it aloud. */
-const FIGURES = 2;
-
-function useVoice(span: () => WeekSpan | null) {
-  const sheet = useSheet();
-  return (): Voice => ({
-    show: (si, measure) => showQuantity(si, measure, { ...sheet.showOptions(), figures: FIGURES }),
-    locale: sheet.showOptions().locale,
-    titleOf: (id) => sheet.worksheet().cards.find((card) => card.id === id)?.title ?? id,
-    driverOf: (bed) => span()?.drivers[bed] ?? "either",
-  });
-}
 
 type Pressed = {
   readonly done: boolean;
@@ -56,7 +43,7 @@ type Pressed = {
 /** A row that is pressed as a whole. */
 function Row(props: Pressed) {
   return (
-    <li>
+    <li class="today-line">
       <button
         type="button"
         class="today-row"
@@ -72,7 +59,7 @@ function Row(props: Pressed) {
           </b>
           <span class="how">{props.said}</span>
         </span>
-        <span class="tick" aria-hidden="true">
+        <span class="box" aria-hidden="true">
           {props.done ? "✓" : ""}
         </span>
       </button>
@@ -90,16 +77,15 @@ function useDone(today: () => string | undefined) {
   );
 }
 
-/** A note of today, pressed again to take it back. */
+/** A note of today; pressed, it comes back into the foot, to be taken back there. */
 function Done(props: { readonly note: Note; readonly voice: Voice }) {
-  const sheet = useSheet();
-  const { note: write } = useNoting();
+  const { recall } = useNoting();
   const title = () => props.voice.titleOf(props.note.where);
   const isGiven = () => props.note.what === "gave";
   const amount = () =>
     isGiven() ? props.voice.show(toSi(props.note.value ?? 0, props.note.unit ?? "gal"), "volume") : "";
   const at = () =>
-    props.note.minute === undefined ? "" : clockText(props.note.minute * MINUTE, sheet.showOptions().locale);
+    props.note.minute === undefined ? "" : clockText(props.note.minute * MINUTE, props.voice.locale);
   return (
     <Row
       done
@@ -107,15 +93,16 @@ function Done(props: { readonly note: Note; readonly voice: Voice }) {
       title={isGiven() ? title() : openTitle(props.note.where, props.voice)}
       amount={amount()}
       said={props.note.by ? props.voice.titleOf(props.note.by) : "done"}
-      onPress={() =>
-        write({
-          said: { what: "undid", where: props.note.where, undoes: props.note.id },
-          words: takenBackWords(isGiven() ? gaveWords(title(), amount()) : openedWords(title())),
-        })
-      }
+      onPress={() => {
+        const { id, day: _day, minute: _minute, ...said } = props.note;
+        recall(id, { said, words: isGiven() ? gaveWords(title(), amount()) : openedWords(title()) });
+      }}
     />
   );
 }
+
+/** Figures of an amount as it is read aloud and written down. */
+const AS_READ = 2;
 
 /** What a row writes: the water as it was read, in the sheet's own unit. */
 function useGiving(voice: () => Voice) {
@@ -128,7 +115,7 @@ function useGiving(voice: () => Voice) {
       said: {
         what: "gave",
         where: line.bed,
-        value: Number(fromSi(go.volume, unit).toPrecision(FIGURES)),
+        value: Number(fromSi(go.volume, unit).toPrecision(AS_READ)),
         unit,
         by: go.by,
       },
@@ -218,10 +205,20 @@ function Week(props: { readonly span: WeekSpan; readonly voice: Voice }) {
   );
 }
 
-export function Today(_props: FieldPageProps) {
+/** The same on paper, on a page of its own. */
+function Paper(props: { readonly span: WeekSpan }) {
   const sheet = useSheet();
-  const span = () => valueIn(sheet.result("season.week_span")) as WeekSpan | null;
-  const voice = useVoice(span);
+  return (
+    <div class="today-paper week">
+      <h2>Watering, {sheet.worksheet().title}</h2>
+      <WeekOnPaper span={props.span} />
+    </div>
+  );
+}
+
+export function Today(_props: FieldPageProps) {
+  const span = useWeekSpan();
+  const voice = useVoice();
   return (
     <>
       <div class="field-body">
@@ -229,7 +226,17 @@ export function Today(_props: FieldPageProps) {
           when={span()}
           fallback={<p class="today-lead">Dip a tank or note a soak, and it is told what to water today.</p>}
         >
-          {(held) => <Week span={held()} voice={voice()} />}
+          {(held) => (
+            <>
+              <Week span={held()} voice={voice()} />
+              <p class="today-acts">
+                <button type="button" onClick={() => window.print()}>
+                  Print the week
+                </button>
+              </p>
+              <Paper span={held()} />
+            </>
+          )}
         </Show>
       </div>
       <FieldFoot />

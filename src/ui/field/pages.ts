@@ -8,5 +8,8 @@ export type FieldPageName = (typeof FIELD_PAGES)[number];
 export const fieldPageIn = (hash: string): FieldPageName | null =>
   FIELD_PAGES.find((name) => hash === `#${name}`) ?? null;
 
-/** What every page is given: a way to another. */
-export type FieldPageProps = { readonly go: (page: FieldPageName) => void };
+/** What every page is given: a way to another, and whether there is such a page. */
+export type FieldPageProps = {
+  readonly go: (page: FieldPageName) => void;
+  readonly has?: (page: FieldPageName) => boolean;
+};

@@ -1,7 +1,7 @@
 // What was noted before, as the pages of the season look it up.
 
 import { createMemo } from "solid-js";
-import { inForce } from "../../document/notes.ts";
+import { inForce } from "../../document/note-order.ts";
 import type { Note } from "../../document/worksheet.ts";
 import { parseIsoDate } from "../../units/calendar.ts";
 import { clockText } from "../../units/clock.ts";
@@ -18,6 +18,9 @@ export function useTold() {
     /** Notes of a part that stand, of these kinds, earliest first. */
     of: (where: string, ...what: readonly string[]): readonly Note[] =>
       notes().filter((note) => note.where === where && what.includes(note.what)),
+    /** The latest that stands of these kinds, of any part. */
+    last: (...what: readonly string[]): Note | undefined =>
+      notes().findLast((note) => what.includes(note.what)),
     isToday,
     /** "6:46 am" of today, else "Jul 19". */
     when: (note: Note): string => {

@@ -5,30 +5,12 @@ import { Portal } from "solid-js/web";
 import type { Card } from "../../document/worksheet.ts";
 import { valueIn } from "../../graph/readers.ts";
 import type { WeekOfBed, WeekSpan } from "../../kinds/season/week.ts";
-import type { Show as ShowNumber } from "../../telling/bed-day.ts";
-import {
-  ASSUMED_SOAK,
-  asksNothing,
-  assumedTanks,
-  boxWords,
-  headline,
-  outlookWords,
-} from "../../telling/week.ts";
-import { showQuantity } from "../../units/show.ts";
+import { ASSUMED_SOAK, asksNothing, assumedTanks, headline, outlookWords } from "../../telling/week.ts";
 import { useGiven } from "../rows/given-of.ts";
 import { useSheet } from "../sheet.ts";
 import { dateWords } from "../words.ts";
-
-function useShow(): ShowNumber {
-  const sheet = useSheet();
-  // As a gardener would say it aloud.
-  return (si, measure) => showQuantity(si, measure, { ...sheet.showOptions(), figures: 2 });
-}
-
-function useTitles() {
-  const sheet = useSheet();
-  return (id: string) => sheet.worksheet().cards.find((card) => card.id === id)?.title ?? id;
-}
+import { PlanOnPaper } from "./PlanOnPaper.tsx";
+import { useVoice, useWeekSpan } from "./plan-voice.ts";
 
 function useDays() {
   const sheet = useSheet();
@@ -37,34 +19,23 @@ function useDays() {
 
 function BedPlan(props: { readonly card: Card; readonly week: WeekOfBed }) {
   const sheet = useSheet();
-  const show = useShow();
-  const titleOf = useTitles();
-  const day = useDays();
+  const voice = useVoice();
   const words = () =>
     headline(
       {
         week: props.week,
-        titleOf,
+        titleOf: voice().titleOf,
         weekdays: sheet.shown(`${props.card.id}.week_days`),
         cans: sheet.shown(`${props.card.id}.week_cans`),
       },
-      show,
+      voice().show,
     );
   return (
     <li>
       <h3>{props.card.title}</h3>
-      <Show when={props.week.waterings.length > 0} fallback={<p>{asksNothing(props.week, show)}</p>}>
+      <Show when={props.week.waterings.length > 0} fallback={<p>{asksNothing(props.week, voice().show)}</p>}>
         <p class="headline">{words()}</p>
-        <ul class="boxes">
-          <For each={props.week.waterings}>
-            {(watering) => (
-              <li>
-                <i aria-hidden="true" /> {boxWords(watering, day, show)}
-              </li>
-            )}
-          </For>
-        </ul>
-        <p classList={{ short: props.week.outlook !== "all" }}>{outlookWords(props.week, show)}</p>
+        <p classList={{ short: props.week.outlook !== "all" }}>{outlookWords(props.week, voice().show)}</p>
         <Show when={props.week.assumed}>
           <p class="aside">{ASSUMED_SOAK}</p>
         </Show>
@@ -103,47 +74,54 @@ function Today() {
   );
 }
 
-function Body() {
+/** The week on a page: its days with boxes to tick, then each bed, and what was taken for granted. */
+export function WeekOnPaper(props: { readonly span: WeekSpan }) {
   const sheet = useSheet();
   const beds = useWeekBeds();
   const day = useDays();
-  const span = () => valueIn(sheet.result("season.week_span")) as WeekSpan | null;
-  const titleOf = useTitles();
-  const assumed = () => span()?.assumedTanks.map(titleOf) ?? [];
+  const voice = useVoice();
+  const assumed = () => props.span.assumedTanks.map(voice().titleOf);
+  return (
+    <>
+      <p>
+        {day(props.span.first)} to {day(props.span.last)}, if no rain comes. After a good rain, leave the next
+        watering out.
+      </p>
+      <PlanOnPaper span={props.span} />
+      <ul class="plan">
+        <For each={beds()}>
+          {({ card, result }) => (
+            <Show
+              when={valueIn(result) as WeekOfBed | null}
+              fallback={
+                <li>
+                  <h3>{card.title}</h3>
+                  <p>{sheet.failure(`${card.id}.week`) ?? "It is left out of the plan."}</p>
+                </li>
+              }
+            >
+              {(week) => <BedPlan card={card} week={week()} />}
+            </Show>
+          )}
+        </For>
+      </ul>
+      <Show when={assumed().length > 0}>
+        <p class="aside">{assumedTanks(assumed())}</p>
+      </Show>
+      <p class="aside">Roof water goes on the soil, not on the leaves. Wash what you eat raw.</p>
+    </>
+  );
+}
+
+function Body() {
+  const sheet = useSheet();
+  const span = useWeekSpan();
   return (
     <>
       <h2>Watering, {sheet.worksheet().title}</h2>
       <Today />
       <Show when={span()} fallback={<p>Say what day it is, and the week is planned from there.</p>}>
-        {(held) => (
-          <>
-            <p>
-              {day(held().first)} to {day(held().last)}, if no rain comes. After a good rain, leave the next
-              watering out.
-            </p>
-            <ul class="plan">
-              <For each={beds()}>
-                {({ card, result }) => (
-                  <Show
-                    when={valueIn(result) as WeekOfBed | null}
-                    fallback={
-                      <li>
-                        <h3>{card.title}</h3>
-                        <p>{sheet.failure(`${card.id}.week`) ?? "It is left out of the plan."}</p>
-                      </li>
-                    }
-                  >
-                    {(week) => <BedPlan card={card} week={week()} />}
-                  </Show>
-                )}
-              </For>
-            </ul>
-            <Show when={assumed().length > 0}>
-              <p class="aside">{assumedTanks(assumed())}</p>
-            </Show>
-            <p class="aside">Roof water goes on the soil, not on the leaves. Wash what you eat raw.</p>
-          </>
-        )}
+        {(held) => <WeekOnPaper span={held()} />}
       </Show>
     </>
   );

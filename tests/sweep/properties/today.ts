@@ -1,7 +1,7 @@
 // What holds of today's and the week's lines, whatever is in the tanks: no line promises more than there is.
 
 import { dryWeather } from "../../../src/season/coming-days.ts";
-import { linesOf } from "../../../src/season/day-lines.ts";
+import type { DayLine } from "../../../src/season/day-lines.ts";
 import type { BedDay } from "../../../src/season/day-log.ts";
 import { STEPPING } from "../../../src/season/gravity.ts";
 import type { SeasonInput } from "../../../src/season/input.ts";
@@ -11,9 +11,12 @@ import { prepareSeason, runDays } from "../../../src/season/run.ts";
 import { seasonAround } from "../../../src/season/spans.ts";
 import type { SeasonState } from "../../../src/season/state.ts";
 import { usualMorning } from "../../../src/season/usual-morning.ts";
+import { waysOf } from "../../../src/season/ways.ts";
 import { type WeekGiven, weekPlan } from "../../../src/season/week-plan.ts";
+import { DAY } from "../../../src/units/constants.ts";
 import { type Dice, dice } from "../dice.ts";
 import { property } from "../harness.ts";
+import type { Worked } from "../worked.ts";
 
 const DAYS = 7;
 
@@ -44,7 +47,7 @@ function engineWeek(plan: SeasonInput, whole: SeasonState, given: WeekGiven) {
   const weather = dryWeather(record, whole.eto, { today, last: today + DAYS - 1 }, "usual");
   const going = goingOn(plan, moment, weather, knownBeds(whole));
   runDays(going.state, STEPPING, { first: going.first, last: going.state.length - 1 });
-  return { ...going, moment };
+  return { ...going, moment, weather };
 }
 
 const over = (is: number, most: number): boolean => is > most * (1 + 1e-9) + 1e-12;
@@ -69,53 +72,140 @@ function overdrawn(
 
 type Go = { readonly by: string; readonly volume: number; readonly wait: number };
 
-function wrongOf(
-  plan: SeasonInput,
-  week: ReturnType<typeof engineWeek>,
-  beds: readonly Logged[],
-): string | null {
-  const { state, first, moment } = week;
-  for (let day = 0; day < DAYS; day++) {
-    const goes = beds.flatMap(({ days }) =>
-      (days[day]?.from ?? []).map(({ id, volume, wait }) => ({ by: id, volume, wait })),
-    );
-    const said = overdrawn(week, day, goes);
-    if (said) return said;
-    const lines = linesOf(beds).filter(({ day: on }) => on === moment.date + day);
-    const byHand = lines.filter(({ trips }) => trips > 0).reduce((sum, { time }) => sum + time, 0);
-    if (over(byHand, plan.minutesPerDay ?? Infinity)) return `${byHand} s of carrying on day ${day}`;
-    for (const [place, part] of state.batteries.parts.entries()) {
-      const used = state.batteries.books[place]?.used[first + day] as number;
-      const held =
-        day === 0 ? moment.batteries[part.id]?.charge : state.batteries.books[place]?.stored[first + day - 1];
-      if (over(used, held ?? 0)) return `${part.id} gives ${used} J on day ${day}, of ${held}`;
-    }
-    for (const { id, days } of beds) {
-      const bed = state.beds.find(({ part }) => part.id === id);
-      const ran = bed?.given[first + day] as number;
-      const told = lines.filter((line) => line.bed === id).reduce((sum, { volume }) => sum + volume, 0);
-      const asked = days[day]?.asked ?? 0;
-      if (over(told, ran)) return `${id} is told ${told} on day ${day}, the season gives it ${ran}`;
-      const means = bed?.sources.length ?? 0;
-      if (ran - told > (asked * means) / 20 + 1e-12) return `${id} is told ${told} on day ${day} of ${ran}`;
-    }
+type Week = ReturnType<typeof engineWeek>;
+type OnDay = {
+  readonly plan: SeasonInput;
+  readonly week: Week;
+  readonly day: number;
+  readonly lines: readonly DayLine[];
+  readonly logged: readonly Logged[];
+};
+
+const sourceOf = ({ state }: Week, by: string) => state.sources.find(({ id }) => id === by);
+
+/** One person's time, and that of each pump. */
+function overworked({ plan, week, day, lines }: OnDay): string | null {
+  const hands = lines.reduce((sum, line) => sum + line.hands, 0);
+  if (over(hands, plan.minutesPerDay ?? Infinity)) return `${hands} s by hand on day ${day}`;
+  const running = new Map<number, number>();
+  for (const go of lines.flatMap(({ goes }) => goes)) {
+    const pump = sourceOf(week, go.by)?.pump ?? -1;
+    if (pump >= 0) running.set(pump, (running.get(pump) ?? 0) + go.time + go.setUp);
+  }
+  const longest = Math.max(0, ...running.values());
+  return over(longest, DAY) ? `a pump runs ${longest} s on day ${day}` : null;
+}
+
+/** No go takes more than its tank, full to the brim, gives over what lies too low. */
+function tooMuchAtOnce({ week, day, lines }: OnDay): string | null {
+  for (const { by, volume } of lines.flatMap(({ goes }) => goes)) {
+    const source = sourceOf(week, by);
+    const tank = source && week.state.tanks.parts[source.tank];
+    if (!tank || over(volume, tank.vessel.volume - source.under))
+      return `${by} gives ${volume} at once on day ${day}`;
   }
   return null;
 }
 
+function overcharged({ week: { state, first, moment }, day }: OnDay): string | null {
+  for (const [place, part] of state.batteries.parts.entries()) {
+    const used = state.batteries.books[place]?.used[first + day] as number;
+    const held =
+      day === 0 ? moment.batteries[part.id]?.charge : state.batteries.books[place]?.stored[first + day - 1];
+    if (over(used, held ?? 0)) return `${part.id} gives ${used} J on day ${day}, of ${held}`;
+  }
+  return null;
+}
+
+/** Each bed has one line at most, and it tells what the season's own run gives it, but for goes not worth a walk. */
+function notAsRun({ week: { state, first }, day, lines, logged }: OnDay): string | null {
+  for (const { id, days } of logged) {
+    const bed = state.beds.find(({ part }) => part.id === id);
+    const own = lines.filter((line) => line.bed === id);
+    if (own.length > 1) return `${id} has ${own.length} lines on day ${day}`;
+    const ran = bed?.given[first + day] as number;
+    const [noted, told] = [days[day]?.given ?? 0, own[0]?.volume ?? 0];
+    if (over(noted, ran) || over(ran, noted))
+      return `the week gives ${id} ${noted} on day ${day}, the season ${ran}`;
+    if (over(told, ran)) return `${id} is told ${told} on day ${day}, the season gives it ${ran}`;
+    const unsaid = ((days[day]?.asked ?? 0) * (days[day]?.from.length ?? 0)) / 20;
+    if (ran - told > unsaid + 1e-12) return `${id} is told ${told} on day ${day} of ${ran}`;
+    if (own[0] && own[0].volume < own[0].asked / 20) return `${id} has a line of ${told} on day ${day}`;
+  }
+  return null;
+}
+
+/** The minutes of today's first go of each tank are those that the bed's card tells for as much. */
+function otherMinutes(
+  { week: { state, moment }, day, lines }: OnDay,
+  morning: () => SeasonState,
+): string | null {
+  if (day > 0) return null;
+  const touched = new Set(state.draws.map(({ tank }) => tank));
+  const ran = new Set<number>();
+  for (const { line, go } of lines.flatMap((one) => one.goes.map((each) => ({ line: one, go: each })))) {
+    const bed = state.beds.find(({ part }) => part.id === line.bed);
+    const source = bed?.sources.find(({ id }) => id === go.by);
+    if (!bed || !source) continue;
+    // A tank that was drawn from stands lower, and a pump that has run starts later under the sun.
+    const isFirst = !touched.has(source.tank) && !(source.sun && ran.has(source.pump));
+    touched.add(source.tank);
+    ran.add(source.pump);
+    if (go.wait > 0 || !isFirst) continue;
+    const ways = waysOf(morning(), bed, go.volume, moment.lately.length);
+    const card = ways.find(({ id }) => id === go.by);
+    if (Math.abs((card?.time ?? Infinity) - go.time) > 1e-6 * go.time)
+      return `${line.bed} is told ${go.time} s for ${go.volume}, its card says ${card?.time}`;
+  }
+  return null;
+}
+
+const CHECKS: readonly ((on: OnDay, morning: () => SeasonState) => string | null)[] = [
+  ({ week, day, logged }) =>
+    overdrawn(
+      week,
+      day,
+      logged.flatMap(({ days }) =>
+        (days[day]?.from ?? []).map(({ id, volume, wait }) => ({ by: id, volume, wait })),
+      ),
+    ),
+  tooMuchAtOnce,
+  overworked,
+  overcharged,
+  notAsRun,
+  otherMinutes,
+];
+
 type Logged = { readonly id: string; readonly days: readonly BedDay[] };
+
+/** A random morning of a place, and the plan from it; null where there is none. */
+function askedOf(worked: Worked) {
+  const plan = worked.value("season.plan") as SeasonInput | null;
+  const record = worked.records.find(({ key }) => key === worked.word("weather.record_in_use"));
+  if (!plan || !record) return null;
+  const whole = prepareSeason(plan, record);
+  const given = givenOf(dice(worked.seed), plan, record.firstDay);
+  return "failed" in whole || !given ? null : { plan, record, whole, given };
+}
 
 property(
   "no line of today or the week promises more than its tank, charge and hands give that very day",
   (worked) => {
-    const plan = worked.value("season.plan") as SeasonInput | null;
-    const record = worked.records.find(({ key }) => key === worked.word("weather.record_in_use"));
-    if (!plan || !record) return null;
-    const whole = prepareSeason(plan, record);
-    const given = givenOf(dice(worked.seed), plan, record.firstDay);
-    if ("failed" in whole || !given) return null;
+    const asked = askedOf(worked);
+    if (!asked) return null;
+    const { plan, record, whole, given } = asked;
     const answer = weekPlan(plan, record, given);
     if ("failed" in answer) return answer.failed;
-    return wrongOf(plan, engineWeek(plan, whole, given), answer.beds);
+    const week = engineWeek(plan, whole, given);
+    const morning = () => goingOn(plan, week.moment, week.weather, knownBeds(whole)).state;
+    for (let day = 0; day < DAYS; day++) {
+      const lines = answer.lines.filter((line) => line.day === given.today + day);
+      const on = { plan, week, day, lines, logged: answer.beds };
+      for (const check of CHECKS) {
+        const said = check(on, morning);
+        if (said) return said;
+      }
+    }
+    return null;
   },
 );

@@ -8,7 +8,7 @@ import { nodeOf } from "../../../src/graph/nodes.ts";
 import { entryOfNode, shownValue, titleOf } from "../../../src/graph/shown.ts";
 import { shownMeasure } from "../../../src/graph/unit-of.ts";
 import { CARD_KINDS } from "../../../src/kinds/index.ts";
-import type { WeekOfBed } from "../../../src/kinds/season/week.ts";
+import type { WeekOfBed, WeekSpan } from "../../../src/kinds/season/week.ts";
 import { KIND_WORDS } from "../../../src/kinds/words.ts";
 import { baseOf } from "../../../src/studies/ask.ts";
 import { givesOut } from "../../../src/studies/gives-out.ts";
@@ -24,8 +24,10 @@ import {
   printedWatering,
 } from "../../../src/telling/printed.ts";
 import { saidOnce } from "../../../src/telling/said-once.ts";
-import { asksNothing, boxWords, headline, outlookWords } from "../../../src/telling/week.ts";
+import { daysOf, leadOf, lineWords, openTitle, openWords } from "../../../src/telling/today.ts";
+import { asksNothing, headline, outlookWords } from "../../../src/telling/week.ts";
 import { type Printing, partsOnPaper, settings, shopping, waterings } from "../../../src/ui/page/printed.ts";
+import { parseIsoDate } from "../../../src/units/calendar.ts";
 import { MEASURES } from "../../../src/units/measures.ts";
 import { type ShowOptions, showQuantity } from "../../../src/units/show.ts";
 import { property } from "../harness.ts";
@@ -65,12 +67,28 @@ function weekTexts(worked: Worked): readonly string[] {
   return weeksOf(worked).flatMap(({ id, week }) => {
     if (week.waterings.length === 0) return [asksNothing(week, show)];
     const [weekdays, cans] = [shownOf(worked, `${id}.week_days`), shownOf(worked, `${id}.week_cans`)];
-    return [
-      headline({ week, titleOf: titles, weekdays, cans }, show),
-      ...week.waterings.map((watering) => boxWords(watering, () => "a day", show)),
-      outlookWords(week, show),
-    ];
+    return [headline({ week, titleOf: titles, weekdays, cans }, show), outlookWords(week, show)];
   });
+}
+
+/** Today and the week, line by line, as the screen, paper and the command line have it. */
+function todayTexts(worked: Worked): readonly string[] {
+  const span = worked.value("season.week_span") as unknown as WeekSpan | null;
+  if (!span) return [];
+  const voice = {
+    show: showOf(worked),
+    locale: "en-US",
+    titleOf: (id: string) => titleOf(worked.worksheet, id),
+    driverOf: (bed: string) => span.drivers[bed] ?? ("either" as const),
+  };
+  const [first, last] = [parseIsoDate(span.first) ?? 0, parseIsoDate(span.last) ?? 0];
+  const days = daysOf(span, first, last, voice);
+  return [
+    leadOf(span, first, voice),
+    ...span.opens.flatMap((one) => [openTitle(one.line, voice), openWords(one, voice)]),
+    ...span.lines.map((line) => lineWords(line, voice)),
+    ...days.flatMap(({ said, rows }) => [said, ...rows.map((row) => row.said)]),
+  ];
 }
 
 const cautionTexts = (worked: Worked): readonly string[] =>
@@ -101,6 +119,7 @@ function screenTexts(worked: Worked): readonly string[] {
     ...sentenceTexts(worked, allBeside(asked)),
     ...worked.cardsOf("bed").map((id) => shownOf(worked, `${id}.needs_today`)),
     ...weekTexts(worked),
+    ...todayTexts(worked),
     ...cautionTexts(worked),
   ];
 }

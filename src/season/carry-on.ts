@@ -1,0 +1,170 @@
+// What was noted of the last weeks, run day by day to this morning by the season's own balance.
+
+import type { DailyRecord } from "../rainfall/record.ts";
+import type { KnownBeds } from "./beds.ts";
+import { comingDays } from "./coming-days.ts";
+import { STEPPING } from "./gravity.ts";
+import { byDay, type Happened, type HappenedDay, isWatering, TELLS_FOR, withGauge } from "./happened.ts";
+import { goingOn, type Moment, momentOf, type Weather } from "./moment.ts";
+import { notedAsk, waterNoted } from "./noted-watering.ts";
+import { runDays } from "./run.ts";
+import { fill, moveRoots } from "./soil-step.ts";
+import type { SeasonState } from "./state.ts";
+import { setLevel } from "./tank-moves.ts";
+import type { TodayGiven, Usual } from "./today-given.ts";
+import { usualVolume } from "./usual-morning.ts";
+
+export type Carrying = {
+  readonly given: TodayGiven;
+  /** What tells of today, in order. */
+  readonly happened: readonly Happened[];
+  readonly usual: Usual;
+  /** A morning of which no more is known than the record's sky. */
+  readonly start: (date: number) => Moment;
+  readonly known: KnownBeds;
+};
+
+/** A run that stands on the morning of a date. */
+type Standing = { readonly state: SeasonState; readonly date: number; readonly day: number };
+
+const TELLS_OF_WATER: ReadonlySet<string> = new Set(["dipped", "charged", "swapped"]);
+
+/**
+ * The state of this morning as it follows from what happened, whatever no note tells of left as it may be.
+ *
+ * @returns null where nothing happened that tells of it
+ */
+export function carriedOn(whole: SeasonState, asked: Carrying): Moment | null {
+  const { happened, given } = asked;
+  const dates = happened.flatMap(({ what, date }) => (what === "rain" ? [] : [date]));
+  if (dates.length === 0) return null;
+  const { today } = given;
+  const first = Math.min(...dates);
+  const weather = weatherOf(whole, asked, first);
+  const { state, first: place } = goingOn(whole.input, asked.start(first), weather, asked.known);
+  const beds = new Set(happened.flatMap((one) => (isWatering(one) ? [one.where] : [])));
+  const days = byDay(happened, whole.input.waterAt);
+  for (let date = first; date <= today; date++) {
+    const standing = { state, date, day: place + date - first };
+    anchor(standing, asked, beds);
+    const noon = days(date);
+    state.noted = { beds, noon: noon.noon, left: [] };
+    if (date < today) throughDay(standing, noon);
+    else untilNow(standing, noon);
+  }
+  state.noted = null;
+  return momentOf(state, place + today - first);
+}
+
+/** The record's weather of the days, with the gauge's rain in it. */
+function weatherOf(
+  { record, eto, input }: SeasonState,
+  { given, happened }: Carrying,
+  first: number,
+): Weather {
+  const { today, drying } = given;
+  const isGauged = happened.some(({ what }) => what === "rain");
+  const from = isGauged ? Math.min(first, today - TELLS_FOR - 1) : first;
+  const days = comingDays(record, eto, { first: from, today, last: today }, drying);
+  const { waterAt, rainScale } = input;
+  const rain = withGauge(days.record.rain, happened, { first: from, today, waterAt, rainScale });
+  const length = today - first + 1;
+  return {
+    rain: rain.slice(first - from),
+    eto: days.eto.slice(first - from),
+    highest: known(record.highest, record, first, length),
+    lowest: known(record.lowest, record, first, length),
+  };
+}
+
+/** Days of a series as far as the record has them. */
+function known(
+  series: Float64Array | null,
+  { firstDay }: DailyRecord,
+  first: number,
+  length: number,
+): Float64Array | null {
+  return series && Float64Array.from({ length }, (_, day) => series[first + day - firstDay] ?? Number.NaN);
+}
+
+/** What nobody noted stands as it usually does from the day on which others first were. */
+function anchor({ state, date }: Standing, asked: Carrying, beds: ReadonlySet<string>): void {
+  const { happened, given, usual } = asked;
+  for (const bed of state.beds) {
+    const first = happened.find((one) => isWatering(one) && one.where === bed.part.id);
+    if (first?.what === "gave" && first.date === date) setSoil(bed, usual(date).beds[bed.part.id]);
+  }
+  const wet = happened.find(({ what }) => TELLS_OF_WATER.has(what));
+  if (wet?.date !== date || date >= given.today) return;
+  const seen = new Set(
+    happened.flatMap((one) => (one.date <= date && TELLS_OF_WATER.has(one.what) ? [one.where] : [])),
+  );
+  const { tanks, batteries } = state;
+  tanks.parts.forEach((part, place) => {
+    if (!seen.has(part.id)) tanks.volume[place] = usualVolume(part, usual(date));
+  });
+  batteries.parts.forEach(({ id, charged }, place) => {
+    if (seen.has(id)) return;
+    const charge = usual(date).batteries[id] ?? (batteries.charge[place] as number);
+    batteries.charge[place] = charge;
+    batteries.spare[place] = charged === "swapped" ? charge : 0;
+  });
+  for (const bed of state.beds) if (!beds.has(bed.part.id)) setSoil(bed, usual(date).beds[bed.part.id]);
+}
+
+function setSoil({ soil }: SeasonState["beds"][number], usual: object | undefined): void {
+  Object.assign(soil, usual);
+}
+
+function throughDay({ state, day }: Standing, { morning, evening }: HappenedDay): void {
+  for (const one of morning) setLevel(state, one);
+  runDays(state, STEPPING, { first: day, last: day });
+  for (const one of evening) setLevel(state, one);
+}
+
+/** What was noted of today by now, its day not run: water that came is in the ground and out of the tank. */
+function untilNow({ state, day }: Standing, { morning, evening }: HappenedDay): void {
+  const { noted } = state;
+  if (!noted) return;
+  for (const one of morning) setLevel(state, one);
+  for (const bed of state.beds) {
+    if (!noted.beds.has(bed.part.id)) continue;
+    moveRoots(bed.days, day, bed.soil);
+    bed.asked = notedAsk(bed, day, noted);
+  }
+  waterNoted(state, day);
+  for (const bed of state.beds) {
+    if ((bed.days.total[day] as number) > 0)
+      fill(bed.days, day, bed.soil, (bed.given[day] as number) / bed.perDepth);
+  }
+  for (const one of evening) setLevel(state, one);
+}
+
+/** All that tells of today, in order: the notes, and what is said of parts that are not in them. */
+export function happenedOf({ today, ...given }: TodayGiven): readonly Happened[] {
+  const { levels, dippedOn = {}, charges, lastSoaked, happened = [] } = given;
+  const noted = new Set(happened.map(({ what, where }) => `${what} ${where}`));
+  const said = (
+    what: Happened["what"],
+    days: (id: string) => number,
+    amounts: Readonly<Record<string, number | null>>,
+  ) =>
+    Object.entries(amounts).flatMap(([where, amount]): Happened[] =>
+      noted.has(`${what} ${where}`)
+        ? []
+        : [{ date: Math.min(today, days(where)), minute: null, side: null, what, where, amount, by: null }],
+    );
+  const soaks = Object.fromEntries(Object.entries(lastSoaked).filter(([, day]) => day <= today));
+  const all = [
+    ...happened,
+    ...said("dipped", (id) => dippedOn[id] ?? today, levels),
+    ...said("charged", () => today, charges),
+    ...said(
+      "soaked",
+      (id) => soaks[id] ?? today,
+      Object.fromEntries(Object.keys(soaks).map((id) => [id, null])),
+    ),
+  ];
+  const telling = all.filter(({ date }) => date <= today && date >= today - TELLS_FOR);
+  return telling.sort((one, other) => one.date - other.date);
+}

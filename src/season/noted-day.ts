@@ -1,0 +1,17 @@
+// What is noted of a day that is being run.
+
+import type { Happened } from "./happened.ts";
+import type { Source } from "./sources.ts";
+
+/** What is noted of a day that is being run. */
+export type NotedDay = {
+  /** Beds that got what was noted and nothing else. */
+  readonly beds: ReadonlySet<string>;
+  /** Waterings, and what was seen and moved between and after them, in order. */
+  readonly noon: readonly Happened[];
+  /** Of the waterings what their tanks could not give at once; filled as the day is run. */
+  readonly left: Left[];
+};
+
+/** Water of a watering that is still to be found [m3], and where it may come from. */
+export type Left = { readonly sources: readonly Source[]; volume: number };

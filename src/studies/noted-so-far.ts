@@ -1,0 +1,51 @@
+// What the notes of a season add up to, part by part, with the days on which anything was noted.
+
+import { inForce } from "../document/note-order.ts";
+import type { Note } from "../document/worksheet.ts";
+import type { NotedSoFar, NotedSum } from "../telling/this-year.ts";
+import { parseIsoDate } from "../units/calendar.ts";
+import { toSi } from "../units/unit.ts";
+
+const amountOf = ({ value = 0, unit = "" }: Note): number => toSi(value, unit);
+const daysOf = (notes: readonly Note[]): number => new Set(notes.map(({ day }) => day)).size;
+
+function byPart(notes: readonly Note[]): ReadonlyMap<string, readonly Note[]> {
+  const parts = new Map<string, Note[]>();
+  for (const note of notes) parts.set(note.where, [...(parts.get(note.where) ?? []), note]);
+  return new Map([...parts].sort(([a], [b]) => (a < b ? -1 : 1)));
+}
+
+const summed = (notes: readonly Note[], amount: (all: readonly number[]) => number): readonly NotedSum[] =>
+  [...byPart(notes)].map(([id, own]) => ({ id, amount: amount(own.map(amountOf)), days: daysOf(own) }));
+
+const counted = (notes: readonly Note[]) =>
+  [...byPart(notes)].map(([id, own]) => ({ id, days: daysOf(own) }));
+
+const total = (all: readonly number[]): number => all.reduce((sum, one) => sum + one, 0);
+
+/**
+ * @param span first and last day that count [days since 1970-01-01]
+ * @returns sums over the notes in force
+ */
+export function notedSoFar(
+  notes: readonly Note[],
+  span: { readonly first: number; readonly last: number },
+): NotedSoFar {
+  const own = inForce(notes).filter(({ day }) => {
+    const date = parseIsoDate(day);
+    return date !== null && date >= span.first && date <= span.last;
+  });
+  const of = (what: string) => own.filter((note) => note.what === what);
+  const watered = [...of("gave"), ...of("soaked")];
+  return {
+    days: daysOf(own),
+    given: summed(
+      watered.filter(({ value }) => value !== undefined),
+      total,
+    ),
+    unmeasured: counted(watered.filter(({ value }) => value === undefined)),
+    dry: counted(of("dug").filter(({ text }) => text === "dry")),
+    dips: summed(of("dipped"), (all) => Math.min(...all)),
+    rain: summed(of("rain"), total)[0] ?? null,
+  };
+}

@@ -1,0 +1,27 @@
+// The words of the week's plan in the open sheet's titles and units.
+
+import { valueIn } from "../../graph/readers.ts";
+import type { WeekSpan } from "../../kinds/season/week.ts";
+import type { Voice } from "../../telling/today.ts";
+import { showQuantity } from "../../units/show.ts";
+import { useSheet } from "../sheet.ts";
+
+/** As a gardener would say it aloud. */
+const FIGURES = 2;
+
+/** The week from today on; null where no day is known, or while it is not worked out. */
+export function useWeekSpan(): () => WeekSpan | null {
+  const sheet = useSheet();
+  return () => valueIn(sheet.result("season.week_span")) as WeekSpan | null;
+}
+
+export function useVoice(): () => Voice {
+  const sheet = useSheet();
+  const span = useWeekSpan();
+  return () => ({
+    show: (si, measure) => showQuantity(si, measure, { ...sheet.showOptions(), figures: FIGURES }),
+    locale: sheet.showOptions().locale,
+    titleOf: (id) => sheet.worksheet().cards.find((card) => card.id === id)?.title ?? id,
+    driverOf: (bed) => span()?.drivers[bed] ?? "either",
+  });
+}

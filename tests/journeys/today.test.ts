@@ -1,0 +1,129 @@
+// Today and the week at the bed: what a dip changes, a line ticked and taken back by keys, the week on one page of paper.
+import { readdirSync, readFileSync } from "node:fs";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, expect, inject, test } from "vitest";
+import type { Note } from "../../src/document/worksheet.ts";
+import { axe } from "./axe.ts";
+import { launch, tool } from "./browser.ts";
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launch();
+});
+afterAll(async () => {
+  await browser.close();
+});
+
+const TEMPLATES = new URL("../../templates/", import.meta.url);
+const DAY = "2020-07-20";
+const MORNING = new Date(`${DAY}T08:00:00`);
+
+type Card = { readonly id: string; readonly kind: string };
+type File = { readonly title: string; readonly cards: readonly Card[] };
+
+const fileOf = (name: string): File => JSON.parse(readFileSync(new URL(name, TEMPLATES), "utf8"));
+
+const note = (place: number, content: Omit<Note, "id">): Note => ({
+  id: String(place).padStart(32, "0"),
+  ...content,
+});
+
+/** Opens a worksheet with notes in it. */
+async function opened(page: Page, file: File, notes: readonly Omit<Note, "id">[]): Promise<void> {
+  await page.clock.setFixedTime(MORNING);
+  await page.goto(inject("url"));
+  await tool(page, "Worksheets");
+  const text = JSON.stringify({ ...file, notes: notes.map((one, place) => note(place + 1, one)) });
+  await page
+    .locator('input[type="file"][accept*="json"]')
+    .setInputFiles({ name: "noted.json", mimeType: "application/json", buffer: Buffer.from(text) });
+  await expect.poll(() => page.getByLabel("Name of this worksheet").inputValue()).toContain(file.title);
+}
+
+async function turnTo(page: Page, name: string): Promise<void> {
+  await page.evaluate((hash) => {
+    location.hash = hash;
+  }, name);
+}
+
+const foot = (page: Page, said: RegExp) => page.getByRole("status").filter({ hasText: said }).waitFor();
+const plain = (text: string): string => text.replaceAll("\u00a0", " ");
+const pagesOf = (pdf: Buffer): number => pdf.toString("latin1").match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0;
+
+const LARKSPUR: readonly Omit<Note, "id">[] = [
+  { day: "2020-07-10", what: "soaked", where: "long_bed" },
+  { day: "2020-07-19", what: "soaked", where: "tunnel_bed" },
+  { day: DAY, minute: 405, what: "dipped", where: "totes", value: 20, unit: "in" },
+  { day: DAY, minute: 405, what: "dipped", where: "tub", value: 24, unit: "in" },
+];
+
+test("a dip changes today's lines; a line is ticked by keys, stays so, and is taken back; the week goes on one page", async () => {
+  const context = await browser.newContext({ viewport: { width: 390, height: 844 } });
+  const page = await context.newPage();
+  await opened(page, fileOf("hillside-totes.json"), LARKSPUR);
+  await turnTo(page, "today");
+  const today = page.getByRole("dialog", { name: "Today" });
+  const lead = async () => plain(await today.locator(".today-lead").innerText());
+  await today.getByText(/^Today Long bed, /).waitFor();
+  const before = await lead();
+
+  // The tub nearly empty: the hose is to be opened first.
+  await turnTo(page, "bed");
+  const tub = page.getByRole("slider", { name: "Depth in Tub by the tunnel" });
+  await tub.focus();
+  for (let pages = 0; pages < 8; pages++) await page.keyboard.press("PageDown");
+  await page.keyboard.press("Enter");
+  await foot(page, /Noted.*Tub by the tunnel/);
+  await turnTo(page, "today");
+  const hose = today.getByRole("button", { name: /Open Hose to the tub/ });
+  await hose.waitFor();
+  await expect.poll(lead).not.toBe(before);
+
+  await hose.press("Enter");
+  await foot(page, /Noted on this phone: Hose to the tub opened/);
+  await expect.poll(() => hose.getAttribute("aria-pressed")).toBe("true");
+  const bed = today.getByRole("button", { name: /Long bed \d+/ }).first();
+  const amount = /Long bed (\d+)/.exec(plain(await bed.innerText()))?.[1];
+  await bed.press("Enter");
+  await foot(page, new RegExp(`Noted on this phone: Long bed, ${amount}`));
+  const done = today.getByRole("button", { name: new RegExp(`Long bed ${amount}`), pressed: true });
+  await done.waitFor();
+  await page.reload();
+  await done.waitFor();
+  expect(await axe(page)).toEqual([]);
+  await done.press("Enter");
+  await today.getByRole("button", { name: "Undo" }).press("Enter");
+  await foot(page, /Taken back: Long bed/);
+  await expect.poll(() => done.count()).toBe(0);
+
+  for (const format of ["A4", "Letter"]) expect(pagesOf(await page.pdf({ format }))).toBe(1);
+  await page.setViewportSize({ width: 320, height: 640 });
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
+  await context.close();
+}, 120_000);
+
+/** Those with most to print; all of them in the long run. */
+const FULLEST = ["dry-summer-metric.json", "southern-dry-summer-metric.json", "three-roofs-two-tunnels.json"];
+const STARTERS = process.env.LONG ? readdirSync(TEMPLATES) : FULLEST;
+
+test("the week of every starter is one page, on A4 and on letter paper, with boxes to tick and what was assumed", async () => {
+  const context = await browser.newContext({ viewport: { width: 390, height: 844 } });
+  const page = await context.newPage();
+  for (const name of STARTERS) {
+    const file = fileOf(name);
+    const soaks = file.cards
+      .filter(({ kind }) => kind === "bed")
+      .map(({ id }) => ({ day: "2020-07-12", what: "soaked", where: id }));
+    await opened(page, file, soaks);
+    await turnTo(page, "today");
+    const paper = page.locator(".today-paper");
+    await paper.waitFor({ state: "attached" });
+    for (const format of ["A4", "Letter"])
+      expect(`${name}: ${pagesOf(await page.pdf({ format }))}`).toBe(`${name}: 1`);
+    const said = plain((await paper.textContent()) ?? "");
+    expect(said).toContain("Roof water goes on the soil");
+    if (file.cards.some(({ kind }) => kind === "tank")) expect(said).toMatch(/not dipped: taken as full/);
+    await page.goto("about:blank");
+  }
+  await context.close();
+}, 240_000);

@@ -4,7 +4,7 @@ import { emptyWorksheet } from "../document/blank.ts";
 import { copyCard, moveCard, removeCard, renameCard } from "../document/card-edits.ts";
 import { setGiven, setLife, setMeasured, setPrice, setWorksheet } from "../document/edits.ts";
 import { editLabel } from "../document/history.ts";
-import { NOTED_GIVENS, noted } from "../document/notes.ts";
+import { NOTED_GIVENS, noted, united, withNotes } from "../document/notes.ts";
 import { recordNames } from "../document/record-names.ts";
 import { swapped } from "../document/swap.ts";
 import type { Entry, Worksheet } from "../document/worksheet.ts";
@@ -176,6 +176,9 @@ function sheetEdits({
       void import("./opening.ts").then(
         ({ openFile }) =>
           openFile(file, {
+            here: session.worksheet(),
+            note: (notes) =>
+              void session.note((worksheet) => withNotes(worksheet, united(worksheet.notes ?? [], notes))),
             say: session.say,
             receive: (bundle) => void session.saver.flush().then(() => shared.receive(bundle)),
             takeRain: (table) => {
@@ -189,7 +192,7 @@ function sheetEdits({
           ),
       ),
     saveFile: () => {
-      const worksheet = session.worksheet();
+      const worksheet = session.identified();
       download(`${fileStem(worksheet.title)}.json`, worksheetToFileText(worksheet, session.engine.records));
     },
   };
@@ -209,6 +212,11 @@ export function makeEdits(tools: Tools): Edits {
       const undone =
         instead === undefined ? [] : [noteNow({ what: "undid", where: said.where, undoes: instead })];
       const stored = session.note((worksheet) => [...undone, note].reduce(noted, todayIsNow(worksheet)));
+      // What was timed has its home on the part's card; taken back, it leaves it again.
+      if (["bucket", "timed", "undid"].includes(said.what))
+        void import("./noted-tests.ts").then(({ withTest }) =>
+          session.edit("What was timed", (worksheet) => withTest(worksheet, note)),
+        );
       return { id: note.id, stored };
     },
     today: () =>

@@ -11,9 +11,12 @@ import { reachOf } from "./reach.ts";
 import type { Session } from "./session.ts";
 
 /** The worksheet as it goes to somebody else, dated today. */
-const outgoing = (session: Session): Worksheet => setWorksheet(session.worksheet(), { made_on: today() });
+const outgoing = (session: Session): Worksheet => setWorksheet(session.identified(), { made_on: today() });
 
-async function link(session: Session, { exactPlace, withoutRecord }: LinkWish): Promise<ShareMade> {
+async function link(
+  session: Session,
+  { exactPlace, withoutRecord, withNotes }: LinkWish,
+): Promise<ShareMade> {
   const worksheet = outgoing(session);
   const own = session.engine.records.get(recordNames(worksheet)[0] ?? "");
   const [{ worksheetToLink }, { normalsOf }] = await Promise.all([
@@ -25,6 +28,7 @@ async function link(session: Session, { exactPlace, withoutRecord }: LinkWish): 
     normals: own ? normalsOf(own, worksheet.units) : null,
     withoutRecords: withoutRecord,
     exactPlace,
+    notes: withNotes,
   });
   if (!made.ok) return made;
   const { fragment, hasRecord, leftOut } = made;

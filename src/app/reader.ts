@@ -10,7 +10,7 @@ import { labelOf, shownValue } from "../graph/shown.ts";
 import type { Result, Row } from "../graph/types.ts";
 import { rowWords, type Words } from "../graph/words.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
-import { type StoredSeries, storedIn } from "../scene/stored-water.ts";
+import { isSameSeries, type StoredSeries, storedIn } from "../scene/stored-water.ts";
 import type { MeasureName } from "../units/measures.ts";
 import { type ShowOptions, unitFor } from "../units/show.ts";
 import type { View } from "./engine.ts";
@@ -119,7 +119,7 @@ export function makeReader(session: Session, showOptions: Accessor<ShowOptions>,
         ? `waits for ${placeOf(problem.cause)?.card.title ?? problem.cause}: ${label(problem.cause)}`
         : problem.text;
     },
-    stored: (): StoredSeries | null => storedIn(result),
+    stored: createMemo<StoredSeries | null>(() => storedIn(result), null, { equals: isSameSeries }),
     heldResult: (id: string): Result | undefined => session.held()?.results.get(id),
     heldCards: (): readonly Card[] => session.held()?.worksheet.cards ?? [],
     starter: (): boolean => isStarter(session),

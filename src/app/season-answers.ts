@@ -4,8 +4,13 @@ import { createEffect, createMemo, createSignal, on, onCleanup } from "solid-js"
 import { valueIn } from "../graph/readers.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import { KIND_WORDS } from "../kinds/words.ts";
+import type { WeekGiven } from "../season/week-plan.ts";
+import type { Stick } from "../studies/stick.ts";
 import { toldMoments } from "../studies/told-moments.ts";
 import type { YearMoments } from "../studies/year-moments.ts";
+import { type Advice, adviceTold, type NoAdvice, noAdviceSaid } from "../telling/advice.ts";
+import type { Show } from "../telling/bed-day.ts";
+import { stickTold } from "../telling/stick.ts";
 import type { SeasonAnswers, Standing } from "../ui/field/season-answers.ts";
 import { parseIsoDate } from "../units/calendar.ts";
 import { showQuantity } from "../units/show.ts";
@@ -30,10 +35,8 @@ function standing<Answer>(engine: Engine, asker: Asker, name: string, run: () =>
       { worksheet, records: recordsInUse(engine), runs: [run()], wanted: [] },
       {
         onAnswers: (_, answers) => {
-          const value = valueIn(answers[name]) as Answer | { readonly failed: string } | null;
-          const failed = value && typeof value === "object" && "failed" in value ? value.failed : "";
-          setFailure(String(failed));
-          if (failed === "") setAnswer(() => value as Answer);
+          setFailure("");
+          setAnswer(() => valueIn(answers[name]) as Answer);
         },
         onEnd: (failed) => {
           setWorking(false);
@@ -60,6 +63,9 @@ function standing<Answer>(engine: Engine, asker: Asker, name: string, run: () =>
 
 export function createSeasonAnswers({ session, options }: InHandTools, asker: () => Asker): SeasonAnswers {
   const { engine } = session;
+  const show: Show = (si, measure) => showQuantity(si, measure, { ...options(), rounded: true });
+  const titleOf = (id: string): string =>
+    engine.view().worksheet.cards.find((card) => card.id === id)?.title ?? id;
   return {
     moments: () => {
       const asked = standing<YearMoments>(engine, asker(), "moments", () => ({
@@ -67,9 +73,29 @@ export function createSeasonAnswers({ session, options }: InHandTools, asker: ()
       }));
       const told = createMemo(() => {
         const moments = asked.answer();
-        const show = (si: number, measure: Parameters<typeof showQuantity>[1]) =>
-          showQuantity(si, measure, { ...options(), rounded: true });
         return moments && toldMoments(engine.view(), moments, { kinds: CARD_KINDS, words: KIND_WORDS }, show);
+      });
+      return { ...asked, answer: told };
+    },
+    advice: () => {
+      const asked = standing<Advice | NoAdvice>(engine, asker(), "advice", () => ({ asks: "advice" }));
+      const told = createMemo(() => {
+        const advice = asked.answer();
+        if (!advice || !("choices" in advice)) return null;
+        const given = valueIn(engine.view().results.get("season.week_given")) as WeekGiven | null;
+        return adviceTold(advice, titleOf, show, Object.keys(given?.forecast ?? {}).length > 0);
+      });
+      const failure = (): string => {
+        const advice = asked.answer();
+        return advice && !("choices" in advice) ? noAdviceSaid(advice) : asked.failure();
+      };
+      return { ...asked, answer: told, failure };
+    },
+    stick: (tank) => {
+      const asked = standing<Stick | NoAdvice>(engine, asker(), "stick", () => ({ asks: "stick" }));
+      const told = createMemo(() => {
+        const stick = asked.answer();
+        return stick && "marks" in stick ? stickTold(stick, tank, titleOf) : null;
       });
       return { ...asked, answer: told };
     },

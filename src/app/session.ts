@@ -19,6 +19,7 @@ import { recordNames } from "../document/record-names.ts";
 import type { Worksheet } from "../document/worksheet.ts";
 import type { Results } from "../graph/evaluate.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
+import { chanceId } from "../storage/shelf.ts";
 import { createEngine, type Engine, type View } from "./engine.ts";
 import { followOtherTabs } from "./following.ts";
 import { createForecast } from "./forecast.ts";
@@ -127,9 +128,10 @@ export function createSession(laid: Laid, shared: PageShared) {
     if (next === history()) return;
     // A record that undo names again may have been let go meanwhile by another tab.
     keepRecords(shared, newlyNamed(next.present, history().present, engine.records));
+    // First the results: what reads both they and the worksheet is then made once, not once for either.
+    engine.update(next.present);
     setHistory(next);
     setSaved("Saving …");
-    engine.update(next.present);
     saver.change(next.present);
   };
   const { before, edit, note, takeOver, ...steps } = createSteps(engine, { history, setHistory, show });
@@ -183,8 +185,16 @@ export function createSession(laid: Laid, shared: PageShared) {
     note: async (change: (worksheet: Worksheet) => Worksheet): Promise<boolean> => {
       if (laid.readOnly) return false;
       note(change);
-      await saver.flush();
-      return !refused() && saver.isIdle();
+      // What was changed meanwhile is saved with it, or after it.
+      do await saver.flush();
+      while (!refused() && !saver.isIdle());
+      return !refused();
+    },
+    /** The worksheet with a name that tells it from all others wherever its copies go; it gets one as it first goes out. */
+    identified: (): Worksheet => {
+      if (!laid.readOnly)
+        note((worksheet) => (worksheet.id === undefined ? { ...worksheet, id: chanceId() } : worksheet));
+      return history().present;
     },
     edit: (...asked: Parameters<typeof edit>): void => {
       if (!laid.readOnly) edit(...asked);

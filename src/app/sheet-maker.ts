@@ -1,8 +1,9 @@
 // Puts together what the components may know and do, out of the session, the graph and the shelves.
 
-import { createMemo, createSignal } from "solid-js";
+import { type Accessor, createMemo, createSignal } from "solid-js";
 import { setGiven } from "../document/edits.ts";
 import { withSeen } from "../document/notes.ts";
+import { sameData } from "../document/same.ts";
 import { apart, titlesApart } from "../document/title-apart.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import { answers } from "../telling/answers.ts";
@@ -22,6 +23,10 @@ import { makeReader, type Reader } from "./reader.ts";
 import { createSession, type Session } from "./session.ts";
 import { TEMPLATES } from "./templates.ts";
 import { listenToTyping } from "./typing.ts";
+
+/** A memo that wakes nobody as long as it says the same. */
+const createSame = <Value>(read: () => Value): Accessor<Value> =>
+  createMemo(read, undefined, { equals: sameData });
 
 /** The sentences on top, and what their workings say beside them. */
 function createTelling(
@@ -43,7 +48,8 @@ export function createSheet(laid: Laid, shared: PageShared) {
   const { engine } = session;
   const looking = createLooking(CARD_KINDS, () => session.worksheet().cards, laid.begun);
   const [sheets, setSheets] = createSignal<readonly SavedSheet[]>([]);
-  const showOptions = createMemo<ShowOptions>(() => {
+  // Every number on the page is shown by these: they must stay the same through an edit of anything else.
+  const showOptions = createSame<ShowOptions>(() => {
     const { units, locale, currency } = session.worksheet();
     return { units, locale, currency, rounded: true };
   });
@@ -89,7 +95,7 @@ export function createSheet(laid: Laid, shared: PageShared) {
     kinds: CARD_KINDS,
     worksheet: createMemo(() => titlesApart(withSeen(session.worksheet(), today(), session.forecast.text()))),
     showOptions,
-    readOptions: createMemo(() => ({
+    readOptions: createSame(() => ({
       locale: session.worksheet().locale,
       currency: session.worksheet().currency,
     })),

@@ -1,5 +1,7 @@
 // What goes out as CSV: every quantity, the shopping list, the season day by day, the record.
 
+import { inForce } from "../document/note-order.ts";
+import { wordSaid } from "../document/note-words.ts";
 import type { Worksheet } from "../document/worksheet.ts";
 import { numberIn, valueIn } from "../graph/readers.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
@@ -110,11 +112,38 @@ function days(tools: TableTools): string {
   return csvText(rows);
 }
 
+/** Every note in force, its amounts as they were written down. */
+function notes({ worksheet }: TableTools): string {
+  const titleOf = (id: string | undefined) =>
+    worksheet.cards.find((card) => card.id === id)?.title ?? id ?? "";
+  const head = ["day", "time", "part", "what", "amount", "unit", "in", "unit of that", "by", "words"];
+  const rows = inForce(worksheet.notes ?? []).map(
+    (note): Cells => [
+      note.day,
+      note.minute === undefined ? "" : timeText(note.minute),
+      titleOf(note.where),
+      wordSaid(note.what),
+      note.value ?? null,
+      note.unit ?? "",
+      note.with?.value ?? null,
+      note.with?.unit ?? "",
+      titleOf(note.by),
+      note.text ?? "",
+    ],
+  );
+  return csvText([head, ...rows]);
+}
+
+/** "06:46" */
+const timeText = (minute: number): string =>
+  [Math.floor(minute / 60), minute % 60].map((part) => String(part).padStart(2, "0")).join(":");
+
 /** The text of a table; a cell that another program would run as a formula is made harmless. */
 export function tableText(table: TableName, tools: TableTools): string {
   if (table === "quantities") return quantities(tools);
   if (table === "shopping") return shopping(tools);
   if (table === "days") return days(tools);
+  if (table === "notes") return notes(tools);
   const isMetric = MEASURES.rain[tools.worksheet.units] === "mm";
   const units = { rain: isMetric ? "mm" : "in", temperature: isMetric ? "C" : "F" } as const;
   return tools.record ? recordToCsv(tools.record, units) : csvText([["There is no record yet."]]);

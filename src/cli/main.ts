@@ -1,13 +1,18 @@
 // The command line: a worksheet in, a report or one JSON object out. Thin over the same modules as the page.
 
 import { readFileSync } from "node:fs";
+import { inForce } from "../document/note-order.ts";
+import { questionsOf } from "../document/note-question.ts";
 import type { Worksheet } from "../document/worksheet.ts";
+import { valueIn } from "../graph/readers.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { recordKey } from "../rainfall/record-key.ts";
 import { worksheetFromFileText } from "../storage/file.ts";
 import { baseOf } from "../studies/ask.ts";
-import { workOut } from "../studies/work-out.ts";
+import { type Whole, workOut } from "../studies/work-out.ts";
+import type { MeasureName } from "../units/measures.ts";
+import { showQuantity } from "../units/show.ts";
 import { HELP, readArguments, type Wanted } from "./arguments.ts";
 import { fromTodayAnswer, fromTodayReport, fromTodayText } from "./from-today-report.ts";
 import { givesOutReport } from "./gives-out-report.ts";
@@ -53,6 +58,16 @@ function withRain(worksheet: Worksheet, record: DailyRecord): Worksheet {
   return setValue(worksheet, CARD_KINDS, "weather.record", record.key);
 }
 
+/** Notes that can hardly be right are told; where somebody can choose, they are asked about. */
+function tellDoubtfulNotes({ worksheet, results }: Whole): void {
+  const options = { ...worksheet, rounded: true };
+  const value = (id: string) => valueIn(results.get(id));
+  const today = String(value("site.today") ?? "");
+  const show = (si: number, measure: MeasureName) => showQuantity(si, measure, options);
+  const told = questionsOf({ worksheet, value, today, show }, inForce(worksheet.notes ?? []));
+  for (const said of told) process.stderr.write(`${said}\n`);
+}
+
 async function run(wanted: Wanted): Promise<string> {
   const opened = openWorksheet(wanted.worksheet);
   const records = [...opened.records];
@@ -66,6 +81,7 @@ async function run(wanted: Wanted): Promise<string> {
   worksheet = withSets(worksheet, wanted);
   for (const { name, value } of wanted.offers) worksheet = priceOffer(worksheet, CARD_KINDS, name, value);
   const whole = workOut(worksheet, CARD_KINDS, records);
+  tellDoubtfulNotes(whole);
   if (wanted.series !== null) writeSeries(wanted.series, whole, records);
   const tried = wanted.tried && triedReport(worksheet, CARD_KINDS, records, wanted.tried);
   const workedBack =

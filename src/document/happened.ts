@@ -15,6 +15,7 @@ const TAKEN_IN: ReadonlySet<string> = new Set([
   "filled",
   "took",
   "rain",
+  "held",
   "charged",
   "swapped",
 ]);

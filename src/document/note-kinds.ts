@@ -27,6 +27,7 @@ export const NOTE_KINDS = {
   filled: { about: ["tank"], value: "volume" },
   took: { about: ["tank"], value: "volume" },
   rain: { about: ["site"], value: "rain" },
+  held: { about: ["bed"] },
   planted: { about: ["bed"] },
   pulled: { about: ["bed"] },
   dug: { about: ["bed"], words: ["dry", "moist", "wet"] },

@@ -17,7 +17,12 @@ export type DipPiece = {
   readonly height: number;
   /** From the lowest up. */
   readonly marks: readonly DipMark[];
+  /** Marks of the months, on its other edge. */
+  readonly months: readonly DipMark[];
 };
+
+/** A mark beside the volumes: depth over the floor [m] and its words. */
+export type SideMark = { readonly depth: number; readonly label: string };
 
 export type DipStrip = {
   readonly unit: string;
@@ -52,13 +57,18 @@ function labelEvery(step: number, gap: number): number {
   }
 }
 
-function piecesOf(height: number, marks: readonly { readonly at: number; readonly label: string | null }[]) {
+type At = { readonly at: number; readonly label: string | null };
+
+function piecesOf(height: number, marks: readonly At[], months: readonly At[]) {
   const count = Math.max(1, Math.ceil(height / TALLEST_PIECE - 1e-9));
   return Array.from({ length: count }, (_, index): DipPiece => {
     const from = index * TALLEST_PIECE;
     const to = Math.min(height, from + TALLEST_PIECE);
-    const inside = marks.filter(({ at }) => at <= to && (at > from || (index === 0 && at === from)));
-    return { from, height: to - from, marks: inside.map(({ at, label }) => ({ y: to - at, label })) };
+    const inside = (all: readonly At[]) =>
+      all
+        .filter(({ at }) => at <= to && (at > from || (index === 0 && at === from)))
+        .map(({ at, label }) => ({ y: to - at, label }));
+    return { from, height: to - from, marks: inside(marks), months: inside(months) };
   });
 }
 
@@ -66,8 +76,9 @@ function piecesOf(height: number, marks: readonly { readonly at: number; readonl
  * The strip of a vessel.
  * @param vessel as a tank's card works it out: joined tanks together
  * @param unit of volume of its labels
+ * @param side marks on its other edge
  */
-export function dipStrip(vessel: Vessel, unit: string): DipStrip {
+export function dipStrip(vessel: Vessel, unit: string, side: readonly SideMark[] = []): DipStrip {
   const widest = surfaceAt(vessel, vessel.height / 2);
   const gapOf = (step: number) => millimetres(toSi(step, unit) / widest);
   const step = roundAbove(MARK_GAP / gapOf(1));
@@ -78,14 +89,19 @@ export function dipStrip(vessel: Vessel, unit: string): DipStrip {
     const at = millimetres(levelAt(vessel, Math.min(vessel.volume, toSi(volume, unit))));
     return { at, label: index % every === 0 ? String(volume) : null };
   });
-  return { unit, pieces: piecesOf(millimetres(vessel.height), marks) };
+  const months = side.map(({ depth, label }) => ({ at: millimetres(depth), label }));
+  return { unit, pieces: piecesOf(millimetres(vessel.height), marks, months) };
 }
 
 /** The strip of whatever a row holds; null where it is no vessel. */
-export function dipStripOf(value: Value | undefined, unit: string): DipStrip | null {
+export function dipStripOf(
+  value: Value | undefined,
+  unit: string,
+  side: readonly SideMark[] = [],
+): DipStrip | null {
   if (typeof value !== "object" || value === null || !("height" in value) || !("volume" in value))
     return null;
   const { form, height, volume } = value;
   if (typeof height !== "number" || typeof volume !== "number") return null;
-  return dipStrip({ form: form === "lying" ? "lying" : "upright", height, volume }, unit);
+  return dipStrip({ form: form === "lying" ? "lying" : "upright", height, volume }, unit, side);
 }

@@ -4,7 +4,7 @@ export type Spot2 = readonly [x: number, y: number];
 
 const STEPS = 8;
 
-type Pen = { at: Spot2; start: Spot2; readonly points: Spot2[] };
+type Pen = { at: Spot2; start: Spot2; points: Spot2[] };
 
 /** How many numbers a command takes. */
 const TAKES: Readonly<Record<string, number>> = { M: 2, L: 2, H: 1, V: 1, Q: 4, C: 6, A: 7, Z: 0 };
@@ -13,16 +13,20 @@ function curve(pen: Pen, corners: readonly Spot2[]): void {
   const all = [pen.at, ...corners];
   for (let step = 1; step <= STEPS; step++) {
     const share = step / STEPS;
-    let left: readonly Spot2[] = all;
-    while (left.length > 1) {
-      const before = left;
-      left = before.slice(1).map(([x, y], index) => {
-        const [fromX, fromY] = before[index] ?? [x, y];
-        return [fromX + (x - fromX) * share, fromY + (y - fromY) * share] as const;
-      });
-    }
-    if (left[0]) pen.points.push(left[0]);
+    const [xs, ys] = [all.map(([x]) => x), all.map(([, y]) => y)];
+    // From a line of corners to the line of points between them, until one is left.
+    for (let last = all.length - 1; last > 0; last--)
+      for (let index = 0; index < last; index++) {
+        xs[index] = between(xs, index, share);
+        ys[index] = between(ys, index, share);
+      }
+    pen.points.push([xs[0] ?? 0, ys[0] ?? 0]);
   }
+}
+
+function between(values: readonly number[], index: number, share: number): number {
+  const [from = 0, to = 0] = [values[index], values[index + 1]];
+  return from + (to - from) * share;
 }
 
 /** Corners of a command, the last of them its end; an arc counts as the box around both ways. */
@@ -49,9 +53,9 @@ function run(pen: Pen, letter: string, numbers: readonly number[], lines: Spot2[
   const ends = corners(pen, letter, numbers);
   const end = ends[ends.length - 1] ?? pen.at;
   if (command === "M") {
-    pen.points.length = 0;
+    pen.points = [];
     pen.start = end;
-    lines.push([]);
+    lines.push(pen.points);
   }
   if (command === "Q" || command === "C") curve(pen, ends);
   else pen.points.push(end);
@@ -70,8 +74,6 @@ export function flatten(d: string): readonly (readonly Spot2[])[] {
       // After a first move further pairs are lines.
       const each = turn > 0 && letter === "M" ? "L" : letter;
       run(pen, each, numbers.slice(turn * takes, (turn + 1) * takes), lines);
-      const line = lines[lines.length - 1];
-      if (line) line.splice(0, line.length, ...pen.points);
     }
   }
   return lines;

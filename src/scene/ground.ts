@@ -5,21 +5,34 @@ import { round } from "./paper.ts";
 /** Corners of the ground's line on paper, from left to right. */
 export type Ground = readonly (readonly [x: number, y: number])[];
 
+/** The first corner at or right of an x; as many as there are where none is. */
+function cornerFrom(ground: Ground, x: number): number {
+  let [low, high] = [0, ground.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((ground[middle]?.[0] ?? 0) >= x) high = middle;
+    else low = middle + 1;
+  }
+  return low;
+}
+
 /** Height of the ground's line at an x [px]. */
 export function groundAt(ground: Ground, x: number): number {
-  const right = ground.findIndex(([corner]) => corner >= x);
-  const after = ground[right < 0 ? ground.length - 1 : right];
-  const before = ground[Math.max(0, right - 1)];
+  const right = cornerFrom(ground, x);
+  const after = ground[Math.min(right, ground.length - 1)];
+  const before = ground[Math.max(0, Math.min(right, ground.length) - 1)];
   if (!after || !before) return 0;
-  if (right <= 0 || after[0] === before[0]) return after[1];
+  if (right === 0 || after[0] === before[0]) return after[1];
   const share = (x - before[0]) / (after[0] - before[0]);
   return before[1] + (after[1] - before[1]) * share;
 }
 
 /** Lowest place on paper of the ground between two x [px]; the largest y. */
 export function deepest(ground: Ground, from: number, to: number): number {
-  const inside = ground.filter(([x]) => x > from && x < to).map(([, y]) => y);
-  return Math.max(groundAt(ground, from), groundAt(ground, to), ...inside);
+  let lowest = Math.max(groundAt(ground, from), groundAt(ground, to));
+  for (let at = cornerFrom(ground, from); (ground[at]?.[0] ?? to) < to; at++)
+    lowest = Math.max(lowest, ground[at]?.[1] ?? lowest);
+  return lowest;
 }
 
 const STEPS = 10;

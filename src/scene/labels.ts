@@ -28,6 +28,7 @@ const FURTHEST = { over: 54, under: 96 };
 const TOUCH = 12;
 const HALO = 2;
 const ASIDE_COSTS = 0.6;
+const WAYS = [-1, 1] as const;
 
 /** What may be said, from the most to the least. */
 function sayings(part: Part, board: LabelBoard): readonly (readonly Words[])[] {
@@ -72,24 +73,16 @@ function blocksOf(words: readonly Words[], anchor: Anchor, board: LabelBoard): r
 
 type Found = { readonly block: Block; readonly box: Box; readonly cost: number };
 
-/** Along a row from the middle outwards, as far as the words still touch their thing's width [px]. */
-function columnsAround({ middle, left, right }: Anchor, width: number, paper: number): readonly number[] {
-  const reach = Math.max(0, (right - left + width) / 2 - TOUCH);
-  const steps = Array.from({ length: Math.floor(reach / STEP) }, (_, step) => (step + 1) * STEP);
-  return [0, ...steps.flatMap((aside) => [-aside, aside])].map((aside) =>
-    Math.max(4, Math.min(middle + aside - width / 2, paper - width - 4)),
-  );
-}
-
 /** The first free box up or down from the anchor at one place along the row, if it costs less than so much. */
 function freeTier(block: Block, left: number, anchor: Anchor, board: LabelBoard, most: number): Found | null {
   const { width, height } = block;
   const isOver = anchor.side === "over";
+  const aside = Math.abs(left + width / 2 - anchor.middle) * ASIDE_COSTS;
+  if (aside >= most) return null;
   const foot = isOver ? 0 : deepest(board.ground, left, left + width) + 6;
   const from = isOver ? anchor.from - height : Math.max(anchor.from, foot);
   const onward = isOver ? -STEP : STEP;
-  let cost =
-    Math.abs(left + width / 2 - anchor.middle) * ASIDE_COSTS + (isOver ? 0 : (from - anchor.from) / 4);
+  let cost = aside + (isOver ? 0 : (from - anchor.from) / 4);
   for (let away = 0; away <= FURTHEST[anchor.side] && cost < most; away += STEP, cost += STEP) {
     const y = from + (onward * away) / STEP;
     if (isFree(left, y, block, board)) return { block, box: { x: left, y, width, height }, cost };
@@ -98,13 +91,26 @@ function freeTier(block: Block, left: number, anchor: Anchor, board: LabelBoard,
 }
 
 const isFree = (x: number, y: number, { width, height }: Block, { room }: LabelBoard): boolean =>
-  room.isFree({ x: x - HALO, y: y - HALO, width: width + 2 * HALO, height: height + 2 * HALO });
+  room.isFree(x - HALO, y - HALO, width + 2 * HALO, height + 2 * HALO);
 
-/** The nearest free place for a block, if it is nearer than what was found before. */
+/**
+ * The nearest free place for a block, if it is nearer than what was found before: along a row from the middle outwards,
+ * as far as the words still touch their thing's width.
+ */
 function nearest(block: Block, anchor: Anchor, board: LabelBoard, best: Found | null): Found | null {
+  const { middle, left, right } = anchor;
+  const reach = Math.max(0, (right - left + block.width) / 2 - TOUCH);
+  const most = board.width - block.width - 4;
+  const tried: Record<-1 | 1, number> = { [-1]: Number.NaN, 1: Number.NaN };
   let found = best;
-  for (const left of columnsAround(anchor, block.width, board.width))
-    found = freeTier(block, left, anchor, board, found?.cost ?? Number.POSITIVE_INFINITY) ?? found;
+  for (let aside = 0; aside <= reach; aside += STEP)
+    for (const way of WAYS) {
+      const at = Math.max(4, Math.min(middle + way * aside - block.width / 2, most));
+      // Beyond the paper's edges the same place would be tried again and again.
+      if (at === tried[way]) continue;
+      tried[way] = at;
+      found = freeTier(block, at, anchor, board, found?.cost ?? Number.POSITIVE_INFINITY) ?? found;
+    }
   return found;
 }
 

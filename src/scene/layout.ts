@@ -14,7 +14,7 @@ import { DISC, newPaper, type Paper, round } from "./paper.ts";
 import type { Box, Label, Part, Place, Shape } from "./place.ts";
 import { reachesOf } from "./reaches.ts";
 import { newRoom, type Room } from "./room.ts";
-import { around, rect, segment } from "./strokes.ts";
+import { around, rect } from "./strokes.ts";
 import { breadthOf, perAreaFor } from "./tank-sizes.ts";
 import type { Type } from "./text-block.ts";
 import { type Upright, uprightFor } from "./uprights.ts";
@@ -134,7 +134,7 @@ function fillRoom(room: Room, bench: Bench, grades: readonly Grade[]): void {
   for (const { tank, x, end } of grades) {
     const spot = bench.spots.get(tank);
     if (!spot) continue;
-    for (let y = spot.body.y; y <= spot.floorY; y += 4) room.takePath(segment(x, y, end[0], end[1]));
+    for (let y = spot.body.y; y <= spot.floorY; y += 4) room.takeLine([x, y], end);
   }
 }
 

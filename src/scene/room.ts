@@ -1,53 +1,74 @@
 // Where on the paper there is still room for words: a grid of small squares, marked where something is.
 
-import { flatten } from "./flatten.ts";
+import { flatten, type Spot2 } from "./flatten.ts";
 import type { Box } from "./place.ts";
 
 const CELL = 4;
+/** Around a stroke [px]. */
+const STROKE = 2;
 
 export type Room = {
   /** Marks a box, and so much around it [px]. */
   readonly take: (box: Box, around?: number) => void;
   /** Marks where a stroke runs. */
   readonly takePath: (d: string, around?: number) => void;
-  readonly isFree: (box: Box) => boolean;
+  /** Marks a straight stroke. */
+  readonly takeLine: (from: Spot2, to: Spot2, around?: number) => void;
+  readonly isFree: (x: number, y: number, width: number, height: number) => boolean;
 };
+
+/** From one end of a straight stroke to the other, no step longer than a square. */
+function walk(from: Spot2, to: Spot2, at: (x: number, y: number) => void): void {
+  const [across, down] = [to[0] - from[0], to[1] - from[1]];
+  const steps = Math.max(1, Math.ceil(Math.hypot(across, down) / (CELL - 1)));
+  for (let step = 0; step <= steps; step++)
+    at(from[0] + across * (step / steps), from[1] + down * (step / steps));
+}
 
 /** An empty sheet of a size [px]; nothing is free beyond its edges. */
 export function newRoom(width: number, height: number): Room {
   const [columns, rows] = [Math.ceil(width / CELL), Math.ceil(height / CELL)];
   const taken = new Uint8Array(columns * rows);
+  // Of each square the first taken column at or right of it, worked out row by row when somebody asks.
+  const next = new Int32Array(columns * rows);
+  const isKnown = new Uint8Array(rows);
   const within = (value: number, most: number): number =>
     Math.max(0, Math.min(most - 1, Math.floor(value / CELL)));
-  const take = (box: Box, around = 0): void => {
-    if (box.x + box.width + around < 0 || box.x - around > width) return;
-    if (box.y + box.height + around < 0 || box.y - around > height) return;
-    const [left, right] = [within(box.x - around, columns), within(box.x + box.width + around, columns)];
-    const [top, bottom] = [within(box.y - around, rows), within(box.y + box.height + around, rows)];
-    for (let row = top; row <= bottom; row++) taken.fill(1, row * columns + left, row * columns + right + 1);
+  const mark = (x1: number, y1: number, x2: number, y2: number): void => {
+    if (x2 < 0 || x1 > width || y2 < 0 || y1 > height) return;
+    const [left, right] = [within(x1, columns), within(x2, columns)];
+    const bottom = within(y2, rows);
+    for (let row = within(y1, rows); row <= bottom; row++) {
+      taken.fill(1, row * columns + left, row * columns + right + 1);
+      isKnown[row] = 0;
+    }
+  };
+  const takeLine = (from: Spot2, to: Spot2, around = STROKE): void =>
+    walk(from, to, (x, y) => mark(x - around, y - around, x + around, y + around));
+  const lookAlong = (row: number): void => {
+    let first = columns;
+    for (let at = row * columns + columns - 1; at >= row * columns; at--) {
+      if (taken[at]) first = at - row * columns;
+      next[at] = first;
+    }
+    isKnown[row] = 1;
   };
   return {
-    take,
-    takePath: (d, around = 2) => {
+    take: ({ x, y, width: across, height: high }, around = 0) =>
+      mark(x - around, y - around, x + across + around, y + high + around),
+    takeLine,
+    takePath: (d, around) => {
       for (const line of flatten(d))
-        for (const [index, [x, y]] of line.entries()) {
-          const [fromX, fromY] = line[index - 1] ?? [x, y];
-          const steps = Math.max(1, Math.ceil(Math.hypot(x - fromX, y - fromY) / (CELL - 1)));
-          for (let step = 0; step <= steps; step++) {
-            const share = step / steps;
-            take(
-              { x: fromX + (x - fromX) * share, y: fromY + (y - fromY) * share, width: 0, height: 0 },
-              around,
-            );
-          }
-        }
+        for (const [index, to] of line.entries()) takeLine(line[index - 1] ?? to, to, around);
     },
-    isFree: (box) => {
-      if (box.x < 0 || box.y < 0 || box.x + box.width > width || box.y + box.height > height) return false;
-      const [left, right] = [within(box.x, columns), within(box.x + box.width, columns)];
-      const [top, bottom] = [within(box.y, rows), within(box.y + box.height, rows)];
-      for (let row = top; row <= bottom; row++)
-        for (let column = left; column <= right; column++) if (taken[row * columns + column]) return false;
+    isFree: (x, y, across, high) => {
+      if (x < 0 || y < 0 || x + across > width || y + high > height) return false;
+      const [left, right] = [within(x, columns), within(x + across, columns)];
+      const bottom = within(y + high, rows);
+      for (let row = within(y, rows); row <= bottom; row++) {
+        if (!isKnown[row]) lookAlong(row);
+        if ((next[row * columns + left] ?? 0) <= right) return false;
+      }
       return true;
     },
   };

@@ -30,6 +30,10 @@ export function storedIn(result: Ask): StoredSeries | null {
   return { stored, short, firstDay: first };
 }
 
+/** Whether two are of the same run, so that nothing is to be drawn anew. */
+export const isSameSeries = (one: StoredSeries | null, other: StoredSeries | null): boolean =>
+  one?.stored === other?.stored && one?.short === other?.short && one?.firstDay === other?.firstDay;
+
 /** Whole seasons, from the first; none where there is no run. */
 export function seasonsIn(result: Ask): readonly Season[] {
   const value = shownIn(result("season.by_season"));

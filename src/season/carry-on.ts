@@ -6,11 +6,12 @@ import { comingDays } from "./coming-days.ts";
 import { STEPPING } from "./gravity.ts";
 import { byDay, type Happened, type HappenedDay, isWatering, TELLS_FOR, withGauge } from "./happened.ts";
 import { goingOn, type Moment, momentOf, type Weather } from "./moment.ts";
-import { notedAsk, waterNoted } from "./noted-watering.ts";
+import { drawRest, notedAsk, waterNoted } from "./noted-watering.ts";
 import { runDays } from "./run.ts";
 import { fill, moveRoots } from "./soil-step.ts";
 import type { SeasonState } from "./state.ts";
 import { setLevel } from "./tank-moves.ts";
+import { type TodayClock, todayClock } from "./today-clock.ts";
 import type { TodayGiven, Usual } from "./today-given.ts";
 import { usualVolume } from "./usual-morning.ts";
 
@@ -48,9 +49,10 @@ export function carriedOn(whole: SeasonState, asked: Carrying): Moment | null {
     const standing = { state, date, day: place + date - first };
     anchor(standing, asked, beds);
     const noon = days(date);
-    state.noted = { beds, noon: noon.noon, left: [] };
+    const clock = date < today || given.dawn === undefined ? null : todayClock(state, given.dawn);
+    state.noted = { beds, noon: noon.noon, left: [], ...(clock && { before: clock.until }) };
     if (date < today) throughDay(standing, noon);
-    else untilNow(standing, noon);
+    else untilNow(standing, noon, clock);
   }
   state.noted = null;
   return momentOf(state, place + today - first);
@@ -122,11 +124,19 @@ function throughDay({ state, day }: Standing, { morning, evening }: HappenedDay)
   for (const one of evening) setLevel(state, one);
 }
 
-/** What was noted of today by now, its day not run: water that came is in the ground and out of the tank. */
-function untilNow({ state, day }: Standing, { morning, evening }: HappenedDay): void {
+/** What was noted of today by now, its day not run: water that came is in the ground and out of the tank, as it will stand
+ * at the hour of watering where the lines are asked about. */
+function untilNow(
+  { state, day }: Standing,
+  { morning, evening }: HappenedDay,
+  clock: TodayClock | null,
+): void {
   const { noted } = state;
   if (!noted) return;
-  for (const one of morning) setLevel(state, one);
+  for (const one of morning) {
+    clock?.until(one);
+    setLevel(state, one);
+  }
   for (const bed of state.beds) {
     if (!noted.beds.has(bed.part.id)) continue;
     moveRoots(bed.days, day, bed.soil);
@@ -137,6 +147,8 @@ function untilNow({ state, day }: Standing, { morning, evening }: HappenedDay): 
     if ((bed.days.total[day] as number) > 0)
       fill(bed.days, day, bed.soil, (bed.given[day] as number) / bed.perDepth);
   }
+  clock?.untilWatering();
+  if (clock) drawRest(state, () => true);
   for (const one of evening) setLevel(state, one);
 }
 

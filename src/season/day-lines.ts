@@ -88,30 +88,3 @@ export const refusalsOf = (beds: Beds): readonly Refusal[] =>
       ),
     ),
   );
-
-/** Water that a bed got today [m3]. */
-export type Given = { readonly bed: string; readonly volume: number };
-
-/** The lines with what was given today taken off that day's goes, the first of them first; next to nothing left is nothing. */
-export function afterGiven(
-  lines: readonly DayLine[],
-  today: number,
-  given: readonly Given[],
-): readonly DayLine[] {
-  return lines.flatMap((line) => {
-    const got = given.filter(({ bed }) => bed === line.bed).reduce((sum, { volume }) => sum + volume, 0);
-    return line.day !== today || got === 0 ? [line] : (lineLess(line, got) ?? []);
-  });
-}
-
-function lineLess(line: DayLine, got: number): DayLine | null {
-  let over = got;
-  const goes = line.goes.flatMap((go) => {
-    const share = Math.max(0, go.volume - over) / go.volume;
-    over = Math.max(0, over - go.volume);
-    return share * go.volume < line.asked * LEAST
-      ? []
-      : [{ ...go, volume: go.volume * share, time: go.time * share }];
-  });
-  return goes.length > 0 ? summed({ ...line, asked: line.asked - got }, goes) : null;
-}

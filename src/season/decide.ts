@@ -28,6 +28,13 @@ export function decide(state: SeasonState, day: number): void {
     if (state.noted?.beds.has(bed.part.id)) bed.asked = notedAsk(bed, day, state.noted);
     else bed.asked = dayInSeason > 0 ? askOf(bed, day, dayInSeason, state.record.firstDay + day) : 0;
   }
+  if (state.owed) askOwed(state, state.owed);
+}
+
+/** Beds that got some of what they asked for this morning want the rest of it, once. */
+function askOwed(state: SeasonState, owed: ReadonlyMap<string, number>): void {
+  for (const bed of state.beds) bed.asked = owed.get(bed.part.id) ?? bed.asked;
+  state.owed = null;
 }
 
 /** By loops: filling a few numbers by the built-in costs more than the rest of the morning. */

@@ -3,7 +3,16 @@
 import { MINUTE } from "../units/constants.ts";
 
 /** What of a note the season can take in. */
-export type HappenedWord = "dipped" | "gave" | "soaked" | "filled" | "took" | "rain" | "charged" | "swapped";
+export type HappenedWord =
+  | "dipped"
+  | "gave"
+  | "soaked"
+  | "filled"
+  | "took"
+  | "rain"
+  | "held"
+  | "charged"
+  | "swapped";
 
 export type Happened = {
   /** [days since 1970-01-01], and the minute of that day, where it is known. */
@@ -145,6 +154,7 @@ const WORDS: ReadonlySet<unknown> = new Set<HappenedWord>([
   "filled",
   "took",
   "rain",
+  "held",
   "charged",
   "swapped",
 ]);

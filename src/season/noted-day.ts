@@ -11,6 +11,8 @@ export type NotedDay = {
   readonly noon: readonly Happened[];
   /** Of the waterings what their tanks could not give at once; filled as the day is run. */
   readonly left: Left[];
+  /** Called before each of them is taken in; null: they follow each other at once. */
+  readonly before?: (one: Happened) => void;
 };
 
 /** Water of a watering that is still to be found [m3], and where it may come from. */

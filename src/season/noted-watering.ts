@@ -73,6 +73,7 @@ export function waterNoted(state: SeasonState, day: number): void {
   const { noted } = state;
   if (!noted) return;
   for (const one of noted.noon) {
+    noted.before?.(one);
     if (isWatering(one)) waterOne(state, one, noted);
     else setLevel(state, one);
   }

@@ -101,6 +101,8 @@ export type SeasonState = {
   log: DayLog | null;
   /** What is noted of the day that is run; null: it goes by its rules. */
   noted: NotedDay | null;
+  /** What beds want of the first day that is run, whatever their rules say, by id [m3]; null: as they say. */
+  owed: ReadonlyMap<string, number> | null;
   /** Looks at each day in the evening, before its overflow is booked; null: nobody does. */
   watch: ((day: number) => void) | null;
 };
@@ -206,6 +208,7 @@ function scratch(input: SeasonInput, tanks: Tanks, pipes: Pipes, spans: Spans, l
     slots: { season: 0, year: 0 },
     log: null,
     noted: null,
+    owed: null,
     watch: null,
     gone: nothingGone(tanks.parts.length),
     supply: supplyOf(input, tanks),

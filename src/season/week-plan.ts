@@ -12,9 +12,10 @@ import { type BedDay, newLog, type Portion } from "./day-log.ts";
 import { type Forecast, NO_FORECAST } from "./forecast.ts";
 import { STEPPING } from "./gravity.ts";
 import type { SeasonInput } from "./input.ts";
-import { goingOn } from "./moment.ts";
-import { assumedOf, dryDay, knownBeds, momentToday, type TodayGiven } from "./moment-today.ts";
+import { goingOn, type Weather } from "./moment.ts";
+import { assumedOf, dryDay, knownBeds, momentToday, type TodayGiven, type Usual } from "./moment-today.ts";
 import { type Opening, openings } from "./openings.ts";
+import { owedToday } from "./owed.ts";
 import { type Wanted, wantedWaterings } from "./planned-waterings.ts";
 import { prepareSeason, runDays } from "./run.ts";
 import { isThirsty, moveRoots } from "./soil-step.ts";
@@ -29,6 +30,8 @@ export type WeekGiven = TodayGiven & {
   readonly days: number;
   /** Heat of it is counted on, rain is not: what comes is a gift. */
   readonly forecast?: Forecast;
+  /** Beds that its grower holds back today. */
+  readonly heldBack?: readonly string[];
   /** How far off dips are [m]: odds start from as many mornings. */
   readonly dipDoubt?: number;
 };
@@ -102,14 +105,17 @@ export function weekPlan(
   const { today } = given;
   const last = today + given.days - 1;
   try {
-    const moment = momentToday(whole, given, (date) => usualMorning(input, record, date));
+    const usual = (date: number) => usualMorning(input, record, date);
+    const moment = momentToday(whole, given, usual);
     const dry = dryWeather(record, whole.eto, { today, last }, given.drying);
     const weather = expecting(dry, given.forecast ?? NO_FORECAST, today, () => false);
     const { state, first } = goingOn(input, moment, weather, knownBeds(whole));
     const assumed = assumedOf(whole, given);
     const starts = state.beds.map((bed) => startOf(state, bed, assumed.beds, first));
     state.log = newLog();
-    runDays(state, STEPPING, { first, last: state.length - 1 });
+    state.owed = owedToday(whole, given, usual, weather);
+    holdingBack(state, given.heldBack ?? [], () => runDays(state, STEPPING, { first, last: first }));
+    runDays(state, STEPPING, { first: first + 1, last: state.length - 1 });
     const beds = state.beds.map((bed, place) => bedWeek(state, bed, starts[place] as Start, first));
     const asking = beds.flatMap(({ id, days }) => ((days[0]?.asked ?? 0) > 0 ? [id] : []));
     return {
@@ -118,13 +124,38 @@ export function weekPlan(
       assumedTanks: assumed.tanks,
       lines: linesOf(beds),
       refused: refusalsOf(beds),
-      opens: openings(goingOn(input, moment, weather, knownBeds(whole)).state, new Set(asking)),
+      opens: opensToday(whole, given, usual, weather, asking),
       beds: [...beds].sort((a, b) => (a.id < b.id ? -1 : 1)),
     };
   } catch (error) {
     if (error instanceof DomainError) return { failed: error.message, at: null };
     throw error;
   }
+}
+
+/** A day on which some beds get nothing; the others stand back for each other as ever. */
+function holdingBack({ beds, input, length }: SeasonState, held: readonly string[], run: () => void): void {
+  const own = beds.filter(({ part }) => held.includes(part.id));
+  for (const bed of own) {
+    const days = new Float64Array(length).fill(input.holdDays);
+    bed.hold = { ahead: bed.before, days, refused: 1, served: 0 };
+  }
+  run();
+  for (const bed of own) bed.hold = null;
+}
+
+/** Hoses to be opened, by how the tanks were seen last: from then on the lines are taken to run. */
+function opensToday(
+  whole: SeasonState,
+  given: WeekGiven,
+  usual: Usual,
+  weather: Weather,
+  asking: readonly string[],
+): readonly Opening[] {
+  if (asking.length === 0 || whole.pipes.lines.every(({ float }) => float === null)) return [];
+  const { dawn: _dawn, ...still } = given;
+  const seen = momentToday(whole, still, usual);
+  return openings(goingOn(whole.input, seen, weather, knownBeds(whole)).state, new Set(asking));
 }
 
 type Start = {

@@ -2,7 +2,7 @@
 
 import type { Bound, Driver } from "../network/bounds.ts";
 import { hoursOf, type TimedGo } from "../season/day-hours.ts";
-import { afterGiven, type DayLine, type Given, type Go, type Refusal } from "../season/day-lines.ts";
+import type { DayLine, Go, Refusal } from "../season/day-lines.ts";
 import type { Opening } from "../season/openings.ts";
 import { clockText } from "../units/clock.ts";
 import type { Show } from "./bed-day.ts";
@@ -24,16 +24,6 @@ export type ToldPlan = {
   readonly opens: readonly Opening[];
   readonly waterAt: number;
 };
-
-/** A plan without what was given today already. */
-export const afterGiving = <Plan extends ToldPlan>(
-  plan: Plan,
-  today: number,
-  given: readonly Given[],
-): Plan => ({
-  ...plan,
-  lines: afterGiven(plan.lines, today, given),
-});
 
 const NO_BREAK = "\u00a0";
 const COUNTS = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine"];

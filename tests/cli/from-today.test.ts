@@ -41,33 +41,67 @@ async function fromToday(...words: string[]) {
 }
 
 describe("Larkspur Bank on 2020-07-20, 20 in in the totes, 1.5 in in the tub, the long bed dry since the 10th", () => {
-  test("gets nothing of the near empty tub today, a tubful at most in one go from tomorrow on, and no more than there is", async () => {
-    const { today, week, kind } = await fromToday(...SEEN);
+  // 44 gal over 24 in: the wand leaves an inch behind (1.83 gal), and rinsing takes 2 gal a day before the beds.
+  const TUBFUL = 44 - 44 / 24 - 2;
+  // By the bucket 5 gal take 75 s.
+  const SECONDS_A_GALLON = 75 / 5;
+  // 1.5 in are 2.75 gal: 41.25 gal are missing. The seat of 3.2 mm alone, 0.62 of its 8.04 mm2, under the totes' 20 in on
+  // 5 ft over the tub's brim of 24 in: 1.42 m drive 5.28 m/s, 26.3 mL/s, so that no refill takes less than 5,930 s.
+  const SOONEST_FULL = (41.25 * GALLON) / (0.62 * 8.04e-6 * Math.sqrt(2 * 9.81 * 1.422));
+
+  test("opens the hose first, gives one tubful today, and the rest on the days after, no more than there is", async () => {
+    const { today, week, opens, kind } = await fromToday(...SEEN);
     expect(kind).toBe("usual_and_dry");
-    // 44 gal over 24 in: 1.5 in are 2.75 gal, of which rinsing takes 2; the wand leaves an inch behind (1.83 gal): nothing.
-    expect(today).toEqual([]);
+    // Level in m; the hose and a closing float make it slower than the seat alone.
+    expect(opens).toEqual([
+      { line: "hose_down", tank: "tub", level: expect.closeTo(1.5 * 0.0254, 9), time: expect.any(Number) },
+    ]);
+    expect(opens[0].time).toBeGreaterThan(SOONEST_FULL);
+    expect(opens[0].time).toBeLessThan(2 * SOONEST_FULL);
+    // Read at dawn, it is full long before the watering at 7 pm; after that it is dark before it is full again.
+    expect(today).toHaveLength(1);
+    expect(today[0]).toMatchObject({ bed: "long_bed", by: "wand", tankfuls: 1, trips: 0, waits: [] });
+    expect(today[0].volume / GALLON).toBeCloseTo(TUBFUL, 1);
+    expect(today[0].time).toBeCloseTo(TUBFUL * SECONDS_A_GALLON, -1);
+    expect(today[0].why).toContain("the small tank is not full again in time");
     const lines = week as readonly Line[];
-    expect(lines.length).toBeGreaterThan(3);
-    for (const { volume, tankfuls } of lines) {
-      // A full tub less an inch and less the day's rinsing.
-      expect(volume / GALLON).toBeLessThanOrEqual(44 - 1.83 - 2 + 0.01);
+    expect(lines.slice(0, 2).map(({ day, bed }) => `${day} ${bed}`)).toEqual([
+      "2020-07-20 long_bed",
+      "2020-07-21 long_bed",
+    ]);
+    for (const { volume, time, tankfuls } of lines) {
+      expect(volume / GALLON).toBeLessThanOrEqual(TUBFUL + 0.01);
       expect(tankfuls).toBe(1);
+      expect(time / (volume / GALLON)).toBeCloseTo(SECONDS_A_GALLON, 1);
     }
-    expect(lines[0]).toMatchObject({ day: "2020-07-21", bed: "long_bed" });
-    expect(lines[0]?.why).toContain("the small tank is not full again in time");
-    // By the bucket 5 gal take 75 s: 15 s a gallon.
-    for (const { volume, time } of lines) expect(time / (volume / GALLON)).toBeCloseTo(15, 1);
     // 550 gal over 39 in: 20 in over an outlet at 2 in are 254 gal, and 2.75 gal in the tub, of which rinsing takes 14.
     const all = lines.reduce((sum, { volume }) => sum + volume, 0) / GALLON;
     expect(all).toBeLessThanOrEqual((550 * 18) / 39 + 2.75 - 14);
-    // Each day's are at most one tubful together, the tunnel first.
+    // Each day has a line for each bed, at most one tubful together, the tunnel first.
     for (const day of new Set(lines.map((line) => line.day))) {
       const own = lines.filter((line) => line.day === day);
-      expect(own.reduce((sum, { volume }) => sum + volume, 0) / GALLON).toBeLessThanOrEqual(
-        44 - 1.83 - 2 + 0.01,
-      );
-      if (own.length > 1) expect(own[0]?.bed).toBe("tunnel_bed");
+      expect(own.reduce((sum, { volume }) => sum + volume, 0) / GALLON).toBeLessThanOrEqual(TUBFUL + 0.01);
+      expect(own.map(({ bed }) => bed)).toEqual(own.length > 1 ? ["tunnel_bed", "long_bed"] : [own[0]?.bed]);
     }
+  });
+
+  test("watered in the morning from a full tub, waits for it and goes on: two tubfuls", async () => {
+    const { today } = await fromToday(
+      ...SEEN,
+      "--set",
+      "tub.level_today=24 in",
+      "--set",
+      "site.water_at=7 h",
+    );
+    const [line] = today;
+    expect(line).toMatchObject({ bed: "long_bed", tankfuls: 2, waits: [expect.any(Number)] });
+    expect(line.goes.map(({ by }: { by: string }) => by)).toEqual(["wand", "wand"]);
+    // The first go leaves an inch: 42.2 gal, rinsing among it, are to be made up.
+    expect(line.waits[0]).toBeGreaterThan((SOONEST_FULL * (44 - 44 / 24)) / 41.25);
+    expect(line.waits[0]).toBeLessThan(2 * SOONEST_FULL);
+    expect(line.volume / GALLON).toBeGreaterThan(TUBFUL);
+    expect(line.volume / GALLON).toBeLessThanOrEqual(2 * TUBFUL + 2.01);
+    expect(line.time).toBeCloseTo((line.volume / GALLON) * SECONDS_A_GALLON, 0);
   });
 
   test("with a full tub waters today", async () => {

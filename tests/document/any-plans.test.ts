@@ -9,6 +9,7 @@ import { keepBeside, planNamed, takeOver } from "../../src/document/plan-edits.t
 import { recordNames, renameRecord } from "../../src/document/record-names.ts";
 import { sameData } from "../../src/document/same.ts";
 import type { Worksheet } from "../../src/document/worksheet.ts";
+import { tries } from "../tries.ts";
 import { anyEdit, type Edit } from "./any-edit.ts";
 import { fixture, isDeeplyFrozen, ROLES } from "./made-up.ts";
 
@@ -16,7 +17,7 @@ const edits = fc.array(anyEdit, { maxLength: 12 });
 const edited = (sheet: Worksheet, row: readonly Edit[]): Worksheet =>
   row.reduce((at, edit) => edit(at), sheet);
 const ids = (sheet: Worksheet) => sheet.cards.map(({ id }) => id);
-const runs = { numRuns: 500 };
+const runs = { numRuns: tries(500) };
 
 /** The same sheet with the other's rain record, which no plan carries. */
 const withRecordOf = (sheet: Worksheet, other: Worksheet): Worksheet => {

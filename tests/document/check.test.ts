@@ -4,6 +4,7 @@ import { emptyWorksheet } from "../../src/document/blank.ts";
 import { readWorksheet, readWorksheetText, SET_ASIDE } from "../../src/document/check.ts";
 import { LIMITS } from "../../src/document/limits.ts";
 import type { Worksheet } from "../../src/document/worksheet.ts";
+import { tries } from "../tries.ts";
 import { fixture, fixtureText, isDeeplyFrozen } from "./made-up.ts";
 
 function read(data: unknown) {
@@ -218,7 +219,7 @@ function withHole(path: readonly number[], value: unknown): unknown {
   return copy;
 }
 
-describe("20,000 made-up worksheets", () => {
+describe("made-up worksheets, 20,000 with LONG=1", () => {
   const check = (data: unknown) => {
     const reading = readWorksheet(data);
     if (!reading.ok) {
@@ -230,28 +231,28 @@ describe("20,000 made-up worksheets", () => {
     expect(isDeeplyFrozen(reading.worksheet)).toBe(true);
   };
 
-  test("10,000 of any JSON never throw", () => {
-    fc.assert(fc.property(fc.jsonValue({ maxDepth: 6 }), check), { numRuns: 5000 });
+  test(`${tries(10_000)} of any JSON never throw`, () => {
+    fc.assert(fc.property(fc.jsonValue({ maxDepth: 6 }), check), { numRuns: tries(5000) });
     const inside = fc.record({
       version: fc.constantFrom(1, 2),
       cards: fc.array(fc.jsonValue({ maxDepth: 5 })),
     });
-    fc.assert(fc.property(inside, check), { numRuns: 5000 });
+    fc.assert(fc.property(inside, check), { numRuns: tries(5000) });
   });
 
-  test("10,000 with one value of a good one replaced are read or refused, and what is read reads again the same", () => {
+  test(`${tries(10_000)} with one value of a good one replaced are read or refused, and what is read reads again the same`, () => {
     const path = fc.array(fc.nat(20), { minLength: 1, maxLength: 7 });
     const hole = fc.property(path, fc.jsonValue({ maxDepth: 4 }), (at, value) => check(withHole(at, value)));
-    fc.assert(hole, { numRuns: 10_000 });
+    fc.assert(hole, { numRuns: tries(10_000) });
   });
 
-  test("2,000 texts with a piece cut out are refused with a place or read", () => {
+  test(`${tries(2000)} texts with a piece cut out are refused with a place or read`, () => {
     const text = fixtureText();
     const cut = fc.property(fc.nat(text.length), fc.nat(40), (from, length) => {
       const reading = readWorksheetText(text.slice(0, from) + text.slice(from + length));
       if (!reading.ok) expect(reading.problems[0]?.message).not.toBe("");
     });
-    fc.assert(cut, { numRuns: 2000 });
+    fc.assert(cut, { numRuns: tries(2000) });
   });
 
   test("whatever is thrown at it, not only JSON, it does not throw", () => {
@@ -262,7 +263,7 @@ describe("20,000 made-up worksheets", () => {
           expect(typeof readWorksheet(data).ok).toBe("boolean");
         },
       ),
-      { numRuns: 2000 },
+      { numRuns: tries(2000) },
     );
   });
 });

@@ -8,6 +8,7 @@ import { evaluate, type Results } from "../../src/graph/evaluate.ts";
 import { inputOf } from "../../src/graph/requests.ts";
 import { sameResult } from "../../src/graph/same.ts";
 import type { Outputs, Settled } from "../../src/graph/types.ts";
+import { tries } from "../tries.ts";
 import { card, entry, KINDS, own, picture, sheet, type Worked, withPlace, workOut } from "./kinds.ts";
 
 const SPRINGS = ["a", "b", "c"];
@@ -149,7 +150,7 @@ describe("random worksheets", () => {
           worked = { graph, worksheet, results };
         }
       }),
-      { numRuns: 300 },
+      { numRuns: tries(300) },
     );
   });
 
@@ -192,7 +193,7 @@ describe("random worksheets", () => {
           expect(picture(workOut({ ...worksheet, cards }))).toEqual(picture(workOut(worksheet)));
         },
       ),
-      { numRuns: 200 },
+      { numRuns: tries(200) },
     );
   });
 
@@ -215,7 +216,7 @@ describe("random worksheets", () => {
           expect(graph.index.get(cause ?? "")).toBeLessThan(graph.index.get(name) ?? -1);
         }
       }),
-      { numRuns: 200 },
+      { numRuns: tries(200) },
     );
   });
 
@@ -270,7 +271,7 @@ describe("random worksheets", () => {
         }
         expect(Array.isArray(results.problems)).toBe(true);
       }),
-      { numRuns: 500 },
+      { numRuns: tries(500) },
     );
   });
 });

@@ -152,6 +152,8 @@ describe("by keys and spoken names alone", () => {
     await page.keyboard.press("ArrowDown");
     await page.keyboard.press("Enter");
     await foot(page, new RegExp(`Noted on this phone: Tub by the tunnel, ${before - 1} in`));
+    // The slider keeps the focus: the next key moves it on.
+    expect(await tub.evaluate((element) => element === document.activeElement)).toBe(true);
     await press(/^\+½ in/);
     await foot(page, new RegExp(`Noted on this phone: Tub by the tunnel, ${before - 1}½ in`));
     await press(/^Watered \d+ gal: Long bed/);
@@ -167,6 +169,16 @@ describe("by keys and spoken names alone", () => {
     expect(await axe(page)).toEqual([]);
     await press(/^Note it/);
     await foot(page, /Noted on this phone: Pump and wand, 5\sgal bucket, in 31 s/);
+    // What can hardly be right is asked about before it counts.
+    await press(/^More/);
+    await press(/^Filled from elsewhere/);
+    await press(/^Tub by the tunnel$/);
+    await page.getByRole("textbox", { name: "How much" }).fill("440");
+    await page.keyboard.press("Tab");
+    await press(/^Note it/);
+    await foot(page, /holds .*; this says 440\sgal/);
+    await press(/^Leave it out/);
+    await foot(page, /Noted on this phone: Pump and wand/);
     await press(/^More/);
     await press(/^Dug to see/);
     await press(/^Long bed/);

@@ -22,13 +22,11 @@ export type Opened = {
 /** What leaves something behind that no wiping takes away: a page to which it was done is not lent again. */
 const LASTING_ON_PAGE = [
   "addInitScript",
-  "emulateMedia",
   "exposeBinding",
   "exposeFunction",
   "on",
   "route",
   "setExtraHTTPHeaders",
-  "setViewportSize",
 ] as const;
 const LASTING_ON_CONTEXT = [
   "addCookies",
@@ -59,10 +57,14 @@ function watch(thing: object, methods: readonly string[], told: () => void): voi
   }
 }
 
-/** Leaves what is open, so that nothing writes any more, and takes away all that was kept. */
-async function wipe(page: Page, session: BrowserContext["newCDPSession"]): Promise<void> {
+/** Leaves what is open, so that nothing writes any more, takes away all that was kept, and has size and colors as wished. */
+async function wipe(page: Page, session: BrowserContext["newCDPSession"], wish: PageWish): Promise<void> {
   const { origin } = new URL(inject("url"));
   await page.goto("about:blank");
+  const { width, height } = page.viewportSize() ?? { width: 0, height: 0 };
+  if (width !== wish.viewport.width || height !== wish.viewport.height)
+    await page.setViewportSize(wish.viewport);
+  await page.emulateMedia({ media: null, colorScheme: wish.colorScheme });
   const devtools = await session(page);
   await devtools.send("Storage.clearDataForOrigin", { origin, storageTypes: "all" });
   await devtools.detach();
@@ -71,6 +73,12 @@ async function wipe(page: Page, session: BrowserContext["newCDPSession"]): Promi
 async function fresh(browser: Browser, wish: PageWish): Promise<Opened> {
   const { viewport, colorScheme, glass } = wish;
   const context = await browser.newContext({ viewport, colorScheme, deviceScaleFactor: glass });
+  await context.addInitScript(() => {
+    // A wiped page would keep all the program's files anew at each opening, which is a third of its work. It does without,
+    // as in a private window; what is kept for times without a network is tried in pages of its own (offline.test.ts).
+    if (navigator.serviceWorker)
+      navigator.serviceWorker.register = () => Promise.reject(new Error("not on a page that is lent"));
+  });
   const page = await context.newPage();
   page.setDefaultTimeout(PATIENCE);
   const complaints: string[] = [];
@@ -82,10 +90,6 @@ async function fresh(browser: Browser, wish: PageWish): Promise<Opened> {
     document.addEventListener("securitypolicyviolation", (event) => {
       console.error(`policy: ${event.violatedDirective} ${event.blockedURI}`);
     });
-    // A wiped page would keep all the program's files anew at each opening, which is a third of its work. It does without,
-    // as in a private window; what is kept for times without a network is tried in pages of its own (offline.test.ts).
-    if (navigator.serviceWorker)
-      navigator.serviceWorker.register = () => Promise.reject(new Error("not on a page that is lent"));
   });
   return { context, page, complaints };
 }
@@ -110,7 +114,7 @@ export async function lend(browser: Browser, wish: PageWish): Promise<Opened> {
   watch(context, LASTING_ON_CONTEXT, spend);
   context.close = async () => {
     if (spent || page.isClosed()) return close();
-    await wipe(page, session);
+    await wipe(page, session, wish);
     waiting.set(key, [...(waiting.get(key) ?? []), lent]);
   };
   return lent;

@@ -2,6 +2,7 @@
 
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { tries } from "../tries.ts";
 import { axe } from "./axe.ts";
 import { DESK, launch, open, PHONE, row, settled, shownValueOf, tool, type, unfold } from "./browser.ts";
 
@@ -35,10 +36,13 @@ async function turn(page: Page, id: string, text: string): Promise<void> {
 
 const press = (page: Page, name: string) => page.getByRole("button", { name, exact: true }).click();
 
-describe.each([
+/** On a phone, too, with LONG=1. */
+const WHERE = [
   ["a desk", DESK],
   ["a phone", PHONE],
-])("on %s", (_where, viewport) => {
+] as const;
+
+describe.each(WHERE.slice(0, tries(2, 1)))("on %s", (_where, viewport) => {
   const isPhone = viewport === PHONE;
 
   test("three plans are kept, taken over and undone, and a second profile that gets the link sees the same four columns", async () => {

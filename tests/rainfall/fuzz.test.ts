@@ -3,10 +3,11 @@ import { expect, it } from "vitest";
 import { readRainCsv } from "../../src/rainfall/import-csv.ts";
 import { readOwnGauge } from "../../src/rainfall/own-gauge.ts";
 import { seededRandom } from "../../src/rainfall/seeded-random.ts";
+import { tries } from "../tries.ts";
 
 const FOLDER = new URL("../fixtures/rain/", import.meta.url);
 const SEED = Number(process.env.FUZZ_SEED ?? 20_260_101);
-const RUNS = 20_000;
+const RUNS = tries(20_000);
 const PIECES = [
   ",",
   ";",
@@ -72,6 +73,6 @@ it(`${RUNS} mutated records never throw and always end in one of three states (s
     if (!Object.hasOwn(seen, gauge.state)) expect.unreachable(`${gauge.state} of ${JSON.stringify(text)}`);
   }
   expect(seen.ready + seen.ask + seen.refused).toBe(RUNS);
-  expect(Math.min(seen.ready, seen.ask, seen.refused)).toBeGreaterThan(500);
+  expect(Math.min(seen.ready, seen.ask, seen.refused)).toBeGreaterThan(RUNS / 40);
   expect(slowest).toBeLessThan(1000);
 });

@@ -8,6 +8,7 @@ import type { Box, DrawnTank, Label, Place } from "../../src/scene/place.ts";
 import { LEAST_HEIGHT, leastBreadth, vesselsDrawn } from "../../src/scene/tank-sizes.ts";
 import { textWidth } from "../../src/scene/text-block.ts";
 import { waterOrder } from "../../src/scene/water-order.ts";
+import { tries } from "../tries.ts";
 import { anyPlace, EMPTY, plainLine, plainPart, plainTank } from "./made-up.ts";
 
 const anySheet: fc.Arbitrary<Sheet> = fc
@@ -53,7 +54,7 @@ describe("nothing lies on what it must not", () => {
           }
         }
       }),
-      { numRuns: 150 },
+      { numRuns: tries(150) },
     );
   });
 
@@ -69,7 +70,7 @@ describe("nothing lies on what it must not", () => {
         for (const { box } of labelsOf(layout))
           for (const stroke of strokes) expect(passes(stroke, box)).toBe(false);
       }),
-      { numRuns: 100 },
+      { numRuns: tries(100) },
     );
   });
 
@@ -84,7 +85,7 @@ describe("nothing lies on what it must not", () => {
           for (const { box } of labelsOf(layout)) expect(passes([[x, y], end], box)).toBe(false);
         }
       }),
-      { numRuns: 100 },
+      { numRuns: tries(100) },
     );
   });
 
@@ -100,7 +101,7 @@ describe("nothing lies on what it must not", () => {
           for (const label of labelsOf(layout)) expect(overlaps(body, label.box)).toBe(false);
         }
       }),
-      { numRuns: 150 },
+      { numRuns: tries(150) },
     );
   });
 
@@ -113,7 +114,7 @@ describe("nothing lies on what it must not", () => {
           for (const other of marks.slice(index + 1))
             expect(Math.hypot(mark.x - other.x, mark.y - other.y)).toBeGreaterThanOrEqual(20);
       }),
-      { numRuns: 150 },
+      { numRuns: tries(150) },
     );
   });
 
@@ -126,7 +127,7 @@ describe("nothing lies on what it must not", () => {
           expect(drawn.get(part.id)?.hits.length).toBeGreaterThan(0);
         for (const part of standing) if (part.trouble) expect(drawn.get(part.id)?.mark).not.toBeNull();
       }),
-      { numRuns: 150 },
+      { numRuns: tries(150) },
     );
   });
 
@@ -139,7 +140,7 @@ describe("nothing lies on what it must not", () => {
         );
         for (const d of [...paths, ground?.area ?? ""]) expect(d).not.toMatch(/NaN|Infinity|undefined/);
       }),
-      { numRuns: 150 },
+      { numRuns: tries(150) },
     );
   });
 });
@@ -182,9 +183,9 @@ describe("a bigger tank is bigger", () => {
             expect(one.all / other.all / (one.volume / other.volume)).toBeCloseTo(1, 6);
           }
       }),
-      { numRuns: 200 },
+      { numRuns: tries(200) },
     );
-    expect(compared).toBeGreaterThan(50);
+    expect(compared).toBeGreaterThan(tries(50));
   });
 
   test("three are drawn three, and six six", () => {
@@ -244,7 +245,7 @@ describe("one arrangement at every width", () => {
         };
         expect(order(PHONE)).toEqual(order({ ...DESK, width: 1500 }));
       }),
-      { numRuns: 100 },
+      { numRuns: tries(100) },
     );
   });
 
@@ -266,7 +267,7 @@ describe("one arrangement at every width", () => {
               Math.abs(groundY(ground, box.x + 1) - groundY(ground, box.x + box.width - 1)),
             ).toBeLessThan(0.2);
       }),
-      { numRuns: 150 },
+      { numRuns: tries(150) },
     );
   });
 
@@ -370,7 +371,7 @@ describe("heights are to scale", () => {
             expect(spot?.body.y).toBeCloseTo(y(tank.ground + tank.stand + tank.height), 6);
         }
       }),
-      { numRuns: 150 },
+      { numRuns: tries(150) },
     );
   });
 
@@ -446,8 +447,12 @@ describe("what is drawn where", () => {
       lines: many.slice(1).map((index) => plainLine(`line_${index}`, `tank_${index - 1}`, `tank_${index}`)),
       beds: many.map((index) => ({ ...plainPart(`bed_${index}`, `Bed ${index}`), covered: index % 2 === 0 })),
     };
-    const start = performance.now();
-    for (const sheet of [PHONE, DESK]) layoutPlace(place, sheet);
-    expect(performance.now() - start).toBeLessThan(200);
+    const work = () => {
+      const before = process.cpuUsage();
+      for (const sheet of [PHONE, DESK]) layoutPlace(place, sheet);
+      return process.cpuUsage(before).user / 1000;
+    };
+    // Work, not time, and the best of three: on a busy machine, and while it is still being compiled, a first one tells little.
+    expect(Math.min(work(), work(), work())).toBeLessThan(200);
   });
 });

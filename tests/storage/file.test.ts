@@ -7,6 +7,7 @@ import { worksheetFromFileText } from "../../src/storage/file.ts";
 import { worksheetToFileText } from "../../src/storage/file-text.ts";
 import { packRecord, unpackRecord } from "../../src/storage/packed-record.ts";
 import { fixture, fixtureText } from "../document/made-up.ts";
+import { tries } from "../tries.ts";
 import { madeUpRecord } from "./made-up.ts";
 
 const withRecord = (key: string) => setGiven(fixture(), "weather", "record", { value: key, unit: "" });
@@ -26,7 +27,7 @@ describe("a record as plain data", () => {
     { weight: 1, arbitrary: fc.constant(Number.NaN) },
   );
 
-  test("1,000 of any depths read back to the last bit, under the same key", () => {
+  test(`${tries(1000)} of any depths read back to the last bit, under the same key`, () => {
     fc.assert(
       fc.property(fc.array(depth, { minLength: 1, maxLength: 60 }), fc.boolean(), (rain, warm) => {
         const record = madeUpRecord(rain, warm);
@@ -34,7 +35,7 @@ describe("a record as plain data", () => {
         expect(back).toEqual(record);
         expect(back && recordKey(back)).toBe(record.key);
       }),
-      { numRuns: 1000 },
+      { numRuns: tries(1000) },
     );
   });
 
@@ -124,7 +125,7 @@ describe("a worksheet as a file", () => {
     expect(reading).toMatchObject({ ok: false, problems: [{ path: "line 2, column 10" }] });
   });
 
-  test("3,000 files with a piece changed never throw", () => {
+  test(`${tries(3000)} files with a piece changed never throw`, () => {
     const text = worksheetToFileText(
       withRecord(record.key),
       new Map([[record.key, madeUpRecord([0.001, 0.002])]]),
@@ -134,6 +135,6 @@ describe("a worksheet as a file", () => {
       const reading = worksheetFromFileText(text.slice(0, from) + put + text.slice(from + length), recordKey);
       if (!reading.ok) expect(reading.problems[0]?.message).not.toBe("");
     });
-    fc.assert(altered, { numRuns: 3000 });
+    fc.assert(altered, { numRuns: tries(3000) });
   });
 });

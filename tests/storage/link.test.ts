@@ -15,6 +15,7 @@ import {
 import { isWorksheetLink } from "../../src/storage/link-mark.ts";
 import { fromLetters, toLetters } from "../../src/storage/squeeze.ts";
 import { anyEntry, fixture, ROLES } from "../document/made-up.ts";
+import { tries } from "../tries.ts";
 import { madeUpRecord } from "./made-up.ts";
 
 const NOTHING: LinkOptions = { records: new Map(), normals: null, exactPlace: true, notes: true };
@@ -58,7 +59,7 @@ describe("a worksheet as a link", () => {
     expect(bare.worksheet).not.toHaveProperty("notes");
   });
 
-  test("200 worksheets of any entries come back the same", async () => {
+  test(`${tries(200)} worksheets of any entries come back the same`, async () => {
     await fc.assert(
       fc.asyncProperty(fc.dictionary(fc.stringMatching(/^[a-z]{1,9}$/), anyEntry), async (entries) => {
         // Prototype names are refused on reading, so no worksheet on the page can have them.
@@ -68,7 +69,7 @@ describe("a worksheet as a link", () => {
           sheet = setGiven(sheet, "blue_tank", name, entry);
         expect((await opened((await made(sheet)).fragment)).worksheet).toEqual(sheet);
       }),
-      { numRuns: 200 },
+      { numRuns: tries(200) },
     );
   });
 
@@ -162,11 +163,12 @@ describe("a link that is wrong", () => {
   test("a bomb of 200 MB in 200 kB is stopped after its first megabyte", async () => {
     const bomb = packed("0".repeat(200_000_000));
     expect(bomb.length).toBeLessThan(300_000);
-    const before = performance.now();
+    const before = process.cpuUsage();
     expect(await reasonOf(bomb)).toBe(
       "This link unpacks to more than a worksheet can be. It was not opened.",
     );
-    expect(performance.now() - before).toBeLessThan(1000);
+    // A second of work, whatever else the machine does: all of it would be several.
+    expect(process.cpuUsage(before).user / 1e6).toBeLessThan(1);
   });
 
   test("a text at the limit is still looked at, one past it is not", async () => {
@@ -181,7 +183,7 @@ describe("a link that is wrong", () => {
     );
   });
 
-  test("2,000 links cut or changed somewhere never throw and never read as another worksheet", async () => {
+  test(`${tries(2000)} links cut or changed somewhere never throw and never read as another worksheet`, async () => {
     const sheet = withRecord("");
     const { fragment } = await made(sheet);
     const letters = fc.string({ unit: fc.constantFrom(..."ABCxyz019-_$ "), maxLength: 4 });
@@ -194,11 +196,11 @@ describe("a link that is wrong", () => {
         if (reading.ok) expect(reading.worksheet).toEqual(sheet);
         else expect(reading.problems[0]?.message).not.toBe("");
       }),
-      { numRuns: 2000 },
+      { numRuns: tries(2000) },
     );
   });
 
-  test("1,000 of any text never throw", async () => {
+  test(`${tries(1000)} of any text never throw`, async () => {
     await fc.assert(
       fc.asyncProperty(
         fc.string({ unit: "binary", maxLength: 200 }),
@@ -208,7 +210,7 @@ describe("a link that is wrong", () => {
           expect(reading.ok).toBe(false);
         },
       ),
-      { numRuns: 1000 },
+      { numRuns: tries(1000) },
     );
   });
 });

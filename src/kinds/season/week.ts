@@ -9,10 +9,14 @@ import { readHappened } from "../../season/happened.ts";
 import type { LeftOut, SeasonInput } from "../../season/input.ts";
 import { type BedWeek, type WeekAnswer, type WeekGiven, weekPlan } from "../../season/week-plan.ts";
 import { isoDate, parseIsoDate } from "../../units/calendar.ts";
+import { HOUR } from "../../units/constants.ts";
 import { choice, given, hidden, text } from "../rows.ts";
 import { driverOf } from "./drivers.ts";
 
 const DAYS = 7;
+
+/** A level of today is taken as read so early where nobody knows when: our definition [s]. */
+const DAWN = 6 * HOUR;
 
 function numbersOf(cards: readonly CardView[], row: string): Readonly<Record<string, number>> {
   return Object.fromEntries(
@@ -35,6 +39,7 @@ function daysOf(cards: readonly CardView[], row: string): Readonly<Record<string
 function knownToday(input: ModelInput): Outcome {
   const today = parseIsoDate(wordOrNull(input, "site.today") ?? "");
   if (today === null) return { none: "no day given for today" };
+  const all = readHappened(wordOrNull(input, "site.happened") ?? "");
   const known: WeekGiven = {
     today,
     days: DAYS,
@@ -43,7 +48,10 @@ function knownToday(input: ModelInput): Outcome {
     dippedOn: daysOf(input.cards["tank"] ?? [], "dipped_on"),
     charges: {},
     lastSoaked: daysOf(input.cards["bed"] ?? [], "last_soaked"),
-    happened: readHappened(wordOrNull(input, "site.happened") ?? ""),
+    dawn: DAWN,
+    // That a bed was held back moved no water.
+    happened: all.filter(({ what }) => what !== "held"),
+    heldBack: all.flatMap(({ what, date, where }) => (what === "held" && date === today ? [where] : [])),
     dipDoubt: numberOrNull(input, "dip_doubt") ?? 0,
     forecast: readForecastText(wordOrNull(input, "forecast") ?? "", today),
   };

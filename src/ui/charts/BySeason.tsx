@@ -60,10 +60,10 @@ function Sheet(props: { readonly days: readonly CalendarDay[]; readonly words: s
         {(frame) => (
           <rect
             class="under-finger"
-            width={frame.width}
-            height={frame.height}
-            onPointerMove={(event) => tell(frame, event)}
-            onPointerDown={(event) => tell(frame, event)}
+            width={frame().width}
+            height={frame().height}
+            onPointerMove={(event) => tell(frame(), event)}
+            onPointerDown={(event) => tell(frame(), event)}
           />
         )}
       </Chart>

@@ -1,6 +1,6 @@
 // A chart as `scene/plot.ts` draws it, as wide as its place; what is laid over it gets its frame. Beside it its table.
 
-import { createMemo, createSignal, For, type JSX, Show } from "solid-js";
+import { type Accessor, createMemo, createSignal, For, Index, type JSX, Show } from "solid-js";
 import { type DrawnPlot, drawPlot, type Plot, type PlotTable } from "../../scene/plot.ts";
 import type { Frame } from "../../scene/plot-marks.ts";
 import { createElementWidth } from "./element-width.ts";
@@ -13,13 +13,13 @@ const SIZE = 13;
 export type Margin = { readonly above?: number; readonly below?: number; readonly right?: number };
 
 function Ticks(props: { readonly drawn: DrawnPlot }) {
-  const { frame } = props.drawn;
+  const frame = () => props.drawn.frame;
   return (
     <>
-      <For each={props.drawn.up}>
-        {(tick) => <line class="plot-grid" x1="0" x2={frame.width} y1={tick.y} y2={tick.y} />}
-      </For>
-      <line class="plot-foot" x1="0" x2={frame.width} y1={frame.height} y2={frame.height} />
+      <Index each={props.drawn.up}>
+        {(tick) => <line class="plot-grid" x1="0" x2={frame().width} y1={tick().y} y2={tick().y} />}
+      </Index>
+      <line class="plot-foot" x1="0" x2={frame().width} y1={frame().height} y2={frame().height} />
     </>
   );
 }
@@ -27,48 +27,54 @@ function Ticks(props: { readonly drawn: DrawnPlot }) {
 function TickWords(props: { readonly drawn: DrawnPlot }) {
   return (
     <>
-      <For each={props.drawn.up}>
+      <Index each={props.drawn.up}>
         {(tick) => (
-          <text class="plot-tick" x="0" y={tick.words}>
-            {tick.label}
+          <text class="plot-tick" x="0" y={tick().words}>
+            {tick().label}
           </text>
         )}
-      </For>
-      <For each={props.drawn.across}>
+      </Index>
+      <Index each={props.drawn.across}>
         {(tick) => (
           <text
             class="plot-tick"
-            x={tick.x}
+            x={tick().x}
             y={props.drawn.frame.height + 17}
-            text-anchor={tick.anchor as "middle"}
+            text-anchor={tick().anchor as "middle"}
           >
-            {tick.label}
+            {tick().label}
           </text>
         )}
-      </For>
+      </Index>
     </>
   );
 }
 
 function Marks(props: { readonly drawn: DrawnPlot }) {
-  const { frame } = props.drawn;
+  const height = () => props.drawn.frame.height;
   return (
-    <For each={props.drawn.marks}>
-      {({ mark, x, y, words, leader }) => (
-        <g class={`plot-mark ${mark.tone}`}>
-          <Show when={y === null || mark.stem}>
-            <line classList={{ stem: mark.stem === true }} x1={x} x2={x} y1={y ?? -4} y2={frame.height} />
+    <Index each={props.drawn.marks}>
+      {(at) => (
+        <g class={`plot-mark ${at().mark.tone}`}>
+          <Show when={at().y === null || at().mark.stem}>
+            <line
+              classList={{ stem: at().mark.stem === true }}
+              x1={at().x}
+              x2={at().x}
+              y1={at().y ?? -4}
+              y2={height()}
+            />
           </Show>
-          <Show when={leader}>{(d) => <path class="leader" d={d()} />}</Show>
-          <Show when={y !== null && mark.dot !== "none"}>
-            <circle classList={{ hollow: mark.dot === "hollow" }} cx={x} cy={y ?? 0} r="5" />
+          <Show when={at().leader}>{(d) => <path class="leader" d={d()} />}</Show>
+          <Show when={at().y !== null && at().mark.dot !== "none"}>
+            <circle classList={{ hollow: at().mark.dot === "hollow" }} cx={at().x} cy={at().y ?? 0} r="5" />
           </Show>
-          <text x={words.x} y={words.y} text-anchor="middle">
-            {mark.label}
+          <text x={at().words.x} y={at().words.y} text-anchor="middle">
+            {at().mark.label}
           </text>
         </g>
       )}
-    </For>
+    </Index>
   );
 }
 
@@ -87,7 +93,8 @@ export function Chart(props: {
   readonly table?: PlotTable;
   /** A picture, unless what is laid over it answers to keys. */
   readonly role?: "img" | "group";
-  readonly children?: (frame: Frame) => JSX.Element;
+  /** Made once; what is in it follows the frame. */
+  readonly children?: (frame: Accessor<Frame>) => JSX.Element;
 }) {
   const { width, watch } = createElementWidth(WIDTH);
   const drawn = createMemo(() => {
@@ -104,17 +111,11 @@ export function Chart(props: {
         role={props.role ?? (props.children ? "group" : "img")}
         aria-label={props.words}
       >
-        <Show when={drawn()} keyed>
-          {(now) => (
-            <>
-              <Ticks drawn={now} />
-              <For each={now.shapes}>{(shape) => <path class={shape.look} d={shape.d} />}</For>
-              <TickWords drawn={now} />
-              <Marks drawn={now} />
-            </>
-          )}
-        </Show>
-        {props.children?.(drawn().frame)}
+        <Ticks drawn={drawn()} />
+        <Index each={drawn().shapes}>{(shape) => <path class={shape().look} d={shape().d} />}</Index>
+        <TickWords drawn={drawn()} />
+        <Marks drawn={drawn()} />
+        {props.children?.(() => drawn().frame)}
       </svg>
       <Show when={props.table}>{(table) => <TableBehind table={table()} />}</Show>
     </div>

@@ -1,6 +1,6 @@
 // The place from the side: one order at every width, heights to scale; each thing opens its part.
 
-import { For, Show } from "solid-js";
+import { Index, Show } from "solid-js";
 import { useSheet } from "../sheet.ts";
 import { createElementSize } from "./element-size.ts";
 import { Paper } from "./Paper.tsx";
@@ -18,7 +18,7 @@ function InWords(props: { readonly scene: SceneModel }) {
       <summary>In words</summary>
       <div>
         <ul>
-          <For each={props.scene.spoken()}>{(sentence) => <li>{sentence.text}</li>}</For>
+          <Index each={props.scene.spoken()}>{(sentence) => <li>{sentence().text}</li>}</Index>
         </ul>
         <Show when={sheet.givesOut()}>{(said) => <p class="gives-out">{said()}</p>}</Show>
         <p>

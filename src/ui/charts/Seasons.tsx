@@ -1,6 +1,6 @@
 // The strip of seasons: a bar of short days each, a green tick for none; pressing one, or arrow keys, choose the season.
 
-import { createMemo, For, Show } from "solid-js";
+import { createMemo, Index, Show } from "solid-js";
 import type { Frame } from "../../scene/plot-marks.ts";
 import type { Season } from "../../scene/stored-water.ts";
 import { seasonsPlot, seasonsTable, seasonWords, yearsWritten } from "../../scene/time-plots.ts";
@@ -97,19 +97,19 @@ function Choices(props: { readonly shown: YearShown; readonly frame: Frame }) {
   };
   return (
     <g role="radiogroup" aria-label="Season" onKeyDown={onKey} onClick={onPress}>
-      <For each={seasons()}>
+      <Index each={seasons()}>
         {(season, place) => (
           <One
-            season={season}
-            was={before().get(season.year) ?? null}
-            place={place()}
+            season={season()}
+            was={before().get(season().year) ?? null}
+            place={place}
             frame={props.frame}
-            chosen={place() === at()}
-            written={written()[place()] ?? false}
-            focusable={place() === Math.max(0, at())}
+            chosen={place === at()}
+            written={written()[place] ?? false}
+            focusable={place === Math.max(0, at())}
           />
         )}
-      </For>
+      </Index>
     </g>
   );
 }
@@ -118,11 +118,7 @@ export function Seasons(props: { readonly shown: YearShown }) {
   const sheet = useSheet();
   const both = () => ({ now: props.shown.seasons(), held: props.shown.heldSeasons() });
   const isPhone = () => sheet.looking.width() === "phone";
-  const table = () => {
-    const series = sheet.stored();
-    const around = (year: number) => props.shown.around(year) ?? { from: 0, to: 0 };
-    return series ? seasonsTable(both(), series, around, sheet.showOptions()) : null;
-  };
+  const around = (year: number) => props.shown.around(year) ?? { from: 0, to: 0 };
   const words = () => {
     const short = both().now.filter(({ daysShort }) => daysShort > 0).length;
     return `Short days, season by season: ${short} of ${both().now.length} seasons have any.`;
@@ -134,7 +130,9 @@ export function Seasons(props: { readonly shown: YearShown }) {
         <Show when={both().held}>
           <span class="aside">dashed: as held</span>
         </Show>
-        <Show when={table()}>{(rows) => <TableBehind table={rows()} />}</Show>
+        <Show when={sheet.stored()}>
+          {(series) => <TableBehind table={seasonsTable(both(), series(), around, sheet.showOptions())} />}
+        </Show>
       </header>
       <Chart
         plot={seasonsPlot(both())}
@@ -142,7 +140,7 @@ export function Seasons(props: { readonly shown: YearShown }) {
         height={isPhone() ? 24 : 42}
         margin={{ above: 6, below: BELOW }}
       >
-        {(frame) => <Choices shown={props.shown} frame={frame} />}
+        {(frame) => <Choices shown={props.shown} frame={frame()} />}
       </Chart>
     </section>
   );

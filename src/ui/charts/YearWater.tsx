@@ -155,7 +155,7 @@ export function YearWater(props: {
       >
         {(frame) => (
           <DaySlider
-            frame={frame}
+            frame={frame()}
             span={props.span}
             day={day()}
             name="Day that the drawing shows"

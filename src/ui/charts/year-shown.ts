@@ -1,7 +1,7 @@
 // The season and the day that the drawing and the charts of the record show.
 
 import { type Accessor, createMemo } from "solid-js";
-import { isReady, valueIn, wordIn } from "../../graph/readers.ts";
+import { isReady, shownIn, wordIn } from "../../graph/readers.ts";
 import {
   dayIn,
   midSeason,
@@ -42,7 +42,8 @@ export function createYearShown(sheet: Sheet): YearShown {
   const seasons = createMemo(() => seasonsIn(sheet.result));
   const heldSeasons = createMemo(() => (sheet.held() ? seasonsIn(sheet.heldResult) : null));
   const worst = createMemo(() => {
-    const value = valueIn(sheet.result("season.worst_season"));
+    // While the next run is on the way the year that is shown stays.
+    const value = shownIn(sheet.result("season.worst_season"));
     return typeof value === "number" ? value : null;
   });
   const year = createMemo<number | null>(() => {
@@ -62,10 +63,14 @@ export function createYearShown(sheet: Sheet): YearShown {
     const [start, end] = datesOf(sheet);
     return series ? midSeason(series, one, start, end) : null;
   };
-  const span = createMemo(() => {
-    const one = year();
-    return one === null ? null : around(one);
-  });
+  const span = createMemo<Year | null>(
+    () => {
+      const one = year();
+      return one === null ? null : around(one);
+    },
+    null,
+    { equals: (before, now) => before?.from === now?.from && before?.to === now?.to },
+  );
   const dipped = createMemo(() =>
     sheet.worksheet().cards.some(({ id }) => isReady(sheet.result(`${id}.level_today`))),
   );

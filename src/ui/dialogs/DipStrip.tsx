@@ -5,7 +5,9 @@ import { Portal } from "solid-js/web";
 import type { Card } from "../../document/worksheet.ts";
 import { isReady, valueIn } from "../../graph/readers.ts";
 import { type DipPiece, dipStripOf } from "../../scene/dip-strip.ts";
+import type { ToldStick } from "../../telling/stick.ts";
 import { unitFor, unitLabel } from "../../units/show.ts";
+import { useSeasonAnswer } from "../field/use-season-answer.ts";
 import { useSheet } from "../sheet.ts";
 
 /** Of the strip, of a mark, of a mark with a number, and of the line to check the print by [mm]. */
@@ -37,16 +39,59 @@ function Piece(props: { readonly piece: DipPiece; readonly unit: string; readonl
           </>
         )}
       </For>
+      <For each={piece.months}>
+        {(mark) => (
+          <>
+            <line class="mark month" x1={WIDTH - SHORT} x2={WIDTH} y1={mark.y} y2={mark.y} />
+            <text class="month" x={WIDTH - 1} y={Math.max(4, mark.y - 0.8)}>
+              {mark.label}
+            </text>
+          </>
+        )}
+      </For>
     </svg>
+  );
+}
+
+/** What the marks of the months mean, how they were found, and how each past year would have gone by them. */
+function Stick(props: { readonly told: ToldStick }) {
+  return (
+    <>
+      <p>
+        <b>{props.told.rule}</b> {props.told.over}
+      </p>
+      <p>{props.told.tuned}</p>
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">Season</th>
+            <th scope="col">Lost by the marks</th>
+            <th scope="col">By the sheet's days</th>
+          </tr>
+        </thead>
+        <tbody>
+          <For each={props.told.years}>
+            {(year) => (
+              <tr>
+                <th scope="row">{year.year}</th>
+                <td>{year.loss}</td>
+                <td>{year.plain}</td>
+              </tr>
+            )}
+          </For>
+        </tbody>
+      </table>
+    </>
   );
 }
 
 function Sheets(props: { readonly card: Card; readonly row: string }) {
   const sheet = useSheet();
+  const stick = useSeasonAnswer((answers) => answers.stick(props.card.id));
   const strip = createMemo(() => {
     const result = sheet.result(`${props.card.id}.${props.row}`);
     const unit = unitFor("volume", sheet.showOptions().units);
-    return isReady(result) ? dipStripOf(valueIn(result), unit) : null;
+    return isReady(result) ? dipStripOf(valueIn(result), unit, stick.answer()?.marks) : null;
   });
   return (
     <Show when={strip()} fallback={<p>What this tank holds is not known yet.</p>}>
@@ -70,6 +115,9 @@ function Sheets(props: { readonly card: Card; readonly row: string }) {
             Cut along the edges. Glue the pieces on end to end, the first with its 0 at the end that stands on
             the floor.
           </p>
+          <Show when={stick.answer()} fallback={<p>{stick.failure()}</p>}>
+            {(told) => <Stick told={told()} />}
+          </Show>
           <ol class="pieces">
             <For each={whole().pieces}>
               {(piece, index) => (

@@ -93,10 +93,12 @@ function MadeLink() {
   const sheet = useSheet();
   const [exactPlace, setExactPlace] = createSignal(false);
   const [withoutRecord, setWithoutRecord] = createSignal(false);
+  const [withNotes, setWithNotes] = createSignal(false);
   const [made] = createResource(
     () => ({
       exactPlace: exactPlace(),
       withoutRecord: withoutRecord(),
+      withNotes: withNotes(),
       worksheet: sheet.worksheet(),
     }),
     (wish) => sheet.keep.link(wish),
@@ -122,6 +124,9 @@ function MadeLink() {
           checked={withoutRecord()}
           onCheck={setWithoutRecord}
         />
+      </Show>
+      <Show when={(sheet.worksheet().notes ?? []).length > 0}>
+        <Check label="with what I noted in season" checked={withNotes()} onCheck={setWithNotes} />
       </Show>
       <Show when={good()}>{(link) => <Link made={link()} onLeaveOut={() => setWithoutRecord(true)} />}</Show>
       <Show when={bad()}>{(reason) => <p class="wrong">{reason()}</p>}</Show>

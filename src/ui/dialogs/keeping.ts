@@ -19,12 +19,14 @@ export type LinkWish = {
   readonly exactPlace: boolean;
   /** Monthly figures in the stead of the record. */
   readonly withoutRecord: boolean;
+  /** What was noted goes along. */
+  readonly withNotes: boolean;
 };
 
 /** From where a link to this page opens; a file's page has none that leads anywhere. */
 export type Reach = "anywhere" | "house" | "computer" | "file";
 
-export type TableName = "quantities" | "shopping" | "days" | "rain";
+export type TableName = "quantities" | "shopping" | "days" | "rain" | "notes";
 
 /** A worksheet that somebody sent. */
 export type Received = {

@@ -11,7 +11,7 @@ import type { FieldPageProps } from "./pages.ts";
 import { Tanks } from "./Tanks.tsx";
 
 /** How long it lasts, and how long it did before the last note. */
-function Lasts() {
+function Lasts(props: { readonly hasTanks: boolean }) {
   const sheet = useSheet();
   const { lasts, before, lasting } = useNoting();
   const working = () => sheet.working() || lasting()?.working() === true;
@@ -26,7 +26,16 @@ function Lasts() {
   };
   return (
     <div class="field-lasts" aria-live="polite" classList={{ working: working() }}>
-      <Show when={said()} fallback={<p>Dip a tank, and it is told how long the water lasts.</p>}>
+      <Show
+        when={said()}
+        fallback={
+          <p>
+            {props.hasTanks
+              ? "Dip a tank, and it is told how long the water lasts."
+              : "No tank stands on the sheet yet."}
+          </p>
+        }
+      >
         {(held) => (
           <>
             <p class="lead">
@@ -53,7 +62,7 @@ export function AtTheBed(props: FieldPageProps) {
   return (
     <>
       <div class="field-body at-the-bed">
-        <Lasts />
+        <Lasts hasTanks={tanks().length > 0} />
         <Tanks cards={tanks()} />
         <Show when={beds().length > 0} fallback={<p class="aside">No bed stands on the sheet yet.</p>}>
           <Beds cards={beds()} />

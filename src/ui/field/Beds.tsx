@@ -120,7 +120,7 @@ function Bed(props: { readonly card: Card }) {
               <button
                 type="button"
                 aria-label={`Watered ${volumes.words(volumes.said(volume()))}: ${props.card.title}`}
-                onClick={() => note(gave(props.card, volumes.said(volume())))}
+                onClick={() => note({ ...gave(props.card, volumes.said(volume())), sure: true })}
               >
                 Watered {volumes.words(volumes.said(volume()))}
               </button>
@@ -146,7 +146,11 @@ function Bed(props: { readonly card: Card }) {
 export function Beds(props: { readonly cards: readonly Card[] }) {
   return (
     <ul class="field-beds" aria-label="Beds">
-      <For each={props.cards}>{(card) => <Bed card={card} />}</For>
+      <For each={props.cards.map(({ id }) => id)}>
+        {(id) => (
+          <Show when={props.cards.find((card) => card.id === id)}>{(card) => <Bed card={card()} />}</Show>
+        )}
+      </For>
     </ul>
   );
 }

@@ -49,8 +49,8 @@ export function createMoving(stick: () => Stick, resting: () => Level, onNote: (
     move: (y: number, height: number): void => {
       if (!from) return;
       if (!from.taken && Math.abs(y - from.y) < REST) return;
-      // From here on, not from where it was put down: the level never jumps.
-      if (!from.taken) from = { ...from, y, taken: true };
+      // From where it left its rest, not from where it was put down: the level never jumps.
+      if (!from.taken) from = { ...from, y: from.y + Math.sign(y - from.y) * REST, taken: true };
       setMoving(levelMoved(stick(), from.level, (from.y - y) / height));
     },
   };

@@ -19,6 +19,8 @@ const PAGES: Partial<Record<FieldPageName, Component<FieldPageProps>>> = {
   bed: AtTheBed,
   lasts: lazy(async () => ({ default: (await import("./Lasts.tsx")).Lasts })),
   today: lazy(async () => ({ default: (await import("./Today.tsx")).Today })),
+  pour: lazy(async () => ({ default: (await import("./Pour.tsx")).Pour })),
+  notes: lazy(async () => ({ default: (await import("./Notes.tsx")).Notes })),
   year: lazy(async () => ({ default: (await import("./YearMoments.tsx")).YearMoments })),
 };
 

@@ -84,7 +84,7 @@ function Fan(props: { readonly from: FromToday; readonly drawn: Drawn }) {
       >
         {(frame) => (
           <DaySlider
-            frame={frame}
+            frame={frame()}
             span={span()}
             day={day()}
             name="Day that is read"

@@ -171,9 +171,11 @@ export function Tanks(props: { readonly cards: readonly Card[] }) {
   const sheet = useSheet();
   const [page, setPage] = createSignal(0);
   const isPaged = () => props.cards.length > A_PAGE;
-  const shown = createMemo(() =>
-    isPaged() ? props.cards.slice(page() * A_PAGE, (page() + 1) * A_PAGE) : props.cards,
-  );
+  // By their ids: a note makes a card anew, and its slider keeps the finger and the focus all the same.
+  const shown = createMemo(() => {
+    const ids = props.cards.map(({ id }) => id);
+    return isPaged() ? ids.slice(page() * A_PAGE, (page() + 1) * A_PAGE) : ids;
+  });
   const turn = (by: number): void => {
     const last = Math.ceil(props.cards.length / A_PAGE) - 1;
     setPage(Math.max(0, Math.min(last, page() + by)));
@@ -184,7 +186,7 @@ export function Tanks(props: { readonly cards: readonly Card[] }) {
     from = null;
     if (isPaged() && Math.abs(x) > SWIPE && Math.abs(x) > Math.abs(y)) turn(x < 0 ? 1 : -1);
   };
-  const vessel = (card: Card) => valueIn(sheet.result(`${card.id}.vessel`)) as Vessel | null;
+  const vessel = (id: string) => valueIn(sheet.result(`${id}.vessel`)) as Vessel | null;
   return (
     <>
       <ul
@@ -197,17 +199,21 @@ export function Tanks(props: { readonly cards: readonly Card[] }) {
         onPointerUp={swiped}
       >
         <For each={shown()}>
-          {(card) => (
-            <Show
-              when={vessel(card)}
-              fallback={
-                <li class="field-column">
-                  <h3>{card.title}</h3>
-                  <p class="aside">Its size is not known.</p>
-                </li>
-              }
-            >
-              {(held) => <Tank card={card} vessel={held()} />}
+          {(id) => (
+            <Show when={props.cards.find((card) => card.id === id)}>
+              {(card) => (
+                <Show
+                  when={vessel(id)}
+                  fallback={
+                    <li class="field-column">
+                      <h3>{card().title}</h3>
+                      <p class="aside">Its size is not known.</p>
+                    </li>
+                  }
+                >
+                  {(held) => <Tank card={card()} vessel={held()} />}
+                </Show>
+              )}
             </Show>
           )}
         </For>

@@ -5,7 +5,6 @@ import { inForce } from "../../document/note-order.ts";
 import type { Note } from "../../document/worksheet.ts";
 import type { WeekSpan } from "../../kinds/season/week.ts";
 import {
-  afterGiving,
   daysOf,
   gaveWords,
   leadAfter,
@@ -173,19 +172,14 @@ function Week(props: { readonly span: WeekSpan; readonly voice: Voice }) {
   const done = useDone(() => props.span.first);
   const days = () =>
     [props.span.first, props.span.last].map((day) => parseIsoDate(day) ?? 0) as [number, number];
-  const gave = () =>
-    done()
-      .filter(({ what }) => what === "gave")
-      .map(({ where, value = 0, unit = "gal" }) => ({ bed: where, volume: toSi(value, unit) }));
-  const plan = () => afterGiving(props.span, days()[0], gave());
   return (
     <>
       <p class="today-lead" aria-live="polite" classList={{ working: sheet.working() }}>
         {done().length > 0
-          ? leadAfter(plan(), days()[0], props.voice)
-          : leadOf(plan(), days()[0], props.voice)}
+          ? leadAfter(props.span, days()[0], props.voice)
+          : leadOf(props.span, days()[0], props.voice)}
       </p>
-      <For each={daysOf(plan(), ...days(), props.voice)}>
+      <For each={daysOf(props.span, ...days(), props.voice)}>
         {(day) => (
           <section>
             <h3 class="today-day">

@@ -1,8 +1,11 @@
 // What is noted on the pages of the season: said to be only once it is stored, set right by one touch, taken back.
 
 import { createContext, createSignal, For, type JSX, onCleanup, Show, useContext } from "solid-js";
+import { askOfNote } from "../../document/note-question.ts";
 import type { Note } from "../../document/worksheet.ts";
+import { valueIn } from "../../graph/readers.ts";
 import type { FromToday } from "../../telling/from-today.ts";
+import { showQuantity } from "../../units/show.ts";
 import { useSheet } from "../sheet.ts";
 import type { Lasting } from "./lasting.ts";
 
@@ -12,6 +15,8 @@ type Said = Omit<Note, "id" | "day" | "minute">;
 export type ToNote = {
   readonly said: Said;
   readonly words: string;
+  /** The sheet itself offers so much: nobody is asked whether it can be right. */
+  readonly sure?: true;
   readonly instead?: readonly Instead[];
 };
 
@@ -24,6 +29,12 @@ type Instead = {
 };
 
 type Noted = ToNote & { readonly id: string };
+
+/** A note that can hardly be right, before it counts; a choice without an act leaves it out. */
+type Asked = {
+  readonly question: string;
+  readonly choices: readonly { readonly label: string; readonly take?: () => void }[];
+};
 
 type Foot = { readonly state: "noting" | "noted" | "refused" | "undone"; readonly noted: Noted };
 
@@ -52,32 +63,68 @@ function useLasting() {
   return lasting;
 }
 
+/** What is to be asked of a note before it counts, and what each choice would note instead. */
+function useQuestion() {
+  const sheet = useSheet();
+  return (what: ToNote, note: (what: ToNote) => void): Asked | null => {
+    const said = { ...what.said, day: sheet.today() };
+    const asked = askOfNote(
+      {
+        worksheet: sheet.worksheet(),
+        value: (id) => valueIn(sheet.result(id)),
+        show: (si, measure) => showQuantity(si, measure, sheet.showOptions()),
+        today: sheet.today(),
+      },
+      said,
+    );
+    if (!asked) return null;
+    const choices = asked.choices.map(({ label, note: chosen }) => {
+      if (!chosen) return { label };
+      const { day: _today, minute: _now, ...rest } = chosen;
+      const other = chosen === said ? what : { said: rest, words: `${what.words}: ${label}` };
+      return { label, take: () => note(other) };
+    });
+    return { question: asked.question, choices };
+  };
+}
+
 function createNoting() {
   const sheet = useSheet();
   const [foot, setFoot] = createSignal<Foot | null>(null);
+  const [asked, setAsked] = createSignal<Asked | null>(null);
+  const question = useQuestion();
   const [before, setBefore] = createSignal<FromToday | null>(null);
   const lasting = useLasting();
   const lasts = () => lasting()?.settled() ?? null;
   const say = async (stored: Promise<boolean>, noted: Noted, done: Foot["state"]): Promise<void> => {
+    setAsked(null);
     setFoot({ state: "noting", noted });
     const state = (await stored) ? done : "refused";
     // The next note may be on its way already: then the foot is its own.
     if (foot()?.noted === noted) setFoot({ state, noted });
   };
+  const write = (what: ToNote, instead?: string): void => {
+    if (instead === undefined) setBefore(lasts());
+    const { id, stored } = sheet.edit.note(what.said, instead);
+    void say(stored, { ...what, id }, "noted");
+  };
   return {
     foot,
     lasting,
+    asked,
+    leave: () => setAsked(null),
     lasts,
     /** How long it lasted before the last note. */
     before,
-    /** Notes it, in the place of another where one is named. */
+    /** Notes it, in the place of another where one is named; what can hardly be right is asked about first. */
     note: (what: ToNote, instead?: string): void => {
-      if (instead === undefined) setBefore(lasts());
-      const { id, stored } = sheet.edit.note(what.said, instead);
-      void say(stored, { ...what, id }, "noted");
+      const doubt = what.sure ? null : question(what, (chosen) => write(chosen, instead));
+      if (doubt) setAsked(doubt);
+      else write(what, instead);
     },
     /** Brings a note of before back into the foot, to be set right or taken back. */
     recall: (id: string, what: ToNote): void => {
+      setAsked(null);
       setFoot({ state: "noted", noted: { ...what, id } });
     },
     undo: (): void => {
@@ -106,8 +153,24 @@ export function useNoting(): Noting {
   return noting;
 }
 
-/** The foot of every page of the season. */
-export function FieldFoot() {
+function Question(props: { readonly asked: Asked; readonly onLeave: () => void }) {
+  return (
+    <>
+      <p role="status">{props.asked.question}</p>
+      <div class="field-buttons asked">
+        <For each={props.asked.choices}>
+          {({ label, take }) => (
+            <button type="button" onClick={() => (take ? take() : props.onLeave())}>
+              {label}
+            </button>
+          )}
+        </For>
+      </div>
+    </>
+  );
+}
+
+function SaidNoted() {
   const { foot, note, undo } = useNoting();
   const sheet = useSheet();
   // What is held in a hand is a phone; what is broader may be anything.
@@ -115,7 +178,7 @@ export function FieldFoot() {
     sheet.looking.width() === "phone" ? FOOT_WORDS[state] : FOOT_WORDS[state].replace("phone", "device");
   const noted = () => (foot()?.state === "noted" ? foot()?.noted : undefined);
   return (
-    <div class="field-foot">
+    <>
       <p role="status">
         <Show when={foot()} fallback={"What you note stays here, and in the file."}>
           {(said) => (
@@ -141,6 +204,18 @@ export function FieldFoot() {
             </button>
           </div>
         )}
+      </Show>
+    </>
+  );
+}
+
+/** The foot of every page of the season. */
+export function FieldFoot() {
+  const { asked, leave } = useNoting();
+  return (
+    <div class="field-foot">
+      <Show when={asked()} fallback={<SaidNoted />}>
+        {(held) => <Question asked={held()} onLeave={leave} />}
       </Show>
     </div>
   );

@@ -1,6 +1,6 @@
 // What the chosen answers would be all along the axis of the number in hand. The axis is the slider.
 
-import { createMemo, For, Show } from "solid-js";
+import { createMemo, For, Index, Show } from "solid-js";
 import { numberIn, shownIn } from "../../graph/readers.ts";
 import {
   type AxisWord,
@@ -198,13 +198,13 @@ function AxisWords() {
   });
   return (
     <p class="axis-words" ref={watch}>
-      <For each={words()}>
+      <Index each={words()}>
         {(word) => (
-          <span class={word.look} style={{ left: `${word.left}px` }}>
-            {word.text}
+          <span class={word().look} style={{ left: `${word().left}px` }}>
+            {word().text}
           </span>
         )}
-      </For>
+      </Index>
     </p>
   );
 }

@@ -103,6 +103,11 @@ function NumberValue(props: { readonly turned: InHand; readonly row: NumberGiven
     return result?.state === "none" ? result.reason : "none";
   };
   let input: HTMLInputElement | undefined;
+  // After all else has changed: the browser lays the page out for what is written in a field that is selected.
+  createEffect(() => {
+    const text = hand.text() ?? typed.start();
+    if (input) input.value = text;
+  });
   // Where fingers type, a keyboard comes up with the focus and takes half of the screen: there it is asked for.
   onMount(() => {
     const left = sheet.typed(id);
@@ -129,7 +134,6 @@ function NumberValue(props: { readonly turned: InHand; readonly row: NumberGiven
         autocapitalize="off"
         spellcheck={false}
         enterkeyhint="done"
-        value={hand.text() ?? typed.start()}
         onFocus={(event) => event.currentTarget.select()}
         onInput={(event) => typed.setText(event.currentTarget.value)}
         onBlur={() => typed.enter()}

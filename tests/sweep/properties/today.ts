@@ -7,13 +7,14 @@ import { STEPPING } from "../../../src/season/gravity.ts";
 import type { SeasonInput } from "../../../src/season/input.ts";
 import { goingOn } from "../../../src/season/moment.ts";
 import { knownBeds, momentToday } from "../../../src/season/moment-today.ts";
+import { owedToday } from "../../../src/season/owed.ts";
 import { prepareSeason, runDays } from "../../../src/season/run.ts";
 import { seasonAround } from "../../../src/season/spans.ts";
 import type { SeasonState } from "../../../src/season/state.ts";
 import { usualMorning } from "../../../src/season/usual-morning.ts";
 import { waysOf } from "../../../src/season/ways.ts";
 import { type WeekGiven, weekPlan } from "../../../src/season/week-plan.ts";
-import { DAY } from "../../../src/units/constants.ts";
+import { DAY, HOUR } from "../../../src/units/constants.ts";
 import { type Dice, dice } from "../dice.ts";
 import { property } from "../harness.ts";
 import type { Worked } from "../worked.ts";
@@ -29,9 +30,20 @@ function givenOf(d: Dice, plan: SeasonInput, firstDay: number): WeekGiven | null
   const today = d.pick(days);
   const some = <Part extends { readonly id: string }>(parts: readonly Part[], of: (part: Part) => number) =>
     Object.fromEntries(parts.filter(() => d.chance(0.7)).map((part) => [part.id, of(part)]));
+  const gave = plan.beds.filter(() => d.chance(0.2));
   return {
     today,
     days: DAYS,
+    ...(d.chance(0.5) && { dawn: d.pick([0, 6 * HOUR]) }),
+    happened: gave.map(({ id }) => ({
+      date: today,
+      minute: d.pick([null, 360, 1200]),
+      side: null,
+      what: "gave" as const,
+      where: id,
+      amount: d.pick([0.01, 0.1]),
+      by: null,
+    })),
     drying: "usual",
     levels: some(plan.tanks, ({ vessel }) => vessel.height * d.pick([0, 0.05, 0.2, 0.5, 1])),
     charges: some(plan.batteries, () => d.pick([0, 0.1, 0.5, 1])),
@@ -46,6 +58,7 @@ function engineWeek(plan: SeasonInput, whole: SeasonState, given: WeekGiven) {
   const moment = momentToday(whole, given, (date) => usualMorning(plan, record, date));
   const weather = dryWeather(record, whole.eto, { today, last: today + DAYS - 1 }, "usual");
   const going = goingOn(plan, moment, weather, knownBeds(whole));
+  going.state.owed = owedToday(whole, given, (date) => usualMorning(plan, record, date), weather);
   runDays(going.state, STEPPING, { first: going.first, last: going.state.length - 1 });
   return { ...going, moment, weather };
 }

@@ -1,0 +1,148 @@
+// A note that can hardly be right, asked about with its choices before it is written down, and told where it stands in a file.
+
+import { parseIsoDate, parseMonthDay } from "../units/calendar.ts";
+import { parseUnit, toSi } from "../units/unit.ts";
+import type { Show } from "./note-words.ts";
+import type { Note, Worksheet } from "./worksheet.ts";
+
+type Said = Omit<Note, "id">;
+
+/** What may be noted instead; null: nothing. */
+export type NoteChoice = { readonly label: string; readonly note: Said | null };
+
+export type NoteQuestion = { readonly question: string; readonly choices: readonly NoteChoice[] };
+
+export type NoteAsking = {
+  readonly worksheet: Worksheet;
+  /** What a quantity holds; null where it holds nothing now. */
+  readonly value: (id: string) => unknown;
+  readonly show: Show;
+  /** `YYYY-MM-DD` */
+  readonly today: string;
+};
+
+/** More rain than this in a gauge is asked about [m]: our definition. */
+const MUCH_RAIN = 0.3;
+/** Rounding of what was typed and is held [-]. */
+const ROUNDING = 1e-6;
+
+const LEAVE: NoteChoice = { label: "Leave it out", note: null };
+
+const amountOf = ({ value, unit = "" }: Said): number | null =>
+  value === undefined || parseUnit(unit) === null ? null : toSi(value, unit);
+
+const titleOf = ({ worksheet }: NoteAsking, id: string): string =>
+  worksheet.cards.find((card) => card.id === id)?.title ?? id;
+
+/** How deep and how much a tank is [m, m3]; null where that is not known. */
+const vesselOf = ({ value }: NoteAsking, id: string) =>
+  value(`${id}.vessel`) as { readonly height: number; readonly volume: number } | null;
+
+function ofDay(asking: NoteAsking, note: Said): NoteQuestion | null {
+  const [day, today] = [parseIsoDate(note.day), parseIsoDate(asking.today)];
+  if (day === null || today === null || day <= today) return null;
+  const { minute: _later, ...rest } = note;
+  return {
+    question: `${note.day} is still to come. When was it?`,
+    choices: [{ label: "Today", note: { ...rest, day: asking.today } }, LEAVE],
+  };
+}
+
+function ofDip(asking: NoteAsking, note: Said): NoteQuestion | null {
+  const [vessel, depth] = [vesselOf(asking, note.where), amountOf(note)];
+  if (!vessel || depth === null || depth <= vessel.height * (1 + ROUNDING)) return null;
+  const title = titleOf(asking, note.where);
+  const { show } = asking;
+  const full = show(vessel.height, "depth");
+  return {
+    question: `Full, the water in ${title} stands at ${full}; this says ${show(depth, "depth")}. Which is it?`,
+    choices: [
+      { label: `Full, ${full}`, note: { ...note, value: vessel.height, unit: "m" } },
+      { label: "As I read it: the tank is deeper than it says", note },
+      LEAVE,
+    ],
+  };
+}
+
+/** Tanks that the water of a note went into or came out of. */
+function tanksOf({ worksheet, value }: NoteAsking, { what, where, by }: Said): readonly string[] {
+  if (what === "filled" || what === "took" || what === "timed") return [where];
+  const waterers = by === undefined ? (value(`${where}.watered_by`) ?? []) : [by];
+  const ids = (Array.isArray(waterers) ? waterers : [waterers]) as readonly string[];
+  return ids.flatMap((id) => {
+    const from = worksheet.cards.find((card) => card.id === id)?.givens["from"]?.value;
+    return typeof from === "string" ? [from] : [];
+  });
+}
+
+const OF_WATER: ReadonlySet<string> = new Set(["gave", "soaked", "filled", "took", "timed"]);
+
+function ofVolume(asking: NoteAsking, note: Said): NoteQuestion | null {
+  const volume = OF_WATER.has(note.what) ? amountOf(note) : null;
+  if (volume === null) return null;
+  const vessels = [...new Set(tanksOf(asking, note))].map((id) => ({ id, vessel: vesselOf(asking, id) }));
+  const known = vessels.flatMap(({ id, vessel }) => (vessel ? [{ id, holds: vessel.volume }] : []));
+  const holds = known.reduce((sum, one) => sum + one.holds, 0);
+  if (known.length === 0 || known.length < vessels.length || volume <= holds * (1 + ROUNDING)) return null;
+  const { show } = asking;
+  const names = known.map(({ id }) => titleOf(asking, id)).join(" and ");
+  return {
+    question: `${names} ${known.length === 1 ? "holds" : "hold"} ${show(holds, "volume")}; this says ${show(volume, "volume")}. Is that right?`,
+    choices: [{ label: `Yes, ${show(volume, "volume")}`, note }, LEAVE],
+  };
+}
+
+function ofRain({ show }: NoteAsking, note: Said): NoteQuestion | null {
+  const depth = note.what === "rain" ? amountOf(note) : null;
+  if (depth === null || depth <= MUCH_RAIN) return null;
+  return {
+    question: `${show(depth, "rain")} of rain in the gauge is more than falls in weeks in most places. Is the unit right?`,
+    choices: [{ label: `Yes, ${show(depth, "rain")}`, note }, LEAVE],
+  };
+}
+
+/** The first day of the year on which anything is planted in a bed, as a number that goes with the days [month and day]. */
+function firstPlanted({ value }: NoteAsking, bed: string): number | null {
+  const contents = value(`${bed}.contents`);
+  if (!Array.isArray(contents)) return null;
+  const days = (contents as readonly { readonly planted?: unknown }[]).flatMap(({ planted }) => {
+    const day = typeof planted === "string" ? parseMonthDay(planted) : null;
+    return day ? [day.month * 100 + day.day] : [];
+  });
+  return days.length === 0 ? null : Math.min(...days);
+}
+
+function ofSoak(asking: NoteAsking, note: Said): NoteQuestion | null {
+  if (note.what !== "soaked") return null;
+  const first = firstPlanted(asking, note.where);
+  const on = Number(note.day.slice(5, 7)) * 100 + Number(note.day.slice(8, 10));
+  if (first === null || on >= first) return null;
+  const planted = `${String(Math.floor(first / 100)).padStart(2, "0")}-${String(first % 100).padStart(2, "0")}`;
+  return {
+    question: `${titleOf(asking, note.where)} is planted on ${planted}; this soak was before. Is the day right?`,
+    choices: [{ label: `Yes, on ${note.day}`, note }, LEAVE],
+  };
+}
+
+/**
+ * What is to be asked before a note is written down.
+ *
+ * @returns null where nothing speaks against it
+ */
+export function askOfNote(asking: NoteAsking, note: Said): NoteQuestion | null {
+  return (
+    ofDay(asking, note) ??
+    (note.what === "dipped" ? ofDip(asking, note) : null) ??
+    ofVolume(asking, note) ??
+    ofRain(asking, note) ??
+    ofSoak(asking, note)
+  );
+}
+
+/** The questions of all notes in force, each with its day and part, for where nobody can choose. */
+export function questionsOf(asking: NoteAsking, inForce: readonly Note[]): readonly string[] {
+  return inForce.flatMap((note) => {
+    const asked = askOfNote(asking, note);
+    return asked ? [`Note of ${note.day}, ${titleOf(asking, note.where)}: ${asked.question}`] : [];
+  });
+}

@@ -1,0 +1,180 @@
+// Water all, hold back or give up: one sentence and its reason, what each choice would lose, what it means for each bed.
+
+import type { BedStanding } from "../season/advising.ts";
+import type { ChoiceName } from "../season/holding-choices.ts";
+import { calendarDate } from "../units/calendar.ts";
+import { dayName } from "../units/calendar-names.ts";
+import type { Show } from "./bed-day.ts";
+import { listed, wholeDays } from "./words/lists.ts";
+
+type Choice = {
+  readonly choice: ChoiceName;
+  /** Beds that it leaves dry. */
+  readonly beds: readonly string[];
+  /** Shares of all worth [-]; the second without rain, where there are no odds. */
+  readonly loss: number;
+  readonly lossIfDry: number | null;
+  readonly perBed: readonly {
+    readonly bed: string;
+    readonly shortDays: number;
+    readonly from: number | null;
+  }[];
+  /** In reach of the beds at the season's end [m3]. */
+  readonly left: number;
+};
+
+export type Advice = {
+  readonly kind: "odds" | "usual_and_dry";
+  readonly today: number;
+  readonly last: number;
+  readonly asking: readonly string[];
+  readonly choices: readonly Choice[];
+  readonly advised: ChoiceName;
+  readonly tie: boolean;
+  readonly why: {
+    readonly beds: readonly BedStanding[];
+    readonly held: string | null;
+    readonly pays: string | null;
+  };
+  readonly years: number;
+};
+
+export type NoAdvice = { readonly kind: "out_of_season" | "one_bed" };
+
+export type ToldChoice = {
+  readonly choice: ChoiceName;
+  readonly name: string;
+  /** "lose 6 %" */
+  readonly loses: string;
+  /** Of the one that loses most [-]. */
+  readonly bar: number;
+  readonly means: string;
+  readonly losesLeast: boolean;
+  /** Beds that it leaves dry. */
+  readonly beds: readonly string[];
+};
+
+export type ToldAdvice = {
+  /** What to do, and from which bed. */
+  readonly lead: { readonly what: string; readonly rest: string };
+  readonly reason: string;
+  readonly head: string;
+  readonly choices: readonly ToldChoice[];
+  readonly rests: string;
+  /** What is held back today if the advice is followed; null: it waters all, or nothing asks today. */
+  readonly holds: { readonly beds: readonly string[]; readonly label: string } | null;
+};
+
+type TitleOf = (id: string) => string;
+
+const on = (date: number): string => dayName(calendarDate(date));
+
+/** Shares as whole percent; one place more where two that differ would read alike. */
+function percents(shares: readonly number[]): readonly string[] {
+  const whole = shares.map((share) => Math.round(share * 100));
+  const isAlike = shares.some((share, at) =>
+    shares.some((other, place) => place > at && whole[at] === whole[place] && Math.abs(share - other) > 5e-4),
+  );
+  return shares.map((share, at) => {
+    if (isAlike) return `${(share * 100).toFixed(1)} %`;
+    return whole[at] === 0 && share > 5e-4 ? "under 1 %" : `${whole[at]} %`;
+  });
+}
+
+function nameOf({ choice, beds }: Choice, titleOf: TitleOf): string {
+  if (choice === "water_all") return "Water all";
+  return choice === "hold_back" ? "Hold back" : `Give up ${listed(beds.map(titleOf))}`;
+}
+
+/** "Tunnel never short; Long bed short on 16 days, from Jul 24". */
+function meansOf({ perBed, left, choice }: Choice, titleOf: TitleOf, { last }: Advice, show: Show): string {
+  const beds = perBed.map(({ bed, shortDays, from }) =>
+    shortDays === 0 || from === null
+      ? `${titleOf(bed)} ${shortDays === 0 ? "never short" : `short on ${wholeDays(shortDays)}`}`
+      : `${titleOf(bed)} short on ${wholeDays(shortDays)}, from ${on(from)}`,
+  );
+  const over = choice === "give_up" ? [`${show(left, "volume")} left over on ${on(last)}`] : [];
+  return [...beds, ...over].join("; ");
+}
+
+const waits = (spare: number | null): string => (spare === null ? "to the season's end" : wholeDays(spare));
+
+function spareOf({ why }: Advice, bed: string | null): number | null {
+  return why.beds.find((one) => one.bed === bed)?.spare ?? null;
+}
+
+function paysMost({ why }: Advice, titleOf: TitleOf, show: Show): string {
+  const best = why.beds.find(({ bed }) => bed === why.pays);
+  if (!best?.asks || why.pays === why.held) return "";
+  return `; ${titleOf(best.bed)} pays most for the next ${show(best.asks.volume, "volume")}`;
+}
+
+function reasonOf(advice: Advice, titleOf: TitleOf, show: Show): string {
+  const { advised, choices, tie } = advice;
+  if (tie)
+    return "What they lose differs by no more than the years can tell, or half or twice what one bed is to you turns it.";
+  const own = choices.find(({ choice }) => choice === advised);
+  const held = choices.find(({ choice }) => choice === "hold_back");
+  const bed = held?.beds.at(-1) ?? null;
+  if (advised === "hold_back" && bed !== null) {
+    const spare = spareOf(advice, bed);
+    const can =
+      spare === 0
+        ? `${titleOf(bed)} holds back growth from today on, and is worth less`
+        : `${titleOf(bed)} can wait: ${waits(spare)} in its soil`;
+    return `${can}${paysMost(advice, titleOf, show)}.`;
+  }
+  if (advised === "give_up" && own)
+    return `There is too little for all: what ${listed(own.beds.map(titleOf))} would get, the others are worth more with.`;
+  return bed === null ? "" : `Held back, ${titleOf(bed)} loses more than the others gain.`;
+}
+
+function leadOf({ tie, advised, choices }: Advice, titleOf: TitleOf): ToldAdvice["lead"] {
+  if (tie) return { what: "No telling them apart;", rest: "water all." };
+  const beds = choices.find(({ choice }) => choice === advised)?.beds ?? [];
+  if (advised === "water_all") return { what: "Water all.", rest: "" };
+  const what = advised === "hold_back" ? "Hold back" : "Give up";
+  return { what, rest: `${advised === "hold_back" ? "from " : ""}${listed(beds.map(titleOf))}.` };
+}
+
+function restsOf({ kind, years }: Advice, hasForecast: boolean): string {
+  const rain = hasForecast ? ", with the rain you expect" : "";
+  if (kind === "odds")
+    return `${years === 1 ? "1 past year" : `${years} past years`} from today on${rain}. Harvest lost by FAO-33, stage by stage.`;
+  return `Made-up weather: usual days, and days without rain${rain}. Harvest lost by FAO-33, stage by stage.`;
+}
+
+function holdsOf({ tie, advised, choices, asking }: Advice): ToldAdvice["holds"] {
+  if (tie || advised === "water_all") return null;
+  const own = choices.find(({ choice }) => choice === advised);
+  const beds = (own?.beds ?? []).filter((bed) => asking.includes(bed));
+  return beds.length === 0 ? null : { beds, label: "Hold back today" };
+}
+
+/** The advice in words. */
+export function adviceTold(advice: Advice, titleOf: TitleOf, show: Show, hasForecast: boolean): ToldAdvice {
+  const { choices, tie, advised, last, kind } = advice;
+  const losses = percents(choices.map(({ loss }) => loss));
+  const dry = percents(choices.map(({ lossIfDry }) => lossIfDry ?? 0));
+  const most = Math.max(...choices.map(({ loss, lossIfDry }) => lossIfDry ?? loss), 0);
+  return {
+    lead: leadOf(advice, titleOf),
+    reason: reasonOf(advice, titleOf, show),
+    head: `Lost by ${on(last)}`,
+    choices: choices.map((one, at) => ({
+      choice: one.choice,
+      name: nameOf(one, titleOf),
+      loses: kind === "odds" ? `lose ${losses[at]}` : `lose ${dry[at]} without rain`,
+      bar: most > 0 ? (one.lossIfDry ?? one.loss) / most : 0,
+      means: `${kind === "odds" ? "" : `In usual weather ${losses[at]}: `}${meansOf(one, titleOf, advice, show)}`,
+      losesLeast: !tie && one.choice === advised,
+      beds: one.beds,
+    })),
+    rests: restsOf(advice, hasForecast),
+    holds: holdsOf(advice),
+  };
+}
+
+/** Why nothing is advised. */
+export const noAdviceSaid = ({ kind }: NoAdvice): string =>
+  kind === "one_bed" ? "One bed alone has nobody to hold back for." : "Today lies outside the season.";

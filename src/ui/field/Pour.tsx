@@ -1,0 +1,153 @@
+// Water all, hold back or give up: the advice and its reason, what each would lose, and what each bed is to its grower.
+
+import { For, Index, Show } from "solid-js";
+import type { Card } from "../../document/worksheet.ts";
+import type { ChoiceGiven } from "../../graph/types.ts";
+import type { ToldAdvice, ToldChoice } from "../../telling/advice.ts";
+import { useSheet } from "../sheet.ts";
+import { FieldFoot, useNoting } from "./noting-here.tsx";
+import type { FieldPageProps } from "./pages.ts";
+import { useTold } from "./told.ts";
+import { useSeasonAnswer } from "./use-season-answer.ts";
+import "./pour.css";
+
+function Choice(props: { readonly told: ToldChoice }) {
+  return (
+    <li classList={{ least: props.told.losesLeast }}>
+      <p>
+        <b>{props.told.name}</b>
+        <Show when={props.told.losesLeast}>
+          <span class="least-word"> loses least</span>
+        </Show>
+        <b class="loses">{props.told.loses}</b>
+      </p>
+      <div class="loss-bar" aria-hidden="true">
+        <i style={{ width: `${props.told.bar * 100}%` }} />
+      </div>
+      <p class="means">{props.told.means}</p>
+    </li>
+  );
+}
+
+function Worth(props: { readonly card: Card; readonly row: ChoiceGiven }) {
+  const sheet = useSheet();
+  const word = () => {
+    const value = props.card.givens[props.row.name]?.value;
+    return typeof value === "string" ? value : props.row.default;
+  };
+  const own = () => props.card.givens["worth_weight"] !== undefined;
+  const pick = (value: string): void => {
+    sheet.edit.given(props.card, props.row, { value, unit: "" });
+    sheet.edit.settle();
+  };
+  return (
+    <li>
+      <h3>{props.card.title}</h3>
+      <div class="thirds" role="radiogroup" aria-label={`What ${props.card.title} is to you`}>
+        <For each={props.row.options}>
+          {(option) => (
+            <label>
+              <input
+                type="radio"
+                name={`worth-${props.card.id}`}
+                checked={word() === option.word}
+                onChange={() => pick(option.word)}
+              />
+              {option.label}
+            </label>
+          )}
+        </For>
+      </div>
+      <Show when={own()}>
+        <p class="aside">It has a number of its own on the sheet, which counts instead.</p>
+      </Show>
+    </li>
+  );
+}
+
+function Worths() {
+  const sheet = useSheet();
+  const beds = () =>
+    sheet.worksheet().cards.flatMap((card) => {
+      const row = sheet.kinds[card.kind]?.rows.find((one) => one.name === "worth");
+      return row?.row === "choice" ? [{ card, row }] : [];
+    });
+  return (
+    <section class="pour-worths">
+      <h2>What each bed is to you</h2>
+      <ul>
+        <Index each={beds()}>{(bed) => <Worth card={bed().card} row={bed().row} />}</Index>
+      </ul>
+    </section>
+  );
+}
+
+function Told(props: { readonly told: ToldAdvice }) {
+  return (
+    <>
+      <div class="pour-lead" aria-live="polite">
+        <p class="lead">
+          <b>{props.told.lead.what}</b> {props.told.lead.rest}
+        </p>
+        <p>{props.told.reason}</p>
+      </div>
+      <h2 class="pour-head">
+        {props.told.head} <span>share of what the beds are worth</span>
+      </h2>
+      <ul class="pour-choices">
+        <For each={props.told.choices}>{(told) => <Choice told={told} />}</For>
+      </ul>
+    </>
+  );
+}
+
+function Foot(props: { readonly told: ToldAdvice; readonly go: FieldPageProps["go"] }) {
+  const sheet = useSheet();
+  const told = useTold();
+  const { note } = useNoting();
+  const titleOf = (id: string) => sheet.worksheet().cards.find((card) => card.id === id)?.title ?? id;
+  const heldToday = (bed: string) => told.of(bed, "held").findLast(told.isToday);
+  const press = (beds: readonly string[]): void => {
+    const notes = beds.flatMap((bed) => heldToday(bed) ?? []);
+    if (notes.length === beds.length) {
+      for (const { id, where } of notes)
+        note({ said: { what: "undid", where, undoes: id }, words: `${titleOf(where)}, watered as it asks` });
+      return;
+    }
+    for (const where of beds)
+      if (!heldToday(where))
+        note({ said: { what: "held", where }, words: `${titleOf(where)}, held back today` });
+    props.go("today");
+  };
+  return (
+    <div class="pour-foot">
+      <p>{props.told.rests}</p>
+      <Show when={props.told.holds}>
+        {(holds) => (
+          <button type="button" onClick={() => press(holds().beds)}>
+            {holds().beds.every(heldToday) ? "✓ Held back today" : holds().label}
+          </button>
+        )}
+      </Show>
+    </div>
+  );
+}
+
+export function Pour(props: FieldPageProps) {
+  const { foot } = useNoting();
+  const { answer, working, failure } = useSeasonAnswer((answers) => answers.advice());
+  return (
+    <>
+      <div class="field-body" classList={{ working: working() }} aria-busy={working()}>
+        <Show when={answer()} fallback={<p class="pour-lead">{failure() || "Working it out ..."}</p>}>
+          {(told) => <Told told={told()} />}
+        </Show>
+        <Worths />
+      </div>
+      <Show when={answer()}>{(told) => <Foot told={told()} go={props.go} />}</Show>
+      <Show when={foot()}>
+        <FieldFoot />
+      </Show>
+    </>
+  );
+}

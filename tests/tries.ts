@@ -1,0 +1,7 @@
+// How often something made up by chance is tried: all of it with LONG=1, which `.ci/run` sets; in `npm test`, so that it
+// is run before every change, the first of the same row.
+
+const isLong = Boolean(process.env["LONG"]);
+
+/** All tries with LONG=1, else as many as are said, or a quarter. */
+export const tries = (all: number, usual: number = Math.ceil(all / 4)): number => (isLong ? all : usual);

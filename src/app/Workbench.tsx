@@ -1,6 +1,6 @@
 // One open worksheet: gives the components the sheet they stand in, and listens to keys and to the page being left.
 
-import { onCleanup } from "solid-js";
+import { createSignal, onCleanup, Show } from "solid-js";
 import { Page } from "../ui/page/Page.tsx";
 import { SheetContext } from "../ui/sheet.ts";
 import type { Laid, PageShared } from "./page-shared.ts";
@@ -11,6 +11,10 @@ export function Workbench(props: { readonly laid: Laid; readonly shared: PageSha
   // A worksheet laid open stays the same for as long as the bench stands; another one gets a bench of its own.
   const { sheet, session, typing } = createSheet(props.laid, props.shared);
   if (!props.laid.readOnly) enterLeft(sheet, props.shared.typed.of(props.laid.id));
+
+  // In a task of its own, so that a touch need not wait for both.
+  const [isWorked, setWorked] = createSignal(false);
+  const drawing = setTimeout(() => setWorked(true));
 
   const onKey = (event: KeyboardEvent): void => {
     if (!(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== "z") return;
@@ -37,6 +41,7 @@ export function Workbench(props: { readonly laid: Laid; readonly shared: PageSha
   window.addEventListener("pagehide", onGone);
   window.addEventListener("pageshow", props.shared.returns);
   onCleanup(() => {
+    clearTimeout(drawing);
     document.removeEventListener("keydown", onKey);
     document.removeEventListener("visibilitychange", onLeave);
     window.removeEventListener("pagehide", onGone);
@@ -45,7 +50,9 @@ export function Workbench(props: { readonly laid: Laid; readonly shared: PageSha
   });
   return (
     <SheetContext.Provider value={sheet}>
-      <Page />
+      <Show when={isWorked()}>
+        <Page />
+      </Show>
     </SheetContext.Provider>
   );
 }

@@ -23,6 +23,29 @@ const KEPT_MADE_UP = 4;
 /** Graph and results that belong together. */
 export type View = { readonly worksheet: Worksheet; readonly graph: Graph; readonly results: Results };
 
+/** What was made of worksheets before they were opened. */
+const ahead = new WeakMap<Worksheet, Pick<View, "graph"> & Partial<View>>();
+
+/**
+ * Works a worksheet out that may be opened next, in two short tasks, while the store is still being asked what is.
+ *
+ * @param isWanted whether nothing else has been opened meanwhile
+ */
+export function workAhead(worksheet: Worksheet, isWanted: () => boolean): void {
+  const applied = titlesApart(withSeen(worksheet, today()));
+  const results = (graph: Graph): void => {
+    if (!isWanted()) return;
+    const settled = { answers: new Map(), records: new Map(), elsewhere: isMadeUpKey };
+    ahead.set(worksheet, { graph, results: evaluate(graph, applied, settled) });
+  };
+  setTimeout(() => {
+    if (!isWanted()) return;
+    const graph = graphFor(applied, CARD_KINDS);
+    ahead.set(worksheet, { graph });
+    setTimeout(() => results(graph));
+  });
+}
+
 /**
  * The engine of one open worksheet.
  *
@@ -43,13 +66,13 @@ export function createEngine(
   };
   let client: WorkerClient | null = null;
 
-  const work = (worksheet: Worksheet, previous?: View): View => {
+  const work = (worksheet: Worksheet, previous?: Pick<View, "graph"> & Partial<View>): View => {
     const applied = titlesApart(withSeen(worksheet, today(), forecast()));
     const graph = graphFor(applied, CARD_KINDS, previous?.graph);
     return { worksheet: applied, graph, results: evaluate(graph, applied, settled, previous?.results) };
   };
   const ask = ({ results }: View): void => client?.ask(results.requests, (key) => records.get(key));
-  const [view, setView] = createSignal<View>(work(first));
+  const [view, setView] = createSignal<View>(work(first, ahead.get(first)));
 
   return {
     view,

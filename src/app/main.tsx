@@ -18,6 +18,7 @@ import { makeRecordShelf } from "../storage/record-shelf.ts";
 import { chanceId, makeShelf } from "../storage/shelf.ts";
 import { makeTypedTexts } from "../storage/typed-texts.ts";
 import { markBorrowed } from "./borrowed.ts";
+import { workAhead } from "./engine.ts";
 import { freeTitle } from "./free-title.ts";
 import { keepForOffline } from "./offline.ts";
 import { openOtherTabs } from "./other-tabs.ts";
@@ -43,6 +44,7 @@ const [laid, setLaid] = createSignal<Laid | null>(null);
 const [said, setSaid] = createSignal("");
 const [thrown, setThrown] = createSignal<Thrown | null>(null);
 
+const first = firstWorksheet();
 /** The first worksheet has one id in every tab: two fresh tabs show one sheet, not two. */
 const FIRST = "first";
 
@@ -77,21 +79,21 @@ const shared: PageShared = {
   openAnother: async () => {
     const listed = await shelf.list();
     for (const { id } of listed.ok ? listed.value : []) if (await openKept(id)) return;
-    await shelf.setCurrent(null);
+    // Nobody waits for the disk to see it.
+    void shelf.setCurrent(null);
     layFirst("");
   },
 };
 
 function layFirst(notice: string): void {
-  const first = notice === "";
   setLaid({
     id: FIRST,
     revision: 0,
-    worksheet: firstWorksheet(),
+    worksheet: first,
     records: [],
     notice,
     readOnly: false,
-    first,
+    first: notice === "",
   });
 }
 
@@ -192,13 +194,13 @@ const takenUp = Promise.all([takeUp({ notes, shelf, tab }), adoptTyped(notes, ty
 );
 
 /** What was worked on last: what a page that is gone left here, what this tab showed, what any tab kept last. */
-async function openLast(): Promise<boolean> {
+async function openLast(asked = shelf.current()): Promise<boolean> {
   const { sheet, refused } = await takenUp;
   if (refused) {
     await openRefused(refused);
     return true;
   }
-  const current = await shelf.current();
+  const current = await asked;
   const kept = current.ok ? current.value : null;
   for (const id of [sheet, tab.before?.sheet, kept]) if (id && (await openKept(id))) return true;
   return false;
@@ -206,8 +208,9 @@ async function openLast(): Promise<boolean> {
 
 /** What was worked on last, else the demo. */
 async function openUsual(): Promise<void> {
-  if (await openLast()) return;
-  const current = await shelf.current();
+  const asked = shelf.current();
+  if (await openLast(asked)) return;
+  const current = await asked;
   if (current.ok) await shared.openAnother();
   else layFirst(current.failure.text);
 }
@@ -258,3 +261,4 @@ addEventListener("beforeunload", (event) => {
 });
 addEventListener("hashchange", () => void fromAddress());
 void begin();
+workAhead(first, () => laid() === null);

@@ -92,7 +92,7 @@ function ranFrom(input: SeasonInput, record: DailyRecord, first: First, days: nu
       for (const { id: by, volume } of state.log?.days.get(id)?.[day]?.from ?? [])
         notes.push(happening("gave", id, first.date + day, volume, { minute: 600 + place, by }));
     });
-    notes.push(happening("rain", "site", first.date + day, rain[from + day] as number));
+    notes.push(happening("rain", "site", first.date + day, (rain[from + day] as number) * input.rainScale));
   }
   const again = state.beds.some(({ part: { id } }) =>
     state.log?.days.get(id)?.some(({ from }) => from.some(({ wait }) => wait > 0)),

@@ -41,6 +41,7 @@ function useUsual() {
 function useWatering() {
   const sheet = useSheet();
   const volumes = useVolumes();
+  const usual = useUsual();
   const means = (card: Card): Pick<Note, "by"> => {
     const watered = sheet.kinds[card.kind]?.watered;
     const ids = watered ? valueIn(sheet.result(`${card.id}.${watered.by}`)) : null;
@@ -51,6 +52,8 @@ function useWatering() {
   const gave = (card: Card, value: number, again = false): ToNote => ({
     said: { what: "gave", where: card.id, value, unit: volumes.unit(), ...means(card) },
     words: `${card.title}, ${volumes.words(value)}`,
+    // Its usual amount may be several tubfuls; what is more is asked about.
+    ...(value <= volumes.said(usual(card) ?? 0) ? { sure: true as const } : {}),
     instead: [
       { over: "half", label: volumes.words(value / 2), to: () => gave(card, value / 2) },
       { over: "double", label: volumes.words(value * 2), to: () => gave(card, value * 2) },
@@ -120,7 +123,7 @@ function Bed(props: { readonly card: Card }) {
               <button
                 type="button"
                 aria-label={`Watered ${volumes.words(volumes.said(volume()))}: ${props.card.title}`}
-                onClick={() => note({ ...gave(props.card, volumes.said(volume())), sure: true })}
+                onClick={() => note(gave(props.card, volumes.said(volume())))}
               >
                 Watered {volumes.words(volumes.said(volume()))}
               </button>

@@ -22,6 +22,10 @@ export function createQuestions(tools: InHandTools, pool: AskingPool) {
       const { createPlans } = await import("./plans.ts");
       return () => createPlans(tools, pool.asker());
     }),
+    lasting: later(async () => {
+      const { createLasting } = await import("./lasting.ts");
+      return () => createLasting(tools.session, pool.asker());
+    }),
     nextMoney: later(async () => {
       const { createNextMoney } = await import("./next-money.ts");
       return () => createNextMoney(tools, pool.asker());

@@ -1,7 +1,7 @@
 // `--from-today`: how long it lasts, and what to water today and in the week.
 
 import type { DailyRecord } from "../rainfall/record.ts";
-import type { Ahead, FromToday, Ranks } from "../season/from-today.ts";
+import type { Ahead, FromToday, Ranks } from "../season/odds.ts";
 import { type FromTodayAnswer, fromTodayOf } from "../studies/from-today.ts";
 import type { Whole } from "../studies/work-out.ts";
 import { lastsSaid, restsOn } from "../telling/from-today.ts";

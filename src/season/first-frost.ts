@@ -3,7 +3,7 @@
 import type { DailyRecord } from "../rainfall/record.ts";
 import { calendarDate, dayNumber } from "../units/calendar.ts";
 import { toSi } from "../units/unit.ts";
-import { dayAtRank } from "./from-today.ts";
+import { dayAtRank } from "./odds.ts";
 
 const FREEZING = toSi(0, "degC");
 /** Winters are counted from midsummer: July in the north, January in the south. */

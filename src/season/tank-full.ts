@@ -3,11 +3,11 @@
 import { DomainError } from "../physics/domain-error.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import type { SeasonFailure } from "./answer.ts";
-import { dayAtRank } from "./from-today.ts";
 import { STEPPING } from "./gravity.ts";
 import type { SeasonInput } from "./input.ts";
 import { goingOn } from "./moment.ts";
 import { knownBeds, momentToday, type TodayGiven } from "./moment-today.ts";
+import { dayAtRank } from "./odds.ts";
 import { prepareSeason, runDays } from "./run.ts";
 import { usualMorning } from "./usual-morning.ts";
 import { MANY_YEARS, type YearAhead, yearsAhead } from "./years-ahead.ts";

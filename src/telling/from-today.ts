@@ -1,10 +1,14 @@
 // How long it lasts from today, in one sentence, and what that rests on.
 
-import type { FromToday, Odds } from "../season/from-today.ts";
+import type { Forecast } from "../season/forecast.ts";
+import type { Ahead, FromToday, Odds, UsualAndDry } from "../season/odds.ts";
 import { MANY_YEARS } from "../season/years-ahead.ts";
 import { calendarDate } from "../units/calendar.ts";
 import { SHORT_MONTHS } from "../units/calendar-names.ts";
 import { capital, listed } from "./words/lists.ts";
+
+export type { Expected, Forecast } from "../season/forecast.ts";
+export type { Ahead, FromToday } from "../season/odds.ts";
 
 /** "Aug 3". */
 function dayWords(date: number): string {
@@ -21,47 +25,65 @@ const toEnd = (date: number | null): string => (date === null ? "the season's en
 const worstOf = ({ members }: Odds): number => Math.max(1, Math.floor((members + 1) / 10 + 1e-9));
 
 const SHORT_NOW = "A bed is short today, whatever the weather.";
+const TO_END_DRY = "Lasts to the season's end, even without rain.";
 const isNow = (days: readonly (number | null)[], today: number) => days.every((day) => day === today);
 
-const isShortNow = ({ ahead }: Odds, today: number) =>
+/** A piece of the sentence: words, or a day in the tone of what it is. */
+export type LastsPiece = { readonly text: string; readonly tone: "plain" | "trouble" | "growth" };
+
+const plain = (text: string): LastsPiece => ({ text, tone: "plain" });
+const until = (date: number | null, last = "the season's end"): LastsPiece =>
+  date === null ? { text: last, tone: "growth" } : { text: dayWords(date), tone: "trouble" };
+
+const isShortNow = ({ ahead }: Odds, today: number): boolean =>
   isNow(
     ahead.map((run) => run.short),
     today,
   );
 
-const reaching = ({ ahead }: Odds) => ahead.filter((run) => run.short === null).length;
+const reaching = ({ ahead }: Odds): number => ahead.filter((run) => run.short === null).length;
 
 /** "In the two worst of 20 to Jul 24; in four to the end." */
-function worstSaid(odds: Odds): string {
+function worstPieces(odds: Odds): readonly LastsPiece[] {
   const { members, short } = odds;
   const worst = worstOf(odds);
   const ends = reaching(odds);
   const name = worst === 1 ? `the worst of ${members}` : `the ${counted(worst)} worst of ${members}`;
   const low =
     short.oneInTen === null
-      ? `In ${members - ends} of ${members} it does not`
-      : `In ${name} to ${dayWords(short.oneInTen)}`;
-  return `${low}; in ${counted(ends)} to the end.`;
+      ? [plain(`In ${members - ends} of ${members} it does not`)]
+      : [plain(`In ${name} to `), until(short.oneInTen)];
+  if (ends === 0) return [...low, plain(".")];
+  return [...low, plain(`; in ${counted(ends)} `), { text: "to the end", tone: "growth" }, plain(".")];
 }
 
 const EVERY_YEAR = "in every year of the record";
 
-function oddsSaid(odds: Odds, today: number): string {
-  if (isShortNow(odds, today)) return SHORT_NOW;
-  if (reaching(odds) === odds.members) return `Lasts to the season's end ${EVERY_YEAR}.`;
-  return `Lasts to ${toEnd(odds.short.half)} in a middling year. ${worstSaid(odds)}`;
+function oddsPieces(odds: Odds, today: number): readonly LastsPiece[] {
+  if (isShortNow(odds, today)) return [plain(SHORT_NOW)];
+  if (reaching(odds) === odds.members) return [plain(`Lasts to the season's end ${EVERY_YEAR}.`)];
+  return [plain("Lasts to "), until(odds.short.half), plain(" in a middling year. "), ...worstPieces(odds)];
 }
 
-/** "Lasts to Aug 3 in a middling year. In the two worst of 20 to Jul 24; in four to the end." */
-export function lastsSaid(from: FromToday): string {
-  if (from.kind === "out_of_season") return "Today lies outside the season.";
-  if (from.kind === "odds") return oddsSaid(from, from.today);
-  const { usual, dry } = from;
-  if (isNow([usual.short, dry.short], from.today)) return SHORT_NOW;
-  if (dry.short === null) return "Lasts to the season's end, even without rain.";
-  const usually = usual.short === null ? "the season's end" : `about ${dayWords(usual.short)}`;
-  return `Lasts to ${usually} in usual weather, to ${dayWords(dry.short)} without rain.`;
+function usualPieces({ usual, dry }: UsualAndDry, today: number): readonly LastsPiece[] {
+  if (isNow([usual.short, dry.short], today)) return [plain(SHORT_NOW)];
+  if (dry.short === null) return [plain(TO_END_DRY)];
+  const without = [until(dry.short), plain(" without rain.")];
+  if (usual === dry) return [plain("Lasts to "), ...without];
+  const about = usual.short === null ? "" : "about ";
+  return [plain(`Lasts to ${about}`), until(usual.short), plain(" in usual weather, to "), ...without];
 }
+
+/** How long it lasts, in one sentence, its days apart. */
+export function lastsPieces(from: FromToday): readonly LastsPiece[] {
+  if (from.kind === "out_of_season") return [plain("Today lies outside the season.")];
+  return from.kind === "odds" ? oddsPieces(from, from.today) : usualPieces(from, from.today);
+}
+
+const joined = (pieces: readonly LastsPiece[]): string => pieces.map(({ text }) => text).join("");
+
+/** "Lasts to Aug 3 in a middling year. In the two worst of 20 to Jul 24; in four to the end." */
+export const lastsSaid = (from: FromToday): string => joined(lastsPieces(from));
 
 /** The same at a glance: the words before the day, the day or the end, and a line more. */
 export type LastsInShort = { readonly said: string; readonly day: string; readonly more: string };
@@ -79,11 +101,57 @@ export function lastsInShort(from: FromToday): LastsInShort {
   if (from.kind === "odds")
     return inShort(
       from.short.half,
-      reaching(from) === from.members ? `${capital(EVERY_YEAR)}.` : worstSaid(from),
+      reaching(from) === from.members ? `${capital(EVERY_YEAR)}.` : joined(worstPieces(from)),
     );
   const { usual, dry } = from;
   if (dry.short === null) return inShort(null, "Even without rain.");
   return inShort(usual.short, `In usual weather; to ${dayWords(dry.short)} without rain.`, "about");
+}
+
+/** "So far 5 of 20 years."; nothing once all are in. */
+export function soFarSaid(from: FromToday): string {
+  if (from.kind !== "odds" || from.awaited === 0) return "";
+  return `So far ${from.members} of ${from.members + from.awaited} past years; the others are being run.`;
+}
+
+/** What a day is by the runs: "Aug 3: not short yet in 10 of 20". */
+export function daySaid(from: FromToday, date: number): string {
+  const day = dayWords(date);
+  const isGood = ({ short }: Ahead) => short === null || short > date;
+  if (from.kind === "odds")
+    return `${day}: not short yet in ${from.ahead.filter(isGood).length} of ${from.members}`;
+  if (from.kind === "out_of_season") return day;
+  const [usually, dry] = [isGood(from.usual), isGood(from.dry)];
+  if (dry) return `${day}: not short yet, even without rain`;
+  return usually && from.usual !== from.dry
+    ? `${day}: short without rain, not in usual weather`
+    : `${day}: short`;
+}
+
+/** With only the first bed in line watered: "With only the tunnel watered: to Sep 6". */
+export function aloneSaid(from: FromToday, title: string): string {
+  if (from.kind === "out_of_season") return "";
+  const day = from.kind === "odds" ? from.short.half : from.usual.short;
+  return `With only ${title} watered: to ${toEnd(day)}.`;
+}
+
+/** Titles and numbers as the reader knows them. */
+export type LastsVoice = {
+  readonly titleOf: (id: string) => string;
+  readonly show: (si: number, measure: "volume" | "depth" | "rain" | "temperature" | "share") => string;
+};
+
+const few = (years: number): string =>
+  `Only ${years === 1 ? "one year of weather is" : `${counted(years)} years of weather are`} known: each counts five times, shifted by up to ten days either way, and the odds are rough.`;
+
+function weatherSaid(from: FromToday): readonly string[] {
+  if (from.kind === "odds") return from.years < MANY_YEARS ? [few(from.years)] : [];
+  if (from.kind === "out_of_season") return [];
+  return from.because === "made_up"
+    ? ["The weather is made up, so it tells no odds: one usual run and one without rain."]
+    : [
+        "No year of the record reaches from this day to the season's end: only a run without rain can be told.",
+      ];
 }
 
 /** What the answer rests on, a sentence each. */
@@ -94,14 +162,30 @@ export function restsOn(from: FromToday, titleOf: (id: string) => string): reado
     parts.length === 0
       ? []
       : [`Not noted lately, so taken as on this day in a middling year: ${listed(parts)}.`];
-  if (from.kind === "usual_and_dry")
-    return ["The weather is made up, so it tells no odds: one usual run and one without rain.", ...assumed];
-  if (from.kind !== "odds") return assumed;
-  const few =
-    from.years < MANY_YEARS
-      ? [
-          `Only ${from.years === 1 ? "one year of weather is" : `${counted(from.years)} years of weather are`} known: each counts five times, shifted by up to ten days either way, and the odds are rough.`,
-        ]
-      : [];
-  return [...few, ...assumed];
+  return [...weatherSaid(from), ...assumed];
+}
+
+/** By which rule the beds are watered from today on. */
+export function ruleSaid(
+  beds: readonly { readonly title: string; readonly when: string }[],
+  hold: number,
+): string {
+  const kept =
+    hold > 0 && beds.length > 1
+      ? ` A bed waits where less than ${hold} days' water would be left for those before it.`
+      : "";
+  return `As the sheet waters: ${beds.map(({ title, when }) => `${title} when ${when}`).join("; ")}.${kept}`;
+}
+
+/** What one expects of the coming days, as it stands in the runs. */
+export function forecastSaid(forecast: Forecast, { show }: LastsVoice): readonly string[] {
+  const days = Object.entries(forecast).map(([day, { rain, chance, highest }]) => {
+    const wet =
+      rain === null
+        ? []
+        : [rain === 0 ? "dry" : `${show(rain, "rain")} in ${show(chance ?? 0.5, "share")} of the years`];
+    const hot = highest === null ? [] : [show(highest, "temperature")];
+    return `${dayWords(Number(day))}: ${[...wet, ...hot].join(", ")}`;
+  });
+  return days.length === 0 ? [] : [`Your own forecast stands for ${days.join("; ")}.`];
 }

@@ -17,6 +17,7 @@ import type { Beginning } from "./begin/beginning.ts";
 import type { Plans } from "./beside/plans.ts";
 import type { Keeping } from "./dialogs/keeping.ts";
 import type { DrierYears, RainEdits, RainImport } from "./dialogs/rain-import.ts";
+import type { Lasting } from "./field/lasting.ts";
 import type { SeasonAnswers } from "./field/season-answers.ts";
 import type { Doubting } from "./hand/doubting.ts";
 import type { Hand, Since } from "./hand/hand.ts";
@@ -108,6 +109,8 @@ export type Sheet = {
   readonly since: Since;
   /** What is not sure; null until it is asked for and here. */
   readonly doubting: Accessor<Doubting | null>;
+  /** How long the water lasts from today, fetched when it is first asked for. */
+  readonly lasting: () => Promise<Lasting>;
   /** What the next money buys, fetched when it is first asked for. */
   readonly nextMoney: () => Promise<Money>;
   /** The means to work back from an answer, fetched when somebody asks. */

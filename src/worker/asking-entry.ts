@@ -5,6 +5,7 @@ import { CARD_KINDS } from "../kinds/index.ts";
 import type { Freeing } from "../season/relief.ts";
 import { adviceOf } from "../studies/advice.ts";
 import { type Answers, ask, type Base, baseOf, rebased } from "../studies/ask.ts";
+import { lastsOf } from "../studies/from-today.ts";
 import { runFreed } from "../studies/gives-out.ts";
 import { stickOf } from "../studies/stick.ts";
 import { yearMoments } from "../studies/year-moments.ts";
@@ -37,6 +38,7 @@ function answersOf(of: Base, run: Run, wanted: readonly string[]): Answers {
   const { whole, known } = of;
   const records = [...known.records.values()];
   if ("bounds" in run) return freedAnswers(of, run);
+  if ("lasts" in run) return answered("lasts", lastsOf(whole, records, run));
   if ("moments" in run) return answered("moments", yearMoments(whole, records, run.moments));
   if (!("asks" in run)) return ask(of, run, wanted);
   const { asks } = run;

@@ -4,6 +4,7 @@ import type { Worksheet } from "../document/worksheet.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import type { Freeing } from "../season/relief.ts";
 import type { Answers, Otherwise } from "../studies/ask.ts";
+import type { LastsAsked } from "../studies/from-today.ts";
 
 /** The year's other moments, asked on a day [days since 1970-01-01]. */
 export type MomentsRun = { readonly moments: number };
@@ -15,7 +16,7 @@ export type Advising = { readonly asks: "advice" | "stick" };
  * What is different in one run: changes to the worksheet, a plan laid over it, or bounds set free in its season; or another
  * question to the worksheet as it is.
  */
-export type Run = Otherwise | Freeing | MomentsRun | Advising;
+export type Run = Otherwise | Freeing | MomentsRun | Advising | LastsAsked;
 
 /** A question: the same worksheet under several lists of changes. */
 export type Question = {

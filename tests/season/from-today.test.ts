@@ -3,21 +3,13 @@
 import { describe, expect, test } from "vitest";
 import type { DailyRecord } from "../../src/rainfall/record.ts";
 import { type Expected, type Forecast, forecastText, readForecastText } from "../../src/season/forecast.ts";
-import {
-  type AheadGiven,
-  dayAtRank,
-  type FromToday,
-  fromToday,
-  inReachOf,
-  joinedOdds,
-  type Odds,
-  run,
-} from "../../src/season/from-today.ts";
+import { type AheadGiven, fromToday, inReachOf, run } from "../../src/season/from-today.ts";
 import { STEPPING } from "../../src/season/gravity.ts";
 import type { SeasonInput } from "../../src/season/input.ts";
 import { momentOf } from "../../src/season/moment.ts";
 import type { TodayGiven } from "../../src/season/moment-today.ts";
 import { normalScore } from "../../src/season/morning-doubt.ts";
+import { dayAtRank, type FromToday, joinedOdds, type Odds } from "../../src/season/odds.ts";
 import { prepareSeason, runDays } from "../../src/season/run.ts";
 import { pastMornings } from "../../src/season/usual-morning.ts";
 import { expecting, withForecast, yearsAhead } from "../../src/season/years-ahead.ts";

@@ -13,7 +13,6 @@ import { overflows } from "../tank/overflows.ts";
 import { peakDraw } from "../tank/peak-draw.ts";
 import { reach } from "../tank/reach.ts";
 import { feeds, joints } from "../tee/joints.ts";
-import { ahead } from "./ahead.ts";
 import { planRows, type Shares, seasonInput } from "./input.ts";
 import { linking } from "./network.ts";
 import { type Answered, type PartKinds, seasonOutputs } from "./outputs.ts";
@@ -103,7 +102,6 @@ const modelsOf = (shares: Shares, kinds: readonly Answered[]): readonly Model[] 
   running(kinds),
   today,
   week,
-  ahead,
   calendar,
   feeds,
   joints,

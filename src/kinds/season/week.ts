@@ -212,5 +212,4 @@ export const WEEK_ROWS: readonly Row[] = [
   text("forecast", "What is expected of the next days", "", { hidden: true }),
   hidden("week_given", "What is known of today", "today", "series"),
   hidden("week_span", "The week", "week", "series"),
-  hidden("ahead", "How long it lasts from today", "ahead", "series"),
 ];

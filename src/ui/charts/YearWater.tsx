@@ -3,15 +3,14 @@
 import { createMemo, createSignal, For, onCleanup, Show } from "solid-js";
 import { valueIn } from "../../graph/readers.ts";
 import type { DayNotes as Notes } from "../../kinds/bed/gets.ts";
-import type { Frame } from "../../scene/plot-marks.ts";
 import { dayOf, type StoredSeries, type Year } from "../../scene/stored-water.ts";
-import { textWidth } from "../../scene/text-block.ts";
 import { shortSaid, yearPlotOf } from "../../scene/time-plots.ts";
 import { dayNote } from "../../telling/bed-day.ts";
 import { showQuantity } from "../../units/show.ts";
 import { type Sheet, useSheet } from "../sheet.ts";
 import { dayAndMonth } from "../words.ts";
 import { Chart } from "./Chart.tsx";
+import { DaySlider } from "./DaySlider.tsx";
 import type { YearShown } from "./year-shown.ts";
 
 /** A year plays in about twenty seconds; where less motion is wished for, in weekly steps. */
@@ -19,8 +18,6 @@ const TICK = { milliseconds: 55, days: 1 };
 const CALM_TICK = { milliseconds: 700, days: 7 };
 /** A volume as one would say it. */
 const SAID_FIGURES = 2;
-const WEEK = 7;
-const MONTH = 30;
 
 /** What the waterings of a day lacked, bed by bed. */
 function notesOn(sheet: Sheet, day: number): readonly string[] {
@@ -40,84 +37,6 @@ function notesOn(sheet: Sheet, day: number): readonly string[] {
     );
     return text ? [text] : [];
   });
-}
-
-const stepOf = (key: string, { from, to }: Year, day: number): number | null => {
-  const steps: Readonly<Record<string, number>> = {
-    ArrowRight: day + 1,
-    ArrowUp: day + 1,
-    ArrowLeft: day - 1,
-    ArrowDown: day - 1,
-    PageUp: day + MONTH,
-    PageDown: day - MONTH,
-    Home: from,
-    End: to,
-  };
-  const wished = steps[key];
-  return wished === undefined ? null : Math.max(from, Math.min(to, wished));
-};
-
-/** The line at the day with its ring; the whole chart is its track. */
-function Slider(props: {
-  readonly frame: Frame;
-  readonly span: Year;
-  readonly day: number;
-  readonly said: string;
-  readonly onDay: (day: number) => void;
-}) {
-  const x = () => props.frame.across(props.day + 0.5);
-  const sheet = useSheet();
-  const label = () => dayAndMonth(props.day, sheet.showOptions().locale);
-  const isLeft = () => x() + 12 + textWidth(label(), 13, true) > props.frame.width;
-  const [dragging, setDragging] = createSignal(false);
-  const toPointer = (event: PointerEvent & { readonly currentTarget: SVGElement }): void => {
-    const svg = event.currentTarget.ownerSVGElement;
-    const box = svg?.getBoundingClientRect();
-    if (!box || box.width === 0) return;
-    const at = ((event.clientX - box.left) / box.width) * props.frame.width;
-    const day = Math.floor(props.frame.atX(at));
-    props.onDay(Math.max(props.span.from, Math.min(props.span.to, day)));
-  };
-  return (
-    <g
-      role="slider"
-      class="day"
-      tabindex="0"
-      aria-label="Day that the drawing shows"
-      aria-valuemin={props.span.from}
-      aria-valuemax={props.span.to}
-      aria-valuenow={props.day}
-      aria-valuetext={props.said}
-      onKeyDown={(event) => {
-        const next = stepOf(event.key, props.span, props.day);
-        if (next === null) return;
-        event.preventDefault();
-        props.onDay(
-          event.shiftKey
-            ? Math.max(props.span.from, Math.min(props.span.to, props.day + (next - props.day) * WEEK))
-            : next,
-        );
-      }}
-      onPointerDown={(event) => {
-        if (event.button !== 0) return;
-        event.currentTarget.setPointerCapture(event.pointerId);
-        setDragging(true);
-        toPointer(event);
-      }}
-      onPointerMove={(event) => {
-        if (dragging()) toPointer(event);
-      }}
-      onPointerUp={() => setDragging(false)}
-      onPointerCancel={() => setDragging(false)}
-    >
-      <rect class="hit" x="0" y="-18" width={props.frame.width} height={props.frame.height + 40} />
-      <line x1={x()} x2={x()} y1="-4" y2={props.frame.height} />
-      <circle cx={x()} cy="-9" r="5.5" />
-      <text class="date" x={x() + (isLeft() ? -10 : 10)} y="-4.5" text-anchor={isLeft() ? "end" : "start"}>
-        {label()}
-      </text>
-    </g>
-  );
 }
 
 /** Plays the year from the day on, or from its beginning when it has run out. */
@@ -235,10 +154,12 @@ export function YearWater(props: {
         margin={{ above: 20, below: isPhone() ? 20 : 22 }}
       >
         {(frame) => (
-          <Slider
+          <DaySlider
             frame={frame()}
             span={props.span}
             day={day()}
+            name="Day that the drawing shows"
+            label={dayAndMonth(day(), sheet.showOptions().locale)}
             said={`${dayAndMonth(day(), sheet.showOptions().locale)}, ${volume()} in the tanks`}
             onDay={(next) => {
               play.stop();

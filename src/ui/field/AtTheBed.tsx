@@ -13,7 +13,8 @@ import { Tanks } from "./Tanks.tsx";
 /** How long it lasts, and how long it did before the last note. */
 function Lasts(props: { readonly hasTanks: boolean }) {
   const sheet = useSheet();
-  const { lasts, before } = useNoting();
+  const { lasts, before, lasting } = useNoting();
+  const working = () => sheet.working() || lasting()?.working() === true;
   const said = () => {
     const held = lasts();
     return held && lastsInShort(held);
@@ -24,7 +25,7 @@ function Lasts(props: { readonly hasTanks: boolean }) {
     return day !== "" && day !== now?.day ? day : "";
   };
   return (
-    <div class="field-lasts" aria-live="polite" classList={{ working: sheet.working() }}>
+    <div class="field-lasts" aria-live="polite" classList={{ working: working() }}>
       <Show
         when={said()}
         fallback={

@@ -17,6 +17,7 @@ import type { FieldPageName, FieldPageProps } from "./pages.ts";
  */
 const PAGES: Partial<Record<FieldPageName, Component<FieldPageProps>>> = {
   bed: AtTheBed,
+  lasts: lazy(async () => ({ default: (await import("./Lasts.tsx")).Lasts })),
   today: lazy(async () => ({ default: (await import("./Today.tsx")).Today })),
   pour: lazy(async () => ({ default: (await import("./Pour.tsx")).Pour })),
   notes: lazy(async () => ({ default: (await import("./Notes.tsx")).Notes })),

@@ -1,12 +1,13 @@
 // What is noted on the pages of the season: said to be only once it is stored, set right by one touch, taken back.
 
-import { createContext, createSignal, For, type JSX, Show, useContext } from "solid-js";
+import { createContext, createSignal, For, type JSX, onCleanup, Show, useContext } from "solid-js";
 import { askOfNote } from "../../document/note-question.ts";
 import type { Note } from "../../document/worksheet.ts";
 import { valueIn } from "../../graph/readers.ts";
-import type { LastsFromToday } from "../../kinds/season/ahead.ts";
+import type { FromToday } from "../../telling/from-today.ts";
 import { showQuantity } from "../../units/show.ts";
 import { useSheet } from "../sheet.ts";
+import type { Lasting } from "./lasting.ts";
 
 type Said = Omit<Note, "id" | "day" | "minute">;
 
@@ -44,6 +45,24 @@ const FOOT_WORDS: Readonly<Record<Foot["state"], string>> = {
   undone: "Taken back",
 };
 
+/** How long it lasts, asked for as long as the pages of the season are open. */
+function useLasting() {
+  const [lasting, setLasting] = createSignal<Lasting | null>(null);
+  let [open, end] = [true, () => {}];
+  void useSheet()
+    .lasting()
+    .then((made) => {
+      if (!open) return;
+      end = made.look();
+      setLasting(made);
+    });
+  onCleanup(() => {
+    open = false;
+    end();
+  });
+  return lasting;
+}
+
 /** What is to be asked of a note before it counts, and what each choice would note instead. */
 function useQuestion() {
   const sheet = useSheet();
@@ -74,8 +93,9 @@ function createNoting() {
   const [foot, setFoot] = createSignal<Foot | null>(null);
   const [asked, setAsked] = createSignal<Asked | null>(null);
   const question = useQuestion();
-  const [before, setBefore] = createSignal<LastsFromToday | null>(null);
-  const lasts = () => valueIn(sheet.result("season.ahead")) as LastsFromToday | null;
+  const [before, setBefore] = createSignal<FromToday | null>(null);
+  const lasting = useLasting();
+  const lasts = () => lasting()?.settled() ?? null;
   const say = async (stored: Promise<boolean>, noted: Noted, done: Foot["state"]): Promise<void> => {
     setAsked(null);
     setFoot({ state: "noting", noted });
@@ -90,6 +110,7 @@ function createNoting() {
   };
   return {
     foot,
+    lasting,
     asked,
     leave: () => setAsked(null),
     lasts,

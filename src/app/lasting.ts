@@ -1,0 +1,125 @@
+// How long the water lasts from today, asked of the workers while somebody looks at it: a few past years first, then all.
+// Loaded when it is first asked for.
+
+import { batch, createEffect, createMemo, createSignal, on, onCleanup } from "solid-js";
+import { isReady, valueIn, wordIn } from "../graph/readers.ts";
+import { type Forecast, forecastText, readForecastText } from "../season/forecast.ts";
+import type { SeasonInput } from "../season/input.ts";
+import { type FromToday, joinedOdds } from "../season/odds.ts";
+import type { LastsAsked } from "../studies/from-today.ts";
+import { isMadeUpKey } from "../studies/made-up-records.ts";
+import type { Lasting } from "../ui/field/lasting.ts";
+import { parseIsoDate } from "../units/calendar.ts";
+import type { Asker } from "../worker/asking-pool.ts";
+import { today } from "./clock.ts";
+import { recordsInUse } from "./engine.ts";
+import type { Session } from "./session.ts";
+
+/** In so many parts the past years are run: the first is told at once. */
+const PARTS = 4;
+
+/** What is asked of a season: of made-up weather all at once, as it gives no odds to be told in parts. */
+function askedOf(plan: SeasonInput, isMadeUp: boolean): readonly LastsAsked[] {
+  const all: LastsAsked = { lasts: { from: 0, every: 1 } };
+  const parts = isMadeUp ? 1 : PARTS;
+  const first = [...plan.beds].sort((a, b) => a.priority - b.priority)[0];
+  return [
+    ...Array.from({ length: parts }, (_, from): LastsAsked => ({ lasts: { from, every: parts } })),
+    ...(first && plan.beds.length > 1 ? [{ ...all, only: first.id }] : []),
+  ];
+}
+
+/** Asks anew whenever the season, the weather or what is known of today changes, as long as somebody looks. */
+function createAsking({ engine }: Session, asker: Asker) {
+  const [looked, setLooked] = createSignal(0);
+  const [now, setNow] = createSignal<FromToday | null>(null);
+  const [settled, setSettled] = createSignal<FromToday | null>(null);
+  const [alone, setAlone] = createSignal<{ readonly bed: string; readonly from: FromToday } | null>(null);
+  const [working, setWorking] = createSignal(false);
+  const [failure, setFailure] = createSignal("");
+  const of = (id: string) => createMemo(() => engine.view().results.get(id));
+  const [plan, given, record] = [of("season.plan"), of("season.week_given"), of("weather.record_in_use")];
+  const isAsked = (): boolean => isReady(plan()) && isReady(given()) && isReady(record());
+  const forget = (): void => {
+    setNow(null);
+    setSettled(null);
+    setAlone(null);
+    setWorking(false);
+  };
+  const begin = (): void => {
+    const input = valueIn(plan()) as SeasonInput;
+    const key = wordIn(record());
+    const runs = askedOf(input, isMadeUpKey(key) || engine.records.get(key)?.madeUp === true);
+    const { worksheet } = engine.view();
+    let found: FromToday | null = null;
+    let left = runs.filter(({ only }) => only === undefined).length;
+    const take = (from: FromToday): void => {
+      found = found ? joinedOdds(found, from) : from;
+      left -= 1;
+      const all = found;
+      batch(() => {
+        setNow(all);
+        if (left > 0) return;
+        setSettled(all);
+        setWorking(false);
+      });
+    };
+    setWorking(true);
+    asker.ask(
+      { worksheet, records: recordsInUse(engine), runs, wanted: [] },
+      {
+        onAnswers: (at, answers) => {
+          const from = valueIn(answers["lasts"]) as FromToday | null;
+          const bed = runs[at]?.only;
+          if (from && bed !== undefined) setAlone({ bed, from });
+          else if (from) take(from);
+        },
+        onEnd: (reason) => {
+          setWorking(false);
+          setFailure(reason ?? "");
+        },
+      },
+    );
+  };
+  createEffect(
+    on([() => looked() > 0, plan, given, record], ([isLooked]) => {
+      asker.callOff();
+      setFailure("");
+      if (!isLooked) return setWorking(false);
+      if (isAsked()) begin();
+      else if (plan()?.state !== "pending") forget();
+    }),
+  );
+  onCleanup(() => asker.callOff());
+  return {
+    now,
+    settled,
+    alone,
+    working,
+    failure,
+    look: (): (() => void) => {
+      setLooked((count) => count + 1);
+      return () => setLooked((count) => count - 1);
+    },
+  };
+}
+
+export function createLasting(session: Session, asker: Asker): Lasting {
+  const { forecast, engine } = session;
+  const day = createMemo(
+    () => parseIsoDate(wordIn(engine.view().results.get("site.today"))) ?? parseIsoDate(today()) ?? 0,
+  );
+  const expected = createMemo((): Forecast => readForecastText(forecast.text(), day()));
+  const asking = createAsking(session, asker);
+  // What was expected of days that have passed is dropped from the device.
+  if (forecast.text() !== forecastText(expected())) forecast.set(forecastText(expected()));
+  return {
+    ...asking,
+    today: day,
+    expected,
+    expect: (date, what) => {
+      const { [date]: _before, ...others } = expected();
+      forecast.set(forecastText(what ? { ...others, [date]: what } : others));
+    },
+  };
+}

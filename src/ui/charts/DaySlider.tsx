@@ -1,0 +1,92 @@
+// The line over a chart that reads a day: dragged, or with arrow keys; the whole chart is its track.
+
+import { createSignal } from "solid-js";
+import type { Frame } from "../../scene/plot-marks.ts";
+import type { Year } from "../../scene/stored-water.ts";
+import { textWidth } from "../../scene/text-block.ts";
+
+const WEEK = 7;
+const MONTH = 30;
+
+const stepOf = (key: string, { from, to }: Pick<Year, "from" | "to">, day: number): number | null => {
+  const steps: Readonly<Record<string, number>> = {
+    ArrowRight: day + 1,
+    ArrowUp: day + 1,
+    ArrowLeft: day - 1,
+    ArrowDown: day - 1,
+    PageUp: day + MONTH,
+    PageDown: day - MONTH,
+    Home: from,
+    End: to,
+  };
+  const wished = steps[key];
+  return wished === undefined ? null : Math.max(from, Math.min(to, wished));
+};
+
+/** The line at the day with its ring; the whole chart is its track. */
+export function DaySlider(props: {
+  readonly frame: Frame;
+  /** First and last day. */
+  readonly span: Pick<Year, "from" | "to">;
+  readonly day: number;
+  readonly name: string;
+  /** What stands beside the ring, and what is said of the day. */
+  readonly label: string;
+  readonly said: string;
+  readonly onDay: (day: number) => void;
+}) {
+  const x = () => props.frame.across(props.day + 0.5);
+  const room = () => textWidth(props.label, 13, true) + 15;
+  const isLeft = () => x() + room() > props.frame.width && x() - room() >= 0;
+  const isMiddle = () => x() + room() > props.frame.width && x() - room() < 0;
+  const words = () => (isMiddle() ? props.frame.width : x() + (isLeft() ? -13 : 13));
+  const [dragging, setDragging] = createSignal(false);
+  const toPointer = (event: PointerEvent & { readonly currentTarget: SVGElement }): void => {
+    const svg = event.currentTarget.ownerSVGElement;
+    const box = svg?.getBoundingClientRect();
+    if (!box || box.width === 0) return;
+    const at = ((event.clientX - box.left) / box.width) * props.frame.width;
+    const day = Math.floor(props.frame.atX(at));
+    props.onDay(Math.max(props.span.from, Math.min(props.span.to, day)));
+  };
+  return (
+    <g
+      role="slider"
+      class="day"
+      tabindex="0"
+      aria-label={props.name}
+      aria-valuemin={props.span.from}
+      aria-valuemax={props.span.to}
+      aria-valuenow={props.day}
+      aria-valuetext={props.said}
+      onKeyDown={(event) => {
+        const next = stepOf(event.key, props.span, props.day);
+        if (next === null) return;
+        event.preventDefault();
+        props.onDay(
+          event.shiftKey
+            ? Math.max(props.span.from, Math.min(props.span.to, props.day + (next - props.day) * WEEK))
+            : next,
+        );
+      }}
+      onPointerDown={(event) => {
+        if (event.button !== 0) return;
+        event.currentTarget.setPointerCapture(event.pointerId);
+        setDragging(true);
+        toPointer(event);
+      }}
+      onPointerMove={(event) => {
+        if (dragging()) toPointer(event);
+      }}
+      onPointerUp={() => setDragging(false)}
+      onPointerCancel={() => setDragging(false)}
+    >
+      <rect class="hit" x="0" y="-18" width={props.frame.width} height={props.frame.height + 40} />
+      <line x1={x()} x2={x()} y1="-4" y2={props.frame.height} />
+      <circle cx={x()} cy="-9" r="5.5" />
+      <text class="date" x={words()} y="-4.5" text-anchor={isLeft() || isMiddle() ? "end" : "start"}>
+        {props.label}
+      </text>
+    </g>
+  );
+}

@@ -1,0 +1,211 @@
+// How long the water lasts: one sentence, the water left in each past year, the day each goes short, and what one expects.
+
+import { createMemo, createSignal, For, Show } from "solid-js";
+import { isReady, numberIn } from "../../graph/readers.ts";
+import {
+  type Lasts as Drawn,
+  dotRadius,
+  dotRows,
+  dotsPlot,
+  fanPlot,
+  lastsTable,
+} from "../../scene/lasts-plot.ts";
+import {
+  aloneSaid,
+  daySaid,
+  type FromToday,
+  forecastSaid,
+  lastsPieces,
+  lastsSaid,
+  restsOn,
+  ruleSaid,
+  soFarSaid,
+} from "../../telling/from-today.ts";
+import type { MeasureName } from "../../units/measures.ts";
+import { showQuantity } from "../../units/show.ts";
+import { Chart, PlainTable } from "../charts/Chart.tsx";
+import { DaySlider } from "../charts/DaySlider.tsx";
+import { useSheet } from "../sheet.ts";
+import { ForecastDays } from "./Forecast.tsx";
+import type { Lasting } from "./lasting.ts";
+import { drawnOf } from "./lasts-drawn.ts";
+import "./lasts.css";
+import { useNoting } from "./noting-here.tsx";
+
+const FAN = 188;
+/** As a gardener would say it aloud. */
+const FIGURES = 2;
+
+function useVoice() {
+  const sheet = useSheet();
+  return {
+    titleOf: (id: string) => sheet.worksheet().cards.find((card) => card.id === id)?.title ?? id,
+    show: (si: number, measure: MeasureName) =>
+      showQuantity(si, measure, { ...sheet.showOptions(), figures: FIGURES }),
+  };
+}
+
+function Lead(props: { readonly from: FromToday; readonly old: boolean }) {
+  return (
+    <div class="lasts-lead" classList={{ working: props.old }} aria-live="polite">
+      <p>
+        <For each={lastsPieces(props.from)}>
+          {({ text, tone }) => (
+            <Show when={tone !== "plain"} fallback={text}>
+              <b class={tone}>{text}</b>
+            </Show>
+          )}
+        </For>
+      </p>
+      <Show when={soFarSaid(props.from)}>{(said) => <p class="aside">{said()}</p>}</Show>
+    </div>
+  );
+}
+
+function Fan(props: { readonly from: FromToday; readonly drawn: Drawn }) {
+  const sheet = useSheet();
+  const isOdds = () => props.from.kind === "odds";
+  const [picked, setPicked] = createSignal<number | null>(null);
+  const span = () => ({ from: props.drawn.today, to: props.drawn.last });
+  const day = () => Math.max(span().from, Math.min(span().to, picked() ?? props.drawn.middle ?? span().to));
+  return (
+    <section class="lasts-fan">
+      <h2>
+        Water left{" "}
+        <span>
+          {isOdds() ? "a past year a line, to its first short day" : "in usual weather, and without rain"}
+        </span>
+      </h2>
+      <Chart
+        plot={(width) => fanPlot(props.drawn, width, sheet.showOptions())}
+        words={`Water left in reach of the beds. ${lastsSaid(props.from)} The table below has every run.`}
+        height={FAN}
+        margin={{ above: 24 }}
+      >
+        {(frame) => (
+          <DaySlider
+            frame={frame()}
+            span={span()}
+            day={day()}
+            name="Day that is read"
+            label={daySaid(props.from, day())}
+            said={daySaid(props.from, day())}
+            onDay={setPicked}
+          />
+        )}
+      </Chart>
+      <Show when={isOdds()}>
+        <h2>
+          First short day <span>each dot a run</span>
+        </h2>
+        <Dots drawn={props.drawn} />
+      </Show>
+    </section>
+  );
+}
+
+function Dots(props: { readonly drawn: Drawn }) {
+  const [rows, setRows] = createSignal(1);
+  return (
+    <Chart
+      plot={(width) => {
+        setRows(dotRows(props.drawn, width));
+        return dotsPlot(props.drawn, width);
+      }}
+      words="The first short day of each run, a dot each; those never short at the season's end"
+      height={rows() * dotRadius(props.drawn) * 2.3}
+      margin={{ above: 4 }}
+    />
+  );
+}
+
+/** What the answer stands on: what there is, whose rule, which years, what is expected. */
+function Assumed(props: { readonly from: FromToday; readonly lasting: Lasting }) {
+  const sheet = useSheet();
+  const voice = useVoice();
+  const beds = () =>
+    sheet.worksheet().cards.flatMap(({ id, title }) => {
+      const turn = numberIn(sheet.result(`${id}.priority`));
+      return isReady(sheet.result(`${id}.rule`)) && turn !== null
+        ? [{ title, when: sheet.shown(`${id}.rule`), turn }]
+        : [];
+    });
+  const inTurn = () => beds().sort((a, b) => a.turn - b.turn);
+  const hold = () => numberIn(sheet.result("season.hold_days")) ?? 0;
+  return (
+    <details class="lasts-more">
+      <summary>What was assumed</summary>
+      <ul>
+        <li>{ruleSaid(inTurn(), hold())}</li>
+        <For each={restsOn(props.from, voice.titleOf)}>{(said) => <li>{said}</li>}</For>
+        <For each={forecastSaid(props.lasting.expected(), voice)}>{(said) => <li>{said}</li>}</For>
+        <Show when={props.from.kind === "odds"}>
+          <li>
+            A dip may be off by {sheet.shown("season.dip_doubt")}: each past year starts from a level of its
+            own.
+          </li>
+        </Show>
+      </ul>
+    </details>
+  );
+}
+
+function Answer(props: { readonly from: FromToday; readonly lasting: Lasting }) {
+  const sheet = useSheet();
+  const voice = useVoice();
+  const drawn = createMemo(() => drawnOf(props.from, props.lasting.expected()));
+  const alone = () => {
+    const held = props.lasting.alone();
+    return held ? aloneSaid(held.from, voice.titleOf(held.bed)) : "";
+  };
+  return (
+    <>
+      <Lead from={props.from} old={props.lasting.working() || sheet.working()} />
+      <Show when={drawn()}>
+        {(held) => (
+          <>
+            <Fan from={props.from} drawn={held()} />
+            <ForecastDays lasting={props.lasting} />
+            <div class="lasts-counted">
+              <p>
+                Counted from <b>{voice.show(props.from.now, "volume")}</b> that can reach the beds this
+                morning.
+              </p>
+              <Show when={alone()}>{(said) => <p>{said()}</p>}</Show>
+            </div>
+            <Assumed from={props.from} lasting={props.lasting} />
+            <details class="lasts-more">
+              <summary>The same as a table</summary>
+              <PlainTable table={lastsTable(held(), sheet.showOptions())} />
+            </details>
+          </>
+        )}
+      </Show>
+    </>
+  );
+}
+
+export function Lasts() {
+  const { lasting } = useNoting();
+  return (
+    <div class="field-body lasts">
+      <Show when={lasting()} fallback={<p class="lasts-lead">Asking how long it lasts</p>}>
+        {(held) => (
+          <Show
+            when={held().now()}
+            fallback={
+              <p class="lasts-lead">
+                {held().failure() ||
+                  (held().working()
+                    ? "Running the past years from today on"
+                    : "Dip a tank, and it is told how long the water lasts.")}
+              </p>
+            }
+          >
+            {(from) => <Answer from={from()} lasting={held()} />}
+          </Show>
+        )}
+      </Show>
+    </div>
+  );
+}

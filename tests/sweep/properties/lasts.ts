@@ -1,0 +1,89 @@
+// What holds of how long it lasts, whatever the place and the state: the sentence says what the runs say, and no more.
+
+import { fromToday } from "../../../src/season/from-today.ts";
+import type { SeasonInput } from "../../../src/season/input.ts";
+import type { FromToday } from "../../../src/season/odds.ts";
+import { seasonAround } from "../../../src/season/spans.ts";
+import { daySaid, lastsInShort, lastsSaid, restsOn } from "../../../src/telling/from-today.ts";
+import { calendarDate } from "../../../src/units/calendar.ts";
+import { MONTH_NAMES } from "../../../src/units/calendar-names.ts";
+import { dice } from "../dice.ts";
+import { property } from "../harness.ts";
+
+/** "Aug 3", put together apart from the product's own words. */
+function dayText(date: number): string {
+  const { month, day } = calendarDate(date);
+  return `${MONTH_NAMES[month - 1]?.slice(0, 3)} ${day}`;
+}
+
+const NUMBERS = ["none", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine"];
+
+function wrongOdds(from: Extract<FromToday, { kind: "odds" }>, said: string): string | null {
+  const days = from.ahead.map(({ short }) => short);
+  const good = days.filter((day) => day === null).length;
+  if (days.every((day) => day === from.today))
+    return said.startsWith("A bed is short today") ? null : `all are short today, but: ${said}`;
+  if (good === days.length) return said.includes("in every year") ? null : `none is short, but: ${said}`;
+  const sorted = days.map((day) => day ?? Infinity).sort((a, b) => a - b);
+  const half = sorted[Math.floor((sorted.length + 1) / 2) - 1] ?? Infinity;
+  const middle = half === Infinity ? "the season's end" : dayText(half);
+  if (!said.startsWith(`Lasts to ${middle} in a middling year.`))
+    return `the middle one is ${middle}, but: ${said}`;
+  const end = good === 0 ? false : `in ${NUMBERS[good] ?? good} to the end.`;
+  if (end === false ? said.includes("to the end") : !said.endsWith(end))
+    return `${good} reach the end, but: ${said}`;
+  return null;
+}
+
+function wrongOf(from: FromToday): string | null {
+  const said = lastsSaid(from);
+  const all = [said, lastsInShort(from).more, ...restsOn(from, (id) => id)].join(" ");
+  if (from.kind === "out_of_season") return null;
+  if (from.kind === "odds") {
+    for (const { short } of from.ahead) {
+      const date = short ?? from.last;
+      const good = from.ahead.filter((run) => run.short === null || run.short > date).length;
+      const read = daySaid(from, date);
+      if (read !== `${dayText(date)}: not short yet in ${good} of ${from.members}`)
+        return `${good} are not, but: ${read}`;
+    }
+    return wrongOdds(from, said);
+  }
+  if (/ of \d|worst|middling year\.|chance|%/.test(said) || /\d+ of \d+|worst/.test(all))
+    return `odds of made-up weather: ${all}`;
+  const dry = from.dry.short;
+  return dry !== null && dry > from.today && !said.includes(dayText(dry))
+    ? `without rain to ${dayText(dry)}, but: ${said}`
+    : null;
+}
+
+property(
+  "how long it lasts is said as its runs have it, and of made-up weather no odds are told",
+  (worked) => {
+    const plan = worked.value("season.plan") as SeasonInput | null;
+    const record = worked.records.find(({ key }) => key === worked.word("weather.record_in_use"));
+    if (!plan || !record) return null;
+    const d = dice(worked.seed + 77);
+    const days = Array.from({ length: 365 }, (_, day) => record.firstDay + 365 + day).filter((day) =>
+      seasonAround(plan, day),
+    );
+    if (days.length === 0) return null;
+    const given = {
+      today: d.pick(days),
+      drying: "usual" as const,
+      dipDoubt: d.pick([0, 0.0127]),
+      levels: Object.fromEntries(
+        plan.tanks.map(({ id, vessel }) => [id, vessel.height * d.pick([0, 0.1, 0.5, 1])]),
+      ),
+      charges: {},
+      lastSoaked: {},
+    };
+    for (const madeUp of [true, false]) {
+      const from = fromToday(plan, { ...record, key: `${record.key} ${madeUp}`, madeUp }, given);
+      const wrong = "failed" in from ? from.failed : wrongOf(from);
+      if (wrong !== null) return wrong;
+    }
+    return null;
+  },
+  { every: 10 },
+);

@@ -30,7 +30,7 @@ type Soils = readonly [number, number];
 type Served = { readonly drawn: number; readonly soils: Soils; readonly cost: number };
 
 /** Which of the beds that ask are served; the first is served first. */
-export const CHOICES: readonly (readonly [boolean, boolean])[] = [
+const CHOICES: readonly (readonly [boolean, boolean])[] = [
   [true, true],
   [true, false],
   [false, true],

@@ -77,7 +77,7 @@ export function broughtIn(text: string): DailyRecord {
 }
 
 /** Half of a record's years. */
-export function half(record: DailyRecord, which: 0 | 1): DailyRecord {
+function half(record: DailyRecord, which: 0 | 1): DailyRecord {
   const years = YEARS / 2;
   const [from, until] = [which, which + 1].map(
     (part) => dayNumber(FIRST_YEAR + part * years, 1, 1) - record.firstDay,
@@ -103,7 +103,7 @@ export const PLACES: readonly Place[] = [
 /** Drying of a day by month, January first [mm]. */
 const DRYING = [0.5, 0.8, 1.5, 2.4, 3.6, 4.4, 4.9, 4.3, 2.9, 1.6, 0.8, 0.5];
 
-export function inputFor({ volume, roof: footprint, lesser }: Place, holdDays = 7): SeasonInput {
+function inputFor({ volume, roof: footprint, lesser }: Place, holdDays = 7): SeasonInput {
   const crops = [
     crop({ crop: "tomato", planted: "05-10", rootStart: 0.4, rootEnd: 0.4, stages: [30, 40, 45, 20] }),
   ];
@@ -169,7 +169,7 @@ const asksOn = (one: Bed, day: number): boolean =>
   one.soil.depletion >= (one.days.trigger[day] as number);
 
 /** The advice as the program gives it, of so many of the tuning years, in each tried season. */
-export function adviser(input: SeasonInput, tuning: SeasonState, rule: HoldingRule, most: number) {
+function adviser(input: SeasonInput, tuning: SeasonState, rule: HoldingRule, most: number) {
   return (trial: Trial): Decide => {
     const { member, before } = trial;
     const { state, moment } = member;
@@ -199,7 +199,7 @@ export function adviser(input: SeasonInput, tuning: SeasonState, rule: HoldingRu
 }
 
 /** The program's tables from the tuning years, in the beds' own numbers. */
-export function programFor(trial: Trial, tuning: SeasonState): Program {
+function programFor(trial: Trial, tuning: SeasonState): Program {
   const { member, before } = trial;
   const { state, stakes, potential, first } = member;
   const days = state.length - first;
@@ -249,7 +249,7 @@ function levels(values: readonly number[]): readonly number[] {
   });
 }
 
-export function programmer(program: Program, losses: readonly Float64Array[]) {
+function programmer(program: Program, losses: readonly Float64Array[]) {
   return ({ member }: Trial): Decide =>
     (state, day) => {
       const soils = state.beds.map(({ soil }) => soil.depletion) as unknown as readonly [number, number];
@@ -260,7 +260,7 @@ export function programmer(program: Program, losses: readonly Float64Array[]) {
     };
 }
 
-export function prepared(input: SeasonInput, record: DailyRecord): SeasonState {
+function prepared(input: SeasonInput, record: DailyRecord): SeasonState {
   const state = prepareSeason(input, record);
   if ("failed" in state) throw new Error(state.failed);
   return state;

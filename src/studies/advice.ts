@@ -6,6 +6,7 @@ import { type BedStanding, type Weighed, weighed } from "../season/advising.ts";
 import type { SeasonFailure } from "../season/answer.ts";
 import { dryWeather } from "../season/coming-days.ts";
 import { type Forecast, NO_FORECAST } from "../season/forecast.ts";
+import { fromToday } from "../season/from-today.ts";
 import type { HoldingRule } from "../season/holding.ts";
 import { type ChoiceName, meanLoss, type Run, type Tried } from "../season/holding-choices.ts";
 import { tunedRule } from "../season/holding-tuned.ts";
@@ -18,7 +19,7 @@ import type { SeasonState } from "../season/state.ts";
 import { usualMorning } from "../season/usual-morning.ts";
 import type { WeekGiven } from "../season/week-plan.ts";
 import { shareOfWorth } from "../season/worth.ts";
-import { expecting, withForecast, yearsAhead } from "../season/years-ahead.ts";
+import { expecting, withForecast, type YearAhead, yearsAhead } from "../season/years-ahead.ts";
 import { askedOf } from "./from-today.ts";
 import type { Whole } from "./work-out.ts";
 
@@ -128,28 +129,33 @@ function adviceFrom(
         forecast,
         days.today,
       )
-    : usualAndDry(
-        ahead.map(({ weather }) => weather),
-        dry,
-        forecast,
-        days.today,
-      );
+    : usualAndDry(usualOf(input, record, given, ahead), dry, forecast, days.today);
   const seen = weighed(input, whole, { moment, season, weathers, dry, rule: tuned.rule });
   const base = { today: days.today, last: days.last, years, rule: tuned.rule };
   return { ...base, ...(isOdds ? byOdds(seen, years, days.today) : byTwo(seen, days.today)) };
 }
 
-/** The made-up year whose rain is the middle one, and days without rain. */
+/** The weather of the year that how long it lasts is told by: two pages must not have two usual years. */
+function usualOf(
+  input: SeasonInput,
+  record: DailyRecord,
+  given: Omit<WeekGiven, "days">,
+  ahead: readonly YearAhead[],
+): Weather | null {
+  const lasts = fromToday(input, record, given);
+  if ("failed" in lasts || lasts.kind !== "usual_and_dry") return null;
+  const { year, shift } = lasts.usual;
+  return ahead.find((one) => one.year === year && one.shift === shift)?.weather ?? null;
+}
+
+/** The usual year with rain that is likelier than not, and days without rain. */
 function usualAndDry(
-  ahead: readonly Weather[],
+  usual: Weather | null,
   dry: Weather,
   forecast: Forecast,
   today: number,
 ): readonly [Weather, Weather] {
   const isLikely = (day: number) => (forecast[today + day]?.chance ?? 1) >= 0.5;
-  const rainOf = ({ rain }: Weather): number => rain.reduce((sum, depth) => sum + depth, 0);
-  const sorted = [...ahead].sort((a, b) => rainOf(a) - rainOf(b));
-  const usual = sorted[Math.floor((sorted.length - 1) / 2)];
   return [usual ? expecting(usual, forecast, today, isLikely) : dry, dry];
 }
 

@@ -38,7 +38,7 @@ function partOf(given: number, asked: number, show: Show): string {
 }
 
 /** What a line gives, and of how much where it is not all. */
-const amountOf = ({ volume, asked, why }: DayLine, show: Show): string =>
+export const amountOf = ({ volume, asked, why }: DayLine, show: Show): string =>
   why === null ? show(volume, "volume") : partOf(volume, asked, show);
 
 /** "Pump and wand, 10 min", "Two cans, 5 trips, 12 min". */

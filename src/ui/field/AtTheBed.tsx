@@ -68,6 +68,14 @@ export function AtTheBed(props: FieldPageProps) {
           <Beds cards={beds()} />
         </Show>
         <MoreNotes {...props} />
+        <p class="further">
+          <button type="button" onClick={() => props.go("notes")}>
+            Notes
+          </button>
+          <button type="button" onClick={() => props.go("year")}>
+            The year
+          </button>
+        </p>
       </div>
       <FieldFoot />
     </>

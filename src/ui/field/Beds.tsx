@@ -5,9 +5,11 @@ import type { Card, Note } from "../../document/worksheet.ts";
 import { numberIn, valueIn } from "../../graph/readers.ts";
 import type { WeekOfBed } from "../../kinds/season/week.ts";
 import { amountSaid } from "../../scene/dip-level.ts";
+import { amountOf } from "../../telling/today.ts";
 import { parseIsoDate } from "../../units/calendar.ts";
 import { showQuantity, unitFor } from "../../units/show.ts";
 import { toSi } from "../../units/unit.ts";
+import { useVoice, useWeekSpan } from "../page/plan-voice.ts";
 import { useSheet } from "../sheet.ts";
 import { shortWeekday } from "../words.ts";
 import { type ToNote, useNoting } from "./noting-here.tsx";
@@ -72,19 +74,26 @@ function useWatering() {
   return gave;
 }
 
-/** "today 42 gal", "today 40 of 75 gal", "can wait to Thu": what the plan says of it. */
+/** "today 42 gal", "today 40 of 75 gal", "today none of 75 gal", "can wait to Thu": what the plan says of it. */
 function useAsks() {
   const sheet = useSheet();
-  const show = (si: number) => showQuantity(si, "volume", { ...sheet.showOptions(), figures: 2 });
+  const span = useWeekSpan();
+  const voice = useVoice();
   return (card: Card): string => {
     const row = sheet.kinds[card.kind]?.views?.week;
     const week = row === undefined ? null : (valueIn(sheet.result(`${card.id}.${row}`)) as WeekOfBed | null);
-    if (!week) return "";
-    const next = week.waterings[0];
-    if (!next) return "can wait all week";
-    if (next.date !== parseIsoDate(week.today)) return `can wait to ${shortWeekday(next.date)}`;
-    const [asked, given] = [show(next.asked), show(next.given)];
-    return given === asked ? `asks ${asked} today` : `asks ${asked} today, there is ${given}`;
+    const plan = span();
+    if (!week || !plan) return "";
+    const { show } = voice();
+    const today = parseIsoDate(week.today) ?? 0;
+    const isNow = (one: { readonly bed: string; readonly day: number }) =>
+      one.bed === card.id && one.day === today;
+    const line = plan.lines.find(isNow);
+    if (line) return `today ${amountOf(line, show)}`;
+    const refused = plan.refused.find(isNow);
+    if (refused) return `today none of ${show(refused.asked, "volume")}`;
+    const next = week.waterings.find(({ date }) => date > today);
+    return next ? `can wait to ${shortWeekday(next.date)}` : "can wait all week";
   };
 }
 

@@ -11,10 +11,7 @@ import "./panel.css";
 import { NotingHere } from "./noting-here.tsx";
 import type { FieldPageName, FieldPageProps } from "./pages.ts";
 
-/**
- * What is there. A page more is one line, such as
- * `lasts: lazy(async () => ({ default: (await import("./Lasts.tsx")).Lasts })),`
- */
+/** Each further page is in a script of its own. */
 const PAGES: Partial<Record<FieldPageName, Component<FieldPageProps>>> = {
   bed: AtTheBed,
   lasts: lazy(async () => ({ default: (await import("./Lasts.tsx")).Lasts })),

@@ -41,6 +41,8 @@ export type PlannedWatering = {
   /** [days since 1970-01-01], and 1 Monday to 7 Sunday. */
   readonly date: number;
   readonly weekday: number;
+  /** Days from the first to the last on which water for it comes [day]; 0: none does. */
+  readonly over: number;
   /** Asked for, and what of it can be given from that day until the next watering [m3]. */
   readonly asked: number;
   readonly given: number;
@@ -228,6 +230,7 @@ function wateringOf({ volume }: Wanted, days: readonly BedDay[]): PlannedWaterin
   return {
     date,
     weekday: weekday(date),
+    over: days.findLastIndex((day) => day.given > 0) + 1,
     asked: volume,
     given,
     from: days.flatMap(({ from }) => from),

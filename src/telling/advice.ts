@@ -2,6 +2,7 @@
 
 import type { BedStanding } from "../season/advising.ts";
 import type { ChoiceName } from "../season/holding-choices.ts";
+import { MANY_YEARS } from "../season/years-ahead.ts";
 import { calendarDate } from "../units/calendar.ts";
 import { dayName } from "../units/calendar-names.ts";
 import type { Show } from "./bed-day.ts";
@@ -112,7 +113,9 @@ function paysMost({ why }: Advice, titleOf: TitleOf, show: Show): string {
 function reasonOf(advice: Advice, titleOf: TitleOf, show: Show): string {
   const { advised, choices, tie } = advice;
   if (tie)
-    return "What they lose differs by no more than the years can tell, or half or twice what one bed is to you turns it.";
+    return advice.kind === "odds"
+      ? "What the best two lose differs by no more than the years can tell, or half or twice what one bed is to you turns it."
+      : "Which loses least hangs on the rain, or on half or twice what one bed is to you.";
   const own = choices.find(({ choice }) => choice === advised);
   const held = choices.find(({ choice }) => choice === "hold_back");
   const bed = held?.beds.at(-1) ?? null;
@@ -139,9 +142,12 @@ function leadOf({ tie, advised, choices }: Advice, titleOf: TitleOf): ToldAdvice
 
 function restsOf({ kind, years }: Advice, hasForecast: boolean): string {
   const rain = hasForecast ? ", with the rain you expect" : "";
+  const after =
+    "After today watered by the rule tuned on the record. Harvest lost by FAO-33 (from memory), stage by stage.";
+  const few = years < MANY_YEARS ? ", too few to be sure," : "";
   if (kind === "odds")
-    return `${years === 1 ? "1 past year" : `${years} past years`} from today on${rain}. Harvest lost by FAO-33, stage by stage.`;
-  return `Made-up weather: usual days, and days without rain${rain}. Harvest lost by FAO-33, stage by stage.`;
+    return `${years === 1 ? "1 past year" : `${years} past years`}${few} from today on${rain}. ${after}`;
+  return `Made-up weather: usual days, and days without rain${rain}. ${after}`;
 }
 
 function holdsOf({ tie, advised, choices, asking }: Advice): ToldAdvice["holds"] {

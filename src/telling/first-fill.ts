@@ -57,11 +57,15 @@ function over(fill: FirstFill, high: High, show: Show): string {
 function running(fill: FirstFill, show: Show): readonly string[] {
   const end = fill.to === null ? "its far end" : `its end at ${fill.to}`;
   const after =
-    fill.comesAfter === null ? "" : ` Water comes after about ${show(fill.comesAfter, "duration")}:`;
+    fill.comesAfter === null
+      ? ""
+      : ` Wide open, water would come after about ${show(fill.comesAfter, "duration")}; give it longer:`;
   const slow = fill.flow !== null && fill.clearsFrom !== null && fill.flow < fill.clearsFrom;
   return [
     fill.hasFloat ? `Let the float hang down, so that ${end} is open.` : `Open ${end}.`,
-    `Open ${tap(fill)} a quarter and leave it so: filled slowly, the water pushes the air ahead of it.`,
+    slow
+      ? `Its flow is too slow to carry air out. Fill it once from the low end, by a funnel held higher than its top or by a pump, until water without bubbles comes at the upper end; then open ${tap(fill)}.`
+      : `Open ${tap(fill)} a quarter and leave it so: filled slowly, the water pushes the air ahead of it.`,
     `The hose holds ${show(fill.holds, "volume")}.${after || " Then"} let it run until it comes without spitting.`,
     ...(fill.highs ?? []).map((high) => over(fill, high, show)),
     ...(fill.highs === null && slow

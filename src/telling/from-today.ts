@@ -59,8 +59,18 @@ function worstPieces(odds: Odds): readonly LastsPiece[] {
 
 const EVERY_YEAR = "in every year of the record";
 
+/** "A bed is short today in 19 of 20; in one to the end." */
+function shortToday(odds: Odds, today: number): readonly LastsPiece[] {
+  const now = odds.ahead.filter(({ short }) => short === today).length;
+  const ends = reaching(odds);
+  const said = plain(`A bed is short today in ${now} of ${odds.members}`);
+  if (ends === 0) return [said, plain(".")];
+  return [said, plain(`; in ${counted(ends)} it lasts `), { text: "to the end", tone: "growth" }, plain(".")];
+}
+
 function oddsPieces(odds: Odds, today: number): readonly LastsPiece[] {
   if (isShortNow(odds, today)) return [plain(SHORT_NOW)];
+  if (odds.short.half === today) return shortToday(odds, today);
   if (reaching(odds) === odds.members) return [plain(`Lasts to the season's end ${EVERY_YEAR}.`)];
   return [plain("Lasts to "), until(odds.short.half), plain(" in a middling year. "), ...worstPieces(odds)];
 }
@@ -98,6 +108,7 @@ const inShort = (day: number | null, more: string, about = ""): LastsInShort => 
 export function lastsInShort(from: FromToday): LastsInShort {
   const whole = { said: lastsSaid(from), day: "", more: "" };
   if (from.kind === "out_of_season" || whole.said === SHORT_NOW) return whole;
+  if (from.kind === "odds" && from.short.half === from.today) return whole;
   if (from.kind === "odds")
     return inShort(
       from.short.half,

@@ -63,7 +63,7 @@ export const openTitle = (line: string, { titleOf }: Voice): string => `Open ${t
 export const refusalWords = ({ bed, asked, why }: Refusal, voice: Voice): string =>
   `${voice.titleOf(bed)} gets none of its ${voice.show(asked, "volume")}: ${whyOf(bed, why, voice)}.`;
 
-/** One line of a day as it is read: what, of how much, in how many goes, with what, and what stands in the way. */
+/** "Long bed: 65 of 110 gal: 23 gal with Pump and wand, 6 min; 42 gal 2 h later with ..." */
 export function lineWords(line: DayLine, voice: Voice): string {
   const goes = line.goes.map((go) =>
     go.wait > 0
@@ -71,7 +71,8 @@ export function lineWords(line: DayLine, voice: Voice): string {
       : `${line.goes.length > 1 ? `${voice.show(go.volume, "volume")} ` : ""}with ${meansOf(go, voice)}`,
   );
   const why = line.why === null ? "" : ` (${whyOf(line.bed, line.why, voice)})`;
-  return `${voice.titleOf(line.bed)}: ${amountOf(line, voice.show)} ${goes.join("; ")}${why}`;
+  const parts = line.goes.length > 1 ? `: ${goes.join("; ")}` : ` ${goes.join("")}`;
+  return `${voice.titleOf(line.bed)}: ${amountOf(line, voice.show)}${parts}${why}`;
 }
 
 /** Why a line gives less than is asked for; "" where it gives all. */

@@ -28,10 +28,11 @@ function dayWords(watering: Watering, today: number): string {
 const NEARLY = 0.95;
 
 /** Whether it will get what it asks for next. */
-function prospect({ asked, given, bound }: Watering, driver: Driver): string {
-  if (bound === null && given >= asked) return "and will get it";
-  if (given > asked * NEARLY) return `but gets a little less: ${whyShort(bound, driver)}`;
-  if (given > 0) return `but gets only {gets_next}: ${whyShort(bound, driver)}`;
+function prospect({ asked, given, bound, over }: Watering, driver: Driver): string {
+  const time = over > 1 ? ` over ${over} days` : "";
+  if (bound === null && given >= asked) return `and will get it${time}`;
+  if (given > asked * NEARLY) return `but gets a little less${time}: ${whyShort(bound, driver)}`;
+  if (given > 0) return `but gets only {gets_next}${time}: ${whyShort(bound, driver)}`;
   return `but gets nothing: ${whyShort(bound, driver)}`;
 }
 

@@ -110,7 +110,7 @@ export const words: KindWords = {
   },
   cautions: {
     waits_for_refill: [
-      "The largest watering, {largest_watering}, is {tankfuls_per_watering} tankfuls: the pump runs {watering_time} in all, and between it waits {refill_wait} for the tank to fill again. On one morning the beds get no more than one tankful.",
+      "The largest watering, {largest_watering}, is {tankfuls_per_watering} tankfuls: the pump runs {watering_time} in all, and between it waits {refill_wait} for the tank to fill again. In one go the beds get no more than one tankful.",
       DEFINITION,
     ],
     more_than_the_tank: [

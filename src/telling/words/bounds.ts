@@ -78,8 +78,8 @@ const WORDS: Readonly<Record<Exclude<Bound, "energy">, Words>> = {
     name: "held back for other beds",
     thing: "holding back",
     answer: "water that is not held back: it is kept for beds that come first",
-    reason: "the water is held back for beds that come first",
-    day: "water was held back for beds that come first",
+    reason: "the water is held back for other beds",
+    day: "water was held back for other beds",
   },
   rule: {
     name: "the bed's own rule",

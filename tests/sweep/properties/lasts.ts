@@ -26,6 +26,12 @@ function wrongOdds(from: Extract<FromToday, { kind: "odds" }>, said: string): st
   if (good === days.length) return said.includes("in every year") ? null : `none is short, but: ${said}`;
   const sorted = days.map((day) => day ?? Infinity).sort((a, b) => a - b);
   const half = sorted[Math.floor((sorted.length + 1) / 2) - 1] ?? Infinity;
+  if (half === from.today) {
+    const now = days.filter((day) => day === from.today).length;
+    const end = good === 0 ? "." : `; in ${NUMBERS[good] ?? good} it lasts to the end.`;
+    const wanted = `A bed is short today in ${now} of ${days.length}${end}`;
+    return said === wanted ? null : `${wanted}, but: ${said}`;
+  }
   const middle = half === Infinity ? "the season's end" : dayText(half);
   if (!said.startsWith(`Lasts to ${middle} in a middling year.`))
     return `the middle one is ${middle}, but: ${said}`;

@@ -21,15 +21,18 @@ export type Assumed = {
   readonly tanks: readonly string[];
   readonly beds: readonly string[];
   readonly batteries: readonly string[];
+  /** Left out of the run, because something of them is wrong. */
+  readonly leftOut: readonly string[];
 };
 
-export function assumedOf({ tanks, beds, batteries }: SeasonState, given: TodayGiven): Assumed {
+export function assumedOf({ tanks, beds, batteries, input }: SeasonState, given: TodayGiven): Assumed {
   const known = knownBy(happenedOf(given));
   const of = (ids: readonly string[]) => ids.filter((id) => !known.has(id));
   return {
     tanks: of(tanks.parts.map(({ id }) => id)),
     beds: of(beds.map(({ part }) => part.id)),
     batteries: of(batteries.parts.map(({ id }) => id)),
+    leftOut: input.leftOut.map(({ id }) => id),
   };
 }
 

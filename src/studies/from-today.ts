@@ -63,5 +63,8 @@ export function lastsOf(
   const asked = readyOf(whole, records);
   if ("failed" in asked) return asked;
   const { plan, record, given } = asked;
+  // Where no bed is left, none goes short: that it lasts would be said of nothing.
+  if (plan.beds.every(({ wateredBy }) => wateredBy.length === 0))
+    return { failed: "No bed with water is left to speak of: see what is wrong on the sheet.", at: null };
   return fromToday(plan, record, only === undefined ? given : { ...given, only }, lasts);
 }

@@ -98,6 +98,15 @@ export const lastsSaid = (from: FromToday): string => joined(lastsPieces(from));
 /** The same at a glance: the words before the day, the day or the end, and a line more. */
 export type LastsInShort = { readonly said: string; readonly day: string; readonly more: string };
 
+/** "Two parts with something wrong are left out." */
+export function leftOutSaid({ assumed }: FromToday): string {
+  const count = assumed.leftOut.length;
+  if (count === 0) return "";
+  return count === 1
+    ? "One part with something wrong is left out."
+    : `${capital(counted(count))} parts with something wrong are left out.`;
+}
+
 const inShort = (day: number | null, more: string, about = ""): LastsInShort => ({
   said: day === null ? "Lasts to" : `Lasts to ${about}`.trim(),
   day: toEnd(day),
@@ -173,7 +182,12 @@ export function restsOn(from: FromToday, titleOf: (id: string) => string): reado
     parts.length === 0
       ? []
       : [`Not noted lately, so taken as on this day in a middling year: ${listed(parts)}.`];
-  return [...weatherSaid(from), ...assumed];
+  const { leftOut } = from.assumed;
+  const wrong =
+    leftOut.length === 0
+      ? []
+      : [`Left out, because something is wrong with it: ${listed(leftOut.map(titleOf))}.`];
+  return [...wrong, ...weatherSaid(from), ...assumed];
 }
 
 /** By which rule the beds are watered from today on. */

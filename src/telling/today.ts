@@ -81,6 +81,10 @@ export const lineWhy = (line: DayLine, voice: Voice): string =>
     ? ""
     : `It asks for ${voice.show(line.asked, "volume")}: ${whyOf(line.bed, line.why, voice)}.`;
 
+const NOTHING_ASKS = "Nothing asks for water in the coming week.";
+/** Where parts are so wrong that no bed is left. */
+export const NO_BED_LEFT = "No bed is left to speak of: see what is wrong on the sheet.";
+
 /** How many beds are named one by one. */
 const NAMED = 3;
 
@@ -119,7 +123,7 @@ function withoutLines(refused: readonly Refusal[], lines: readonly DayLine[], vo
   const [none] = refused;
   if (none) return `Today ${refusalWords(none, voice)}`;
   const [next] = lines;
-  if (!next) return "Nothing asks for water in the coming week.";
+  if (!next) return NOTHING_ASKS;
   return `Nothing asks for water today; next ${voice.titleOf(next.bed)}, ${amountOf(next, voice.show)}.`;
 }
 

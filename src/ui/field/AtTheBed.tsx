@@ -2,7 +2,7 @@
 
 import { Show } from "solid-js";
 import type { Kind } from "../../kinds/kind.ts";
-import { lastsInShort } from "../../telling/from-today.ts";
+import { lastsInShort, leftOutSaid } from "../../telling/from-today.ts";
 import { useSheet } from "../sheet.ts";
 import { Beds } from "./Beds.tsx";
 import { MoreNotes } from "./MoreNotes.tsx";
@@ -19,6 +19,17 @@ function Lasts(props: { readonly hasTanks: boolean }) {
     const held = lasts();
     return held && lastsInShort(held);
   };
+  const leftOut = () => {
+    const held = lasts();
+    return held ? leftOutSaid(held) : "";
+  };
+  const none = () => {
+    if (!props.hasTanks) return "No tank stands on the sheet yet.";
+    return (
+      lasting()?.failure() ||
+      (working() ? "Working it out …" : "Dip a tank, and it is told how long the water lasts.")
+    );
+  };
   const was = () => {
     const [old, now] = [before(), said()];
     const day = old ? lastsInShort(old).day : "";
@@ -26,23 +37,14 @@ function Lasts(props: { readonly hasTanks: boolean }) {
   };
   return (
     <div class="field-lasts" aria-live="polite" classList={{ working: working() }}>
-      <Show
-        when={said()}
-        fallback={
-          <p>
-            {props.hasTanks
-              ? "Dip a tank, and it is told how long the water lasts."
-              : "No tank stands on the sheet yet."}
-          </p>
-        }
-      >
+      <Show when={said()} fallback={<p>{none()}</p>}>
         {(held) => (
           <>
             <p class="lead">
               {held().said} <b>{held().day}</b>
               <Show when={was()}>{(day) => <small> was {day()}</small>}</Show>
             </p>
-            <p class="more">{held().more}</p>
+            <p class="more">{[held().more, leftOut()].filter((words) => words !== "").join(" ")}</p>
           </>
         )}
       </Show>

@@ -9,6 +9,7 @@ import {
   gaveWords,
   leadAfter,
   leadOf,
+  NO_BED_LEFT,
   openedWords,
   openTitle,
   openWords,
@@ -175,9 +176,9 @@ function Week(props: { readonly span: WeekSpan; readonly voice: Voice }) {
   return (
     <>
       <p class="today-lead" aria-live="polite" classList={{ working: sheet.working() }}>
-        {done().length > 0
-          ? leadAfter(props.span, days()[0], props.voice)
-          : leadOf(props.span, days()[0], props.voice)}
+        {Object.keys(props.span.drivers).length === 0
+          ? NO_BED_LEFT
+          : (done().length > 0 ? leadAfter : leadOf)(props.span, days()[0], props.voice)}
       </p>
       <For each={daysOf(props.span, ...days(), props.voice)}>
         {(day) => (

@@ -25,7 +25,8 @@ ${RAIN_HELP}
   --work-back NAME       which value of a given number meets --until, by the whole worksheet; all of them, the nearest first
   --until "NAME<=VALUE"  the answer that is wished for, with its unit; or NAME>=VALUE
   --today YYYY-MM-DD     which day it is
-  --from-today           how long the water lasts from today, and what to water today and in the week; needs --today
+  --from-today           how long the water lasts from today, what to water today and in the week, and whether to hold
+                         any bed back; needs --today
   --forecast "DAY=5 mm 40 % 31 degC,..."  rain, its chance and heat of any of the next seven days, for --from-today
   --next-money AMOUNT    what to buy next: of what has a price, the things and pairs that take away most short days, best first
   --offer NAME=PRICE     the price of something that could be bought, e.g. --offer porch_roof.gutter=40; may be repeated

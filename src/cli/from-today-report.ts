@@ -2,10 +2,12 @@
 
 import type { DailyRecord } from "../rainfall/record.ts";
 import type { Ahead, FromToday, Ranks } from "../season/odds.ts";
+import { adviceOf } from "../studies/advice.ts";
 import { type FromTodayAnswer, fromTodayOf } from "../studies/from-today.ts";
 import type { Whole } from "../studies/work-out.ts";
 import { lastsSaid, restsOn } from "../telling/from-today.ts";
 import { isoDate } from "../units/calendar.ts";
+import { type AdviceAnswer, type AdviceReport, adviceReport, adviceText } from "./advice-report.ts";
 import { type TodayReport, todayReport, todayText, voiceOf } from "./today-lines.ts";
 import { FileError } from "./usage.ts";
 
@@ -27,7 +29,10 @@ export type FromTodayReport = TodayReport & {
   /** Parts of which nothing was noted lately. */
   readonly assumed: readonly string[];
   readonly said: readonly string[];
+  readonly advice: AdviceReport;
 };
+
+type Answer = FromTodayAnswer & { readonly advice: AdviceAnswer };
 
 const dateOf = (day: number | null): string | null => (day === null ? null : isoDate(day));
 
@@ -58,14 +63,14 @@ function lastingReport(from: FromToday): Pick<FromTodayReport, "short_from" | "e
 }
 
 /** Asks a worked-out worksheet how long it lasts; a file error where it cannot be told. */
-export function fromTodayAnswer(whole: Whole, records: readonly DailyRecord[]): FromTodayAnswer {
+export function fromTodayAnswer(whole: Whole, records: readonly DailyRecord[]): Answer {
   const answer = fromTodayOf(whole, records);
   if ("failed" in answer) throw new FileError(`How long it lasts cannot be told: ${answer.failed}`);
-  return answer;
+  return { ...answer, advice: adviceOf(whole, records) };
 }
 
 /** The answer as the command line gives it in JSON. */
-export function fromTodayReport(whole: Whole, { lasting, week }: FromTodayAnswer): FromTodayReport {
+export function fromTodayReport(whole: Whole, { lasting, week, advice }: Answer): FromTodayReport {
   const { tanks, beds, batteries } = lasting.assumed;
   return {
     kind: lasting.kind,
@@ -74,11 +79,12 @@ export function fromTodayReport(whole: Whole, { lasting, week }: FromTodayAnswer
     ...todayReport(whole, week),
     assumed: [...tanks, ...beds, ...batteries],
     said: [lastsSaid(lasting), ...restsOn(lasting, voiceOf(whole).titleOf)],
+    advice: adviceReport(advice),
   };
 }
 
 /** The answer as it is read. */
-export function fromTodayText(whole: Whole, { lasting, week }: FromTodayAnswer): string {
+export function fromTodayText(whole: Whole, { lasting, week, advice }: Answer): string {
   const said = [lastsSaid(lasting), ...restsOn(lasting, voiceOf(whole).titleOf)];
-  return `${[...said, "", ...todayText(whole, week)].join("\n")}\n`;
+  return `${[...said, "", ...adviceText(whole, advice), ...todayText(whole, week)].join("\n")}\n`;
 }

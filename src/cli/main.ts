@@ -3,6 +3,7 @@
 import { readFileSync } from "node:fs";
 import { inForce } from "../document/note-order.ts";
 import { questionsOf } from "../document/note-question.ts";
+import { unreckonedOf } from "../document/note-unreckoned.ts";
 import type { Worksheet } from "../document/worksheet.ts";
 import { valueIn } from "../graph/readers.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
@@ -58,13 +59,14 @@ function withRain(worksheet: Worksheet, record: DailyRecord): Worksheet {
   return setValue(worksheet, CARD_KINDS, "weather.record", record.key);
 }
 
-/** Notes that can hardly be right are told; where somebody can choose, they are asked about. */
+/** Notes that can hardly be right are told, which are asked about where somebody can choose, and those that change nothing. */
 function tellDoubtfulNotes({ worksheet, results }: Whole): void {
   const options = { ...worksheet, rounded: true };
   const value = (id: string) => valueIn(results.get(id));
   const today = String(value("site.today") ?? "");
   const show = (si: number, measure: MeasureName) => showQuantity(si, measure, options);
-  const told = questionsOf({ worksheet, value, today, show }, inForce(worksheet.notes ?? []));
+  const notes = inForce(worksheet.notes ?? []);
+  const told = [...questionsOf({ worksheet, value, today, show }, notes), ...unreckonedOf(worksheet, notes)];
   for (const said of told) process.stderr.write(`${said}\n`);
 }
 

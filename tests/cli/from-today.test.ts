@@ -104,6 +104,36 @@ describe("Larkspur Bank on 2020-07-20, 20 in in the totes, 1.5 in in the tub, th
     expect(line.time).toBeCloseTo((line.volume / GALLON) * SECONDS_A_GALLON, 0);
   });
 
+  test("gives the advice with its choices, and in words as the page has it", async () => {
+    const { advice } = await fromToday(...SEEN);
+    expect(advice).toMatchObject({ kind: "usual_and_dry", asking: ["long_bed"], years: expect.any(Number) });
+    type Told = {
+      readonly choice: string;
+      readonly loss: number;
+      readonly loss_if_dry: number;
+      readonly left: number;
+      readonly per_bed: readonly {
+        readonly bed: string;
+        readonly short_days: number;
+        readonly from: string | null;
+      }[];
+    };
+    const choices = advice.choices as readonly Told[];
+    expect(choices[0]).toMatchObject({ choice: "water_all", beds: [] });
+    expect(choices.map(({ choice }) => choice)).toContain(advice.advised);
+    for (const { loss, loss_if_dry, left, per_bed } of choices) {
+      // No rain is never better than usual rain, and water that is left over is never less than none.
+      expect(loss_if_dry).toBeGreaterThanOrEqual(loss);
+      expect(Math.min(loss, left)).toBeGreaterThanOrEqual(0);
+      expect(per_bed.map(({ bed }) => bed).sort()).toEqual(["long_bed", "tunnel_bed"]);
+      for (const { short_days, from } of per_bed)
+        expect(from === null ? short_days === 0 : from >= "2020-07-20").toBe(true);
+    }
+    const { stdout } = await run(DEMO, "--today", "2020-07-20", "--from-today", ...SEEN);
+    expect(stdout).toMatch(/^(No telling them apart; water all\.|Water all\.|Hold back from .+|Give up .+)/m);
+    expect(stdout).toContain("Harvest lost by FAO-33, stage by stage.");
+  });
+
   test("with a full tub waters today", async () => {
     const { today } = await fromToday(...SEEN, "--set", "tub.level_today=24 in");
     expect(today[0]).toMatchObject({ bed: "long_bed", by: "wand", tankfuls: 1 });
@@ -133,6 +163,7 @@ test("says of what was never noted that it is taken as usual", async () => {
 test("outside the season there is nothing to say", async () => {
   const { status, stdout } = await run(DEMO, "--today", "2020-12-20", "--from-today", "--json");
   expect([status, JSON.parse(stdout).from_today.kind]).toEqual([0, "out_of_season"]);
+  expect(JSON.parse(stdout).from_today.advice).toEqual({ kind: "out_of_season" });
 });
 
 test("a forecast of much rain makes it last longer", async () => {
@@ -163,6 +194,15 @@ test.each([
   [["--today", "2020-07-20", "--from-today", "--forecast", "2020-07-20=wet"], /wet/],
   [["--today", "2020-07-20", "--from-today", "--forecast", "2020-07-20=140 %"], /140/],
   [["--today", "2020-07-20", "--from-today", "--forecast", "2020-07-20=5 kg"], /5 kg/],
+  [
+    ["--today", "2020-07-20", "--set", "totes.level_today=-1in"],
+    /totes\.level_today: .*not less than 0.*-1in/,
+  ],
+  [["--set", "totes.level_today=-1in"], /totes\.level_today: .*not less than 0.*-1in/],
+  [
+    ["--today", "2020-07-20", "--set", "old_battery.charge_today=-5 %"],
+    /old_battery\.charge_today: .*not less than 0/,
+  ],
 ])("wrong usage is told: %j", async (words, told) => {
   const { status, stderr } = await run(DEMO, ...words);
   expect(status).toBe(2);

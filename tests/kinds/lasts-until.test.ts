@@ -51,3 +51,17 @@ test("with nothing above it is used up today; with a tank above that nobody dipp
     reason: "upper, which fills it, is not dipped",
   });
 });
+
+test("counts from the day of the dip, of several the first; used up by now it says to dip again", () => {
+  const [upper, tub]: [Givens, Givens] = [{ level_today: [2, "ft"] }, { level_today: [0, "in"] }];
+  const waits = toSi(200 - (400 * 2) / 48, "gal");
+  const dippedOn = (day: string) => lasting({ ...upper, dipped_on: day }, tub);
+  const early = dippedOn("2026-06-29");
+  const days = waits / numberAt(early, "upper.peak_day_draw");
+  for (const id of ["upper", "tub"])
+    expect(early.results.get(`${id}.lasts_until`)).toMatchObject({ value: until(days - 2) });
+  expect(dippedOn("2026-05-01").results.get("tub.lasts_until")).toMatchObject({
+    state: "none",
+    reason: "what was dipped on 2026-05-01 would be used up by now: dip it again",
+  });
+});

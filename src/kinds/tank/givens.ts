@@ -36,7 +36,7 @@ export const TANK_GIVENS: readonly Row[] = [
   link("overflows_to", "Overflows to", "holds_water", "overflows to the ground"),
   given("start_share", "Full at the start", "share", [50, "%"], { max: 1, minor: true }),
   given("leak", "Leaks", "flow", [0, "gal/day"], { minor: true }),
-  given("level_today", "Depth today", "depth", null, { absent: "not dipped" }),
+  given("level_today", "Depth when last dipped", "depth", null, { absent: "not dipped" }),
   {
     row: "date",
     name: "dipped_on",

@@ -80,7 +80,7 @@ export const peakDraw: Model = {
   name: "peak_draw",
   takes: ["network", "weather.peak_day_eto", "site.today"],
   surveys: {
-    tank: ["reachable", "leak", "open_surface", "water_today", "vessel", "floor_height"],
+    tank: ["reachable", "leak", "open_surface", "water_today", "dipped_on", "vessel", "floor_height"],
     line: ["last_flow_height"],
     bed: ["peak_day_need"],
   },

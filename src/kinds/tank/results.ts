@@ -57,6 +57,8 @@ export const TANK_RESULTS: readonly Row[] = [
   output("mean_yearly_spill", "Spills in a usual year", "season.run", "yearly_volume"),
   output("lowest_level", "Lowest it fell", "season.run", "depth"),
   hidden("stored", "Water day by day", "season.run", "series"),
-  output("water_today", "In it today", "dip", "volume", { minor: true }),
-  output("lasts_until", "Without rain it lasts until", "season.peak_draw", "text", { minor: true }),
+  output("water_today", "In it when last dipped", "dip", "volume", { minor: true }),
+  output("lasts_until", "As dipped, without rain it lasts until", "season.peak_draw", "text", {
+    minor: true,
+  }),
 ];

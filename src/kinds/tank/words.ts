@@ -66,9 +66,12 @@ export const words: KindWords = {
       "your record, day by day",
     ],
     lowest_level: ["The lowest evening of the whole record.", "your record, day by day"],
-    water_today: ["From today's depth to its volume.", DEFINITION],
+    water_today: [
+      "From the depth that was last dipped to its volume; what was given, taken or filled since is not in it.",
+      DEFINITION,
+    ],
     lasts_until: [
-      "Today's water above the lowest drawable depth, over a peak day's draw; before it, what waits in the tanks above that fill it, over all that hangs on those.",
+      "What was last dipped above the lowest drawable depth, over a peak day's draw, from the day of the dip on; before it, what waits in the tanks above that fill it, over all that hangs on those. Of several dips the first day counts. What was given, taken or filled since is not in it.",
       DEFINITION,
     ],
     ...COST_WORDS,
@@ -123,7 +126,7 @@ export const words: KindWords = {
       DEFINITION,
     ],
     dipped_over_the_brim: [
-      "Dipped at {level_today}, yet full its water stands at {water_height}: one of the two is wrong. Until then it counts as full today.",
+      "Dipped at {level_today}, yet full its water stands at {water_height}: one of the two is wrong. Until then it counts as full that day.",
       DEFINITION,
     ],
     overflow_loop: [

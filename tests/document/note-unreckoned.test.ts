@@ -1,0 +1,42 @@
+// Notes that change nothing are told with their day and part; those that are reckoned with are not.
+
+import { expect, test } from "vitest";
+import { unreckonedOf } from "../../src/document/note-unreckoned.ts";
+import type { Note } from "../../src/document/worksheet.ts";
+
+const cards = [
+  { id: "tub", kind: "tank", title: "Tub", givens: {}, measured: {} },
+  { id: "bed", kind: "bed", title: "Beans", givens: {}, measured: {} },
+  { id: "site", kind: "site", title: "Here", givens: {}, measured: {} },
+];
+const told = (what: string, where: string, more: Partial<Note> = {}) =>
+  unreckonedOf({ cards }, [{ id: "a", day: "2026-07-10", what, where, ...more }]);
+
+test.each([
+  [
+    "planted",
+    "bed",
+    /^Note of 2026-07-10, Beans: "planted" is kept, but the season does not reckon with it yet/,
+  ],
+  ["pulled", "bed", /^Note of 2026-07-10, Beans: "pulled up" is kept, but/],
+  ["gave", "tub", /^Note of 2026-07-10, Tub: "watered" is noted of a bed, not of a tank\. It is kept/],
+  ["dipped", "bed", /^Note of 2026-07-10, Beans: "dipped" is noted of a tank, not of a bed\./],
+  ["bucket", "bed", /noted of a line or a delivery, not of a bed/],
+  ["dipped", "gone", /^Note of 2026-07-10, gone: there is no such part here/],
+  ["broke", "gone", /there is no such part here/],
+])("%s of %s changes nothing, and is told", (what, where, words) => {
+  expect(told(what, where)).toEqual([expect.stringMatching(words)]);
+});
+
+test.each([
+  ["gave", "bed"],
+  ["dipped", "tub"],
+  ["rain", "site"],
+  // Rain counts of whichever part it was noted.
+  ["rain", "gone"],
+  ["cleaned", "tub"],
+  // Words that nobody here knows are told once for all where the file is read.
+  ["sang", "bed"],
+])("%s of %s is not", (what, where) => {
+  expect(told(what, where)).toEqual([]);
+});

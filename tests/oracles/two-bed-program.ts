@@ -5,17 +5,22 @@
 export type ProgramBed = {
   /** Water to give for a depth [m3/m]. */
   readonly perDepth: number;
-  /** Lack at which it asks [m]; what its crops could use, their root zone holds and they take with ease [m]. */
+  /** Lack at which it asks [m]; then what its crops could use, what their root zone holds and what of it they take with ease. */
   readonly trigger: Float64Array;
+  /** [m] */
   readonly potential: Float64Array;
+  /** [m] */
   readonly total: Float64Array;
+  /** [m] */
   readonly readily: Float64Array;
   /** Worth that is lost for a depth that its crops go without on each day [1/m]. */
   readonly cost: Float64Array;
 };
 
 export type Program = {
+  /** [m3] */
   readonly capacity: number;
+  /** Of the season [day] */
   readonly days: number;
   /** Roof water that comes on a day, equally likely [m3]. */
   readonly inflows: readonly (readonly number[])[];
@@ -27,7 +32,13 @@ const LEVELS = 28;
 const SOILS = 14;
 
 type Soils = readonly [number, number];
-type Served = { readonly drawn: number; readonly soils: Soils; readonly cost: number };
+type Served = {
+  /** [m3] */
+  readonly drawn: number;
+  readonly soils: Soils;
+  /** [-] */
+  readonly cost: number;
+};
 
 /** Which of the beds that ask are served; the first is served first. */
 const CHOICES: readonly (readonly [boolean, boolean])[] = [
@@ -114,6 +125,10 @@ function ahead(program: Program, next: Losses, day: number, held: number, { draw
 /**
  * The least losses still to come on each morning of a season, the last one after it: 0.
  *
+ * @param program the tank [m3], the beds' depths [m] and the rains [m3]
+ * @returns losses by level and by both soils, a share of all worth [-]
+ * @throws nothing
+ * @validity one tank, two beds; each day's rain as if drawn by itself
  * @source stochastic dynamic programming, Stedinger, Sule and Loucks 1984 (from memory)
  */
 export function solved(program: Program): readonly Losses[] {
@@ -150,7 +165,19 @@ function lossesOf(
   });
 }
 
-/** The choice that loses least on a morning. */
+/**
+ * The choice that loses least on a morning.
+ *
+ * @param program as it was solved [-]
+ * @param losses what is still lost from each morning on [-]
+ * @param day of the season [day]
+ * @param held water in the tank [m3]
+ * @param soils what each bed's ground lacks [m]
+ * @returns whether each bed is served, were it to ask [-]
+ * @throws nothing
+ * @validity levels and soils between those of the program
+ * @source stochastic dynamic programming, Stedinger, Sule and Loucks 1984 (from memory)
+ */
 export function bestChoice(
   program: Program,
   losses: readonly Losses[],

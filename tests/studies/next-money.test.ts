@@ -131,7 +131,7 @@ describe("next money", () => {
       { numRuns: PLACES },
     );
     expect(told).toBeGreaterThan(0);
-  });
+  }, 1_200_000);
 
   const buyOf = (name: string, cost: number | null, ways = 1): Buy => ({
     name,

@@ -78,5 +78,6 @@ describe("with no network", () => {
     expect(await ready.count()).toBe(0);
     await gone(second.server);
     await context.close();
-  });
+    // It builds the program a second time: against hanging alone.
+  }, 300_000);
 });

@@ -1,9 +1,9 @@
 // What holds of how long it lasts, whatever the place and the state: the sentence says what the runs say, and no more.
 
-import { firstGap } from "../../../src/season/arriving-rain.ts";
 import { fromToday } from "../../../src/season/from-today.ts";
 import type { SeasonInput } from "../../../src/season/input.ts";
 import type { FromToday } from "../../../src/season/odds.ts";
+import { prepareSeason } from "../../../src/season/run.ts";
 import { seasonAround } from "../../../src/season/spans.ts";
 import { daySaid, lastsInShort, lastsSaid, restsOn } from "../../../src/telling/from-today.ts";
 import { calendarDate } from "../../../src/units/calendar.ts";
@@ -69,8 +69,8 @@ property(
   (worked) => {
     const plan = worked.value("season.plan") as SeasonInput | null;
     const record = worked.records.find(({ key }) => key === worked.word("weather.record_in_use"));
-    // Of a record with a gap the season says nothing either, and says why.
-    if (!plan || !record || firstGap(record) !== null) return null;
+    // Of a record with a gap, or without one whole season, the season says nothing either, and says why.
+    if (!plan || !record || "failed" in prepareSeason(plan, record)) return null;
     const d = dice(worked.seed + 77);
     const days = Array.from({ length: 365 }, (_, day) => record.firstDay + 365 + day).filter((day) =>
       seasonAround(plan, day),

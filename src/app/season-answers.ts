@@ -4,11 +4,12 @@ import { createEffect, createMemo, createSignal, on, onCleanup } from "solid-js"
 import { valueIn } from "../graph/readers.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import { KIND_WORDS } from "../kinds/words.ts";
+import type { Advice, NoAdvice } from "../season/advice.ts";
 import type { WeekGiven } from "../season/week-plan.ts";
 import type { Stick } from "../studies/stick.ts";
 import { toldMoments } from "../studies/told-moments.ts";
 import type { YearMoments } from "../studies/year-moments.ts";
-import { type Advice, adviceTold, type NoAdvice, noAdviceSaid } from "../telling/advice.ts";
+import { adviceTold, noAdviceSaid } from "../telling/advice.ts";
 import type { Show } from "../telling/bed-day.ts";
 import { stickTold } from "../telling/stick.ts";
 import type { SeasonAnswers, Standing } from "../ui/field/season-answers.ts";

@@ -1,9 +1,9 @@
 // Water all, hold back or give up, as the command line gives it: in JSON, and in a sentence with its reason.
 
 import { valueIn } from "../graph/readers.ts";
+import type { Advice, Choice, NoAdvice } from "../season/advice.ts";
 import type { SeasonFailure } from "../season/answer.ts";
 import type { WeekGiven } from "../season/week-plan.ts";
-import type { Advice, Choice, NoAdvice } from "../studies/advice.ts";
 import type { Whole } from "../studies/work-out.ts";
 import { adviceTold } from "../telling/advice.ts";
 import { isoDate } from "../units/calendar.ts";

@@ -5,10 +5,11 @@ import { parseUnit, toSi } from "../units/unit.ts";
 import { inForce } from "./note-order.ts";
 import type { Note } from "./worksheet.ts";
 
-/** Days after which a note no longer tells of today: our definition. */
-const NOTED_FOR = 60;
+/** Days after which a note no longer tells of today: our definition, as far back as the season looks. */
+export const NOTED_FOR = 60;
 
-const TAKEN_IN: ReadonlySet<string> = new Set([
+/** The words that the season reads; a test holds the two together, since neither folder may know the other. */
+export const TAKEN_IN: ReadonlySet<string> = new Set([
   "dipped",
   "gave",
   "soaked",

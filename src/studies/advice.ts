@@ -2,13 +2,13 @@
 
 import { DomainError } from "../physics/domain-error.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
-import { type BedStanding, type Weighed, weighed } from "../season/advising.ts";
+import type { Advice, Choice, NoAdvice, Why } from "../season/advice.ts";
+import { type Weighed, weighed } from "../season/advising.ts";
 import type { SeasonFailure } from "../season/answer.ts";
 import { dryWeather } from "../season/coming-days.ts";
 import { type Forecast, NO_FORECAST } from "../season/forecast.ts";
 import { fromToday } from "../season/from-today.ts";
-import type { HoldingRule } from "../season/holding.ts";
-import { type ChoiceName, meanLoss, type Run, type Tried } from "../season/holding-choices.ts";
+import { meanLoss, type Run, type Tried } from "../season/holding-choices.ts";
 import { tunedRule } from "../season/holding-tuned.ts";
 import type { SeasonInput } from "../season/input.ts";
 import type { Weather } from "../season/moment.ts";
@@ -22,56 +22,6 @@ import { shareOfWorth } from "../season/worth.ts";
 import { expecting, withForecast, type YearAhead, yearsAhead } from "../season/years-ahead.ts";
 import { askedOf } from "./from-today.ts";
 import type { Whole } from "./work-out.ts";
-
-/** What a choice means for a bed: of past years the middle one. */
-export type BedUnder = {
-  readonly bed: string;
-  /** Share of its worth that it loses, on the mean [-]. */
-  readonly loss: number;
-  readonly shortDays: number;
-  /** First short day; null: none in half of the years [days since 1970-01-01]. */
-  readonly from: number | null;
-};
-
-export type Choice = {
-  readonly choice: ChoiceName;
-  /** Beds that it leaves dry: today, or for good. */
-  readonly beds: readonly string[];
-  /** Share of all worth that is lost by the season's end: on the mean of past years, or in a usual one [-]. */
-  readonly loss: number;
-  /** The same with no rain at all, where there are no odds; null where there are. */
-  readonly lossIfDry: number | null;
-  readonly perBed: readonly BedUnder[];
-  /** In reach of the beds at the season's end, of past years the middle one [m3]. */
-  readonly left: number;
-};
-
-/** What a sentence of the reason is made of. */
-export type Why = {
-  readonly beds: readonly BedStanding[];
-  /** Of the beds that can be held back the one worth least, and the one whose next watering pays most; null: no such bed. */
-  readonly held: string | null;
-  readonly pays: string | null;
-};
-
-export type Advice = {
-  readonly kind: "odds" | "usual_and_dry";
-  readonly today: number;
-  /** The season's last day. */
-  readonly last: number;
-  /** Beds that ask for water today; of none, the choices are about the next waterings. */
-  readonly asking: readonly string[];
-  readonly choices: readonly Choice[];
-  readonly advised: ChoiceName;
-  /** Nothing tells the choices apart: within what the years can tell, or half or twice the worth of one bed turns it. */
-  readonly tie: boolean;
-  readonly why: Why;
-  /** Past years that it rests on. */
-  readonly years: number;
-  readonly rule: HoldingRule;
-};
-
-export type NoAdvice = { readonly kind: "out_of_season" | "one_bed" };
 
 /**
  * Water all, hold back or give up.

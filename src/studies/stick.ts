@@ -2,6 +2,7 @@
 
 import { levelAt, volumeAt } from "../physics/vessel.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
+import type { NoAdvice } from "../season/advice.ts";
 import type { SeasonFailure } from "../season/answer.ts";
 import type { Bed } from "../season/beds.ts";
 import { type InReach, inReachOf } from "../season/from-today.ts";
@@ -11,7 +12,6 @@ import type { SeasonInput, TankPart } from "../season/input.ts";
 import { prepareSeason } from "../season/run.ts";
 import type { SeasonState } from "../season/state.ts";
 import { calendarDate } from "../units/calendar.ts";
-import type { NoAdvice } from "./advice.ts";
 import { askedOf } from "./from-today.ts";
 import type { Whole } from "./work-out.ts";
 

@@ -1,46 +1,12 @@
 // Water all, hold back or give up: one sentence and its reason, what each choice would lose, what it means for each bed.
 
-import type { BedStanding } from "../season/advising.ts";
+import type { Advice, Choice, NoAdvice } from "../season/advice.ts";
 import type { ChoiceName } from "../season/holding-choices.ts";
 import { MANY_YEARS } from "../season/years-ahead.ts";
 import { calendarDate } from "../units/calendar.ts";
 import { dayName } from "../units/calendar-names.ts";
 import type { Show } from "./bed-day.ts";
 import { listed, wholeDays } from "./words/lists.ts";
-
-type Choice = {
-  readonly choice: ChoiceName;
-  /** Beds that it leaves dry. */
-  readonly beds: readonly string[];
-  /** Shares of all worth [-]; the second without rain, where there are no odds. */
-  readonly loss: number;
-  readonly lossIfDry: number | null;
-  readonly perBed: readonly {
-    readonly bed: string;
-    readonly shortDays: number;
-    readonly from: number | null;
-  }[];
-  /** In reach of the beds at the season's end [m3]. */
-  readonly left: number;
-};
-
-export type Advice = {
-  readonly kind: "odds" | "usual_and_dry";
-  readonly today: number;
-  readonly last: number;
-  readonly asking: readonly string[];
-  readonly choices: readonly Choice[];
-  readonly advised: ChoiceName;
-  readonly tie: boolean;
-  readonly why: {
-    readonly beds: readonly BedStanding[];
-    readonly held: string | null;
-    readonly pays: string | null;
-  };
-  readonly years: number;
-};
-
-export type NoAdvice = { readonly kind: "out_of_season" | "one_bed" };
 
 export type ToldChoice = {
   readonly choice: ChoiceName;
@@ -142,8 +108,7 @@ function leadOf({ tie, advised, choices }: Advice, titleOf: TitleOf): ToldAdvice
 
 function restsOf({ kind, years }: Advice, hasForecast: boolean): string {
   const rain = hasForecast ? ", with the rain you expect" : "";
-  const after =
-    "After today watered by the rule tuned on the record. Harvest lost by FAO-33 (from memory), stage by stage.";
+  const after = "Then by the rule tuned on the record. Harvest lost by FAO-33 (from memory), stage by stage.";
   const few = years < MANY_YEARS ? ", too few to be sure," : "";
   if (kind === "odds")
     return `${years === 1 ? "1 past year" : `${years} past years`}${few} from today on${rain}. ${after}`;

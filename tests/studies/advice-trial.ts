@@ -108,7 +108,7 @@ function inputFor({ volume, roof: footprint, lesser }: Place, holdDays = 7): Sea
     crop({ crop: "tomato", planted: "05-10", rootStart: 0.4, rootEnd: 0.4, stages: [30, 40, 45, 20] }),
   ];
   const one = {
-    area: Number(process.env.AREA ?? 6),
+    area: 6,
     covered: true,
     crops,
     availableWater: 0.14,

@@ -2,8 +2,9 @@
 
 import { describe, expect, test } from "vitest";
 import type { DailyRecord } from "../../src/rainfall/record.ts";
+import type { Advice } from "../../src/season/advice.ts";
 import type { SeasonInput } from "../../src/season/input.ts";
-import { type Advice, advise } from "../../src/studies/advice.ts";
+import { advise } from "../../src/studies/advice.ts";
 import { calendarDate, dayNumber } from "../../src/units/calendar.ts";
 import { bed, carry, crop, inputOf, MM, recordOf, roof, tank } from "../season/made.ts";
 

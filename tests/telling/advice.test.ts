@@ -1,7 +1,8 @@
 // The words of the advice against its numbers, over places made by chance.
 
 import { describe, expect, test } from "vitest";
-import { type Advice, advise } from "../../src/studies/advice.ts";
+import type { Advice } from "../../src/season/advice.ts";
+import { advise } from "../../src/studies/advice.ts";
 import { adviceTold } from "../../src/telling/advice.ts";
 import { calendarDate, dayNumber } from "../../src/units/calendar.ts";
 import { SHORT_MONTHS } from "../../src/units/calendar-names.ts";

@@ -24,12 +24,17 @@ function Ticks(props: { readonly drawn: DrawnPlot }) {
   );
 }
 
-function TickWords(props: { readonly drawn: DrawnPlot }) {
+function TickWords(props: { readonly drawn: DrawnPlot; readonly atEnd: boolean }) {
   return (
     <>
       <Index each={props.drawn.up}>
         {(tick) => (
-          <text class="plot-tick" x="0" y={tick().words}>
+          <text
+            class="plot-tick"
+            x={props.atEnd ? props.drawn.frame.width : 0}
+            y={tick().words}
+            text-anchor={props.atEnd ? "end" : "start"}
+          >
             {tick().label}
           </text>
         )}
@@ -90,6 +95,8 @@ export function Chart(props: {
   readonly words: string;
   readonly height: number;
   readonly margin?: Margin;
+  /** The scale's words stand at the right, where lines all begin at the left. */
+  readonly scaleAtEnd?: boolean;
   readonly table?: PlotTable;
   /** A picture, unless what is laid over it answers to keys. */
   readonly role?: "img" | "group";
@@ -113,7 +120,7 @@ export function Chart(props: {
       >
         <Ticks drawn={drawn()} />
         <Index each={drawn().shapes}>{(shape) => <path class={shape().look} d={shape().d} />}</Index>
-        <TickWords drawn={drawn()} />
+        <TickWords drawn={drawn()} atEnd={props.scaleAtEnd === true} />
         <Marks drawn={drawn()} />
         {props.children?.(() => drawn().frame)}
       </svg>

@@ -73,6 +73,9 @@ export type Moving = ReturnType<typeof createMoving>;
 export const atRest = (stick: Stick, depth: number | null, unknown: number): Level =>
   levelAt(stick, depth ?? stick.height * unknown);
 
+/** So near to the water's line its own number would be struck through [share of the height]. */
+const CROSSED = 0.05;
+
 export function Column(props: {
   /** Spoken name, and the value in words. */
   readonly name: string;
@@ -96,7 +99,7 @@ export function Column(props: {
       <For each={marksOf(props.stick)}>
         {(mark) => (
           <span class="mark" aria-hidden="true" style={{ bottom: `${mark.share * 100}%` }}>
-            {mark.label}
+            {Math.abs(mark.share - level().share) < CROSSED ? "" : mark.label}
           </span>
         )}
       </For>

@@ -81,6 +81,7 @@ function Fan(props: { readonly from: FromToday; readonly drawn: Drawn }) {
         words={`Water left in reach of the beds. ${lastsSaid(props.from)} The table below has every run.`}
         height={FAN}
         margin={{ above: 24 }}
+        scaleAtEnd
       >
         {(frame) => (
           <DaySlider

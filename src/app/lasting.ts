@@ -76,7 +76,10 @@ function createAsking({ engine }: Session, asker: Asker) {
         },
         onEnd: (reason) => {
           setWorking(false);
-          setFailure(reason ?? "");
+          if (reason === null) return;
+          // What was told of the sheet as it was is true no more.
+          forget();
+          setFailure(reason);
         },
       },
     );

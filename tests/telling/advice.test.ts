@@ -154,7 +154,11 @@ describe("what is advised, in words", () => {
     });
     const words = `${told.lead.what} ${told.lead.rest}`.trim();
     const own = advice.choices.find(({ choice }) => choice === advice.advised);
-    if (advice.tie) expect(words).toBe("No telling them apart; water all.");
+    // What is advised when nothing asks is for the next watering, and no word of it sounds like today.
+    expect(words.startsWith("Nothing asks today; ")).toBe(advice.asking.length === 0);
+    if (advice.asking.length === 0 && (advice.tie || advice.advised === "water_all"))
+      expect(words).toMatch(/at the next watering|when they ask/);
+    else if (advice.tie) expect(words).toBe("No telling them apart; water all.");
     else if (advice.advised === "water_all") expect(words).toBe("Water all.");
     else for (const id of own?.beds ?? []) expect(words).toContain(titleOf(id));
     // One is marked, and it is the one that is advised; of a tie none is.

@@ -2,13 +2,13 @@
 
 import { describe, expect, test } from "vitest";
 import { type Ahead, type FromToday, oddsOf } from "../../src/season/odds.ts";
-import { lastsInShort, lastsSaid } from "../../src/telling/from-today.ts";
+import { emptySaid, lastsInShort, lastsSaid, restsOn, ruleSaid } from "../../src/telling/from-today.ts";
 import { calendarDate, dayNumber } from "../../src/units/calendar.ts";
 import { dice } from "../sweep/dice.ts";
 
 const TODAY = dayNumber(2021, 7, 1);
 const LAST = dayNumber(2021, 9, 15);
-const MONTHS = ["", "", "", "", "", "", "", "Jul", "Aug", "Sep"];
+const MONTHS = ["", "", "", "", "", "", "Jun", "Jul", "Aug", "Sep"];
 const COUNTS = ["none", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine"];
 
 const run = (short: number | null): Ahead => ({
@@ -38,7 +38,8 @@ const ofDays = (shorts: readonly (number | null)[]): FromToday => ({
   today: TODAY,
   last: LAST,
   now: 1,
-  assumed: { tanks: [], beds: [], batteries: [], leftOut: [] },
+  assumed: { tanks: [], beds: [], batteries: [], leftOut: [], rain: null },
+  heldBack: [],
   ...oddsOf(shorts.map(run), shorts.length, 0),
 });
 
@@ -54,6 +55,56 @@ function shortUpTo(shorts: readonly (number | null)[], text: string): { on: numb
 const countOf = (word: string): number => (COUNTS.includes(word) ? COUNTS.indexOf(word) : Number(word));
 
 describe("how long it lasts, in a sentence", () => {
+  test("says when the tanks are empty by the runs' own days, over 200 sets of runs", () => {
+    for (let seed = 1; seed <= 200; seed++) {
+      const shorts = days(seed);
+      const said = emptySaid(ofDays(shorts));
+      const never = shorts.filter((day) => day === null).length;
+      expect([seed, said, /in every year/.test(said)]).toEqual([seed, said, never === shorts.length]);
+      const middle = /^The tanks are empty by (\w+ \d+) in a middling year/.exec(said)?.[1];
+      if (middle) {
+        const { on, before } = shortUpTo(shorts, middle);
+        const rank = Math.floor((shorts.length + 1) / 2);
+        expect([seed, said, before < rank, on >= rank]).toEqual([seed, said, true, true]);
+      }
+      const worst = /in the (?:(\w+) )?worst of \d+ by (\w+ \d+)/.exec(said);
+      if (worst) {
+        const rank = worst[1] === undefined ? 1 : countOf(worst[1]);
+        const { on, before } = shortUpTo(shorts, worst[2] as string);
+        expect([seed, said, on >= rank, before < rank]).toEqual([seed, said, true, true]);
+      }
+      const some = /in (\d+) of \d+ they are/.exec(said);
+      if (some) expect([seed, Number(some[1])]).toEqual([seed, shorts.length - never]);
+    }
+  });
+
+  test("names the beds that are held back today, and what was taken for rain that nobody measured", () => {
+    const beds = [
+      { title: "Tunnel", when: "its soil asks" },
+      { title: "Long bed", when: "its soil asks" },
+    ];
+    expect(ruleSaid(beds, 0, ["Long bed"])).toMatch(/ Held back today, as you noted: Long bed\.$/);
+    expect(ruleSaid(beds, 0, [])).not.toContain("noted");
+    const rain = { first: TODAY - 9, last: TODAY - 1, year: 2009, madeUp: false };
+    const from = ofDays([null]);
+    const rests = (more: object) =>
+      restsOn({ ...from, assumed: { ...from.assumed, rain: { ...rain, ...more } } }, (id) => id).join(" ");
+    expect(rests({})).toContain(
+      "No rain of Jun 22 to Jun 30 was measured or noted: taken as in 2009, a middling year for those days.",
+    );
+    expect(rests({ madeUp: true })).toContain("taken as in a middling year of the made-up weather.");
+    expect(rests({ year: null, first: TODAY - 1 })).toContain(
+      "No rain of Jun 30 was measured or noted: taken as dry.",
+    );
+  });
+
+  test("outside the season says nothing of what was not noted", () => {
+    const assumed = { tanks: ["totes"], beds: ["bed"], batteries: [], leftOut: [], rain: null };
+    const out = { today: TODAY, last: TODAY, now: 0, assumed, heldBack: [], kind: "out_of_season" } as const;
+    expect(restsOn(out, (id) => id)).toEqual([]);
+    expect(emptySaid(out)).toBe("");
+  });
+
   test("names the middle day, the worst by their rank, and how many reach the end, over 500 sets of runs", () => {
     const kinds = new Map<string, number>();
     const seen = (kind: string) => kinds.set(kind, (kinds.get(kind) ?? 0) + 1);

@@ -49,7 +49,7 @@ export type Icon = { readonly ink: string; readonly tone?: string; readonly colo
 /** How a fresh card is joined to those that stand already; no card twice on one card. */
 export type Join = "newest" | "one_before";
 
-/** A figure beside the drawing of a card: one quantity with its words, `{}` for the quantity. */
+/** A figure beside the drawing of a card: one quantity with its words, `{}` for the quantity, `{row}` for another row. */
 export type Beside = {
   readonly row: string;
   readonly tint: Tint;

@@ -39,11 +39,11 @@ function partOf(one: Happened, { watered, isWatered }: Watered, waterAt: number)
 
 /**
  * What happened, by days.
+ * Before the hour of watering counts for the evening before, later for tonight; where a watering of that day has its
+ * minute, before it and after it.
  *
  * @param happened in order
  * @param waterAt hour of watering [s]
- * @source definition: before the hour of watering counts for the evening before, later for tonight; where a watering of that
- *   day has its minute, before it and after it
  */
 export function byDay(happened: readonly Happened[], waterAt: number): (date: number) => HappenedDay {
   const days = new Map<number, Happened[]>();
@@ -81,7 +81,6 @@ export type GaugeDays = {
  * @param rain the record's, as far as it is known, from the first day on [m]
  * @returns rain of each day, as the record would have it [m]: what fell since the reading before goes as the record's rain of
  *   those days does, all of it to the last of them where that has none; a first reading tells of its own day alone
- * @source definition
  */
 export function withGauge(rain: Float64Array, happened: readonly Happened[], days: GaugeDays): Float64Array {
   const readings = readingsOf(happened, days);

@@ -12,6 +12,7 @@ import { PartList } from "./PartList.tsx";
 import { fetchPrintedPage } from "./paper.ts";
 import { createParts, type Parts } from "./parts.ts";
 import { type Listing, Strip } from "./Strip.tsx";
+import { createSeasonInAddress, type InAddress } from "./season-in-address.ts";
 
 // The answers come first; whatever else is seen follows as soon as it is here.
 const Drawing = lazy(async () => ({ default: (await import("../charts/Drawing.tsx")).Drawing }));
@@ -118,7 +119,7 @@ function TimeZone() {
   );
 }
 
-export function Page() {
+function Bench(props: { readonly season: InAddress }) {
   const sheet = useSheet();
   const parts = createParts(sheet);
   const listing = createListing();
@@ -135,7 +136,7 @@ export function Page() {
       <a class="skip" href={isOpen() ? "#part" : "#parts"}>
         {isOpen() ? "To the open part" : "To the parts"}
       </a>
-      <Header />
+      <Header season={props.season} />
       <main
         class="bench"
         data-width={width()}
@@ -202,5 +203,15 @@ export function Page() {
       </Show>
       <OnPaper />
     </>
+  );
+}
+
+/** Before the sheet was ever looked at only the line at the head stands, with the season's page that it opens. */
+export function Page() {
+  const season = createSeasonInAddress();
+  return (
+    <Show when={season.isSheetWanted()} fallback={<Header season={season} />}>
+      <Bench season={season} />
+    </Show>
   );
 }

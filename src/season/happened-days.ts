@@ -1,33 +1,7 @@
-// What was seen and done on the days before this morning, in order: how a run of those days takes it in.
+// How a run of the days before this morning takes in what was seen and done on them.
 
+import type { Happened } from "../happened/happened.ts";
 import { MINUTE } from "../units/constants.ts";
-
-/** What of a note the season can take in. */
-export type HappenedWord =
-  | "dipped"
-  | "gave"
-  | "soaked"
-  | "filled"
-  | "took"
-  | "rain"
-  | "held"
-  | "charged"
-  | "swapped";
-
-export type Happened = {
-  /** [days since 1970-01-01], and the minute of that day, where it is known. */
-  readonly date: number;
-  readonly minute: number | null;
-  /** Where nobody knows the minute: whether it was before or after the day's watering. */
-  readonly side: "before" | "after" | null;
-  readonly what: HappenedWord;
-  /** Id of the part; of rain any. */
-  readonly where: string;
-  /** Depth [m], volume [m3] or share [-]; null: not said. */
-  readonly amount: number | null;
-  /** By which delivery or carrying. */
-  readonly by: string | null;
-};
 
 /** What happened on a day, as the day of a run takes it: in the morning, with its watering, and in the evening. */
 export type HappenedDay = {
@@ -142,53 +116,4 @@ function spread(rain: Float64Array, { from, to, depth }: Spell): void {
   const sum = rain.subarray(first, to + 1).reduce((all, fell) => all + fell, 0);
   for (let day = first; day <= to; day++)
     rain[day] = sum > 0 ? ((rain[day] as number) * depth) / sum : day === to ? depth : 0;
-}
-
-/** Farthest back that what happened tells of today [day]: our definition. */
-export const TELLS_FOR = 60;
-
-const WORDS: ReadonlySet<unknown> = new Set<HappenedWord>([
-  "dipped",
-  "gave",
-  "soaked",
-  "filled",
-  "took",
-  "rain",
-  "held",
-  "charged",
-  "swapped",
-]);
-
-const numberOr = (value: unknown): number | null => (typeof value === "number" ? value : null);
-
-function rowsOf(text: string): readonly (readonly unknown[])[] {
-  try {
-    const rows: unknown = JSON.parse(text);
-    return Array.isArray(rows) ? rows.filter((row) => Array.isArray(row)) : [];
-  } catch {
-    return [];
-  }
-}
-
-/**
- * What happened, out of the text in which it comes.
- *
- * @param text a JSON list, of each: day [days since 1970-01-01], minute, side of the watering, word, part, amount, means
- * @returns in order; nothing of a text that is no such list
- */
-export function readHappened(text: string): readonly Happened[] {
-  return rowsOf(text).flatMap(([date, minute, side, what, where, amount, by]): Happened[] => {
-    if (typeof date !== "number" || !WORDS.has(what) || typeof where !== "string") return [];
-    return [
-      {
-        date,
-        minute: numberOr(minute),
-        side: side === "before" || side === "after" ? side : null,
-        what: what as HappenedWord,
-        where,
-        amount: numberOr(amount),
-        by: typeof by === "string" ? by : null,
-      },
-    ];
-  });
 }

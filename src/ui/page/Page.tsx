@@ -3,7 +3,7 @@
 import { type Component, createSignal, lazy, Match, onCleanup, onMount, Show, Switch } from "solid-js";
 import { Dynamic } from "solid-js/web";
 import { isBare } from "../../kinds/kind.ts";
-import { useSheet } from "../sheet.ts";
+import { SheetContext, useSheet } from "../sheet.ts";
 import { Answers } from "./Answers.tsx";
 import { Foot } from "./Foot.tsx";
 import { Header } from "./Header.tsx";
@@ -105,14 +105,16 @@ function TimeZone() {
   const sheet = useSheet();
   return (
     <div class="zone-time">
-      <Switch fallback={<Time />}>
-        <Match when={sheet.looking.time() === "beside"}>
-          <PlansBeside />
-        </Match>
-        <Match when={sheet.looking.time() === "money"}>
-          <NextMoney />
-        </Match>
-      </Switch>
+      <SheetContext.Provider value={sheet.late()}>
+        <Switch fallback={<Time />}>
+          <Match when={sheet.looking.time() === "beside"}>
+            <PlansBeside />
+          </Match>
+          <Match when={sheet.looking.time() === "money"}>
+            <NextMoney />
+          </Match>
+        </Switch>
+      </SheetContext.Provider>
     </div>
   );
 }
@@ -168,7 +170,9 @@ function Bench(props: { readonly season: InAddress }) {
           </div>
         </Show>
         <div class="zone-place">
-          <Drawing />
+          <SheetContext.Provider value={sheet.late()}>
+            <Drawing />
+          </SheetContext.Provider>
         </div>
         <Show when={isAtRest() || width() === "bench" || width() === "wide"}>
           <TimeZone />

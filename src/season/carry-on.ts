@@ -1,10 +1,11 @@
 // What was noted of the last weeks, run day by day to this morning by the season's own balance.
 
+import { type Happened, TELLS_FOR } from "../happened/happened.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import type { KnownBeds } from "./beds.ts";
 import { comingDays } from "./coming-days.ts";
 import { STEPPING } from "./gravity.ts";
-import { byDay, type Happened, type HappenedDay, isWatering, TELLS_FOR, withGauge } from "./happened.ts";
+import { byDay, type HappenedDay, isWatering, withGauge } from "./happened-days.ts";
 import type { SeasonInput } from "./input.ts";
 import { isMeasured } from "./measured.ts";
 import { goingOn, type Moment, momentOf, type Weather } from "./moment.ts";

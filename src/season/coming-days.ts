@@ -21,7 +21,7 @@ export type ComingDays = { readonly record: DailyRecord; readonly eto: Float64Ar
  *
  * @param eto its reference evapotranspiration of each day [m]
  * @param dates first day, today and last day, last included [days since 1970-01-01]
- * @param drying of days that the record does not hold [-]
+ * @param drying of days that the record does not hold
  * @returns a record of those days and their evapotranspiration [m]
  * @validity no rain is counted on from today: what comes is a gift
  */
@@ -74,7 +74,7 @@ export function dryWeather(
  * @param eto of each day of a record [m]
  * @param firstDay day of its element 0 [days since 1970-01-01]
  * @param date the day [days since 1970-01-01]
- * @param drying usual: the mean of the years; hot: what nine years in ten stay under [-]
+ * @param drying usual: the mean of the years; hot: what nine years in ten stay under
  * @returns of each year the mean of the fifteen days around the date, over the years [m]
  */
 export function usualDrying(eto: Float64Array, firstDay: number, date: number, drying: Drying): number {

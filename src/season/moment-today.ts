@@ -1,13 +1,13 @@
 // How things stand this morning: what was seen and done on the days before, carried on to it by the season's own balance; and
 // the middle of the years where nothing was.
 
+import type { Happened } from "../happened/happened.ts";
 import type { Bed } from "./beds.ts";
 import { ownBound } from "./bounds.ts";
 import { carriedOn, happenedOf, rainTaken } from "./carry-on.ts";
 import { comingDays } from "./coming-days.ts";
 import { LATELY } from "./crop-days.ts";
 import { nothingGone } from "./gone.ts";
-import type { Happened } from "./happened.ts";
 import { type BedMoment, type Moment, momentOf } from "./moment.ts";
 import { type Came, fullSoil, moveRoots, passDay, type Soil } from "./soil-step.ts";
 import type { SeasonState } from "./state.ts";

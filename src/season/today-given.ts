@@ -1,7 +1,7 @@
 // What is known of today.
 
+import type { Happened } from "../happened/happened.ts";
 import type { Drying } from "./coming-days.ts";
-import type { Happened } from "./happened.ts";
 import type { UsualMorning } from "./usual-morning.ts";
 
 /** What is known of today. */

@@ -1,8 +1,9 @@
 // Days before today of which neither a measured record nor the gauge tells: it rained on them as in the year of the record
 // whose rain over those days is the middle one.
 
+import type { Happened } from "../happened/happened.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
-import { type GaugeDays, gaugeSpells, type Happened } from "./happened.ts";
+import { type GaugeDays, gaugeSpells } from "./happened-days.ts";
 import { isMeasured } from "./measured.ts";
 import type { Weather } from "./moment.ts";
 import { yearsAhead } from "./years-ahead.ts";

@@ -91,10 +91,10 @@ export type WeekAnswer = {
 
 /**
  * The plan of the coming days, were there no rain.
+ * The same day as in runSeason, from the whole state of this morning on.
  *
- * @returns each bed's days, or why there are none [-]
+ * @returns each bed's days, or why there are none
  * @validity no rain comes from today on
- * @source definition: the same day as in runSeason, from the whole state of this morning on
  */
 export function weekPlan(
   input: SeasonInput,

@@ -1,9 +1,9 @@
 // A season's own days written down as notes, and the morning that follows from the notes alone.
 
+import type { Happened, HappenedWord } from "../../src/happened/happened.ts";
 import type { DailyRecord } from "../../src/rainfall/record.ts";
 import { newLog } from "../../src/season/day-log.ts";
 import { STEPPING } from "../../src/season/gravity.ts";
-import type { Happened, HappenedWord } from "../../src/season/happened.ts";
 import type { SeasonInput } from "../../src/season/input.ts";
 import { goingOn, type Moment, momentOf } from "../../src/season/moment.ts";
 import { knownBeds, momentToday, type TodayGiven } from "../../src/season/moment-today.ts";

@@ -1,7 +1,7 @@
 // Days since the first note that no record measured: they rain as in the middling year, and made-up weather never fell.
 
 import { describe, expect, test } from "vitest";
-import type { Happened } from "../../src/season/happened.ts";
+import type { Happened } from "../../src/happened/happened.ts";
 import { assumedOf } from "../../src/season/moment-today.ts";
 import { prepareSeason } from "../../src/season/run.ts";
 import { dayNumber } from "../../src/units/calendar.ts";

@@ -17,6 +17,7 @@ import { isWorksheetLink } from "../storage/link-mark.ts";
 import { makeRecordShelf } from "../storage/record-shelf.ts";
 import { chanceId, makeShelf } from "../storage/shelf.ts";
 import { makeTypedTexts } from "../storage/typed-texts.ts";
+import { fetchInSeason, fieldPageIn } from "../ui/field/pages.ts";
 import { markBorrowed } from "./borrowed.ts";
 import { workAhead } from "./engine.ts";
 import { freeTitle } from "./free-title.ts";
@@ -33,6 +34,9 @@ import { adoptTyped } from "./typed-left.ts";
 import { Workbench } from "./Workbench.tsx";
 import { fetchWords } from "./words.ts";
 import { makeWorkerHub } from "./worker-hub.ts";
+
+// At the bed nobody waits for the sheet: its page is fetched while the store is asked what is open.
+if (fieldPageIn(location.hash)) fetchInSeason().catch(() => undefined);
 
 const store = browserStore();
 const shelf = makeShelf(store, chanceId);

@@ -1,12 +1,13 @@
 // What was seen and done in the season: notes, appended and never changed, each undone by another. They are the only home of
 // today's levels, of soaks and of charges, which are laid over the sheet from here.
 
+import { happenedText } from "../happened/text.ts";
 import { parseIsoDate } from "../units/calendar.ts";
 import { withEntry } from "./entries.ts";
 import { frozen } from "./freeze.ts";
-import { happenedText, tellingOf } from "./happened.ts";
 import { LIMITS } from "./limits.ts";
 import { inForce } from "./note-order.ts";
+import { happenedOf, tellingOf } from "./telling-notes.ts";
 import type { Card, Entry, Note, Worksheet } from "./worksheet.ts";
 
 /** What is noted of a part, and the given of it that the latest such note is read as. */
@@ -151,7 +152,7 @@ export function withSeen(worksheet: Worksheet, clock: string | null, forecast = 
   const telling = tellingOf(worksheet.notes ?? [], today);
   const latest = latestBy(telling);
   const beside: Readonly<Record<string, Readonly<Record<string, string>>>> = {
-    site: { today: day, happened: happenedText(telling) },
+    site: { today: day, happened: happenedText(telling.flatMap((note) => happenedOf(note) ?? [])) },
     season: { forecast },
   };
   const seen = (card: Card): Card => {

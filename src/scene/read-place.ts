@@ -74,6 +74,9 @@ function partOf(asked: SceneInput, card: Card, words: readonly Words[]): Part {
   };
 }
 
+/** "every 1 day" is every day. */
+const many = (shown: string): string => shown.replace(/^1\s/, "");
+
 /** The first figure beside a card that applies; nothing while there is no such number. */
 function besideOf(asked: SceneInput, card: Card): readonly Words[] {
   const leads = (link: string): boolean => word(asked, `${card.id}.${link}`) !== null;
@@ -82,7 +85,7 @@ function besideOf(asked: SceneInput, card: Card): readonly Words[] {
   const beside = asked.kinds[card.kind]?.drawn?.beside?.find(applies);
   if (!beside) return [];
   return told(asked, `${card.id}.${beside.row}`, beside.tint, (shown) =>
-    filledWith(beside.text, () => shown),
+    filledWith(beside.text, (name) => (name === "" ? shown : many(asked.shown(`${card.id}.${name}`)))),
   );
 }
 
@@ -180,19 +183,7 @@ function waterParts({
       length: number(asked, `${card.id}.length`),
       route: routeOf(asked, `${card.id}.route`),
     })),
-    draws: of("draw").map((card) => ({
-      ...partOf(
-        asked,
-        card,
-        told(
-          asked,
-          `${card.id}.volume`,
-          "water",
-          (volume) => `${volume} every ${asked.shown(`${card.id}.every`).replace(/^1\s/, "")}`,
-        ),
-      ),
-      from: link(card, "from"),
-    })),
+    draws: of("draw").map((card) => ({ ...part(card), from: link(card, "from") })),
   };
 }
 

@@ -1,16 +1,16 @@
 // At the bed: what is noted with a thumb or by keys is said to be only once it is stored, is there again after the page was
 // thrown away or killed, is set right and taken back by one touch, and changes what the other pages tell.
-import type { Server } from "node:http";
-import { fileURLToPath } from "node:url";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { serve } from "../../src/cli/serve.mjs";
+import { tries } from "../tries.ts";
+import { SHIPPED } from "./as-shipped.ts";
 import { axe } from "./axe.ts";
-import { launch, PHONE, tool } from "./browser.ts";
+import { launch, openAt, PHONE, tool } from "./browser.ts";
 
-const SHIPPED = fileURLToPath(new URL("../../dist", import.meta.url));
-/** A hundred kills are asked for by HUNDRED=1, or in pieces by HUNDRED=5, so many pieces. */
-const TIMES = process.env.HUNDRED ? Math.ceil(100 / Number(process.env.HUNDRED)) : 3;
+/** A hundred kills are asked for by HUNDRED=1, or in pieces by HUNDRED=2/10, the second tenth of them. */
+const [, PIECES = 1] = (process.env.HUNDRED ?? "").split("/").map(Number);
+const TIMES = process.env.HUNDRED ? Math.ceil(100 / PIECES) : tries(3, 1);
 /** From the home screen to a noted dip: so long is promised on a phone that does nothing else [ms]. */
 const PROMISED = 10_000;
 /** Against hanging alone: the machine of the tests does much else [ms]. */
@@ -24,20 +24,12 @@ afterAll(async () => {
   await browser.close();
 });
 
-const MORNING = new Date("2026-07-20T08:00:00");
-
-async function atTheBed(page: Page, hash = "#bed"): Promise<void> {
-  await page.clock.setSystemTime(MORNING);
-  await page.goto(`${inject("url")}${hash}`);
-}
+const MORNING = "2026-07-20T08:00:00";
 
 const grip = (page: Page, name: string) => page.getByRole("slider", { name });
 
 async function opened(more: { readonly colorScheme?: "dark" } = {}) {
-  const context = await browser.newContext({ viewport: PHONE, ...more });
-  const page = await context.newPage();
-  page.setDefaultTimeout(60_000);
-  await atTheBed(page);
+  const { context, page } = await openAt(browser, "#bed", { viewport: PHONE, clock: MORNING, ...more });
   await grip(page, "Depth in Two totes").waitFor();
   return { context, page };
 }
@@ -82,7 +74,7 @@ describe("a dip", () => {
     const depth = await levelOf(page, "Depth in Two totes");
     await page.close();
     const again = await context.newPage();
-    await atTheBed(again);
+    await again.goto(`${inject("url")}#bed`);
     await grip(again, "Depth in Two totes").waitFor();
     expect(await levelOf(again, "Depth in Two totes")).toBe(depth);
     await context.close();
@@ -92,8 +84,8 @@ describe("a dip", () => {
     const { context, page } = await opened();
     const told = async () => {
       await page.getByRole("button", { name: "Today", exact: true }).click();
-      await page.locator("dialog.field[aria-label=Today]").waitFor();
-      await expect.poll(() => page.locator(".answers").getAttribute("aria-busy")).toBe("false");
+      await page.locator("dialog.field[aria-label=Today] .today-lead:not(.working)").waitFor();
+      await page.locator(".today-day").first().waitFor();
       const text = await page.locator(".field-body").innerText();
       await page.goBack();
       await grip(page, "Depth in Two totes").waitFor();
@@ -229,19 +221,10 @@ async function killed(context: BrowserContext, page: Page): Promise<void> {
 }
 
 describe("from the home screen with no network", () => {
-  let server: Server;
-  let url: string;
-  beforeAll(async () => {
-    ({ server, url } = await serve(0, SHIPPED));
-  });
-  afterAll(() => {
-    server.closeAllConnections();
-    server.close();
-  });
-
   test(`a dip is noted in two touches and there after a kill, ${TIMES} times`, {
     timeout: 3_600_000,
   }, async () => {
+    const { server, url } = await serve(0, SHIPPED);
     const context = await browser.newContext({ viewport: PHONE });
     const first = await context.newPage();
     await first.goto(url);

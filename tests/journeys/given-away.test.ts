@@ -2,15 +2,14 @@ import { cpSync, mkdtempSync, readFileSync } from "node:fs";
 import type { AddressInfo } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { fileURLToPath, pathToFileURL } from "node:url";
+import { pathToFileURL } from "node:url";
 import { type Browser, type BrowserContext, chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { serve } from "../../src/cli/serve.mjs";
 import { findBrowser, LAUNCH_ARGUMENTS } from "../browser.mjs";
+import { SHIPPED } from "./as-shipped.ts";
 import { launch, open, savedFile, settled, shownValueOf, tool, type } from "./browser.ts";
 import { bringIn } from "./rain-by-chance.ts";
-
-const SHIPPED = fileURLToPath(new URL("../../dist", import.meta.url));
 
 let browser: Browser;
 beforeAll(async () => {

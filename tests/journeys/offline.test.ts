@@ -2,14 +2,11 @@ import { mkdtempSync } from "node:fs";
 import type { Server } from "node:http";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { fileURLToPath } from "node:url";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { serve } from "../../src/cli/serve.mjs";
-import { buildAsShipped } from "./as-shipped.ts";
+import { buildAsShipped, SHIPPED } from "./as-shipped.ts";
 import { launch, settled, shownValueOf, type } from "./browser.ts";
-
-const SHIPPED = fileURLToPath(new URL("../../dist", import.meta.url));
 
 let browser: Browser;
 beforeAll(async () => {

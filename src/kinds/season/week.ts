@@ -2,10 +2,10 @@
 
 import { numberIn, numberOf, numberOrNull, recordOf, wordIn, wordOrNull } from "../../graph/readers.ts";
 import type { CardView, Model, ModelInput, Outcome, Outputs, Row } from "../../graph/types.ts";
+import { readHappened } from "../../happened/text.ts";
 import type { Driver } from "../../network/bounds.ts";
 import { type SeasonCalendar, seasonCalendar } from "../../season/bed-calendar.ts";
 import { readForecastText } from "../../season/forecast.ts";
-import { readHappened } from "../../season/happened.ts";
 import type { LeftOut, SeasonInput } from "../../season/input.ts";
 import { type BedWeek, type WeekAnswer, type WeekGiven, weekPlan } from "../../season/week-plan.ts";
 import { isoDate, parseIsoDate } from "../../units/calendar.ts";

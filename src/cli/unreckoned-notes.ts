@@ -1,8 +1,10 @@
 // Notes that are kept and change nothing: told, so that nobody takes them for reckoned with.
 
-import { noteKind } from "./note-kinds.ts";
-import { wordSaid } from "./note-words.ts";
-import type { Note, Worksheet } from "./worksheet.ts";
+import { noteKind } from "../document/note-kinds.ts";
+import { wordSaid } from "../document/note-words.ts";
+import type { Note, Worksheet } from "../document/worksheet.ts";
+import { type Kinds, notedOf } from "../kinds/kind.ts";
+import { perhapsListed, withinLine } from "../telling/words/lists.ts";
 
 /** What is noted of a bed's crop, and its season does not follow. */
 const NOT_YET: ReadonlySet<string> = new Set(["planted", "pulled"]);
@@ -10,13 +12,16 @@ const NOT_YET: ReadonlySet<string> = new Set(["planted", "pulled"]);
 type Part = Pick<Worksheet["cards"][number], "kind">;
 
 /** Why a note changes nothing; null: it may. */
-function whyNot({ what }: Note, part: Part | undefined): string | null {
-  const kind = noteKind(what);
+function whyNot(kinds: Kinds, { what }: Note, part: Part | undefined): string | null {
   // What the gauge read is the site's rain, of whichever part it was noted.
-  if (!kind || what === "rain") return null;
+  if (!noteKind(what) || what === "rain") return null;
   if (!part) return `there is no such part here, so nothing reckons with "${wordSaid(what)}". It is kept.`;
-  if (kind.about && !kind.about.includes(part.kind))
-    return `"${wordSaid(what)}" is noted of a ${kind.about.join(" or a ")}, not of a ${part.kind}. It is kept, but nothing reckons with it.`;
+  const those = notedOf(kinds, what);
+  if (those && !those.some(({ kind }) => kind === part.kind)) {
+    const named = perhapsListed(those.map(({ label }) => withinLine(label)));
+    const found = withinLine(kinds[part.kind]?.label ?? part.kind);
+    return `"${wordSaid(what)}" is noted of parts of the kind ${named}, and this is of the kind ${found}. It is kept, but nothing reckons with it.`;
+  }
   return NOT_YET.has(what)
     ? `"${wordSaid(what)}" is kept, but the season does not reckon with it yet: it goes by what the bed's card says is planted.`
     : null;
@@ -28,13 +33,14 @@ function whyNot({ what }: Note, part: Part | undefined): string | null {
  * @param inForce notes in force, in order
  */
 export function unreckonedOf(
+  kinds: Kinds,
   { cards }: Pick<Worksheet, "cards">,
   inForce: readonly Note[],
 ): readonly string[] {
   const parts = new Map(cards.map((card) => [card.id, card]));
   return inForce.flatMap((note) => {
     const part = parts.get(note.where);
-    const why = whyNot(note, part);
+    const why = whyNot(kinds, note, part);
     return why === null ? [] : [`Note of ${note.day}, ${part?.title ?? note.where}: ${why}`];
   });
 }

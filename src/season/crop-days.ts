@@ -75,7 +75,7 @@ export function meanBefore(series: Float64Array, day: number, back: number): num
  *
  * @param crop one of its crops
  * @param sky depths of each day [m]
- * @param trait what a record teaches of it [-]
+ * @param trait what a record teaches of it
  * @returns its days, depths over its own ground [m]
  * @throws DomainError for stages or shares outside their relations
  * @source FAO-56 Eq. 58; Table 22 footnote 2, day by day; a wetted share as in examples 33 and 34

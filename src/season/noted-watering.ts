@@ -66,7 +66,7 @@ const isSoaked = (bed: Bed, { noon }: NotedDay): boolean =>
 /**
  * The noted waterings of a day, with what was seen between them.
  *
- * @param state the run, its draws served and its beds having asked [-]
+ * @param state the run, its draws served and its beds having asked
  * @param day of the record [day]
  * @validity the ground gets all that was noted, whatever the tanks are reckoned to hold
  */

@@ -21,6 +21,13 @@ export type TodayReport = {
   readonly week: readonly (Line & { readonly day: string })[];
   /** Hoses to be opened today: the tank that each fills, its level [m], and how long after that it is full [s]. */
   readonly opens: WeekAnswer["opens"];
+  /** Beds that ask on a day and get nothing, and what they ask for [m3]. */
+  readonly refused: readonly {
+    readonly day: string;
+    readonly bed: string;
+    readonly asked: number;
+    readonly why: string;
+  }[];
 };
 
 /** The words of a worksheet's own units and titles. */
@@ -52,12 +59,18 @@ function lineOf(line: DayLine, voice: Voice): Line {
 }
 
 /** Today's and the week's lines in JSON. */
-export function todayReport(whole: Whole, { first, lines, opens }: WeekAnswer): TodayReport {
+export function todayReport(whole: Whole, { first, lines, opens, refused }: WeekAnswer): TodayReport {
   const voice = voiceOf(whole);
   return {
     today: lines.filter(({ day }) => day === first).map((line) => lineOf(line, voice)),
     week: lines.map((line) => ({ day: isoDate(line.day), ...lineOf(line, voice) })),
     opens,
+    refused: refused.map((one) => ({
+      day: isoDate(one.day),
+      bed: one.bed,
+      asked: one.asked,
+      why: refusalWords(one, voice),
+    })),
   };
 }
 

@@ -144,7 +144,7 @@ function labelsOf(bench: Bench, sheet: PaperSize, grades: readonly Grade[]): rea
   // The corner of what leads to the same in words.
   if (!sheet.small) room.take({ x: sheet.width - CORNER.width, y: 0, ...CORNER });
   const byShape = new Map(shapesOf(bench.place));
-  const wanted = FIRST_TO_SPEAK.flatMap((shape) =>
+  const wanted = FIRST_TO_SPEAK.map((shape) =>
     (byShape.get(shape) ?? []).flatMap((part): readonly Wanted[] => {
       const anchors = bench.paper.anchors.get(part.id) ?? [];
       return anchors.length > 0 ? [{ part, anchors }] : [];

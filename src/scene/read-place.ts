@@ -146,7 +146,14 @@ function bedWords(asked: SceneInput, id: string): readonly Words[] {
   const days = showNumber(Math.round(short), 3, asked.options.locale);
   const unit = days === "1" ? "day" : "days";
   if (short > 0 && days !== "0")
-    return [{ text: `short ${days}\u00a0${unit} a season`, brief: `${days}\u00a0${unit}`, tone: "trouble" }];
+    return [
+      {
+        text: `short ${days}\u00a0${unit} a season`,
+        brief: `${days}\u00a0${unit}`,
+        least: `${days}d`,
+        tone: "trouble",
+      },
+    ];
   return [{ text: short > 0 ? "hardly ever short" : "never short", tone: "growth" }];
 }
 

@@ -2,6 +2,7 @@
 
 import type { DailyRecord } from "../rainfall/record.ts";
 import { calendarDate, dayInYear } from "../units/calendar.ts";
+import { isMeasured } from "./measured.ts";
 import type { Weather } from "./moment.ts";
 import { quantile } from "./peak-day.ts";
 
@@ -16,7 +17,7 @@ const HOT = 0.9;
 export type ComingDays = { readonly record: DailyRecord; readonly eto: Float64Array };
 
 /**
- * Days from the first to the last: before today the record's where it holds them, else usual and dry; from today on dry.
+ * Days from the first to the last: before today the record's where it measured them, else usual and dry; from today on dry.
  *
  * @param eto its reference evapotranspiration of each day [m]
  * @param dates first day, today and last day, last included [days since 1970-01-01]
@@ -36,7 +37,7 @@ export function comingDays(
   for (let day = 0; day < length; day++) {
     const date = dates.first + day;
     const place = date - record.firstDay;
-    const known = date < dates.today && place >= 0 && place < eto.length;
+    const known = date < dates.today && place < eto.length && isMeasured(record, date);
     rain[day] = known ? (record.rain[place] as number) : 0;
     depths[day] = known ? (eto[place] as number) : usualDrying(eto, record.firstDay, date, drying);
   }

@@ -83,15 +83,21 @@ export type GaugeDays = {
  *   those days does, all of it to the last of them where that has none; a first reading tells of its own day alone
  */
 export function withGauge(rain: Float64Array, happened: readonly Happened[], days: GaugeDays): Float64Array {
-  const readings = readingsOf(happened, days);
-  if (readings.size === 0) return rain;
+  const spells = gaugeSpells(happened, days);
+  if (spells.length === 0) return rain;
   const own = rain.slice();
-  let from: number | null = null;
-  for (const [end, depth] of [...readings].sort(([one], [other]) => one - other)) {
-    spread(own, { from: (from ?? end - 1) + 1 - days.first, to: end - days.first, depth });
-    from = end;
-  }
+  for (const spell of spells) spread(own, spell);
   return own;
+}
+
+/** What each reading tells of, in order. */
+export function gaugeSpells(happened: readonly Happened[], days: GaugeDays): readonly Spell[] {
+  const sorted = [...readingsOf(happened, days)].sort(([one], [other]) => one - other);
+  return sorted.map(([end, depth], at) => ({
+    from: (sorted[at - 1]?.[0] ?? end - 1) + 1 - days.first,
+    to: end - days.first,
+    depth,
+  }));
 }
 
 /** Depths of the gauge by the last day that each tells of [m]; those of one day are added, as it was emptied between. */
@@ -107,6 +113,7 @@ function readingsOf(happened: readonly Happened[], days: GaugeDays): ReadonlyMap
   return readings;
 }
 
+/** Days from the first of some on, both included [day], and the rain of all of them [m]. */
 type Spell = { readonly from: number; readonly to: number; readonly depth: number };
 
 function spread(rain: Float64Array, { from, to, depth }: Spell): void {

@@ -11,9 +11,11 @@ import { type DayLine, linesOf, type Refusal, refusalsOf } from "./day-lines.ts"
 import { type BedDay, newLog, type Portion } from "./day-log.ts";
 import { type Forecast, NO_FORECAST } from "./forecast.ts";
 import { STEPPING } from "./gravity.ts";
+import { holdingBack } from "./held-today.ts";
 import type { SeasonInput } from "./input.ts";
 import { goingOn, type Weather } from "./moment.ts";
 import { assumedOf, dryDay, knownBeds, momentToday, type TodayGiven, type Usual } from "./moment-today.ts";
+import type { CropNote } from "./noted-crops.ts";
 import { type Opening, openings } from "./openings.ts";
 import { owedToday } from "./owed.ts";
 import { type Wanted, wantedWaterings } from "./planned-waterings.ts";
@@ -30,8 +32,8 @@ export type WeekGiven = TodayGiven & {
   readonly days: number;
   /** Heat of it is counted on, rain is not: what comes is a gift. */
   readonly forecast?: Forecast;
-  /** Beds that its grower holds back today. */
-  readonly heldBack?: readonly string[];
+  /** What was planted and pulled up by the notes, in order: the input's beds are to grow it (withCropNotes). */
+  readonly crops?: readonly CropNote[];
   /** How far off dips are [m]: odds start from as many mornings. */
   readonly dipDoubt?: number;
 };
@@ -133,17 +135,6 @@ export function weekPlan(
     if (error instanceof DomainError) return { failed: error.message, at: null };
     throw error;
   }
-}
-
-/** A day on which some beds get nothing; the others stand back for each other as ever. */
-function holdingBack({ beds, input, length }: SeasonState, held: readonly string[], run: () => void): void {
-  const own = beds.filter(({ part }) => held.includes(part.id));
-  for (const bed of own) {
-    const days = new Float64Array(length).fill(input.holdDays);
-    bed.hold = { ahead: bed.before, all: [], days, saved: new Float64Array(length), refused: 1, served: 0 };
-  }
-  run();
-  for (const bed of own) bed.hold = null;
 }
 
 /** Hoses to be opened, by how the tanks were seen last: from then on the lines are taken to run. */

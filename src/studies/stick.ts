@@ -24,6 +24,8 @@ export type StickMark = {
   readonly none: number;
   /** Depth at which each tank stands when all are as full as each other [m], by id; null: more than it holds. */
   readonly depths: Readonly<Record<string, number | null>>;
+  /** The same of the water below which none is watered; left out where nothing is saved. */
+  readonly noneDepths?: Readonly<Record<string, number | null>>;
 };
 
 export type Stick = {
@@ -94,7 +96,8 @@ function marksOf(state: SeasonState, rule: HoldingRule, better: readonly Bed[]):
     const share = places[Math.floor(places.length / 2)] as number;
     const none = daysAt(rule.saved, share) * needOf(state.beds);
     const volume = none + daysAt(rule.marks, share) * needOf(better);
-    return { month, volume, none, depths: depthsAt(tanks.parts, reach, volume) };
+    const depths = (water: number) => depthsAt(tanks.parts, reach, water);
+    return { month, volume, none, depths: depths(volume), ...(none > 0 && { noneDepths: depths(none) }) };
   });
 }
 

@@ -98,12 +98,27 @@ function reasonOf(advice: Advice, titleOf: TitleOf, show: Show): string {
   return bed === null ? "" : `Held back, ${titleOf(bed)} loses more than the others gain.`;
 }
 
-function leadOf({ tie, advised, choices }: Advice, titleOf: TitleOf): ToldAdvice["lead"] {
+type Lead = ToldAdvice["lead"];
+
+function leadOf({ tie, advised, choices, asking }: Advice, titleOf: TitleOf): Lead {
+  const beds = listed((choices.find(({ choice }) => choice === advised)?.beds ?? []).map(titleOf));
+  if (asking.length === 0) return laterLead(tie ? "tie" : advised, beds);
   if (tie) return { what: "No telling them apart;", rest: "water all." };
-  const beds = choices.find(({ choice }) => choice === advised)?.beds ?? [];
   if (advised === "water_all") return { what: "Water all.", rest: "" };
-  const what = advised === "hold_back" ? "Hold back" : "Give up";
-  return { what, rest: `${advised === "hold_back" ? "from " : ""}${listed(beds.map(titleOf))}.` };
+  return advised === "hold_back"
+    ? { what: "Hold back", rest: `from ${beds}.` }
+    : { what: "Give up", rest: `${beds}.` };
+}
+
+/** Of a day on which nothing asks: what to do at the next watering. */
+function laterLead(advised: ChoiceName | "tie", beds: string): Lead {
+  const next = {
+    tie: "no telling what is best at the next watering.",
+    water_all: "water all when they ask.",
+    hold_back: `hold back from ${beds} at the next watering.`,
+    give_up: `give up ${beds}.`,
+  };
+  return { what: "Nothing asks today;", rest: next[advised] };
 }
 
 function restsOf({ kind, years }: Advice, hasForecast: boolean): string {

@@ -65,11 +65,12 @@ export const refusalWords = ({ bed, asked, why }: Refusal, voice: Voice): string
 
 /** "Long bed: 65 of 110 gal: 23 gal with Pump and wand, 6 min; 42 gal 2 h later with ..." */
 export function lineWords(line: DayLine, voice: Voice): string {
-  const goes = line.goes.map((go) =>
-    go.wait > 0
-      ? `${voice.show(go.volume, "volume")} ${voice.show(go.wait, "duration")} later with ${meansOf(go, voice)}`
-      : `${line.goes.length > 1 ? `${voice.show(go.volume, "volume")} ` : ""}with ${meansOf(go, voice)}`,
-  );
+  const isOne = line.goes.length === 1;
+  const goes = line.goes.map((go) => {
+    const amount = isOne ? "" : `${voice.show(go.volume, "volume")} `;
+    const later = go.wait > 0 ? `${voice.show(go.wait, "duration")} later ` : "";
+    return `${amount}${later}with ${meansOf(go, voice)}`;
+  });
   const why = line.why === null ? "" : ` (${whyOf(line.bed, line.why, voice)})`;
   const parts = line.goes.length > 1 ? `: ${goes.join("; ")}` : ` ${goes.join("")}`;
   return `${voice.titleOf(line.bed)}: ${amountOf(line, voice.show)}${parts}${why}`;

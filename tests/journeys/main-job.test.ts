@@ -43,10 +43,12 @@ describe("the main job, in a real browser", () => {
     const gained = days(await shownValueOf(page, "totes.reachable")) - reachable;
     const draw = reachable / before;
     expect(after - before).toBeCloseTo(gained / draw, 0);
-    expect(await row(page, "totes.days_of_autonomy").locator(".moved").innerText()).toContain("▲");
+    expect(await row(page, "totes.days_of_autonomy").locator(".moved").innerText()).toContain(
+      `was ${before}`,
+    );
     expect(await page.locator(".working .sum, .working .inputs").first().innerText()).toContain("1,0");
     await unfold(page, "season.share_met");
-    expect(await row(page, "season.share_met").locator(".moved").innerText()).toContain("▲");
+    expect(await row(page, "season.share_met").locator(".moved").innerText()).toMatch(/^was\s\d+\s%$/);
 
     await page.getByRole("button", { name: "Undo" }).click();
     await settled(page);

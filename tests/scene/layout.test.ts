@@ -329,6 +329,41 @@ describe("one arrangement at every width", () => {
     expect(said(null)).toEqual(["300 gal", "8 days"]);
     expect(said("tank")).toEqual(["Two totes", "300 gal", "8 days"]);
   });
+
+  test("beside each of eight beds with long names stands how long it is short, on a desk and on a phone", () => {
+    const beds = bedsOf(8, "Tomatoes and basil under the long tunnel").map((bed, index) => ({
+      ...bed,
+      words: [
+        { text: bed.title, tone: "ink", bold: true },
+        {
+          text: `short ${30 + index} days a season`,
+          brief: `${30 + index} days`,
+          least: `${30 + index}d`,
+          tone: "trouble",
+        },
+      ] as const,
+    }));
+    const tanks = [plainTank("totes", 1.2, 2, 0.3), plainTank("tub", 0)];
+    const place: Place = { ...EMPTY, tanks, beds };
+    for (const sheet of [
+      { width: 848, height: 300, small: false },
+      { width: 800, height: 220, small: false },
+      { width: 390, height: 248, small: true },
+    ]) {
+      const said = labelsOf(layoutPlace(place, sheet)).filter(({ of }) => of.startsWith("bed"));
+      expect(said.map(({ of }) => of)).toEqual(beds.map(({ id }) => id));
+      for (const [index, { words }] of said.entries())
+        expect(words.map(({ text }) => text).join(" ")).toMatch(new RegExp(`${30 + index}( day|d)`));
+    }
+    // Two with short names have room for both.
+    const named = beds.slice(0, 2).map((bed) => {
+      const [, ...said] = bed.words;
+      return { ...bed, words: [{ text: "Onions", tone: "ink", bold: true } as const, ...said] };
+    });
+    const two = layoutPlace({ ...place, beds: named }, { width: 848, height: 300, small: false });
+    for (const { words } of labelsOf(two).filter(({ of }) => of.startsWith("bed")))
+      expect(words.map(({ text }) => text).join(" ")).toMatch(/^Onions .*3[01] day/);
+  });
 });
 
 function groundY(ground: readonly (readonly [number, number])[], x: number): number {

@@ -135,10 +135,12 @@ const stateOf = ({ tanks, batteries, beds, dry, snow, flushLeft }: Moment) => ({
  */
 export function carriedDiffers(
   input: SeasonInput,
-  record: DailyRecord,
+  weather: DailyRecord,
   first: First,
   days: number,
 ): string | null {
+  // Of made-up weather nothing counts as having fallen.
+  const record = { ...weather, madeUp: false };
   const { moment, notes, again } = ranFrom(input, record, first, days);
   if (again) return null;
   const from = first.date - record.firstDay;

@@ -110,10 +110,11 @@ function Hold(props: { readonly place: Place }) {
           </>
         }
       >
+        Held
         <span class="wordy">
-          Held: <b>as it was</b> ·{" "}
-        </span>
-        let go
+          : <b>as it was</b>
+        </span>{" "}
+        · let go
       </Show>
     </button>
   );
@@ -309,10 +310,12 @@ export function Header(props: { readonly season: InAddress }) {
           setDraft(null);
         }}
       />
-      <Show when={sheet.madeUp()}>{(text) => <span class="madeup">{text()}</span>}</Show>
-      <span class="saved" role="status">
-        {sheet.saved()}
-      </span>
+      <div class="asides">
+        <Show when={sheet.madeUp()}>{(text) => <span class="madeup">{text()}</span>}</Show>
+        <span class="saved" role="status">
+          {sheet.saved()}
+        </span>
+      </div>
       <Tools onOpen={setOpened} />
       <Switch>
         <Match when={opened() === "worksheets"}>

@@ -39,7 +39,7 @@ test("a bigger tank: what moved says what it was beside itself, what did not say
   expect(before.every((text) => text.endsWith("| "))).toBe(true);
   await type(page, "totes.capacity", "400 gal");
   const after = await numbers(page);
-  expect(await lead(page)).toMatch(/^Short in \d+ of 20 (was \d+ )?made-up seasons/);
+  await expect.poll(() => lead(page)).toMatch(/^Short in \d+ of 20 (was \d+ )?made-up seasons/);
   expect(after).toHaveLength(before.length);
   after.forEach((text, at) => {
     const [now = "", was = ""] = text.split(" | ");
@@ -71,7 +71,7 @@ test("a number is pressed: its working opens where it stands, with share and dri
   expect(plain(await working.innerText())).toMatch(
     /In the driest year on record, \d{4}, .*of what they would have used/,
   );
-  expect(await number.getAttribute("aria-expanded")).toBe("true");
+  await expect.poll(() => number.getAttribute("aria-expanded")).toBe("true");
   await page.keyboard.press("Escape");
   await working.waitFor({ state: "detached" });
   expect(await number.evaluate((element) => element === document.activeElement)).toBe(true);
@@ -84,7 +84,7 @@ test("an empty sheet asks what there is, and takes a file", async () => {
   await tool(page, "Worksheets");
   await page.getByRole("button", { name: /An empty one/ }).click();
   await settled(page);
-  expect(await lead(page)).toBe("Nothing is here yet. Say what there is, from the roof down.");
+  await expect.poll(() => lead(page)).toBe("Nothing is here yet. Say what there is, from the roof down.");
   await page.locator(".answers").getByRole("button", { name: "What is there?" }).waitFor();
   await page.locator(".answers").getByLabel("Open a file").waitFor({ state: "attached" });
   expect(complaints).toEqual([]);
@@ -107,7 +107,7 @@ test("a bed without a length stops the answers: the lead says which and leads th
   const { page, context, complaints } = await open(browser);
   await type(page, "long_bed.length", "0 ft");
   await page.locator("h1.lead", { hasText: "is left out" }).waitFor();
-  expect(await lead(page)).toMatch(/^Long bed is left out: /);
+  await expect.poll(() => lead(page)).toMatch(/^Long bed is left out: /);
   await page.locator(".answers .acts .act").click();
   expect(await page.evaluate(() => document.activeElement?.closest("[id]")?.id ?? "")).toContain("long_bed");
   await page.locator(".answers .ill summary").click();
@@ -143,7 +143,7 @@ test("while the season is run anew the sentence keeps its place, with soft numbe
   // How long full tanks last is worked out on the page itself, and is new at once.
   expect(await page.locator("h1.lead .number").last().getAttribute("class")).not.toContain("old");
   await settled(page);
-  expect(await page.locator("h1.lead .number.old").count()).toBe(0);
+  await expect.poll(() => page.locator("h1.lead .number.old").count()).toBe(0);
   expect(complaints).toEqual([]);
   await context.close();
 });

@@ -174,7 +174,7 @@ describe("the frame", () => {
     await beside.waitFor({ state: "detached" });
     await page.reload();
     await settled(page);
-    expect(await beside.count()).toBe(0);
+    await expect.poll(() => beside.count()).toBe(0);
     const foot = page.locator("details.cautions");
     await foot.locator("summary").click();
     await foot.getByText("Never climb into a tank").waitFor();

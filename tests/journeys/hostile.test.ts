@@ -167,7 +167,7 @@ describe("hostile things handed to the page never crash it, hang it, run code or
       }
       expect(ends.size).toBe(2);
       await settled(page);
-      expect(await shownValueOf(page, "weather.mean_yearly_rain")).toBe(rain);
+      await expect.poll(() => shownValueOf(page, "weather.mean_yearly_rain")).toBe(rain);
       expect(complaints).toEqual([]);
       await context.close();
     },

@@ -143,7 +143,7 @@ describe("nothing is lost right after an edit", () => {
     await next.getByText("Not read: twelve or so").waitFor();
     await take(next, HEIGHT);
     await expect.poll(() => hand(next).inputValue()).toBe("twelve or so");
-    expect(await hand(next).getAttribute("aria-invalid")).toBe("true");
+    await expect.poll(() => hand(next).getAttribute("aria-invalid")).toBe("true");
     // Put right it is entered, and does not come back.
     await edit(next, 312);
     await next.reload();
@@ -158,9 +158,9 @@ describe("nothing is lost right after an edit", () => {
     await page.getByLabel("Name of this bed").fill("Long tunnel");
     await page.reload();
     await settled(page);
-    expect(await page.getByLabel("Name of this worksheet").inputValue()).toBe("Below the oaks");
+    await expect.poll(() => page.getByLabel("Name of this worksheet").inputValue()).toBe("Below the oaks");
     await unfold(page, "tunnel_bed");
-    expect(await page.getByLabel("Name of this bed").inputValue()).toBe("Long tunnel");
+    await expect.poll(() => page.getByLabel("Name of this bed").inputValue()).toBe("Long tunnel");
     const share = page.getByLabel("Share of the bed").first();
     await share.fill("a good half");
     await share.press("Tab");
@@ -168,13 +168,13 @@ describe("nothing is lost right after an edit", () => {
     await page.reload();
     await settled(page);
     await unfold(page, "tunnel_bed");
-    expect(await share.inputValue()).toBe("a good half");
+    await expect.poll(() => share.inputValue()).toBe("a good half");
     // Readable, it is entered by the reload itself.
     await share.fill("40");
     await page.reload();
     await settled(page);
     await unfold(page, "tunnel_bed");
-    expect(await share.inputValue()).toBe("40 %");
+    await expect.poll(() => share.inputValue()).toBe("40 %");
     await context.close();
   });
 
@@ -216,10 +216,10 @@ describe("nothing is lost right after an edit", () => {
     });
     await page.waitForEvent("load");
     await settled(page);
-    expect(await shownValueOf(page, "weather.days")).toBe("730");
+    await expect.poll(() => shownValueOf(page, "weather.days")).toBe("730");
     await page.reload();
     await settled(page);
-    expect(await shownValueOf(page, "weather.days")).toBe("730");
+    await expect.poll(() => shownValueOf(page, "weather.days")).toBe("730");
     expect(complaints).toEqual([]);
     await context.close();
   });

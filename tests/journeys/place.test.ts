@@ -31,7 +31,7 @@ describe("the place", () => {
     async (_, viewport) => {
       const { page, context, complaints } = await open(browser, { viewport });
       const zone = await page.locator(".drawing").boundingBox();
-      expect(await page.locator(".drawing svg path.ground").count()).toBe(1);
+      await expect.poll(() => page.locator(".drawing svg path.ground").count()).toBe(1);
       const words = await page
         .locator(".drawing svg text")
         .evaluateAll((texts) => texts.map((text) => text.getBoundingClientRect().toJSON()));
@@ -59,7 +59,7 @@ describe("the place", () => {
     const { page, context, complaints } = await open(browser);
     await part(page, /^Second-hand battery/).click();
     await page.locator('.drawing [aria-current="true"][aria-label^="Second-hand battery"]').waitFor();
-    expect(await page.locator(".drawing .wash").count()).toBe(1);
+    await expect.poll(() => page.locator(".drawing .wash").count()).toBe(1);
     await part(page, /^Tool barn roof/).focus();
     await page.keyboard.press("Enter");
     await page.locator('.drawing [aria-current="true"][aria-label^="Tool barn roof"]').waitFor();
@@ -80,7 +80,7 @@ describe("the place", () => {
           .evaluateAll((paths) => paths.filter((path) => path.getAttribute("d")).length),
       )
       .toBeGreaterThan(1);
-    expect(await row(page, "totes.stand_height").count()).toBe(1);
+    await expect.poll(() => row(page, "totes.stand_height").count()).toBe(1);
     expect(complaints).toEqual([]);
     await context.close();
   });
@@ -92,10 +92,10 @@ describe("the record", () => {
     const strip = page.locator(".time [role=radiogroup]");
     const chosen = () => strip.locator('[aria-checked="true"]').getAttribute("data-year");
     const worst = Number(await chosen());
-    expect(await strip.getByRole("radio").count()).toBe(20);
+    await expect.poll(() => strip.getByRole("radio").count()).toBe(20);
     await strip.locator('[data-year="2005"]').click();
     expect(await chosen()).toBe("2005");
-    expect(await page.locator(".time .year-water h2").innerText()).toContain("2005");
+    await expect.poll(() => page.locator(".time .year-water h2").innerText()).toContain("2005");
     await page.keyboard.press("ArrowRight");
     expect(await chosen()).toBe("2006");
     await page.keyboard.press("Home");
@@ -146,8 +146,8 @@ describe("the record", () => {
     const { page, context, complaints } = await open(browser, { viewport: PHONE });
     await page.locator(".time").getByText("As a table").first().click();
     const rows = page.locator(".time tbody tr");
-    expect(await rows.count()).toBe(20);
-    expect(await rows.first().innerText()).toMatch(/^2001\s/);
+    await expect.poll(() => rows.count()).toBe(20);
+    await expect.poll(() => rows.first().innerText()).toMatch(/^2001\s/);
     expect(complaints).toEqual([]);
     await context.close();
   });

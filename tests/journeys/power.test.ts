@@ -74,7 +74,7 @@ describe("the pump and its power, in a real browser", () => {
     expect(working).toContain("used up by lift, hose and wand");
     expect(working).toContain("Churchill");
     const chart = row(page, "hose.curves").getByRole("img");
-    expect(await chart.getAttribute("aria-label")).toContain("it runs here");
+    await expect.poll(() => chart.getAttribute("aria-label")).toContain("it runs here");
     expect(complaints).toEqual([]);
     await context.close();
   });
@@ -122,14 +122,14 @@ describe("the pump and its power, in a real browser", () => {
 
   test("15 A on a 2 A pump over 16 AWG is taken, and marked unsafe with the rule", async () => {
     const { page, context, complaints } = await opened({ viewport: PHONE });
-    expect(await shownValueOf(page, "lead.fuse_state")).toBe("right");
+    await expect.poll(() => shownValueOf(page, "lead.fuse_state")).toBe("right");
     await type(page, "lead.fuse", "15 A");
-    expect(await shownValueOf(page, "lead.fuse")).toContain("15");
-    expect(await shownValueOf(page, "lead.fuse_state")).toContain("UNSAFE");
+    await expect.poll(() => shownValueOf(page, "lead.fuse")).toContain("15");
+    await expect.poll(() => shownValueOf(page, "lead.fuse_state")).toContain("UNSAFE");
     const rules = (await cautionsOf(page, "lead")).join(" ");
     expect(rules).toContain("under twice the fuse");
     expect(rules).toContain("ISO 8820-3");
-    expect(await shownValueOf(page, "lead.fuse_size")).toContain("3");
+    await expect.poll(() => shownValueOf(page, "lead.fuse_size")).toContain("3");
     expect(complaints).toEqual([]);
     await context.close();
   });

@@ -67,7 +67,7 @@ test("a dip changes today's lines; a line is ticked by keys, stays so, and is ta
   const hose = today.getByRole("button", { name: /Open Hose to the tub/ });
   await today.getByText(/^Today Long bed, /).waitFor();
   // The tub is full: no hose is to be opened.
-  expect(await hose.count()).toBe(0);
+  await expect.poll(() => hose.count()).toBe(0);
 
   // Nearly empty it is, first of all: by evening it has filled again.
   await turnTo(page, "bed");

@@ -50,9 +50,9 @@ test("a bigger tank: what moved says what it was beside itself, what did not say
   expect(after.some((text) => !text.endsWith("| "))).toBe(true);
   await page.getByRole("button", { name: /^Undo/ }).click();
   await settled(page);
-  expect((await numbers(page)).map((text) => text.split(" | ")[0])).toEqual(
-    before.map((text) => text.split(" | ")[0]),
-  );
+  await expect
+    .poll(async () => (await numbers(page)).map((text) => text.split(" | ")[0]))
+    .toEqual(before.map((text) => text.split(" | ")[0]));
   // A color is nothing that the answers hang on.
   await page.evaluate(() => getSelection()?.removeAllRanges());
   expect(complaints).toEqual([]);
@@ -68,13 +68,13 @@ test("a number is pressed: its working opens where it stands, with share and dri
   await working.waitFor();
   const box = await working.boundingBox();
   expect(Math.abs((box?.y ?? 0) - (place?.y ?? 0) - (place?.height ?? 0))).toBeLessThan(20);
-  expect(plain(await working.innerText())).toMatch(
-    /In the driest year on record, \d{4}, .*of what they would have used/,
-  );
+  await expect
+    .poll(async () => plain(await working.innerText()))
+    .toMatch(/In the driest year on record, \d{4}, .*of what they would have used/);
   await expect.poll(() => number.getAttribute("aria-expanded")).toBe("true");
   await page.keyboard.press("Escape");
   await working.waitFor({ state: "detached" });
-  expect(await number.evaluate((element) => element === document.activeElement)).toBe(true);
+  await expect.poll(() => number.evaluate((element) => element === document.activeElement)).toBe(true);
   expect(complaints).toEqual([]);
   await context.close();
 });
@@ -94,9 +94,9 @@ test("an empty sheet asks what there is, and takes a file", async () => {
 test("somebody new is told what it is about, until a number is changed", async () => {
   const { page, context, complaints } = await open(browser);
   const told = page.locator(".first-visit");
-  expect(plain(await told.innerText())).toMatch(
-    /^How long does roof rain carry the beds\? This is a made-up place\. Start my own/,
-  );
+  await expect
+    .poll(async () => plain(await told.innerText()))
+    .toMatch(/^How long does roof rain carry the beds\? This is a made-up place\. Start my own/);
   await type(page, "totes.capacity", "300 gal");
   await told.waitFor({ state: "detached" });
   expect(complaints).toEqual([]);
@@ -109,9 +109,13 @@ test("a bed without a length stops the answers: the lead says which and leads th
   await page.locator("h1.lead", { hasText: "is left out" }).waitFor();
   await expect.poll(() => lead(page)).toMatch(/^Long bed is left out: /);
   await page.locator(".answers .acts .act").click();
-  expect(await page.evaluate(() => document.activeElement?.closest("[id]")?.id ?? "")).toContain("long_bed");
+  await expect
+    .poll(() => page.evaluate(() => document.activeElement?.closest("[id]")?.id ?? ""))
+    .toContain("long_bed");
   await page.locator(".answers .ill summary").click();
-  expect(plain(await page.locator(".answers .ill").innerText())).toMatch(/^One thing is wrong .*Length/);
+  await expect
+    .poll(async () => plain(await page.locator(".answers .ill").innerText()))
+    .toMatch(/^One thing is wrong .*Length/);
   expect(complaints).toEqual([]);
   await context.close();
 });

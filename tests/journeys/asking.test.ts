@@ -152,7 +152,7 @@ test("what gives out first stands in the answers and with the drawing in words, 
   const said = givesOutSaid(answer, "battery");
   await page.locator(".answers li.gives-out").waitFor();
   const first = textOf(givesOutFirst(answer, "battery"), () => "");
-  expect(plain(await page.locator(".answers li.gives-out").innerText())).toBe(first);
+  await expect.poll(async () => plain(await page.locator(".answers li.gives-out").innerText())).toBe(first);
   expect(plain((await page.locator(".in-words .gives-out").textContent()) ?? "")).toBe(said);
   await enter(page, "totes.capacity", "1000 gal");
   await page.locator(".answers li.gives-out", { hasText: "No day is short" }).waitFor();

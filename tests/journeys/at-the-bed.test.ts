@@ -145,7 +145,7 @@ describe("by keys and spoken names alone", () => {
     await page.keyboard.press("Enter");
     await foot(page, new RegExp(`Noted on this phone: Tub by the tunnel, ${before - 1} in`));
     // The slider keeps the focus: the next key moves it on.
-    expect(await tub.evaluate((element) => element === document.activeElement)).toBe(true);
+    await expect.poll(() => tub.evaluate((element) => element === document.activeElement)).toBe(true);
     await press(/^\+½ in/);
     await foot(page, new RegExp(`Noted on this phone: Tub by the tunnel, ${before - 1}½ in`));
     await press(/^Watered \d+ gal: Long bed/);

@@ -61,7 +61,7 @@ describe("a bed", () => {
 
   test("covered, rain vanishes from its balance", async () => {
     const { page, context } = await open(browser);
-    expect(amount(await shownValueOf(page, `${BED}.rain_counted`))).toBeGreaterThan(0);
+    await expect.poll(async () => amount(await shownValueOf(page, `${BED}.rain_counted`))).toBeGreaterThan(0);
     const open_ = await months(page, BED);
     expect(Math.max(...[...open_.values()].map(([, rain = 0]) => rain))).toBeGreaterThan(0);
     await choose(page, `${BED}.cover`, "a tunnel or roof");
@@ -130,10 +130,10 @@ describe("a bed", () => {
       const d = await card(page, BED).locator(`.month-sheet ${look}`).getAttribute("d");
       return d?.match(/M/g)?.length ?? 0;
     };
-    expect((await strokes(".plot-signs.trouble")) / 2).toBe(thirsty);
+    await expect.poll(async () => (await strokes(".plot-signs.trouble")) / 2).toBe(thirsty);
     // Beans from May 20 and squash from May 25, by the crop table's stages: something grows on about 95 days.
-    expect(await strokes(".plot-bars.faint")).toBeGreaterThan(90);
-    expect(await strokes(".plot-bars.faint")).toBeLessThan(110);
+    await expect.poll(() => strokes(".plot-bars.faint")).toBeGreaterThan(90);
+    await expect.poll(() => strokes(".plot-bars.faint")).toBeLessThan(110);
     expect(complaints).toEqual([]);
     await context.close();
   });

@@ -89,7 +89,7 @@ describe("a worksheet goes to a neighbour", () => {
     }, new URL(address).hash);
     await second.page.getByText("Wren, a made-up neighbour").first().waitFor();
     await settled(second.page);
-    expect(await watched(second.page)).toEqual(answers);
+    await expect.poll(() => watched(second.page)).toEqual(answers);
     expect(new URL(second.page.url()).hash).toBe("");
     const borrowed = second.page.locator("details.told");
     await expect.poll(() => borrowed.innerText()).toContain("borrowed from another place");

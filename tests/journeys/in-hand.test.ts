@@ -110,7 +110,7 @@ describe("a tank's size", () => {
       await hand(page).fill("2 m3");
       await hand(page).press("Enter");
       await expect.poll(() => value(page)).toBe("2 m3");
-      expect(await hand(page).evaluate((field) => field === document.activeElement)).toBe(true);
+      await expect.poll(() => hand(page).evaluate((field) => field === document.activeElement)).toBe(true);
       await hand(page).fill("300 gal + 2 * 55 gal");
       await hand(page).press("Enter");
       await expect.poll(() => value(page)).toBe("410 gal");

@@ -186,9 +186,10 @@ describe("worksheets are kept", () => {
     const page = await context.newPage();
     await page.goto(inject("url"));
     await settled(page);
-    // Nothing is waited for but time: what the page says of saving is not asked.
+    // Nothing is waited for but time, the page's own, and its store's: what the page says of saving is not asked.
     await enter(page, "totes.capacity", "444 gal");
-    await page.waitForTimeout(1100);
+    await page.evaluate(() => new Promise((done) => setTimeout(done, 1100)));
+    await kept(page, "current");
     await take(page, "tub.capacity");
     await hand(page).pressSequentially("5");
     const crashed = page.waitForEvent("crash");

@@ -56,14 +56,14 @@ describe("the main job, in a real browser", () => {
 
     await page.getByRole("button", { name: "Undo" }).click();
     await settled(page);
-    expect(days(await shownValueOf(page, "totes.days_of_autonomy"))).toBe(before);
+    await expect.poll(async () => days(await shownValueOf(page, "totes.days_of_autonomy"))).toBe(before);
     await page.getByRole("button", { name: "Redo" }).click();
     await settled(page);
-    expect(days(await shownValueOf(page, "totes.days_of_autonomy"))).toBe(after);
+    await expect.poll(async () => days(await shownValueOf(page, "totes.days_of_autonomy"))).toBe(after);
     await page.getByText("Saved", { exact: true }).waitFor();
     await page.reload();
     await settled(page);
-    expect(days(await shownValueOf(page, "totes.days_of_autonomy"))).toBe(after);
+    await expect.poll(async () => days(await shownValueOf(page, "totes.days_of_autonomy"))).toBe(after);
     await expect.poll(() => shownValueOf(page, "totes.capacity")).toContain("2,082");
     expect(complaints).toEqual([]);
     await context.close();
@@ -174,7 +174,7 @@ describe("the main job, in a real browser", () => {
     await row(page, "totes.stand_height").focus();
     for (let press = 0; press < 3; press++) {
       await page.keyboard.press("ArrowUp");
-      expect(await hand(page).evaluate((field) => field === document.activeElement)).toBe(true);
+      await expect.poll(() => hand(page).evaluate((field) => field === document.activeElement)).toBe(true);
     }
     await page.keyboard.press("Tab");
     await settled(page);
@@ -192,9 +192,9 @@ describe("the main job, in a real browser", () => {
       const { page, context, complaints } = await open(browser, { viewport });
       for (const colorScheme of ["light", "dark"] as const) {
         await page.emulateMedia({ colorScheme });
-        expect(
-          await page.evaluate(() => document.documentElement.scrollWidth - innerWidth),
-        ).toBeLessThanOrEqual(0);
+        await expect
+          .poll(() => page.evaluate(() => document.documentElement.scrollWidth - innerWidth))
+          .toBeLessThanOrEqual(0);
         const violations = await axe(page);
         expect(violations).toEqual([]);
       }

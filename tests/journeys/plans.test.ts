@@ -88,8 +88,8 @@ describe.each(WHERE.slice(0, tries(2, 1)))("on %s", (_where, viewport) => {
     await other.page.getByRole("button", { name: "Keep this", exact: true }).waitFor();
     await settled(other.page);
     await tool(other.page, "Side by side");
-    expect(await columns(other.page)).toEqual(seen);
-    expect((await heads(other.page)).slice(1)).toEqual(names.slice(1));
+    await expect.poll(() => columns(other.page)).toEqual(seen);
+    await expect.poll(async () => (await heads(other.page)).slice(1)).toEqual(names.slice(1));
     await other.context.close();
 
     await table(page).locator(".plan-head .name").first().click();
@@ -101,7 +101,7 @@ describe.each(WHERE.slice(0, tries(2, 1)))("on %s", (_where, viewport) => {
     expect(over[0]?.[1]).toBe(seen[0]?.[2]);
     expect(over[0]?.[2]).toBe(seen[0]?.[1]);
     await tool(page, "Undo");
-    expect(await columns(page)).toEqual(seen);
+    await expect.poll(() => columns(page)).toEqual(seen);
 
     await table(page).locator(".plan-head .name").last().click();
     await page.locator(".acts input").fill("More roof");

@@ -73,7 +73,9 @@ describe("on paper", () => {
     // On a phone it is said in fewer words.
     const numbers = (said: string) => said.match(/\d+/g) ?? [];
     expect(numbers(lead).length).toBeGreaterThan(3);
-    expect(numbers(await paper.locator(".said .lead").innerText())).toEqual(numbers(lead));
+    await expect
+      .poll(async () => numbers(await paper.locator(".said .lead").innerText()))
+      .toEqual(numbers(lead));
     // The demo's five prices: 85, 120, 38, 42 and 15.
     expect(text).toMatch(/All together\s+\$300/);
     expect(text).toMatch(/Hose to the tub\s+Float valve seat 3\.2 mm; float shuts at depth/);
@@ -117,7 +119,7 @@ describe("on paper", () => {
     await expect
       .poll(() => paper.locator(".was, .moved, .held, .wash, .mark, g.open, [aria-expanded=true]").count())
       .toBe(0);
-    expect(plain(await paper.innerText())).not.toMatch(/Saved|\bwas\b|\bHeld\b/);
+    await expect.poll(async () => plain(await paper.innerText())).not.toMatch(/Saved|\bwas\b|\bHeld\b/);
     // Paper gone, the screen is as it was.
     await page.evaluate(() => dispatchEvent(new Event("afterprint")));
     await page.emulateMedia({ media: null });

@@ -15,6 +15,7 @@ import { holdingBack } from "./held-today.ts";
 import type { SeasonInput } from "./input.ts";
 import { goingOn, type Weather } from "./moment.ts";
 import { assumedOf, dryDay, knownBeds, momentToday, type TodayGiven, type Usual } from "./moment-today.ts";
+import type { CropNote } from "./noted-crops.ts";
 import { type Opening, openings } from "./openings.ts";
 import { owedToday } from "./owed.ts";
 import { type Wanted, wantedWaterings } from "./planned-waterings.ts";
@@ -31,6 +32,8 @@ export type WeekGiven = TodayGiven & {
   readonly days: number;
   /** Heat of it is counted on, rain is not: what comes is a gift. */
   readonly forecast?: Forecast;
+  /** What was planted and pulled up by the notes, in order: the input's beds are to grow it (withCropNotes). */
+  readonly crops?: readonly CropNote[];
   /** How far off dips are [m]: odds start from as many mornings. */
   readonly dipDoubt?: number;
 };

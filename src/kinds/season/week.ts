@@ -7,6 +7,7 @@ import type { Driver } from "../../network/bounds.ts";
 import { type SeasonCalendar, seasonCalendar } from "../../season/bed-calendar.ts";
 import { readForecastText } from "../../season/forecast.ts";
 import type { LeftOut, SeasonInput } from "../../season/input.ts";
+import { withCropNotes } from "../../season/noted-crops.ts";
 import { type BedWeek, type WeekAnswer, type WeekGiven, weekPlan } from "../../season/week-plan.ts";
 import { isoDate, parseIsoDate } from "../../units/calendar.ts";
 import { HOUR } from "../../units/constants.ts";
@@ -49,8 +50,11 @@ function knownToday(input: ModelInput): Outcome {
     charges: {},
     lastSoaked: daysOf(input.cards["bed"] ?? [], "last_soaked"),
     dawn: DAWN,
-    // That a bed was held back moved no water.
-    happened: all.filter(({ what }) => what !== "held"),
+    // That a bed was held back, planted or pulled up moved no water.
+    happened: all.filter(({ what }) => what !== "held" && what !== "planted" && what !== "pulled"),
+    crops: all.flatMap(({ what, date, where }) =>
+      what === "planted" || what === "pulled" ? [{ what, date, bed: where }] : [],
+    ),
     heldBack: all.flatMap(({ what, date, where }) => (what === "held" && date === today ? [where] : [])),
     dipDoubt: numberOrNull(input, "dip_doubt") ?? 0,
     forecast: readForecastText(wordOrNull(input, "forecast") ?? "", today),
@@ -122,8 +126,9 @@ export const week: Model = {
   heavy: true,
   outputs: "by quantity id",
   run: (input) => {
-    const plan = input.values["plan"] as SeasonInput;
-    const answer = weekPlan(plan, recordOf(input), input.values["week_given"] as WeekGiven);
+    const given = input.values["week_given"] as WeekGiven;
+    const plan = withCropNotes(input.values["plan"] as SeasonInput, given.crops ?? []);
+    const answer = weekPlan(plan, recordOf(input), given);
     if (!("failed" in answer)) return weekOutputs(plan, answer);
     const failed = { failed: answer.failed };
     return {

@@ -19,7 +19,7 @@ import {
   unfold,
 } from "./browser.ts";
 
-const EDITS = tries(30, 10);
+const EDITS = tries(30, 5);
 
 let browser: Browser;
 beforeAll(async () => {

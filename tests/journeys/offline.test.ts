@@ -38,12 +38,12 @@ describe("with no network", () => {
     await page.getByText("Saved", { exact: true }).waitFor();
     await page.reload();
     await settled(page);
-    expect(await shownValueOf(page, "totes.capacity")).toContain("333");
+    await expect.poll(() => shownValueOf(page, "totes.capacity")).toContain("333");
     const again = await serve(port, SHIPPED);
     await page.reload();
     await settled(page);
-    expect(await shownValueOf(page, "totes.capacity")).toContain("333");
-    expect(await page.locator(".foot").innerText()).toMatch(/Version \d+\.\d+\.\d+ \([\w-]+\)/);
+    await expect.poll(() => shownValueOf(page, "totes.capacity")).toContain("333");
+    await expect.poll(() => page.locator(".foot").innerText()).toMatch(/Version \d+\.\d+\.\d+ \([\w-]+\)/);
     await gone(again.server);
     await context.close();
   });
@@ -69,13 +69,13 @@ describe("with no network", () => {
     const ready = page.locator(".told", { hasText: "A newer version lies ready" });
     await ready.waitFor();
     await settled(page);
-    expect(await page.locator(".foot").innerText()).not.toContain("77.0.0");
+    await expect.poll(() => page.locator(".foot").innerText()).not.toContain("77.0.0");
     await type(page, "totes.capacity", "345 gal");
     await ready.getByRole("button", { name: "Open it now" }).click();
     await page.getByText("Version 77.0.0").waitFor();
     await settled(page);
-    expect(await shownValueOf(page, "totes.capacity")).toContain("345");
-    expect(await ready.count()).toBe(0);
+    await expect.poll(() => shownValueOf(page, "totes.capacity")).toContain("345");
+    await expect.poll(() => ready.count()).toBe(0);
     await gone(second.server);
     await context.close();
     // With LONG=1 it builds the program a second time: against hanging alone.

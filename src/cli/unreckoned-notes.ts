@@ -6,10 +6,10 @@ import type { Note, Worksheet } from "../document/worksheet.ts";
 import { type Kinds, notedOf } from "../kinds/kind.ts";
 import { perhapsListed, withinLine } from "../telling/words/lists.ts";
 
-/** What is noted of a bed's crop, and its season does not follow. */
-const NOT_YET: ReadonlySet<string> = new Set(["planted", "pulled"]);
+/** What is noted of a bed's crops. */
+const OF_CROPS: ReadonlySet<string> = new Set(["planted", "pulled"]);
 
-type Part = Pick<Worksheet["cards"][number], "kind">;
+type Part = Pick<Worksheet["cards"][number], "kind" | "givens">;
 
 /** Why a note changes nothing; null: it may. */
 function whyNot(kinds: Kinds, { what }: Note, part: Part | undefined): string | null {
@@ -22,8 +22,8 @@ function whyNot(kinds: Kinds, { what }: Note, part: Part | undefined): string | 
     const found = withinLine(kinds[part.kind]?.label ?? part.kind);
     return `"${wordSaid(what)}" is noted of parts of the kind ${named}, and this is of the kind ${found}. It is kept, but nothing reckons with it.`;
   }
-  return NOT_YET.has(what)
-    ? `"${wordSaid(what)}" is kept, but the season does not reckon with it yet: it goes by what the bed's card says is planted.`
+  return OF_CROPS.has(what) && !part.givens["contents"]
+    ? `"${wordSaid(what)}" is kept, but nothing reckons with it: the bed's card names no crop.`
     : null;
 }
 

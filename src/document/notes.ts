@@ -1,6 +1,7 @@
 // What was seen and done in the season: notes, appended and never changed, each undone by another. They are the only home of
 // today's levels, of soaks and of charges, which are laid over the sheet from here.
 
+import { TELLS_FOR } from "../happened/happened.ts";
 import { happenedText } from "../happened/text.ts";
 import { parseIsoDate } from "../units/calendar.ts";
 import { withEntry } from "./entries.ts";
@@ -134,8 +135,8 @@ export function dayOf(worksheet: Worksheet, clock: string | null): string | null
   const typed = worksheet.cards.find(({ id }) => id === "site")?.givens.today?.value;
   if (typeof typed === "string" && typed !== "") return typed;
   const now = parseIsoDate(clock ?? "");
-  if (now === null || tellingOf(worksheet.notes ?? [], now).length === 0) return null;
-  return clock;
+  const isLately = ({ day }: Note) => (parseIsoDate(day) ?? 0) >= (now ?? 0) - TELLS_FOR;
+  return now !== null && tellingOf(worksheet.notes ?? [], now).some(isLately) ? clock : null;
 }
 
 /**

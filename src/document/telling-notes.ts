@@ -1,6 +1,6 @@
 // What of the notes still tells of a day, and so what the season takes in.
 
-import { type Happened, isHappenedWord, TELLS_FOR } from "../happened/happened.ts";
+import { type Happened, isHappenedWord, tellsFor } from "../happened/happened.ts";
 import { parseIsoDate } from "../units/calendar.ts";
 import { parseUnit, toSi } from "../units/unit.ts";
 import { inForce } from "./note-order.ts";
@@ -27,7 +27,8 @@ export function happenedOf(note: Note): Happened | null {
  */
 export function tellingOf(notes: readonly Note[], today: number): readonly Note[] {
   return inForce(notes).filter(({ day, what }) => {
-    const date = isHappenedWord(what) ? parseIsoDate(day) : null;
-    return date !== null && date <= today && date >= today - TELLS_FOR;
+    if (!isHappenedWord(what)) return false;
+    const date = parseIsoDate(day);
+    return date !== null && date <= today && date >= today - tellsFor(what);
   });
 }

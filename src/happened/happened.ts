@@ -1,7 +1,19 @@
 // What was seen and done on the days before this morning, as the worksheet's notes hand it to the season.
 
 /** What the season takes in of what can be noted. */
-const WORDS = ["dipped", "gave", "soaked", "filled", "took", "rain", "held", "charged", "swapped"] as const;
+const WORDS = [
+  "dipped",
+  "gave",
+  "soaked",
+  "filled",
+  "took",
+  "rain",
+  "held",
+  "planted",
+  "pulled",
+  "charged",
+  "swapped",
+] as const;
 
 export type HappenedWord = (typeof WORDS)[number];
 
@@ -12,6 +24,13 @@ export const isHappenedWord = (word: unknown): word is HappenedWord => KNOWN.has
 
 /** Farthest back that what happened tells of today [day]: our definition. */
 export const TELLS_FOR = 60;
+/** What was planted stands for longer. */
+const CROPS_TELL_FOR = 365;
+
+const OF_CROPS: ReadonlySet<HappenedWord> = new Set(["planted", "pulled"]);
+
+/** How far back such a word tells of today [day]. */
+export const tellsFor = (what: HappenedWord): number => (OF_CROPS.has(what) ? CROPS_TELL_FOR : TELLS_FOR);
 
 export type Happened = {
   /** [days since 1970-01-01], and the minute of that day, where it is known. */

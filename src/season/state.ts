@@ -1,7 +1,7 @@
 // Everything one run holds, put together once from the input and the record; the days then change it in place.
 
+import { feedersOf, fillersOf } from "../network/feeds.ts";
 import type { Network } from "../network/network.ts";
-import { feedersOf, fillersOf } from "../network/water.ts";
 import { WET_DAY } from "../physics/sky-radiation.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { type Batteries, readyBatteries } from "./batteries.ts";

@@ -8,17 +8,20 @@ import { CARD_KINDS } from "../../src/kinds/index.ts";
 const cards = [
   { id: "tub", kind: "tank", title: "Tub", givens: {}, measured: {} },
   { id: "bed", kind: "bed", title: "Beans", givens: {}, measured: {} },
+  {
+    id: "grown",
+    kind: "bed",
+    title: "Tunnel",
+    givens: { contents: { value: [{ crop: "tomato", planted: "05-15", share: 1 }], unit: "" } },
+    measured: {},
+  },
   { id: "site", kind: "site", title: "Here", givens: {}, measured: {} },
 ];
 const told = (what: string, where: string, more: Partial<Note> = {}) =>
   unreckonedOf(CARD_KINDS, { cards }, [{ id: "a", day: "2026-07-10", what, where, ...more }]);
 
 test.each([
-  [
-    "planted",
-    "bed",
-    /^Note of 2026-07-10, Beans: "planted" is kept, but the season does not reckon with it yet/,
-  ],
+  ["planted", "bed", /^Note of 2026-07-10, Beans: "planted" is kept, but .* names no crop\.$/],
   ["pulled", "bed", /^Note of 2026-07-10, Beans: "pulled up" is kept, but/],
   [
     "gave",
@@ -39,6 +42,8 @@ test.each([
 
 test.each([
   ["gave", "bed"],
+  ["planted", "grown"],
+  ["pulled", "grown"],
   ["dipped", "tub"],
   ["rain", "site"],
   // Rain counts of whichever part it was noted.

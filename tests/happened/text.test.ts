@@ -44,11 +44,23 @@ test("each word that the season takes in can be noted, and of the other notes no
   const words = Object.keys(NOTE_KINDS);
   const taken = words.filter((what) => happenedOf(note({ what })) !== null);
   expect(taken).toEqual(words.filter(isHappenedWord));
-  expect(taken).toEqual(["dipped", "gave", "soaked", "filled", "took", "rain", "held", "charged", "swapped"]);
+  expect(taken).toEqual([
+    ...["dipped", "gave", "soaked", "filled", "took", "rain", "held"],
+    ...["planted", "pulled", "charged", "swapped"],
+  ]);
 });
 
 test("a note tells of today for sixty days, and not before its own day", () => {
   const today = parseIsoDate("2026-07-20") as number;
   const tells = (back: number) => tellingOf([note({ day: isoDate(today - back) })], today).length === 1;
   expect([-1, 0, 60, 61].map(tells)).toEqual([false, true, true, false]);
+});
+
+test("what was planted or pulled up tells of today for a year, and no longer of which day it is", () => {
+  const today = parseIsoDate("2026-07-20") as number;
+  for (const what of ["planted", "pulled"]) {
+    const tells = (back: number) =>
+      tellingOf([note({ what, day: isoDate(today - back) })], today).length === 1;
+    expect([-1, 0, 61, 365, 366].map(tells)).toEqual([false, true, true, true, false]);
+  }
 });

@@ -1,7 +1,7 @@
 // The build as it ships.
 
 import { createHash } from "node:crypto";
-import { mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
+import { cpSync, mkdirSync, readdirSync, readFileSync, renameSync, statSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build, type InlineConfig } from "vite";
@@ -31,6 +31,32 @@ export async function buildAsShipped(config: InlineConfig = {}): Promise<void> {
   } finally {
     process.env["NODE_ENV"] = before;
   }
+}
+
+/**
+ * Puts what ships into a folder as a later version: another version told, other names of all scripts (what imports one that
+ * changed is changed itself), and another mark of the page that names them.
+ */
+export function laterVersion(version: string, folder: string): void {
+  cpSync(SHIPPED, folder, { recursive: true });
+  const scripts = filesOf(join(folder, "assets")).filter((name) => name.endsWith(".js"));
+  const marks = scripts.map((name) => name.slice(-"12345678.js".length, -".js".length));
+  const named = new RegExp(`-(${marks.join("|")})\\.js`, "g");
+  const renamed = (text: string): string =>
+    text.replace(named, (_, mark: string) => `-${[...mark].reverse().join("")}.js`);
+  const versioned = (text: string): string => text.replace(/(?<=VITE_VERSION:[`"'])[^`"']+/g, version);
+  let told = 0;
+  for (const file of [...scripts, join(folder, "index.html"), join(folder, "sw.js")]) {
+    const text = readFileSync(file, "utf8");
+    if (versioned(text) !== text) told += 1;
+    writeFileSync(file, renamed(versioned(text)));
+    renameSync(file, renamed(file));
+  }
+  const kept = join(folder, "sw.js");
+  const list = readFileSync(kept, "utf8");
+  const later = list.replace(/(?<=\{url:"index\.html",revision:")\w+/, "later");
+  if (told !== 1 || later === list) throw new Error("What ships is made otherwise than is known here.");
+  writeFileSync(kept, later);
 }
 
 function filesOf(path: string): readonly string[] {

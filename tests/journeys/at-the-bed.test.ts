@@ -76,7 +76,7 @@ describe("a dip", () => {
     const again = await context.newPage();
     await again.goto(`${inject("url")}#bed`);
     await grip(again, "Depth in Two totes").waitFor();
-    expect(await levelOf(again, "Depth in Two totes")).toBe(depth);
+    await expect.poll(() => levelOf(again, "Depth in Two totes")).toBe(depth);
     await context.close();
   });
 
@@ -115,7 +115,7 @@ describe("waterings", () => {
     await foot(page, /Noted on this phone: Small tunnel, \d+\sgal/);
     await usual.first().click();
     await foot(page, new RegExp(`Noted on this phone: Long bed, ${gallons}\\sgal`));
-    expect(await usual.count()).toBe(0);
+    await expect.poll(() => usual.count()).toBe(0);
     await page.getByRole("button", { name: /^half/ }).click();
     await foot(page, new RegExp(`Noted on this phone: Long bed, ${gallons / 2}\\sgal`));
     await page.getByRole("button", { name: /^double/ }).click();
@@ -124,7 +124,7 @@ describe("waterings", () => {
     await page.locator(".field-foot").getByRole("button", { name: "Undo" }).click();
     await foot(page, /Taken back: Long bed/);
     await page.getByRole("button", { name: new RegExp(`^Watered ${gallons} gal: Long bed`) }).waitFor();
-    expect(await usual.count()).toBe(1);
+    await expect.poll(() => usual.count()).toBe(1);
     // One that stands is set right later as well.
     await page.getByRole("button", { name: /^Watered: Small tunnel/ }).click();
     await page.getByRole("button", { name: /^again/ }).waitFor();
@@ -145,7 +145,7 @@ describe("by keys and spoken names alone", () => {
     await page.keyboard.press("Enter");
     await foot(page, new RegExp(`Noted on this phone: Tub by the tunnel, ${before - 1} in`));
     // The slider keeps the focus: the next key moves it on.
-    expect(await tub.evaluate((element) => element === document.activeElement)).toBe(true);
+    await expect.poll(() => tub.evaluate((element) => element === document.activeElement)).toBe(true);
     await press(/^\+½ in/);
     await foot(page, new RegExp(`Noted on this phone: Tub by the tunnel, ${before - 1}½ in`));
     await press(/^Watered \d+ gal: Long bed/);
@@ -199,7 +199,7 @@ test("with more than two tanks there are two a page, turned by a finger and by k
   const one = await first.innerText();
   await page.getByRole("button", { name: /^next/ }).press("Enter");
   await page.getByText(/^3(–4)? of/).waitFor();
-  expect(await first.innerText()).not.toBe(one);
+  await expect.poll(() => first.innerText()).not.toBe(one);
   const box = await first.boundingBox();
   if (!box) throw new Error("no name");
   await page.mouse.move(box.x + 10, box.y + 8);
@@ -207,7 +207,7 @@ test("with more than two tanks there are two a page, turned by a finger and by k
   await page.mouse.move(box.x + 140, box.y + 12, { steps: 3 });
   await page.mouse.up();
   await page.getByText("1–2 of").waitFor();
-  expect(await first.innerText()).toBe(one);
+  await expect.poll(() => first.innerText()).toBe(one);
   await context.close();
 });
 

@@ -67,7 +67,7 @@ test("a dip changes today's lines; a line is ticked by keys, stays so, and is ta
   const hose = today.getByRole("button", { name: /Open Hose to the tub/ });
   await today.getByText(/^Today Long bed, /).waitFor();
   // The tub is full: no hose is to be opened.
-  expect(await hose.count()).toBe(0);
+  await expect.poll(() => hose.count()).toBe(0);
 
   // Nearly empty it is, first of all: by evening it has filled again.
   await turnTo(page, "bed");
@@ -112,7 +112,7 @@ test("a dip changes today's lines; a line is ticked by keys, stays so, and is ta
 
   for (const format of ["A4", "Letter"]) expect(pagesOf(await page.pdf({ format }))).toBe(1);
   await page.setViewportSize({ width: 320, height: 640 });
-  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
+  await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
   await context.close();
 });
 

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { flatten } from "../../src/scene/flatten.ts";
 import { TARGET } from "../../src/scene/hits.ts";
-import { type Kept, type Layout, layoutPlace, type Sheet } from "../../src/scene/layout.ts";
+import { type Kept, type Layout, layoutPlace, type PaperSize } from "../../src/scene/layout.ts";
 import { overlaps } from "../../src/scene/paper.ts";
 import type { Box, DrawnTank, Label, Place } from "../../src/scene/place.ts";
 import { LEAST_HEIGHT, leastBreadth, vesselsDrawn } from "../../src/scene/tank-sizes.ts";
@@ -11,11 +11,11 @@ import { waterOrder } from "../../src/scene/water-order.ts";
 import { tries } from "../tries.ts";
 import { anyPlace, EMPTY, plainLine, plainPart, plainTank } from "./made-up.ts";
 
-const anySheet: fc.Arbitrary<Sheet> = fc
+const anySheet: fc.Arbitrary<PaperSize> = fc
   .record({ width: fc.integer({ min: 320, max: 1500 }), height: fc.integer({ min: 130, max: 560 }) })
   .map((size) => ({ ...size, small: size.width < 640 }));
-const DESK: Sheet = { width: 1200, height: 400, small: false };
-const PHONE: Sheet = { width: 390, height: 168, small: true };
+const DESK: PaperSize = { width: 1200, height: 400, small: false };
+const PHONE: PaperSize = { width: 390, height: 168, small: true };
 
 const labelsOf = (layout: Layout): readonly Label[] => layout.parts.flatMap((part) => part.labels);
 const inside = (layout: Layout, box: Box): boolean =>
@@ -160,7 +160,7 @@ function passes(stroke: readonly (readonly [number, number])[], box: Box): boole
 
 describe("a bigger tank is bigger", () => {
   /** Areas on paper of the vessels of each tank, with what it holds, where neither limit of the drawing is reached. */
-  function areas(place: Place, sheet: Sheet) {
+  function areas(place: Place, sheet: PaperSize) {
     const layout = layoutPlace(place, sheet);
     return place.tanks.flatMap((tank) => {
       const { vessels } = layout.spots.get(tank.id) ?? { vessels: [] };
@@ -236,7 +236,7 @@ describe("one arrangement at every width", () => {
   test("things stand in the same order from left to right on a phone and on a desk", () => {
     fc.assert(
       fc.property(anyPlace, (place) => {
-        const order = (sheet: Sheet): readonly string[] => {
+        const order = (sheet: PaperSize): readonly string[] => {
           const { parts } = layoutPlace(place, sheet);
           const standing = parts.filter(({ shape }) => ["roof", "tank", "bed", "carry"].includes(shape));
           return [...standing]

@@ -8,9 +8,6 @@ export type FieldPageName = (typeof FIELD_PAGES)[number];
 export const fieldPageIn = (hash: string): FieldPageName | null =>
   FIELD_PAGES.find((name) => hash === `#${name}`) ?? null;
 
-/** The pages themselves, in a script of their own. */
-export const fetchInSeason = async () => (await import("./InSeason.tsx")).InSeason;
-
 /** What every page is given: a way to another, and whether there is such a page. */
 export type FieldPageProps = {
   readonly go: (page: FieldPageName) => void;

@@ -6,7 +6,7 @@ import { bare } from "../../document/title-apart.ts";
 import { isBare } from "../../kinds/kind.ts";
 import { beginAnew } from "../begin/beginning.ts";
 import { showBeside, showInTime } from "../beside/show.ts";
-import { fetchInSeason } from "../field/pages.ts";
+import { fetchInSeason } from "../field/fetch-in-season.ts";
 import { createTyped, titleField } from "../rows/typed-text.ts";
 import { useSheet } from "../sheet.ts";
 import { print } from "./paper.ts";

@@ -1,7 +1,8 @@
 // The page of the season that the address names, and whether the sheet beneath it was ever looked at.
 
 import { createEffect, createSignal, onCleanup } from "solid-js";
-import { fetchInSeason, fieldPageIn } from "../field/pages.ts";
+import { fetchInSeason } from "../field/fetch-in-season.ts";
+import { fieldPageIn } from "../field/pages.ts";
 
 export function createSeasonInAddress() {
   const [page, setPage] = createSignal(fieldPageIn(location.hash));

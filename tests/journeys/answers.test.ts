@@ -34,7 +34,7 @@ const numbers = (page: Page): Promise<readonly string[]> =>
     );
 
 test("a bigger tank: what moved says what it was beside itself, what did not says nothing", async () => {
-  const { page, context, complaints } = await open(browser);
+  const { page, context, complaints } = await open(browser, { whole: true });
   const before = await numbers(page);
   expect(before.every((text) => text.endsWith("| "))).toBe(true);
   await type(page, "totes.capacity", "400 gal");

@@ -63,14 +63,17 @@ function watch(thing: object, methods: readonly string[], told: () => void): voi
 
 /** Leaves what is open, so that nothing writes any more, takes away all that was kept, and has size and colors as wished. */
 async function wipe(page: Page, session: BrowserContext["newCDPSession"], wish: PageWish): Promise<void> {
-  const { origin } = new URL(inject("url"));
   await page.goto("about:blank");
   const { width, height } = page.viewportSize() ?? { width: 0, height: 0 };
   if (width !== wish.viewport.width || height !== wish.viewport.height)
     await page.setViewportSize(wish.viewport);
   await page.emulateMedia({ media: null, colorScheme: wish.colorScheme });
   const devtools = await session(page);
-  await devtools.send("Storage.clearDataForOrigin", { origin, storageTypes: "all" });
+  for (const address of [inject("url"), inject("brief")])
+    await devtools.send("Storage.clearDataForOrigin", {
+      origin: new URL(address).origin,
+      storageTypes: "all",
+    });
   await devtools.detach();
 }
 

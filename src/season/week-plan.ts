@@ -5,6 +5,7 @@ import { DomainError } from "../physics/domain-error.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { weekday } from "../units/calendar.ts";
 import type { SeasonFailure } from "./answer.ts";
+import { type BedTanks, tanksOf } from "./bed-tanks.ts";
 import type { Bed } from "./beds.ts";
 import { dryWeather } from "./coming-days.ts";
 import { type DayLine, linesOf, type Refusal, refusalsOf } from "./day-lines.ts";
@@ -71,6 +72,7 @@ export type BedWeek = {
   /** Mean of what is asked for each time [m3], and what that takes by each of its sources alone; null and none: nothing. */
   readonly each: number | null;
   readonly ways: readonly Way[];
+  readonly tanks: BedTanks;
   readonly asked: number;
   readonly given: number;
   readonly outlook: Outlook;
@@ -90,6 +92,8 @@ export type WeekAnswer = {
   readonly refused: readonly Refusal[];
   /** Hoses to be opened today. */
   readonly opens: readonly Opening[];
+  /** The tank of each delivery or carry that waters a bed, by its id. */
+  readonly tankBy: Readonly<Record<string, string>>;
 };
 
 /**
@@ -129,6 +133,9 @@ export function weekPlan(
       lines: linesOf(beds),
       refused: refusalsOf(beds),
       opens: opensToday(whole, given, usual, weather, asking),
+      tankBy: Object.fromEntries(
+        state.sources.map(({ id, tank }) => [id, state.tanks.parts[tank]?.id ?? ""]),
+      ),
       beds: [...beds].sort((a, b) => (a.id < b.id ? -1 : 1)),
     };
   } catch (error) {
@@ -205,6 +212,7 @@ function bedWeek(state: SeasonState, bed: Bed, start: Start, from: number): BedW
     waterings,
     each: start.each,
     ways: start.ways,
+    tanks: tanksOf(state, bed),
     asked,
     given,
     outlook: outlookOf(asked, given),

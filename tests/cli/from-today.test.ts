@@ -63,7 +63,7 @@ describe("Larkspur Bank on 2020-07-20, 20 in in the totes, 1.5 in in the tub, th
     expect(today[0]).toMatchObject({ bed: "long_bed", by: "wand", tankfuls: 1, trips: 0, waits: [] });
     expect(today[0].volume / GALLON).toBeCloseTo(TUBFUL, 1);
     expect(today[0].time).toBeCloseTo(TUBFUL * SECONDS_A_GALLON, -1);
-    expect(today[0].why).toContain("the small tank is not full again in time");
+    expect(today[0].why).toContain("the refill of Tub by the tunnel comes too late");
     const lines = week as readonly Line[];
     expect(lines.slice(0, 2).map(({ day, bed }) => `${day} ${bed}`)).toEqual([
       "2020-07-20 long_bed",

@@ -5,6 +5,7 @@ import type { CardView, Model, ModelInput, Outcome, Outputs, Row } from "../../g
 import { readHappened } from "../../happened/text.ts";
 import type { Driver } from "../../network/bounds.ts";
 import { type SeasonCalendar, seasonCalendar } from "../../season/bed-calendar.ts";
+import type { BedTanks } from "../../season/bed-tanks.ts";
 import { readForecastText } from "../../season/forecast.ts";
 import type { LeftOut, SeasonInput } from "../../season/input.ts";
 import { withCropNotes } from "../../season/noted-crops.ts";
@@ -79,13 +80,15 @@ export const today: Model = {
 export type WeekOfBed = Omit<BedWeek, "days"> & { readonly today: string; readonly driver: Driver };
 
 /** The week as a whole. */
-export type WeekSpan = Pick<WeekAnswer, "assumedTanks" | "lines" | "refused" | "opens"> & {
+export type WeekSpan = Pick<WeekAnswer, "assumedTanks" | "lines" | "refused" | "opens" | "tankBy"> & {
   readonly first: string;
   readonly last: string;
   /** Hour of watering, after midnight [s]. */
   readonly waterAt: number;
   /** What drives the pumps behind each bed. */
   readonly drivers: Readonly<Record<string, Driver>>;
+  /** Where the water of each bed comes from. */
+  readonly tanks: Readonly<Record<string, BedTanks>>;
 };
 
 const LEFT_OUT = "Left out of the season";
@@ -112,6 +115,8 @@ function weekOutputs(plan: SeasonInput, answer: WeekAnswer): Outputs {
     lines: answer.lines,
     refused: answer.refused,
     opens: answer.opens,
+    tankBy: answer.tankBy,
+    tanks: Object.fromEntries(answer.beds.map(({ id, tanks }) => [id, tanks])),
     waterAt: plan.waterAt,
     drivers: Object.fromEntries(plan.beds.map(({ id }) => [id, driverOf(plan, [id])])),
   };

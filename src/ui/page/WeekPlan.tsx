@@ -36,7 +36,9 @@ function BedPlan(props: { readonly card: Card; readonly week: WeekOfBed }) {
       <h3>{props.card.title}</h3>
       <Show when={props.week.waterings.length > 0} fallback={<p>{asksNothing(props.week, voice().show)}</p>}>
         <p class="headline">{words()}</p>
-        <p classList={{ short: props.week.outlook !== "all" }}>{outlookWords(props.week, voice().show)}</p>
+        <p classList={{ short: props.week.outlook !== "all" }}>
+          {outlookWords(props.week, voice().show, voice().titleOf)}
+        </p>
         <Show when={props.week.assumed}>
           <p class="aside">{ASSUMED_SOAK}</p>
         </Show>

@@ -23,5 +23,7 @@ export function useVoice(): () => Voice {
     locale: sheet.showOptions().locale,
     titleOf: (id) => sheet.worksheet().cards.find((card) => card.id === id)?.title ?? id,
     driverOf: (bed) => span()?.drivers[bed] ?? "either",
+    tanksOf: (bed) => span()?.tanks[bed],
+    tankBy: (by) => span()?.tankBy[by],
   });
 }

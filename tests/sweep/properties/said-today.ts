@@ -3,7 +3,15 @@
 import { optionsOf } from "../../../src/cli/report.ts";
 import type { WeekSpan } from "../../../src/kinds/season/week.ts";
 import type { DayLine } from "../../../src/season/day-lines.ts";
-import { amountOf, daysOf, leadOf, lineWords, type Voice } from "../../../src/telling/today.ts";
+import {
+  amountOf,
+  daysOf,
+  leadOf,
+  lineWhy,
+  lineWords,
+  refusalWords,
+  type Voice,
+} from "../../../src/telling/today.ts";
 import { parseIsoDate } from "../../../src/units/calendar.ts";
 import { showQuantity } from "../../../src/units/show.ts";
 import { property } from "../harness.ts";
@@ -74,11 +82,35 @@ function voiceOf(worked: Worked, span: WeekSpan): Voice {
     locale: "en-US",
     titleOf: (id) => worked.worksheet.cards.find((card) => card.id === id)?.title ?? id,
     driverOf: (bed) => span.drivers[bed] ?? "either",
+    tanksOf: (bed) => span.tanks[bed],
+    tankBy: (by) => span.tankBy[by],
   };
 }
 
 const spanOf = (worked: Worked): WeekSpan | null =>
   worked.value("season.week_span") as unknown as WeekSpan | null;
+
+const OF_WATER: ReadonlySet<unknown> = new Set(["storage", "loss", "rain"]);
+
+/** Whether a reason names just the tanks whose water comes to its bed, where there are others beside them. */
+function wrongTanks(
+  span: WeekSpan,
+  bed: string,
+  why: string | null,
+  said: string,
+  voice: Voice,
+): string | null {
+  const tanks = span.tanks[bed];
+  if (!tanks) return `${bed} has no tanks`;
+  const all = new Set(Object.values(span.tanks).flatMap(({ reach }) => reach));
+  const words = said.slice(voice.titleOf(bed).length);
+  const named = [...all].filter((id) => words.includes(voice.titleOf(id)));
+  const strange = named.find((id) => !tanks.reach.includes(id));
+  if (strange !== undefined) return `${bed} takes nothing from ${strange}: ${said}`;
+  const wanted = OF_WATER.has(why) && tanks.others && tanks.reach.length <= 2 ? tanks.reach : [];
+  const missing = wanted.find((id) => !named.includes(id));
+  return missing === undefined ? null : `${missing} is not named: ${said}`;
+}
 
 function wrongLine(line: DayLine, voice: Voice): string | null {
   const title = `${voice.titleOf(line.bed)}: `;
@@ -119,7 +151,12 @@ property(
     if (!span) return null;
     const voice = voiceOf(worked, span);
     for (const line of span.lines) {
-      const wrong = wrongLine(line, voice);
+      const wrong =
+        wrongLine(line, voice) ?? wrongTanks(span, line.bed, line.why, lineWhy(line, voice), voice);
+      if (wrong) return wrong;
+    }
+    for (const one of span.refused) {
+      const wrong = wrongTanks(span, one.bed, one.why, refusalWords(one, voice), voice);
       if (wrong) return wrong;
     }
     return wrongLead(span, voice) ?? wrongDays(span, voice);

@@ -5,7 +5,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { type Browser, chromium, type Download, type Page } from "playwright-core";
 import { inject } from "vitest";
-import { lend, type Opened, type PageWish } from "./pages.ts";
+import { lend, type Opened, PATIENCE, type PageWish } from "./pages.ts";
 
 export const PHONE = { width: 390, height: 844 };
 export const DESK = { width: 1280, height: 800 };
@@ -16,6 +16,12 @@ async function connected(): Promise<Browser> {
   const browser = await chromium.connect(inject("browser"));
   // It is lent to all files of this process, with the pages that wait in it; the global setup ends it.
   browser.close = async () => undefined;
+  const usual = browser.newContext.bind(browser);
+  browser.newContext = async (options) => {
+    const context = await usual(options);
+    context.setDefaultTimeout(PATIENCE);
+    return context;
+  };
   return browser;
 }
 

@@ -19,6 +19,7 @@ import {
   type,
   unfold,
 } from "./browser.ts";
+import { PATIENCE } from "./pages.ts";
 
 const EDITS = tries(30, 5);
 
@@ -182,7 +183,11 @@ describe("worksheets are kept", () => {
   test("the page is killed in the middle of an edit: at most the last second is lost", async () => {
     const folder = mkdtempSync(join(tmpdir(), "eavesdrip-profile-"));
     const executablePath = await findBrowser();
-    const start = () => chromium.launchPersistentContext(folder, { executablePath, args: LAUNCH_ARGUMENTS });
+    const start = async () => {
+      const own = await chromium.launchPersistentContext(folder, { executablePath, args: LAUNCH_ARGUMENTS });
+      own.setDefaultTimeout(PATIENCE);
+      return own;
+    };
     const context = await start();
     const page = await context.newPage();
     await page.goto(site());

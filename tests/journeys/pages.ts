@@ -44,7 +44,7 @@ const LASTING_ON_CONTEXT = [
 const LASTING_ON_CLOCK = ["install", "pauseAt", "setFixedTime", "setSystemTime"] as const;
 
 /** Milliseconds that a gesture may take on a machine with much else to do. */
-const PATIENCE = 60_000;
+export const PATIENCE = 60_000;
 
 const waiting = new Map<string, Opened[]>();
 
@@ -87,7 +87,6 @@ async function fresh(browser: Browser, wish: PageWish): Promise<Opened> {
       navigator.serviceWorker.register = () => Promise.reject(new Error("not on a page that is lent"));
   });
   const page = await context.newPage();
-  page.setDefaultTimeout(PATIENCE);
   const complaints: string[] = [];
   page.on("pageerror", (error) => complaints.push(error.message));
   page.on("console", (message) => {

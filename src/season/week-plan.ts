@@ -136,11 +136,11 @@ export function weekPlan(
 }
 
 /** A day on which some beds get nothing; the others stand back for each other as ever. */
-function holdingBack({ beds, input, length }: SeasonState, held: readonly string[], run: () => void): void {
+function holdingBack({ beds }: SeasonState, held: readonly string[], run: () => void): void {
   const own = beds.filter(({ part }) => held.includes(part.id));
   for (const bed of own) {
-    const days = new Float64Array(length).fill(input.holdDays);
-    bed.hold = { ahead: bed.before, all: [], days, saved: new Float64Array(length), refused: 1, served: 0 };
+    // Refused on the one day that is run: what would be kept is not asked.
+    bed.hold = { kept: [], above: 0, refused: 1, served: 0 };
   }
   run();
   for (const bed of own) bed.hold = null;

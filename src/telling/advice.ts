@@ -99,11 +99,19 @@ function reasonOf(advice: Advice, titleOf: TitleOf, show: Show): string {
 }
 
 function leadOf({ tie, advised, choices }: Advice, titleOf: TitleOf): ToldAdvice["lead"] {
-  if (tie) return { what: "No telling them apart;", rest: "water all." };
-  const beds = choices.find(({ choice }) => choice === advised)?.beds ?? [];
+  const beds = listed((choices.find(({ choice }) => choice === advised)?.beds ?? []).map(titleOf));
+  const rest = advised === "hold_back" ? `from ${beds}.` : `${beds}.`;
+  // Of a tie what the rule does anyway.
+  if (tie) {
+    const what = {
+      water_all: "water all.",
+      hold_back: `if in doubt, hold back ${rest}`,
+      give_up: `if in doubt, give up ${rest}`,
+    };
+    return { what: "No telling them apart;", rest: what[advised] };
+  }
   if (advised === "water_all") return { what: "Water all.", rest: "" };
-  const what = advised === "hold_back" ? "Hold back" : "Give up";
-  return { what, rest: `${advised === "hold_back" ? "from " : ""}${listed(beds.map(titleOf))}.` };
+  return { what: advised === "hold_back" ? "Hold back" : "Give up", rest };
 }
 
 function restsOf({ kind, years }: Advice, hasForecast: boolean): string {
@@ -115,8 +123,8 @@ function restsOf({ kind, years }: Advice, hasForecast: boolean): string {
   return `Made-up weather: usual days, and days without rain${rain}. ${after}`;
 }
 
-function holdsOf({ tie, advised, choices, asking }: Advice): ToldAdvice["holds"] {
-  if (tie || advised === "water_all") return null;
+function holdsOf({ advised, choices, asking }: Advice): ToldAdvice["holds"] {
+  if (advised === "water_all") return null;
   const own = choices.find(({ choice }) => choice === advised);
   const beds = (own?.beds ?? []).filter((bed) => asking.includes(bed));
   return beds.length === 0 ? null : { beds, label: "Hold back today" };

@@ -11,6 +11,7 @@ type Stick = {
   }[];
   readonly kept: readonly string[];
   readonly held: readonly string[];
+  readonly on: number;
   readonly years: readonly { readonly year: number; readonly loss: number; readonly plain: number }[];
 };
 
@@ -49,11 +50,11 @@ function marksOf({ marks }: Stick, tank: string): ToldStick["marks"] {
   return groups.map(({ depth, months }) => ({ depth, label: monthsSaid(months) }));
 }
 
-function tunedSaid({ years, madeUp }: Stick): string {
+function tunedSaid({ years, madeUp, on }: Stick): string {
   const sum = (of: "loss" | "plain") =>
     years.reduce((all, year) => all + year[of], 0) / Math.max(1, years.length);
   const of = madeUp ? `${years.length} made-up seasons` : `the ${years.length} seasons on record`;
-  return `Tuned on ${of}, and told of the very same: by these marks the beds lose ${percent(sum("loss"))} of what they are worth in a mean season, by the days the sheet holds back ${percent(sum("plain"))}. Years that it was not tuned on do worse as a rule.`;
+  return `Tuned on the ${on} hardest of ${of}, and told of all of them: by these marks the beds lose ${percent(sum("loss"))} of what they are worth in a mean season, by the days the sheet holds back ${percent(sum("plain"))}. Years that it was not tuned on do worse as a rule.`;
 }
 
 /** The stick of one tank; null where the tank has no part in it. */

@@ -14,6 +14,7 @@ const stick = {
   ],
   kept: ["tunnel"],
   held: ["long"],
+  on: 1,
   years: [
     { year: 2001, loss: 0.1, plain: 0.2 },
     { year: 2002, loss: 0.05, plain: 0.06 },
@@ -28,6 +29,9 @@ describe("the stick", () => {
     expect(told?.rule).toBe("Water above the month's mark: water all. Below it: only Small tunnel.");
     expect(told?.over).toBe("In Jul even full tanks are below the mark.");
     expect(told?.tuned).toContain("by these marks the beds lose 8 % of what they are worth in a mean season");
+    expect(told?.tuned).toContain(
+      "Tuned on the 1 hardest of the 2 seasons on record, and told of all of them",
+    );
     expect(told?.tuned).toContain("holds back 13 %");
     expect(told?.years).toEqual([
       { year: "2001", loss: "10 %", plain: "20 %" },

@@ -20,12 +20,16 @@ export default defineConfig({
           name: "journeys",
           include: ["tests/journeys/*.test.ts"],
           globalSetup: ["tests/journeys/serve.ts"],
-          testTimeout: 120_000,
-          hookTimeout: 120_000,
+          // Against hanging alone: no journey may fail because the machine has much else to do.
+          testTimeout: 300_000,
+          hookTimeout: 300_000,
+          expect: { poll: { timeout: 60_000 } },
+          // Told at the end of `npm test`: which passed only then.
+          retry: 1,
           // Files share the browser and its pages, which know nothing of each other.
           isolate: false,
-          // Two at a time: each waits for its page more than it works.
-          maxWorkers: 2,
+          // Three at a time on two cores: each waits for its page half of its time.
+          maxWorkers: 3,
         },
       },
     ],

@@ -12,6 +12,7 @@ const bin = (name) => join(root, "node_modules/.bin", name);
 const scratch = mkdtempSync(join(tmpdir(), "eavesdrip-"));
 let passed = 0;
 let failed = 0;
+const atSecondTry = [];
 
 function run(command, args, env = {}) {
   console.log(`\n> ${[command.split("/").pop(), ...args].join(" ").replaceAll(scratch, "…")}`);
@@ -33,7 +34,10 @@ function suite(name, env = {}) {
     env,
   );
   try {
-    const { numPassedTests, numFailedTests } = JSON.parse(readFileSync(report, "utf8"));
+    const { numPassedTests, numFailedTests, testResults } = JSON.parse(readFileSync(report, "utf8"));
+    const tests = testResults.flatMap(({ assertionResults }) => assertionResults);
+    // Each counts once, however often it was tried; what it failed by before is kept with it.
+    atSecondTry.push(...tests.filter((one) => one.status === "passed" && one.failureMessages.length > 0));
     passed += numPassedTests;
     failed += numFailedTests;
     if (!good && numFailedTests === 0) failed += 1;
@@ -55,5 +59,10 @@ try {
 }
 rmSync(scratch, { recursive: true, force: true });
 console.log(`\n${countedCases()}`);
+if (atSecondTry.length > 0) {
+  console.log(`\n${atSecondTry.length} passed only at the second try:`);
+  for (const { fullName, failureMessages } of atSecondTry)
+    console.log(`  ${fullName}\n    ${failureMessages[0].split("\n", 3).join("\n    ")}`);
+}
 console.log(`\n${passed} passed, ${failed} failed`);
 process.exitCode = failed > 0 ? 1 : 0;

@@ -17,6 +17,8 @@ import { isWorksheetLink } from "../storage/link-mark.ts";
 import { makeRecordShelf } from "../storage/record-shelf.ts";
 import { chanceId, makeShelf } from "../storage/shelf.ts";
 import { makeTypedTexts } from "../storage/typed-texts.ts";
+import { fetchInSeason } from "../ui/field/fetch-in-season.ts";
+import { fieldPageIn } from "../ui/field/pages.ts";
 import { markBorrowed } from "./borrowed.ts";
 import { workAhead } from "./engine.ts";
 import { freeTitle } from "./free-title.ts";
@@ -33,6 +35,9 @@ import { adoptTyped } from "./typed-left.ts";
 import { Workbench } from "./Workbench.tsx";
 import { fetchWords } from "./words.ts";
 import { makeWorkerHub } from "./worker-hub.ts";
+
+// At the bed nobody waits for the sheet: its page is fetched while the store is asked what is open.
+if (fieldPageIn(location.hash)) fetchInSeason().catch(() => undefined);
 
 const store = browserStore();
 const shelf = makeShelf(store, chanceId);

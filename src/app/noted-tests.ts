@@ -3,7 +3,7 @@
 import { setGiven, setMeasured } from "../document/edits.ts";
 import { inForce } from "../document/note-order.ts";
 import { sameData } from "../document/same.ts";
-import type { Entry, Note, Worksheet } from "../document/worksheet.ts";
+import type { Card, Entry, Note, Worksheet } from "../document/worksheet.ts";
 import { keepConditions } from "../graph/keep-conditions.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import { unitFor } from "../units/show.ts";
@@ -28,26 +28,33 @@ function flowOf({ value = 0, unit = "", with: time }: Note, worksheet: Worksheet
   };
 }
 
-/** The one line that fills a tank; null where there is none, or more than one. */
-function fillingLine({ cards }: Worksheet, tank: string): string | null {
-  const lines = cards.filter(({ kind, givens }) => kind === "line" && givens["to"]?.value === tank);
-  return lines.length === 1 ? (lines[0]?.id ?? null) : null;
+/** Whether water runs from such a card to that tank, by its ties. */
+function fills({ kind, givens }: Card, tank: string): boolean {
+  const ends = (CARD_KINDS[kind]?.season?.ties ?? []).flatMap(({ kind: tie, to }) =>
+    tie === "feeds" && to !== "itself" ? to : [],
+  );
+  return ends.some((row) => givens[row]?.value === tank);
+}
+
+/** The card that such a test tells of: its own, or of a tank refilled the one that fills it; none where several do. */
+function testedCard({ cards }: Worksheet, { what, where }: Note): Card | undefined {
+  const those = cards.filter((card) => (what === "timed" ? fills(card, where) : card.id === where));
+  return those.length === 1 ? those[0] : undefined;
 }
 
 function entriesOf(note: Note, worksheet: Worksheet): readonly Written[] {
-  const kind = worksheet.cards.find(({ id }) => id === note.where)?.kind;
   const { value, unit = "", with: time } = note;
-  if (value === undefined || !time) return [];
+  const card = testedCard(worksheet, note);
+  const rows = card && CARD_KINDS[card.kind]?.timed;
+  if (value === undefined || !time || !rows) return [];
   const seen = { from: "measured" as const };
-  if (note.what === "bucket" && kind === "delivery")
+  if ("volume" in rows)
     return [
-      { card: note.where, part: "givens", row: "bucket_volume", entry: { value, unit, ...seen } },
-      { card: note.where, part: "givens", row: "bucket_time", entry: { ...time, ...seen } },
+      { card: card.id, part: "givens", row: rows.volume, entry: { value, unit, ...seen } },
+      { card: card.id, part: "givens", row: rows.time, entry: { ...time, ...seen } },
     ];
-  const line =
-    note.what === "timed" ? fillingLine(worksheet, note.where) : kind === "line" ? note.where : null;
   const flow = flowOf(note, worksheet);
-  return line === null || flow === null ? [] : [{ card: line, part: "measured", row: "flow", entry: flow }];
+  return flow === null ? [] : [{ card: card.id, part: "measured", row: rows.flow, entry: flow }];
 }
 
 function written(worksheet: Worksheet, { card, part, row, entry }: Written, isThere: boolean): Worksheet {

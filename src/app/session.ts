@@ -9,8 +9,8 @@ import {
   type History,
   redo,
   redoLabel,
-  seal,
   startHistory,
+  stepEnded,
   undo,
   undoLabel,
 } from "../document/history.ts";
@@ -89,7 +89,7 @@ function createSteps(engine: Engine, { history, setHistory, show }: Standing) {
     },
     settle: (): void => {
       merging = null;
-      setHistory(seal(history()));
+      setHistory(stepEnded(history()));
     },
     /** The edits that were joined under a key are gone as if they had not been made; false where there are none. */
     drop: (merge: string): boolean => {

@@ -2,15 +2,15 @@
 
 import { type Accessor, createMemo, createSignal } from "solid-js";
 import { setGiven } from "../document/edits.ts";
-import { withSeen } from "../document/notes.ts";
 import { sameData } from "../document/same.ts";
-import { apart, titlesApart } from "../document/title-apart.ts";
+import { apart } from "../document/title-apart.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import { answers } from "../telling/answers.ts";
 import { besideAnswer } from "../telling/beside.ts";
 import type { Room } from "../telling/lead.ts";
 import type { SavedSheet, Sheet } from "../ui/sheet.ts";
 import type { ShowOptions } from "../units/show.ts";
+import { createLate } from "./after-paint.ts";
 import { createCautions } from "./cautions.ts";
 import { dayHere, today } from "./clock.ts";
 import { makeEdits } from "./edits.ts";
@@ -41,20 +41,11 @@ function createTelling(
   };
 }
 
-/** The sheet and the session behind it. */
-export function createSheet(laid: Laid, shared: PageShared) {
-  const session = createSession(laid, shared);
-  const typing = listenToTyping();
-  const { engine } = session;
-  const looking = createLooking(CARD_KINDS, () => session.worksheet().cards, laid.begun);
+/** The worksheets that are kept on this device. */
+function createShelved(session: Session, { shelf }: PageShared) {
   const [sheets, setSheets] = createSignal<readonly SavedSheet[]>([]);
-  // Every number on the page is shown by these: they must stay the same through an edit of anything else.
-  const showOptions = createSame<ShowOptions>(() => {
-    const { units, locale, currency } = session.worksheet();
-    return { units, locale, currency, rounded: true };
-  });
   const refreshSheets = async (): Promise<void> => {
-    const listed = await shared.shelf.list();
+    const listed = await shelf.list();
     if (listed.ok)
       setSheets(
         listed.value.map(({ id, title, savedAt }) => ({
@@ -65,6 +56,21 @@ export function createSheet(laid: Laid, shared: PageShared) {
         })),
       );
   };
+  return { sheets, refreshSheets };
+}
+
+/** The sheet and the session behind it. */
+export function createSheet(laid: Laid, shared: PageShared) {
+  const session = createSession(laid, shared);
+  const typing = listenToTyping();
+  const { engine } = session;
+  const looking = createLooking(CARD_KINDS, () => session.worksheet().cards, laid.begun);
+  const { sheets, refreshSheets } = createShelved(session, shared);
+  // Every number on the page is shown by these: they must stay the same through an edit of anything else.
+  const showOptions = createSame<ShowOptions>(() => {
+    const { units, locale, currency } = session.worksheet();
+    return { units, locale, currency, rounded: true };
+  });
   const setRecord = (key: string, label: string): void => {
     session.edit(label, (worksheet) =>
       setGiven(worksheet, "weather", "record", key ? { value: key, unit: "" } : null),
@@ -89,11 +95,10 @@ export function createSheet(laid: Laid, shared: PageShared) {
   });
   engine.connect(shared.hub.client);
   void refreshSheets();
-
   const reader = makeReader(session, showOptions, shared.words);
   const sheet: Sheet = {
     kinds: CARD_KINDS,
-    worksheet: createMemo(() => titlesApart(withSeen(session.worksheet(), today(), session.forecast.text()))),
+    worksheet: createMemo(() => engine.view().worksheet),
     showOptions,
     readOptions: createSame(() => ({
       locale: session.worksheet().locale,
@@ -122,6 +127,8 @@ export function createSheet(laid: Laid, shared: PageShared) {
       { session, looking, edits: () => sheet.edit, options: showOptions },
       shared.hub.asking,
     ),
+    late: () => late,
   };
+  const late = createLate(sheet, () => [engine.view(), session.held(), sheet.troubles()]);
   return { sheet, session, typing };
 }

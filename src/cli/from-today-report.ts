@@ -1,13 +1,17 @@
 // `--from-today`: how long it lasts, and what to water today and in the week.
 
+import { isReady, numberIn, valueIn } from "../graph/readers.ts";
+import { shownValue } from "../graph/shown.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import type { Ahead, FromToday, Ranks } from "../season/odds.ts";
+import type { WeekGiven } from "../season/week-plan.ts";
 import { adviceOf } from "../studies/advice.ts";
 import { type FromTodayAnswer, fromTodayOf } from "../studies/from-today.ts";
 import type { Whole } from "../studies/work-out.ts";
-import { lastsSaid, restsOn } from "../telling/from-today.ts";
+import { emptySaid, forecastSaid, lastsSaid, restsOn, ruleSaid } from "../telling/from-today.ts";
 import { isoDate } from "../units/calendar.ts";
 import { type AdviceAnswer, type AdviceReport, adviceReport, adviceText } from "./advice-report.ts";
+import { optionsOf } from "./report.ts";
 import { type TodayReport, todayReport, todayText, voiceOf } from "./today-lines.ts";
 import { FileError } from "./usage.ts";
 
@@ -17,6 +21,8 @@ type RankedDays = {
   readonly nine_in_ten: string | null;
   readonly members: number;
 };
+
+type Days = { readonly members: number; readonly last: number };
 
 type TwoDays = { readonly usual: string | null; readonly dry: string | null };
 
@@ -34,12 +40,14 @@ export type FromTodayReport = TodayReport & {
 
 type Answer = FromTodayAnswer & { readonly advice: AdviceAnswer };
 
-const dateOf = (day: number | null): string | null => (day === null ? null : isoDate(day));
+/** Null where it does not come before the season's end. */
+const dateOf = (day: number | null, last: number): string | null =>
+  day === null || day >= last ? null : isoDate(day);
 
-const ranked = ({ oneInTen, half, nineInTen }: Ranks, members: number): RankedDays => ({
-  one_in_ten: dateOf(oneInTen),
-  half: dateOf(half),
-  nine_in_ten: dateOf(nineInTen),
+const ranked = ({ oneInTen, half, nineInTen }: Ranks, { members, last }: Days): RankedDays => ({
+  one_in_ten: dateOf(oneInTen, last),
+  half: dateOf(half, last),
+  nine_in_ten: dateOf(nineInTen, last),
   members,
 });
 
@@ -47,13 +55,13 @@ function lastingReport(from: FromToday): Pick<FromTodayReport, "short_from" | "e
   if (from.kind === "out_of_season") return { short_from: null, empty_from: null, reaches_end: null };
   if (from.kind === "odds")
     return {
-      short_from: ranked(from.short, from.members),
-      empty_from: ranked(from.empty, from.members),
+      short_from: ranked(from.short, from),
+      empty_from: ranked(from.empty, from),
       reaches_end: from.reachesEnd,
     };
   const both = (of: (run: Ahead) => number | null): TwoDays => ({
-    usual: dateOf(of(from.usual)),
-    dry: dateOf(of(from.dry)),
+    usual: dateOf(of(from.usual), from.last),
+    dry: dateOf(of(from.dry), from.last),
   });
   return {
     short_from: both(({ short }) => short),
@@ -69,6 +77,44 @@ export function fromTodayAnswer(whole: Whole, records: readonly DailyRecord[]): 
   return { ...answer, advice: adviceOf(whole, records) };
 }
 
+/** By which rule each bed is watered, the first in turn first. */
+function ruleOf({ worksheet, graph, results }: Whole, heldToday: readonly string[]): string {
+  const beds = worksheet.cards.flatMap(({ id, title }) => {
+    const turn = numberIn(results.get(`${id}.priority`));
+    const rule = `${id}.rule`;
+    return isReady(results.get(rule)) && turn !== null
+      ? [
+          {
+            title,
+            when: shownValue(graph, worksheet, results, rule, optionsOf({ worksheet, graph, results })),
+            turn,
+          },
+        ]
+      : [];
+  });
+  const hold = numberIn(results.get("season.hold_days")) ?? 0;
+  return ruleSaid(
+    beds.sort((a, b) => a.turn - b.turn),
+    hold,
+    heldToday,
+  );
+}
+
+/** How long it lasts, and all that this rests on, a sentence each. */
+function saidOf(whole: Whole, lasting: FromToday): readonly string[] {
+  const voice = voiceOf(whole);
+  const rests = restsOn(lasting, voice.titleOf);
+  if (lasting.kind === "out_of_season") return [lastsSaid(lasting), ...rests];
+  const given = valueIn(whole.results.get("season.week_given")) as WeekGiven | null;
+  return [
+    lastsSaid(lasting),
+    emptySaid(lasting),
+    ruleOf(whole, lasting.heldBack.map(voice.titleOf)),
+    ...rests,
+    ...forecastSaid(given?.forecast ?? {}, voice),
+  ];
+}
+
 /** The answer as the command line gives it in JSON. */
 export function fromTodayReport(whole: Whole, { lasting, week, advice }: Answer): FromTodayReport {
   const { tanks, beds, batteries } = lasting.assumed;
@@ -78,13 +124,12 @@ export function fromTodayReport(whole: Whole, { lasting, week, advice }: Answer)
     season_end: lasting.kind === "out_of_season" ? null : isoDate(lasting.last),
     ...todayReport(whole, week),
     assumed: [...tanks, ...beds, ...batteries],
-    said: [lastsSaid(lasting), ...restsOn(lasting, voiceOf(whole).titleOf)],
+    said: saidOf(whole, lasting),
     advice: adviceReport(advice),
   };
 }
 
 /** The answer as it is read. */
 export function fromTodayText(whole: Whole, { lasting, week, advice }: Answer): string {
-  const said = [lastsSaid(lasting), ...restsOn(lasting, voiceOf(whole).titleOf)];
-  return `${[...said, "", ...adviceText(whole, advice), ...todayText(whole, week)].join("\n")}\n`;
+  return `${[...saidOf(whole, lasting), "", ...adviceText(whole, advice), ...todayText(whole, week)].join("\n")}\n`;
 }

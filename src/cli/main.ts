@@ -3,7 +3,6 @@
 import { readFileSync } from "node:fs";
 import { inForce } from "../document/note-order.ts";
 import { questionsOf } from "../document/note-question.ts";
-import { unreckonedOf } from "../document/note-unreckoned.ts";
 import type { Worksheet } from "../document/worksheet.ts";
 import { valueIn } from "../graph/readers.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
@@ -28,6 +27,7 @@ import { writeSeries } from "./series.ts";
 import { setValue } from "./set-value.ts";
 import { shortReport } from "./short-report.ts";
 import { triedJson, triedReport, triedText } from "./try-report.ts";
+import { unreckonedOf } from "./unreckoned-notes.ts";
 import { FileError, UsageError } from "./usage.ts";
 import { workedBackReport, workedBackText } from "./work-back-report.ts";
 
@@ -66,7 +66,10 @@ function tellDoubtfulNotes({ worksheet, results }: Whole): void {
   const today = String(value("site.today") ?? "");
   const show = (si: number, measure: MeasureName) => showQuantity(si, measure, options);
   const notes = inForce(worksheet.notes ?? []);
-  const told = [...questionsOf({ worksheet, value, today, show }, notes), ...unreckonedOf(worksheet, notes)];
+  const told = [
+    ...questionsOf({ worksheet, value, today, show }, notes),
+    ...unreckonedOf(CARD_KINDS, worksheet, notes),
+  ];
   for (const said of told) process.stderr.write(`${said}\n`);
 }
 

@@ -1,6 +1,7 @@
 // What to water today and in the week as the command line gives it: in JSON, and as it is read.
 
-import { wordIn } from "../graph/readers.ts";
+import { valueIn, wordIn } from "../graph/readers.ts";
+import type { WeekSpan } from "../kinds/season/week.ts";
 import type { Driver } from "../network/bounds.ts";
 import type { DayLine, Go } from "../season/day-lines.ts";
 import type { WeekAnswer } from "../season/week-plan.ts";
@@ -21,18 +22,28 @@ export type TodayReport = {
   readonly week: readonly (Line & { readonly day: string })[];
   /** Hoses to be opened today: the tank that each fills, its level [m], and how long after that it is full [s]. */
   readonly opens: WeekAnswer["opens"];
+  /** Beds that ask on a day and get nothing, and what they ask for [m3]. */
+  readonly refused: readonly {
+    readonly day: string;
+    readonly bed: string;
+    readonly asked: number;
+    readonly why: string;
+  }[];
 };
 
 /** The words of a worksheet's own units and titles. */
 export function voiceOf(whole: Whole): Voice {
   const options = optionsOf(whole);
   const titles = new Map(whole.worksheet.cards.map(({ id, title }) => [id, title]));
+  const span = valueIn(whole.results.get("season.week_span")) as WeekSpan | null;
   const driver = (wordIn(whole.results.get("season.binding_driver")) || "either") as Driver;
   return {
     show: (si, measure) => showQuantity(si, measure, options),
     locale: options.locale,
     titleOf: (id) => titles.get(id) ?? id,
     driverOf: () => driver,
+    tanksOf: (bed) => span?.tanks[bed],
+    tankBy: (by) => span?.tankBy[by],
   };
 }
 
@@ -52,12 +63,18 @@ function lineOf(line: DayLine, voice: Voice): Line {
 }
 
 /** Today's and the week's lines in JSON. */
-export function todayReport(whole: Whole, { first, lines, opens }: WeekAnswer): TodayReport {
+export function todayReport(whole: Whole, { first, lines, opens, refused }: WeekAnswer): TodayReport {
   const voice = voiceOf(whole);
   return {
     today: lines.filter(({ day }) => day === first).map((line) => lineOf(line, voice)),
     week: lines.map((line) => ({ day: isoDate(line.day), ...lineOf(line, voice) })),
     opens,
+    refused: refused.map((one) => ({
+      day: isoDate(one.day),
+      bed: one.bed,
+      asked: one.asked,
+      why: refusalWords(one, voice),
+    })),
   };
 }
 

@@ -65,7 +65,7 @@ export function commit<T>(
 }
 
 /** Ends the joining of edits: the next one is a step of its own. */
-export function seal<T>(before: History<T>): History<T> {
+export function stepEnded<T>(before: History<T>): History<T> {
   return before.merging === null ? before : history(before.past, before.present, before.future, null);
 }
 

@@ -1,4 +1,4 @@
-// What can be noted: of which parts, and with which amounts and words. Other words are kept as they are, and told.
+// What can be noted, and with which amounts and words; of which parts, their kinds say. Other words are kept, and told.
 
 import { parseIsoDate } from "../units/calendar.ts";
 import { sameDimension } from "../units/dimension.ts";
@@ -7,35 +7,31 @@ import { parseUnit } from "../units/unit.ts";
 import type { Amount, Note } from "./worksheet.ts";
 
 export type NoteKind = {
-  /** Kinds of cards that it is noted of; left out: any. */
-  readonly about?: readonly string[];
   /** Amounts that it must tell, and one that it may. */
   readonly value?: MeasureName;
   readonly with?: MeasureName;
   readonly mayTell?: MeasureName;
-  /** Kinds of cards by which it may have been done. */
-  readonly by?: readonly string[];
   /** Its `text` is one of these words; a must where it has nothing else to tell. */
   readonly words?: readonly string[];
 };
 
 /** Every word that is known, and what it wants. */
 export const NOTE_KINDS = {
-  dipped: { about: ["tank"], value: "depth", words: ["before", "after"] },
-  gave: { about: ["bed"], value: "volume", by: ["delivery", "carry"] },
-  soaked: { about: ["bed"], mayTell: "volume", by: ["delivery", "carry"] },
-  filled: { about: ["tank"], value: "volume" },
-  took: { about: ["tank"], value: "volume" },
-  rain: { about: ["site"], value: "rain" },
-  held: { about: ["bed"] },
-  planted: { about: ["bed"] },
-  pulled: { about: ["bed"] },
-  dug: { about: ["bed"], words: ["dry", "moist", "wet"] },
-  charged: { about: ["battery"], value: "share" },
-  swapped: { about: ["battery"] },
-  bucket: { about: ["line", "delivery"], value: "volume", with: "duration" },
-  timed: { about: ["tank"], value: "volume", with: "duration" },
-  opened: { about: ["line"] },
+  dipped: { value: "depth", words: ["before", "after"] },
+  gave: { value: "volume" },
+  soaked: { mayTell: "volume" },
+  filled: { value: "volume" },
+  took: { value: "volume" },
+  rain: { value: "rain" },
+  held: {},
+  planted: {},
+  pulled: {},
+  dug: { words: ["dry", "moist", "wet"] },
+  charged: { value: "share" },
+  swapped: {},
+  bucket: { value: "volume", with: "duration" },
+  timed: { value: "volume", with: "duration" },
+  opened: {},
   cleaned: {},
   broke: {},
   drained: {},

@@ -1,12 +1,14 @@
 // What was seen and done in the season: notes, appended and never changed, each undone by another. They are the only home of
 // today's levels, of soaks and of charges, which are laid over the sheet from here.
 
+import { TELLS_FOR } from "../happened/happened.ts";
+import { happenedText } from "../happened/text.ts";
 import { parseIsoDate } from "../units/calendar.ts";
 import { withEntry } from "./entries.ts";
 import { frozen } from "./freeze.ts";
-import { happenedText, tellingOf } from "./happened.ts";
 import { LIMITS } from "./limits.ts";
 import { inForce } from "./note-order.ts";
+import { happenedOf, tellingOf } from "./telling-notes.ts";
 import type { Card, Entry, Note, Worksheet } from "./worksheet.ts";
 
 /** What is noted of a part, and the given of it that the latest such note is read as. */
@@ -133,8 +135,8 @@ export function dayOf(worksheet: Worksheet, clock: string | null): string | null
   const typed = worksheet.cards.find(({ id }) => id === "site")?.givens.today?.value;
   if (typeof typed === "string" && typed !== "") return typed;
   const now = parseIsoDate(clock ?? "");
-  if (now === null || tellingOf(worksheet.notes ?? [], now).length === 0) return null;
-  return clock;
+  const isLately = ({ day }: Note) => (parseIsoDate(day) ?? 0) >= (now ?? 0) - TELLS_FOR;
+  return now !== null && tellingOf(worksheet.notes ?? [], now).some(isLately) ? clock : null;
 }
 
 /**
@@ -151,7 +153,7 @@ export function withSeen(worksheet: Worksheet, clock: string | null, forecast = 
   const telling = tellingOf(worksheet.notes ?? [], today);
   const latest = latestBy(telling);
   const beside: Readonly<Record<string, Readonly<Record<string, string>>>> = {
-    site: { today: day, happened: happenedText(telling) },
+    site: { today: day, happened: happenedText(telling.flatMap((note) => happenedOf(note) ?? [])) },
     season: { forecast },
   };
   const seen = (card: Card): Card => {

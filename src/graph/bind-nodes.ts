@@ -71,7 +71,7 @@ function wantedOf(node: GraphNode, work: FormulaWork): BoundStep {
   };
 }
 
-function sealFormula(node: GraphNode, work: FormulaWork): BoundStep {
+function bindFormulaNode(node: GraphNode, work: FormulaWork): BoundStep {
   for (const { step } of work.conditions) {
     const bound = bindStep(step);
     if (!bound.ok) return bound;
@@ -86,7 +86,7 @@ function sealFormula(node: GraphNode, work: FormulaWork): BoundStep {
   return wanted;
 }
 
-function sealGather(node: GraphNode): BoundStep {
+function bindGatherNode(node: GraphNode): BoundStep {
   const dimension = node.dimension;
   const parts = node.work.kind === "gather" && dimension ? node.work.parts : [];
   for (const part of parts) {
@@ -96,12 +96,12 @@ function sealGather(node: GraphNode): BoundStep {
   return { ok: true, dimension };
 }
 
-function sealNode(node: GraphNode): void {
+function bindNode(node: GraphNode): void {
   const measure = node.role === "model" ? null : measureOf(node.row);
   if (measure) node.dimension = dimensionOfMeasure(measure);
   const { work } = node;
   if (work.kind !== "formula" && work.kind !== "gather") return;
-  const bound = work.kind === "formula" ? sealFormula(node, work) : sealGather(node);
+  const bound = work.kind === "formula" ? bindFormulaNode(node, work) : bindGatherNode(node);
   if (bound.ok) {
     node.dimension = bound.dimension ?? node.dimension;
     return;
@@ -111,7 +111,7 @@ function sealNode(node: GraphNode): void {
 }
 
 /** Relations are read in any order, so that they are checked once every dimension is known. */
-function sealRelations(node: GraphNode): void {
+function bindRelations(node: GraphNode): void {
   if (node.work.kind !== "output") return;
   for (const step of node.work.relations) {
     const bound = bindStep(step);
@@ -130,6 +130,6 @@ function unfit(node: GraphNode, found: Dimension | null): string | null {
 
 /** Checks and binds the nodes in their order; what is wrong fails at its own place. */
 export function bindNodes(nodes: readonly GraphNode[]): void {
-  for (const node of nodes) sealNode(node);
-  for (const node of nodes) sealRelations(node);
+  for (const node of nodes) bindNode(node);
+  for (const node of nodes) bindRelations(node);
 }

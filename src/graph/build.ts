@@ -2,7 +2,7 @@
 
 import type { Worksheet } from "../document/worksheet.ts";
 import { bindNodes, bindStep } from "./bind-nodes.ts";
-import { type CardPlan, type Plan, planOf } from "./card-plans.ts";
+import { type CardPlan, type Draft, draftOf } from "./card-plans.ts";
 import { isWrong, stepOf } from "./formula-work.ts";
 import { resolveName } from "./names.ts";
 import { addNodeWork, addShells } from "./node-work.ts";
@@ -71,7 +71,7 @@ function wrongCaution(card: string, caution: Caution, text: string): Problem {
   };
 }
 
-function cautionsFor(plan: Plan, owner: CardPlan): readonly CardCaution[] {
+function cautionsFor(plan: Draft, owner: CardPlan): readonly CardCaution[] {
   const card = owner.card.id;
   if (owner.doubled) return [];
   return owner.kind.cautions.flatMap((caution): readonly CardCaution[] => {
@@ -90,7 +90,7 @@ function cautionsFor(plan: Plan, owner: CardPlan): readonly CardCaution[] {
  * @returns nodes in topological order, with the problems of cards and links
  */
 export function buildGraph(worksheet: Worksheet, kinds: CardKinds): Graph {
-  const plan = planOf(worksheet, kinds);
+  const plan = draftOf(worksheet, kinds);
   for (const owner of plan.cards) addShells(plan, owner);
   for (const owner of plan.cards) addNodeWork(plan, owner);
   for (const node of plan.nodes.values()) node.reads = readsOf(node.work);

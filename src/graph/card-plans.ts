@@ -14,7 +14,7 @@ export type CardPlan = {
   readonly doubled: boolean;
 };
 
-export type Plan = {
+export type Draft = {
   readonly kinds: CardKinds;
   readonly worksheet: Worksheet;
   /** Cards of a known kind, sorted by id, so that nothing depends on their order in the document. */
@@ -97,7 +97,7 @@ function wholeProblems(
 }
 
 /** Sorts the cards, matches them with their kinds, and notes unknown kinds, doubled ids and missing single cards. */
-export function planOf(worksheet: Worksheet, kinds: CardKinds): Plan {
+export function draftOf(worksheet: Worksheet, kinds: CardKinds): Draft {
   const problems: Problem[] = [];
   const strangers = new Set<string>();
   const counts = countsOf(worksheet.cards);
@@ -139,14 +139,14 @@ function kept<T>(map: Map<string, T>, most: number, key: string, make: () => T):
 }
 
 /** A formula text as it was read, in the money of the worksheet; frozen, so that any worksheet may share it. */
-export function readingOf({ worksheet: { currency } }: Plan, text: string): Reading {
+export function readingOf({ worksheet: { currency } }: Draft, text: string): Reading {
   const texts = kept(READINGS, MOST_MONEYS, currency, () => new Map<string, Reading>());
   return kept(texts, MOST_TEXTS, text, () => readFormula(text, { currency }));
 }
 
 /** A node that is in the plan already, or a new one. */
 export function addNode(
-  plan: Plan,
+  plan: Draft,
   id: QuantityId,
   role: GraphNode["role"],
   owner: {
@@ -166,7 +166,7 @@ export function addNode(
 
 /** A node for something that is read but is not there, with what its readers are told. */
 export function standIn(
-  plan: Plan,
+  plan: Draft,
   id: QuantityId,
   kind: CardKind | null,
   row: Row | null,
@@ -184,7 +184,7 @@ export type Target =
   | { readonly code: "dead_link" | "wrong_link"; readonly text: string };
 
 /** The card that a link leads to, or why it leads nowhere. */
-export function targetOf(plan: Plan, row: LinkGiven, id: string): Target {
+export function targetOf(plan: Draft, row: LinkGiven, id: string): Target {
   const target = plan.byId.get(id);
   if (target && row.kinds.includes(target.kind.kind)) return { plan: target };
   if (target || plan.strangers.has(id)) {

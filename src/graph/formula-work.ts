@@ -1,6 +1,6 @@
 // Work of quantities that a formula answers: a kind's own rule, or one that the user wrote.
 
-import { type CardPlan, entryAt, type Plan, readingOf, rowNamed } from "./card-plans.ts";
+import { type CardPlan, type Draft, entryAt, readingOf, rowNamed } from "./card-plans.ts";
 import { type Resolved, resolveAnywhere, resolveName } from "./names.ts";
 import type { Source, Step, Work } from "./nodes.ts";
 import { failed } from "./problems.ts";
@@ -14,7 +14,7 @@ export function isWrong<T extends object>(part: T | Wrong): part is Wrong {
 }
 
 /** A formula text with what its names stand for, or what is wrong with it and where. */
-export function stepOf(plan: Plan, text: string, resolve: (name: string) => Resolved): Step | Wrong {
+export function stepOf(plan: Draft, text: string, resolve: (name: string) => Resolved): Step | Wrong {
   const reading = readingOf(plan, text);
   if (!reading.ok) {
     const { message, start, end } = reading.problem;
@@ -44,7 +44,7 @@ function wrongAt(id: QuantityId, wrong: Wrong): Work {
 
 /** The work of a rule of the card's own kind. */
 export function formulaWork(
-  plan: Plan,
+  plan: Draft,
   owner: CardPlan,
   id: QuantityId,
   text: string,
@@ -69,7 +69,7 @@ function textGiven(owner: CardPlan, name: string): string | null {
 }
 
 /** The work of a formula that the user wrote. */
-export function userWork(plan: Plan, owner: CardPlan, row: UserFormulaRow, id: QuantityId): Work {
+export function userWork(plan: Draft, owner: CardPlan, row: UserFormulaRow, id: QuantityId): Work {
   const text = textGiven(owner, row.formula);
   const unit = textGiven(owner, row.unit);
   if (text === null || unit === null) return wrongAt(id, { wrong: "The formula and its unit must be text." });

@@ -2,10 +2,10 @@
 
 import {
   type CardPlan,
+  type Draft,
   kindNamed,
   linkedIds,
   missingCard,
-  type Plan,
   rowNamed,
   standIn,
   targetOf,
@@ -20,12 +20,12 @@ const found = (name: string, node: GraphNode | null, link: GraphNode | null = nu
   source: { name, link, node },
 });
 
-function nodeAt(plan: Plan, card: string, row: string): GraphNode | null {
+function nodeAt(plan: Draft, card: string, row: string): GraphNode | null {
   return plan.nodes.get(`${card}.${row}`) ?? null;
 }
 
 /** A row that only some of a link's kinds have does not apply to the others. */
-function throughLink(plan: Plan, from: CardPlan, row: LinkGiven, rest: string, name: string): Resolved {
+function throughLink(plan: Draft, from: CardPlan, row: LinkGiven, rest: string, name: string): Resolved {
   if (row.many) return { wrong: `${name}: ${row.label} may lead to several cards.` };
   const kinds = row.kinds.map((word) => kindNamed(plan.kinds, word)).filter((kind) => kind !== undefined);
   if (!kinds.some((kind) => rowNamed(kind, rest)))
@@ -41,7 +41,7 @@ function throughLink(plan: Plan, from: CardPlan, row: LinkGiven, rest: string, n
   return found(name, standIn(plan, lacking, kind, null, none(reason, lacking)), link);
 }
 
-function ofSingleCard(plan: Plan, kind: CardKind, rest: string, name: string): Resolved {
+function ofSingleCard(plan: Draft, kind: CardKind, rest: string, name: string): Resolved {
   const row = rowNamed(kind, rest);
   if (!row) return { wrong: `${name}: the card "${kind.label}" has nothing called ${rest}.` };
   const node = plan.byId.has(kind.kind) ? nodeAt(plan, kind.kind, rest) : null;
@@ -50,7 +50,7 @@ function ofSingleCard(plan: Plan, kind: CardKind, rest: string, name: string): R
   return found(name, standIn(plan, name, kind, row, failed(code, name, text)));
 }
 
-function ofMeasured(plan: Plan, from: CardPlan, rest: string, name: string): Resolved {
+function ofMeasured(plan: Draft, from: CardPlan, rest: string, name: string): Resolved {
   const row = rowNamed(from.kind, rest);
   if (!row) return { wrong: `${name}: this card has nothing called ${rest}.` };
   const id = `${from.card.id}.${rest}`;
@@ -60,7 +60,7 @@ function ofMeasured(plan: Plan, from: CardPlan, rest: string, name: string): Res
 }
 
 /** What a name in a rule of a card's kind stands for, or why it stands for nothing. */
-export function resolveName(plan: Plan, from: CardPlan, name: string): Resolved {
+export function resolveName(plan: Draft, from: CardPlan, name: string): Resolved {
   const [head = "", rest, ...more] = name.split(".");
   if (rest === undefined) {
     return rowNamed(from.kind, head)
@@ -77,7 +77,7 @@ export function resolveName(plan: Plan, from: CardPlan, name: string): Resolved 
 }
 
 /** What a name in the user's own formula stands for: `card_id.row` of any card. */
-export function resolveAnywhere(plan: Plan, name: string): Resolved {
+export function resolveAnywhere(plan: Draft, name: string): Resolved {
   const [head = "", rest, ...more] = name.split(".");
   if (rest === undefined || more.length > 0) {
     return {

@@ -3,11 +3,11 @@
 import {
   addNode,
   type CardPlan,
+  type Draft,
   entryAt,
   kindNamed,
   linkedIds,
   missingCard,
-  type Plan,
   rowNamed,
   targetOf,
 } from "./card-plans.ts";
@@ -34,7 +34,7 @@ function modelId(card: string, model: string): string {
   return `${card}.${model}()`;
 }
 
-function shellOf(plan: Plan, owner: CardPlan, row: Row): void {
+function shellOf(plan: Draft, owner: CardPlan, row: Row): void {
   const { card, at, kind, doubled } = owner;
   const id = `${card.id}.${row.name}`;
   const node = addNode(plan, id, "quantity", { card: card.id, cardAt: at, kind, row });
@@ -56,7 +56,7 @@ function shellOf(plan: Plan, owner: CardPlan, row: Row): void {
 }
 
 /** Nodes of a card, still without their work, so that every name can be found. */
-export function addShells(plan: Plan, owner: CardPlan): void {
+export function addShells(plan: Draft, owner: CardPlan): void {
   for (const row of owner.kind.rows) shellOf(plan, owner, row);
   if (owner.doubled) return;
   for (const model of owner.kind.models) {
@@ -65,7 +65,7 @@ export function addShells(plan: Plan, owner: CardPlan): void {
   }
 }
 
-function linkResult(plan: Plan, owner: CardPlan, row: LinkGiven, id: string): Result {
+function linkResult(plan: Draft, owner: CardPlan, row: LinkGiven, id: string): Result {
   const ids = linkedIds(owner.card, row);
   if (ids.length === 0) return none(row.absent, id);
   if (!row.many && ids.length > 1)
@@ -78,7 +78,12 @@ function linkResult(plan: Plan, owner: CardPlan, row: LinkGiven, id: string): Re
 }
 
 /** Only a given can stand before another: anything worked out may be worked out from it. */
-function entryWork(plan: Plan, owner: CardPlan, row: Given, place: EntryWork["place"] = "givens"): EntryWork {
+function entryWork(
+  plan: Draft,
+  owner: CardPlan,
+  row: Given,
+  place: EntryWork["place"] = "givens",
+): EntryWork {
   const before = row.when && rowNamed(owner.kind, row.when.row);
   const isTyped = before !== undefined && TYPED.has(before.row) && !hasWorked(before);
   const behind = isTyped ? plan.nodes.get(`${owner.card.id}.${before.name}`) : undefined;
@@ -89,7 +94,7 @@ const TYPED: ReadonlySet<Row["row"]> = new Set(["given", "choice", "date", "text
 
 const hasWorked = (row: Row): boolean => row.row === "given" && hasWorkedDefault(row);
 
-function numberWork(plan: Plan, owner: CardPlan, row: NumberGiven, id: string): Work {
+function numberWork(plan: Draft, owner: CardPlan, row: NumberGiven, id: string): Work {
   const place = row.stored === "card" ? "card" : "givens";
   if (isGiven(row, storedEntry(owner, row))) return entryWork(plan, owner, row, place);
   const usual = row.default;
@@ -107,7 +112,7 @@ function storedEntry({ card }: CardPlan, row: NumberGiven) {
   return row.name === "life" ? card.life : undefined;
 }
 
-function outputWork(plan: Plan, owner: CardPlan, row: OutputRow, id: string): Work {
+function outputWork(plan: Draft, owner: CardPlan, row: OutputRow, id: string): Work {
   const [head = "", rest] = row.of.split(".");
   const kind = rest === undefined ? owner.kind : kindNamed(plan.kinds, head);
   const model = kind?.models.find(({ name }) => name === (rest ?? head));
@@ -127,7 +132,7 @@ function outputWork(plan: Plan, owner: CardPlan, row: OutputRow, id: string): Wo
     : { kind: "output", model: node, key, relations };
 }
 
-function relationsOf(plan: Plan, owner: CardPlan, row: OutputRow): readonly Step[] | Wrong {
+function relationsOf(plan: Draft, owner: CardPlan, row: OutputRow): readonly Step[] | Wrong {
   const steps: Step[] = [];
   for (const text of row.relations ?? []) {
     const step = stepOf(plan, text, (name) => resolveName(plan, owner, name));
@@ -142,7 +147,7 @@ function missingAt(kind: Parameters<typeof missingCard>[0], id: string): Result 
   return failed(code, id, text);
 }
 
-function gatherWork(plan: Plan, owner: CardPlan, row: GatherRow, id: string): Work {
+function gatherWork(plan: Draft, owner: CardPlan, row: GatherRow, id: string): Work {
   const kind = kindNamed(plan.kinds, row.kind);
   const by = kind && rowNamed(kind, row.by);
   if (!kind || by?.row !== "link" || (row.take !== "id" && !rowNamed(kind, row.take))) {
@@ -160,7 +165,7 @@ function gatherWork(plan: Plan, owner: CardPlan, row: GatherRow, id: string): Wo
   return { kind: "gather", how: row.how, parts };
 }
 
-function workOf(plan: Plan, owner: CardPlan, row: Row, id: string): Work {
+function workOf(plan: Draft, owner: CardPlan, row: Row, id: string): Work {
   switch (row.row) {
     case "link":
       return fixed(linkResult(plan, owner, row, id));
@@ -179,7 +184,7 @@ function workOf(plan: Plan, owner: CardPlan, row: Row, id: string): Work {
   }
 }
 
-function surveyedCards(plan: Plan, model: Model): readonly SurveyedCard[] | Wrong {
+function surveyedCards(plan: Draft, model: Model): readonly SurveyedCard[] | Wrong {
   const surveyed: SurveyedCard[] = [];
   for (const kind of Object.keys(model.surveys ?? {}).sort()) {
     for (const owner of plan.cards) {
@@ -192,7 +197,7 @@ function surveyedCards(plan: Plan, model: Model): readonly SurveyedCard[] | Wron
   return surveyed;
 }
 
-function allSources(plan: Plan, owner: CardPlan, names: readonly string[]): readonly Source[] | Wrong {
+function allSources(plan: Draft, owner: CardPlan, names: readonly string[]): readonly Source[] | Wrong {
   const sources: Source[] = [];
   for (const name of names) {
     const resolved = resolveName(plan, owner, name);
@@ -202,7 +207,7 @@ function allSources(plan: Plan, owner: CardPlan, names: readonly string[]): read
   return sources;
 }
 
-function modelWork(plan: Plan, owner: CardPlan, model: Model, id: string): Work {
+function modelWork(plan: Draft, owner: CardPlan, model: Model, id: string): Work {
   const takes = allSources(plan, owner, model.takes);
   const records = allSources(plan, owner, model.record === undefined ? [] : [model.record]);
   const surveyed = surveyedCards(plan, model);
@@ -222,7 +227,7 @@ function modelWork(plan: Plan, owner: CardPlan, model: Model, id: string): Work 
 }
 
 /** Gives every node of a card its work. */
-export function addNodeWork(plan: Plan, owner: CardPlan): void {
+export function addNodeWork(plan: Draft, owner: CardPlan): void {
   if (owner.doubled) return;
   for (const row of owner.kind.rows) {
     const id = `${owner.card.id}.${row.name}`;

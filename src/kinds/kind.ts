@@ -49,7 +49,7 @@ export type Icon = { readonly ink: string; readonly tone?: string; readonly colo
 /** How a fresh card is joined to those that stand already; no card twice on one card. */
 export type Join = "newest" | "one_before";
 
-/** A figure beside the drawing of a card: one quantity with its words, `{}` for the quantity. */
+/** A figure beside the drawing of a card: one quantity with its words, `{}` for the quantity, `{row}` for another row. */
 export type Beside = {
   readonly row: string;
   readonly tint: Tint;
@@ -128,6 +128,10 @@ export type Kind = CardKind & {
   readonly local?: readonly string[];
   /** Rows set or done by hand in the garden, in the order to print them. */
   readonly handSettings?: readonly string[];
+  /** Words of what is noted of its cards; a word that no kind has is noted of any part. */
+  readonly noted?: readonly string[];
+  /** Where a flow that was timed in season is written: a bucket and its time, or a flow that was measured. */
+  readonly timed?: { readonly volume: string; readonly time: string } | { readonly flow: string };
   /** What can be bought for one that stands. */
   readonly offers?: readonly Offer[];
   readonly watered?: Watered;
@@ -147,6 +151,12 @@ export const isPriced = (kind: CardKind): boolean =>
 /** Whether nothing stands on the sheet yet but what every worksheet has. */
 export const isBare = (kinds: CardKinds, cards: readonly { readonly kind: string }[]): boolean =>
   cards.every((card) => kinds[card.kind]?.single);
+
+/** The kinds of whose cards such a word is noted; null: of any. */
+export function notedOf(kinds: Kinds, what: string): readonly Kind[] | null {
+  const those = Object.values(kinds).filter(({ noted }) => noted?.includes(what));
+  return those.length > 0 ? those : null;
+}
 
 /** A part of the page: its kinds in order. */
 export type Group = { readonly title: string; readonly short: string; readonly kinds: readonly Kind[] };

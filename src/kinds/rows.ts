@@ -157,6 +157,12 @@ export function gather(
   return { row: "gather", name, label, measure, ...from, ...more };
 }
 
+/** The same of the cards of a kind that point here by a link, for other rows, models or charts alone to read. */
+export const hiddenFrom =
+  (kind: string, by: string) =>
+  (name: string, label: string, measure: GatherRow["measure"], take: string, how: GatherRow["how"]) =>
+    gather(name, label, measure, { kind, by, take, how }, { hidden: true });
+
 /** What the thing cost and how long it lasts; both may stay empty. */
 export const COSTS: readonly NumberGiven[] = [
   given("price", "Price", "money", null, {

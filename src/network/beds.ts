@@ -1,7 +1,7 @@
 // Which bed is watered by what and from which tank, and which tanks stand behind it.
 
+import { fedBy, meantToFeed } from "./feeds.ts";
 import { edgesFrom, edgesTo, type Network, runs } from "./network.ts";
-import { fedBy, meantToFeed } from "./water.ts";
 
 /** What waters a bed, in the order in which it is tried. */
 export const waterersOf = (network: Network, bed: string): readonly string[] =>

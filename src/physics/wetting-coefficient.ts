@@ -1,7 +1,7 @@
 // Crop coefficient of nearly bare ground, by how often it is wetted: the soil dries in two stages.
 
 import { MILLIMETRE } from "../units/constants.ts";
-import { DomainError, requirePositive, requireWithin } from "./domain-error.ts";
+import { DomainError, requirePositive } from "./domain-error.ts";
 
 const BOOK = "Allen, Pereira, Raes & Smith (1998), FAO Irrigation and Drainage Paper 56";
 
@@ -12,22 +12,6 @@ export type TopSoil = { readonly total: number; readonly readily: number };
 export type WettingEvent = "light" | "heavy_coarse" | "heavy_fine";
 
 const MOST = 1.15;
-
-/**
- * Mean days between two wettings.
- * tw = days of the stage / (wettings + 0.5)
- * @param days - days of the stage [day]
- * @param wettings - wettings in that stage [-]
- * @returns days between two wettings [day]
- * @throws DomainError when the days are not above zero or the wettings negative
- * @validity wettings spread over the stage
- * @source FAO-56 Annex 7
- */
-export function daysBetweenWettings(days: number, wettings: number): number {
-  requirePositive("days of the stage", days, `${BOOK}, Annex 7`);
-  requireWithin("wettings", wettings, [0, Number.MAX_VALUE], `${BOOK}, Annex 7`);
-  return days / (wettings + 0.5);
-}
 
 /**
  * Depths that the top of the soil can lose, as Fig. 29 and 30 of the source were drawn for.

@@ -15,6 +15,8 @@ export type LabelBoard = {
   /** Only the open part, levels and trouble are labelled. */
   readonly small: boolean;
   readonly open: string | null;
+  /** There are so many of a kind that each says less. */
+  readonly crowded?: true;
 };
 
 export type Wanted = { readonly part: Part; readonly anchors: readonly Anchor[] };
@@ -27,7 +29,8 @@ const FURTHEST = { over: 54, under: 96 };
 /** At least so much of their thing they stand over or under [px]. */
 const TOUCH = 12;
 const HALO = 2;
-const ASIDE_COSTS = 0.6;
+/** A step aside costs so many up or down; beside others of its kind, whose room it would take, more. */
+const ASIDE_COSTS = { alone: 0.6, crowded: 5 };
 const WAYS = [-1, 1] as const;
 
 /** What may be said, from the most to the least. */
@@ -45,10 +48,13 @@ function sayings(part: Part, board: LabelBoard): readonly (readonly Words[])[] {
   );
   const isOpen = board.open === part.id;
   const brief = briefs.slice(0, 1);
-  const named = title ? [[title, ...(fact ? [fact] : [])], [title, ...brief], [title]] : [];
+  const least = facts.flatMap(({ least: text, tone }): readonly Words[] => (text ? [{ text, tone }] : []));
+  // What is in trouble is said before its name.
+  const first = fact?.tone === "trouble" ? [brief] : [];
+  const named = title ? [[title, ...(fact ? [fact] : [])], [title, ...brief], ...first, [title]] : [];
   const all = board.small
-    ? [...(isOpen && title ? [[title, ...brief], [title]] : []), brief]
-    : [...named, brief];
+    ? [...(isOpen && title ? [[title, ...brief], [title]] : []), brief, least]
+    : [...named, brief, least];
   return all.filter((words) => words.length > 0).map(whole);
 }
 
@@ -77,7 +83,8 @@ type Found = { readonly block: Block; readonly box: Box; readonly cost: number }
 function freeTier(block: Block, left: number, anchor: Anchor, board: LabelBoard, most: number): Found | null {
   const { width, height } = block;
   const isOver = anchor.side === "over";
-  const aside = Math.abs(left + width / 2 - anchor.middle) * ASIDE_COSTS;
+  const aside =
+    Math.abs(left + width / 2 - anchor.middle) * (board.crowded ? ASIDE_COSTS.crowded : ASIDE_COSTS.alone);
   if (aside >= most) return null;
   const foot = isOver ? 0 : deepest(board.ground, left, left + width) + 6;
   const from = isOver ? anchor.from - height : Math.max(anchor.from, foot);
@@ -126,8 +133,10 @@ function placed(words: readonly Words[], anchors: readonly Anchor[], board: Labe
   return null;
 }
 
-function labelOf({ part, anchors }: Wanted, board: LabelBoard): Label | null {
-  for (const words of sayings(part, board)) {
+/** @param from how much less is said than could be: the first of its sayings that is tried */
+function labelOf({ part, anchors }: Wanted, board: LabelBoard, from = 0): Label | null {
+  const all = sayings(part, board);
+  for (const words of all.slice(Math.min(from, all.length - 1))) {
     // Where little is said, it is said in the ground, out of the way of everything.
     const isNamed = words.some(({ bold }) => bold);
     const found = placed(words, isNamed ? anchors : [...anchors].reverse(), board);
@@ -145,9 +154,40 @@ function labelOf({ part, anchors }: Wanted, board: LabelBoard): Label | null {
   return null;
 }
 
-/** The labels of some parts; those that come first choose first, the open one before all. */
-export function placeLabels(wanted: readonly Wanted[], board: LabelBoard): readonly Label[] {
-  const open = wanted.filter(({ part }) => part.id === board.open);
-  const rest = wanted.filter(({ part }) => part.id !== board.open);
-  return [...open, ...rest].flatMap((one) => labelOf(one, board) ?? []);
+const MOST_SAYINGS = 6;
+/** A word beside each of them is worth more than names beside some. */
+const NAME_COUNTS = 0.25;
+
+/**
+ * The labels of parts that are alike. Where the first ones would take the room of the others, all say less: a figure
+ * beside each bed tells more than the names of three out of eight.
+ */
+function alike(wanted: readonly Wanted[], board: LabelBoard): readonly Label[] {
+  const takeBack = board.room.kept();
+  const said = (from: number): readonly Label[] => wanted.flatMap((one) => labelOf(one, board, from) ?? []);
+  const countOf = (labels: readonly Label[]): number =>
+    labels.reduce((sum, { words }) => sum + 1 + (words.some(({ bold }) => bold) ? NAME_COUNTS : 0), 0);
+  let best = { from: 0, count: 0 };
+  for (let from = 0; from < MOST_SAYINGS; from++) {
+    const labels = said(from);
+    if (labels.length === wanted.length && best.count < countOf(labels)) return labels;
+    if (best.count < countOf(labels)) best = { from, count: countOf(labels) };
+    takeBack();
+  }
+  return said(best.from);
+}
+
+/** The labels of groups of parts that are alike; those that come first choose first, the open one before all. */
+export function placeLabels(groups: readonly (readonly Wanted[])[], board: LabelBoard): readonly Label[] {
+  const isOpen = ({ part }: Wanted): boolean => part.id === board.open;
+  const open = groups.flat().filter(isOpen);
+  return [
+    ...open.flatMap((one) => labelOf(one, board) ?? []),
+    ...groups.flatMap((group) =>
+      alike(
+        group.filter((one) => !isOpen(one)),
+        board,
+      ),
+    ),
+  ];
 }

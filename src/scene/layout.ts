@@ -56,7 +56,7 @@ export type Layout = {
 };
 
 /** The paper's size [px], whether it is a phone's, the open part, what is held, and what scales to keep. */
-export type Sheet = {
+export type PaperSize = {
   readonly width: number;
   readonly height: number;
   readonly small: boolean;
@@ -95,7 +95,7 @@ const FIRST_TO_SPEAK: readonly Form[] = [
 ];
 
 const ROOMY = 1000;
-const typeFor = ({ width, small }: Sheet): Type =>
+const typeFor = ({ width, small }: PaperSize): Type =>
   width >= ROOMY
     ? { size: 14, leading: 17 }
     : small
@@ -138,13 +138,13 @@ function fillRoom(room: Room, bench: Bench, grades: readonly Grade[]): void {
   }
 }
 
-function labelsOf(bench: Bench, sheet: Sheet, grades: readonly Grade[]): readonly Label[] {
+function labelsOf(bench: Bench, sheet: PaperSize, grades: readonly Grade[]): readonly Label[] {
   const room = newRoom(sheet.width, sheet.height);
   fillRoom(room, bench, grades);
   // The corner of what leads to the same in words.
   if (!sheet.small) room.take({ x: sheet.width - CORNER.width, y: 0, ...CORNER });
   const byShape = new Map(shapesOf(bench.place));
-  const wanted = FIRST_TO_SPEAK.flatMap((shape) =>
+  const wanted = FIRST_TO_SPEAK.map((shape) =>
     (byShape.get(shape) ?? []).flatMap((part): readonly Wanted[] => {
       const anchors = bench.paper.anchors.get(part.id) ?? [];
       return anchors.length > 0 ? [{ part, anchors }] : [];
@@ -158,7 +158,7 @@ function drawnParts(
   place: Place,
   paper: Paper,
   labels: readonly Label[],
-  sheet: Sheet,
+  sheet: PaperSize,
 ): readonly DrawnPart[] {
   const touched = hitsOf(paper, sheet);
   return shapesOf(place).flatMap(([shape, parts]) =>
@@ -211,7 +211,7 @@ function heldOf(bench: Bench, held: Place | null): Layout["held"] {
   return outlines;
 }
 
-function groundShape(ground: Ground, { width, height }: Sheet): DrawnGround {
+function groundShape(ground: Ground, { width, height }: PaperSize): DrawnGround {
   const line = pathOf(ground);
   return { line, area: `${line}L${round(width)},${round(height)}L0,${round(height)}Z` };
 }
@@ -219,7 +219,7 @@ function groundShape(ground: Ground, { width, height }: Sheet): DrawnGround {
 /** The scales, the columns and the ground on which everything is drawn. */
 function benchFor(
   place: Place,
-  sheet: Sheet,
+  sheet: PaperSize,
 ): Bench & { readonly cells: ReturnType<typeof columnsFor>["cells"] } {
   const { width, height, small, held = null, kept = null } = sheet;
   const tanks = [...place.tanks, ...(held?.tanks ?? [])];
@@ -246,7 +246,7 @@ const isWithin = (place: Place) => {
 };
 
 /** Lays the place out on a sheet of paper. */
-export function layoutPlace(place: Place, sheet: Sheet): Layout {
+export function layoutPlace(place: Place, sheet: PaperSize): Layout {
   const bench = benchFor(place, sheet);
   const { cells, scale, base, perArea, paper } = bench;
   const grades = drawEverything(bench, cells);

@@ -16,6 +16,8 @@ export type Words = {
   readonly live?: string;
   /** All that is said of it where there is hardly any room: a level, or what is in trouble. */
   readonly brief?: string;
+  /** Less still, for many of them side by side. */
+  readonly least?: string;
 };
 
 export type Part = {

@@ -68,9 +68,10 @@ function wishes(mark: Mark, x: number, y: number | null, frame: Frame, size: num
 }
 
 /** Whether a line of points runs through a box. */
-function crosses(box: Box, points: readonly (readonly [number, number])[]): boolean {
+export function crosses(box: Box, points: readonly (readonly [number, number])[]): boolean {
   return points.some(([x, y], index) => {
     const [toX, toY] = points[index + 1] ?? [x, y];
+    if (Math.max(x, toX) < box.x - 2 || Math.min(x, toX) > box.x + box.width + 2) return false;
     const steps = Math.max(1, Math.min(40, Math.ceil(Math.hypot(toX - x, toY - y) / 3)));
     return Array.from({ length: steps + 1 }, (_, step) => step / steps).some((share) => {
       const at = { x: x + (toX - x) * share, y: y + (toY - y) * share, width: 0, height: 0 };

@@ -11,6 +11,7 @@ import { fromSi, toSi } from "../units/unit.ts";
 import { round } from "./paper.ts";
 import type { Tone } from "./place.ts";
 import { type Frame, type Mark, type PlacedMark, placeMarks } from "./plot-marks.ts";
+import { type PlacedTick, placeTicks } from "./plot-ticks.ts";
 import { circle, rect, segment } from "./strokes.ts";
 
 export type Tick = { readonly at: number; readonly label: string };
@@ -66,15 +67,20 @@ export type Plot = {
 };
 
 /** The chart's field on paper [px]; words stand in the margins around it. */
-export type Field = { readonly width: number; readonly height: number; readonly right?: number };
+export type Field = {
+  readonly width: number;
+  readonly height: number;
+  readonly right?: number;
+  /** The words of the scale stand at the right first, where lines all begin at the left. */
+  readonly scaleAtEnd?: boolean;
+};
 
 export type DrawnPlot = {
   readonly frame: Frame;
   readonly shapes: readonly { readonly d: string; readonly look: string }[];
   readonly marks: readonly PlacedMark[];
   readonly across: readonly { readonly x: number; readonly label: string; readonly anchor: string }[];
-  /** A grid line and the baseline of its words. */
-  readonly up: readonly { readonly y: number; readonly words: number; readonly label: string }[];
+  readonly up: readonly PlacedTick[];
 };
 
 /** The same as a table, for those who cannot look: the first cell of a row heads it. */
@@ -92,8 +98,6 @@ const HOURS: readonly number[] = [0, 3, 6, 9, 12, 15, 18, 21, 24];
 const NEAR_END = 22;
 /** Half a sign's size [px]. */
 const SIGN = 3.2;
-/** From one line of words to the next [px]. */
-const LINE = 16;
 
 type AxisWish = {
   /** About so many ticks. */
@@ -206,37 +210,24 @@ function anchorOf(x: number, width: number): string {
   return x > width - NEAR_END ? "end" : "middle";
 }
 
-/** Ticks whose words, over their line or at the top under it, do not touch; the highest stays. */
-function apart(ticks: readonly { readonly y: number; readonly label: string }[]): DrawnPlot["up"] {
-  const kept: DrawnPlot["up"][number][] = [];
-  for (const tick of [...ticks].sort((a, b) => a.y - b.y)) {
-    const words = tick.y < LINE ? tick.y + LINE - 3 : tick.y - 4;
-    if (words - (kept[kept.length - 1]?.words ?? Number.NEGATIVE_INFINITY) >= LINE)
-      kept.push({ ...tick, words });
-  }
-  return kept;
-}
-
 /** The chart's shapes on its field [px], y downwards; a tick at an axis's foot has no words of its own. */
 export function drawPlot(plot: Plot, field: Field, size = 13): DrawnPlot {
   const frame = frameOf(plot, field);
+  const lines = plot.layers.map((layer) => linesOf(layer, frame));
+  const marks = placeMarks(plot.marks, frame, size, lines.flat());
   return {
     frame,
     shapes: plot.layers.map((layer) => ({ d: pathOf(layer, frame), look: lookOf(layer) })),
-    marks: placeMarks(
-      plot.marks,
-      frame,
-      size,
-      plot.layers.flatMap((layer) => linesOf(layer, frame)),
-    ),
+    marks,
     across: plot.across.ticks.map(({ at, label }) => {
       const x = round(frame.across(at));
       return { x, label, anchor: anchorOf(x, field.width) };
     }),
-    up: apart(
+    up: placeTicks(
       plot.up.ticks
         .filter(({ at }) => at !== plot.up.from)
         .map(({ at, label }) => ({ y: round(frame.up(at)), label })),
+      { frame, size, lines, marks, atEnd: field.scaleAtEnd === true },
     ),
   };
 }

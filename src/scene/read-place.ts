@@ -6,9 +6,9 @@ import { shownIn } from "../graph/readers.ts";
 import type { Result, Value } from "../graph/types.ts";
 import type { Beside, Kinds, Shape } from "../kinds/kind.ts";
 import { bedsOf } from "../network/beds.ts";
+import { linesInto } from "../network/feeds.ts";
 import { type Network, networkHeld } from "../network/network.ts";
 import { driverOf } from "../network/power.ts";
-import { linesInto } from "../network/water.ts";
 import type { Vessel } from "../physics/vessel.ts";
 import { type ShowOptions, showNumber } from "../units/show.ts";
 import { waterWords } from "./day-water.ts";
@@ -74,6 +74,9 @@ function partOf(asked: SceneInput, card: Card, words: readonly Words[]): Part {
   };
 }
 
+/** "every 1 day" is every day. */
+const many = (shown: string): string => shown.replace(/^1\s/, "");
+
 /** The first figure beside a card that applies; nothing while there is no such number. */
 function besideOf(asked: SceneInput, card: Card): readonly Words[] {
   const leads = (link: string): boolean => word(asked, `${card.id}.${link}`) !== null;
@@ -82,7 +85,7 @@ function besideOf(asked: SceneInput, card: Card): readonly Words[] {
   const beside = asked.kinds[card.kind]?.drawn?.beside?.find(applies);
   if (!beside) return [];
   return told(asked, `${card.id}.${beside.row}`, beside.tint, (shown) =>
-    filledWith(beside.text, () => shown),
+    filledWith(beside.text, (name) => (name === "" ? shown : many(asked.shown(`${card.id}.${name}`)))),
   );
 }
 
@@ -143,7 +146,14 @@ function bedWords(asked: SceneInput, id: string): readonly Words[] {
   const days = showNumber(Math.round(short), 3, asked.options.locale);
   const unit = days === "1" ? "day" : "days";
   if (short > 0 && days !== "0")
-    return [{ text: `short ${days}\u00a0${unit} a season`, brief: `${days}\u00a0${unit}`, tone: "trouble" }];
+    return [
+      {
+        text: `short ${days}\u00a0${unit} a season`,
+        brief: `${days}\u00a0${unit}`,
+        least: `${days}d`,
+        tone: "trouble",
+      },
+    ];
   return [{ text: short > 0 ? "hardly ever short" : "never short", tone: "growth" }];
 }
 
@@ -173,19 +183,7 @@ function waterParts({
       length: number(asked, `${card.id}.length`),
       route: routeOf(asked, `${card.id}.route`),
     })),
-    draws: of("draw").map((card) => ({
-      ...partOf(
-        asked,
-        card,
-        told(
-          asked,
-          `${card.id}.volume`,
-          "water",
-          (volume) => `${volume} every ${asked.shown(`${card.id}.every`).replace(/^1\s/, "")}`,
-        ),
-      ),
-      from: link(card, "from"),
-    })),
+    draws: of("draw").map((card) => ({ ...part(card), from: link(card, "from") })),
   };
 }
 

@@ -15,6 +15,8 @@ export type Room = {
   /** Marks a straight stroke. */
   readonly takeLine: (from: Spot2, to: Spot2, around?: number) => void;
   readonly isFree: (x: number, y: number, width: number, height: number) => boolean;
+  /** What is marked now; calling it takes back all that was marked since. */
+  readonly kept: () => () => void;
 };
 
 /** From one end of a straight stroke to the other, no step longer than a square. */
@@ -23,6 +25,15 @@ function walk(from: Spot2, to: Spot2, at: (x: number, y: number) => void): void 
   const steps = Math.max(1, Math.ceil(Math.hypot(across, down) / (CELL - 1)));
   for (let step = 0; step <= steps; step++)
     at(from[0] + across * (step / steps), from[1] + down * (step / steps));
+}
+
+/** Of each square of a row that begins at `start`: the first taken column at or right of it. */
+function fillNext(taken: Uint8Array, next: Int32Array, start: number, columns: number): void {
+  let first = columns;
+  for (let at = start + columns - 1; at >= start; at--) {
+    if (taken[at]) first = at - start;
+    next[at] = first;
+  }
 }
 
 /** An empty sheet of a size [px]; nothing is free beyond its edges. */
@@ -46,16 +57,19 @@ export function newRoom(width: number, height: number): Room {
   const takeLine = (from: Spot2, to: Spot2, around = STROKE): void =>
     walk(from, to, (x, y) => mark(x - around, y - around, x + around, y + around));
   const lookAlong = (row: number): void => {
-    let first = columns;
-    for (let at = row * columns + columns - 1; at >= row * columns; at--) {
-      if (taken[at]) first = at - row * columns;
-      next[at] = first;
-    }
+    fillNext(taken, next, row * columns, columns);
     isKnown[row] = 1;
   };
   return {
     take: ({ x, y, width: across, height: high }, around = 0) =>
       mark(x - around, y - around, x + across + around, y + high + around),
+    kept: () => {
+      const before = taken.slice();
+      return () => {
+        taken.set(before);
+        isKnown.fill(0);
+      };
+    },
     takeLine,
     takePath: (d, around) => {
       for (const line of flatten(d))

@@ -1,7 +1,7 @@
 // From left to right as water flows: a tank stands right of every tank that feeds it.
 
+import { stepsDown } from "../network/feeds.ts";
 import { type Edge, networkOf } from "../network/network.ts";
-import { stepsDown } from "../network/water.ts";
 import type { Place } from "./place.ts";
 
 /** Ids of the tanks and tees in the order in which they stand on paper. */

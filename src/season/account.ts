@@ -23,7 +23,7 @@ function energyStored(state: SeasonState): number {
 /**
  * Opens the account with what is in store.
  *
- * @param state the run before its first day [-]
+ * @param state the run before its first day
  */
 export function openAccount(state: SeasonState): void {
   state.ledger.waterAtStart = waterStored(state);
@@ -33,7 +33,7 @@ export function openAccount(state: SeasonState): void {
 /**
  * Holds in less out against the change in store, as the evening finds it.
  *
- * @param state the run in the evening [-]
+ * @param state the run in the evening
  * @source conservation of water and of energy
  */
 export function closeDay(state: SeasonState): void {

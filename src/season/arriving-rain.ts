@@ -18,7 +18,7 @@ const staysFrozen = ({ highest }: DailyRecord, day: number): boolean =>
 /**
  * Water that the sky brings to a surface on each day.
  *
- * @param record the daily record; without highest temperatures everything is rain [-]
+ * @param record the daily record; without highest temperatures everything is rain
  * @param lying snow that lies on the morning of a day of it, whatever fell before; left out: none lies on the first [m]
  * @returns depth of each day; NaN where the record has a gap [m]
  * @validity a day that stays 2 degrees Celsius under freezing keeps its snow; the next that does not brings all of it

@@ -49,10 +49,9 @@ export type WholeAutonomy = {
 
 /**
  * Reachable water of full tanks beside what is taken of it on a peak day.
+ * Goes by the need of every bed served, directly or through lines that run, once each, with the tanks' leaks and open water.
  *
  * @returns volumes [m3]
- * @source definition: the need of every bed served, directly or through lines that run, once each, with the tanks' leaks
- *   and open water
  */
 export function autonomyOf(asked: AutonomyAsked): WholeAutonomy {
   const needOf = (beds: readonly string[]) => beds.reduce((sum, id) => sum + (asked.needs.get(id) ?? 0), 0);

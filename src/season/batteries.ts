@@ -30,7 +30,7 @@ export type ChargeBook = {
 /**
  * Batteries ready to run, charged by their start share.
  *
- * @param spans whole seasons and years, and days of the record [-]
+ * @param spans whole seasons and years, and days of the record
  */
 export function readyBatteries(
   parts: readonly BatteryPart[],

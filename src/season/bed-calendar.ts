@@ -21,10 +21,10 @@ export type SeasonCalendar = {
 
 /**
  * Every bed's days of one season.
+ * The same run as runSeason, from the record's first day, to the season's end.
  *
- * @param year in which the season begins [-]
- * @returns the days, or why there are none [-]
- * @source definition: the same run as runSeason, from the record's first day, to the season's end
+ * @param year in which the season begins
+ * @returns the days, or why there are none
  */
 export function seasonCalendar(
   input: SeasonInput,

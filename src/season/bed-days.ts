@@ -45,7 +45,7 @@ const WORTH_SAVING = 0.1;
  * A bed's crops and ground over a record.
  *
  * @param sky depths of each day [m]
- * @param traits what a record teaches of each crop; of these very days when left out [-]
+ * @param traits what a record teaches of each crop; of these very days when left out
  * @param room what the ground holds where crops of other days count too; of these very days when left out [m]
  * @returns depths of each day over the bed's ground [m]
  * @throws DomainError for stages, roots, shares or heights outside their relations

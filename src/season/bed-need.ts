@@ -4,11 +4,11 @@ import type { Bed } from "./beds.ts";
 
 /**
  * What a bed needed, season by season.
+ * What its crops could have used and what its ground lacked at planting, less the rain that the ground kept, over the
+ * efficiency; so that what it got never exceeds it.
  *
- * @param bed the bed after the last day [-]
+ * @param bed the bed after the last day
  * @returns by season, the last element for days outside whole ones [m3]
- * @source definition: what its crops could have used and what its ground lacked at planting, less the rain that the ground
- *   kept, over the efficiency; so that what it got never exceeds it
  */
 export function needs({ potential, owed, rained, part }: Bed): Float64Array {
   return potential.seasons.map((use, place) => {

@@ -11,10 +11,10 @@ import { bindingOf, byBound } from "./totals.ts";
 /**
  * A bed's whole seasons, one by one.
  *
- * @param bed the bed after the last day [-]
- * @param seasons whole seasons of the record [-]
+ * @param bed the bed after the last day
+ * @param seasons whole seasons of the record
  * @param firstDay first day of the record [days since 1970-01-01]
- * @source definition; loss of harvest, FAO-56 Eq. 90, by the whole bed's share of its use in the season
+ * @source loss of harvest, FAO-56 Eq. 90, by the whole bed's share of its use in the season
  */
 export function bedSeasons(bed: Bed, seasons: readonly Span[], firstDay: number): readonly BedSeason[] {
   const need = needs(bed);

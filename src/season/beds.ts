@@ -108,8 +108,8 @@ export type KnownBeds = ReadonlyMap<string, Pick<Bed, "traits" | "demand" | "non
 /**
  * Beds ready to run, in the order of their priority, then of their ids.
  *
- * @param given sky, sources and the like [-]
- * @param leftOut gets a bed whose waterers are all gone [-]
+ * @param given sky, sources and the like
+ * @param leftOut gets a bed whose waterers are all gone
  * @throws DomainError for a crop or soil outside its relations
  */
 export function readyBeds(parts: readonly BedPart[], given: BedGround, leftOut: LeftOut[]): readonly Bed[] {

@@ -21,7 +21,7 @@ const behind = (state: SeasonState, tank: number): readonly number[] => state.sp
  * @param lacks of a watering or draw [m3]
  * @param dryTank the tank whose water it lacked, -1: none
  * @param most of it that a day's shortfall can be [m3]
- * @returns its place; UNBOUND where nothing lacked [-]
+ * @returns its place; UNBOUND where nothing lacked
  */
 export function boundOf(state: SeasonState, lacks: Lacks, dryTank: number, most: number): number {
   const place = bindingPlace(lacks);
@@ -58,7 +58,7 @@ export function bookShortDay(state: SeasonState, bed: Bed, day: number, unmet: n
  *
  * @param litres gets it, by place in BOUNDS [m3]; null: the day is in no whole season
  * @param short the tank, what was lacking [m3] and the day of the record
- * @returns the place of the largest part [-]
+ * @returns the place of the largest part
  * @source answeredBy
  */
 export function bookWater(

@@ -40,7 +40,7 @@ export const noLacks = (): Lacks => new Float64Array(BOUNDS.length);
  * The bound of a watering: the least allowance, which keeps most from it; of equal ones the first in the order of BOUNDS.
  *
  * @param lacks of the watering [m3]
- * @returns its place, WATER for all three of them; UNBOUND where nothing lacked [-]
+ * @returns its place, WATER for all three of them; UNBOUND where nothing lacked
  */
 export function bindingPlace(lacks: Lacks): number {
   let most = 0;

@@ -1,10 +1,13 @@
 // What was noted of the last weeks, run day by day to this morning by the season's own balance.
 
+import { type Happened, TELLS_FOR } from "../happened/happened.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import type { KnownBeds } from "./beds.ts";
 import { comingDays } from "./coming-days.ts";
 import { STEPPING } from "./gravity.ts";
-import { byDay, type Happened, type HappenedDay, isWatering, TELLS_FOR, withGauge } from "./happened.ts";
+import { byDay, type HappenedDay, isWatering, withGauge } from "./happened-days.ts";
+import type { SeasonInput } from "./input.ts";
+import { isMeasured } from "./measured.ts";
 import { goingOn, type Moment, momentOf, type Weather } from "./moment.ts";
 import { drawRest, notedAsk, waterNoted } from "./noted-watering.ts";
 import { runDays } from "./run.ts";
@@ -13,6 +16,7 @@ import type { SeasonState } from "./state.ts";
 import { setLevel } from "./tank-moves.ts";
 import { type TodayClock, todayClock } from "./today-clock.ts";
 import type { TodayGiven, Usual } from "./today-given.ts";
+import { type RainTaken, takenFor, type UnknownDays } from "./unknown-days.ts";
 import { usualVolume } from "./usual-morning.ts";
 
 export type Carrying = {
@@ -37,10 +41,9 @@ const TELLS_OF_WATER: ReadonlySet<string> = new Set(["dipped", "charged", "swapp
  */
 export function carriedOn(whole: SeasonState, asked: Carrying): Moment | null {
   const { happened, given } = asked;
-  const dates = happened.flatMap(({ what, date }) => (what === "rain" ? [] : [date]));
-  if (dates.length === 0) return null;
+  const first = firstTold(happened);
+  if (first === null) return null;
   const { today } = given;
-  const first = Math.min(...dates);
   const weather = weatherOf(whole, asked, first);
   const { state, first: place } = goingOn(whole.input, asked.start(first), weather, asked.known);
   const beds = new Set(happened.flatMap((one) => (isWatering(one) ? [one.where] : [])));
@@ -58,7 +61,24 @@ export function carriedOn(whole: SeasonState, asked: Carrying): Moment | null {
   return momentOf(state, place + today - first);
 }
 
-/** The record's weather of the days, with the gauge's rain in it. */
+/** The day from which on something is known of the parts; null: of none. */
+function firstTold(happened: readonly Happened[]): number | null {
+  const dates = happened.flatMap(({ what, date }) => (what === "rain" ? [] : [date]));
+  return dates.length === 0 ? null : Math.min(...dates);
+}
+
+const gaugeOf = ({ waterAt, rainScale }: SeasonInput, today: number) => ({ today, waterAt, rainScale });
+
+/** What was taken for rain that nothing tells of; null: all is known. */
+export function rainTaken({ record, eto, input }: SeasonState, given: TodayGiven): RainTaken | null {
+  const happened = happenedOf(given);
+  const first = firstTold(happened);
+  if (first === null) return null;
+  const gauge = { ...gaugeOf(input, given.today), first };
+  return takenFor(record, eto, happened, { first, gauge })?.taken ?? null;
+}
+
+/** The record's weather of the days, with the gauge's rain in it, and a usual year's where neither tells. */
 function weatherOf(
   { record, eto, input }: SeasonState,
   { given, happened }: Carrying,
@@ -68,25 +88,40 @@ function weatherOf(
   const isGauged = happened.some(({ what }) => what === "rain");
   const from = isGauged ? Math.min(first, today - TELLS_FOR - 1) : first;
   const days = comingDays(record, eto, { first: from, today, last: today }, drying);
-  const { waterAt, rainScale } = input;
-  const rain = withGauge(days.record.rain, happened, { first: from, today, waterAt, rainScale });
+  const gauge = { ...gaugeOf(input, today), first: from };
+  const rain = withGauge(days.record.rain, happened, gauge).slice(first - from);
   const length = today - first + 1;
-  return {
-    rain: rain.slice(first - from),
+  const weather = {
+    rain,
     eto: days.eto.slice(first - from),
     highest: known(record.highest, record, first, length),
     lowest: known(record.lowest, record, first, length),
   };
+  layOver(weather, takenFor(record, eto, happened, { first, gauge }), first);
+  return weather;
+}
+
+/** Lays the rain of a usual year over the days that nothing tells of, with its warmth. */
+function layOver(weather: Weather, unknown: UnknownDays | null, first: number): void {
+  if (!unknown?.weather) return;
+  const usual = unknown.weather;
+  for (const date of unknown.dates) {
+    const day = date - first;
+    weather.rain[day] = usual.rain[day] as number;
+    if (weather.highest) weather.highest[day] = usual.highest?.[day] ?? Number.NaN;
+    if (weather.lowest) weather.lowest[day] = usual.lowest?.[day] ?? Number.NaN;
+  }
 }
 
 /** Days of a series as far as the record has them. */
 function known(
   series: Float64Array | null,
-  { firstDay }: DailyRecord,
+  record: DailyRecord,
   first: number,
   length: number,
 ): Float64Array | null {
-  return series && Float64Array.from({ length }, (_, day) => series[first + day - firstDay] ?? Number.NaN);
+  const on = (date: number) => (isMeasured(record, date) ? series?.[date - record.firstDay] : undefined);
+  return series && Float64Array.from({ length }, (_, day) => on(first + day) ?? Number.NaN);
 }
 
 /** What nobody noted stands as it usually does from the day on which others first were. */

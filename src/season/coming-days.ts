@@ -2,6 +2,7 @@
 
 import type { DailyRecord } from "../rainfall/record.ts";
 import { calendarDate, dayInYear } from "../units/calendar.ts";
+import { isMeasured } from "./measured.ts";
 import type { Weather } from "./moment.ts";
 import { quantile } from "./peak-day.ts";
 
@@ -16,11 +17,11 @@ const HOT = 0.9;
 export type ComingDays = { readonly record: DailyRecord; readonly eto: Float64Array };
 
 /**
- * Days from the first to the last: before today the record's where it holds them, else usual and dry; from today on dry.
+ * Days from the first to the last: before today the record's where it measured them, else usual and dry; from today on dry.
  *
  * @param eto its reference evapotranspiration of each day [m]
  * @param dates first day, today and last day, last included [days since 1970-01-01]
- * @param drying of days that the record does not hold [-]
+ * @param drying of days that the record does not hold
  * @returns a record of those days and their evapotranspiration [m]
  * @validity no rain is counted on from today: what comes is a gift
  */
@@ -36,7 +37,7 @@ export function comingDays(
   for (let day = 0; day < length; day++) {
     const date = dates.first + day;
     const place = date - record.firstDay;
-    const known = date < dates.today && place >= 0 && place < eto.length;
+    const known = date < dates.today && place < eto.length && isMeasured(record, date);
     rain[day] = known ? (record.rain[place] as number) : 0;
     depths[day] = known ? (eto[place] as number) : usualDrying(eto, record.firstDay, date, drying);
   }
@@ -73,7 +74,7 @@ export function dryWeather(
  * @param eto of each day of a record [m]
  * @param firstDay day of its element 0 [days since 1970-01-01]
  * @param date the day [days since 1970-01-01]
- * @param drying usual: the mean of the years; hot: what nine years in ten stay under [-]
+ * @param drying usual: the mean of the years; hot: what nine years in ten stay under
  * @returns of each year the mean of the fifteen days around the date, over the years [m]
  */
 export function usualDrying(eto: Float64Array, firstDay: number, date: number, drying: Drying): number {

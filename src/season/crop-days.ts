@@ -6,6 +6,7 @@ import { depletionFraction } from "../physics/soil-water.ts";
 import { calendarDate, dayInYear } from "../units/calendar.ts";
 import type { BedPart, CropPart } from "./input.ts";
 import { localCurve } from "./local-curve.ts";
+import { layNoted } from "./noted-crops.ts";
 import type { Sky } from "./sky.ts";
 
 /** What a whole record teaches of a crop on its bed: its coefficients, and what of them is the plants' own [-]. */
@@ -75,7 +76,7 @@ export function meanBefore(series: Float64Array, day: number, back: number): num
  *
  * @param crop one of its crops
  * @param sky depths of each day [m]
- * @param trait what a record teaches of it [-]
+ * @param trait what a record teaches of it
  * @returns its days, depths over its own ground [m]
  * @throws DomainError for stages or shares outside their relations
  * @source FAO-56 Eq. 58; Table 22 footnote 2, day by day; a wetted share as in examples 33 and 34
@@ -105,7 +106,7 @@ export function cropDays(bed: BedPart, crop: CropPart, sky: Sky, { curve, basal 
   return days;
 }
 
-/** Days since the last planting on each day, -1 outside the crop's life. */
+/** Days since the last planting on each day, -1 outside the crop's life; as it was noted, where it was. */
 function agesOf(crop: CropPart & CropCurve, firstDay: number, length: number): Int32Array {
   const ages = new Int32Array(length).fill(-1);
   const life = crop.stages[0] + crop.stages[1] + crop.stages[2] + crop.stages[3];
@@ -117,5 +118,6 @@ function agesOf(crop: CropPart & CropCurve, firstDay: number, length: number): I
     const last = Math.min(length, planted - firstDay + Math.ceil(life));
     for (let day = Math.max(0, planted - firstDay); day < last; day++) ages[day] = day + firstDay - planted;
   }
+  layNoted(ages, crop, firstDay, Math.ceil(life));
   return ages;
 }

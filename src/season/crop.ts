@@ -10,7 +10,7 @@ import { count } from "./tally.ts";
 /**
  * Wets, drains and dries every bed.
  *
- * @param state the run, watered and rained on [-]
+ * @param state the run, watered and rained on
  * @param day of the record [day]
  * @source passDay
  */

@@ -27,11 +27,11 @@ type TankDays = Record<(typeof TANK_DAY)[number] | (typeof TANK_LOSS)[number], F
 
 /**
  * Every day of a run.
+ * The same run as runSeason, watched in the evening of each day.
  *
  * @param input units at the type's fields
  * @param record the daily record
  * @returns columns of all parts, by kind and id, or why there are none
- * @source definition: the same run as runSeason, watched in the evening of each day
  */
 export function daySeries(input: SeasonInput, record: DailyRecord): DaySeries | SeasonFailure {
   const state = prepareSeason(input, record);

@@ -14,7 +14,7 @@ import type { SeasonState } from "./state.ts";
  * Opens a day: budgets are whole again, and every bed says what it asks for.
  *
  * @param day of the record [day]
- * @source definition; readily available water, FAO-56 Eq. 83
+ * @source readily available water, FAO-56 Eq. 83
  */
 export function decide(state: SeasonState, day: number): void {
   state.slots.season = state.seasonSlots[day] as number;
@@ -57,7 +57,7 @@ function openBudgets({ pumpLeft, batteries, tanks }: SeasonState): void {
  * @param dayInSeason counted from 1 [day]
  * @param date the day [days since 1970-01-01]
  * @returns volume, 0 where it asks for nothing [m3]
- * @source definition; readily available water, FAO-56 Eq. 83
+ * @source readily available water, FAO-56 Eq. 83
  */
 export function askOf(bed: Bed, day: number, dayInSeason: number, date: number): number {
   if (bed.days.total[day] === 0) return 0;
@@ -89,7 +89,7 @@ function wantedOf(bed: Bed, day: number, lack: number): number {
 /**
  * The most that can be drawn straight from each tank today, with its sign turned: room beyond the brim under `use_first`.
  *
- * @param state the run, its beds having asked [-]
+ * @param state the run, its beds having asked
  * @param day of the record [day]
  */
 export function readLeeway(state: SeasonState, day: number): void {

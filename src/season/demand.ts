@@ -39,7 +39,7 @@ export type BedDemand = {
 /**
  * What a bed needs, before anybody knows what it gets.
  *
- * @param dates first and last day of the season, `MM-DD` [-]
+ * @param dates first and last day of the season, `MM-DD`
  * @param eto reference evapotranspiration of each day [m]
  * @returns needs [m3], or why there are none
  * @validity need is the crop's, whatever the rule by which the bed is watered
@@ -94,7 +94,7 @@ export function grownBed(bed: BedPart, dates: SeasonDates, sky: Sky): GrownBed {
 /**
  * What a bed needs, its days being known.
  *
- * @param dates first and last day of the season, `MM-DD` [-]
+ * @param dates first and last day of the season, `MM-DD`
  * @param sky depths of each day [m]
  * @param days its crops and root zone [m]
  * @returns needs [m3], or why there are none
@@ -162,7 +162,7 @@ function goodWatering(
  * Rain that stood in for water on each day, of a bed that is given just enough and no sooner than it must.
  *
  * @param days its crops and root zone [m]
- * @param dayInSeason day of the season, 0 outside [-]
+ * @param dayInSeason day of the season, 0 outside
  * @returns rain that refilled what was used, in a season what was used since it began [m]
  * @validity a bed that is filled up each time it asks lets some of that rain run through; the season's run says how much.
  *   Less use or deeper easy water never makes this need more

@@ -23,7 +23,7 @@ export type DueDraw = {
 /**
  * Draws ready to run.
  *
- * @param leftOut gets a draw whose tank is gone [-]
+ * @param leftOut gets a draw whose tank is gone
  */
 export function readyDraws(
   parts: readonly DrawPart[],

@@ -8,6 +8,7 @@ import type { SeasonFailure } from "./answer.ts";
 import { dryWeather } from "./coming-days.ts";
 import { type Forecast, NO_FORECAST } from "./forecast.ts";
 import { STEPPING } from "./gravity.ts";
+import { holdingBack } from "./held-today.ts";
 import type { SeasonInput } from "./input.ts";
 import { goingOn, type Moment, type Weather } from "./moment.ts";
 import { assumedOf, knownBeds, momentToday, type TodayGiven } from "./moment-today.ts";
@@ -43,6 +44,8 @@ type Morning = {
   readonly moment: Moment;
   readonly reach: InReach;
   readonly doubt: Doubt;
+  /** Beds that get nothing today, whatever they ask for. */
+  readonly heldBack: readonly string[];
 };
 
 export type InReach = {
@@ -80,7 +83,8 @@ export function fromToday(
   const { today } = given;
   const season = seasonAround(input, today);
   const assumed = assumedOf(whole, given);
-  const base = { today, last: season?.end ?? today, now: 0, assumed };
+  const heldBack = (given.heldBack ?? []).filter((id) => whole.beds.some(({ part }) => part.id === id));
+  const base = { today, last: season?.end ?? today, now: 0, assumed, heldBack };
   if (!season) return { ...base, kind: "out_of_season" };
   try {
     const moment = momentToday(whole, given, (date) => usualMorning(input, record, date));
@@ -89,7 +93,7 @@ export function fromToday(
     const { only } = given;
     const watered =
       only === undefined ? input : { ...input, beds: input.beds.filter(({ id }) => id === only) };
-    const morning = { input: watered, whole, moment, reach, doubt };
+    const morning = { input: watered, whole, moment, reach, doubt, heldBack };
     const now = inReach(reach, (place) => moment.tanks[whole.tanks.parts[place]?.id ?? ""] ?? 0);
     const days = { today, last: season.end };
     return { ...base, now, ...lasting(morning, record, { days, forecast: given.forecast, members }) };
@@ -147,14 +151,18 @@ function usualAndDry(
 
 /** From a morning on through the weather of the days to come, as the season goes. */
 export function run(
-  { input, whole, moment, reach }: Omit<Morning, "doubt">,
+  { input, whole, moment, reach, heldBack }: Omit<Morning, "doubt">,
   { year, shift }: Pick<Ahead, "year" | "shift">,
   weather: Weather,
 ): Ahead {
   const { state, first } = goingOn(input, moment, weather, knownBeds(whole));
-  runDays(state, STEPPING, { first, last: state.length - 1 });
+  const last = state.length - 1;
+  holdingBack(state, heldBack, () => runDays(state, STEPPING, { first, last: first }));
+  runDays(state, STEPPING, { first: first + 1, last });
   const water = waterIn(state, reach).subarray(first);
-  const dayWhere = (found: number) => (found < 0 ? null : moment.date + found);
+  // What comes on the season's last day does not come before its end; what is so today is told all the same.
+  const dayWhere = (found: number) =>
+    found < 0 || (found > 0 && first + found >= last) ? null : moment.date + found;
   return {
     year,
     shift,

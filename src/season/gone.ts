@@ -53,7 +53,7 @@ export function putGone(into: Gone, { spilled, lost }: Gone): void {
 /**
  * Writes a day's amount down, every day; that of a year ago drops out.
  *
- * @param book of what spilled to the ground, or of what leaked or dried away [-]
+ * @param book of what spilled to the ground, or of what leaked or dried away
  * @param day counted as by the run, from the day it began [day]
  * @param amount of the day [m3]
  */
@@ -71,11 +71,11 @@ export type Told = { readonly storage: number; readonly loss: number; readonly r
 
 /**
  * How a shortfall would be told, with nothing answering for it yet.
+ * Storage as far as those tanks spilled in the year before, loss as far as they lost, else rain.
  *
- * @param tanks those whose water would have come, in any way [-]
+ * @param tanks those whose water would have come, in any way
  * @param short the shortfall [m3]
  * @returns its parts [m3]
- * @source definition: storage as far as those tanks spilled in the year before, loss as far as they lost, else rain
  */
 export function toldOf(gone: Gone, tanks: readonly number[], short: number): Told {
   const storage = Math.min(short, leftIn(gone.spilled, tanks));
@@ -86,7 +86,7 @@ export function toldOf(gone: Gone, tanks: readonly number[], short: number): Tol
 /**
  * The same, and the litres have answered.
  *
- * @param tanks those whose water would have come, in any way [-]
+ * @param tanks those whose water would have come, in any way
  * @param short the shortfall [m3]
  * @param day of the record [day]
  * @returns its parts [m3]

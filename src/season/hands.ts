@@ -6,10 +6,10 @@ import { meanOf } from "./tally.ts";
 
 /**
  * One person's watering, means of whole seasons.
+ * The last round of a watering counts whole for its way and its cans, and only the water in it.
  *
- * @param state the run after its last day [-]
+ * @param state the run after its last day
  * @returns rounds, water [m3], time [s], way [m] and mass [kg]
- * @source definition: the last round of a watering counts whole for its way and its cans, and only the water in it
  */
 export function handsOf(state: SeasonState): HandsAnswer {
   const carries = new Map(state.input.carries.map((part) => [part.id, part]));

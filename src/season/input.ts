@@ -156,6 +156,9 @@ export type BatteryPart = {
   readonly leastChargingTemperature: number | null;
 };
 
+/** What was noted of a crop, and on which day [days since 1970-01-01]. */
+export type CropEvent = { readonly what: "planted" | "pulled"; readonly date: number };
+
 export type CropPart = {
   readonly crop: string;
   readonly planted: MonthDay;
@@ -178,6 +181,8 @@ export type CropPart = {
   readonly height: number;
   /** Yield response factor Ky; null where none is published. */
   readonly yieldResponse: number | null;
+  /** When it was planted and pulled up by the notes, in order; left out: as its calendar day has it. */
+  readonly noted?: readonly CropEvent[];
 };
 
 /** When a bed is watered: by its soil, so much every so many days, or on set days of the week. */

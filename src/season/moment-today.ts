@@ -1,17 +1,18 @@
 // How things stand this morning: what was seen and done on the days before, carried on to it by the season's own balance; and
 // the middle of the years where nothing was.
 
+import type { Happened } from "../happened/happened.ts";
 import type { Bed } from "./beds.ts";
 import { ownBound } from "./bounds.ts";
-import { carriedOn, happenedOf } from "./carry-on.ts";
+import { carriedOn, happenedOf, rainTaken } from "./carry-on.ts";
 import { comingDays } from "./coming-days.ts";
 import { LATELY } from "./crop-days.ts";
 import { nothingGone } from "./gone.ts";
-import type { Happened } from "./happened.ts";
 import { type BedMoment, type Moment, momentOf } from "./moment.ts";
 import { type Came, fullSoil, moveRoots, passDay, type Soil } from "./soil-step.ts";
 import type { SeasonState } from "./state.ts";
 import type { TodayGiven, Usual } from "./today-given.ts";
+import type { RainTaken } from "./unknown-days.ts";
 import { type UsualMorning, usualVolume } from "./usual-morning.ts";
 
 export type { TodayGiven, Usual } from "./today-given.ts";
@@ -23,9 +24,12 @@ export type Assumed = {
   readonly batteries: readonly string[];
   /** Left out of the run, because something of them is wrong. */
   readonly leftOut: readonly string[];
+  /** Rain of the days before today that nothing tells of; null: all of it is known. */
+  readonly rain: RainTaken | null;
 };
 
-export function assumedOf({ tanks, beds, batteries, input }: SeasonState, given: TodayGiven): Assumed {
+export function assumedOf(whole: SeasonState, given: TodayGiven): Assumed {
+  const { tanks, beds, batteries, input } = whole;
   const known = knownBy(happenedOf(given));
   const of = (ids: readonly string[]) => ids.filter((id) => !known.has(id));
   return {
@@ -33,6 +37,7 @@ export function assumedOf({ tanks, beds, batteries, input }: SeasonState, given:
     beds: of(beds.map(({ part }) => part.id)),
     batteries: of(batteries.parts.map(({ id }) => id)),
     leftOut: input.leftOut.map(({ id }) => id),
+    rain: rainTaken(whole, given),
   };
 }
 
@@ -47,8 +52,9 @@ const knownBy = (happened: readonly Happened[]): ReadonlySet<string> =>
  *
  * @param whole the record's run, prepared and not run
  * @param usual how things usually stand on a morning; asked only where something was not seen
- * @validity a bed of which anything was noted got nothing but what was; the others go by their rules. What the record does
- *   not reach was usual and dry, but for the gauge. Of today counts what was noted by now, the watering included
+ * @validity a bed of which anything was noted got nothing but what was; the others go by their rules. What no record
+ *   measured dried as usual and rained as in the middling year, but for the gauge. Of today counts what was noted by now, the
+ *   watering included
  */
 export function momentToday(whole: SeasonState, given: TodayGiven, usual: Usual): Moment {
   const happened = happenedOf(given);
@@ -68,7 +74,7 @@ export function momentToday(whole: SeasonState, given: TodayGiven, usual: Usual)
 /** A morning of which no more is known than the record's sky. */
 function morningOf(whole: SeasonState, { drying, today }: TodayGiven, date: number): Moment {
   const reach = date - whole.record.firstDay;
-  const isKnown = reach > 0 && reach <= whole.length;
+  const isKnown = reach > 0 && reach <= whole.length && !whole.record.madeUp;
   const before = comingDays(whole.record, whole.eto, { first: date - LATELY, today, last: date - 1 }, drying);
   return {
     ...momentOf(whole, isKnown ? reach : 0),

@@ -17,7 +17,7 @@ type WholeBalance = { readonly inflow: Float64Array; readonly demand: Float64Arr
 /**
  * Smallest store that would have met every watering, every draw and every loss of a record, run through twice.
  *
- * @param state a run, before or after its days [-]
+ * @param state a run, before or after its days
  * @returns volume [m3], or why no volume does
  * @validity all tanks as one, every litre within reach, and a day's rain at hand for that day's watering
  * @source sequent peak method: Thomas and Burden 1963, as in Loucks and van Beek, table 11.2 (read in course notes)
@@ -33,7 +33,7 @@ export function noFailureStorage(state: SeasonState): NoFailure {
 /**
  * Supply and demand of all tanks together, were no watering ever refused.
  *
- * @param state a run, before or after its days [-]
+ * @param state a run, before or after its days
  * @returns volumes of each day [m3]
  */
 function wholeBalance(state: SeasonState): WholeBalance {

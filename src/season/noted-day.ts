@@ -1,6 +1,6 @@
 // What is noted of a day that is being run.
 
-import type { Happened } from "./happened.ts";
+import type { Happened } from "../happened/happened.ts";
 import type { Source } from "./sources.ts";
 
 /** What is noted of a day that is being run. */

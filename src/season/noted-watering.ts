@@ -1,7 +1,8 @@
 // Waterings that were noted, in a run of the days on which they were: the ground gets what was said, the tank loses it.
 
+import type { Happened } from "../happened/happened.ts";
 import type { Bed } from "./beds.ts";
-import { type Happened, isWatering } from "./happened.ts";
+import { isWatering } from "./happened-days.ts";
 import type { Left, NotedDay } from "./noted-day.ts";
 import { drawdownOf } from "./run-pump.ts";
 import { discharge } from "./serve.ts";
@@ -65,7 +66,7 @@ const isSoaked = (bed: Bed, { noon }: NotedDay): boolean =>
 /**
  * The noted waterings of a day, with what was seen between them.
  *
- * @param state the run, its draws served and its beds having asked [-]
+ * @param state the run, its draws served and its beds having asked
  * @param day of the record [day]
  * @validity the ground gets all that was noted, whatever the tanks are reckoned to hold
  */

@@ -51,6 +51,8 @@ export type FromToday = {
   /** Water in reach of the beds this morning, as it was noted or usually is [m3]. */
   readonly now: number;
   readonly assumed: Assumed;
+  /** Beds that are held back today, by a note. */
+  readonly heldBack: readonly string[];
 } & (Odds | UsualAndDry | { readonly kind: "out_of_season" });
 
 /**

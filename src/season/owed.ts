@@ -1,7 +1,8 @@
 // What beds that got some water today still want of what they asked for this morning.
 
+import type { Happened } from "../happened/happened.ts";
 import { askOf } from "./decide.ts";
-import { type Happened, isWatering } from "./happened.ts";
+import { isWatering } from "./happened-days.ts";
 import { goingOn, type Weather } from "./moment.ts";
 import { knownBeds, momentToday, type TodayGiven, type Usual } from "./moment-today.ts";
 import { moveRoots } from "./soil-step.ts";

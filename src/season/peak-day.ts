@@ -8,11 +8,11 @@ const PEAK_QUANTILE = 0.9;
 
 /**
  * Quantile of values, linear between the two nearest.
+ * Position (n - 1) p in the sorted values, linear between neighbours.
  *
  * @param values at least one [any]
  * @param share 0..1 [-]
  * @returns quantile; 0 of no values [any]
- * @source definition: position (n - 1) p in the sorted values, linear between neighbours
  */
 export function quantile(values: ArrayLike<number>, share: number): number {
   return quantileOf(Float64Array.from(values).sort(), share);
@@ -50,7 +50,7 @@ export const peakSpan = (series: Float64Array, season: Span): Span => highestMea
  * A peak day of a daily series.
  *
  * @param series one value a day [any]
- * @param seasons the whole seasons, at least one [-]
+ * @param seasons the whole seasons, at least one
  * @returns the 0.9 quantile over the seasons of each season's highest ten-day mean [any]
  */
 export function peakDay(series: Float64Array, seasons: readonly Span[]): number {

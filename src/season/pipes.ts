@@ -21,7 +21,7 @@ export type Pipes = {
  * Lines ready to run; one that is blocked is left out with its reason, one whose ends are gone too.
  *
  * @param tees sorted by id, heights [m]
- * @param leftOut gets what cannot take part [-]
+ * @param leftOut gets what cannot take part
  * @source lineTable
  */
 export function readyPipes(

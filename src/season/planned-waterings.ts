@@ -10,12 +10,12 @@ export type Wanted = { readonly day: number; readonly volume: number };
 
 /**
  * Waterings of a bed that gets what it asks for each time.
+ * Each decided as in the run.
  *
- * @param state the run, on the morning of the first day [-]
- * @param bed the bed, its soil as on that morning [-]
+ * @param state the run, on the morning of the first day
+ * @param bed the bed, its soil as on that morning
  * @param from first day [day]
  * @returns the waterings until the run's last day, in order [m3]
- * @source definition: each decided as in the run
  */
 export function wantedWaterings(state: SeasonState, bed: Bed, from: number): readonly Wanted[] {
   const start = { ...bed.soil };

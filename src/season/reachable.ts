@@ -1,8 +1,8 @@
 // What of a tank's water can ever leave it: the one place where that is worked out, for its card and for the season.
 
 import { takersOf } from "../network/beds.ts";
+import { linesOutOf, stoppedOutOf } from "../network/feeds.ts";
 import type { Edge, Network } from "../network/network.ts";
-import { linesOutOf, stoppedOutOf } from "../network/water.ts";
 import { type Vessel, volumeAt } from "../physics/vessel.ts";
 
 type ReachTank = {

@@ -16,7 +16,7 @@ export type SeasonReliability = {
 /**
  * Reliability by volume, by time and by year of a season's answer.
  *
- * @param dates first and last day of the season, `MM-DD` [-]
+ * @param dates first and last day of the season, `MM-DD`
  * @returns shares, or null where nothing was asked for or no crop stood within the season [-]
  * @source Hashimoto, Stedinger and Loucks, WRR 18 (1982) 14-20; McMahon et al., J. Hydrol. 324 (2006) 359-382 (second-hand)
  */

@@ -116,7 +116,7 @@ function readYears(record: DailyRecord): readonly Span[] {
  * The span with the least rain, the first of equals.
  *
  * @param rain of each day [m]
- * @returns the span, or null of none [-]
+ * @returns the span, or null of none
  */
 export function driestOf(rain: Float64Array, spans: readonly Span[]): Span | null {
   let driest: Span | null = null;

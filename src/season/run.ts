@@ -27,9 +27,8 @@ import { closeWaterings, wantsSecond, waterAgain, waterAll } from "./watering.ts
 /**
  * Runs a season's input over a record.
  *
- * @param stepping how gravity's steps are chosen; left out in use [-]
+ * @param stepping how gravity's steps are chosen; left out in use
  * @returns the answer, or why there is none and at which day [days since 1970-01-01]
- * @source definition; each step names its own
  */
 export function runSeason(
   input: SeasonInput,
@@ -71,9 +70,9 @@ type Days = { readonly first: number; readonly last: number };
 /**
  * Runs days of a prepared run; the account is opened on its first.
  *
- * @param state the run before its first day [-]
- * @param stepping how gravity's steps are chosen [-]
- * @param days first and last of those to be run; all when left out [-]
+ * @param state the run before its first day
+ * @param stepping how gravity's steps are chosen
+ * @param days first and last of those to be run; all when left out
  */
 export function runDays(
   state: SeasonState,

@@ -7,7 +7,7 @@ import type { BedPart, BedRule, LetGo } from "./input.ts";
 /**
  * Whether a bed gets a set amount on set days, so that what it is due is told from the calendar and not from the soil.
  *
- * @returns true where the amount is set [-]
+ * @returns true where the amount is set
  */
 export function isByCalendar(rule: BedRule): boolean {
   return rule.kind === "fixed" || (rule.kind === "weekdays" && rule.volume !== null);
@@ -18,7 +18,7 @@ export function isByCalendar(rule: BedRule): boolean {
  *
  * @param date the day [days since 1970-01-01]
  * @param dayInSeason counted from 1 [day]
- * @returns true on every day by the soil, on its days by the calendar [-]
+ * @returns true on every day by the soil, on its days by the calendar
  */
 export function mayAsk(rule: BedRule, date: number, dayInSeason: number): boolean {
   if (rule.kind === "soil") return true;
@@ -43,10 +43,10 @@ export type LetGoGiven = {
 
 /**
  * Days on which a bed is let go: from its date on, once so many days on end were dry, until the season ends.
+ * Decided on the days before, never on what is to come.
  *
  * @param given rain [m] and the days of the season [day]
- * @returns 1 on each such day; null where the bed is never let go [-]
- * @source definition; decided on the days before, never on what is to come
+ * @returns 1 on each such day; null where the bed is never let go
  */
 export function letGoDays(bed: BedPart, given: LetGoGiven): Uint8Array | null {
   if (!bed.letGo) return null;

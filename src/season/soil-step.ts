@@ -38,13 +38,13 @@ const positive = (depth: number): number => Math.max(0, depth);
 
 /**
  * The root zone of a morning: roots that deepen, or young ones, meet the ground as it is; what leaves leaves it as it is.
+ * Nothing that the ground lacks is made or lost by what grows in it.
  *
  * @param days the bed's crops and ground [m]
  * @param day of the record [day]
  * @param soil what its ground lacks; changed [m]
  * @validity below the roots, and outside the planted part, all ground is alike; what young roots find is first the layer that
  *   dried while the ground was bare
- * @source definition: nothing that the ground lacks is made or lost by what grows in it
  */
 export function moveRoots(days: BedDays, day: number, soil: Soil): void {
   const holds = days.total[day] as number;

@@ -57,7 +57,7 @@ export const handsFor = ({ roundVolume, setUp, attended }: Source, time: number)
 /**
  * A pump and its hose, ready to run.
  *
- * @returns the source, or null where its tank is not there [-]
+ * @returns the source, or null where its tank is not there
  */
 export function pumped(
   part: DeliveryPart,
@@ -90,7 +90,7 @@ export function pumped(
 /**
  * Cans, ready to carry.
  *
- * @returns the source, or null where its tank is not there [-]
+ * @returns the source, or null where its tank is not there
  */
 export function carried(part: CarryPart, tanks: Tanks, spans: Spans): Source | null {
   const tank = tanks.placeOf.get(part.from);

@@ -18,10 +18,10 @@ export type SeasonDates = { readonly start: MonthDay; readonly end: MonthDay };
 
 /**
  * The season that begins in a year.
+ * A last day of 02-29 is 02-28 in a year that has none.
  *
- * @param dates first and last day, `MM-DD` [-]
+ * @param dates first and last day, `MM-DD`
  * @returns day numbers of both, or null where a date is no date [days since 1970-01-01]
- * @source definition; a last day of 02-29 is 02-28 in a year that has none
  */
 function seasonIn(dates: SeasonDates, year: number): { readonly start: number; readonly end: number } | null {
   const [from, until] = [parseMonthDay(dates.start), parseMonthDay(dates.end)];
@@ -60,7 +60,7 @@ function yearsOf(firstDay: number, length: number): readonly number[] {
 /**
  * Seasons that lie wholly in a record.
  *
- * @param dates first and last day, `MM-DD` [-]
+ * @param dates first and last day, `MM-DD`
  * @param firstDay day of element 0 [days since 1970-01-01]
  * @param length days in the record [day]
  */
@@ -75,7 +75,7 @@ export function wholeSeasons(dates: SeasonDates, firstDay: number, length: numbe
 /**
  * Days of a record that are in a season, whole or cut off by the record's ends.
  *
- * @param dates first and last day, `MM-DD` [-]
+ * @param dates first and last day, `MM-DD`
  * @param firstDay day of element 0 [days since 1970-01-01]
  * @param length days in the record [day]
  * @returns day of the season counted from 1, 0 outside [day]

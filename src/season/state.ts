@@ -1,7 +1,7 @@
 // Everything one run holds, put together once from the input and the record; the days then change it in place.
 
+import { feedersOf, fillersOf } from "../network/feeds.ts";
 import type { Network } from "../network/network.ts";
-import { feedersOf, fillersOf } from "../network/water.ts";
 import { WET_DAY } from "../physics/sky-radiation.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { type Batteries, readyBatteries } from "./batteries.ts";
@@ -113,11 +113,11 @@ const byId = <Part extends { readonly id: string }>(parts: readonly Part[]): rea
 /**
  * A run ready for its first day.
  *
- * @param input the season's input; its parts are sorted by id, so that their order changes nothing [-]
- * @param record the daily record, without a gap [-]
+ * @param input the season's input; its parts are sorted by id, so that their order changes nothing
+ * @param record the daily record, without a gap
  * @param eto reference evapotranspiration of each day [m]
- * @param known what a longer record taught of beds; left out where this is the record [-]
- * @param before where the run goes on from days that are over; left out where it begins [-]
+ * @param known what a longer record taught of beds; left out where this is the record
+ * @param before where the run goes on from days that are over; left out where it begins
  * @throws DomainError for a part outside its relations
  */
 export function readyState(

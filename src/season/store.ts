@@ -9,7 +9,7 @@ import { settleOverflow, type Tanks } from "./tanks.ts";
 /**
  * Under `use_first`, lets the day's roof water in before it is drawn; what surely finds no room flows on at once.
  *
- * @param state the run, its beds having asked [-]
+ * @param state the run, its beds having asked
  * @param day of the record [day]
  * @source Jenkins et al. 1978: Y = min(D, V + Q), then V = min(V + Q - Y, S)
  */

@@ -29,7 +29,7 @@ import { bindingOf, sumOfSeasons, totalsOf } from "./totals.ts";
 /**
  * The answer of a finished run.
  *
- * @param state the run after its last day [-]
+ * @param state the run after its last day
  */
 export function summaryOf(state: SeasonState): SeasonAnswer {
   const { ledger } = state;

@@ -4,11 +4,11 @@ import { HOUR } from "../units/constants.ts";
 
 /**
  * How long in full, in effect, a pump has run by a time after the hour of watering.
+ * Straight between whole hours.
  *
  * @param hours full running by the end of each hour, beginning with 0 [s]
  * @param elapsed since the hour of watering [s]
  * @returns full running; level after the last hour [s]
- * @source definition, straight between whole hours
  */
 export function fullTimeBy(hours: readonly number[], elapsed: number): number {
   const last = hours.length - 1;

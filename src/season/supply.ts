@@ -1,7 +1,7 @@
 // The water behind a tank: which tanks give on to it through lines, down to where, and whether those lines can run.
 
+import { waysUp } from "../network/feeds.ts";
 import { type Edge, edgesTo, type Network, runs } from "../network/network.ts";
-import { waysUp } from "../network/water.ts";
 import { volumeAt } from "../physics/vessel.ts";
 import type { LinePart, SeasonInput, TankPart } from "./input.ts";
 import type { Tanks } from "./tanks.ts";

@@ -9,8 +9,8 @@ export type Slots = { season: number; year: number };
 /**
  * A tally of nothing yet.
  *
- * @param seasons whole seasons of the record [-]
- * @param years whole calendar years of the record [-]
+ * @param seasons whole seasons of the record
+ * @param years whole calendar years of the record
  */
 export function newTally(seasons: number, years: number): Tally {
   return { seasons: new Float64Array(seasons + 1), years: new Float64Array(years + 1) };

@@ -1,7 +1,7 @@
 // Tanks and batteries set to what was seen of them, and what was filled in or taken out.
 
+import type { Happened } from "../happened/happened.ts";
 import { volumeAt } from "../physics/vessel.ts";
-import type { Happened } from "./happened.ts";
 import type { TankPart } from "./input.ts";
 import type { SeasonState } from "./state.ts";
 

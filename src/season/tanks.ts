@@ -39,7 +39,7 @@ export type Tanks = {
 /**
  * Tanks ready to run, filled by their start share.
  *
- * @param leftOut gets an overflow that runs in a circle; its water is lost to the ground there [-]
+ * @param leftOut gets an overflow that runs in a circle; its water is lost to the ground there
  */
 export function readyTanks(parts: readonly TankPart[], leftOut: LeftOut[]): Tanks {
   const placeOf = new Map(parts.map((part, place) => [part.id, place]));
@@ -123,7 +123,7 @@ export function surfaceOf(tanks: Tanks, place: number, level: number): number {
 /**
  * Takes overflow in and sends what finds no room on its way, upstream first.
  *
- * @param tanks the tanks; `arriving` is used up [-]
+ * @param tanks the tanks; `arriving` is used up
  * @param keepsFree gives the room that must stay free in a tank [m3]
  */
 export function settleOverflow(tanks: Tanks, keepsFree: Float64Array | null): void {

@@ -1,8 +1,8 @@
 // Today until the hour of watering: between what was noted, and from the last of it on, the lines run.
 
+import type { Happened } from "../happened/happened.ts";
 import { MINUTE } from "../units/constants.ts";
 import { runGravity } from "./gravity.ts";
-import type { Happened } from "./happened.ts";
 import type { SeasonState } from "./state.ts";
 import { settleOverflow } from "./tanks.ts";
 

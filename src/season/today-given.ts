@@ -1,7 +1,7 @@
 // What is known of today.
 
+import type { Happened } from "../happened/happened.ts";
 import type { Drying } from "./coming-days.ts";
-import type { Happened } from "./happened.ts";
 import type { UsualMorning } from "./usual-morning.ts";
 
 /** What is known of today. */
@@ -19,6 +19,8 @@ export type TodayGiven = {
   readonly lastSoaked: Readonly<Record<string, number>>;
   /** All that was noted, in order; of a part that is not in it what is said above. */
   readonly happened?: readonly Happened[];
+  /** Beds that their grower holds back today. */
+  readonly heldBack?: readonly string[];
   /**
    * When a level of today was read of which nobody knows the minute, after midnight [s]: the lines run from what was seen
    * until the hour of watering. Left out: what is told of today is as it stands then.

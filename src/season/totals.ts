@@ -17,7 +17,7 @@ const NOTHING = Object.fromEntries(BOUNDS.map((bound) => [bound, 0])) as Record<
  * The bound with the most, the first of equals.
  *
  * @param sums by bound: short days, or unmet water [any]
- * @returns the bound, or null where there is nothing [-]
+ * @returns the bound, or null where there is nothing
  */
 export function bindingOf(sums: Float64Array): Bound | null {
   let binding = -1;
@@ -29,9 +29,9 @@ export function bindingOf(sums: Float64Array): Bound | null {
 /**
  * Totals of a finished run.
  *
- * @param state the run after its last day [-]
+ * @param state the run after its last day
  * @param autonomy how long full tanks last [s]
- * @param errors of the water and energy accounts [-]
+ * @param errors of the water and energy accounts
  */
 export function totalsOf(
   state: SeasonState,

@@ -35,10 +35,10 @@ function keyOf(input: SeasonInput, date: number): string {
 
 /**
  * The middle of all years of a run on the morning of a date, part by part.
+ * The median over the years of the same run as runSeason, of fewer than ten also of the week around.
  *
  * @param date the day; its year says nothing [days since 1970-01-01]
  * @validity each part by itself: the middle level of one tank and that of another need not have come together
- * @source definition: the median over the years of the same run as runSeason, of fewer than ten also of the week around
  */
 export function usualMorning(input: SeasonInput, record: DailyRecord, date: number): UsualMorning {
   return KEPT_MIDDLE(record, keyOf(input, date), () => middleOf(pastMornings(input, record, date)));

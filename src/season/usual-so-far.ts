@@ -21,11 +21,11 @@ export type UsualSoFar = {
 
 /**
  * The middle of a run's seasons from their first day on.
+ * Medians, each part by itself.
  *
  * @param answer of the input over the record
  * @param days counted from the season's first [day]
  * @returns null where the record has no whole season
- * @source definition: medians, each part by itself
  */
 export function usualSoFar(
   input: SeasonInput,

@@ -60,7 +60,7 @@ const boundNow = (state: SeasonState, bed: Bed, day: number): number =>
  * Whether a bed wants more than the tankful that it got, of a tank that lines fill.
  *
  * @param day of the record [day]
- * @returns true where a second tankful would help [-]
+ * @returns true where a second tankful would help
  */
 export function wantsSecond(state: SeasonState, day: number): boolean {
   if (wantsRest(state)) return true;
@@ -75,7 +75,7 @@ export function wantsSecond(state: SeasonState, day: number): boolean {
 /**
  * Serves a second tankful to every bed whose first was too little, from tanks that are full again.
  *
- * @param state the run, its lines having run since the watering [-]
+ * @param state the run, its lines having run since the watering
  * @param day of the record [day]
  * @param dark time from the watering for which its lines have run [s]
  */
@@ -122,7 +122,7 @@ function secondTankful(state: SeasonState, bed: Bed, day: number, dark: number):
 /**
  * Closes the day's waterings: what was given, and what a short one lacked.
  *
- * @param state the run, after the last watering of the day [-]
+ * @param state the run, after the last watering of the day
  * @param day of the record [day]
  */
 export function closeWaterings(state: SeasonState, day: number): void {

@@ -21,7 +21,7 @@ export function meanYearlyEto(eto: Float64Array, firstDay: number): number | nul
  *
  * @param eto of each day [m]
  * @param firstDay day of element 0 [days since 1970-01-01]
- * @param dates first and last day of the season, `MM-DD` [-]
+ * @param dates first and last day of the season, `MM-DD`
  * @returns the 0.9 quantile of the seasons' highest ten-day means; null without a whole season [m]
  */
 export function peakDayEto(eto: Float64Array, firstDay: number, dates: SeasonDates): number | null {

@@ -5,15 +5,18 @@ import { DomainError } from "../physics/domain-error.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { weekday } from "../units/calendar.ts";
 import type { SeasonFailure } from "./answer.ts";
+import { type BedTanks, tanksOf } from "./bed-tanks.ts";
 import type { Bed } from "./beds.ts";
 import { dryWeather } from "./coming-days.ts";
 import { type DayLine, linesOf, type Refusal, refusalsOf } from "./day-lines.ts";
 import { type BedDay, newLog, type Portion } from "./day-log.ts";
 import { type Forecast, NO_FORECAST } from "./forecast.ts";
 import { STEPPING } from "./gravity.ts";
+import { holdingBack } from "./held-today.ts";
 import type { SeasonInput } from "./input.ts";
 import { goingOn, type Weather } from "./moment.ts";
 import { assumedOf, dryDay, knownBeds, momentToday, type TodayGiven, type Usual } from "./moment-today.ts";
+import type { CropNote } from "./noted-crops.ts";
 import { type Opening, openings } from "./openings.ts";
 import { owedToday } from "./owed.ts";
 import { type Wanted, wantedWaterings } from "./planned-waterings.ts";
@@ -30,8 +33,8 @@ export type WeekGiven = TodayGiven & {
   readonly days: number;
   /** Heat of it is counted on, rain is not: what comes is a gift. */
   readonly forecast?: Forecast;
-  /** Beds that its grower holds back today. */
-  readonly heldBack?: readonly string[];
+  /** What was planted and pulled up by the notes, in order: the input's beds are to grow it (withCropNotes). */
+  readonly crops?: readonly CropNote[];
   /** How far off dips are [m]: odds start from as many mornings. */
   readonly dipDoubt?: number;
 };
@@ -69,6 +72,7 @@ export type BedWeek = {
   /** Mean of what is asked for each time [m3], and what that takes by each of its sources alone; null and none: nothing. */
   readonly each: number | null;
   readonly ways: readonly Way[];
+  readonly tanks: BedTanks;
   readonly asked: number;
   readonly given: number;
   readonly outlook: Outlook;
@@ -88,14 +92,16 @@ export type WeekAnswer = {
   readonly refused: readonly Refusal[];
   /** Hoses to be opened today. */
   readonly opens: readonly Opening[];
+  /** The tank of each delivery or carry that waters a bed, by its id. */
+  readonly tankBy: Readonly<Record<string, string>>;
 };
 
 /**
  * The plan of the coming days, were there no rain.
+ * The same day as in runSeason, from the whole state of this morning on.
  *
- * @returns each bed's days, or why there are none [-]
+ * @returns each bed's days, or why there are none
  * @validity no rain comes from today on
- * @source definition: the same day as in runSeason, from the whole state of this morning on
  */
 export function weekPlan(
   input: SeasonInput,
@@ -127,23 +133,15 @@ export function weekPlan(
       lines: linesOf(beds),
       refused: refusalsOf(beds),
       opens: opensToday(whole, given, usual, weather, asking),
+      tankBy: Object.fromEntries(
+        state.sources.map(({ id, tank }) => [id, state.tanks.parts[tank]?.id ?? ""]),
+      ),
       beds: [...beds].sort((a, b) => (a.id < b.id ? -1 : 1)),
     };
   } catch (error) {
     if (error instanceof DomainError) return { failed: error.message, at: null };
     throw error;
   }
-}
-
-/** A day on which some beds get nothing; the others stand back for each other as ever. */
-function holdingBack({ beds }: SeasonState, held: readonly string[], run: () => void): void {
-  const own = beds.filter(({ part }) => held.includes(part.id));
-  for (const bed of own) {
-    // Refused on the one day that is run: what would be kept is not asked.
-    bed.hold = { kept: [], above: 0, refused: 1, served: 0 };
-  }
-  run();
-  for (const bed of own) bed.hold = null;
 }
 
 /** Hoses to be opened, by how the tanks were seen last: from then on the lines are taken to run. */
@@ -214,6 +212,7 @@ function bedWeek(state: SeasonState, bed: Bed, start: Start, from: number): BedW
     waterings,
     each: start.each,
     ways: start.ways,
+    tanks: tanksOf(state, bed),
     asked,
     given,
     outlook: outlookOf(asked, given),

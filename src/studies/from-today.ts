@@ -5,6 +5,7 @@ import type { DailyRecord } from "../rainfall/record.ts";
 import type { SeasonFailure } from "../season/answer.ts";
 import { fromToday, type Members } from "../season/from-today.ts";
 import type { SeasonInput } from "../season/input.ts";
+import { withCropNotes } from "../season/noted-crops.ts";
 import type { FromToday } from "../season/odds.ts";
 import { type WeekAnswer, type WeekGiven, weekPlan } from "../season/week-plan.ts";
 import { isMadeUpKey, madeUpRecord } from "./made-up-records.ts";
@@ -19,8 +20,9 @@ type Asked = { readonly plan: SeasonInput; readonly given: WeekGiven; readonly r
 
 /** What is asked of the season: nothing where there is no plan of it, no record or no day. */
 export function askedOf({ results }: Whole, records: readonly DailyRecord[]) {
-  const plan = valueIn(results.get("season.plan")) as SeasonInput | null;
+  const sheet = valueIn(results.get("season.plan")) as SeasonInput | null;
   const given = valueIn(results.get("season.week_given")) as WeekGiven | null;
+  const plan = sheet && withCropNotes(sheet, given?.crops ?? []);
   const key = wordIn(results.get("weather.record_in_use"));
   const record = records.find((one) => one.key === key) ?? (isMadeUpKey(key) ? madeUpRecord(key) : null);
   return { plan, given, record };

@@ -129,6 +129,8 @@ export function axisIn(axis: Axis, unit: string): Axis {
 export function axisHolding(axis: Axis, row: TurnedRow, si: number | string | null): Axis {
   if (axis.form !== "number" || row.row !== "given" || typeof si !== "number") return axis;
   const { low, high, unit } = axis.scale;
+  // What is refused needs no room: nothing is worked out from it.
+  if (si < (row.min ?? si) || si > (row.max ?? si)) return axis;
   const value = fromSi(si, unit);
   const off = value < low ? low - value : value - high;
   if (off <= Math.abs(high) * 1e-9) return axis;

@@ -11,8 +11,8 @@ export type AnswerAt = (values: readonly number[]) => Promise<readonly (number |
 export type WorkedBack =
   /** As it stands, the wish is met. */
   | { readonly state: "already"; readonly answer: number }
-  /** No value of the scale meets it; `best` comes nearest, null where there is no answer at all. */
-  | { readonly state: "never"; readonly best: Met | null }
+  /** No value of the scale meets it; `best` comes nearest, null where there is no answer at all. `still`: the number moves nothing. */
+  | { readonly state: "never"; readonly best: Met | null; readonly still: boolean }
   /** Values from which on it is met, the nearest to the present one first. */
   | { readonly state: "found"; readonly nearest: Met; readonly others: readonly Met[] };
 
@@ -218,7 +218,8 @@ function bestOf(wish: Wish, looks: readonly Look[]): Met | null {
  * target; of whole numbers, the next one does not meet it.
  *
  * @param present value now, in the scale's unit
- * @validity an answer that meets the wish only between two of 129 values, without coming nearer beside them, is not seen
+ * @validity an answer that meets the wish only between two of 129 values, without coming nearer beside them, is not seen;
+ *   nor one that is the same at all of the first 33 and moves only between two of them
  */
 export async function workBack(
   answerAt: AnswerAt,
@@ -231,12 +232,15 @@ export async function workBack(
   if (now && now.answer !== null && slackOf(wish, now.answer) >= 0)
     return { state: "already", answer: now.answer };
   let looks = await ask(firstValues(scale, present));
+  // What is the same at every first look is not moved by it: no closer look is worth its wait.
+  if (looks.every(({ answer }) => answer === looks[0]?.answer))
+    return { state: "never", best: bestOf(wish, looks), still: true };
   const isMet = () => looks.some(({ answer }) => slackOf(wish, answer) >= 0);
   if (!isMet()) looks = await closerLook(ask, scale, wish, looks);
-  if (!isMet()) return { state: "never", best: bestOf(wish, looks) };
+  if (!isMet()) return { state: "never", best: bestOf(wish, looks), still: false };
   const found = await edges(ask, scale, wish, looks);
   const away = ({ value }: Met) => Math.abs(placeOn(scale, value) - placeOn(scale, present));
   const [nearest, ...others] = [...found].sort((a, b) => away(a) - away(b));
-  if (!nearest) return { state: "never", best: bestOf(wish, looks) };
+  if (!nearest) return { state: "never", best: bestOf(wish, looks), still: false };
   return { state: "found", nearest, others };
 }

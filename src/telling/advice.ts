@@ -98,8 +98,11 @@ function reasonOf(advice: Advice, titleOf: TitleOf, show: Show): string {
   return bed === null ? "" : `Held back, ${titleOf(bed)} loses more than the others gain.`;
 }
 
-function leadOf({ tie, advised, choices }: Advice, titleOf: TitleOf): ToldAdvice["lead"] {
+type Lead = ToldAdvice["lead"];
+
+function leadOf({ tie, advised, choices, asking }: Advice, titleOf: TitleOf): Lead {
   const beds = listed((choices.find(({ choice }) => choice === advised)?.beds ?? []).map(titleOf));
+  if (asking.length === 0) return laterLead(tie ? "tie" : advised, beds);
   const rest = advised === "hold_back" ? `from ${beds}.` : `${beds}.`;
   // Of a tie what the rule does anyway.
   if (tie) {
@@ -112,6 +115,17 @@ function leadOf({ tie, advised, choices }: Advice, titleOf: TitleOf): ToldAdvice
   }
   if (advised === "water_all") return { what: "Water all.", rest: "" };
   return { what: advised === "hold_back" ? "Hold back" : "Give up", rest };
+}
+
+/** Of a day on which nothing asks: what to do at the next watering. */
+function laterLead(advised: ChoiceName | "tie", beds: string): Lead {
+  const next = {
+    tie: "no telling what is best at the next watering.",
+    water_all: "water all when they ask.",
+    hold_back: `hold back from ${beds} at the next watering.`,
+    give_up: `give up ${beds}.`,
+  };
+  return { what: "Nothing asks today;", rest: next[advised] };
 }
 
 function restsOf({ kind, years }: Advice, hasForecast: boolean): string {

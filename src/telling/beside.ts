@@ -2,8 +2,8 @@
 // reckoned beside the full tanks, names beside what is left out.
 
 import { tankOf } from "../network/beds.ts";
+import { feedsTank } from "../network/feeds.ts";
 import { idsOf } from "../network/network.ts";
-import { feedsTank } from "../network/water.ts";
 import {
   type Asked,
   networkOfSheet,

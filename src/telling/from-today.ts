@@ -22,7 +22,8 @@ const counted = (count: number): string => WORDS[count] ?? String(count);
 const toEnd = (date: number | null): string => (date === null ? "the season's end" : dayWords(date));
 
 /** Rank of the day that is named as one in ten. */
-const worstOf = ({ members }: Odds): number => Math.max(1, Math.floor((members + 1) / 10 + 1e-9));
+const worstOf = ({ members }: Pick<Odds, "members">): number =>
+  Math.max(1, Math.floor((members + 1) / 10 + 1e-9));
 
 const SHORT_NOW = "A bed is short today, whatever the weather.";
 const TO_END_DRY = "Lasts to the season's end, even without rain.";
@@ -128,6 +129,33 @@ export function lastsInShort(from: FromToday): LastsInShort {
   return inShort(usual.short, `In usual weather; to ${dayWords(dry.short)} without rain.`, "about");
 }
 
+function emptyOdds({ members, empty, ahead }: Odds): string {
+  const never = ahead.filter((run) => run.empty === null).length;
+  if (never === members) return `The tanks are not empty before the season's end ${EVERY_YEAR}.`;
+  const worst = worstOf({ members });
+  const name = worst === 1 ? `the worst of ${members}` : `the ${counted(worst)} worst of ${members}`;
+  const low =
+    empty.oneInTen === null
+      ? `in ${members - never} of ${members} they are`
+      : `in ${name} by ${dayWords(empty.oneInTen)}`;
+  return empty.half === null
+    ? `In a middling year the tanks are not empty before the season's end; ${low}.`
+    : `The tanks are empty by ${dayWords(empty.half)} in a middling year, ${low}.`;
+}
+
+/** When next to nothing is left in reach of the beds: "The tanks are empty by Aug 20 in a middling year, ..." */
+export function emptySaid(from: FromToday): string {
+  if (from.kind === "out_of_season") return "";
+  if (from.kind === "odds") return emptyOdds(from);
+  const { usual, dry } = from;
+  if (dry.empty === null) return "The tanks are not empty before the season's end, even without rain.";
+  const without = `by ${dayWords(dry.empty)} without rain`;
+  if (usual === dry) return `The tanks are empty ${without}.`;
+  return usual.empty === null
+    ? `In usual weather the tanks are not empty before the season's end; ${without} they are.`
+    : `The tanks are empty by about ${dayWords(usual.empty)} in usual weather, ${without}.`;
+}
+
 /** "So far 5 of 20 years."; nothing once all are in. */
 export function soFarSaid(from: FromToday): string {
   if (from.kind !== "odds" || from.awaited === 0) return "";
@@ -174,32 +202,55 @@ function weatherSaid(from: FromToday): readonly string[] {
       ];
 }
 
-/** What the answer rests on, a sentence each. */
-export function restsOn(from: FromToday, titleOf: (id: string) => string): readonly string[] {
-  const { tanks, beds, batteries } = from.assumed;
-  const parts = [...tanks, ...beds, ...batteries].map(titleOf);
-  const assumed =
-    parts.length === 0
-      ? []
-      : [`Not noted lately, so taken as on this day in a middling year: ${listed(parts)}.`];
-  const { leftOut } = from.assumed;
-  const wrong =
-    leftOut.length === 0
-      ? []
-      : [`Left out, because something is wrong with it: ${listed(leftOut.map(titleOf))}.`];
-  return [...wrong, ...weatherSaid(from), ...assumed];
+const oneOrMore = (titles: readonly string[], said: (all: string) => string): readonly string[] =>
+  titles.length === 0 ? [] : [said(listed(titles))];
+
+/** What was taken for rain that nobody measured since the first note that counts. */
+function rainSaid({ assumed: { rain } }: FromToday): readonly string[] {
+  if (!rain) return [];
+  const { first, last, year, madeUp } = rain;
+  const days = first === last ? dayWords(first) : `${dayWords(first)} to ${dayWords(last)}`;
+  const as =
+    year === null
+      ? "as dry"
+      : madeUp
+        ? "as in a middling year of the made-up weather"
+        : `as in ${year}, a middling year for those days`;
+  return [`No rain of ${days} was measured or noted: taken ${as}.`];
 }
 
-/** By which rule the beds are watered from today on. */
+/** What the answer rests on, a sentence each. */
+export function restsOn(from: FromToday, titleOf: (id: string) => string): readonly string[] {
+  const { tanks, beds, batteries, leftOut } = from.assumed;
+  const wrong = oneOrMore(
+    leftOut.map(titleOf),
+    (all) => `Left out, because something is wrong with it: ${all}.`,
+  );
+  // Nothing is reckoned from this morning on.
+  if (from.kind === "out_of_season") return wrong;
+  return [
+    ...wrong,
+    ...weatherSaid(from),
+    ...oneOrMore(
+      [...tanks, ...beds, ...batteries].map(titleOf),
+      (all) => `Not noted lately, so taken as on this day in a middling year: ${all}.`,
+    ),
+    ...rainSaid(from),
+  ];
+}
+
+/** By which rule the beds are watered from today on; the titles of those that get nothing today, as one noted. */
 export function ruleSaid(
   beds: readonly { readonly title: string; readonly when: string }[],
   hold: number,
+  heldToday: readonly string[],
 ): string {
   const kept =
     hold > 0 && beds.length > 1
       ? ` A bed waits where less than ${hold} days' water would be left for those before it.`
       : "";
-  return `As the sheet waters: ${beds.map(({ title, when }) => `${title} when ${when}`).join("; ")}.${kept}`;
+  const today = heldToday.length === 0 ? "" : ` Held back today, as you noted: ${listed(heldToday)}.`;
+  return `As the sheet waters: ${beds.map(({ title, when }) => `${title} when ${when}`).join("; ")}.${kept}${today}`;
 }
 
 /** What one expects of the coming days, as it stands in the runs. */

@@ -29,8 +29,13 @@ export function frostSaid(frosts: Frosts): string {
   const day = dayWords(oneInTen);
   if (madeUp)
     return `By about ${day}, in made-up weather: say on The sky when it first freezes here. ${SOONER}`;
-  const earlier = sooner === 0 ? "none" : String(sooner);
-  return `By ${day}: in ${earlier} of the ${winters} winters on record it froze sooner. ${SOONER}`;
+  const known =
+    winters === 1
+      ? `it froze that day in the one winter on record`
+      : sooner === 0
+        ? `in ${winters} winters on record it never froze sooner`
+        : `in ${sooner} of ${winters} winters on record it froze sooner`;
+  return `By ${day}: ${known}. ${SOONER}`;
 }
 
 /** `MM-DD`, or null where no day is known. */

@@ -1,8 +1,8 @@
 // What stands under the lead: of what applies, in a fixed order, the first three.
 
+import { feedsTank } from "../network/feeds.ts";
 import { idsOf } from "../network/network.ts";
 import { driverOf } from "../network/power.ts";
-import { feedsTank } from "../network/water.ts";
 import {
   type Asked,
   counted,

@@ -12,10 +12,10 @@ export type PrintedBed = {
   readonly from: string;
 };
 
-/** "12 gal every 3 days, by Pump; in the week from 2021-07-03 on Tuesday". */
+/** "12 gal every 3 days, by Pump; in the week from 2021-07-03 it wants water on Tuesday". */
 export function printedWatering({ volume, every, by, days, from }: PrintedBed): string {
   const usual = `${volume} every ${every}, by ${by || "nobody yet"}`;
-  return days === "" ? usual : `${usual}; in the week from ${from} on ${days}`;
+  return days === "" ? usual : `${usual}; in the week from ${from} it wants water on ${days}`;
 }
 
 type MadeBy = { readonly datum: string; readonly madeBy: string; readonly madeOn: string };

@@ -84,7 +84,8 @@ function tankRows(
       {
         what: titleOf(id),
         noted: `lowest dip ${show(own.amount, "depth")}, dipped on ${wholeDays(own.days)}`,
-        expected: `lowest ${show(lowest, "depth")}`,
+        // A dip may be of a tank that was just emptied; the run's levels are those of evenings, once the lines have run.
+        expected: `${show(lowest, "depth")} on the lowest evening, refilled`,
       },
     ];
   });

@@ -1,11 +1,13 @@
 // What to water today and in the week, in words: the same on the screen, on paper and on the command line.
 
 import type { Bound, Driver } from "../network/bounds.ts";
+import type { BedTanks } from "../season/bed-tanks.ts";
 import { hoursOf, type TimedGo } from "../season/day-hours.ts";
 import type { DayLine, Go, Refusal } from "../season/day-lines.ts";
 import type { Opening } from "../season/openings.ts";
 import { clockText } from "../units/clock.ts";
 import type { Show } from "./bed-day.ts";
+import { namedTanks } from "./named-tanks.ts";
 import { whyShort } from "./words/bounds.ts";
 import { listed } from "./words/lists.ts";
 
@@ -15,6 +17,9 @@ export type Voice = {
   readonly locale: string;
   readonly titleOf: (id: string) => string;
   readonly driverOf: (bed: string) => Driver;
+  /** Where a bed's water comes from, and the tank of a delivery or carry; undefined: not known. */
+  readonly tanksOf: (bed: string) => BedTanks | undefined;
+  readonly tankBy: (by: string) => string | undefined;
 };
 
 /** What is told of a plan. */
@@ -47,11 +52,18 @@ function meansOf({ by, time, trips }: Go, { show, titleOf }: Voice): string {
   return `${titleOf(by)}${rounds}, ${show(time, "duration")}`;
 }
 
-const whyOf = (bed: string, why: Bound | null, { driverOf }: Voice): string => whyShort(why, driverOf(bed));
+const whyOf = (bed: string, why: Bound | null, { driverOf, tanksOf, titleOf }: Voice): string =>
+  whyShort(why, driverOf(bed), namedTanks(tanksOf(bed), titleOf));
 
-/** "the tub fills" is waited for. */
-const waitWords = (seconds: number, { show }: Voice): string =>
-  `wait ${show(seconds, "duration")}, the tank fills`;
+/** The tank by its title. */
+function tankWords(by: string, { tankBy, titleOf }: Voice): string {
+  const tank = tankBy(by);
+  return tank === undefined ? "the tank" : titleOf(tank);
+}
+
+/** "wait 2 h for Tub by the tunnel to fill" */
+const waitWords = ({ go, filling }: TimedGo, voice: Voice): string =>
+  `wait ${voice.show(filling, "duration")} for ${tankWords(go.by, voice)} to fill`;
 
 /** "Tub by the tunnel at 1.5 in, full 1 h 50 min later". */
 export const openWords = ({ tank, level, time }: Opening, { show, titleOf }: Voice): string =>
@@ -65,11 +77,12 @@ export const refusalWords = ({ bed, asked, why }: Refusal, voice: Voice): string
 
 /** "Long bed: 65 of 110 gal: 23 gal with Pump and wand, 6 min; 42 gal 2 h later with ..." */
 export function lineWords(line: DayLine, voice: Voice): string {
-  const goes = line.goes.map((go) =>
-    go.wait > 0
-      ? `${voice.show(go.volume, "volume")} ${voice.show(go.wait, "duration")} later with ${meansOf(go, voice)}`
-      : `${line.goes.length > 1 ? `${voice.show(go.volume, "volume")} ` : ""}with ${meansOf(go, voice)}`,
-  );
+  const isOne = line.goes.length === 1;
+  const goes = line.goes.map((go) => {
+    const amount = isOne ? "" : `${voice.show(go.volume, "volume")} `;
+    const later = go.wait > 0 ? `${voice.show(go.wait, "duration")} later ` : "";
+    return `${amount}${later}with ${meansOf(go, voice)}`;
+  });
   const why = line.why === null ? "" : ` (${whyOf(line.bed, line.why, voice)})`;
   const parts = line.goes.length > 1 ? `: ${goes.join("; ")}` : ` ${goes.join("")}`;
   return `${voice.titleOf(line.bed)}: ${amountOf(line, voice.show)}${parts}${why}`;
@@ -88,7 +101,7 @@ export const NO_BED_LEFT = "No bed is left to speak of: see what is wrong on the
 /** How many beds are named one by one. */
 const NAMED = 3;
 
-/** "Today Long bed, 75 gal in two goes: Tub by the tunnel gives 42 gal at once." */
+/** "Today Long bed, 75 gal in two goes: 42 gal at once from Tub by the tunnel." */
 export function leadOf({ lines, refused, opens }: ToldPlan, today: number, voice: Voice): string {
   const own = lines.filter(({ day }) => day === today);
   const [only] = own;
@@ -107,7 +120,8 @@ export function leadOf({ lines, refused, opens }: ToldPlan, today: number, voice
   const said = `Today ${voice.titleOf(only.bed)}, ${amountOf(only, voice.show)}`;
   if (only.tankfuls > 1) {
     const [first] = only.goes;
-    return `${said} in ${counted(only.tankfuls)} goes: the tank gives ${voice.show(first?.volume ?? 0, "volume")} at once.`;
+    const from = first ? ` from ${tankWords(first.by, voice)}` : "";
+    return `${said} in ${counted(only.tankfuls)} goes: ${voice.show(first?.volume ?? 0, "volume")} at once${from}.`;
   }
   if (only.why !== null) return `${said}: ${whyOf(only.bed, only.why, voice)}.`;
   return opens.length > 0 ? `${said}, once the hose has filled the tank.` : `${said}.`;
@@ -153,7 +167,7 @@ function rowsOf(goes: readonly TimedGo[], refused: readonly Refusal[], voice: Vo
     const short = isLast && line.why !== null ? `; ${whyOf(line.bed, line.why, voice)}` : "";
     const amount = line.goes.length === 1 ? amountOf(line, voice.show) : voice.show(go.volume, "volume");
     const all = short !== "" && line.goes.length > 1 ? `; ${amountOf(line, voice.show)} in all` : "";
-    const wait = filling > 0 ? [{ kind: "wait" as const, said: waitWords(filling, voice) }] : [];
+    const wait = filling > 0 ? [{ kind: "wait" as const, said: waitWords(timed, voice) }] : [];
     return [...wait, { kind: "go", at: from, timed, amount, said: `${meansOf(go, voice)}${all}${short}` }];
   });
   return [...rows, ...refused.map((one) => ({ kind: "none" as const, said: refusalWords(one, voice) }))];

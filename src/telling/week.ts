@@ -3,6 +3,7 @@
 import type { Driver } from "../network/bounds.ts";
 import type { BedWeek } from "../season/week-plan.ts";
 import type { Show } from "./bed-day.ts";
+import { namedTanks } from "./named-tanks.ts";
 import { whyShort } from "./words/bounds.ts";
 import { listed, perhapsListed } from "./words/lists.ts";
 
@@ -12,9 +13,10 @@ export type ToldWeek = Omit<BedWeek, "days"> & { readonly driver: Driver };
 type Way = BedWeek["ways"][number];
 
 /** Whether there is enough for all of it. */
-export function outlookWords({ outlook, asked, given, bound, driver }: ToldWeek, show: Show): string {
+export function outlookWords(week: ToldWeek, show: Show, titleOf: (id: string) => string): string {
+  const { outlook, asked, given, bound, driver } = week;
   if (outlook === "all") return "There is enough for all of it.";
-  const why = whyShort(bound, driver);
+  const why = whyShort(bound, driver, namedTanks(week.tanks, titleOf));
   if (outlook === "none") return `There will be nothing for it: ${why}.`;
   const [has, wants] = [show(given, "volume"), show(asked, "volume")];
   return has === wants
@@ -41,13 +43,14 @@ type Headline = {
   readonly cans: string;
 };
 
-/** "Tuesday and Friday, 12 gal each: 4 min with the pump or 6 cans". */
+/** "Tuesday and Friday, 12 gal each: 4 min with the pump or 6 cans"; where there is not so much it promises none of it. */
 export function headline({ week, titleOf, weekdays, cans }: Headline, show: Show): string {
   const own = week.ways.map((way) => wayWords(way, titleOf(way.id), show));
   const byCan = week.ways.some(({ trips }) => trips > 0);
   const ways = perhapsListed(byCan ? own : [...own, things(cans, "can")]);
   const each = week.each === null ? "" : show(week.each, "volume");
-  return `${weekdays}, ${each}${week.waterings.length > 1 ? " each" : ""}: ${ways}`;
+  const wish = week.outlook === "all" ? "" : "With enough water: ";
+  return `${wish}${weekdays}, ${each}${week.waterings.length > 1 ? " each" : ""}: ${ways}`;
 }
 
 export const asksNothing = ({ lacks }: ToldWeek, show: Show): string =>

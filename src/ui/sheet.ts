@@ -123,6 +123,8 @@ export type Sheet = {
   readonly typed: (field: string) => string | null;
   readonly edit: Edits;
   readonly keep: Keeping;
+  /** The same sheet for drawings and charts: it wakes them once an edit's own numbers have been painted. */
+  readonly late: () => Sheet;
 };
 
 export type Edits = {

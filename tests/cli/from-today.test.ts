@@ -63,7 +63,7 @@ describe("Larkspur Bank on 2020-07-20, 20 in in the totes, 1.5 in in the tub, th
     expect(today[0]).toMatchObject({ bed: "long_bed", by: "wand", tankfuls: 1, trips: 0, waits: [] });
     expect(today[0].volume / GALLON).toBeCloseTo(TUBFUL, 1);
     expect(today[0].time).toBeCloseTo(TUBFUL * SECONDS_A_GALLON, -1);
-    expect(today[0].why).toContain("the small tank is not full again in time");
+    expect(today[0].why).toContain("the refill of Tub by the tunnel comes too late");
     const lines = week as readonly Line[];
     expect(lines.slice(0, 2).map(({ day, bed }) => `${day} ${bed}`)).toEqual([
       "2020-07-20 long_bed",
@@ -152,6 +152,29 @@ test("tells odds of a record of its own, and that four years are few", async () 
   const answer = await fromToday(...SEATTLE, ...SEEN, ...CHARGED, "--set", "tub.level_today=20 in");
   expect(answer).toMatchObject({ kind: "odds", short_from: { members: 20 }, assumed: [] });
   expect(answer.said.join(" ")).toContain("four years of weather are known: each counts five times");
+});
+
+test("tells of beds that get nothing, of empty tanks, of the rule and of the forecast", async () => {
+  const dry = ["--set", "totes.level_today=2 in", "--set", "tub.level_today=0 in"];
+  const { refused, short_from, empty_from, season_end } = await fromToday(...SEATTLE, ...SEEN, ...dry);
+  expect(refused[0]).toMatchObject({ day: "2020-07-20", bed: "long_bed", asked: expect.any(Number) });
+  expect(refused[0].why).toContain("gets none of its");
+  for (const day of [...Object.values(short_from), ...Object.values(empty_from)])
+    if (typeof day === "string") expect(day < season_end).toBe(true);
+  const words = ["--today", "2020-07-20", "--from-today", ...SEATTLE, ...SEEN, ...dry];
+  const { stdout } = await run(DEMO, ...words, "--forecast", "2020-07-22=1 in 80 %");
+  expect(stdout).toMatch(/^The tanks are empty by \w+ \d+ in a middling year/m);
+  expect(stdout).toMatch(/^As the sheet waters: /m);
+  expect(stdout).toContain("Your own forecast stands for Jul 22: 1\u00a0in in 80\u00a0% of the years.");
+});
+
+test("on the season's last day nothing comes before its end", async () => {
+  const { season_end } = await fromToday();
+  const { status, stdout } = await run(DEMO, "--today", season_end, "--from-today", "--json", ...SEATTLE);
+  const { short_from, empty_from } = JSON.parse(stdout).from_today;
+  expect(status).toBe(0);
+  for (const part of [short_from, empty_from])
+    expect([part.one_in_ten, part.half, part.nine_in_ten]).toEqual([null, null, null]);
 });
 
 test("says of what was never noted that it is taken as usual", async () => {

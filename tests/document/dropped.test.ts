@@ -3,8 +3,8 @@ import {
   commit,
   dropped,
   redoLabel,
-  seal,
   startHistory,
+  stepEnded,
   undo,
   undoLabel,
 } from "../../src/document/history.ts";
@@ -23,14 +23,14 @@ describe("a number put back as if it had not been turned", () => {
   });
 
   test("leaves what was done before it", () => {
-    const before = seal(commit(startHistory("265 gal"), "275 gal", { label: "Before" }));
+    const before = stepEnded(commit(startHistory("265 gal"), "275 gal", { label: "Before" }));
     const back = dropped(turned(before));
     expect([back.present, undoLabel(back)]).toEqual(["275 gal", "Before"]);
     expect(undo(back).present).toBe("265 gal");
   });
 
   test("does nothing once it was put down", () => {
-    const down = seal(turned());
+    const down = stepEnded(turned());
     expect(dropped(down)).toBe(down);
     expect(dropped(startHistory("275 gal")).present).toBe("275 gal");
   });

@@ -8,8 +8,8 @@ import {
   type History,
   redo,
   redoLabel,
-  seal,
   startHistory,
+  stepEnded,
   undo,
   undoLabel,
 } from "../../src/document/history.ts";
@@ -41,7 +41,7 @@ test("edits with one key are undone together, until sealed, undone, or another c
   for (const document of ["b", "c", "d"]) history = done(history, document, "slider");
   expect(undo(history).present).toBe("a");
   expect(undoLabel(history)).toBe("to d");
-  history = done(seal(history), "e", "slider");
+  history = done(stepEnded(history), "e", "slider");
   expect(undo(history).present).toBe("d");
   history = done(done(history, "f", "other"), "g", "slider");
   expect(undo(history).present).toBe("f");

@@ -39,7 +39,7 @@ test("a bigger tank: what moved says what it was beside itself, what did not say
   expect(before.every((text) => text.endsWith("| "))).toBe(true);
   await type(page, "totes.capacity", "400 gal");
   const after = await numbers(page);
-  expect(await lead(page)).toMatch(/^Short in \d+ of 20 (was \d+ )?made-up seasons/);
+  await expect.poll(() => lead(page)).toMatch(/^Short in \d+ of 20 (was \d+ )?made-up seasons/);
   expect(after).toHaveLength(before.length);
   after.forEach((text, at) => {
     const [now = "", was = ""] = text.split(" | ");
@@ -50,9 +50,9 @@ test("a bigger tank: what moved says what it was beside itself, what did not say
   expect(after.some((text) => !text.endsWith("| "))).toBe(true);
   await page.getByRole("button", { name: /^Undo/ }).click();
   await settled(page);
-  expect((await numbers(page)).map((text) => text.split(" | ")[0])).toEqual(
-    before.map((text) => text.split(" | ")[0]),
-  );
+  await expect
+    .poll(async () => (await numbers(page)).map((text) => text.split(" | ")[0]))
+    .toEqual(before.map((text) => text.split(" | ")[0]));
   // A color is nothing that the answers hang on.
   await page.evaluate(() => getSelection()?.removeAllRanges());
   expect(complaints).toEqual([]);
@@ -68,13 +68,13 @@ test("a number is pressed: its working opens where it stands, with share and dri
   await working.waitFor();
   const box = await working.boundingBox();
   expect(Math.abs((box?.y ?? 0) - (place?.y ?? 0) - (place?.height ?? 0))).toBeLessThan(20);
-  expect(plain(await working.innerText())).toMatch(
-    /In the driest year on record, \d{4}, .*of what they would have used/,
-  );
-  expect(await number.getAttribute("aria-expanded")).toBe("true");
+  await expect
+    .poll(async () => plain(await working.innerText()))
+    .toMatch(/In the driest year on record, \d{4}, .*of what they would have used/);
+  await expect.poll(() => number.getAttribute("aria-expanded")).toBe("true");
   await page.keyboard.press("Escape");
   await working.waitFor({ state: "detached" });
-  expect(await number.evaluate((element) => element === document.activeElement)).toBe(true);
+  await expect.poll(() => number.evaluate((element) => element === document.activeElement)).toBe(true);
   expect(complaints).toEqual([]);
   await context.close();
 });
@@ -84,7 +84,7 @@ test("an empty sheet asks what there is, and takes a file", async () => {
   await tool(page, "Worksheets");
   await page.getByRole("button", { name: /An empty one/ }).click();
   await settled(page);
-  expect(await lead(page)).toBe("Nothing is here yet. Say what there is, from the roof down.");
+  await expect.poll(() => lead(page)).toBe("Nothing is here yet. Say what there is, from the roof down.");
   await page.locator(".answers").getByRole("button", { name: "What is there?" }).waitFor();
   await page.locator(".answers").getByLabel("Open a file").waitFor({ state: "attached" });
   expect(complaints).toEqual([]);
@@ -94,9 +94,9 @@ test("an empty sheet asks what there is, and takes a file", async () => {
 test("somebody new is told what it is about, until a number is changed", async () => {
   const { page, context, complaints } = await open(browser);
   const told = page.locator(".first-visit");
-  expect(plain(await told.innerText())).toMatch(
-    /^How long does roof rain carry the beds\? This is a made-up place\. Start my own/,
-  );
+  await expect
+    .poll(async () => plain(await told.innerText()))
+    .toMatch(/^How long does roof rain carry the beds\? This is a made-up place\. Start my own/);
   await type(page, "totes.capacity", "300 gal");
   await told.waitFor({ state: "detached" });
   expect(complaints).toEqual([]);
@@ -107,11 +107,15 @@ test("a bed without a length stops the answers: the lead says which and leads th
   const { page, context, complaints } = await open(browser);
   await type(page, "long_bed.length", "0 ft");
   await page.locator("h1.lead", { hasText: "is left out" }).waitFor();
-  expect(await lead(page)).toMatch(/^Long bed is left out: /);
+  await expect.poll(() => lead(page)).toMatch(/^Long bed is left out: /);
   await page.locator(".answers .acts .act").click();
-  expect(await page.evaluate(() => document.activeElement?.closest("[id]")?.id ?? "")).toContain("long_bed");
+  await expect
+    .poll(() => page.evaluate(() => document.activeElement?.closest("[id]")?.id ?? ""))
+    .toContain("long_bed");
   await page.locator(".answers .ill summary").click();
-  expect(plain(await page.locator(".answers .ill").innerText())).toMatch(/^One thing is wrong .*Length/);
+  await expect
+    .poll(async () => plain(await page.locator(".answers .ill").innerText()))
+    .toMatch(/^One thing is wrong .*Length/);
   expect(complaints).toEqual([]);
   await context.close();
 });
@@ -143,7 +147,7 @@ test("while the season is run anew the sentence keeps its place, with soft numbe
   // How long full tanks last is worked out on the page itself, and is new at once.
   expect(await page.locator("h1.lead .number").last().getAttribute("class")).not.toContain("old");
   await settled(page);
-  expect(await page.locator("h1.lead .number.old").count()).toBe(0);
+  await expect.poll(() => page.locator("h1.lead .number.old").count()).toBe(0);
   expect(complaints).toEqual([]);
   await context.close();
 });

@@ -24,8 +24,9 @@ afterAll(async () => {
   await browser.close();
 });
 
-/** Milliseconds that no frame may be late: the whole curve takes many times as long, on a machine with much else to do. */
+/** So long may a frame be late anyway [ms]; on a machine with much else to do it may be a share of what the whole curve takes. */
 const LATEST_FRAME = 700;
+const SHARE = 0.4;
 
 const DEMO = new URL("../../templates/hillside-totes.json", import.meta.url);
 
@@ -98,13 +99,16 @@ test("the demo's curve for a tank is what --try says, and the page keeps its fra
   await page.evaluate(() => {
     (globalThis as unknown as Seen).seen.latest = 0;
   });
+  const from = performance.now();
   await take(page, "totes.capacity");
   await curve(page).and(page.locator("[aria-busy=false]")).waitFor();
+  const whole = performance.now() - from;
   const latest = await page.evaluate(() => (globalThis as unknown as Seen).seen.latest);
   const lines = await shown(page);
   expect(lines).toEqual(tried(demo(), sizesOf(lines)));
   expect(latest).toBeGreaterThan(0);
-  expect(latest).toBeLessThan(LATEST_FRAME);
+  // Worked out on the page itself, the curve would keep one frame waiting for all of it.
+  expect(latest).toBeLessThan(Math.max(LATEST_FRAME, SHARE * whole));
   expect(complaints).toEqual([]);
   await context.close();
 });
@@ -148,7 +152,7 @@ test("what gives out first stands in the answers and with the drawing in words, 
   const said = givesOutSaid(answer, "battery");
   await page.locator(".answers li.gives-out").waitFor();
   const first = textOf(givesOutFirst(answer, "battery"), () => "");
-  expect(plain(await page.locator(".answers li.gives-out").innerText())).toBe(first);
+  await expect.poll(async () => plain(await page.locator(".answers li.gives-out").innerText())).toBe(first);
   expect(plain((await page.locator(".in-words .gives-out").textContent()) ?? "")).toBe(said);
   await enter(page, "totes.capacity", "1000 gal");
   await page.locator(".answers li.gives-out", { hasText: "No day is short" }).waitFor();

@@ -49,21 +49,23 @@ describe("a bed", () => {
     const after = await months(page, BED);
     expect(before.get("Jul")?.[0]).toBeGreaterThan(0);
     expect([...after.keys()]).not.toEqual([...before.keys()]);
-    expect(await card(page, BED).locator(".through .plot-area.water").getAttribute("d")).not.toBe(drawn);
-    expect(await card(page, BED).locator(".through figcaption").innerText()).toMatch(
-      /^Needs most in (?:Jul|Aug|Sep)/,
-    );
+    await expect
+      .poll(() => card(page, BED).locator(".through .plot-area.water").getAttribute("d"))
+      .not.toBe(drawn);
+    await expect
+      .poll(() => card(page, BED).locator(".through figcaption").innerText())
+      .toMatch(/^Needs most in (?:Jul|Aug|Sep)/);
     expect(complaints).toEqual([]);
     await context.close();
   });
 
   test("covered, rain vanishes from its balance", async () => {
     const { page, context } = await open(browser);
-    expect(amount(await shownValueOf(page, `${BED}.rain_counted`))).toBeGreaterThan(0);
+    await expect.poll(async () => amount(await shownValueOf(page, `${BED}.rain_counted`))).toBeGreaterThan(0);
     const open_ = await months(page, BED);
     expect(Math.max(...[...open_.values()].map(([, rain = 0]) => rain))).toBeGreaterThan(0);
     await choose(page, `${BED}.cover`, "a tunnel or roof");
-    expect(await shownValueOf(page, `${BED}.rain_counted`)).toMatch(/^0 gal/);
+    await expect.poll(() => shownValueOf(page, `${BED}.rain_counted`)).toMatch(/^0 gal/);
     for (const [month, [use, rain, need]] of await months(page, BED)) {
       expect(rain, month).toBe(0);
       expect(need, month).toBe(use);
@@ -74,18 +76,18 @@ describe("a bed", () => {
   test("its pump swapped for cans says trips, weight and minutes; undo brings the pump back", async () => {
     const { page, context, complaints } = await open(browser);
     const pumped = await shownValueOf(page, `${BED}.time_by_pump`);
-    expect(await row(page, `${BED}.trips_per_watering`).count()).toBe(0);
+    await expect.poll(() => row(page, `${BED}.trips_per_watering`).count()).toBe(0);
     expect(pumped).toMatch(/min/);
     await card(page, BED).getByRole("button", { name: "Swap the pump for cans" }).click();
     await settled(page);
     const trips = amount(await shownValueOf(page, `${BED}.trips_per_watering`));
     expect(trips).toBeGreaterThan(1);
-    expect(await shownValueOf(page, `${BED}.weight_per_trip`)).toMatch(/lb$/);
-    expect(await shownValueOf(page, `${BED}.time_by_hand`)).toMatch(/min/);
-    expect(await row(page, `${BED}.time_by_pump`).count()).toBe(0);
+    await expect.poll(() => shownValueOf(page, `${BED}.weight_per_trip`)).toMatch(/lb$/);
+    await expect.poll(() => shownValueOf(page, `${BED}.time_by_hand`)).toMatch(/min/);
+    await expect.poll(() => row(page, `${BED}.time_by_pump`).count()).toBe(0);
     await page.getByRole("button", { name: "Undo" }).click();
     await settled(page);
-    expect(await shownValueOf(page, `${BED}.time_by_pump`)).toBe(pumped);
+    await expect.poll(() => shownValueOf(page, `${BED}.time_by_pump`)).toBe(pumped);
     expect(complaints).toEqual([]);
     await context.close();
   });
@@ -93,7 +95,7 @@ describe("a bed", () => {
   test("each says in one sentence what it needs now and whether it will get it, in the list of parts too", async () => {
     const { page, context } = await open(browser, { viewport: PHONE });
     const says = () => page.locator(".list .says");
-    expect(await says().count()).toBe(2);
+    await expect.poll(() => says().count()).toBe(2);
     for (const text of await says().allInnerTexts()) {
       expect(plain(text)).toMatch(/^On peak days it needs .*(?:gets it|gets .* of what it would drink)/s);
     }
@@ -128,10 +130,10 @@ describe("a bed", () => {
       const d = await card(page, BED).locator(`.month-sheet ${look}`).getAttribute("d");
       return d?.match(/M/g)?.length ?? 0;
     };
-    expect((await strokes(".plot-signs.trouble")) / 2).toBe(thirsty);
+    await expect.poll(async () => (await strokes(".plot-signs.trouble")) / 2).toBe(thirsty);
     // Beans from May 20 and squash from May 25, by the crop table's stages: something grows on about 95 days.
-    expect(await strokes(".plot-bars.faint")).toBeGreaterThan(90);
-    expect(await strokes(".plot-bars.faint")).toBeLessThan(110);
+    await expect.poll(() => strokes(".plot-bars.faint")).toBeGreaterThan(90);
+    await expect.poll(() => strokes(".plot-bars.faint")).toBeLessThan(110);
     expect(complaints).toEqual([]);
     await context.close();
   });
@@ -160,18 +162,18 @@ describe("the week's plan", () => {
     await tool(page, "This week");
     const plan = page.getByRole("dialog", { name: "The week's plan" });
     await plan.getByText("Say what day it is").first().waitFor();
-    expect(await plan.innerText()).toContain("Say what day it is");
+    await expect.poll(() => plan.innerText()).toContain("Say what day it is");
     await plan.locator("input[type=date]").fill("2026-07-08");
     await plan.locator(".headline").first().waitFor();
     const lines = await plan.locator(".headline").allInnerTexts();
     expect(lines.length).toBe(2);
     for (const line of lines) expect(plain(line)).toMatch(/\d gal.*: .*(?:min|s) .* or .*\d cans/s);
-    expect(await plan.locator(".boxes li").count()).toBeGreaterThan(1);
+    await expect.poll(() => plan.locator(".boxes li").count()).toBeGreaterThan(1);
 
     await page.emulateMedia({ media: "print" });
-    expect(await page.locator("main").isVisible()).toBe(false);
-    expect(await plan.getByRole("button", { name: "Print the plan" }).isVisible()).toBe(false);
-    expect(await plan.locator(".headline").first().isVisible()).toBe(true);
+    await expect.poll(() => page.locator("main").isVisible()).toBe(false);
+    await expect.poll(() => plan.getByRole("button", { name: "Print the plan" }).isVisible()).toBe(false);
+    await expect.poll(() => plan.locator(".headline").first().isVisible()).toBe(true);
     const pdf = (await page.pdf({ format: "Letter" })).toString("latin1");
     expect(pdf.match(/\/Type\s*\/Page\b(?!s)/g)?.length).toBe(1);
     await page.emulateMedia({ media: "screen" });
@@ -185,9 +187,9 @@ describe("the place", () => {
   test("takes the time of watering as people write it", async () => {
     const { page, context } = await open(browser);
     await type(page, "site.water_at", "6:30 am");
-    expect(await shownValueOf(page, "site.water_at")).toBe("6:30 am");
+    await expect.poll(() => shownValueOf(page, "site.water_at")).toBe("6:30 am");
     await type(page, "site.water_at", "19:30");
-    expect(await shownValueOf(page, "site.water_at")).toBe("7:30 pm");
+    await expect.poll(() => shownValueOf(page, "site.water_at")).toBe("7:30 pm");
     await context.close();
   });
 });

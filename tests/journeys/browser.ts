@@ -25,18 +25,23 @@ export async function launch(): Promise<Browser> {
   return shared;
 }
 
+type Wish = Partial<PageWish> & {
+  /** Runs in the page before anything of ours does. */
+  readonly before?: () => void;
+};
+
+/** The page just gone to, with nothing kept from before; close its context when done. */
+export async function openAt(browser: Browser, hash: string, options: Wish = {}): Promise<Opened> {
+  const { before, ...wish } = options;
+  const lent = await lend(browser, { viewport: DESK, colorScheme: "light", glass: 1, ...wish });
+  if (before) await lent.page.addInitScript(before);
+  await lent.page.goto(`${inject("url")}${hash}`);
+  return lent;
+}
+
 /** The page open and everything worked out, with nothing kept from before; close its context when done. */
-export async function open(
-  browser: Browser,
-  options: Partial<PageWish> & {
-    /** Runs in the page before anything of ours does. */
-    readonly before?: () => void;
-  } = {},
-): Promise<Opened> {
-  const { viewport = DESK, colorScheme = "light", glass = 1 } = options;
-  const lent = await lend(browser, { viewport, colorScheme, glass });
-  if (options.before) await lent.page.addInitScript(options.before);
-  await lent.page.goto(inject("url"));
+export async function open(browser: Browser, options: Wish = {}): Promise<Opened> {
+  const lent = await openAt(browser, "", options);
   await settled(lent.page);
   return lent;
 }

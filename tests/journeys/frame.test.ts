@@ -88,12 +88,12 @@ describe("the frame", () => {
 
   test("at 1280 the page itself never scrolls, whatever part is open and whatever is in hand", async () => {
     const { page, context } = await open(browser);
-    expect(await scrollable(page)).toBe(0);
+    await expect.poll(() => scrollable(page)).toBe(0);
     await take(page, "totes.capacity");
-    expect(await scrollable(page)).toBe(0);
+    await expect.poll(() => scrollable(page)).toBe(0);
     for (const card of ["weather", "long_bed", "hose_down"]) {
       await unfold(page, card);
-      expect(await scrollable(page)).toBe(0);
+      await expect.poll(() => scrollable(page)).toBe(0);
     }
     await context.close();
   });
@@ -144,7 +144,7 @@ describe("the frame", () => {
     const { page, context } = await open(browser);
     await page.keyboard.press("Tab");
     await page.keyboard.press("Enter");
-    expect(await page.evaluate(() => document.activeElement?.id)).toBe("part");
+    await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe("part");
     await context.close();
   });
 
@@ -174,7 +174,7 @@ describe("the frame", () => {
     await beside.waitFor({ state: "detached" });
     await page.reload();
     await settled(page);
-    expect(await beside.count()).toBe(0);
+    await expect.poll(() => beside.count()).toBe(0);
     const foot = page.locator("details.cautions");
     await foot.locator("summary").click();
     await foot.getByText("Never climb into a tank").waitFor();

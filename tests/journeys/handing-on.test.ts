@@ -89,10 +89,10 @@ describe("a worksheet goes to a neighbour", () => {
     }, new URL(address).hash);
     await second.page.getByText("Wren, a made-up neighbour").first().waitFor();
     await settled(second.page);
-    expect(await watched(second.page)).toEqual(answers);
+    await expect.poll(() => watched(second.page)).toEqual(answers);
     expect(new URL(second.page.url()).hash).toBe("");
     const borrowed = second.page.locator("details.told");
-    expect(await borrowed.innerText()).toContain("borrowed from another place");
+    await expect.poll(() => borrowed.innerText()).toContain("borrowed from another place");
     const count = Number.parseInt(await borrowed.innerText(), 10);
     await type(second.page, "site.latitude", "44 deg");
     await expect.poll(async () => Number.parseInt(await borrowed.innerText(), 10)).toBe(count - 1);
@@ -101,7 +101,7 @@ describe("a worksheet goes to a neighbour", () => {
     await second.page.getByRole("button", { name: "Larkspur Bank (from Wren) open now" }).waitFor();
     await second.page.getByRole("button", { name: /^Larkspur Bank \d{4}-/ }).click();
     await settled(second.page);
-    expect(await shownValueOf(second.page, "totes.capacity")).toContain("111");
+    await expect.poll(() => shownValueOf(second.page, "totes.capacity")).toContain("111");
     expect([...first.complaints, ...second.complaints]).toEqual([]);
     await first.context.close();
     await second.context.close();
@@ -125,13 +125,13 @@ describe("a worksheet goes to a neighbour", () => {
     }, new URL(address).hash);
     await expect.poll(() => new URL(page.url()).hash).toBe("");
     await page.locator(".keeping [role=alert]").getByText("This link was opened here before").waitFor();
-    expect(await shownValueOf(page, "totes.capacity")).toContain("320");
+    await expect.poll(() => shownValueOf(page, "totes.capacity")).toContain("320");
     await page.getByRole("button", { name: "Worksheets" }).click();
     await page
       .getByRole("button", { name: /^Throw away/ })
       .first()
       .waitFor();
-    expect(await page.getByRole("button", { name: /^Throw away/ }).count()).toBe(1);
+    await expect.poll(() => page.getByRole("button", { name: /^Throw away/ }).count()).toBe(1);
     expect(complaints).toEqual([]);
     await context.close();
   });
@@ -143,7 +143,7 @@ describe("a worksheet goes to a neighbour", () => {
     await name.press("Enter");
     await settled(page);
     const kept = "\u2068\u05d7\u05d1\u05d9\u05ea 5\u2069";
-    expect(await name.inputValue()).toBe("\u05d7\u05d1\u05d9\u05ea 5");
+    await expect.poll(() => name.inputValue()).toBe("\u05d7\u05d1\u05d9\u05ea 5");
     const loose = await page.evaluate((apart) => {
       const texts: string[] = [];
       const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
@@ -165,7 +165,9 @@ describe("a worksheet goes to a neighbour", () => {
     const { page, context } = await open(browser);
     await bringIn(page, 14_600);
     await link(page);
-    expect(await page.locator(".share .wrong").last().innerText()).toContain("twelve monthly figures");
+    await expect
+      .poll(() => page.locator(".share .wrong").last().innerText())
+      .toContain("twelve monthly figures");
     // Without the record it is short enough for a code, too.
     await page.getByRole("img", { name: "The link as a picture code" }).waitFor();
     await context.close();
@@ -187,7 +189,7 @@ describe("a worksheet goes to a neighbour", () => {
       await second.page.goto(address);
       await second.page.locator("details.told").waitFor();
       await take(second.page, "site.latitude");
-      expect(await hand(second.page).inputValue()).toMatch(new RegExp(`^${latitude}\\b`));
+      await expect.poll(() => hand(second.page).inputValue()).toMatch(new RegExp(`^${latitude}\\b`));
       await second.context.close();
     }
     await first.context.close();
@@ -200,7 +202,9 @@ describe("a worksheet goes to a neighbour", () => {
     expect(await readOffGlass(picture)).toBe(address);
     const field = await page.getByLabel("The link", { exact: true }).boundingBox();
     expect((await picture.boundingBox())?.width).toBeGreaterThanOrEqual((field?.width ?? 0) - 1);
-    expect(await page.getByRole("dialog").innerText()).toContain("This link opens only on this computer.");
+    await expect
+      .poll(() => page.getByRole("dialog").innerText())
+      .toContain("This link opens only on this computer.");
     await context.close();
   });
 
@@ -212,11 +216,13 @@ describe("a worksheet goes to a neighbour", () => {
     await page.getByRole("button", { name: "Make a link and a code without the record" }).click();
     const picture = page.getByRole("img", { name: "The link as a picture code" });
     const address = (await readOffGlass(picture)) ?? "";
-    expect(await page.getByLabel("The link", { exact: true }).inputValue()).toBe(address);
+    await expect.poll(() => page.getByLabel("The link", { exact: true }).inputValue()).toBe(address);
     expect(address.length).toBeLessThan(whole.length);
-    expect(await page.locator(".share .wrong").last().innerText()).toBe(
-      "Your rain record stays here and twelve monthly figures of it travel instead, so the answers will differ.",
-    );
+    await expect
+      .poll(() => page.locator(".share .wrong").last().innerText())
+      .toBe(
+        "Your rain record stays here and twelve monthly figures of it travel instead, so the answers will differ.",
+      );
     const second = await open(browser);
     await second.page.goto(address);
     await settled(second.page);
@@ -226,7 +232,9 @@ describe("a worksheet goes to a neighbour", () => {
         "The maker's own rain record did not come with the link. This stands on twelve monthly figures",
       )
       .waitFor();
-    expect(await shownValueOf(second.page, "weather.record_kind")).toBe("made up from monthly figures");
+    await expect
+      .poll(() => shownValueOf(second.page, "weather.record_kind"))
+      .toBe("made up from monthly figures");
     // The rain by chance lies evenly between 0 and 1012 / 25 mm: 20.24 mm a day in the mean, 7.4 m a year, here in inches.
     const fitted = Number.parseFloat(await shownValueOf(second.page, "weather.mean_yearly_rain"));
     expect(Math.abs(fitted / ((20.24 * 365.25) / 25.4) - 1)).toBeLessThan(0.15);

@@ -27,9 +27,10 @@ const undo = (page: Page) => page.getByRole("button", { name: /^Undo/ }).first()
 const whole = (page: Page) => page.locator('.turning[aria-busy="false"]').waitFor();
 const words = (page: Page) => page.locator(".axis-words span").allInnerTexts();
 
-/** Answers, place and number lie within the window, and none is hidden in a zone that scrolls. */
-async function inView(page: Page): Promise<void> {
+/** What of answers, place and number does not lie within the window, or is hidden in a zone that scrolls. */
+async function outOfView(page: Page): Promise<readonly string[]> {
   const { width, height } = page.viewportSize() ?? DESK;
+  const out: string[] = [];
   for (const name of [
     ".zone-answers",
     ".zone-place",
@@ -38,16 +39,20 @@ async function inView(page: Page): Promise<void> {
     ".hand .over-axis",
   ]) {
     const box = await page.locator(name).first().boundingBox();
-    expect(box, name).not.toBeNull();
-    if (!box) continue;
-    expect(box.x, name).toBeGreaterThanOrEqual(-0.5);
-    expect(box.y, name).toBeGreaterThanOrEqual(-0.5);
-    expect(box.x + box.width, name).toBeLessThanOrEqual(width + 0.5);
-    expect(box.y + box.height, name).toBeLessThanOrEqual(height + 0.5);
-    expect(Math.min(box.width, box.height), name).toBeGreaterThan(10);
+    const isIn =
+      box !== null &&
+      Math.min(box.x, box.y) >= -0.5 &&
+      box.x + box.width <= width + 0.5 &&
+      box.y + box.height <= height + 0.5 &&
+      Math.min(box.width, box.height) > 10;
+    if (!isIn) out.push(`${name}: ${JSON.stringify(box)} in ${width} x ${height}`);
   }
-  expect(await page.evaluate(() => scrollY)).toBe(0);
+  const scrolled = await page.evaluate(() => scrollY);
+  return scrolled === 0 ? out : [...out, `scrolled by ${scrolled}`];
 }
+
+/** The page comes to lie so, at the latest when all of it is fetched and drawn. */
+const inView = (page: Page) => expect.poll(() => outOfView(page)).toEqual([]);
 
 /** Drags the slider's thumb sideways, looking at every place it comes to. */
 async function drag(page: Page, by: number, look: () => Promise<void>): Promise<void> {
@@ -76,17 +81,17 @@ describe("a tank's size", () => {
         const all = await words(page);
         return [all.includes("20"), all.includes("5,000")];
       };
-      expect(await ends()).toEqual([true, true]);
+      await expect.poll(ends).toEqual([true, true]);
 
       await hand(page).press("ArrowUp");
-      expect(await value(page)).toBe("300 gal");
+      await expect.poll(() => value(page)).toBe("300 gal");
       await hand(page).press("Shift+ArrowUp");
-      expect(await value(page)).toBe("550 gal");
+      await expect.poll(() => value(page)).toBe("550 gal");
       await hand(page).press("ArrowDown");
-      expect(await value(page)).toBe("525 gal");
+      await expect.poll(() => value(page)).toBe("525 gal");
       await inView(page);
       await page.locator(".hand .step").last().click();
-      expect(await value(page)).toBe("550 gal");
+      await expect.poll(() => value(page)).toBe("550 gal");
 
       // A drag of 300 px stays on the scale it began with, and every value on the way is round.
       await drag(page, 300, async () => {
@@ -104,17 +109,17 @@ describe("a tank's size", () => {
       // Typed in any unit, or as a sum; Enter keeps the focus.
       await hand(page).fill("2 m3");
       await hand(page).press("Enter");
-      expect(await value(page)).toBe("2 m3");
-      expect(await hand(page).evaluate((field) => field === document.activeElement)).toBe(true);
+      await expect.poll(() => value(page)).toBe("2 m3");
+      await expect.poll(() => hand(page).evaluate((field) => field === document.activeElement)).toBe(true);
       await hand(page).fill("300 gal + 2 * 55 gal");
       await hand(page).press("Enter");
-      expect(await value(page)).toBe("410 gal");
+      await expect.poll(() => value(page)).toBe("410 gal");
       await settled(page);
       await inView(page);
 
       // All of it was one number in hand: one step.
       await undo(page).click();
-      expect(await value(page)).toBe("275 gal");
+      await expect.poll(() => value(page)).toBe("275 gal");
       await settled(page);
       await inView(page);
       expect(complaints).toEqual([]);
@@ -129,30 +134,30 @@ describe("a tank's size", () => {
     await hand(page).press("ArrowUp");
     await hand(page).fill("not a number");
     await hand(page).press("Enter");
-    expect(await page.locator(".hand .wrong").innerText()).toContain("not a number");
+    await expect.poll(() => page.locator(".hand .wrong").innerText()).toContain("not a number");
     await hand(page).press("Escape");
-    expect(await value(page)).toBe("275 gal");
-    expect(await page.locator(".hand .wrong").count()).toBe(0);
-    expect(await undo(page).isDisabled()).toBe(true);
+    await expect.poll(() => value(page)).toBe("275 gal");
+    await expect.poll(() => page.locator(".hand .wrong").count()).toBe(0);
+    await expect.poll(() => undo(page).isDisabled()).toBe(true);
     await hand(page).press("Escape");
-    expect(await page.locator(".hand").count()).toBe(0);
-    expect(await row(page, "totes.capacity").evaluate((button) => button === document.activeElement)).toBe(
-      true,
-    );
+    await expect.poll(() => page.locator(".hand").count()).toBe(0);
+    await expect
+      .poll(() => row(page, "totes.capacity").evaluate((button) => button === document.activeElement))
+      .toBe(true);
 
     // From the keyboard alone: an arrow takes it and steps, a digit takes it and begins to type.
     await page.keyboard.press("ArrowUp");
-    expect(await value(page)).toBe("300 gal");
+    await expect.poll(() => value(page)).toBe("300 gal");
     await page.keyboard.press("Escape");
     await page.keyboard.press("Escape");
     await page.keyboard.type("9");
     await page.keyboard.type("00 gal");
     await page.keyboard.press("Enter");
-    expect(await value(page)).toBe("900 gal");
+    await expect.poll(() => value(page)).toBe("900 gal");
     await slider(page).press("ArrowLeft");
-    expect(await value(page)).toBe("875 gal");
+    await expect.poll(() => value(page)).toBe("875 gal");
     await slider(page).press("PageDown");
-    expect(await value(page)).toBe("625 gal");
+    await expect.poll(() => value(page)).toBe("625 gal");
     expect(complaints).toEqual([]);
     await context.close();
   });
@@ -162,10 +167,10 @@ describe("a tank's size", () => {
     await take(page, "barn_roof.footprint");
     await hand(page).fill("20 x 30 ft");
     await hand(page).press("Enter");
-    expect(await value(page)).toMatch(/^600 ft(2|²)$/);
+    await expect.poll(() => value(page)).toMatch(/^600 ft(2|²)$/);
     await hand(page).fill("20 ft * 15 ft + 3 ft2");
     await hand(page).press("Enter");
-    expect(await value(page)).toMatch(/^303 ft(2|²)$/);
+    await expect.poll(() => value(page)).toMatch(/^303 ft(2|²)$/);
     expect(complaints).toEqual([]);
     await context.close();
   });
@@ -176,32 +181,34 @@ describe("the curve", () => {
     const { page, context, complaints } = await open(browser);
     await take(page, "totes.capacity");
     await whole(page);
-    expect(await page.locator(".hand .caption select").inputValue()).toBe("season.worst_season_days_short");
-    expect((await words(page)).some((word) => word.startsWith("enough from"))).toBe(true);
-    expect(await page.locator(".hand .plot-line").count()).toBe(1);
+    await expect
+      .poll(() => page.locator(".hand .caption select").inputValue())
+      .toBe("season.worst_season_days_short");
+    await expect.poll(async () => (await words(page)).join()).toContain("enough from");
+    await expect.poll(() => page.locator(".hand .plot-line").count()).toBe(1);
     await page.locator(".hand .another").selectOption("season.days_of_autonomy");
     await whole(page);
-    expect(await page.locator(".hand .plot-line").count()).toBe(2);
-    expect(await slider(page).count()).toBe(1);
+    await expect.poll(() => page.locator(".hand .plot-line").count()).toBe(2);
+    await expect.poll(() => slider(page).count()).toBe(1);
 
     // Turning it begins nothing anew: the axis and its curve stand still.
     const line = await page.locator(".hand .plot-line").first().getAttribute("d");
     await hand(page).press("ArrowUp");
     await settled(page);
     await whole(page);
-    expect(await page.locator(".hand .plot-dots").first().getAttribute("d")).not.toBe("");
-    expect(await page.locator(".hand .plot-line").first().getAttribute("d")).toBe(line);
+    await expect.poll(() => page.locator(".hand .plot-dots").first().getAttribute("d")).not.toBe("");
+    await expect.poll(() => page.locator(".hand .plot-line").first().getAttribute("d")).toBe(line);
 
     await take(page, "hose_down.bore");
     await whole(page);
-    expect(await page.locator(".hand .plot-line").first().getAttribute("d")).toMatch(/^M.*L/);
+    await expect.poll(() => page.locator(".hand .plot-line").first().getAttribute("d")).toMatch(/^M.*L/);
     await page.locator(".hand .caption select").first().selectOption("hose_down.refill_time");
     await whole(page);
     const before = await page.locator(".hand .caption b").first().innerText();
     await slider(page).press("PageDown");
     await settled(page);
-    expect(await page.locator(".hand .caption b").first().innerText()).not.toBe(before);
-    expect(await page.locator(".hand .caption .was").first().innerText()).toBe(`was ${before}`);
+    await expect.poll(() => page.locator(".hand .caption b").first().innerText()).not.toBe(before);
+    await expect.poll(() => page.locator(".hand .caption .was").first().innerText()).toBe(`was ${before}`);
 
     // A choice is a row of dots on the same axis, one for each word.
     await unfold(page, "long_bed.mulch");
@@ -209,14 +216,14 @@ describe("the curve", () => {
     await whole(page);
     const mulches = await page.locator("select.in-hand-value option").count();
     expect(mulches).toBeGreaterThan(2);
-    expect(await page.locator(".hand .plot-line").count()).toBe(0);
+    await expect.poll(() => page.locator(".hand .plot-line").count()).toBe(0);
     const dots = (await page.locator(".hand .plot-dots").first().getAttribute("d")) ?? "";
     expect(dots.match(/M/g)).toHaveLength(mulches);
     const mulch = await page.locator("select.in-hand-value").inputValue();
     await slider(page).press("ArrowLeft");
-    expect(await page.locator("select.in-hand-value").inputValue()).not.toBe(mulch);
+    await expect.poll(() => page.locator("select.in-hand-value").inputValue()).not.toBe(mulch);
     await undo(page).click();
-    expect(await page.locator("select.in-hand-value").inputValue()).toBe(mulch);
+    await expect.poll(() => page.locator("select.in-hand-value").inputValue()).toBe(mulch);
 
     await page.getByRole("button", { name: "Worksheets" }).click();
     await page.locator("dialog input[type=file]").setInputFiles(POWER);
@@ -224,7 +231,7 @@ describe("the curve", () => {
     await settled(page);
     await take(page, `${PANEL}.tilt`);
     await whole(page);
-    expect(await page.locator(".hand .plot-line").first().getAttribute("d")).toMatch(/^M.*L/);
+    await expect.poll(() => page.locator(".hand .plot-line").first().getAttribute("d")).toMatch(/^M.*L/);
     expect(complaints).toEqual([]);
     await context.close();
   });
@@ -239,7 +246,7 @@ describe("a number in hand on a phone", () => {
     expect(box?.height).toBeGreaterThanOrEqual(44);
     expect((box?.x ?? 0) + (box?.width ?? 999)).toBeLessThanOrEqual(PHONE.width);
     await from.selectOption("measured");
-    expect(await row(page, "totes.capacity").innerText()).toContain("measured");
+    await expect.poll(() => row(page, "totes.capacity").innerText()).toContain("measured");
     await inView(page);
     expect(complaints).toEqual([]);
     await context.close();
@@ -255,8 +262,8 @@ describe("a number in hand on a phone", () => {
       visualViewport?.dispatchEvent(new Event("resize"));
     }, left);
     await page.locator(".hand.bare").waitFor();
-    expect(await page.locator(".zone-place").isVisible()).toBe(false);
-    expect(await slider(page).count()).toBe(0);
+    await expect.poll(() => page.locator(".zone-place").isVisible()).toBe(false);
+    await expect.poll(() => slider(page).count()).toBe(0);
     for (const name of [".zone-answers", ".hand .what", ".in-hand-value"]) {
       const box = await page.locator(name).first().boundingBox();
       expect(box?.y, name).toBeGreaterThanOrEqual(0);
@@ -276,10 +283,10 @@ describe("a number in hand on a phone", () => {
     await unfold(page, "totes");
     const part = () => page.locator("article.card").getAttribute("id");
     await page.keyboard.press("]");
+    await expect.poll(part).not.toBe("totes");
     const after = await part();
-    expect(after).not.toBe("totes");
     await page.keyboard.press("[");
-    expect(await part()).toBe("totes");
+    await expect.poll(() => part()).toBe("totes");
     const devtools = await context.newCDPSession(page);
     const touch = (type: "touchStart" | "touchMove" | "touchEnd", x: number | null) =>
       devtools.send("Input.dispatchTouchEvent", { type, touchPoints: x === null ? [] : [{ x, y: 560 }] });
@@ -302,16 +309,16 @@ test("Undo by the keyboard takes back what was typed, and the number stays in ha
   const before = await value(page);
   await hand(page).fill("500 gal");
   await hand(page).press("Enter");
-  expect(await value(page)).toBe("500 gal");
+  await expect.poll(() => value(page)).toBe("500 gal");
   await hand(page).press("Control+z");
-  expect(await value(page)).toBe(before);
-  expect(await page.evaluate(() => document.activeElement?.className)).toContain("in-hand-value");
+  await expect.poll(() => value(page)).toBe(before);
+  await expect.poll(() => page.evaluate(() => document.activeElement?.className)).toContain("in-hand-value");
   // What is only typed counts as entered, so that it is what is undone.
   await hand(page).fill("700 gal");
   await hand(page).press("Control+z");
-  expect(await value(page)).toBe(before);
+  await expect.poll(() => value(page)).toBe(before);
   await hand(page).press("Control+Shift+z");
-  expect(await value(page)).toBe("700 gal");
+  await expect.poll(() => value(page)).toBe("700 gal");
   await context.close();
 });
 
@@ -323,10 +330,12 @@ describe("what is held", () => {
     await hand(page).fill("500 gal");
     await hand(page).press("Enter");
     await settled(page);
-    expect(await words(page)).toContain("held 275");
+    await expect.poll(() => words(page)).toContain("held 275");
     await page.locator(".hand .done").click();
     const list = page.locator(".moved-list");
-    expect(await list.locator(".changed").innerText()).toMatch(/Each holds:\s275\sgal →\s500\sgal/);
+    await expect
+      .poll(() => list.locator(".changed").innerText())
+      .toMatch(/Each holds:\s275\sgal →\s500\sgal/);
     const far = await list
       .locator("ul:not(.changed) .way")
       .evaluateAll((ways) => ways.map((way) => Number.parseFloat((way as HTMLElement).style.width)));
@@ -334,12 +343,12 @@ describe("what is held", () => {
     expect([...far].sort((a, b) => b - a)).toEqual(far);
     await list.getByRole("button", { name: "Go back" }).click();
     await settled(page);
-    expect(await row(page, "totes.capacity").innerText()).toContain("275");
-    expect(await list.locator("ul:not(.changed) li").count()).toBe(0);
+    await expect.poll(() => row(page, "totes.capacity").innerText()).toContain("275");
+    await expect.poll(() => list.locator("ul:not(.changed) li").count()).toBe(0);
     await undo(page).click();
-    expect(await row(page, "totes.capacity").innerText()).toContain("500");
+    await expect.poll(() => row(page, "totes.capacity").innerText()).toContain("500");
     await list.getByRole("button", { name: "Let go" }).click();
-    expect(await list.count()).toBe(0);
+    await expect.poll(() => list.count()).toBe(0);
     expect(complaints).toEqual([]);
     await context.close();
   });

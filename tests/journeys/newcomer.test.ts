@@ -69,7 +69,7 @@ async function layOutOnPaper(page: Page): Promise<Thumb["done"]> {
   const hand = thumb(page);
   const { touch, type, done, dialog } = hand;
   await count(hand, page);
-  expect(await dialog.locator("footer").innerText()).toContain("Then 12 numbers");
+  await expect.poll(() => dialog.locator("footer").innerText()).toContain("Then 12 numbers");
   await touch(named(dialog, "The roof ›"));
   await dialog.locator("#begin-asked").waitFor();
   for (const [number, ...picks] of PAPER) {
@@ -106,43 +106,43 @@ describe("a newcomer with a homestead on paper, on a phone", () => {
     expect(done.numbers).toBeLessThanOrEqual(12);
     expect(done.touches).toBeLessThanOrEqual(40);
     // What was opened is closed: the page stands at rest, with its answers.
-    expect(await page.locator("dialog[open]").count()).toBe(0);
-    expect(await page.locator("article.card").count()).toBe(0);
+    await expect.poll(() => page.locator("dialog[open]").count()).toBe(0);
+    await expect.poll(() => page.locator("article.card").count()).toBe(0);
 
     // 20 by 30 ft of metal, of which the roof's own share runs off: 1 in on 1 ft2 is 0.623377 gal.
-    expect(await number(page, "roof.footprint")).toBeCloseTo(600, 6);
-    expect(await word(page, "roof.material")).toBe("metal");
+    await expect.poll(() => number(page, "roof.footprint")).toBeCloseTo(600, 6);
+    await expect.poll(() => word(page, "roof.material")).toBe("metal");
     // Three joined totes of 275 gal, on 18 in, the ground 6 ft above that of the beds: 7.5 ft in all.
-    expect(await number(page, "tanks_at_the_roof.capacity")).toBeCloseTo(275, 6);
-    expect(await number(page, "tanks_at_the_roof.count")).toBe(3);
-    expect(await shownValueOf(page, "tanks_at_the_roof.stand_height")).toContain("18");
-    expect(await number(page, "tanks_at_the_roof.ground_height")).toBeCloseTo(6, 6);
+    await expect.poll(() => number(page, "tanks_at_the_roof.capacity")).toBeCloseTo(275, 6);
+    await expect.poll(() => number(page, "tanks_at_the_roof.count")).toBe(3);
+    await expect.poll(() => shownValueOf(page, "tanks_at_the_roof.stand_height")).toContain("18");
+    await expect.poll(() => number(page, "tanks_at_the_roof.ground_height")).toBeCloseTo(6, 6);
     // 120 ft of 3/4 in hose to 100 gal, 25 in deep.
-    expect(await number(page, "hose_downhill.length")).toBeCloseTo(120, 6);
-    expect(await number(page, "hose_downhill.bore")).toBeCloseTo(0.75, 6);
-    expect(await number(page, "tank_at_the_beds.capacity")).toBeCloseTo(100, 6);
-    expect(await number(page, "tank_at_the_beds.water_height")).toBeCloseTo(25, 6);
+    await expect.poll(() => number(page, "hose_downhill.length")).toBeCloseTo(120, 6);
+    await expect.poll(() => number(page, "hose_downhill.bore")).toBeCloseTo(0.75, 6);
+    await expect.poll(() => number(page, "tank_at_the_beds.capacity")).toBeCloseTo(100, 6);
+    await expect.poll(() => number(page, "tank_at_the_beds.water_height")).toBeCloseTo(25, 6);
     // An 800 gph pump with 40 ft of hose, on a used battery of 60 Ah, filled by a panel of 50 W.
-    expect(await shownValueOf(page, "pump.open_flow")).toContain("800");
-    expect(await number(page, "pump_and_hose.hose_length")).toBeCloseTo(40, 6);
-    expect(await number(page, "battery.rated_capacity")).toBeCloseTo(60, 6);
-    expect(await number(page, "battery.health")).toBeLessThan(100);
-    expect(await number(page, "solar_panel.rated_power")).toBeCloseTo(50, 6);
+    await expect.poll(() => shownValueOf(page, "pump.open_flow")).toContain("800");
+    await expect.poll(() => number(page, "pump_and_hose.hose_length")).toBeCloseTo(40, 6);
+    await expect.poll(() => number(page, "battery.rated_capacity")).toBeCloseTo(60, 6);
+    await expect.poll(() => number(page, "battery.health")).toBeLessThan(100);
+    await expect.poll(() => number(page, "solar_panel.rated_power")).toBeCloseTo(50, 6);
     // Two tunnel beds of 30 in by 50 ft, tomatoes in one and lettuce in the other.
     for (const [bed, crop] of [
       ["bed", "tomato"],
       ["bed_2", "lettuce"],
     ] as const) {
-      expect(await number(page, `${bed}.length`)).toBeCloseTo(50, 6);
-      expect(await shownValueOf(page, `${bed}.width`)).toContain("30");
-      expect(await word(page, `${bed}.cover`)).toBe("covered");
+      await expect.poll(() => number(page, `${bed}.length`)).toBeCloseTo(50, 6);
+      await expect.poll(() => shownValueOf(page, `${bed}.width`)).toContain("30");
+      await expect.poll(() => word(page, `${bed}.cover`)).toBe("covered");
       expect(
         await page
           .locator(`article.card[id="${bed}"] select`)
           .evaluateAll((all) => all.map((one) => (one as HTMLSelectElement).value)),
       ).toContain(crop);
     }
-    expect(await number(page, "site.latitude")).toBeCloseTo(42, 6);
+    await expect.poll(() => number(page, "site.latitude")).toBeCloseTo(42, 6);
 
     // And what follows from it. All of an inch on 600 ft2 is 374 gal; of a metal roof at least four fifths run off.
     const caught = await number(page, "roof.catch_per_depth");
@@ -153,7 +153,7 @@ describe("a newcomer with a homestead on paper, on a phone", () => {
     const need = (await number(page, "bed.peak_day_need")) + (await number(page, "bed_2.peak_day_need"));
     const full = 825 * (1 - 2 / 43) + 100 * (1 - 1 / 25);
     // Shown rounded: each need to a hundredth of itself, the days to halves or whole ones.
-    expect(await number(page, "season.days_of_autonomy")).toBeCloseTo(full / need, -0.5);
+    await expect.poll(() => number(page, "season.days_of_autonomy")).toBeCloseTo(full / need, -0.5);
     // 60 Ah at 12 V of which what is left and half may be drawn, less haste and cold.
     const left = (await number(page, "battery.health")) / 100;
     const usable = await number(page, "battery.usable_energy");
@@ -238,16 +238,16 @@ describe("whoever begins", () => {
     await clear();
     await type("big");
     await named(dialog, "Next ›").click();
-    expect(await dialog.getByRole("alert").innerText()).not.toBe("");
+    await expect.poll(() => dialog.getByRole("alert").innerText()).not.toBe("");
     await clear();
     await type("-4 x 10");
     await named(dialog, "Next ›").click();
-    expect(await dialog.getByRole("alert").innerText()).not.toBe("");
+    await expect.poll(() => dialog.getByRole("alert").innerText()).not.toBe("");
     await clear();
     await named(dialog, "Next ›").click();
-    expect(await dialog.locator("#begin-asked").innerText()).toContain("how much does one hold");
+    await expect.poll(() => dialog.locator("#begin-asked").innerText()).toContain("how much does one hold");
     await named(dialog, "‹ Back").click();
-    expect(await dialog.locator("#begin-asked").innerText()).toContain("how much ground");
+    await expect.poll(() => dialog.locator("#begin-asked").innerText()).toContain("how much ground");
     // Back to the counts and on again: what was told stays told.
     await type("20x30");
     await named(dialog, "‹ What is there").click();
@@ -262,9 +262,9 @@ describe("whoever begins", () => {
     await page.reload();
     await settled(page);
     await page.locator(".next-number .strong").click();
-    expect(await dialog.locator("#begin-asked").innerText()).toContain("how much does one hold");
+    await expect.poll(() => dialog.locator("#begin-asked").innerText()).toContain("how much does one hold");
     await named(dialog, "‹ Back").click();
-    expect(await dialog.getByRole("textbox").inputValue()).toBe("30 x 20");
+    await expect.poll(() => dialog.getByRole("textbox").inputValue()).toBe("30 x 20");
     expect(complaints).toEqual([]);
     await context.close();
   });
@@ -290,9 +290,9 @@ describe("whoever begins", () => {
     await named(dialog, "Done").click();
     await dialog.waitFor({ state: "detached" });
     await settled(page);
-    expect(await number(page, "site.latitude")).toBeCloseTo(-34, 6);
+    await expect.poll(() => number(page, "site.latitude")).toBeCloseTo(-34, 6);
     await unfold(page, "site.season_start");
-    expect(await page.locator('article.card[id="site"]').innerText()).toMatch(/Nov/);
+    await expect.poll(() => page.locator('article.card[id="site"]').innerText()).toMatch(/Nov/);
     expect(complaints).toEqual([]);
     await context.close();
   });

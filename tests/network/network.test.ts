@@ -2,6 +2,7 @@
 
 import { describe, expect, test } from "vitest";
 import { bedsServed, bedsStraightFrom, firstTankOf, takersOf, waterersOf } from "../../src/network/beds.ts";
+import { fedBy, feedersOf, fillersOf, overflowEnd, stepsDown, stoppedInto } from "../../src/network/feeds.ts";
 import { goesTo, leaningOn } from "../../src/network/gone.ts";
 import {
   type Edge,
@@ -14,7 +15,6 @@ import {
   withStopped,
 } from "../../src/network/network.ts";
 import { chargersOf, driverOf } from "../../src/network/power.ts";
-import { fedBy, feedersOf, fillersOf, overflowEnd, stepsDown, stoppedInto } from "../../src/network/water.ts";
 
 const edge = (
   kind: EdgeKind,

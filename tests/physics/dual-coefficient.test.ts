@@ -3,17 +3,15 @@ import { describe, expect, test } from "vitest";
 import { DomainError } from "../../src/physics/domain-error.ts";
 import {
   bareGroundLoss,
-  coveredShare,
   evaporableWater,
-  exposedShare,
   partlyWettedCoefficient,
-  topSoilDay,
 } from "../../src/physics/dual-coefficient.ts";
 import {
   coefficientBetween,
   topSoilOfFigure,
   wettingCoefficient,
 } from "../../src/physics/wetting-coefficient.ts";
+import { coveredShare, exposedShare, topSoilDay } from "../oracles/dual-coefficient.ts";
 
 const depth = fc.double({ min: 0, max: 0.06, noNaN: true });
 const part = fc.double({ min: 0.05, max: 1, noNaN: true });
@@ -115,6 +113,19 @@ describe("bareGroundLoss", () => {
       return depletion * 1000;
     });
     for (const [place, end] of ends.entries()) expect(end).toBeCloseTo(book[place] as number, 1);
+  });
+
+  test("is the book's whole day of the top soil (Eq. 71, 74, 77 and 79) where no crop stands and all lies open", () => {
+    const reference = fc.double({ min: 0.0001, max: 0.012, noNaN: true });
+    const share = fc.double({ min: 0, max: 1, noNaN: true });
+    fc.assert(
+      fc.property(share, fc.double({ min: 0.1, max: 0.9, noNaN: true }), reference, (dry, readily, eto) => {
+        const soil = { total: 0.02, readily: readily * 0.02 };
+        const bare = { rain: 0, irrigation: 0, wetted: 1, exposed: 1, basal: 0, most: 1.15 };
+        const day = topSoilDay({ ...soil, ...bare, depletion: dry * 0.02, reference: eto });
+        expect(dry * 0.02 + bareGroundLoss(dry * 0.02, soil, eto)).toBeCloseTo(day.depletion, 15);
+      }),
+    );
   });
 
   test("never takes more than is left, and nothing from a layer that is dry", () => {

@@ -72,6 +72,16 @@ describe("every crop", () => {
   });
 });
 
+test("what soils hold and lose is the middle of what FAO-56 Table 19 lists", () => {
+  const table = Object.entries(soils.soils).flatMap(([word, soil]) =>
+    [soil.field_capacity, soil.wilting_point, soil.held, soil.readily_evaporable, soil.total_evaporable]
+      .filter(({ source }) => source === "FAO-56 Table 19")
+      .map(({ value, range: [low = 0, high = 0] }) => ({ word, value, middle: (low + high) / 2 })),
+  );
+  expect(table).toHaveLength(9 * 5);
+  for (const { word, value, middle } of table) expect(value, word).toBeCloseTo(middle, 12);
+});
+
 test("every soil holds less at wilting than at field capacity, and takes in water", () => {
   for (const [word, soil] of Object.entries(soils.soils)) {
     expect(soil.wilting_point.value, word).toBeLessThan(soil.field_capacity.value);

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { flatten } from "../../src/scene/flatten.ts";
 import { TARGET } from "../../src/scene/hits.ts";
-import { type Kept, type Layout, layoutPlace, type Sheet } from "../../src/scene/layout.ts";
+import { type Kept, type Layout, layoutPlace, type PaperSize } from "../../src/scene/layout.ts";
 import { overlaps } from "../../src/scene/paper.ts";
 import type { Box, DrawnTank, Label, Place } from "../../src/scene/place.ts";
 import { LEAST_HEIGHT, leastBreadth, vesselsDrawn } from "../../src/scene/tank-sizes.ts";
@@ -11,11 +11,11 @@ import { waterOrder } from "../../src/scene/water-order.ts";
 import { tries } from "../tries.ts";
 import { anyPlace, EMPTY, plainLine, plainPart, plainTank } from "./made-up.ts";
 
-const anySheet: fc.Arbitrary<Sheet> = fc
+const anySheet: fc.Arbitrary<PaperSize> = fc
   .record({ width: fc.integer({ min: 320, max: 1500 }), height: fc.integer({ min: 130, max: 560 }) })
   .map((size) => ({ ...size, small: size.width < 640 }));
-const DESK: Sheet = { width: 1200, height: 400, small: false };
-const PHONE: Sheet = { width: 390, height: 168, small: true };
+const DESK: PaperSize = { width: 1200, height: 400, small: false };
+const PHONE: PaperSize = { width: 390, height: 168, small: true };
 
 const labelsOf = (layout: Layout): readonly Label[] => layout.parts.flatMap((part) => part.labels);
 const inside = (layout: Layout, box: Box): boolean =>
@@ -160,7 +160,7 @@ function passes(stroke: readonly (readonly [number, number])[], box: Box): boole
 
 describe("a bigger tank is bigger", () => {
   /** Areas on paper of the vessels of each tank, with what it holds, where neither limit of the drawing is reached. */
-  function areas(place: Place, sheet: Sheet) {
+  function areas(place: Place, sheet: PaperSize) {
     const layout = layoutPlace(place, sheet);
     return place.tanks.flatMap((tank) => {
       const { vessels } = layout.spots.get(tank.id) ?? { vessels: [] };
@@ -236,7 +236,7 @@ describe("one arrangement at every width", () => {
   test("things stand in the same order from left to right on a phone and on a desk", () => {
     fc.assert(
       fc.property(anyPlace, (place) => {
-        const order = (sheet: Sheet): readonly string[] => {
+        const order = (sheet: PaperSize): readonly string[] => {
           const { parts } = layoutPlace(place, sheet);
           const standing = parts.filter(({ shape }) => ["roof", "tank", "bed", "carry"].includes(shape));
           return [...standing]
@@ -328,6 +328,41 @@ describe("one arrangement at every width", () => {
       labelsOf(layoutPlace(place, { ...PHONE, open })).flatMap(({ words }) => words.map(({ text }) => text));
     expect(said(null)).toEqual(["300 gal", "8 days"]);
     expect(said("tank")).toEqual(["Two totes", "300 gal", "8 days"]);
+  });
+
+  test("beside each of eight beds with long names stands how long it is short, on a desk and on a phone", () => {
+    const beds = bedsOf(8, "Tomatoes and basil under the long tunnel").map((bed, index) => ({
+      ...bed,
+      words: [
+        { text: bed.title, tone: "ink", bold: true },
+        {
+          text: `short ${30 + index} days a season`,
+          brief: `${30 + index} days`,
+          least: `${30 + index}d`,
+          tone: "trouble",
+        },
+      ] as const,
+    }));
+    const tanks = [plainTank("totes", 1.2, 2, 0.3), plainTank("tub", 0)];
+    const place: Place = { ...EMPTY, tanks, beds };
+    for (const sheet of [
+      { width: 848, height: 300, small: false },
+      { width: 800, height: 220, small: false },
+      { width: 390, height: 248, small: true },
+    ]) {
+      const said = labelsOf(layoutPlace(place, sheet)).filter(({ of }) => of.startsWith("bed"));
+      expect(said.map(({ of }) => of)).toEqual(beds.map(({ id }) => id));
+      for (const [index, { words }] of said.entries())
+        expect(words.map(({ text }) => text).join(" ")).toMatch(new RegExp(`${30 + index}( day|d)`));
+    }
+    // Two with short names have room for both.
+    const named = beds.slice(0, 2).map((bed) => {
+      const [, ...said] = bed.words;
+      return { ...bed, words: [{ text: "Onions", tone: "ink", bold: true } as const, ...said] };
+    });
+    const two = layoutPlace({ ...place, beds: named }, { width: 848, height: 300, small: false });
+    for (const { words } of labelsOf(two).filter(({ of }) => of.startsWith("bed")))
+      expect(words.map(({ text }) => text).join(" ")).toMatch(/^Onions .*3[01] day/);
   });
 });
 

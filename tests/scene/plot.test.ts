@@ -100,6 +100,34 @@ test("words of ticks stand apart on however low a field", () => {
   );
 });
 
+test("words of ticks stand where no curve runs through them, if there is such a place", () => {
+  const ticks = [
+    { at: 3, label: "200 gal" },
+    { at: 9, label: "600 gal" },
+  ];
+  // A curve that falls through the left ends of both grid lines.
+  const points: readonly Point[] = [
+    [0, 9.5],
+    [0.3, 8.6],
+    [0.6, 4],
+    [2, 2],
+    [10, 1],
+  ];
+  const field = { width: 300, height: 100 };
+  const up = { from: 0, to: 10, ticks };
+  const drawn = drawPlot(plotOf({ up, layers: [{ as: "line", tone: "water", points }] }), field);
+  expect(drawn.up.map(({ label, anchor }) => [label, anchor])).toEqual([
+    ["600 gal", "end"],
+    ["200 gal", "end"],
+  ]);
+  // Full at both ends of the year: between them.
+  const year: readonly Point[] = [...points.slice(0, 4), [8, 1], [9, 8.8], [10, 9]];
+  const between = drawPlot(plotOf({ up, layers: [{ as: "line", tone: "water", points: year }] }), field);
+  expect(between.up[0]?.anchor).toBe("middle");
+  const alone = drawPlot(plotOf({ up }), field);
+  expect(alone.up.map(({ anchor }) => anchor)).toEqual(["start", "start"]);
+});
+
 describe("words of marks", () => {
   const anyMark: fc.Arbitrary<Mark> = fc.record({
     across: fc.double({ min: 0, max: 10, noNaN: true }),

@@ -1,9 +1,9 @@
 // A season's own days written down as notes, and the morning that follows from the notes alone.
 
+import type { Happened, HappenedWord } from "../../src/happened/happened.ts";
 import type { DailyRecord } from "../../src/rainfall/record.ts";
 import { newLog } from "../../src/season/day-log.ts";
 import { STEPPING } from "../../src/season/gravity.ts";
-import type { Happened, HappenedWord } from "../../src/season/happened.ts";
 import type { SeasonInput } from "../../src/season/input.ts";
 import { goingOn, type Moment, momentOf } from "../../src/season/moment.ts";
 import { knownBeds, momentToday, type TodayGiven } from "../../src/season/moment-today.ts";
@@ -135,10 +135,12 @@ const stateOf = ({ tanks, batteries, beds, dry, snow, flushLeft }: Moment) => ({
  */
 export function carriedDiffers(
   input: SeasonInput,
-  record: DailyRecord,
+  weather: DailyRecord,
   first: First,
   days: number,
 ): string | null {
+  // Of made-up weather nothing counts as having fallen.
+  const record = { ...weather, madeUp: false };
   const { moment, notes, again } = ranFrom(input, record, first, days);
   if (again) return null;
   const from = first.date - record.firstDay;

@@ -1,7 +1,9 @@
 // What was noted of the last weeks, carried on to this morning.
 
 import { describe, expect, test } from "vitest";
-import { type Happened, readHappened, withGauge } from "../../src/season/happened.ts";
+import type { Happened } from "../../src/happened/happened.ts";
+import { readHappened } from "../../src/happened/text.ts";
+import { withGauge } from "../../src/season/happened-days.ts";
 import type { SeasonInput } from "../../src/season/input.ts";
 import { dayNumber } from "../../src/units/calendar.ts";
 import { DAY } from "../../src/units/constants.ts";

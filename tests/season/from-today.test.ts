@@ -218,7 +218,7 @@ test("[G9] a run from a season's own morning is that season going on: the same s
   runDays(half, STEPPING, { first: 0, last: stop - 1 });
   const cut = (series: Float64Array) => series.slice(stop, last + 1);
   const weather = { rain: cut(record.rain), highest: null, lowest: null, eto: cut(whole.eto) };
-  const morning = { input, whole: half, moment: momentOf(half, stop), reach: inReachOf(half) };
+  const morning = { input, whole: half, moment: momentOf(half, stop), reach: inReachOf(half), heldBack: [] };
   const { short, water } = run(morning, { year: 2010, shift: 0 }, weather);
   const found = whole.shortDay.subarray(stop, last + 1).indexOf(1);
   expect(found).toBeGreaterThan(0);

@@ -4,6 +4,7 @@ import { expect, test } from "vitest";
 import { withSeen } from "../../src/document/notes.ts";
 import type { Note } from "../../src/document/worksheet.ts";
 import { valueIn } from "../../src/graph/readers.ts";
+import { fromToday } from "../../src/season/from-today.ts";
 import type { WeekGiven } from "../../src/season/week-plan.ts";
 import { weekPlan } from "../../src/season/week-plan.ts";
 import { dayNumber } from "../../src/units/calendar.ts";
@@ -47,6 +48,36 @@ test("it gets nothing today and is served tomorrow, and a bed beside it gets wha
   expect(held.answer.refused.filter(({ day }) => day === TODAY)).toMatchObject([
     { bed: "second", why: "held_back" },
   ]);
+});
+
+test("how long it lasts is run with it held back too, and says whom", () => {
+  const standing = crop({ planted: "05-01", stages: [0, 0, 150, 0], kcMiddle: 1, rootStart: 0.3 });
+  const plan = inputOf({
+    start: "05-01",
+    end: "09-30",
+    eto: steadyEto(0.005),
+    tanks: [tank(4, { startShare: 1 })],
+    carries: [carry()],
+    beds: [bed({ id: "first", covered: true, crops: [standing] })],
+  });
+  const record = recordOf(new Float64Array(900), dayNumber(2001, 1, 1));
+  const lasts = (heldBack: readonly string[]) => {
+    const from = fromToday(plan, record, {
+      today: TODAY,
+      drying: "usual",
+      levels: { tank: 1 },
+      charges: {},
+      lastSoaked: { first: TODAY - 20 },
+      heldBack,
+    });
+    if ("failed" in from || from.kind !== "usual_and_dry") throw new Error("no dry run");
+    return from;
+  };
+  const [as, held] = [lasts([]), lasts(["first", "nobody"])];
+  // It asks today; held back, its water stands in the tank this evening.
+  expect(held.dry.water[0] as number).toBeCloseTo(as.now, 9);
+  expect(as.dry.water[0] as number).toBeLessThan(as.now - 0.1);
+  expect([as.heldBack, held.heldBack]).toEqual([[], ["first"]]);
 });
 
 test("a note says so for its own day alone, and undone it leaves no trace", () => {

@@ -71,7 +71,7 @@ describe("what a bed lacks today", () => {
       weekOf(
         { beds: [bed({ ...steady, covered })] },
         { lastSoaked: { bed: TODAY - 3 } },
-        recordOf(rain, YEAR),
+        recordOf(rain, YEAR, { madeUp: false }),
       ).lacks;
     expect(lacks(false)).toBeCloseTo((6 * MM * 10) / 0.8, 12);
     expect(lacks(true)).toBeCloseTo((12 * MM * 10) / 0.8, 12);
@@ -226,7 +226,7 @@ describe("a bed that may be let go", () => {
   const gone = (rainOn: number | null, today = TODAY) => {
     const rain = new Float64Array(365);
     if (rainOn !== null) rain[rainOn - YEAR] = 9 * MM;
-    return weekOf({ beds: [bed({ ...steady, letGo })] }, { today }, recordOf(rain, YEAR));
+    return weekOf({ beds: [bed({ ...steady, letGo })] }, { today }, recordOf(rain, YEAR, { madeUp: false }));
   };
 
   test("has been, where the record holds so dry a spell before today", () => {
@@ -250,7 +250,7 @@ describe("days that lie ahead", () => {
   });
 
   test("are the record's before today and usual ones from then on, without rain", () => {
-    const record = recordOf(new Float64Array(365).fill(3 * MM), YEAR);
+    const record = recordOf(new Float64Array(365).fill(3 * MM), YEAR, { madeUp: false });
     const dates = { first: TODAY - 2, today: TODAY, last: TODAY + 1 };
     const coming = comingDays(record, new Float64Array(365).fill(5 * MM), dates, "usual");
     expect([...coming.record.rain]).toEqual([3 * MM, 3 * MM, 0, 0]);

@@ -21,7 +21,7 @@ test("a file of a hundred years is brought in as one record", () => {
 test("where beds are worth unlike, in the driest year the advice and the stick lose less than seven days kept", () => {
   const unlike = PLACES[1] as (typeof PLACES)[number];
   const one = fold(unlike, record, 0, { most: 1, members: 4, withBest: false });
-    expect(sum(one.advice)).toBeLessThan(0.97 * sum(one.seven));
+  expect(sum(one.advice)).toBeLessThan(0.97 * sum(one.seven));
   expect(sum(one.stick)).toBeLessThan(sum(one.seven));
 }, 120_000);
 

@@ -119,6 +119,9 @@ describe("turning", () => {
     expect(axisHolding(axis, row, siOf(900, "gal"))).toBe(axis);
     const wider = axisHolding(axis, row, siOf(12_000, "gal"));
     expect(wider.form === "number" && [wider.scale.low, wider.scale.high]).toEqual([20, 12000]);
+    // What is refused makes none.
+    const length = taken("long_bed.length");
+    expect(axisHolding(length.axis, length.row, 0)).toBe(length.axis);
   });
 });
 

@@ -87,7 +87,7 @@ describe("work back", () => {
       1,
       wish,
     );
-    expect(never).toEqual({ state: "never", best: { value: 10, answer: 10 } });
+    expect(never).toEqual({ state: "never", best: { value: 10, answer: 10 }, still: false });
     expect(
       await workBack(
         answering(() => null),
@@ -95,7 +95,7 @@ describe("work back", () => {
         1,
         wish,
       ),
-    ).toEqual({ state: "never", best: null });
+    ).toEqual({ state: "never", best: null, still: true });
   });
 
   test("a dip narrower than the first look is found", async () => {

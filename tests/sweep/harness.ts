@@ -15,6 +15,7 @@
 //
 // 300 places in `npm test`, 2,000 with LONG=1, shared out over the files sweep-*.test.ts.
 // One place again: `SWEEP=1234 npm run unit -- sweep`; others than usual: `SWEEP=5000-5999 npm run unit -- sweep`.
+// One property alone: `PROPERTY="sentence of today" npm run unit -- sweep -t "sentence of today"`.
 
 import { beforeAll, describe, expect, test } from "vitest";
 import { placeOf } from "./place.ts";
@@ -85,6 +86,7 @@ export function sweep(share: number, shares: number): void {
       return;
     }
     for (const one of registered) {
+      if (!one.name.includes(process.env.PROPERTY ?? "")) continue;
       if (seed % (one.every ?? 1) !== 0 && !alone()) continue;
       const said = saidOf(one, worked);
       if (said !== null) note(one.name, seed, said);

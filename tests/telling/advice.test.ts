@@ -1,7 +1,10 @@
 // The words of the advice against its numbers, over places made by chance.
 
 import { describe, expect, test } from "vitest";
-import type { Advice } from "../../src/season/advice.ts";
+import type { DailyRecord } from "../../src/rainfall/record.ts";
+import type { Advice, Choice } from "../../src/season/advice.ts";
+import type { SeasonInput } from "../../src/season/input.ts";
+import { type WeekGiven, weekPlan } from "../../src/season/week-plan.ts";
 import { advise } from "../../src/studies/advice.ts";
 import { adviceTold } from "../../src/telling/advice.ts";
 import { calendarDate, dayNumber } from "../../src/units/calendar.ts";
@@ -31,8 +34,14 @@ function record(next: () => number, madeUp: boolean) {
   return recordOf(rain, FIRST, { madeUp });
 }
 
+type Asked = {
+  readonly input: SeasonInput;
+  readonly weather: DailyRecord;
+  readonly given: Omit<WeekGiven, "days">;
+};
+
 /** Two or three beds on one tank; a place and a morning by chance. */
-function advised(seed: number): Advice | null {
+function askedFor(seed: number): Asked {
   const next = chance(seed * 7919 + 1);
   const worths = [10, 3, 1];
   const beds = Array.from({ length: next() < 0.7 ? 2 : 3 }, (_, at) =>
@@ -54,13 +63,21 @@ function advised(seed: number): Advice | null {
     carries: [carry()],
     beds,
   });
-  const answer = advise(input, record(next, next() < 0.25), {
-    today: TODAY,
-    drying: "usual",
-    levels: { tank: next() },
-    charges: {},
-    lastSoaked: Object.fromEntries(beds.map(({ id }) => [id, TODAY - 1 - Math.floor(10 * next())])),
-  });
+  return {
+    input,
+    weather: record(next, next() < 0.25),
+    given: {
+      today: TODAY,
+      drying: "usual",
+      levels: { tank: next() },
+      charges: {},
+      lastSoaked: Object.fromEntries(beds.map(({ id }) => [id, TODAY - 1 - Math.floor(10 * next())])),
+    },
+  };
+}
+
+function advised({ input, weather, given }: Asked): Advice | null {
+  const answer = advise(input, weather, given);
   return "choices" in answer ? answer : null;
 }
 
@@ -73,11 +90,36 @@ const on = (date: number) => {
   return `${SHORT_MONTHS[month - 1]} ${day}`;
 };
 
-const seeds = Array.from({ length: 24 }, (_, seed) => seed);
+const seeds = Array.from({ length: 40 }, (_, seed) => seed);
 const answers = seeds.flatMap((seed) => {
-  const advice = advised(seed);
-  return advice ? [{ seed, advice, told: adviceTold(advice, titleOf, show, false) }] : [];
+  const asked = askedFor(seed);
+  const advice = advised(asked);
+  return advice ? [{ seed, asked, advice, told: adviceTold(advice, titleOf, show, false) }] : [];
 });
+
+/** Days until a bed thirsts that nothing waters, by the season's own run of dry days; null: not before its end. */
+function dryDays({ input, weather, given }: Asked, id: string, last: number): number | null {
+  const beds = input.beds.map((one) => (one.id === id ? { ...one, wateredBy: [] } : one));
+  const week = weekPlan({ ...input, beds }, weather, { ...given, days: last - given.today + 1 });
+  if ("failed" in week) throw new Error(week.failed);
+  const days = week.beds.find((one) => one.id === id)?.days ?? [];
+  const thirsty = days.findIndex(({ stressed }) => stressed);
+  return thirsty < 0 ? null : thirsty;
+}
+
+const choiceOf = ({ choices }: Advice, name: string) => choices.find(({ choice }) => choice === name);
+
+/** Worth that each bed loses more by one choice than by another, in square metres of a bed that may go. */
+function more({ input }: Asked, one: Choice | undefined, other: Choice | undefined) {
+  return new Map(
+    input.beds.map(({ id, area, worth }) => {
+      const lost = (choice?: Choice) => choice?.perBed.find(({ bed: own }) => own === id)?.loss ?? Number.NaN;
+      return [id, (lost(one) - lost(other)) * area * worth];
+    }),
+  );
+}
+
+const sum = (numbers: readonly number[]): number => numbers.reduce((all, one) => all + one, 0);
 
 describe("what is advised, in words", () => {
   test("is tried on choices of every sort", () => {
@@ -112,7 +154,12 @@ describe("what is advised, in words", () => {
     });
     const words = `${told.lead.what} ${told.lead.rest}`.trim();
     const own = advice.choices.find(({ choice }) => choice === advice.advised);
-    if (advice.tie && advice.advised === "water_all") expect(words).toBe("No telling them apart; water all.");
+    // What is advised when nothing asks is for the next watering, and no word of it sounds like today.
+    expect(words.startsWith("Nothing asks today; ")).toBe(advice.asking.length === 0);
+    if (advice.asking.length === 0 && (advice.tie || advice.advised === "water_all"))
+      expect(words).toMatch(/at the next watering|when they ask/);
+    else if (advice.tie && advice.advised === "water_all")
+      expect(words).toBe("No telling them apart; water all.");
     else if (advice.advised === "water_all") expect(words).toBe("Water all.");
     else {
       if (advice.tie) expect(words).toContain("No telling them apart; if in doubt, ");
@@ -139,6 +186,70 @@ describe("what is advised, in words", () => {
         expect(told.reason).toContain(
           `${titleOf(paying.bed)} pays most for the next ${show(paying.asks.volume, "volume")}`,
         );
+    }
+  });
+
+  test("a bed that can wait so many days stays unthirsty for as many, were nothing given to it", () => {
+    let told = 0;
+    for (const { seed, asked, advice, told: said } of answers) {
+      for (const { bed: id } of advice.why.beds) {
+        const { spare } = advice.why.beds.find((one) => one.bed === id) ?? { spare: null };
+        expect([seed, id, spare]).toEqual([seed, id, dryDays(asked, id, advice.last)]);
+      }
+      const [, name, days] = /^(.*) can wait: (?:(\d+) days?|to the season's end)/.exec(said.reason) ?? [];
+      if (name === undefined) continue;
+      told++;
+      const id = Object.keys(TITLES).find((one) => TITLES[one] === name) ?? "";
+      expect([seed, days === undefined ? null : Number(days)]).toEqual([
+        seed,
+        dryDays(asked, id, advice.last),
+      ]);
+      expect(choiceOf(advice, "hold_back")?.beds).toContain(id);
+    }
+    expect(told).toBeGreaterThan(0);
+  });
+
+  test("the reason to water all, or to give one up, is what the choices lose bed by bed", () => {
+    const reasons = new Set<string>();
+    for (const { seed, asked, advice, told } of answers) {
+      if (advice.tie || advice.kind !== "odds") continue;
+      if (advice.advised === "water_all") {
+        const [held, all] = [choiceOf(advice, "hold_back"), choiceOf(advice, "water_all")];
+        const lost = more(asked, held, all);
+        const named = (held?.beds ?? []).filter((id) => told.reason.includes(titleOf(id)));
+        const others = [...lost.keys()].filter((id) => !named.includes(id));
+        const [theirs, gained] = [named, others].map((ids) => sum(ids.map((id) => lost.get(id) ?? 0))) as [
+          number,
+          number,
+        ];
+        reasons.add("water all");
+        expect([seed, named]).toEqual([seed, held?.beds]);
+        expect([seed, told.reason, theirs > -gained]).toEqual([seed, told.reason, true]);
+        expect([seed, told.reason, /than the others gain/.test(told.reason)]).toEqual([
+          seed,
+          told.reason,
+          others.length > 0,
+        ]);
+      }
+      if (advice.advised === "give_up") {
+        reasons.add("give up");
+        const own = choiceOf(advice, "give_up");
+        const lost = more(asked, own, choiceOf(advice, "water_all"));
+        const [id = ""] = own?.beds ?? [];
+        const others = [...lost].flatMap(([one, loss]) => (one === id ? [] : [loss]));
+        expect([seed, -sum(others) > (lost.get(id) ?? 0)]).toEqual([seed, true]);
+      }
+    }
+    expect([...reasons]).toContain("water all");
+  });
+
+  test("who pays most is the bed whose next watering saves most worth for its water", () => {
+    for (const { advice, told } of answers) {
+      const [, name] = /; (.*) pays most for the next/.exec(told.reason) ?? [];
+      if (name === undefined) continue;
+      const paying = advice.why.beds.find(({ bed: id }) => titleOf(id) === name);
+      const most = Math.max(...advice.why.beds.map(({ asks, pays }) => (asks ? pays : -1)));
+      expect(paying?.pays).toBe(most);
     }
   });
 });

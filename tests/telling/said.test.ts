@@ -26,6 +26,7 @@ const week = (more: Partial<ToldWeek>): ToldWeek => ({
   thirstyFrom: null,
   assumed: false,
   driver: "either",
+  tanks: { reach: ["tote", "tub"], others: false, filled: ["tub"] },
   ...more,
 });
 
@@ -55,11 +56,46 @@ describe("one of a thing", () => {
   });
 });
 
+const titleOf = (id: string): string => ({ tote: "Two totes", tub: "Tub", barrel: "Barrel" })[id] ?? id;
+
+test("a week's waterings are promised only where there is water for all of them", () => {
+  const said = (outlook: ToldWeek["outlook"]) =>
+    headline({ week: week({ outlook, each: 23 }), titleOf, weekdays: "Monday and Friday", cans: "9" }, show);
+  expect(said("all")).toMatch(/^Monday and Friday, 23/);
+  for (const outlook of ["some", "none"] as const)
+    expect(said(outlook)).toMatch(/^With enough water: Monday and Friday, 23/);
+});
+
+describe("a tank that is not enough", () => {
+  const said = (bound: ToldWeek["bound"], tanks: Partial<ToldWeek["tanks"]> = {}) => {
+    const all = { reach: ["tote", "tub"], others: true, filled: ["tub"], ...tanks };
+    return outlookWords(week({ bound, given: 40, outlook: "some", tanks: all }), show, titleOf);
+  };
+
+  test("is named where the place has others besides, or where it is the only one", () => {
+    expect(said("rain")).toBe(
+      "There will be 40 of 100: too little water in Two totes and Tub, for want of rain.",
+    );
+    expect(said("storage", { reach: ["barrel"], others: false })).toContain("too little water in Barrel; ");
+    expect(said("loss", { reach: ["barrel"] })).toContain("too little water in Barrel; leaks");
+    // Where all there are run out, or many, none is blamed.
+    expect(said("rain", { others: false })).toContain("the tanks run out, for want of rain");
+    expect(said("rain", { reach: ["a", "b", "c"] })).toContain("the tanks run out, for want of rain");
+  });
+
+  test("that a line fills is named where its size or its refill is what lacks", () => {
+    expect(said("refill")).toContain("the refill of Tub comes too late");
+    expect(said("tankful")).toContain("a watering takes more than fits in Tub");
+    expect(said("refill", { filled: [] })).toContain("the small tank is not full again in time");
+    expect(said("hands")).toContain("your time is used up");
+  });
+});
+
 describe("less that reads as much", () => {
   const short = { bound: "rain", given: 99.9, outlook: "some" } as const;
 
   test("is said to be a little less, not 100 of 100", () => {
-    expect(outlookWords(week(short), show)).toMatch(/^There will be a little less than 100: /);
+    expect(outlookWords(week(short), show, titleOf)).toMatch(/^There will be a little less than 100: /);
     const day = {
       date: "2021-07-03",
       asked: 100,

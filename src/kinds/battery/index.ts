@@ -2,7 +2,7 @@
 
 import batteries from "../../../shared/batteries.json";
 import type { Kind } from "../kind.ts";
-import { COSTS, choice, formula, gather, given, hidden, output } from "../rows.ts";
+import { COSTS, choice, formula, given, hidden, hiddenFrom, output } from "../rows.ts";
 import { column } from "../tabled.ts";
 import { BATTERY_CAUTIONS } from "./cautions.ts";
 import { CHEMISTRIES } from "./chemistries.ts";
@@ -26,6 +26,7 @@ export const battery: Kind = {
   season: batterySeason,
   icon: { ink: "M3 8h18v12H3zM7 8V5M17 8V5", tone: "M12 11v6M9 14h6", color: "power" },
   uses: ["stores_power", "gives_power"],
+  noted: ["charged", "swapped"],
   handSettings: ["waterings_per_charge"],
   offers: [
     {
@@ -129,13 +130,7 @@ export const battery: Kind = {
       "rated_capacity * nominal_voltage * health_in_use * depth_of_discharge * cold_share * haste_share",
     ),
     ...LOAD_ROWS,
-    gather(
-      "panels",
-      "Panels on it",
-      "series",
-      { kind: "panel", by: "charges", take: "charge_months", how: "list" },
-      { hidden: true },
-    ),
+    hiddenFrom("panel", "charges")("panels", "Panels on it", "series", "charge_months", "list"),
     hidden("charge_by_month", "Charge by month", "charging", "series"),
     hidden("frost_months", "Months with frost", "charging", "count"),
     hidden("uncharged", "Nothing charges it", "charging", "count"),

@@ -74,9 +74,7 @@ export const POINT_ROWS: readonly Row[] = [
     "Lifts water with",
     "power",
     `site.water_density * ${STANDARD_GRAVITY} * flow * head`,
-    {
-      hidden: true,
-    },
+    { hidden: true },
   ),
   formula("spare_head", "Lift to spare", "head", "pump.head_at_no_flow - lift", { minor: true }),
   output("head_k_in_use", "Wand or rose, as it is", "running", "factor", { minor: true }),

@@ -13,7 +13,11 @@ export const draw: Kind = {
   season: drawSeason,
   icon: { ink: "M4 9h7V6h5v3h1v4M4 9v3h9", tone: "M17 16v4", color: "water" },
   joins: { from: "newest" },
-  drawn: { as: "draw", spoken: "{title} from {from|no tank}" },
+  drawn: {
+    as: "draw",
+    beside: [{ row: "volume", tint: "water", text: "{} every {every}" }],
+    spoken: "{title} from {from|no tank}",
+  },
   glance: ["share_met", "season_volume"],
   spans: DRAW_SPANS,
   rows: [

@@ -22,6 +22,8 @@ export const line: Kind = {
   icon: { ink: "M3 5c5 0 4 12 9 12s4-4 9-4", tone: "M3 5 21 12", color: "water" },
   uses: ["carries_dirt"],
   joins: { from: "one_before", to: "newest" },
+  noted: ["bucket", "opened"],
+  timed: { flow: "flow" },
   handSettings: ["valve_bore", "shut_level", "refill_time"],
   offers: LINE_OFFERS,
   drawn: { as: "line", beside: [{ row: "refill_time", tint: "water", text: "fills it in {}" }] },

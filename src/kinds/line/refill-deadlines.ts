@@ -4,7 +4,7 @@ import { all } from "../../graph/outcomes.ts";
 import { numberIn } from "../../graph/readers.ts";
 import type { CardView, Model, ModelInput, Outcome, Outputs } from "../../graph/types.ts";
 import { firstTankOf } from "../../network/beds.ts";
-import { feedsTank, linesInto } from "../../network/water.ts";
+import { feedsTank, linesInto } from "../../network/feeds.ts";
 import { networkIn } from "../network-in.ts";
 
 const numbersOf = (cards: readonly CardView[], row: string): readonly number[] =>

@@ -2,7 +2,7 @@
 
 import type { Row } from "../../graph/types.ts";
 import type { Kind } from "../kind.ts";
-import { COSTS, formula, gather, hidden, output } from "../rows.ts";
+import { COSTS, formula, hidden, hiddenFrom, output } from "../rows.ts";
 import { PANEL_CAUTIONS } from "./cautions.ts";
 import { driving } from "./direct.ts";
 import { GIVENS } from "./givens.ts";
@@ -12,6 +12,8 @@ import { PANEL_SPANS } from "./spans.ts";
 
 /** Only where a pump hangs on it alone. */
 const ALONE = { when: { row: "drives", is: ["1"] } } as const;
+
+const fromPumps = hiddenFrom("pump", "powered_by");
 
 const share = (name: string, label: string): Row => output(name, label, "driving", "share", ALONE);
 
@@ -29,20 +31,8 @@ const RESULTS: readonly Row[] = [
   hidden("tracks", "Tracks", "tracking", "count"),
   hidden("faces_away", "Turns its back", "facing", "count"),
   formula("whole_short", "All of it, shorted", "current", "isc * count", { hidden: true }),
-  gather(
-    "wire_resistance",
-    "Wire of its pump",
-    "resistance",
-    { kind: "pump", by: "powered_by", take: "wire_resistance", how: "sum" },
-    { hidden: true },
-  ),
-  gather(
-    "pumps",
-    "Pumps on it alone",
-    "series",
-    { kind: "pump", by: "powered_by", take: "liftings", how: "list" },
-    { hidden: true },
-  ),
+  fromPumps("wire_resistance", "Wire of its pump", "resistance", "wire_resistance", "sum"),
+  fromPumps("pumps", "Pumps on it alone", "series", "liftings", "list"),
   hidden("supply", "Its light by month", "supplying", "series"),
   hidden("charge_months", "Charge by month", "charging", "series"),
   hidden("monthly_energy", "Charge of a mean day, by month", "charging", "series"),

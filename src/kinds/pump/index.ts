@@ -4,7 +4,7 @@ import pumps from "../../../shared/pumps.json";
 import type { Row } from "../../graph/types.ts";
 import type { Kind } from "../kind.ts";
 import { limitsOf } from "../limits.ts";
-import { COSTS, choice, gather, given, hidden, link, output } from "../rows.ts";
+import { COSTS, choice, gather, given, hidden, hiddenFrom, link, output } from "../rows.ts";
 import { column, options, typed } from "../tabled.ts";
 import { PUMP_CAUTIONS } from "./cautions.ts";
 import { PUMP_MODELS, WORDS } from "./models.ts";
@@ -85,24 +85,12 @@ const LABEL: readonly Row[] = [
 
 const series = (name: string, label: string, of: string): Row => hidden(name, label, of, "series");
 
-const fromDeliveries = (
-  name: string,
-  label: string,
-  measure: "power" | "energy" | "current",
-  take: string,
-  how: "max" | "sum",
-): Row => gather(name, label, measure, { kind: "delivery", by: "pump", take, how }, { hidden: true });
+const fromDeliveries = hiddenFrom("delivery", "pump");
 
 const RESULTS: readonly Row[] = [
   series("curve_figured", "Its curve by its figures", "believing"),
   series("curve_in_use", "Its curve as reckoned with", "believing"),
-  gather(
-    "tests",
-    "Buckets timed at its hoses",
-    "series",
-    { kind: "delivery", by: "pump", take: "bucket_test", how: "list" },
-    { hidden: true },
-  ),
+  fromDeliveries("tests", "Buckets timed at its hoses", "series", "bucket_test", "list"),
   output("tested_share", "Turns, by your bucket, at", "believing", "share", { quiet: true }),
   hidden("tests_apart", "Its buckets apart", "believing", "factor"),
   output("believed_by", "Goes by", "believing", "text", {
@@ -143,13 +131,7 @@ const RESULTS: readonly Row[] = [
   fromDeliveries("running_power", "Takes from its battery", "power", "drawn_power", "max"),
   fromDeliveries("round_energy", "One watering takes", "energy", "round_energy", "sum"),
   fromDeliveries("peak_energy", "A peak day takes", "energy", "peak_energy", "sum"),
-  gather(
-    "liftings",
-    "Hoses it is put to",
-    "series",
-    { kind: "delivery", by: "pump", take: "lifting", how: "list" },
-    { hidden: true },
-  ),
+  fromDeliveries("liftings", "Hoses it is put to", "series", "lifting", "list"),
   ...COSTS,
 ];
 

@@ -3,7 +3,7 @@
 import roofs from "../../../shared/roofs.json";
 import type { Row, Typed } from "../../graph/types.ts";
 import type { Kind } from "../kind.ts";
-import { COSTS, choice, date, formula, gather, given, hidden, link, output } from "../rows.ts";
+import { COSTS, choice, date, formula, given, hidden, hiddenFrom, link, output } from "../rows.ts";
 import { ROOF_CAUTIONS } from "./cautions.ts";
 import { DIP_ROWS, dipping, learning } from "./dip.ts";
 import { sieving, winter, yearly } from "./models.ts";
@@ -57,13 +57,7 @@ const CONNECTION: readonly Row[] = [
 ];
 
 const CATCH: readonly Row[] = [
-  gather(
-    "filters_pass",
-    "Its filters",
-    "series",
-    { kind: "filter", by: "on", take: "passes", how: "list" },
-    { hidden: true },
-  ),
+  hiddenFrom("filter", "on")("filters_pass", "Its filters", "series", "passes", "list"),
   hidden("catching_area", "Counts as", "sieving", "area"),
   formula("catch_per_depth", "A rain brings", "catch_rate", "footprint * coefficient_in_use"),
   ...DIP_ROWS,

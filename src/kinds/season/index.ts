@@ -14,7 +14,7 @@ import { peakDraw } from "../tank/peak-draw.ts";
 import { reach } from "../tank/reach.ts";
 import { feeds, joints } from "../tee/joints.ts";
 import { planRows, type Shares, seasonInput } from "./input.ts";
-import { linking } from "./network.ts";
+import { linking } from "./network-of-cards.ts";
 import { type Answered, type PartKinds, seasonOutputs } from "./outputs.ts";
 import { SEASON_ROWS } from "./rows.ts";
 import { SEASON_SPANS } from "./spans.ts";

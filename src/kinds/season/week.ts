@@ -2,11 +2,13 @@
 
 import { numberIn, numberOf, numberOrNull, recordOf, wordIn, wordOrNull } from "../../graph/readers.ts";
 import type { CardView, Model, ModelInput, Outcome, Outputs, Row } from "../../graph/types.ts";
+import { readHappened } from "../../happened/text.ts";
 import type { Driver } from "../../network/bounds.ts";
 import { type SeasonCalendar, seasonCalendar } from "../../season/bed-calendar.ts";
+import type { BedTanks } from "../../season/bed-tanks.ts";
 import { readForecastText } from "../../season/forecast.ts";
-import { readHappened } from "../../season/happened.ts";
 import type { LeftOut, SeasonInput } from "../../season/input.ts";
+import { withCropNotes } from "../../season/noted-crops.ts";
 import { type BedWeek, type WeekAnswer, type WeekGiven, weekPlan } from "../../season/week-plan.ts";
 import { isoDate, parseIsoDate } from "../../units/calendar.ts";
 import { HOUR } from "../../units/constants.ts";
@@ -49,8 +51,11 @@ function knownToday(input: ModelInput): Outcome {
     charges: {},
     lastSoaked: daysOf(input.cards["bed"] ?? [], "last_soaked"),
     dawn: DAWN,
-    // That a bed was held back moved no water.
-    happened: all.filter(({ what }) => what !== "held"),
+    // That a bed was held back, planted or pulled up moved no water.
+    happened: all.filter(({ what }) => what !== "held" && what !== "planted" && what !== "pulled"),
+    crops: all.flatMap(({ what, date, where }) =>
+      what === "planted" || what === "pulled" ? [{ what, date, bed: where }] : [],
+    ),
     heldBack: all.flatMap(({ what, date, where }) => (what === "held" && date === today ? [where] : [])),
     dipDoubt: numberOrNull(input, "dip_doubt") ?? 0,
     forecast: readForecastText(wordOrNull(input, "forecast") ?? "", today),
@@ -75,13 +80,15 @@ export const today: Model = {
 export type WeekOfBed = Omit<BedWeek, "days"> & { readonly today: string; readonly driver: Driver };
 
 /** The week as a whole. */
-export type WeekSpan = Pick<WeekAnswer, "assumedTanks" | "lines" | "refused" | "opens"> & {
+export type WeekSpan = Pick<WeekAnswer, "assumedTanks" | "lines" | "refused" | "opens" | "tankBy"> & {
   readonly first: string;
   readonly last: string;
   /** Hour of watering, after midnight [s]. */
   readonly waterAt: number;
   /** What drives the pumps behind each bed. */
   readonly drivers: Readonly<Record<string, Driver>>;
+  /** Where the water of each bed comes from. */
+  readonly tanks: Readonly<Record<string, BedTanks>>;
 };
 
 const LEFT_OUT = "Left out of the season";
@@ -108,6 +115,8 @@ function weekOutputs(plan: SeasonInput, answer: WeekAnswer): Outputs {
     lines: answer.lines,
     refused: answer.refused,
     opens: answer.opens,
+    tankBy: answer.tankBy,
+    tanks: Object.fromEntries(answer.beds.map(({ id, tanks }) => [id, tanks])),
     waterAt: plan.waterAt,
     drivers: Object.fromEntries(plan.beds.map(({ id }) => [id, driverOf(plan, [id])])),
   };
@@ -122,8 +131,9 @@ export const week: Model = {
   heavy: true,
   outputs: "by quantity id",
   run: (input) => {
-    const plan = input.values["plan"] as SeasonInput;
-    const answer = weekPlan(plan, recordOf(input), input.values["week_given"] as WeekGiven);
+    const given = input.values["week_given"] as WeekGiven;
+    const plan = withCropNotes(input.values["plan"] as SeasonInput, given.crops ?? []);
+    const answer = weekPlan(plan, recordOf(input), given);
     if (!("failed" in answer)) return weekOutputs(plan, answer);
     const failed = { failed: answer.failed };
     return {

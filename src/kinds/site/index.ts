@@ -10,6 +10,7 @@ export const site: Kind = {
   purpose: "Where the garden lies, when it grows, and when it is watered.",
   group: "Sky and place",
   icon: { ink: "M3 20h18M6 20l5-9 4 5 2-3 3 7" },
+  noted: ["rain"],
   local: ["latitude", "elevation"],
   glance: ["season_start", "season_end"],
   single: true,

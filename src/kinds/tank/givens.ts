@@ -1,7 +1,7 @@
 // What a tank asks: its size, where it stands, its openings, and how full it is.
 
 import type { Row } from "../../graph/types.ts";
-import { choice, given, link } from "../rows.ts";
+import { choice, date, given, link } from "../rows.ts";
 import { SHAPES } from "./models.ts";
 import { byStart, STARTS } from "./usual-tanks.ts";
 
@@ -37,13 +37,5 @@ export const TANK_GIVENS: readonly Row[] = [
   given("start_share", "Full at the start", "share", [50, "%"], { max: 1, minor: true }),
   given("leak", "Leaks", "flow", [0, "gal/day"], { minor: true }),
   given("level_today", "Depth when last dipped", "depth", null, { absent: "not dipped" }),
-  {
-    row: "date",
-    name: "dipped_on",
-    label: "Dipped on",
-    form: "day",
-    default: null,
-    absent: "today",
-    hidden: true,
-  },
+  { ...date("dipped_on", "Dipped on", "day", null), absent: "today", hidden: true },
 ];

@@ -2,7 +2,7 @@
 
 import { numberIn, valueIn, wordIn, wordOrNull } from "../../graph/readers.ts";
 import type { CardView, ModelInput, Outcome } from "../../graph/types.ts";
-import { feedersOf, linesOutOf } from "../../network/water.ts";
+import { feedersOf, linesOutOf } from "../../network/feeds.ts";
 import { type Vessel, volumeAt } from "../../physics/vessel.ts";
 import type { TankAutonomy } from "../../season/autonomy.ts";
 import { isoDate, parseIsoDate } from "../../units/calendar.ts";

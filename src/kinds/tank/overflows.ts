@@ -1,7 +1,7 @@
 // Where the overflow of each tank ends: on the ground, in another tank, or round in a circle.
 
 import type { Model, ModelInput, Outcome } from "../../graph/types.ts";
-import { overflowEnd } from "../../network/water.ts";
+import { overflowEnd } from "../../network/feeds.ts";
 import { networkIn } from "../network-in.ts";
 
 export const OVERFLOW_ENDS = [

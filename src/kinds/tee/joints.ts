@@ -2,8 +2,8 @@
 
 import { isReady, numberIn, numberOf, readyNumber, readyWord, valueIn } from "../../graph/readers.ts";
 import type { CardView, Model, ModelInput, Outcome, Outputs } from "../../graph/types.ts";
+import { linesInto, linesMeetingAt, linesOutOf } from "../../network/feeds.ts";
 import type { Edge } from "../../network/network.ts";
-import { linesInto, linesMeetingAt, linesOutOf } from "../../network/water.ts";
 import type { GravityLine } from "../../physics/gravity-line.ts";
 import { type TeeBranch, teeFlows } from "../../physics/tee.ts";
 import { levelAt, type Vessel } from "../../physics/vessel.ts";

@@ -41,7 +41,7 @@ export type Doubts = { readonly taken: readonly Doubt[]; readonly held: readonly
 export const MOST_DOUBTS = 12;
 
 /** What is asked: a worksheet with its light part worked out. */
-export type Asked = Pick<Base, "worksheet" | "whole">;
+export type Worked = Pick<Base, "worksheet" | "whole">;
 
 type Found = { readonly key: string; readonly from: Doubt["from"]; readonly number: DoubtfulNumber };
 
@@ -64,7 +64,7 @@ function saidNumber(card: Card, row: Row, target: Target, entry: Entry | null): 
   return { key: id, from: "said", number: { id, target, row, scale, value, ...(from ? { from } : {}) } };
 }
 
-function spreadOf(spread: DefaultSpread, base: Asked, card: Card): Spread | null {
+function spreadOf(spread: DefaultSpread, base: Worked, card: Card): Spread | null {
   return "by" in spread
     ? spread.spreadOf(wordIn(base.whole.results.get(`${card.id}.${spread.by}`)))
     : spread.spread;
@@ -77,7 +77,7 @@ function within(row: NumberGiven, { low, high, unit }: Spread): readonly [number
   return [bound(low), bound(high)];
 }
 
-function tabledNumber(base: Asked, card: Card, row: NumberGiven, doubtful: Doubtful): Found | null {
+function tabledNumber(base: Worked, card: Card, row: NumberGiven, doubtful: Doubtful): Found | null {
   const stated = doubtful.spreads?.[row.name];
   const spread = stated ? spreadOf(stated, base, card) : null;
   if (!spread) return null;
@@ -95,7 +95,7 @@ function tabledNumber(base: Asked, card: Card, row: NumberGiven, doubtful: Doubt
 }
 
 /** The spread that a number's table gives of its usual value, whatever was said of the number; null where it has none. */
-export function usualSpread(base: Asked, id: QuantityId): Scale | null {
+export function usualSpread(base: Worked, id: QuantityId): Scale | null {
   const [cardId, name] = id.split(".");
   const card = base.worksheet.cards.find((one) => one.id === cardId);
   const row = base.whole.graph.kinds[card?.kind ?? ""]?.rows.find((one) => one.name === name);
@@ -103,7 +103,7 @@ export function usualSpread(base: Asked, id: QuantityId): Scale | null {
   return tabledNumber(base, card, row, KIND_DOUBTS.get(card.kind) ?? {})?.number.scale ?? null;
 }
 
-function ofRow(base: Asked, card: Card, row: Row): Found | null {
+function ofRow(base: Worked, card: Card, row: Row): Found | null {
   if (row.row === "given") {
     const target = targetOf(base.worksheet, card.id, row);
     const entry = entryAtTarget(base.worksheet, target);
@@ -118,7 +118,7 @@ function ofRow(base: Asked, card: Card, row: Row): Found | null {
 }
 
 /** Everything that is not sure, each where it is first found. */
-function foundIn(base: Asked): readonly Found[] {
+function foundIn(base: Worked): readonly Found[] {
   const { kinds } = base.whole.graph;
   return base.worksheet.cards.flatMap((card) =>
     (kinds[card.kind]?.rows ?? []).flatMap((row) => ofRow(base, card, row) ?? []),
@@ -137,7 +137,7 @@ const widest = (one: Doubt, other: Doubt): number => reach(other.numbers[0]) - r
  * What is not sure among what the wanted answers read: what somebody said first, then the defaults of tables, the widest
  * first. What chooses the record of the rain is held: its years are no doubt.
  */
-export function doubtsOf(base: Asked, wanted: readonly QuantityId[]): Doubts {
+export function doubtsOf(base: Worked, wanted: readonly QuantityId[]): Doubts {
   const { graph } = base.whole;
   const reads = ancestorsOf(graph, wanted);
   const rain = ancestorsOf(graph, ["weather.record_in_use"]);

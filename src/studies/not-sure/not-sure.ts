@@ -7,7 +7,7 @@ import { ancestorsOf } from "../../graph/ancestors.ts";
 import { numberIn } from "../../graph/readers.ts";
 import type { QuantityId } from "../../graph/types.ts";
 import type { Answers } from "../ask.ts";
-import { type Asked, changesAt, type Doubts, doubtsOf, sheetToDoubt } from "./doubts.ts";
+import { changesAt, type Doubts, doubtsOf, sheetToDoubt, type Worked } from "./doubts.ts";
 import { type Fit, fitAt, fitOf, shareOf } from "./fit.ts";
 import { latinHypercube } from "./latin-hypercube.ts";
 import { quantile } from "./quantile.ts";
@@ -36,13 +36,13 @@ export type NotSure = {
   readonly places: readonly Float64Array[];
 };
 
-function isReached({ whole: { graph } }: Asked, { taken }: Doubts, id: QuantityId): boolean {
+function isReached({ whole: { graph } }: Worked, { taken }: Doubts, id: QuantityId): boolean {
   const reads = ancestorsOf(graph, [id]);
   return taken.some(({ numbers }) => numbers.some((number) => reads[graph.index.get(number.id) ?? -1] === 1));
 }
 
 /** The runs that tell how far the wanted answers are not sure; none where everything is. */
-export function notSure(base: Asked, wanted: readonly QuantityId[], count: number, seed = SEED): NotSure {
+export function notSure(base: Worked, wanted: readonly QuantityId[], count: number, seed = SEED): NotSure {
   const doubts = doubtsOf(base, wanted);
   const runs = doubts.taken.length === 0 ? 0 : count;
   const places = latinHypercube(doubts.taken.length, runs, seed);

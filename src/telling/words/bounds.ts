@@ -132,9 +132,25 @@ export const boundThing = (bound: string, driver: Driver): string => saidOf(boun
 /** What it is called in a list. */
 export const boundName = (bound: string, driver: Driver): string => saidOf(bound, "name", driver);
 
-/** Why a bed does not get its water; null where nothing is known to stand in the way. */
-export const whyShort = (bound: string | null, driver: Driver): string =>
-  bound === null ? "there is too little" : saidOf(bound, "reason", driver);
+/** Titles of the tanks that are not enough, in a list: all in reach, and those that lines fill; "": none is to be named. */
+export type NamedTanks = { readonly reach: string; readonly filled: string };
+
+/** Reasons that name a tank. */
+const NAMING: Partial<Record<Bound, (tanks: NamedTanks) => string>> = {
+  storage: ({ reach }) =>
+    reach && `too little water in ${reach}; some spilled earlier that a bigger one would have kept`,
+  loss: ({ reach }) => reach && `too little water in ${reach}; leaks and open water took what is missing`,
+  rain: ({ reach }) => reach && `too little water in ${reach}, for want of rain`,
+  tankful: ({ filled }) => filled && `a watering takes more than fits in ${filled}`,
+  refill: ({ filled }) => filled && `the refill of ${filled} comes too late`,
+};
+
+/** Why a bed does not get its water, its tanks named where that is known; null where nothing is known to stand in the way. */
+export function whyShort(bound: string | null, driver: Driver, tanks?: NamedTanks): string {
+  if (bound === null) return "there is too little";
+  const named = tanks && isBound(bound) ? NAMING[bound]?.(tanks) : "";
+  return named || saidOf(bound, "reason", driver);
+}
 
 /** Why it did not get it on a day. */
 export const whyShortThen = (bound: string, driver: Driver): string => saidOf(bound, "day", driver);

@@ -24,17 +24,12 @@ function Ticks(props: { readonly drawn: DrawnPlot }) {
   );
 }
 
-function TickWords(props: { readonly drawn: DrawnPlot; readonly atEnd: boolean }) {
+function TickWords(props: { readonly drawn: DrawnPlot }) {
   return (
     <>
       <Index each={props.drawn.up}>
         {(tick) => (
-          <text
-            class="plot-tick"
-            x={props.atEnd ? props.drawn.frame.width : 0}
-            y={tick().words}
-            text-anchor={props.atEnd ? "end" : "start"}
-          >
+          <text class="plot-tick" x={tick().x} y={tick().words} text-anchor={tick().anchor}>
             {tick().label}
           </text>
         )}
@@ -106,7 +101,13 @@ export function Chart(props: {
   const { width, watch } = createElementWidth(WIDTH);
   const drawn = createMemo(() => {
     const plot = typeof props.plot === "function" ? props.plot(width()) : props.plot;
-    return drawPlot(plot, { width: width(), height: props.height, right: props.margin?.right ?? 0 }, SIZE);
+    const field = {
+      width: width(),
+      height: props.height,
+      right: props.margin?.right ?? 0,
+      scaleAtEnd: props.scaleAtEnd === true,
+    };
+    return drawPlot(plot, field, SIZE);
   });
   const above = () => props.margin?.above ?? 6;
   const tall = () => props.height + above() + (props.margin?.below ?? 22);
@@ -120,7 +121,7 @@ export function Chart(props: {
       >
         <Ticks drawn={drawn()} />
         <Index each={drawn().shapes}>{(shape) => <path class={shape().look} d={shape().d} />}</Index>
-        <TickWords drawn={drawn()} atEnd={props.scaleAtEnd === true} />
+        <TickWords drawn={drawn()} />
         <Marks drawn={drawn()} />
         {props.children?.(() => drawn().frame)}
       </svg>

@@ -2,7 +2,7 @@
 
 import { For, Show } from "solid-js";
 import type { Card, Note } from "../../document/worksheet.ts";
-import { numberIn, valueIn } from "../../graph/readers.ts";
+import { numberIn, shownIn, valueIn } from "../../graph/readers.ts";
 import type { WeekOfBed } from "../../kinds/season/week.ts";
 import { amountSaid } from "../../scene/dip-level.ts";
 import { amountOf } from "../../telling/today.ts";
@@ -81,7 +81,7 @@ function useAsks() {
   const voice = useVoice();
   return (card: Card): string => {
     const row = sheet.kinds[card.kind]?.views?.week;
-    const week = row === undefined ? null : (valueIn(sheet.result(`${card.id}.${row}`)) as WeekOfBed | null);
+    const week = row === undefined ? null : (shownIn(sheet.result(`${card.id}.${row}`)) as WeekOfBed | null);
     const plan = span();
     if (!week || !plan) return "";
     const { show } = voice();

@@ -13,6 +13,7 @@ import {
 import {
   aloneSaid,
   daySaid,
+  emptySaid,
   type FromToday,
   forecastSaid,
   lastsPieces,
@@ -137,7 +138,7 @@ function Assumed(props: { readonly from: FromToday; readonly lasting: Lasting })
     <details class="lasts-more">
       <summary>What was assumed</summary>
       <ul>
-        <li>{ruleSaid(inTurn(), hold())}</li>
+        <li>{ruleSaid(inTurn(), hold(), props.from.heldBack.map(voice.titleOf))}</li>
         <For each={restsOn(props.from, voice.titleOf)}>{(said) => <li>{said}</li>}</For>
         <For each={forecastSaid(props.lasting.expected(), voice)}>{(said) => <li>{said}</li>}</For>
         <Show when={props.from.kind === "odds"}>
@@ -172,6 +173,7 @@ function Answer(props: { readonly from: FromToday; readonly lasting: Lasting }) 
                 Counted from <b>{voice.show(props.from.now, "volume")}</b> that can reach the beds this
                 morning.
               </p>
+              <p>{emptySaid(props.from)}</p>
               <Show when={alone()}>{(said) => <p>{said()}</p>}</Show>
             </div>
             <Assumed from={props.from} lasting={props.lasting} />

@@ -3,6 +3,7 @@
 import { createSignal, For, Match, Show, Switch } from "solid-js";
 import { noteKind } from "../../document/note-kinds.ts";
 import type { Card } from "../../document/worksheet.ts";
+import { notedOf } from "../../kinds/kind.ts";
 import { useSheet } from "../sheet.ts";
 import { Amounts } from "./Amounts.tsx";
 import { ACTS, type Act, CHARGES } from "./acts.ts";
@@ -15,10 +16,10 @@ import { useTold } from "./told.ts";
 function useParts() {
   const sheet = useSheet();
   return (what: string): readonly Card[] => {
-    const about = noteKind(what)?.about;
-    return sheet
-      .worksheet()
-      .cards.filter(({ kind }) => (about ? about.includes(kind) : sheet.kinds[kind]?.single !== true));
+    const those = notedOf(sheet.kinds, what);
+    const isOne = ({ kind }: Card) =>
+      those ? those.some((other) => other.kind === kind) : sheet.kinds[kind]?.single !== true;
+    return sheet.worksheet().cards.filter(isOne);
   };
 }
 

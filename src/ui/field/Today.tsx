@@ -21,6 +21,7 @@ import { clockText } from "../../units/clock.ts";
 import { MINUTE } from "../../units/constants.ts";
 import { unitFor } from "../../units/show.ts";
 import { fromSi, toSi } from "../../units/unit.ts";
+import { printWhen } from "../page/paper.ts";
 import { useVoice, useWeekSpan } from "../page/plan-voice.ts";
 import { WeekOnPaper } from "../page/WeekPlan.tsx";
 import { useSheet } from "../sheet.ts";
@@ -212,6 +213,7 @@ function Paper(props: { readonly span: WeekSpan }) {
 }
 
 export function Today(_props: FieldPageProps) {
+  const sheet = useSheet();
   const span = useWeekSpan();
   const voice = useVoice();
   return (
@@ -225,7 +227,7 @@ export function Today(_props: FieldPageProps) {
             <>
               <Week span={held()} voice={voice()} />
               <p class="today-acts">
-                <button type="button" onClick={() => window.print()}>
+                <button type="button" onClick={() => void printWhen(() => !sheet.working())}>
                   Print the week
                 </button>
               </p>

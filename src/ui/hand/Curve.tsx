@@ -123,7 +123,9 @@ function PanelView(props: Props & { readonly panel: Panel }) {
   const now = () => {
     const place = hand.place();
     const result = sheet.result(props.panel.answer);
-    return place === null || place < 0 || place > 1 || sheet.doubting()?.span()
+    // Where the number is refused, what stands is the answer without its part.
+    const isRefused = sheet.failure(props.turned.id) !== null;
+    return place === null || place < 0 || place > 1 || isRefused || sheet.doubting()?.span()
       ? null
       : {
           place,

@@ -6,17 +6,18 @@ import { bare } from "../../document/title-apart.ts";
 import { isBare } from "../../kinds/kind.ts";
 import { beginAnew } from "../begin/beginning.ts";
 import { showBeside, showInTime } from "../beside/show.ts";
-import { fieldPageIn } from "../field/pages.ts";
+import { fetchInSeason } from "../field/fetch-in-season.ts";
 import { createTyped, titleField } from "../rows/typed-text.ts";
 import { useSheet } from "../sheet.ts";
 import { print } from "./paper.ts";
 import { createRoving } from "./roving.ts";
+import type { InAddress } from "./season-in-address.ts";
 
 const StartDialog = lazy(async () => ({ default: (await import("../dialogs/StartDialog.tsx")).StartDialog }));
 const ShareDialog = lazy(async () => ({ default: (await import("../dialogs/ShareDialog.tsx")).ShareDialog }));
 const WeekDialog = lazy(async () => ({ default: (await import("./WeekPlan.tsx")).WeekDialog }));
 
-const InSeason = lazy(async () => ({ default: (await import("../field/InSeason.tsx")).InSeason }));
+const InSeason = lazy(async () => ({ default: await fetchInSeason() }));
 
 type Opened = "worksheets" | "share" | "week" | null;
 
@@ -109,10 +110,11 @@ function Hold(props: { readonly place: Place }) {
           </>
         }
       >
+        Held
         <span class="wordy">
-          Held: <b>as it was</b> ·{" "}
-        </span>
-        let go
+          : <b>as it was</b>
+        </span>{" "}
+        · let go
       </Show>
     </button>
   );
@@ -181,22 +183,6 @@ function createTools(onOpen: (opened: Opened) => void): readonly Tool[] {
     plain("Share", 820, () => onOpen("share")),
     plain("Print", 1140, () => void print(() => !sheet.working())),
   ];
-}
-
-/** The page of the season that the address names. */
-function createFieldPage() {
-  const [page, setPage] = createSignal(fieldPageIn(location.hash));
-  const look = () => {
-    setPage(fieldPageIn(location.hash));
-  };
-  addEventListener("hashchange", look);
-  onCleanup(() => removeEventListener("hashchange", look));
-  const leave = (): void => {
-    // The back button of a phone leaves by itself.
-    if (fieldPageIn(location.hash)) history.replaceState(null, "", location.pathname + location.search);
-    look();
-  };
-  return { page, leave };
 }
 
 function createWindowWidth() {
@@ -303,10 +289,9 @@ function Tools(props: { readonly onOpen: (opened: Opened) => void }) {
   );
 }
 
-export function Header() {
+export function Header(props: { readonly season: InAddress }) {
   const sheet = useSheet();
   const [opened, setOpened] = createSignal<Opened>(null);
-  const season = createFieldPage();
   const [draft, setDraft] = createTyped(sheet, () => titleField.of(null));
   const close = () => {
     setOpened(null);
@@ -325,10 +310,12 @@ export function Header() {
           setDraft(null);
         }}
       />
-      <Show when={sheet.madeUp()}>{(text) => <span class="madeup">{text()}</span>}</Show>
-      <span class="saved" role="status">
-        {sheet.saved()}
-      </span>
+      <div class="asides">
+        <Show when={sheet.madeUp()}>{(text) => <span class="madeup">{text()}</span>}</Show>
+        <span class="saved" role="status">
+          {sheet.saved()}
+        </span>
+      </div>
       <Tools onOpen={setOpened} />
       <Switch>
         <Match when={opened() === "worksheets"}>
@@ -337,7 +324,9 @@ export function Header() {
         <Match when={opened() === "share"}>
           <ShareDialog onClose={close} />
         </Match>
-        <Match when={season.page()}>{(page) => <InSeason page={page()} onClose={season.leave} />}</Match>
+        <Match when={props.season.page()}>
+          {(page) => <InSeason page={page()} onClose={props.season.leave} />}
+        </Match>
         <Match when={opened() === "week"}>
           <WeekDialog onClose={close} />
         </Match>

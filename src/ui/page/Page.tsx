@@ -3,7 +3,7 @@
 import { type Component, createSignal, lazy, Match, onCleanup, onMount, Show, Switch } from "solid-js";
 import { Dynamic } from "solid-js/web";
 import { isBare } from "../../kinds/kind.ts";
-import { useSheet } from "../sheet.ts";
+import { SheetContext, useSheet } from "../sheet.ts";
 import { Answers } from "./Answers.tsx";
 import { Foot } from "./Foot.tsx";
 import { Header } from "./Header.tsx";
@@ -12,6 +12,7 @@ import { PartList } from "./PartList.tsx";
 import { fetchPrintedPage } from "./paper.ts";
 import { createParts, type Parts } from "./parts.ts";
 import { type Listing, Strip } from "./Strip.tsx";
+import { createSeasonInAddress, type InAddress } from "./season-in-address.ts";
 
 // The answers come first; whatever else is seen follows as soon as it is here.
 const Drawing = lazy(async () => ({ default: (await import("../charts/Drawing.tsx")).Drawing }));
@@ -104,19 +105,21 @@ function TimeZone() {
   const sheet = useSheet();
   return (
     <div class="zone-time">
-      <Switch fallback={<Time />}>
-        <Match when={sheet.looking.time() === "beside"}>
-          <PlansBeside />
-        </Match>
-        <Match when={sheet.looking.time() === "money"}>
-          <NextMoney />
-        </Match>
-      </Switch>
+      <SheetContext.Provider value={sheet.late()}>
+        <Switch fallback={<Time />}>
+          <Match when={sheet.looking.time() === "beside"}>
+            <PlansBeside />
+          </Match>
+          <Match when={sheet.looking.time() === "money"}>
+            <NextMoney />
+          </Match>
+        </Switch>
+      </SheetContext.Provider>
     </div>
   );
 }
 
-export function Page() {
+function Bench(props: { readonly season: InAddress }) {
   const sheet = useSheet();
   const parts = createParts(sheet);
   const listing = createListing();
@@ -133,7 +136,7 @@ export function Page() {
       <a class="skip" href={isOpen() ? "#part" : "#parts"}>
         {isOpen() ? "To the open part" : "To the parts"}
       </a>
-      <Header />
+      <Header season={props.season} />
       <main
         class="bench"
         data-width={width()}
@@ -167,7 +170,9 @@ export function Page() {
           </div>
         </Show>
         <div class="zone-place">
-          <Drawing />
+          <SheetContext.Provider value={sheet.late()}>
+            <Drawing />
+          </SheetContext.Provider>
         </div>
         <Show when={isAtRest() || width() === "bench" || width() === "wide"}>
           <TimeZone />
@@ -198,5 +203,15 @@ export function Page() {
       </Show>
       <OnPaper />
     </>
+  );
+}
+
+/** Before the sheet was ever looked at only the line at the head stands, with the season's page that it opens. */
+export function Page() {
+  const season = createSeasonInAddress();
+  return (
+    <Show when={season.isSheetWanted()} fallback={<Header season={season} />}>
+      <Bench season={season} />
+    </Show>
   );
 }

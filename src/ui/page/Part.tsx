@@ -18,7 +18,7 @@ import { LeadRow } from "../rows/LeadRow.tsx";
 import { RowView } from "../rows/Rows.tsx";
 import { isGiven } from "../rows/row-kinds.ts";
 import { createTyped, titleField } from "../rows/typed-text.ts";
-import { useSheet } from "../sheet.ts";
+import { SheetContext, useSheet } from "../sheet.ts";
 import { Beside } from "./Beside.tsx";
 import { Icon } from "./Icon.tsx";
 import { Adding } from "./PartList.tsx";
@@ -84,6 +84,24 @@ function Name(props: { readonly card: Card }) {
 const sameRows = (one: readonly Row[], other: readonly Row[]): boolean =>
   one.length === other.length && one.every((row, index) => row === other[index]);
 
+/** What a part's rows look like drawn. */
+function Charts(props: { readonly card: Card }) {
+  const sheet = useSheet();
+  return (
+    <>
+      <Figures card={props.card} />
+      <Show when={sheet.kinds[props.card.kind]?.views}>
+        {(views) => (
+          <>
+            <ThroughYear card={props.card} row={views().year} />
+            <BySeason card={props.card} seasons={views().seasons} days={views().days} />
+          </>
+        )}
+      </Show>
+    </>
+  );
+}
+
 function Body(props: { readonly card: Card }) {
   const sheet = useSheet();
   const applies = ({ name, when, quiet }: Row): boolean => {
@@ -125,15 +143,9 @@ function Body(props: { readonly card: Card }) {
           Next money: what to buy
         </button>
       </Show>
-      <Figures card={props.card} />
-      <Show when={sheet.kinds[props.card.kind]?.views}>
-        {(views) => (
-          <>
-            <ThroughYear card={props.card} row={views().year} />
-            <BySeason card={props.card} seasons={views().seasons} days={views().days} />
-          </>
-        )}
-      </Show>
+      <SheetContext.Provider value={sheet.late()}>
+        <Charts card={props.card} />
+      </SheetContext.Provider>
       <Show when={minor().length > 0}>
         <details
           class="minor"

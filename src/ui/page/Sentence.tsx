@@ -1,6 +1,6 @@
 // A sentence with numbers in it: each is pressed for its working, and carries what it was beside itself.
 
-import { createMemo, Index, Show } from "solid-js";
+import { createMemo, createRenderEffect, Index, Show } from "solid-js";
 import type { NumberPiece, Piece, Sentence } from "../../telling/asked.ts";
 import { wasText } from "../../telling/was.ts";
 import { useSheet } from "../sheet.ts";
@@ -63,6 +63,15 @@ const NO_NUMBER: NumberPiece = { quantity: "", tone: "plain" };
 
 const wordsOf = (piece: Piece): string => (typeof piece === "string" ? piece : "");
 
+/** Words between numbers. One node for good: a bare text would have the whole sentence put in anew with every number. */
+function Words(props: { readonly text: string }) {
+  const node = document.createTextNode("");
+  createRenderEffect(() => {
+    node.data = props.text;
+  });
+  return node;
+}
+
 /** The pieces of a sentence; they change in place, so that a number keeps the focus while it changes. */
 export function Pieces(props: { readonly sentence: Sentence; readonly onPress: OnPress }) {
   const pieces = () => props.sentence.pieces;
@@ -76,7 +85,7 @@ export function Pieces(props: { readonly sentence: Sentence; readonly onPress: O
         }, NO_NUMBER);
         const isNumber = () => typeof piece() !== "string";
         return (
-          <Show when={isNumber()} fallback={afterNumber(pieces(), index, wordsOf(piece()))}>
+          <Show when={isNumber()} fallback={<Words text={afterNumber(pieces(), index, wordsOf(piece()))} />}>
             <NumberOf piece={number()} stop={stopAfter(pieces()[index + 1])} onPress={props.onPress} />
           </Show>
         );

@@ -3,13 +3,14 @@
 import { createMemo, For, Show } from "solid-js";
 import { Portal } from "solid-js/web";
 import type { Card } from "../../document/worksheet.ts";
-import { valueIn } from "../../graph/readers.ts";
+import { shownIn } from "../../graph/readers.ts";
 import type { WeekOfBed, WeekSpan } from "../../kinds/season/week.ts";
 import { ASSUMED_SOAK, asksNothing, assumedTanks, headline, outlookWords } from "../../telling/week.ts";
 import { useGiven } from "../rows/given-of.ts";
 import { useSheet } from "../sheet.ts";
 import { dateWords } from "../words.ts";
 import { PlanOnPaper } from "./PlanOnPaper.tsx";
+import { printWhen } from "./paper.ts";
 import { useVoice, useWeekSpan } from "./plan-voice.ts";
 
 function useDays() {
@@ -35,7 +36,9 @@ function BedPlan(props: { readonly card: Card; readonly week: WeekOfBed }) {
       <h3>{props.card.title}</h3>
       <Show when={props.week.waterings.length > 0} fallback={<p>{asksNothing(props.week, voice().show)}</p>}>
         <p class="headline">{words()}</p>
-        <p classList={{ short: props.week.outlook !== "all" }}>{outlookWords(props.week, voice().show)}</p>
+        <p classList={{ short: props.week.outlook !== "all" }}>
+          {outlookWords(props.week, voice().show, voice().titleOf)}
+        </p>
         <Show when={props.week.assumed}>
           <p class="aside">{ASSUMED_SOAK}</p>
         </Show>
@@ -92,7 +95,7 @@ export function WeekOnPaper(props: { readonly span: WeekSpan }) {
         <For each={beds()}>
           {({ card, result }) => (
             <Show
-              when={valueIn(result) as WeekOfBed | null}
+              when={shownIn(result) as WeekOfBed | null}
               fallback={
                 <li>
                   <h3>{card.title}</h3>
@@ -140,7 +143,7 @@ export function WeekDialog(props: { readonly onClose: () => void }) {
         onClose={() => props.onClose()}
       >
         <form method="dialog">
-          <button type="button" class="tool" onClick={() => window.print()}>
+          <button type="button" class="tool" onClick={() => void printWhen(() => !sheet.working())}>
             Print the plan
           </button>
           <button type="submit" class="close">

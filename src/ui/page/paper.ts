@@ -18,9 +18,14 @@ function once(isSo: () => boolean): Promise<void> {
   });
 }
 
+/** Prints once the answers are here. */
+export async function printWhen(isWorkedOut: () => boolean): Promise<void> {
+  if (!isWorkedOut()) await once(isWorkedOut);
+  window.print();
+}
+
 /** Prints once everything is here that is printed, the answers too; without it where it cannot be fetched. */
 export async function print(isWorkedOut: () => boolean): Promise<void> {
   await fetchPrintedPage().catch(() => undefined);
-  if (!isWorkedOut()) await once(isWorkedOut);
-  window.print();
+  await printWhen(isWorkedOut);
 }

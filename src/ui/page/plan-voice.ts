@@ -1,6 +1,6 @@
 // The words of the week's plan in the open sheet's titles and units.
 
-import { valueIn } from "../../graph/readers.ts";
+import { shownIn } from "../../graph/readers.ts";
 import type { WeekSpan } from "../../kinds/season/week.ts";
 import type { Voice } from "../../telling/today.ts";
 import { showQuantity } from "../../units/show.ts";
@@ -9,10 +9,10 @@ import { useSheet } from "../sheet.ts";
 /** As a gardener would say it aloud. */
 const FIGURES = 2;
 
-/** The week from today on; null where no day is known, or while it is not worked out. */
+/** The week from today on, the last one while a new one is worked out; null where no day is known. */
 export function useWeekSpan(): () => WeekSpan | null {
   const sheet = useSheet();
-  return () => valueIn(sheet.result("season.week_span")) as WeekSpan | null;
+  return () => shownIn(sheet.result("season.week_span")) as WeekSpan | null;
 }
 
 export function useVoice(): () => Voice {
@@ -23,5 +23,7 @@ export function useVoice(): () => Voice {
     locale: sheet.showOptions().locale,
     titleOf: (id) => sheet.worksheet().cards.find((card) => card.id === id)?.title ?? id,
     driverOf: (bed) => span()?.drivers[bed] ?? "either",
+    tanksOf: (bed) => span()?.tanks[bed],
+    tankBy: (by) => span()?.tankBy[by],
   });
 }

@@ -56,10 +56,13 @@ export function NumberRow(props: Props) {
     if (result?.state === "none") return result.reason;
     return startText(sheet, entryOf(props.card, props.row), id(), props.row.measure);
   };
-  // On a phone the dock leaves room for a few rows: the one in hand is the first of them.
+  // On a phone the dock leaves room for a few rows: the one in hand is the first of them, also where what stands over it
+  // becomes shorter or longer by what it is turned to.
   let line: HTMLDivElement | undefined;
   createEffect(() => {
-    if (held() && sheet.looking.width() === "phone") line?.scrollIntoView({ block: "start" });
+    const isFirst = held() && sheet.looking.width() === "phone";
+    if (isFirst) void [sheet.failure(id()), sheet.working()];
+    if (isFirst) line?.scrollIntoView({ block: "start" });
   });
   const isNone = () => sheet.result(id())?.state === "none";
   // The field of the hand comes with the number; what is pressed on the row goes on there.

@@ -7,7 +7,6 @@ import * as air from "../../../src/physics/air.ts";
 import { cansFor, tripsFor } from "../../../src/physics/carrying.ts";
 import { coveredPenmanMonteith } from "../../../src/physics/covered-evapotranspiration.ts";
 import * as crop from "../../../src/physics/crop-coefficient.ts";
-import * as dual from "../../../src/physics/dual-coefficient.ts";
 import { firstSoakVolume } from "../../../src/physics/infiltration.ts";
 import * as mulch from "../../../src/physics/mulch.ts";
 import * as reference from "../../../src/physics/reference-evapotranspiration.ts";
@@ -16,6 +15,7 @@ import * as sun from "../../../src/physics/sun.ts";
 import * as wetting from "../../../src/physics/wetting-coefficient.ts";
 import { toSi } from "../../../src/units/unit.ts";
 import { vapourFromHumidity } from "../../oracles/air.ts";
+import * as dual from "../../oracles/dual-coefficient.ts";
 import { availableWater, heldWater, soilDay } from "../../oracles/soil-water.ts";
 import { solarFromSunshine } from "../../oracles/sun.ts";
 import type { Adaptor } from "../worked-case.ts";
@@ -158,7 +158,7 @@ const coefficients: Record<string, Adaptor> = {
     const between = wetting.coefficientBetween(depth / wetted, light, heavy) * wetted;
     return { light, heavy, coefficient: between, crop_use: between * eto };
   },
-  days_between_wettings: ({ days, wettings }) => ({ days: wetting.daysBetweenWettings(days, wettings) }),
+  days_between_wettings: ({ days, wettings }) => ({ days: dual.daysBetweenWettings(days, wettings) }),
   adjusted_kc: ({ coefficient, wind, humidity, height }) => ({
     coefficient: crop.adjustedKc({ coefficient, wind, lowestHumidity: humidity, height }),
   }),

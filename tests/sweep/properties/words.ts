@@ -67,7 +67,7 @@ function weekTexts(worked: Worked): readonly string[] {
   return weeksOf(worked).flatMap(({ id, week }) => {
     if (week.waterings.length === 0) return [asksNothing(week, show)];
     const [weekdays, cans] = [shownOf(worked, `${id}.week_days`), shownOf(worked, `${id}.week_cans`)];
-    return [headline({ week, titleOf: titles, weekdays, cans }, show), outlookWords(week, show)];
+    return [headline({ week, titleOf: titles, weekdays, cans }, show), outlookWords(week, show, titles)];
   });
 }
 
@@ -80,6 +80,8 @@ function todayTexts(worked: Worked): readonly string[] {
     locale: "en-US",
     titleOf: (id: string) => titleOf(worked.worksheet, id),
     driverOf: (bed: string) => span.drivers[bed] ?? ("either" as const),
+    tanksOf: (bed: string) => span.tanks[bed],
+    tankBy: (by: string) => span.tankBy[by],
   };
   const [first, last] = [parseIsoDate(span.first) ?? 0, parseIsoDate(span.last) ?? 0];
   const days = daysOf(span, first, last, voice);
@@ -258,7 +260,7 @@ property(
     for (const { id, week } of weeksOf(worked)) {
       if (week.waterings.length === 0) continue;
       const short = week.waterings.some(({ asked, given, bound }) => bound !== null && given < asked);
-      const text = outlookWords(week, show);
+      const text = outlookWords(week, show, (one) => titleOf(worked.worksheet, one));
       if (/enough for all/.test(text) === short) return `${id}: ${text}`;
       if (/will be nothing/.test(text) !== (short && week.given === 0)) return `${id}: ${text}`;
     }

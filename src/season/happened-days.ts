@@ -1,33 +1,7 @@
-// What was seen and done on the days before this morning, in order: how a run of those days takes it in.
+// How a run of the days before this morning takes in what was seen and done on them.
 
+import type { Happened } from "../happened/happened.ts";
 import { MINUTE } from "../units/constants.ts";
-
-/** What of a note the season can take in. */
-export type HappenedWord =
-  | "dipped"
-  | "gave"
-  | "soaked"
-  | "filled"
-  | "took"
-  | "rain"
-  | "held"
-  | "charged"
-  | "swapped";
-
-export type Happened = {
-  /** [days since 1970-01-01], and the minute of that day, where it is known. */
-  readonly date: number;
-  readonly minute: number | null;
-  /** Where nobody knows the minute: whether it was before or after the day's watering. */
-  readonly side: "before" | "after" | null;
-  readonly what: HappenedWord;
-  /** Id of the part; of rain any. */
-  readonly where: string;
-  /** Depth [m], volume [m3] or share [-]; null: not said. */
-  readonly amount: number | null;
-  /** By which delivery or carrying. */
-  readonly by: string | null;
-};
 
 /** What happened on a day, as the day of a run takes it: in the morning, with its watering, and in the evening. */
 export type HappenedDay = {
@@ -65,11 +39,11 @@ function partOf(one: Happened, { watered, isWatered }: Watered, waterAt: number)
 
 /**
  * What happened, by days.
+ * Before the hour of watering counts for the evening before, later for tonight; where a watering of that day has its
+ * minute, before it and after it.
  *
  * @param happened in order
  * @param waterAt hour of watering [s]
- * @source definition: before the hour of watering counts for the evening before, later for tonight; where a watering of that
- *   day has its minute, before it and after it
  */
 export function byDay(happened: readonly Happened[], waterAt: number): (date: number) => HappenedDay {
   const days = new Map<number, Happened[]>();
@@ -107,18 +81,23 @@ export type GaugeDays = {
  * @param rain the record's, as far as it is known, from the first day on [m]
  * @returns rain of each day, as the record would have it [m]: what fell since the reading before goes as the record's rain of
  *   those days does, all of it to the last of them where that has none; a first reading tells of its own day alone
- * @source definition
  */
 export function withGauge(rain: Float64Array, happened: readonly Happened[], days: GaugeDays): Float64Array {
-  const readings = readingsOf(happened, days);
-  if (readings.size === 0) return rain;
+  const spells = gaugeSpells(happened, days);
+  if (spells.length === 0) return rain;
   const own = rain.slice();
-  let from: number | null = null;
-  for (const [end, depth] of [...readings].sort(([one], [other]) => one - other)) {
-    spread(own, { from: (from ?? end - 1) + 1 - days.first, to: end - days.first, depth });
-    from = end;
-  }
+  for (const spell of spells) spread(own, spell);
   return own;
+}
+
+/** What each reading tells of, in order. */
+export function gaugeSpells(happened: readonly Happened[], days: GaugeDays): readonly Spell[] {
+  const sorted = [...readingsOf(happened, days)].sort(([one], [other]) => one - other);
+  return sorted.map(([end, depth], at) => ({
+    from: (sorted[at - 1]?.[0] ?? end - 1) + 1 - days.first,
+    to: end - days.first,
+    depth,
+  }));
 }
 
 /** Depths of the gauge by the last day that each tells of [m]; those of one day are added, as it was emptied between. */
@@ -134,6 +113,7 @@ function readingsOf(happened: readonly Happened[], days: GaugeDays): ReadonlyMap
   return readings;
 }
 
+/** Days from the first of some on, both included [day], and the rain of all of them [m]. */
 type Spell = { readonly from: number; readonly to: number; readonly depth: number };
 
 function spread(rain: Float64Array, { from, to, depth }: Spell): void {
@@ -142,53 +122,4 @@ function spread(rain: Float64Array, { from, to, depth }: Spell): void {
   const sum = rain.subarray(first, to + 1).reduce((all, fell) => all + fell, 0);
   for (let day = first; day <= to; day++)
     rain[day] = sum > 0 ? ((rain[day] as number) * depth) / sum : day === to ? depth : 0;
-}
-
-/** Farthest back that what happened tells of today [day]: our definition. */
-export const TELLS_FOR = 60;
-
-const WORDS: ReadonlySet<unknown> = new Set<HappenedWord>([
-  "dipped",
-  "gave",
-  "soaked",
-  "filled",
-  "took",
-  "rain",
-  "held",
-  "charged",
-  "swapped",
-]);
-
-const numberOr = (value: unknown): number | null => (typeof value === "number" ? value : null);
-
-function rowsOf(text: string): readonly (readonly unknown[])[] {
-  try {
-    const rows: unknown = JSON.parse(text);
-    return Array.isArray(rows) ? rows.filter((row) => Array.isArray(row)) : [];
-  } catch {
-    return [];
-  }
-}
-
-/**
- * What happened, out of the text in which it comes.
- *
- * @param text a JSON list, of each: day [days since 1970-01-01], minute, side of the watering, word, part, amount, means
- * @returns in order; nothing of a text that is no such list
- */
-export function readHappened(text: string): readonly Happened[] {
-  return rowsOf(text).flatMap(([date, minute, side, what, where, amount, by]): Happened[] => {
-    if (typeof date !== "number" || !WORDS.has(what) || typeof where !== "string") return [];
-    return [
-      {
-        date,
-        minute: numberOr(minute),
-        side: side === "before" || side === "after" ? side : null,
-        what: what as HappenedWord,
-        where,
-        amount: numberOr(amount),
-        by: typeof by === "string" ? by : null,
-      },
-    ];
-  });
 }

@@ -1,0 +1,34 @@
+// What of the notes still tells of a day, and so what the season takes in.
+
+import { type Happened, isHappenedWord, tellsFor } from "../happened/happened.ts";
+import { parseIsoDate } from "../units/calendar.ts";
+import { parseUnit, toSi } from "../units/unit.ts";
+import { inForce } from "./note-order.ts";
+import type { Note } from "./worksheet.ts";
+
+const amountOf = ({ value, unit = "" }: Note): number | null =>
+  value === undefined || parseUnit(unit) === null ? null : toSi(value, unit);
+
+const sideOf = ({ minute, text }: Note): Happened["side"] =>
+  minute === undefined && (text === "before" || text === "after") ? text : null;
+
+/** A note as what happened; null: nothing that the season takes in. */
+export function happenedOf(note: Note): Happened | null {
+  const { what, minute = null, where, by = null } = note;
+  const date = parseIsoDate(note.day);
+  if (date === null || !isHappenedWord(what)) return null;
+  return { date, minute, side: sideOf(note), what, where, amount: amountOf(note), by };
+}
+
+/**
+ * Notes in force that tell of a day, in order.
+ *
+ * @param today [days since 1970-01-01]
+ */
+export function tellingOf(notes: readonly Note[], today: number): readonly Note[] {
+  return inForce(notes).filter(({ day, what }) => {
+    if (!isHappenedWord(what)) return false;
+    const date = parseIsoDate(day);
+    return date !== null && date <= today && date >= today - tellsFor(what);
+  });
+}

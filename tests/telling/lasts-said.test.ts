@@ -1,0 +1,166 @@
+// How long it lasts in a sentence, against runs made by chance: every day and count in it is one of the runs'.
+
+import { describe, expect, test } from "vitest";
+import { type Ahead, type FromToday, oddsOf } from "../../src/season/odds.ts";
+import { emptySaid, lastsInShort, lastsSaid, restsOn, ruleSaid } from "../../src/telling/from-today.ts";
+import { calendarDate, dayNumber } from "../../src/units/calendar.ts";
+import { dice } from "../sweep/dice.ts";
+
+const TODAY = dayNumber(2021, 7, 1);
+const LAST = dayNumber(2021, 9, 15);
+const MONTHS = ["", "", "", "", "", "", "Jun", "Jul", "Aug", "Sep"];
+const COUNTS = ["none", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine"];
+
+const run = (short: number | null): Ahead => ({
+  year: 2000,
+  shift: 0,
+  short,
+  empty: short,
+  water: new Float64Array(1),
+});
+
+function dayText(date: number): string {
+  const { month, day } = calendarDate(date);
+  return `${MONTHS[month]} ${day}`;
+}
+
+/** Runs of a place that is tight, easy, or anything between. */
+function days(seed: number): readonly (number | null)[] {
+  const d = dice(seed);
+  const [reach, now] = [d.pick([0, 0.1, 0.5, 0.9]), d.pick([0, 0, 0.3, 0.8])];
+  return Array.from({ length: d.whole(1, 100) }, () => {
+    if (d.chance(reach)) return null;
+    return d.chance(now) ? TODAY : d.whole(TODAY, LAST - 1);
+  });
+}
+
+const ofDays = (shorts: readonly (number | null)[]): FromToday => ({
+  today: TODAY,
+  last: LAST,
+  now: 1,
+  assumed: { tanks: [], beds: [], batteries: [], leftOut: [], rain: null },
+  heldBack: [],
+  ...oddsOf(shorts.map(run), shorts.length, 0),
+});
+
+/** Runs that are short on a day or before it. */
+function shortUpTo(shorts: readonly (number | null)[], text: string): { on: number; before: number } {
+  const date = Array.from({ length: LAST - TODAY + 1 }, (_, at) => TODAY + at).find(
+    (one) => dayText(one) === text,
+  );
+  const own = shorts.filter((day) => day !== null && date !== undefined && day <= date);
+  return { on: own.length, before: own.filter((day) => day !== date).length };
+}
+
+const countOf = (word: string): number => (COUNTS.includes(word) ? COUNTS.indexOf(word) : Number(word));
+
+describe("how long it lasts, in a sentence", () => {
+  test("says when the tanks are empty by the runs' own days, over 200 sets of runs", () => {
+    for (let seed = 1; seed <= 200; seed++) {
+      const shorts = days(seed);
+      const said = emptySaid(ofDays(shorts));
+      const never = shorts.filter((day) => day === null).length;
+      expect([seed, said, /in every year/.test(said)]).toEqual([seed, said, never === shorts.length]);
+      const middle = /^The tanks are empty by (\w+ \d+) in a middling year/.exec(said)?.[1];
+      if (middle) {
+        const { on, before } = shortUpTo(shorts, middle);
+        const rank = Math.floor((shorts.length + 1) / 2);
+        expect([seed, said, before < rank, on >= rank]).toEqual([seed, said, true, true]);
+      }
+      const worst = /in the (?:(\w+) )?worst of \d+ by (\w+ \d+)/.exec(said);
+      if (worst) {
+        const rank = worst[1] === undefined ? 1 : countOf(worst[1]);
+        const { on, before } = shortUpTo(shorts, worst[2] as string);
+        expect([seed, said, on >= rank, before < rank]).toEqual([seed, said, true, true]);
+      }
+      const some = /in (\d+) of \d+ they are/.exec(said);
+      if (some) expect([seed, Number(some[1])]).toEqual([seed, shorts.length - never]);
+    }
+  });
+
+  test("names the beds that are held back today, and what was taken for rain that nobody measured", () => {
+    const beds = [
+      { title: "Tunnel", when: "its soil asks" },
+      { title: "Long bed", when: "its soil asks" },
+    ];
+    expect(ruleSaid(beds, 0, ["Long bed"])).toMatch(/ Held back today, as you noted: Long bed\.$/);
+    expect(ruleSaid(beds, 0, [])).not.toContain("noted");
+    const rain = { first: TODAY - 9, last: TODAY - 1, year: 2009, madeUp: false };
+    const from = ofDays([null]);
+    const rests = (more: object) =>
+      restsOn({ ...from, assumed: { ...from.assumed, rain: { ...rain, ...more } } }, (id) => id).join(" ");
+    expect(rests({})).toContain(
+      "No rain of Jun 22 to Jun 30 was measured or noted: taken as in 2009, a middling year for those days.",
+    );
+    expect(rests({ madeUp: true })).toContain("taken as in a middling year of the made-up weather.");
+    expect(rests({ year: null, first: TODAY - 1 })).toContain(
+      "No rain of Jun 30 was measured or noted: taken as dry.",
+    );
+  });
+
+  test("outside the season says nothing of what was not noted", () => {
+    const assumed = { tanks: ["totes"], beds: ["bed"], batteries: [], leftOut: [], rain: null };
+    const out = { today: TODAY, last: TODAY, now: 0, assumed, heldBack: [], kind: "out_of_season" } as const;
+    expect(restsOn(out, (id) => id)).toEqual([]);
+    expect(emptySaid(out)).toBe("");
+  });
+
+  test("names the middle day, the worst by their rank, and how many reach the end, over 500 sets of runs", () => {
+    const kinds = new Map<string, number>();
+    const seen = (kind: string) => kinds.set(kind, (kinds.get(kind) ?? 0) + 1);
+    for (let seed = 1; seed <= 500; seed++) {
+      const shorts = days(seed);
+      const from = ofDays(shorts);
+      const said = lastsSaid(from);
+      const count = shorts.length;
+      const ends = shorts.filter((day) => day === null).length;
+      const now = shorts.filter((day) => day === TODAY).length;
+      const middle = /^Lasts to (\w+ \d+) in a middling year/.exec(said)?.[1];
+      if (middle) {
+        seen("a middle day");
+        // At most half are short before it, and with it at least as many as its rank.
+        const { on, before } = shortUpTo(shorts, middle);
+        expect([seed, said, before < Math.floor((count + 1) / 2), on >= Math.floor((count + 1) / 2)]).toEqual(
+          [seed, said, true, true],
+        );
+      }
+      const worst = /In the (?:(\w+) )?worst of (\d+) to (\w+ \d+)/.exec(said);
+      if (worst) {
+        seen("the worst");
+        const rank = worst[1] === undefined ? 1 : countOf(worst[1]);
+        expect([seed, worst[2], rank]).toEqual([
+          seed,
+          String(count),
+          Math.max(1, Math.floor((count + 1) / 10)),
+        ]);
+        // So many are short by that day, and not so many before it.
+        const { on, before } = shortUpTo(shorts, worst[3] as string);
+        expect([seed, said, on >= rank, before < rank]).toEqual([seed, said, true, true]);
+      }
+      const not = /In (\d+) of (\d+) it does not/.exec(said);
+      if (not) {
+        seen("some do not");
+        expect([seed, said, Number(not[1]), Number(not[2])]).toEqual([seed, said, count - ends, count]);
+      }
+      const end = /in (\w+) (?:it lasts )?to the end/.exec(said);
+      expect([seed, said, end ? countOf(end[1] as string) : 0]).toEqual([
+        seed,
+        said,
+        /every year/.test(said) ? 0 : ends,
+      ]);
+      const today = /A bed is short today in (\d+) of (\d+)/.exec(said);
+      if (today) {
+        seen("today in some");
+        expect([seed, Number(today[1]), Number(today[2])]).toEqual([seed, now, count]);
+      }
+      expect([seed, said, /whatever the weather/.test(said)]).toEqual([seed, said, now === count]);
+      expect([seed, said, /every year/.test(said)]).toEqual([seed, said, ends === count]);
+      // At a glance it is the same.
+      const { said: head, day, more } = lastsInShort(from);
+      if (day !== "") expect([seed, said.startsWith(`${head} ${day}`)]).toEqual([seed, true]);
+      if (day !== "" && ends < count) expect([seed, said.endsWith(more)]).toEqual([seed, true]);
+    }
+    for (const kind of ["a middle day", "the worst", "some do not", "today in some"])
+      expect([kind, (kinds.get(kind) ?? 0) > 20]).toEqual([kind, true]);
+  });
+});

@@ -44,7 +44,7 @@ function saidOf(
   if (worked.state === "already") return { said: alreadySaid(answerText(worked.answer)), values: [] };
   if (worked.state === "never") {
     const ends = [scale.low, scale.high].map(valueText) as [string, string];
-    return { said: neverSaid(ends, worked.best && told(worked.best)), values: [] };
+    return { said: neverSaid(ends, worked.best && told(worked.best), worked.still), values: [] };
   }
   const { unit } = scale;
   const values = [worked.nearest, ...worked.others].map((met, at) => ({

@@ -1,7 +1,7 @@
 // `--next-money AMOUNT`: what to buy next, of what has a price.
 
 import { setOffer } from "../document/edits.ts";
-import type { Worksheet } from "../document/worksheet.ts";
+import type { Change, Worksheet } from "../document/worksheet.ts";
 import { numberIn } from "../graph/readers.ts";
 import type { Kinds } from "../kinds/kind.ts";
 import { ask, type Base } from "../studies/ask.ts";
@@ -17,6 +17,8 @@ export type NextMoneyReport = {
   /** Best first; short days saved are those of a season on the mean, `in_all` those of all seasons together. */
   readonly next_money: readonly {
     readonly buy: readonly string[];
+    /** What the cards' rows are then. */
+    readonly sets: readonly { readonly quantity: string; readonly value: unknown; readonly unit: string }[];
     readonly cost: number;
     readonly short_days_saved: number;
     readonly in_all: number;
@@ -42,10 +44,9 @@ export function priceOffer(worksheet: Worksheet, kinds: Kinds, name: string, tex
 
 /** Money, a bare number in the worksheet's own. */
 function amountEntry(name: string, text: string, currency: string) {
+  if (/^\s*[-−]/.test(text)) throw new UsageError(`${name} is an amount of money, not "${text}".`);
   const isBare = /^[+\d.]+$/.test(text.trim());
-  const entry = quantityEntry(name, isBare ? `${currency}${text.trim()}` : text, "money", currency);
-  if (entry.value < 0) throw new UsageError(`${name} is an amount of money, not "${text}".`);
-  return entry;
+  return quantityEntry(name, isBare ? `${currency}${text.trim()}` : text, "money", currency);
 }
 
 /** What could be bought, and the best of it for an amount. */
@@ -68,8 +69,9 @@ export async function nextMoneyReport(
     affordable: priced.filter(({ cost }) => (cost ?? 0) <= amount).length,
   };
   return {
-    next_money: found.map(({ buys: bought, cost, saved }) => ({
+    next_money: found.map(({ buys: bought, changes, cost, saved }) => ({
       buy: bought.map(({ name }) => name),
+      sets: setBy(changes),
       cost,
       short_days_saved: saved,
       in_all: inAll(saved, seasons),
@@ -86,6 +88,12 @@ export async function nextMoneyReport(
       .map(({ name, title }) => ({ name, said: title })),
   };
 }
+
+/** What buying it sets: entries, and not those that it takes out. */
+const setBy = (changes: readonly Change[]) =>
+  changes.flatMap(({ card, row, entry }) =>
+    entry ? [{ quantity: `${card}.${row}`, value: entry.value, unit: entry.unit }] : [],
+  );
 
 function best(base: Base, now: number, buys: readonly Buy[], amount: number): Promise<readonly Bought[]> {
   return nextMoney(

@@ -33,6 +33,8 @@ export type WorkedBackReport = {
   /** The answer at the value that is told; where it is never met, the best there is. */
   readonly answer: number | null;
   readonly answer_shown: string;
+  /** Never, as the number moves nothing. */
+  readonly still?: true;
 };
 
 const WISH = /^\s*([a-z][a-z0-9_]*\.[a-z][a-z0-9_]*)\s*(<=|>=)\s*(.+)$/;
@@ -108,13 +110,21 @@ function reportOf(
   }
   const nothing = { value: null, shown: "", unit, others: [] };
   const best = worked.best && told(worked.best);
-  return { state: "never", ...nothing, answer: best?.answer ?? null, answer_shown: best?.answer_shown ?? "" };
+  const still = worked.still ? ({ still: true } as const) : {};
+  return {
+    state: "never",
+    ...nothing,
+    answer: best?.answer ?? null,
+    answer_shown: best?.answer_shown ?? "",
+    ...still,
+  };
 }
 
 /** The same for reading. */
 export function workedBackText({ name, until }: WorkingBack, report: WorkedBackReport): string {
   if (report.state === "already") return `${until}: already so, with ${name} at ${report.shown}.\n`;
   if (report.state === "never") {
+    if (report.still) return `${until}: never, as ${name} moves nothing here (${report.answer_shown}).\n`;
     const best = report.answer_shown ? `; the best it comes to is ${report.answer_shown}` : "";
     return `${until}: never within the limits of ${name}${best}.\n`;
   }

@@ -12,7 +12,7 @@ export type Buy = {
   readonly name: string;
   readonly card: string;
   readonly offer: string;
-  /** "a gutter on Porch roof". */
+  /** "a gutter on Porch roof", "a bigger battery for Shed, 35 Ah". */
   readonly title: string;
   /** Changes that come with it; several lists where there is a choice of what it is joined to. */
   readonly ways: readonly (readonly Change[])[];
@@ -85,6 +85,15 @@ function changesTo({ row, forgets = [] }: Offer, card: Card, entry: Entry): read
   return [{ card: card.id, part: "givens", row, entry }, ...old("givens"), ...old("measured")];
 }
 
+/** What it would be then, where that is a size or a word: ", 35 Ah", ", 800 gph"; "" where `says` says it all. */
+function sizeSaid({ buys }: Offer, { row }: Standing, entry: Entry | undefined): string {
+  if (!entry) return "";
+  if (typeof buys === "object" && "larger" in buys) return `, ${entry.value} ${entry.unit}`;
+  const word = buys === "next_word" && row.row === "choice" ? entry.value : null;
+  const option = row.row === "choice" && row.options.find((one) => one.word === word);
+  return option ? `, ${option.label}` : "";
+}
+
 const moneyOf = (entry: Entry | undefined): number | null =>
   typeof entry?.value === "number" ? entry.value : null;
 
@@ -105,7 +114,7 @@ function buyOf(offer: Offer, at: Standing): readonly Buy[] {
       name: `${card.id}.${offer.name}`,
       card: card.id,
       offer: offer.name,
-      title: offer.says.replace("{}", card.title),
+      title: `${offer.says.replace("{}", card.title)}${sizeSaid(offer, at, entries[0])}`,
       ways: entries.map((entry) => changesTo(offer, card, entry)),
       cost: said ?? apiece(offer, at),
       said: said !== null,

@@ -11,8 +11,8 @@ export type AnswerAt = (values: readonly number[]) => Promise<readonly (number |
 export type WorkedBack =
   /** As it stands, the wish is met. */
   | { readonly state: "already"; readonly answer: number }
-  /** No value of the scale meets it; `best` comes nearest, null where there is no answer at all. */
-  | { readonly state: "never"; readonly best: Met | null }
+  /** No value of the scale meets it; `best` comes nearest, null where there is no answer at all. `still`: the number moves nothing. */
+  | { readonly state: "never"; readonly best: Met | null; readonly still: boolean }
   /** Values from which on it is met, the nearest to the present one first. */
   | { readonly state: "found"; readonly nearest: Met; readonly others: readonly Met[] };
 
@@ -81,26 +81,50 @@ function areSame(scale: Scale, one: number, other: number): boolean {
   return Math.abs(placeOn(scale, one) - placeOn(scale, other)) <= SAME_PLACE;
 }
 
-/** Rounded to few figures, away from where the wish is not met. */
-function rounded(met: number, unmet: number): number {
+/** One in the last of so many figures of a value. */
+const lastFigure = (value: number, figures: number): number =>
+  10 ** (Math.floor(Math.log10(Math.abs(value))) - figures + 1);
+
+/** Rounded to so many figures, away from where the wish is not met. */
+function rounded(met: number, unmet: number, figures: number): number {
   if (met === 0) return 0;
-  const step = 10 ** (Math.floor(Math.log10(Math.abs(met))) - FIGURES + 1);
+  const step = lastFigure(met, figures);
   const raw = (met > unmet ? Math.ceil(met / step) : Math.floor(met / step)) * step;
-  return Number(raw.toPrecision(FIGURES + 2));
+  return Number(raw.toPrecision(figures + 2));
 }
 
-/** Between a value that meets the wish and one that does not: the last that does, told in few figures where those hold. */
-async function edgeOf(ask: Asking, scale: Scale, wish: Wish, met: Look, unmet: Look): Promise<Met> {
+/** Whether no value in so many figures lies between two. */
+function isBetweenTold(one: number, other: number, figures: number): boolean {
+  const step = lastFigure(one, figures);
+  return Math.ceil(Math.max(one, other) / step) - Math.floor(Math.min(one, other) / step) <= 1;
+}
+
+/** How finely an edge is told: to the end of the scale's own fineness and in so many figures, or in fewer as soon as they are known. */
+type Fineness = { readonly figures: number; readonly soon: boolean };
+const FINEST: Fineness = { figures: FIGURES, soon: false };
+
+/**
+ * Between a value that meets the wish and one that does not: the last that does, told in few figures where those hold.
+ * To the end, however near the answer is already: a mean of days goes in steps, and the edge of the step is told.
+ */
+async function edgeOf(
+  ask: Asking,
+  scale: Scale,
+  wish: Wish,
+  { met, unmet }: { readonly met: Look; readonly unmet: Look },
+  { figures, soon }: Fineness = FINEST,
+): Promise<Met> {
   let [good, bad] = [met, unmet];
-  // To the end, however near the answer is already: a mean of days goes in steps, and the edge of the step is told.
-  while (!areSame(scale, good.value, bad.value)) {
+  const isKnown = (): boolean =>
+    areSame(scale, good.value, bad.value) || (soon && isBetweenTold(good.value, bad.value, figures));
+  while (!isKnown()) {
     const middle = between(scale, good.value, bad.value);
     if (middle === good.value || middle === bad.value) break;
     const [look = bad] = await ask([middle]);
     if (slackOf(wish, look.answer) >= 0) good = look;
     else bad = look;
   }
-  const [told] = scale.whole ? [good] : await ask([rounded(good.value, bad.value)]);
+  const [told] = scale.whole ? [good] : await ask([rounded(good.value, bad.value, figures)]);
   const edge = told && isOn(scale, told.value) && isAsNear(wish, told, good) ? told : good;
   return { value: edge.value, answer: edge.answer as number };
 }
@@ -120,7 +144,9 @@ async function edges(ask: Asking, scale: Scale, wish: Wish, looks: readonly Look
     const [before, after] = [looks[at - 1] as Look, looks[at] as Look];
     const [was, is] = [slackOf(wish, before.answer) >= 0, slackOf(wish, after.answer) >= 0];
     if (was === is) continue;
-    found.push(await edgeOf(ask, scale, wish, is ? after : before, is ? before : after));
+    found.push(
+      await edgeOf(ask, scale, wish, is ? { met: after, unmet: before } : { met: before, unmet: after }),
+    );
   }
   return found;
 }
@@ -218,7 +244,8 @@ function bestOf(wish: Wish, looks: readonly Look[]): Met | null {
  * target; of whole numbers, the next one does not meet it.
  *
  * @param present value now, in the scale's unit
- * @validity an answer that meets the wish only between two of 129 values, without coming nearer beside them, is not seen
+ * @validity an answer that meets the wish only between two of 129 values, without coming nearer beside them, is not seen;
+ *   nor one that is the same at all of the first 33 and moves only between two of them
  */
 export async function workBack(
   answerAt: AnswerAt,
@@ -231,12 +258,34 @@ export async function workBack(
   if (now && now.answer !== null && slackOf(wish, now.answer) >= 0)
     return { state: "already", answer: now.answer };
   let looks = await ask(firstValues(scale, present));
+  // What is the same at every first look is not moved by it: no closer look is worth its wait.
+  if (looks.every(({ answer }) => answer === looks[0]?.answer))
+    return { state: "never", best: bestOf(wish, looks), still: true };
   const isMet = () => looks.some(({ answer }) => slackOf(wish, answer) >= 0);
   if (!isMet()) looks = await closerLook(ask, scale, wish, looks);
-  if (!isMet()) return { state: "never", best: bestOf(wish, looks) };
+  if (!isMet()) return { state: "never", best: bestOf(wish, looks), still: false };
   const found = await edges(ask, scale, wish, looks);
   const away = ({ value }: Met) => Math.abs(placeOn(scale, value) - placeOn(scale, present));
   const [nearest, ...others] = [...found].sort((a, b) => away(a) - away(b));
-  if (!nearest) return { state: "never", best: bestOf(wish, looks) };
+  if (!nearest) return { state: "never", best: bestOf(wish, looks), still: false };
   return { state: "found", nearest, others };
+}
+
+/**
+ * The last value that meets a wish between one that does and one that does not, told in so many figures.
+ *
+ * @param met in the scale's unit, as `unmet`
+ * @validity more than one edge between them is not seen
+ */
+export async function edgeBetween(
+  answerAt: AnswerAt,
+  scale: Scale,
+  wish: Wish,
+  { met, unmet }: { readonly met: number; readonly unmet: number },
+  figures: number,
+): Promise<Met> {
+  const ask = asking(answerAt);
+  const [good, bad] = await ask([met, unmet]);
+  if (!good || !bad) throw new Error("Both ends were asked.");
+  return edgeOf(ask, scale, wish, { met: good, unmet: bad }, { figures, soon: true });
 }

@@ -11,8 +11,13 @@ export const alsoSaid = ({ value, answer }: MetSaid): string => `So does ${value
 
 export const alreadySaid = (answer: string): string => `It is so already: ${answer}.`;
 
-/** "Never from 20 gal to 5,000 gal: nearest is 12, at 5,000 gal." */
-export function neverSaid([low, high]: readonly [string, string], best: MetSaid | null): string {
+/** "Never from 20 gal to 5,000 gal: nearest is 12, at 5,000 gal."; "It moves nothing here: 12 from 20 gal to 5,000 gal." */
+export function neverSaid(
+  [low, high]: readonly [string, string],
+  best: MetSaid | null,
+  still: boolean,
+): string {
+  if (still && best) return `It moves nothing here: ${best.answer} from ${low} to ${high}.`;
   const nearest = best ? `nearest is ${best.answer}, at ${best.value}` : "there is no answer anywhere";
   return `Never from ${low} to ${high}: ${nearest}.`;
 }

@@ -1,7 +1,7 @@
 // Work back against functions whose crossings are known.
 
 import { describe, expect, test } from "vitest";
-import { type Wish, workBack } from "../../src/studies/work-back.ts";
+import { edgeBetween, type Wish, workBack } from "../../src/studies/work-back.ts";
 import { scaleBetween } from "../../src/units/scale.ts";
 
 const answering = (of: (value: number) => number | null) => async (values: readonly number[]) =>
@@ -56,6 +56,23 @@ describe("work back", () => {
     expect(mean(worked.nearest.value * 0.999)).toBeGreaterThan(5);
   });
 
+  test("between two tried values it is told in three figures, each evaluated, and agrees with the whole search", async () => {
+    const scale = scaleBetween(20, 5000, "gal");
+    const short = (value: number) => Math.max(0, Math.ceil((543.87 - value) / 9));
+    const wish: Wish = { sense: "at most", target: 1e-9 };
+    let asked = 0;
+    const counted = answering((value) => {
+      asked += 1;
+      return short(value);
+    });
+    const edge = await edgeBetween(counted, scale, wish, { met: 630.5, unmet: 500 }, 3);
+    expect(edge).toEqual({ value: 544, answer: 0 });
+    expect(asked).toBeLessThan(14);
+    const worked = await workBack(answering(short), scale, 275, wish);
+    if (worked.state !== "found") throw new Error(worked.state);
+    expect(Math.ceil(worked.nearest.value)).toBe(edge.value);
+  });
+
   test("of whole numbers, the least that does it: one less does not", async () => {
     const cans = (value: number) => 100 / value;
     for (const high of [40, 5000]) {
@@ -87,7 +104,7 @@ describe("work back", () => {
       1,
       wish,
     );
-    expect(never).toEqual({ state: "never", best: { value: 10, answer: 10 } });
+    expect(never).toEqual({ state: "never", best: { value: 10, answer: 10 }, still: false });
     expect(
       await workBack(
         answering(() => null),
@@ -95,7 +112,7 @@ describe("work back", () => {
         1,
         wish,
       ),
-    ).toEqual({ state: "never", best: null });
+    ).toEqual({ state: "never", best: null, still: true });
   });
 
   test("a dip narrower than the first look is found", async () => {

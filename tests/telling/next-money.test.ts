@@ -39,8 +39,11 @@ test("worked back: found, also, already and never", () => {
   expect(foundSaid(met)).toBe("612 gal does it: 5 days.");
   expect(alsoSaid(met)).toBe("So does 612 gal: 5 days.");
   expect(alreadySaid("3 days")).toBe("It is so already: 3 days.");
-  expect(neverSaid(["20 gal", "5,000 gal"], met)).toBe(
+  expect(neverSaid(["20 gal", "5,000 gal"], met, false)).toBe(
     "Never from 20 gal to 5,000 gal: nearest is 5 days, at 612 gal.",
   );
-  expect(neverSaid(["1", "6"], null)).toBe("Never from 1 to 6: there is no answer anywhere.");
+  expect(neverSaid(["20 gal", "5,000 gal"], met, true)).toBe(
+    `It moves nothing here: ${met.answer} from 20 gal to 5,000 gal.`,
+  );
+  expect(neverSaid(["1", "6"], null, true)).toBe("Never from 1 to 6: there is no answer anywhere.");
 });

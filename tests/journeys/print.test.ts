@@ -49,7 +49,6 @@ describe("on paper", () => {
       },
     });
     await page.locator(".answers h1").first().waitFor();
-    await page.locator(".printed").waitFor({ state: "attached" });
     await onPaper(page);
     const text = plain(await page.locator(".printed").innerText());
     expect(text).toContain("Printed before the season was worked out");

@@ -15,7 +15,6 @@ import { givesOut } from "../../src/studies/gives-out.ts";
 import { textOf } from "../../src/telling/asked.ts";
 import { givesOutFirst, givesOutSaid } from "../../src/telling/gives-out.ts";
 import { enter, launch, open, take } from "./browser.ts";
-import { DEMO_SEASONS } from "./starters.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -31,10 +30,10 @@ const SHARE = 0.4;
 
 const DEMO = new URL("../../templates/hillside-totes.json", import.meta.url);
 
-function demo(seasons = 20): Worksheet {
+function demo(): Worksheet {
   const read = worksheetFromFileText(readFileSync(DEMO, "utf8"), recordKey);
   if (!read.ok) throw new Error("The demo cannot be read.");
-  return setValue(read.worksheet, CARD_KINDS, "weather.years", String(seasons));
+  return read.worksheet;
 }
 
 const plain = (text: string): string => text.replaceAll("\u00a0", " ").trim();
@@ -115,32 +114,30 @@ test("the demo's curve for a tank is what --try says, and the page keeps its fra
 });
 
 test("G9: an edit in the middle of the curve calls it off and begins anew: without the leak, no size leaks", async () => {
-  const { page, context, complaints } = await open(browser);
+  const { page, context, complaints } = await open(browser, { whole: true });
   await enter(page, "totes.leak", "20 L/day");
   await take(page, "totes.capacity");
   const leaking = await shown(page);
-  expect(leaking).toEqual(
-    tried(setValue(demo(DEMO_SEASONS), CARD_KINDS, "totes.leak", "20 L/day"), sizesOf(leaking)),
-  );
+  expect(leaking).toEqual(tried(setValue(demo(), CARD_KINDS, "totes.leak", "20 L/day"), sizesOf(leaking)));
   // The curve of before stays, marked old, until there is a new one.
   const old = curve(page).locator(".plot .old").first().waitFor({ state: "attached" });
   await page.getByRole("button", { name: "Undo" }).click();
   await old;
   const tight = await shown(page);
   expect(tight).not.toEqual(leaking);
-  expect(tight).toEqual(tried(demo(DEMO_SEASONS), sizesOf(tight)));
+  expect(tight).toEqual(tried(demo(), sizesOf(tight)));
   expect(complaints).toEqual([]);
   await context.close();
 });
 
 test("workers that die in the middle of a run are replaced and the curve still comes whole", async () => {
-  const { page, context, complaints } = await open(browser, { before: witness });
+  const { page, context, complaints } = await open(browser, { before: witness, whole: true });
   await page.evaluate(() => {
     (globalThis as unknown as Seen).seen.toDie = 2;
   });
   await take(page, "totes.capacity");
   const lines = await shown(page);
-  expect(lines).toEqual(tried(demo(DEMO_SEASONS), sizesOf(lines)));
+  expect(lines).toEqual(tried(demo(), sizesOf(lines)));
   const { made, toDie } = await page.evaluate(() => (globalThis as unknown as Seen).seen);
   expect(toDie).toBe(0);
   expect(made).toBeGreaterThan(2);

@@ -10,24 +10,19 @@ import { nodeOf } from "../graph/nodes.ts";
 import { numberIn, wordIn } from "../graph/readers.ts";
 import { shownOf, shownResult } from "../graph/shown.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
-import type { Answers } from "../studies/ask.ts";
-import { edgeOf, enoughOf, type Tried } from "../studies/enough.ts";
+import { enoughOf } from "../studies/enough.ts";
 import { coarseThenFine, sheetToTry } from "../studies/try.ts";
-import { type Axis, entryAtPlace, placeOnAxis, type Turn, trialsAlong } from "../studies/turn.ts";
+import { type Axis, type Turn, trialsAlong } from "../studies/turn.ts";
 import type { Curve, Panel, TriedPoint } from "../ui/hand/hand.ts";
 import type { ShowOptions } from "../units/show.ts";
-import { toSi } from "../units/unit.ts";
 import type { Asker } from "../worker/asking-pool.ts";
 import type { Engine } from "./engine.ts";
+import { type AskFor, type Raw, triedOf } from "./tried.ts";
 
 /** Something else being changed goes on changing; a new curve waits until it rests [ms]. */
 const REST = 400;
 /** Values tried along an axis. */
 const FINE = 25;
-/** More, to find where enough begins between two of them. */
-const EDGE = 5;
-
-type Raw = { readonly place: number; readonly value: number | string; readonly answers: Answers };
 
 type Job = {
   readonly turn: Turn;
@@ -87,7 +82,12 @@ function createRuns({ engine, asker }: Trying) {
     { turn, sheet, record }: Job,
     trials: readonly { readonly change: Change; readonly value: number | string; readonly place: number }[],
     wanted: readonly string[],
-    events: { readonly onFirst?: () => void; readonly onEnd: () => void },
+    events: {
+      readonly onFirst?: () => void;
+      /** What becomes of an answer; else it is put into the picture. */
+      readonly onRaw?: (raw: Raw) => void;
+      readonly onEnd: () => void;
+    },
   ): void => {
     const [first] = trials;
     const held = engine.records.get(record);
@@ -107,7 +107,7 @@ function createRuns({ engine, asker }: Trying) {
         if (isFirst) events.onFirst?.();
         isFirst = false;
         const trial = trials[at];
-        if (trial) put({ place: trial.place, value: trial.value, answers });
+        if (trial) (events.onRaw ?? put)({ place: trial.place, value: trial.value, answers });
       },
       onEnd: (failure) => {
         if (failure === null) return events.onEnd();
@@ -116,26 +116,7 @@ function createRuns({ engine, asker }: Trying) {
       },
     });
   };
-  return { points, setPoints, state, setState, reason, ask };
-}
-
-const triedOf = (points: readonly Raw[], answer: string): readonly Tried[] =>
-  points.map(({ place, value, answers }) => ({
-    place,
-    size: typeof value === "number" ? value : 0,
-    answer: numberIn(answers[answer]),
-  }));
-
-/** The next value to try between the two places where enough begins; null where they are one step apart. */
-function edgeTrial({ turn, axis }: Job, points: readonly Raw[], answer: string) {
-  const edge = axis.form === "number" ? edgeOf(answer, triedOf(points, answer)) : null;
-  if (!edge) return null;
-  const entry = entryAtPlace(axis, (edge[0] + edge[1]) / 2);
-  const value = typeof entry.value === "number" ? toSi(entry.value, entry.unit) : null;
-  const place = placeOnAxis(axis, value);
-  if (value === null || place === null || points.some((point) => Math.abs(point.place - place) < 1e-9))
-    return null;
-  return { change: { ...turn.target, entry }, value, place };
+  return { points, setPoints, put, state, setState, reason, ask };
 }
 
 /** The curve of the number in hand. */
@@ -143,13 +124,27 @@ export function createTrying(trying: Trying): Accessor<Curve> {
   const job = createJob(trying);
   const runs = createRuns(trying);
   let timer: ReturnType<typeof setTimeout> | undefined;
+  /** Counts the runs: what was called off must ask nothing any more, its asking would call off what came after it. */
+  let run = 0;
   const wanted = () => trying.answers();
 
-  const refine = (now: Job, left: number): void => {
+  /** Finds where enough begins as what is worked back is; that alone joins the picture. */
+  const refine = (now: Job): void => {
     const [answer] = wanted();
-    const trial = answer === undefined || left === 0 ? null : edgeTrial(now, runs.points(), answer);
-    if (!trial) return void runs.setState("ready");
-    runs.ask(now, [trial], wanted(), { onEnd: () => refine(now, left - 1) });
+    if (answer === undefined) return void runs.setState("ready");
+    const mine = run;
+    const askFor: AskFor = (trials, onRaw) =>
+      new Promise((onEnd) => {
+        if (mine === run) runs.ask(now, trials, wanted(), { onRaw, onEnd });
+      });
+    void import("./enough-edge.ts")
+      .then(({ edgeFound }) => edgeFound(now, answer, runs.points(), askFor))
+      .catch(() => null)
+      .then((found) => {
+        if (mine !== run) return;
+        if (found) runs.put(found);
+        runs.setState("ready");
+      });
   };
   const begin = (now: Job, isFresh: boolean): void => {
     const along = trialsAlong(now.turn, now.axis, FINE);
@@ -159,10 +154,11 @@ export function createTrying(trying: Trying): Accessor<Curve> {
         if (isFresh) runs.setPoints([]);
         runs.setState("working");
       },
-      onEnd: () => refine(now, EDGE),
+      onEnd: () => refine(now),
     });
   };
   const stop = (): void => {
+    run += 1;
     clearTimeout(timer);
     trying.asker.callOff();
   };

@@ -11,6 +11,9 @@ export type Answer = {
   readonly value: number | string | readonly Planted[];
   readonly unit: string;
   readonly from?: "default" | "guessed" | "borrowed" | "label" | "measured";
+  /** Ends of what somebody is not sure of, in the unit. */
+  readonly low?: number;
+  readonly high?: number;
 };
 
 /** A card as far as asking needs it. */

@@ -4,7 +4,7 @@ import type { QuantityId } from "../graph/types.ts";
 import { kneeOf } from "./knee.ts";
 
 /** What an answer is when nothing is lacking; answers that are not here have no such value. */
-const WHEN_ENOUGH: ReadonlyMap<QuantityId, number> = new Map([
+export const WHEN_ENOUGH: ReadonlyMap<QuantityId, number> = new Map([
   ["season.days_short", 0],
   ["season.seasons_short", 0],
   ["season.worst_season_days_short", 0],
@@ -17,7 +17,7 @@ const WHEN_ENOUGH: ReadonlyMap<QuantityId, number> = new Map([
   ["season.reliability_days", 1],
 ]);
 /** Counting over decades leaves dust. */
-const DUST = 1e-9;
+export const DUST = 1e-9;
 
 /** Shares of thirst met, along which a knee is looked for. */
 const SHARES: ReadonlySet<QuantityId> = new Set(["season.share_met", "season.reliability_volume"]);
@@ -55,14 +55,4 @@ function littleMore(rising: readonly Tried[]): Enough | null {
   const knee = kneeOf(sized.map(({ size, answer }) => ({ multiple: size, shareMet: answer })));
   const point = sized.find(({ size }) => size === knee);
   return point ? { place: point.place, how: "little more" } : null;
-}
-
-/** The two tried places between which enough begins or ends, to try what lies between; null where it does not. */
-export function edgeOf(answer: QuantityId, tried: readonly Tried[]): readonly [number, number] | null {
-  const enough = enoughOf(answer, tried);
-  if (!enough || enough.how === "little more") return null;
-  const places = tried.map(({ place }) => place).sort((a, b) => a - b);
-  const at = places.indexOf(enough.place);
-  const other = places[enough.how === "from" ? at - 1 : at + 1];
-  return other === undefined ? null : [Math.min(enough.place, other), Math.max(enough.place, other)];
 }

@@ -81,26 +81,50 @@ function areSame(scale: Scale, one: number, other: number): boolean {
   return Math.abs(placeOn(scale, one) - placeOn(scale, other)) <= SAME_PLACE;
 }
 
-/** Rounded to few figures, away from where the wish is not met. */
-function rounded(met: number, unmet: number): number {
+/** One in the last of so many figures of a value. */
+const lastFigure = (value: number, figures: number): number =>
+  10 ** (Math.floor(Math.log10(Math.abs(value))) - figures + 1);
+
+/** Rounded to so many figures, away from where the wish is not met. */
+function rounded(met: number, unmet: number, figures: number): number {
   if (met === 0) return 0;
-  const step = 10 ** (Math.floor(Math.log10(Math.abs(met))) - FIGURES + 1);
+  const step = lastFigure(met, figures);
   const raw = (met > unmet ? Math.ceil(met / step) : Math.floor(met / step)) * step;
-  return Number(raw.toPrecision(FIGURES + 2));
+  return Number(raw.toPrecision(figures + 2));
 }
 
-/** Between a value that meets the wish and one that does not: the last that does, told in few figures where those hold. */
-async function edgeOf(ask: Asking, scale: Scale, wish: Wish, met: Look, unmet: Look): Promise<Met> {
+/** Whether no value in so many figures lies between two. */
+function isBetweenTold(one: number, other: number, figures: number): boolean {
+  const step = lastFigure(one, figures);
+  return Math.ceil(Math.max(one, other) / step) - Math.floor(Math.min(one, other) / step) <= 1;
+}
+
+/** How finely an edge is told: to the end of the scale's own fineness and in so many figures, or in fewer as soon as they are known. */
+type Fineness = { readonly figures: number; readonly soon: boolean };
+const FINEST: Fineness = { figures: FIGURES, soon: false };
+
+/**
+ * Between a value that meets the wish and one that does not: the last that does, told in few figures where those hold.
+ * To the end, however near the answer is already: a mean of days goes in steps, and the edge of the step is told.
+ */
+async function edgeOf(
+  ask: Asking,
+  scale: Scale,
+  wish: Wish,
+  { met, unmet }: { readonly met: Look; readonly unmet: Look },
+  { figures, soon }: Fineness = FINEST,
+): Promise<Met> {
   let [good, bad] = [met, unmet];
-  // To the end, however near the answer is already: a mean of days goes in steps, and the edge of the step is told.
-  while (!areSame(scale, good.value, bad.value)) {
+  const isKnown = (): boolean =>
+    areSame(scale, good.value, bad.value) || (soon && isBetweenTold(good.value, bad.value, figures));
+  while (!isKnown()) {
     const middle = between(scale, good.value, bad.value);
     if (middle === good.value || middle === bad.value) break;
     const [look = bad] = await ask([middle]);
     if (slackOf(wish, look.answer) >= 0) good = look;
     else bad = look;
   }
-  const [told] = scale.whole ? [good] : await ask([rounded(good.value, bad.value)]);
+  const [told] = scale.whole ? [good] : await ask([rounded(good.value, bad.value, figures)]);
   const edge = told && isOn(scale, told.value) && isAsNear(wish, told, good) ? told : good;
   return { value: edge.value, answer: edge.answer as number };
 }
@@ -120,7 +144,9 @@ async function edges(ask: Asking, scale: Scale, wish: Wish, looks: readonly Look
     const [before, after] = [looks[at - 1] as Look, looks[at] as Look];
     const [was, is] = [slackOf(wish, before.answer) >= 0, slackOf(wish, after.answer) >= 0];
     if (was === is) continue;
-    found.push(await edgeOf(ask, scale, wish, is ? after : before, is ? before : after));
+    found.push(
+      await edgeOf(ask, scale, wish, is ? { met: after, unmet: before } : { met: before, unmet: after }),
+    );
   }
   return found;
 }
@@ -243,4 +269,23 @@ export async function workBack(
   const [nearest, ...others] = [...found].sort((a, b) => away(a) - away(b));
   if (!nearest) return { state: "never", best: bestOf(wish, looks), still: false };
   return { state: "found", nearest, others };
+}
+
+/**
+ * The last value that meets a wish between one that does and one that does not, told in so many figures.
+ *
+ * @param met in the scale's unit, as `unmet`
+ * @validity more than one edge between them is not seen
+ */
+export async function edgeBetween(
+  answerAt: AnswerAt,
+  scale: Scale,
+  wish: Wish,
+  { met, unmet }: { readonly met: number; readonly unmet: number },
+  figures: number,
+): Promise<Met> {
+  const ask = asking(answerAt);
+  const [good, bad] = await ask([met, unmet]);
+  if (!good || !bad) throw new Error("Both ends were asked.");
+  return edgeOf(ask, scale, wish, { met: good, unmet: bad }, { figures, soon: true });
 }

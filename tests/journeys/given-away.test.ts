@@ -9,6 +9,7 @@ import { serve } from "../../src/cli/serve.mjs";
 import { findBrowser, LAUNCH_ARGUMENTS } from "../browser.mjs";
 import { SHIPPED } from "./as-shipped.ts";
 import { launch, open, savedFile, settled, shownValueOf, tool, type } from "./browser.ts";
+import { PATIENCE } from "./pages.ts";
 import { bringIn } from "./rain-by-chance.ts";
 
 let browser: Browser;
@@ -21,6 +22,7 @@ afterAll(async () => {
 
 /** A page of its own, with all that it complains of: errors, reports of the policy, what it could not fetch. */
 async function listened(context: BrowserContext): Promise<{ page: Page; complaints: string[] }> {
+  context.setDefaultTimeout(PATIENCE);
   const page = await context.newPage();
   const complaints: string[] = [];
   page.on("pageerror", (error) => complaints.push(error.message));

@@ -7,7 +7,8 @@ import { CARD_KINDS } from "../../src/kinds/index.ts";
 import { recordKey } from "../../src/rainfall/record-key.ts";
 import { worksheetFromFileText } from "../../src/storage/file.ts";
 import { ask, baseOf } from "../../src/studies/ask.ts";
-import { edgeOf, enoughOf } from "../../src/studies/enough.ts";
+import { enoughOf } from "../../src/studies/enough.ts";
+import { edgeOf } from "../../src/studies/enough-edge.ts";
 import { movedBy } from "../../src/studies/moved-by.ts";
 import { sheetToTry } from "../../src/studies/try.ts";
 import {
@@ -183,8 +184,10 @@ describe("enough", () => {
   });
 
   test("its edge lies between the last value that is short and the first that is not", () => {
-    expect(edgeOf(SHORT, tried([40, 20, 0, 0, 0]))).toEqual([0.25, 0.5]);
-    expect(edgeOf(SHORT, tried([0, 0, 3, 9, 20]))).toEqual([0.25, 0.5]);
+    expect(edgeOf(SHORT, tried([40, 20, 0, 0, 0]))).toMatchObject({ unmet: 0.25, met: 0.5 });
+    expect(edgeOf(SHORT, tried([0, 0, 3, 9, 20]))).toMatchObject({ met: 0.25, unmet: 0.5 });
     expect(edgeOf(SHORT, tried([5, 5, 5]))).toBeNull();
+    expect(edgeOf(SHORT, tried([3, 0]))?.wish.sense).toBe("at most");
+    expect(edgeOf("season.share_met", tried([0.5, 1]))?.wish.sense).toBe("at least");
   });
 });

@@ -33,7 +33,7 @@ export const words: KindWords = {
       "Peukert 1897, solved for what it holds; with exponent 1 time over rated time, US Bureau of Reclamation, Storage Battery Maintenance (1997)",
     ],
     cold_share: [
-      "One over what a lead battery must be bigger by in the cold: 1.04 at 21 °C, 1.11 at 16, 1.19 at 10, 1.30 at 4, 1.40 at -1; straight between.",
+      "One over what a lead battery must be bigger by in the cold: 1.04 at 70 °F (21 °C), 1.11 at 60 (16), 1.19 at 50 (10), 1.30 at 40 (4), 1.40 at 30 (-1); straight between.",
       "simplified IEEE method, read at batteries-solar.blogspot.com",
     ],
     haste_share: [
@@ -93,7 +93,7 @@ export const words: KindWords = {
       `33 CFR 183.420 (boats), read in a copy; swelling: ${PRACTICE}; ${LICENSED}`,
     ],
     lithium_cold: [
-      "Never charge it below freezing: it is ruined and may fail later. It may be used down to -20 °C.",
+      "Never charge it below freezing: it is ruined and may fail later. It may be used down to -4 °F, -20 °C.",
       "Battery University BU-410, table 1, and a maker's manual, read",
     ],
     bare_cells: [

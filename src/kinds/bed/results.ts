@@ -33,7 +33,7 @@ const NEED: readonly Row[] = [
   }),
   output("potential_use", "Would use with water enough", "season.run", "volume", { minor: true }),
   output("lacked_at_planting", "Its ground lacked at planting", "season.run", "volume", { minor: true }),
-  output("rain_counted", "Rain that counts, a season", "season.run", "volume"),
+  output("rain_counted", "Rain that counts, a season", "season.run", "volume", { minor: true }),
 ];
 
 const GIVING: readonly Row[] = [

@@ -81,7 +81,7 @@ export const words: KindWords = {
     decides_on: "Looking again in the morning saves a watering when rain came in the night.",
     let_go_from:
       "From that day of the season the bed gets no more water once a dry spell is as long as you say below.",
-    let_go_dry_days: "Days on end under 1 mm.",
+    let_go_dry_days: "Days on end under 0.04 in, 1 mm.",
     last_soaked: "For what it needs today.",
     can_volume: "To say a watering in cans, where no cans of this worksheet water it: else theirs count.",
     usual_volume: [

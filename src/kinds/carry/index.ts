@@ -71,12 +71,14 @@ const A_SEASON: readonly Row[] = [
     "Weight lifted in a season",
     "mass",
     "season_volume / round_volume * weight_per_trip",
+    { minor: true },
   ),
   formula(
     "season_distance",
     "Walked in a season",
     "long_distance",
     "season_volume / round_volume * 2 * distance",
+    { minor: true },
   ),
 ];
 

@@ -13,10 +13,10 @@ export const words: KindWords = {
     cans_at_once: "Two balance better than one.",
     distance: "One way.",
     weight_limit: [
-      "Your own limit. A full bucket lifted from near the ground once a minute comes out at 40 lb by the lifting equation.",
+      "Your own limit. A full bucket lifted from near the ground once a minute comes out at 40 lb, 18 kg, by the lifting equation.",
       "revised NIOSH lifting equation, a good grip close to the body, worked out by us",
     ],
-    pace: ["Loaded, on soft ground. Brisk empty walking is 5 ft/s.", PRACTICE],
+    pace: ["Loaded, on soft ground. Brisk empty walking is 5 ft/s, 1.5 m/s.", PRACTICE],
     fill_time: ["By dipping or from a tap.", PRACTICE],
     pour_time: ["Slowly, onto the soil.", PRACTICE],
     round_volume: ["A can times the cans.", DEFINITION],
@@ -40,7 +40,7 @@ export const words: KindWords = {
       "your own limit",
     ],
     lifting: [
-      "{weight_per_trip} at a time is more than the 51 lb that the NIOSH lifting equation allows at its very best. Smaller cans, more trips.",
+      "{weight_per_trip} at a time is more than the 51 lb, 23 kg, that the NIOSH lifting equation allows at its very best. Smaller cans, more trips.",
       "revised NIOSH lifting equation, load constant 23 kg",
     ],
     lifting_care: [
@@ -48,7 +48,7 @@ export const words: KindWords = {
       "NIOSH and HSE lifting guidance; common practice",
     ],
     carrying_far: [
-      "Put the cans down on the way: guidance says to carry no further than about 10 m, 33 ft, without a rest.",
+      "Put the cans down on the way: guidance says to carry no further than about 33 ft, 10 m, without a rest.",
       "UK HSE lifting guidance, read second-hand",
     ],
   },

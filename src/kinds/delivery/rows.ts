@@ -59,7 +59,7 @@ export const POINT_ROWS: readonly Row[] = [
   }),
   hidden("friction_here", "Of that, to turn at all", "running", "current"),
   hidden("source_voltage", "Voltage at its source", "running", "voltage"),
-  formula("power", "Takes", "power", "current * arriving_voltage"),
+  formula("power", "Takes", "power", "current * arriving_voltage", { minor: true }),
   formula("drawn_power", "Out of the battery", "power", "current * source_voltage", { minor: true }),
   formula("efficiency", "Share that lifts water", "share", "lifting_power / power", {
     minor: true,

@@ -21,7 +21,7 @@ export const words: KindWords = {
     tested_voltage: THEN,
     tested_resistance: THEN,
     hose_length: "From the pump to its end.",
-    hose_bore: "A 5/8 in garden hose is 5/8 in inside.",
+    hose_bore: "A 5/8 in garden hose is 5/8 in, 16 mm, inside.",
     roughness: ["Smooth plastic and hose.", "from memory"],
     fittings_k: ["All of them together, entry and open end too, on the speed in the hose.", PRACTICE],
     head_k:
@@ -126,7 +126,7 @@ export const words: KindWords = {
       "hydrostatics; cure: pump makers' sheets and ABYC in quotation, read",
     ],
     fuse_at_battery: [
-      "A fuse within 7 in of the battery's post, no bigger than the pump's maker and the thinnest wire allow. A bare battery lead can start a fire.",
+      "A fuse within 7 in, 18 cm, of the battery's post, no bigger than the pump's maker and the thinnest wire allow. A bare battery lead can start a fire.",
       "33 CFR 183.455 (boats), read in a copy; local codes and licensed practice decide",
     ],
     runs_dry: [

@@ -14,7 +14,7 @@ const HOSE: readonly Row[] = [
 const VALVE: readonly Row[] = [
   given("valve_bore", "Float valve seat", "bore", [4.8, "mm"], { absent: "no valve fitted", min: 0.000_2 }),
   given("shut_level", "Float shuts at depth", "depth", { formula: "to.water_height" }, { min: 0.001 }),
-  given("reference_share", "Upper tank filled to", "share", [50, "%"], { min: 0.01, max: 1 }),
+  given("reference_share", "Upper tank filled to", "share", [50, "%"], { min: 0.01, max: 1, minor: true }),
 ];
 
 const DETAILS: readonly Row[] = [

@@ -21,7 +21,7 @@ export const words: KindWords = {
     from: "The higher tank, or a joint.",
     to: "The tank it fills, or a joint.",
     length: "As it lies, bends and all.",
-    bore: "A 5/8 in garden hose is 5/8 in inside; pipe sizes are not their bore.",
+    bore: "A 5/8 in garden hose is 5/8 in, 16 mm, inside; pipe sizes are not their bore.",
     valve_bore:
       "The hole in the seat. Empty for an open end. A seat made for mains pressure is far smaller than one for a tank.",
     shut_level: "In the lower tank, above its floor. For an open end, the depth that counts as full.",
@@ -158,7 +158,7 @@ export const words: KindWords = {
       "hydrostatics; in practice 20 ft: FEMA 484, read",
     ],
     siphon_practice: [
-      "Siphons are built for no more than about 20 ft; a soft hose is sucked flat before that.",
+      "Siphons are built for no more than about 20 ft, 6 m; a soft hose is sucked flat before that.",
       "FEMA 484, read; Colorado DWR note, read",
     ],
     under_grade_line: [

@@ -15,7 +15,7 @@ export const words: KindWords = {
     size: "Fills in what its label does not say.",
     open_flow: ["Without any hose, as its label has it.", MEMORY],
     shutoff_head: [
-      "Height at which nothing comes any more. Labels rarely say: small ones stop at 2 to 5 m.",
+      "Height at which nothing comes any more. Labels rarely say: small ones stop at 7 to 16 ft, 2 to 5 m.",
       PRACTICE,
     ],
     figures: ["A label is believed to 0.8 of its flow: five pumps tested gave 15 to 33 % less.", BOATUS],

@@ -27,7 +27,7 @@ export const words: KindWords = {
     losses: "Either the losses below, or a yearly share that already contains them. Never both.",
     wetting_loss: "Rain that only wets the roof and dries again.",
     first_flush:
-      "The first dirty water of a rain, led away; most of the dirt comes in the first 1.2 mm. An event ends with a day under 1 mm.",
+      "The first dirty water of a rain, led away; most of the dirt comes in the first 0.05 in, 1.2 mm. An event ends with a day under 0.04 in, 1 mm.",
     drains_to: "The tank its downspout leads to.",
     catch_from: "Leave it empty when it is connected all year.",
     catch_until: "Take it off before hard frost.",
@@ -49,7 +49,7 @@ export const words: KindWords = {
       "The ground it covers times the downpour, all of it running off.",
       "definition: 1 in/h on 96.25 ft² is 1 gpm",
     ],
-    downspout_diameter: "Round ones of 2 to 8 in.",
+    downspout_diameter: "Round ones of 2 to 8 in, 5 to 20 cm.",
     downspout_count: "That share this roof's water.",
     downspout_capacity: [
       "What a round downspout of this bore carries with room for the air in its middle, times how many there are.",

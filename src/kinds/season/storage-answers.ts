@@ -11,8 +11,8 @@ import { output } from "../rows.ts";
 
 /** Rows of the season card, in the order in which they are shown. */
 export const STORAGE_ROWS: readonly Row[] = [
-  output("worst_date_lasts", "From the thirstiest day, full tanks last", "run", "span"),
-  output("worst_date", "The thirstiest day of the record", "run", "text"),
+  output("worst_date_lasts", "From the thirstiest day, full tanks last", "run", "span", { minor: true }),
+  output("worst_date", "The thirstiest day of the record", "run", "text", { minor: true }),
   output("reliability_years", "Seasons without a short day", "run", "share"),
   output("reliability_days", "Days without a short bed", "run", "share", { minor: true }),
   output("reliability_volume", "Got of what was asked for", "run", "share", { minor: true }),

@@ -20,11 +20,11 @@ export const words: KindWords = {
     ],
     water_temperature: "Cold water is thicker and runs slower through thin hose.",
     water_density: [
-      "Water is heaviest at 4 °C and hardly lighter when warm.",
+      "Water is heaviest at 39 °F, 4 °C, and hardly lighter when warm.",
       "Tanaka et al. 2001, Metrologia 38:301",
     ],
     water_viscosity: [
-      "How thick the water is: half as thick at 40 °C as at 10 °C.",
+      "How thick the water is: half as thick at 104 °F, 40 °C, as at 50 °F, 10 °C.",
       "Pátek et al. 2009, J. Phys. Chem. Ref. Data 38:21",
     ],
     atmospheric_head: [

@@ -90,7 +90,7 @@ export const words: KindWords = {
       "US CPSC document 5006; vector control districts",
     ],
     closed_tank: [
-      "Keep the lid locked and the openings under 1/16 in mesh. Never climb into a tank.",
+      "Keep the lid locked and the openings under mesh of 1/16 in, 1.5 mm. Never climb into a tank.",
       "US CPSC; vector control districts; common practice",
     ],
     slender_tank: [
@@ -98,7 +98,7 @@ export const words: KindWords = {
       "permit practice of San Mateo, Inglewood and Minnesota, read: on grade, to 5,000 gal and height to width 2 to 1",
     ],
     floor_load: [
-      "Presses with {floor_pressure} on what it stands on: fine for firm ground, but more than a deck, porch or shed floor is built for (about 40 lb on a square foot).",
+      "Presses with {floor_pressure} on what it stands on: fine for firm ground, but more than a deck, porch or shed floor is built for (about 40 lb on a square foot, 200 kg on a square meter).",
       "US residential live load of 40 lb/ft2, from memory",
     ],
     stand_feet: [

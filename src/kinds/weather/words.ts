@@ -19,7 +19,7 @@ export const words: KindWords = {
     mean_yearly_rain: ["The mean over the record's whole calendar years.", RECORD],
     driest_year: ["The whole calendar year with the least rain.", RECORD],
     driest_year_rain: ["The rain of the driest whole calendar year.", RECORD],
-    longest_dry_run: ["The most days on end with less than 1 mm each.", RECORD],
+    longest_dry_run: ["The most days on end with less than 0.04 in, 1 mm, each.", RECORD],
     dry_run_from: ["The first day of the longest dry run.", RECORD],
     frost_said:
       "Where your record has no temperatures, or a hollow of yours freezes sooner than its station: the day from which on you look out for frost.",

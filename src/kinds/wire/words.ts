@@ -47,7 +47,10 @@ export const words: KindWords = {
     ],
     short_current: ["As the battery's card has it.", DEFINITION],
     breaks: ["Of its kind at 12 V, or of the one on the post.", BREAKING],
-    fuse_reach: ["7 in along the wire, or 40 in where the whole length up to it is sheathed.", CFR_FUSE],
+    fuse_reach: [
+      "7 in, 18 cm, along the wire, or 40 in, 1 m, where the whole length up to it is sheathed.",
+      CFR_FUSE,
+    ],
     ...COST_WORDS,
   },
   cautions: {

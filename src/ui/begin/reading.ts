@@ -4,6 +4,9 @@ import type { Card, Entry } from "../../document/worksheet.ts";
 import type { NumberGiven } from "../../graph/types.ts";
 import type { Answer, Field, Told } from "../../kinds/asking.ts";
 import { editText } from "../../units/show.ts";
+import { spanWords } from "../../units/span-words.ts";
+import { toSi } from "../../units/unit.ts";
+import { readTypedSpan } from "../hand/typed-span.ts";
 import { readTyped } from "../rows/number-text.ts";
 import type { Sheet } from "../sheet.ts";
 
@@ -51,11 +54,17 @@ function readTwo(sheet: Sheet, card: Card, field: Field, [first, second]: readon
   return { ok: true, told: { ...cleared, [long]: entry(length), [wide]: entry(width) } };
 }
 
+/** One number, or the two ends of one that somebody is not sure of. */
 function readOne(sheet: Sheet, card: Card, field: Field, text: string): Read {
-  const read = one(sheet, card, field.row, text, field.by ? undefined : unitOfField(sheet, card, field));
+  const unit = field.by ? undefined : unitOfField(sheet, card, field);
+  const row = rowOf(sheet, card.kind, field.row);
+  const span = row && readTypedSpan(sheet, text, row.measure, unit ?? sheet.unitOf(`${card.id}.${row.name}`));
+  const read = span ?? one(sheet, card, field.row, text, unit);
   if (!read.ok) return read;
-  const cleared = Object.fromEntries((field.by ?? []).map((row) => [row, null]));
-  return { ok: true, told: { ...cleared, [field.row]: entry(read), ...field.told?.(read.si) } };
+  const cleared = Object.fromEntries((field.by ?? []).map((name) => [name, null]));
+  const ends = span?.ok ? { low: span.low, high: span.high } : {};
+  const told = { ...entry(read), ...ends };
+  return { ok: true, told: { ...cleared, [field.row]: told, ...field.told?.(toSi(read.value, read.unit)) } };
 }
 
 /** What an answer tells; a blank one takes back what was told. */
@@ -77,7 +86,9 @@ function textOf(sheet: Sheet, given: Entry | undefined, bare: string): string | 
   if (!given || given.from === "default" || typeof given.value !== "number") return null;
   const { locale, currency } = sheet.showOptions();
   const unit = given.unit === bare ? "1" : given.unit;
-  return editText(given.value, unit, locale, currency).replaceAll("\u00a0", " ");
+  const typed = (value: number) => editText(value, unit, locale, currency).replaceAll("\u00a0", " ");
+  const { value, low, high = value } = given;
+  return low === undefined ? typed(value) : spanWords(typed(low), typed(Number(high)));
 }
 
 /** What stands in the field when the screen opens: what was told before. */

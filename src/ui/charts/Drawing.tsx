@@ -20,7 +20,14 @@ function InWords(props: { readonly scene: SceneModel }) {
         <ul>
           <Index each={props.scene.spoken()}>{(sentence) => <li>{sentence().text}</li>}</Index>
         </ul>
-        <Show when={sheet.givesOut()}>{(said) => <p class="gives-out">{said()}</p>}</Show>
+        <Show when={sheet.givesOut()}>
+          {(said) => (
+            <p class="gives-out">
+              {sheet.doubting()?.said() ? "In the middle of what you are not sure of: " : ""}
+              {said()}
+            </p>
+          )}
+        </Show>
         <p>
           Heights are to scale, distances are not; a tank's area goes with what it holds.
           <Show when={props.scene.layout().grades.length > 0}>

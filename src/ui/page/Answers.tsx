@@ -75,6 +75,12 @@ function createSaid(width: () => number) {
   });
 }
 
+/** Where the lead says spans, the days of their middle would stand against it. */
+const withoutDays = (sentence: Sentence): Sentence => ({
+  ...sentence,
+  pieces: sentence.pieces.flatMap((piece) => (typeof piece === "string" ? [piece.replace(/: $/, "")] : [])),
+});
+
 function Further(props: { readonly sentences: readonly Sentence[]; readonly onPress: OnPress }) {
   return (
     <Index each={props.sentences}>
@@ -93,6 +99,10 @@ export function Answers() {
   const said = createSaid(width);
   const { onPress, onClose } = createPressing();
   const lead = () => said()[0] ?? NOTHING;
+  const first = () => {
+    const sentence = sheet.givesOutFirst()?.sentence ?? NOTHING;
+    return sheet.doubting()?.said() ? withoutDays(sentence) : sentence;
+  };
   return (
     <section class="answers" aria-label="Answers" aria-busy={sheet.working()} ref={watch}>
       <h1 class="lead" aria-live="polite">
@@ -104,7 +114,7 @@ export function Answers() {
       <ul>
         <Show when={lead().id === "lead" && sheet.givesOutFirst() !== null}>
           <li class="gives-out" classList={{ old: sheet.givesOutFirst()?.old }}>
-            <Pieces sentence={sheet.givesOutFirst()?.sentence ?? NOTHING} onPress={onPress} />
+            <Pieces sentence={first()} onPress={onPress} />
           </li>
         </Show>
         <Show when={sheet.doubting()?.said()}>{(said) => <NotSure said={said()} />}</Show>

@@ -8,15 +8,13 @@ import { edgeBetween } from "../studies/work-back.ts";
 import { fromSi } from "../units/unit.ts";
 import { type AskFor, type Raw, triedOf } from "./tried.ts";
 
-/** Figures in which it is told. */
-const FIGURES = 3;
-
 /** The edge that an answer has along the axis, searched as what is worked back is; null where it has none. */
 export async function edgeFound(
   { turn, axis }: { readonly turn: Turn; readonly axis: Axis },
   answer: string,
   points: readonly Raw[],
   askFor: AskFor,
+  figures: number,
 ): Promise<Raw | null> {
   const edge = axis.form === "number" ? edgeOf(answer, triedOf(points, answer)) : null;
   if (!edge || axis.form !== "number") return null;
@@ -44,7 +42,7 @@ export async function edgeFound(
     scale,
     edge.wish,
     { met: at(edge.met), unmet: at(edge.unmet) },
-    FIGURES,
+    figures,
   );
   return looks.get(found.value) ?? null;
 }

@@ -96,7 +96,7 @@ export function createSeasonAnswers({ session, options }: InHandTools, asker: ()
       const asked = standing<Stick | NoAdvice>(engine, asker(), "stick", () => ({ asks: "stick" }));
       const told = createMemo(() => {
         const stick = asked.answer();
-        return stick && "marks" in stick ? stickTold(stick, tank, titleOf, show) : null;
+        return stick && "marks" in stick ? stickTold(stick, tank, titleOf) : null;
       });
       return { ...asked, answer: told };
     },

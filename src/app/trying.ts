@@ -23,6 +23,8 @@ import { type AskFor, type Raw, triedOf } from "./tried.ts";
 const REST = 400;
 /** Values tried along an axis. */
 const FINE = 25;
+/** An edge rounded any further would lie beyond it. */
+const EDGE_FIGURES = 3;
 
 type Job = {
   readonly turn: Turn;
@@ -40,7 +42,7 @@ export type Trying = {
   readonly answers: Accessor<readonly string[]>;
   readonly options: Accessor<ShowOptions>;
   /** What a value is called beside the axis. */
-  readonly placeText: (value: number | string) => string;
+  readonly placeText: (value: number | string, figures?: number) => string;
 };
 
 const sameJob = (a: Job | null, b: Job | null): boolean =>
@@ -138,7 +140,7 @@ export function createTrying(trying: Trying): Accessor<Curve> {
         if (mine === run) runs.ask(now, trials, wanted(), { onRaw, onEnd });
       });
     void import("./enough-edge.ts")
-      .then(({ edgeFound }) => edgeFound(now, answer, runs.points(), askFor))
+      .then(({ edgeFound }) => edgeFound(now, answer, runs.points(), askFor, EDGE_FIGURES))
       .catch(() => null)
       .then((found) => {
         if (mine !== run) return;
@@ -202,6 +204,9 @@ function panelOf(trying: Trying, points: readonly Raw[], answer: string): Panel 
   return {
     answer,
     points: tried,
-    enough: enough && at ? { place: at.place, text: `${HOW[enough.how]} ${placeText(at.value)}` } : null,
+    enough:
+      enough && at
+        ? { place: at.place, text: `${HOW[enough.how]} ${placeText(at.value, EDGE_FIGURES)}` }
+        : null,
   };
 }

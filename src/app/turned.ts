@@ -107,10 +107,11 @@ export function createTexts({ session, options }: InHandTools, { turn, value, un
   };
   const said = (of: number | string): string => saidOf(turn()?.id ?? "", of);
   /** Without its unit, where that stands beside the large value anyway. */
-  const placeText = (of: number | string): string => {
+  const placeText = (of: number | string, figures?: number): string => {
     const row = turn()?.row;
     if (row?.row !== "given" || typeof of !== "number") return said(of);
-    return displayParts(of, row.measure, { ...options(), unit: unit() }).number;
+    const more = figures === undefined ? {} : { figures, rounded: false };
+    return displayParts(of, row.measure, { ...options(), unit: unit(), ...more }).number;
   };
   const stepText = (next: Entry | null, sign: string): string | null => {
     const [row, now] = [turn()?.row, value()];

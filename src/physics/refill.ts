@@ -76,7 +76,7 @@ const REASONS: Readonly<Record<RefillStop, string>> = {
 };
 
 /** Share of the rise that counts as full with a closing valve: common practice, no source. */
-const DONE_SHARE = 0.98;
+export const DONE_SHARE = 0.98;
 
 /**
  * Time a refill takes, or why it never ends.

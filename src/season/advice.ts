@@ -1,7 +1,6 @@
 // What is advised on today's water: each choice with what it would lose, and what a reason is made of.
 
 import type { BedStanding } from "./advising.ts";
-import type { HoldingRule } from "./holding.ts";
 import type { ChoiceName } from "./holding-choices.ts";
 
 /** What a choice means for a bed: of past years the middle one. */
@@ -43,13 +42,13 @@ export type Advice = {
   /** Beds that ask for water today; of none, the choices are about the next waterings. */
   readonly asking: readonly string[];
   readonly choices: readonly Choice[];
+  /** What loses less than the rule's own choice by more than the years' error; else, and of a tie, that choice. */
   readonly advised: ChoiceName;
   /** Nothing tells the choices apart: within what the years can tell, or half or twice the worth of one bed turns it. */
   readonly tie: boolean;
   readonly why: Why;
   /** Past years that it rests on. */
   readonly years: number;
-  readonly rule: HoldingRule;
 };
 
 export type NoAdvice = { readonly kind: "out_of_season" | "one_bed" };

@@ -3,7 +3,7 @@
 import type { Bed } from "./beds.ts";
 import type { HoldingRule } from "./holding.ts";
 import { candidatesOf, nextWaterings, type Tried, tryAll } from "./holding-choices.ts";
-import { type Member, memberOf } from "./holding-runs.ts";
+import { type Member, memberOf, refusedByRule, windBack } from "./holding-runs.ts";
 import type { SeasonInput } from "./input.ts";
 import { contentKey, keeper } from "./kept.ts";
 import type { Moment, Weather } from "./moment.ts";
@@ -26,6 +26,8 @@ export type BedStanding = {
 export type Weighed = {
   /** Beds that ask today. */
   readonly asking: readonly string[];
+  /** Of them those that the rule leaves dry. */
+  readonly byRule: readonly string[];
   readonly tried: readonly Tried[];
   /** In the run's order, as are the runs. */
   readonly worths: readonly number[];
@@ -36,6 +38,8 @@ export type Weighed = {
 
 export type Ahead = {
   readonly moment: Moment;
+  /** The morning from which each weather's run starts: it is not known to the hair. */
+  readonly starting: (member: number) => Moment;
   /** First and last day of the season around it [days since 1970-01-01]. */
   readonly season: { readonly start: number; readonly end: number };
   readonly weathers: readonly Weather[];
@@ -44,31 +48,53 @@ export type Ahead = {
   readonly rule: HoldingRule;
 };
 
+/** Members that stand on this morning. */
+export type Ready = {
+  readonly members: readonly Member[];
+  /** One of days without rain, as dry as they usually are. */
+  readonly dry: Member;
+  /** What the crops could use on the season's days before [m]. */
+  readonly before: ByCropStage;
+};
+
 /** Each of today's choices in each weather ahead, the rule followed afterwards. */
 export function weighed(input: SeasonInput, whole: SeasonState, ahead: Ahead): Weighed {
-  const { moment, season, weathers, rule } = ahead;
-  const member = (weather: Weather) => memberOf(input, moment, weather, whole, season);
-  const before = potentialBefore(input, whole, moment.date - season.start);
-  const dry = member(ahead.dry);
+  const { moment, starting, season, weathers, rule } = ahead;
+  const member = (weather: Weather, start: Moment) => memberOf(input, start, weather, whole, season);
+  const ready = {
+    members: weathers.map((weather, at) => member(weather, starting(at))),
+    dry: member(ahead.dry, moment),
+    before: potentialBefore(input, whole, moment.date - season.start),
+  };
+  return weighedBy(ready, rule);
+}
+
+/** The same of members that are ready. */
+export function weighedBy({ members, dry, before }: Ready, rule: HoldingRule): Weighed {
+  windBack(dry);
+  const { moment, first, state } = dry;
   const next = nextWaterings(dry);
-  const asking = dry.state.beds.filter((bed) => next.get(bed)?.day === dry.first);
-  const deciding = asking.length > 0 ? asking : dry.state.beds.filter((bed) => next.has(bed));
-  const candidates = candidatesOf(dry.state.beds, new Set(deciding));
+  const asking = state.beds.filter((bed) => next.get(bed)?.day === first);
+  const deciding = asking.length > 0 ? asking : state.beds.filter((bed) => next.has(bed));
+  const candidates = candidatesOf(state.beds, new Set(deciding));
+  const standing = dry.stakes.map((stakes, place) => {
+    const all = [before[place] as Float64Array, dry.potential[place] as Float64Array];
+    const wanted = next.get(stakes.bed);
+    return {
+      bed: stakes.bed.part.id,
+      asks: wanted ? { day: moment.date + wanted.day - first, volume: wanted.volume } : null,
+      spare: spareDays(dry, stakes.bed),
+      pays: payOf(stakes, wanted?.day ?? first, all),
+    };
+  });
+  const refused = refusedByRule(dry, rule);
   return {
     asking: asking.map(({ part }) => part.id),
-    tried: tryAll(weathers.map(member), candidates, { rule, before }),
-    worths: dry.state.beds.map(({ part }) => worthOf(part)),
-    standing: dry.stakes.map((stakes, place) => {
-      const all = [before[place] as Float64Array, dry.potential[place] as Float64Array];
-      const wanted = next.get(stakes.bed);
-      return {
-        bed: stakes.bed.part.id,
-        asks: wanted ? { day: moment.date + wanted.day - dry.first, volume: wanted.volume } : null,
-        spare: spareDays(dry, stakes.bed),
-        pays: payOf(stakes, wanted?.day ?? dry.first, all),
-      };
-    }),
-    first: dry.first,
+    byRule: asking.filter((bed) => refused.has(bed)).map(({ part }) => part.id),
+    tried: tryAll(members, candidates, { rule, before }),
+    worths: state.beds.map(({ part }) => worthOf(part)),
+    standing,
+    first,
   };
 }
 

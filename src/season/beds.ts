@@ -15,13 +15,10 @@ import { newTally, type Tally } from "./tally.ts";
 
 /** How a bed stands back for others in a run that follows a rule of its own. */
 export type BedHold = {
-  /** Beds worth more that take from the same water, for each of its sources. */
-  readonly ahead: readonly (readonly Bed[])[];
-  /** All that take from it, itself among them. */
-  readonly all: readonly (readonly Bed[])[];
-  /** Days of need that are kept for those ahead, and that are saved for all, on each day of the run. */
-  readonly days: Float64Array;
-  readonly saved: Float64Array;
+  /** What stays in the tanks, for each of its sources, on each day of the run [m3]. */
+  readonly kept: readonly Float64Array[];
+  /** It gets all that it asks for where so much of it lies above what stays, else nothing [-]; null: it gets what does. */
+  above: number | null;
   /** How many times it is still refused when it asks, Infinity: given up; and served whatever is to be kept. */
   refused: number;
   served: number;

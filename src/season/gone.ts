@@ -36,6 +36,20 @@ export const copyOfGone = ({ spilled, lost }: Gone): Gone => ({
   lost: copyOf(lost),
 });
 
+function putInto(into: Book, { days, sum, oldest }: Book): void {
+  days.forEach((slots, tank) => {
+    into.days[tank]?.set(slots);
+  });
+  into.sum.set(sum);
+  into.oldest.set(oldest);
+}
+
+/** Makes litres those of another account of the same tanks. */
+export function putGone(into: Gone, { spilled, lost }: Gone): void {
+  putInto(into.spilled, spilled);
+  putInto(into.lost, lost);
+}
+
 /**
  * Writes a day's amount down, every day; that of a year ago drops out.
  *

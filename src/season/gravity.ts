@@ -59,6 +59,7 @@ function runGroup(pipes: Pipes, group: PipeGroup, tanks: Tanks, { time, stepping
   let wanted = stepping.first;
   let lost = 0;
   while (left > 0 && readFlows(pipes, group, tanks)) {
+    if (left === time) noteRises(group);
     const step = Math.min(left, stepLimit(group, wanted, stepping));
     planStep(group, step, time - left);
     holdToSources(group, tanks);
@@ -68,6 +69,13 @@ function runGroup(pipes: Pipes, group: PipeGroup, tanks: Tanks, { time, stepping
     wanted = step * stepping.growth;
   }
   return lost;
+}
+
+function noteRises({ lines }: PipeGroup): void {
+  for (let k = 0; k < lines.length; k++) {
+    const line = lines[k] as PipeLine;
+    if (line.float && line.to) line.rise = Math.max(0, line.float.shutHeight - line.to.surface);
+  }
 }
 
 function isStill({ lines }: PipeGroup): boolean {

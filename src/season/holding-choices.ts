@@ -38,9 +38,11 @@ export function nextWaterings({ state, first }: Member): ReadonlyMap<Bed, Wanted
   );
 }
 
+/** Of so many beds every way to leave some dry is tried; of more only from each rank on. */
+const ALL_WAYS = 3;
+
 /**
- * What can be done with the next watering of each bed: water all, hold back as many as loses least, the one worth least
- * first, or give that up.
+ * What can be done with the next watering of each bed: water all, leave some dry this once, or give up the one worth least.
  *
  * @param deciding beds that the choice is about: those that ask today, else whichever ask next
  */
@@ -56,14 +58,22 @@ export function candidatesOf(beds: readonly Bed[], deciding: ReadonlySet<Bed>): 
   const least = ranked.slice(1).slice(-1);
   return [
     { choice: "water_all", beds: [], orders: orders([], REFUSED) },
-    ...about.map((_, from): Candidate => {
-      const held = about.slice(from);
-      return { choice: "hold_back", beds: held.map(idOf), orders: orders(held, REFUSED) };
-    }),
+    ...waysToHold(about).map(
+      (held): Candidate => ({ choice: "hold_back", beds: held.map(idOf), orders: orders(held, REFUSED) }),
+    ),
     ...least.map(
       (bed): Candidate => ({ choice: "give_up", beds: [idOf(bed)], orders: orders([bed], GIVEN_UP) }),
     ),
   ];
+}
+
+/** Which of some beds stay dry, at least one of them; those that leave the better ones their water first. */
+function waysToHold(about: readonly Bed[]): readonly (readonly Bed[])[] {
+  if (about.length > ALL_WAYS) return about.map((_, from) => about.slice(from)).reverse();
+  const ways = Array.from({ length: 2 ** about.length - 1 }, (_, way) =>
+    about.filter((__, place) => ((way + 1) >> (about.length - 1 - place)) & 1),
+  );
+  return ways;
 }
 
 /** Runs each choice through all members. */

@@ -1,5 +1,6 @@
 // Runs from a morning under a holding rule, again and again: each is made ready once and wound back for the next.
 
+import type { Bed, BedHold } from "./beds.ts";
 import { STEPPING } from "./gravity.ts";
 import { countOrders, type HoldingRule, layRule, type Orders, order, standBack } from "./holding.ts";
 import type { SeasonInput } from "./input.ts";
@@ -20,13 +21,16 @@ import {
 /** One weather from a morning to the season's end, ready to be run under rules. */
 export type Member = {
   readonly state: SeasonState;
-  readonly moment: Moment;
+  moment: Moment;
   /** The first day that is run, and how many days its season has. */
-  readonly first: number;
+  first: number;
   readonly days: number;
   readonly stakes: readonly Stakes[];
   /** What the crops could use on the days of the season that are run [m]. */
   readonly potential: ByCropStage;
+  /** How each bed stands back, and the rule that is laid over its days; null: none was yet. */
+  readonly holds: readonly (BedHold | null)[];
+  laid: HoldingRule | null;
 };
 
 /** What a run comes to, by bed in the run's order. */
@@ -53,17 +57,29 @@ export function memberOf(
   season: { readonly start: number; readonly end: number },
 ): Member {
   const { state, first } = goingOn(input, moment, weather, knownBeds(whole));
+  standBack(state);
+  const holds = state.beds.map(({ hold }) => hold);
   const stakes = stakesOf(state);
   const potential = potentialOver(stakes, { first, last: state.length - 1 });
-  return { state, moment, first, days: season.end - season.start + 1, stakes, potential };
+  return { state, moment, first, days: season.end - season.start + 1, stakes, potential, holds, laid: null };
 }
 
 /** Winds a run back to its moment: all that its days lean on, and all that is read of it. */
-function windBack({ state, moment }: Member): void {
+export function windBack({ state, moment }: Member): void {
   putBack(state, moment);
   for (const bed of state.beds) {
     for (const series of [bed.given, bed.lacked, bed.lastBy, bed.unfilled]) series.fill(0);
   }
+}
+
+/** Lays a rule over a member's days, unless it is there already. */
+export function follow(member: Member, rule: HoldingRule | null): void {
+  const { state, holds } = member;
+  state.beds.forEach((bed, place) => {
+    bed.hold = rule ? (holds[place] ?? null) : null;
+  });
+  if (rule && member.laid !== rule) layRule(state, rule);
+  member.laid = rule ?? member.laid;
 }
 
 /**
@@ -82,10 +98,7 @@ export function runMember(
 ): Outcome {
   const { state, stakes, potential, first } = member;
   windBack(member);
-  if (rule) {
-    standBack(state);
-    layRule(state, rule, member.days);
-  } else for (const bed of state.beds) bed.hold = null;
+  follow(member, rule);
   order(state.beds, orders);
   const thirst = noThirst(stakes);
   state.watch = (day) => {
@@ -101,4 +114,14 @@ export function runMember(
     ]),
   );
   return { lost, shortDays: thirst.days, from: thirst.from };
+}
+
+/** Beds that a rule gives nothing on a member's first day. */
+export function refusedByRule(member: Member, rule: HoldingRule): ReadonlySet<Bed> {
+  const { state, first } = member;
+  windBack(member);
+  follow(member, rule);
+  order(state.beds, BY_THE_RULE);
+  runDays(state, STEPPING, { first, last: first });
+  return new Set(state.beds.filter(({ asked, given }) => asked > 0 && given[first] === 0));
 }

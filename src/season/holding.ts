@@ -1,17 +1,14 @@
-// Holding water back for the beds that are worth more: a rule of five marks over the season, and waterings that are refused.
+// Holding water back for later and for the beds that are worth more: volumes that stay in the tanks, and waterings that are refused.
 
-import { type Bed, takesFrom } from "./beds.ts";
-import type { Source } from "./sources.ts";
+import type { Bed } from "./beds.ts";
 import type { SeasonState } from "./state.ts";
 
-/** Days at marks spread evenly over the season, the first on its first day, the last on its last, straight between [day]. */
-type Marks = readonly number[];
-
-/**
- * What is left in the tanks before a bed gets any: days of the peak need of the beds that are worth more, and days of that
- * of all, saved for later in the season, when thirst may cost more.
- */
-export type HoldingRule = { readonly marks: Marks; readonly saved: Marks };
+/** Volumes that stay in the tanks, by bed and by its sources, on each day of the season [m3]; of a bed left out none. */
+export type HoldingRule = {
+  readonly kept: ReadonlyMap<string, readonly Float64Array[]>;
+  /** A bed gets all that it asks for where so much of it lies above what stays, else nothing [-]; null: it gets what does. */
+  readonly above: number | null;
+};
 
 /** The beds of a run from the one that is worth most a square metre to the least; of equals the one watered first. */
 export function byWorth(beds: readonly Bed[]): readonly Bed[] {
@@ -23,58 +20,24 @@ export function byWorth(beds: readonly Bed[]): readonly Bed[] {
   );
 }
 
-/**
- * Days of a rule's marks on a day of the season.
- *
- * @param share of the season that is over, 0 to 1
- */
-export function daysAt(marks: Marks, share: number): number {
-  const place = Math.min(1, Math.max(0, share)) * (marks.length - 1);
-  const before = Math.min(marks.length - 1, Math.floor(place));
-  const [from, to] = [marks[before] ?? 0, marks[before + 1] ?? marks[before] ?? 0];
-  return from + (to - from) * (place - before);
-}
-
-/** Makes every bed of a run stand back for those worth more, whatever the season's own days say. */
-export function standBack({ beds, feeders, length }: Pick<SeasonState, "beds" | "feeders" | "length">): void {
-  const better: Bed[] = [];
-  const series = () => new Float64Array(length);
-  for (const bed of byWorth(beds)) {
-    const among = (others: readonly Bed[]) =>
-      bed.sources.map(({ tank }: Source) => {
-        const water = feeders[tank] ?? [];
-        return others.filter((other) => takesFrom(other, water, feeders));
-      });
-    bed.hold = {
-      ahead: among(better),
-      all: among(beds),
-      days: series(),
-      saved: series(),
-      refused: 0,
-      served: 0,
-    };
-    better.push(bed);
+/** Makes every bed of a run stand back by a rule, whatever the season's own days say. */
+export function standBack({ beds, length }: Pick<SeasonState, "beds" | "length">): void {
+  for (const bed of beds) {
+    const kept = bed.sources.map(() => new Float64Array(length));
+    bed.hold = { kept, above: 0, refused: 0, served: 0 };
   }
 }
 
-/**
- * Lays a rule over the days of a run whose beds stand back.
- *
- * @param last day of the season, counted from 1
- */
-export function layRule(
-  { beds, dayInSeason }: SeasonState,
-  { marks, saved }: HoldingRule,
-  last: number,
-): void {
-  const over = (of: Marks) =>
-    Float64Array.from(dayInSeason, (day) =>
-      day === 0 ? 0 : daysAt(of, last > 1 ? (day - 1) / (last - 1) : 0),
-    );
-  const [kept, all] = [over(marks), over(saved)];
-  for (const { hold } of beds) {
-    hold?.days.set(kept);
-    hold?.saved.set(all);
+/** Lays a rule over the days of a run whose beds stand back. */
+export function layRule({ beds, dayInSeason }: SeasonState, { kept, above }: HoldingRule): void {
+  for (const { part, hold } of beds) {
+    if (!hold) continue;
+    hold.above = above;
+    hold.kept.forEach((series, rank) => {
+      const volumes = kept.get(part.id)?.[rank];
+      for (let day = 0; day < series.length; day++)
+        series[day] = volumes?.[(dayInSeason[day] as number) - 1] ?? 0;
+    });
   }
 }
 

@@ -1,6 +1,7 @@
 // How much one line moves in a step: its flow falls as the head falls and as its float valve closes, in closed form.
 
 import { powerAt } from "../physics/line-table.ts";
+import { DONE_SHARE } from "../physics/refill.ts";
 import type { Float } from "./pipe-ends.ts";
 import type { PipeLine, PipeNode } from "./pipe-line.ts";
 
@@ -9,8 +10,8 @@ const LITTLE = 0.004;
 const TURBULENT = 0.55;
 /** Powers as near to 1 fall like an exponential. */
 const STRAIGHT = 1 - 1e-6;
-/** Share of the rise over its valve's band at which a float counts as shut: common practice, no source. */
-const SHUT = 0.02;
+/** Share of a tank's rise, or of its valve's band where it hardly rises, that is left when a float counts as shut. */
+const SHUT = 1 - DONE_SHARE;
 
 /**
  * How a flowing line's flow falls with the water m that it moves, written to its `power`, `limit` and `cap`:
@@ -82,7 +83,8 @@ function timeFor({ flow, limit, power }: PipeLine, amount: number): number {
 }
 
 /**
- * Time in a step until a line is done: it stands still, its valve snaps shut, or a closing one has a fiftieth left.
+ * Time in a step until a line is done: it stands still, its valve snaps shut, or a closing one has a fiftieth of the tank's
+ * rise left, as on the line's card.
  *
  * @param line its decline read
  * @param amount that it moves in the step [m3]
@@ -95,7 +97,7 @@ export function doneIn(line: PipeLine, amount: number, time: number): number {
   if (amount === cap || amount === limit) return Math.min(time, timeFor(line, amount));
   if (!float || !to || float.band === 0 || flow < 0) return time;
   const gap = float.shutHeight - to.surface;
-  const share = (SHUT * float.band) / gap;
+  const share = Math.min(float.band, SHUT * Math.max(float.band, line.rise)) / gap;
   if (share >= 1) return 0;
   return gap < float.band ? Math.min(time, timeFor(line, limit * (1 - share))) : time;
 }

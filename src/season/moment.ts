@@ -7,7 +7,7 @@ import { snowLying } from "./arriving-rain.ts";
 import type { Bed, KnownBeds } from "./beds.ts";
 import { type Before, dryBefore, flushBefore } from "./before.ts";
 import { LATELY } from "./crop-days.ts";
-import { copyOfGone, type Gone } from "./gone.ts";
+import { copyOfGone, type Gone, putGone } from "./gone.ts";
 import type { SeasonInput } from "./input.ts";
 import { flushLeftOn } from "./roof-catch.ts";
 import { type DrySpell, drySpellOn } from "./schedule.ts";
@@ -156,5 +156,5 @@ export function putBack(state: SeasonState, moment: Moment): void {
     Object.assign(bed, rest);
     if (soil) Object.assign(bed.soil, soil);
   }
-  state.gone = copyOfGone(moment.gone);
+  putGone(state.gone, moment.gone);
 }

@@ -46,6 +46,8 @@ export type PipeLine = {
   moved: number;
   /** Time after the watering at which it was done today [s]. */
   doneAt: number;
+  /** What the tank that it fills had to rise until its float shuts, when the lines began to run [m]. */
+  rise: number;
 };
 
 /** A tank or tee before the first day; `height` is that of its floor, or of the tee [m]. */
@@ -89,5 +91,6 @@ export function lineOf(
     step: 0,
     moved: 0,
     doneAt: 0,
+    rise: 0,
   };
 }

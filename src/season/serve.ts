@@ -109,8 +109,9 @@ function leftForThis(state: SeasonState, bed: Bed, rank: number, day: number): n
   if (!hold) return leftOver(state, bed, rank, reserveOf(bed.before[rank], day) * state.input.holdDays);
   if (hold.refused > 0) return 0;
   if (hold.served > 0) return Infinity;
-  const kept = reserveOf(hold.ahead[rank], day) * (hold.days[day] as number);
-  return leftOver(state, bed, rank, kept + reserveOf(hold.all[rank], day) * (hold.saved[day] as number));
+  const free = leftOver(state, bed, rank, hold.kept[rank]?.[day] ?? 0);
+  if (hold.above === null) return free;
+  return free > 0 && free >= bed.asked * hold.above ? Infinity : 0;
 }
 
 /** What beds need on a peak day, of those that stand and have not been let go [m3]. */

@@ -72,7 +72,7 @@ export type SeasonState = {
   /** The water behind each tank, through lines. */
   readonly supply: readonly Supply[];
   /** What spilled and was lost in the year before. */
-  gone: Gone;
+  readonly gone: Gone;
   /** Negative room asked for before rain under `use_first` [m3]. */
   readonly leeway: Float64Array;
   /** One person's time left today [s], and that of each pump. */

@@ -81,7 +81,8 @@ function isFilledByRain({ roofs, tanks }: SeasonInput, tank: string): boolean {
   );
 }
 
-function ranked(days: readonly (number | null)[]): Omit<TankFull, "id" | "years"> {
+/** The middle day, the late one, and how many runs come after it, of days on which a tank is full; null: not within the year. */
+export function ranked(days: readonly (number | null)[]): Omit<TankFull, "id" | "years"> {
   const members = days.length;
   const late = dayAtRank(days, 0.9);
   return {

@@ -9,14 +9,16 @@ import { dryWeather } from "../season/coming-days.ts";
 import { type Forecast, NO_FORECAST } from "../season/forecast.ts";
 import { fromToday } from "../season/from-today.ts";
 import { meanLoss, type Run, type Tried } from "../season/holding-choices.ts";
-import { tunedRule } from "../season/holding-tuned.ts";
 import type { SeasonInput } from "../season/input.ts";
+import { bestOf, byRuleOf, DUST, isTurned, judgedByOdds, onePerChoice } from "../season/judging.ts";
+import { tunedKeeping } from "../season/keeping.ts";
 import type { Weather } from "../season/moment.ts";
-import { momentToday } from "../season/moment-today.ts";
+import { assumedOf, momentToday } from "../season/moment-today.ts";
+import { doubtedMornings } from "../season/morning-doubt.ts";
 import { prepareSeason } from "../season/run.ts";
 import { seasonAround } from "../season/spans.ts";
 import type { SeasonState } from "../season/state.ts";
-import { usualMorning } from "../season/usual-morning.ts";
+import { pastMornings, usualMorning } from "../season/usual-morning.ts";
 import type { WeekGiven } from "../season/week-plan.ts";
 import { shareOfWorth } from "../season/worth.ts";
 import { expecting, withForecast, type YearAhead, yearsAhead } from "../season/years-ahead.ts";
@@ -66,7 +68,7 @@ function adviceFrom(
 ): Advice | SeasonFailure {
   const { record, eto } = whole;
   const { forecast = NO_FORECAST } = given;
-  const tuned = tunedRule(input, record);
+  const tuned = tunedKeeping(input, record);
   if (!tuned) return { failed: "The record does not hold one whole season.", at: null };
   const days = { today: given.today, last: season.end };
   const moment = momentToday(whole, given, (date) => usualMorning(input, record, date));
@@ -80,8 +82,14 @@ function adviceFrom(
         days.today,
       )
     : usualAndDry(usualOf(input, record, given, ahead), dry, forecast, days.today);
-  const seen = weighed(input, whole, { moment, season, weathers, dry, rule: tuned.rule });
-  const base = { today: days.today, last: days.last, years, rule: tuned.rule };
+  const doubt = {
+    assumed: assumedOf(whole, given),
+    dip: given.dipDoubt ?? 0,
+    past: () => pastMornings(input, record, days.today),
+  };
+  const starting = isOdds ? doubtedMornings(whole, moment, doubt, weathers.length) : () => moment;
+  const seen = weighed(input, whole, { moment, starting, season, weathers, dry, rule: tuned.rule });
+  const base = { today: days.today, last: days.last, years };
   return { ...base, ...(isOdds ? byOdds(seen, years, days.today) : byTwo(seen, days.today)) };
 }
 
@@ -111,69 +119,20 @@ function usualAndDry(
 
 type Judged = Pick<Advice, "kind" | "asking" | "choices" | "advised" | "tie" | "why">;
 
-/** Losses that differ by less are the same [-]. */
-const DUST = 1e-6;
-
-/** Of several ways to make a choice the one that loses least, the first of equals. */
-function bestOf(tried: readonly Tried[], lossOf: (one: Tried) => number): Tried {
-  return tried.reduce((best, one) => (lossOf(one) < lossOf(best) - DUST ? one : best));
-}
-
-/** One way of each choice. */
-function onePerChoice(tried: readonly Tried[], lossOf: (one: Tried) => number): readonly Tried[] {
-  const names = [...new Set(tried.map(({ choice }) => choice))];
-  return names.map((name) =>
-    bestOf(
-      tried.filter(({ choice }) => choice === name),
-      lossOf,
-    ),
-  );
-}
-
 function byOdds(seen: Weighed, years: number, today: number): Judged {
-  const { tried, worths } = seen;
-  const lossOf = (one: Tried) => meanLoss(worths, one);
-  const choices = onePerChoice(tried, lossOf);
-  const best = bestOf(choices, lossOf);
+  const { choices, advised, tie } = judgedByOdds(seen, years);
+  const lossOf = (one: Tried) => meanLoss(seen.worths, one);
   return {
     kind: "odds",
     asking: seen.asking,
     choices: choices.map((one) => choiceOf(one, seen, today, { loss: lossOf(one), lossIfDry: null })),
-    advised: best.choice,
-    tie: isWithinError(choices, best, worths, years) || isTurned(choices, best, worths),
+    advised: advised.choice,
+    tie,
     why: whyOf(seen, choices),
   };
 }
 
-/** Whether another choice loses no more than the odds' error more: the standard error of the differences year by year. */
-function isWithinError(
-  choices: readonly Tried[],
-  best: Tried,
-  worths: readonly number[],
-  years: number,
-): boolean {
-  return choices.some((one) => {
-    if (one === best) return false;
-    const more = one.runs.map(
-      (run, at) => shareOfWorth(worths, run.lost) - shareOfWorth(worths, (best.runs[at] as Run).lost),
-    );
-    const mean = more.reduce((sum, loss) => sum + loss, 0) / more.length;
-    const spread = more.reduce((sum, loss) => sum + (loss - mean) ** 2, 0) / Math.max(1, more.length - 1);
-    return mean <= Math.max(DUST, Math.sqrt(spread / Math.max(1, years)));
-  });
-}
-
-/** Whether half or twice the worth of one bed makes another choice the best. */
-function isTurned(choices: readonly Tried[], best: Tried, worths: readonly number[]): boolean {
-  return worths.some((_, bed) =>
-    [0.5, 2].some((factor) => {
-      const other = worths.map((worth, at) => (at === bed ? worth * factor : worth));
-      return bestOf([best, ...choices], (one) => meanLoss(other, one)) !== best;
-    }),
-  );
-}
-
-/** Without odds: advised is what loses least in both a usual and a dry run, else it is a tie. */
+/** Without odds: advised is what loses least in both a usual and a dry run, else it is a tie, of which the rule's choice is. */
 function byTwo(seen: Weighed, today: number): Judged {
   const { tried, worths } = seen;
   const lossIn = (one: Tried, run: number) => shareOfWorth(worths, (one.runs[run] as Run).lost);
@@ -181,14 +140,15 @@ function byTwo(seen: Weighed, today: number): Judged {
   const [usual, dry] = [0, 1].map((run) => bestOf(choices, (one) => lossIn(one, run))) as [Tried, Tried];
   const isAlone = (run: number, best: Tried) =>
     choices.every((one) => one === best || lossIn(one, run) > lossIn(best, run) + DUST);
+  const tie = usual !== dry || !isAlone(1, dry) || isTurned(choices, dry, worths);
   return {
     kind: "usual_and_dry",
     asking: seen.asking,
     choices: choices.map((one) =>
       choiceOf(one, seen, today, { loss: lossIn(one, 0), lossIfDry: lossIn(one, 1) }),
     ),
-    advised: dry.choice,
-    tie: usual !== dry || !isAlone(1, dry) || isTurned(choices, dry, worths),
+    advised: (tie ? byRuleOf(seen) : dry).choice,
+    tie,
     why: whyOf(seen, choices),
   };
 }

@@ -28,7 +28,7 @@ export type ToldAdvice = {
   readonly head: string;
   readonly choices: readonly ToldChoice[];
   readonly rests: string;
-  /** What is held back today if the advice is followed; null: it waters all, or nothing asks today. */
+  /** What is held back today if the advice is followed, or may be in a tie; null: all is watered, or nothing asks today. */
   readonly holds: { readonly beds: readonly string[]; readonly label: string } | null;
 };
 
@@ -103,11 +103,18 @@ type Lead = ToldAdvice["lead"];
 function leadOf({ tie, advised, choices, asking }: Advice, titleOf: TitleOf): Lead {
   const beds = listed((choices.find(({ choice }) => choice === advised)?.beds ?? []).map(titleOf));
   if (asking.length === 0) return laterLead(tie ? "tie" : advised, beds);
-  if (tie) return { what: "No telling them apart;", rest: "water all." };
+  const rest = advised === "hold_back" ? `from ${beds}.` : `${beds}.`;
+  // Of a tie what the rule does anyway.
+  if (tie) {
+    const what = {
+      water_all: "water all.",
+      hold_back: `if in doubt, hold back ${rest}`,
+      give_up: `if in doubt, give up ${rest}`,
+    };
+    return { what: "No telling them apart;", rest: what[advised] };
+  }
   if (advised === "water_all") return { what: "Water all.", rest: "" };
-  return advised === "hold_back"
-    ? { what: "Hold back", rest: `from ${beds}.` }
-    : { what: "Give up", rest: `${beds}.` };
+  return { what: advised === "hold_back" ? "Hold back" : "Give up", rest };
 }
 
 /** Of a day on which nothing asks: what to do at the next watering. */
@@ -131,8 +138,10 @@ function restsOf({ kind, years }: Advice, hasForecast: boolean): string {
 }
 
 function holdsOf({ tie, advised, choices, asking }: Advice): ToldAdvice["holds"] {
-  if (tie || advised === "water_all") return null;
-  const own = choices.find(({ choice }) => choice === advised);
+  // In a tie either will do: whoever would rather keep the water holds back.
+  const held = tie && advised === "water_all" ? "hold_back" : advised;
+  if (held === "water_all") return null;
+  const own = choices.find(({ choice }) => choice === held);
   const beds = (own?.beds ?? []).filter((bed) => asking.includes(bed));
   return beds.length === 0 ? null : { beds, label: "Hold back today" };
 }

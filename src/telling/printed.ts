@@ -32,7 +32,7 @@ export const CAUTIONS_FOLLOW = "Read the cautions on the next page first.";
 
 /** What is said of the drawing on paper, where no day is chosen. */
 export const printedLevels = (dipped: boolean): string =>
-  `Heights are to scale, distances are not. The water stands as ${dipped ? "it was dipped last" : "the season begins"}.`;
+  `Heights are to scale, distances are not. The water stands as ${dipped ? "it was dipped last, carried on to today" : "the season begins"}.`;
 
 /** Over cautions, in the order of danger (`dangerOf`). */
 export const DANGERS = ["What can kill", "What can hurt", "What goes wrong", "What else to know"] as const;

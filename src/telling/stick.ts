@@ -1,7 +1,6 @@
 // The marks of a dip stick in words: what to do above and below, how they were found, how each past year would have gone.
 
 import { SHORT_MONTHS } from "../units/calendar-names.ts";
-import type { Show } from "./bed-day.ts";
 import { listed } from "./words/lists.ts";
 
 type Stick = {
@@ -9,11 +8,10 @@ type Stick = {
   readonly marks: readonly {
     readonly month: number;
     readonly depths: Readonly<Record<string, number | null>>;
-    /** Depth below which none is watered; left out where nothing is saved for later. */
-    readonly noneDepths?: Readonly<Record<string, number | null>>;
   }[];
   readonly kept: readonly string[];
   readonly held: readonly string[];
+  readonly on: number;
   readonly years: readonly { readonly year: number; readonly loss: number; readonly plain: number }[];
 };
 
@@ -52,42 +50,21 @@ function marksOf({ marks }: Stick, tank: string): ToldStick["marks"] {
   return groups.map(({ depth, months }) => ({ depth, label: monthsSaid(months) }));
 }
 
-function tunedSaid({ years, madeUp }: Stick): string {
+function tunedSaid({ years, madeUp, on }: Stick): string {
   const sum = (of: "loss" | "plain") =>
     years.reduce((all, year) => all + year[of], 0) / Math.max(1, years.length);
   const of = madeUp ? `${years.length} made-up seasons` : `the ${years.length} seasons on record`;
-  return `Tuned on ${of}, and told of the very same: by these marks the beds lose ${percent(sum("loss"))} of what they are worth in a mean season, by the days the sheet holds back ${percent(sum("plain"))}. Years that it was not tuned on do worse as a rule.`;
-}
-
-/** "Below 3 in in Jul, 5 in in Aug water nothing: that is saved for later." */
-function noneSaid({ marks }: Stick, tank: string, show: Show): string {
-  const months = new Map<string, number[]>();
-  for (const { month, noneDepths } of marks) {
-    const depth = noneDepths?.[tank];
-    if (depth === undefined) continue;
-    const under = depth === null ? "" : show(depth, "depth");
-    months.set(under, [...(months.get(under) ?? []), month]);
-  }
-  const said = [...months].map(([under, own]) => {
-    const names = listed(own.map((month) => SHORT_MONTHS[month - 1] ?? ""));
-    return under === "" ? `however full in ${names}` : `below ${under} in ${names}`;
-  });
-  return said.length === 0 ? "" : ` Water nothing ${said.join(", ")}: that is saved for later.`;
+  return `Tuned on the ${on} hardest of ${of}, and told of all of them: by these marks the beds lose ${percent(sum("loss"))} of what they are worth in a mean season, by the days the sheet holds back ${percent(sum("plain"))}. Years that it was not tuned on do worse as a rule.`;
 }
 
 /** The stick of one tank; null where the tank has no part in it. */
-export function stickTold(
-  stick: Stick,
-  tank: string,
-  titleOf: (id: string) => string,
-  show: Show,
-): ToldStick | null {
+export function stickTold(stick: Stick, tank: string, titleOf: (id: string) => string): ToldStick | null {
   if (!stick.marks.some(({ depths }) => tank in depths)) return null;
   const over = stick.marks.filter(({ depths }) => depths[tank] === null).map(({ month }) => month);
   const only = stick.kept.length > 0 ? `only ${listed(stick.kept.map(titleOf))}` : "nothing";
   return {
     marks: marksOf(stick, tank),
-    rule: `Water above the month's mark: water all. Below it: ${only}.${noneSaid(stick, tank, show)}`,
+    rule: `Water above the month's mark: water all. Below it: ${only}.`,
     over:
       over.length === 0
         ? ""

@@ -130,8 +130,17 @@ describe("Larkspur Bank on 2020-07-20, 20 in in the totes, 1.5 in in the tub, th
         expect(from === null ? short_days === 0 : from >= "2020-07-20").toBe(true);
     }
     const { stdout } = await run(DEMO, "--today", "2020-07-20", "--from-today", ...SEEN);
-    expect(stdout).toMatch(/^(No telling them apart; water all\.|Water all\.|Hold back from .+|Give up .+)/m);
+    expect(stdout).toMatch(/^(No telling them apart; .+|Water all\.|Hold back from .+|Give up .+)/m);
     expect(stdout).toContain("Harvest lost by FAO-33 (from memory), stage by stage.");
+  });
+
+  test("says the tub is full when the hose's card says so: one number for one refill", async () => {
+    // As full as the card reckons the totes, and the tub as the wand leaves it.
+    const words = [...SEEN, "--set", "totes.level_today=19.5 in", "--set", "tub.level_today=1 in"];
+    const { stdout } = await run(DEMO, "--today", "2020-07-20", "--from-today", "--json", ...words);
+    const { from_today, quantities } = JSON.parse(stdout);
+    const card = quantities["hose_down.refill_after_watering"].value;
+    expect(Math.abs(from_today.opens[0].time / card - 1)).toBeLessThan(0.03);
   });
 
   test("with a full tub waters today", async () => {

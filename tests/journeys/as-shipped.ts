@@ -59,6 +59,19 @@ export function laterVersion(version: string, folder: string): void {
   writeFileSync(kept, later);
 }
 
+/** Puts what ships into a folder, but that the demo's record of made-up weather is so many years long. */
+export function withDemoOf(years: number, folder: string): void {
+  cpSync(SHIPPED, folder, { recursive: true });
+  const [first = "", ...others] = filesOf(join(folder, "assets")).filter((name) =>
+    /first-[\w-]+\.js$/.test(name),
+  );
+  const text = readFileSync(first, "utf8");
+  const changed = text.replace(/(?<=\byears:\{value:)20\b/, String(years));
+  if (changed === text || others.length > 0)
+    throw new Error("The demo is built otherwise than is known here.");
+  writeFileSync(first, changed);
+}
+
 function filesOf(path: string): readonly string[] {
   const found = statSync(path, { throwIfNoEntry: false });
   if (!found) return [];

@@ -95,7 +95,7 @@ function witness(): void {
 type Seen = { readonly seen: { readonly made: number; toDie: number; latest: number } };
 
 test("the demo's curve for a tank is what --try says, and the page keeps its frames while it comes", async () => {
-  const { page, context, complaints } = await open(browser, { before: witness });
+  const { page, context, complaints } = await open(browser, { before: witness, whole: true });
   await page.evaluate(() => {
     (globalThis as unknown as Seen).seen.latest = 0;
   });
@@ -114,7 +114,7 @@ test("the demo's curve for a tank is what --try says, and the page keeps its fra
 });
 
 test("G9: an edit in the middle of the curve calls it off and begins anew: without the leak, no size leaks", async () => {
-  const { page, context, complaints } = await open(browser);
+  const { page, context, complaints } = await open(browser, { whole: true });
   await enter(page, "totes.leak", "20 L/day");
   await take(page, "totes.capacity");
   const leaking = await shown(page);
@@ -131,7 +131,7 @@ test("G9: an edit in the middle of the curve calls it off and begins anew: witho
 });
 
 test("workers that die in the middle of a run are replaced and the curve still comes whole", async () => {
-  const { page, context, complaints } = await open(browser, { before: witness });
+  const { page, context, complaints } = await open(browser, { before: witness, whole: true });
   await page.evaluate(() => {
     (globalThis as unknown as Seen).seen.toDie = 2;
   });
@@ -146,7 +146,7 @@ test("workers that die in the middle of a run are replaced and the curve still c
 });
 
 test("what gives out first stands in the answers and with the drawing in words, as --gives-out says it", async () => {
-  const { page, context, complaints } = await open(browser);
+  const { page, context, complaints } = await open(browser, { whole: true });
   const answer = givesOut(baseOf(demo(), CARD_KINDS));
   if ("failed" in answer) throw new Error(answer.failed);
   const said = givesOutSaid(answer, "battery");

@@ -5,7 +5,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { type Browser, chromium, type Download, type Page } from "playwright-core";
 import { inject } from "vitest";
-import { lend, type Opened, type PageWish } from "./pages.ts";
+import { lend, type Opened, PATIENCE, type PageWish } from "./pages.ts";
 
 export const PHONE = { width: 390, height: 844 };
 export const DESK = { width: 1280, height: 800 };
@@ -16,6 +16,12 @@ async function connected(): Promise<Browser> {
   const browser = await chromium.connect(inject("browser"));
   // It is lent to all files of this process, with the pages that wait in it; the global setup ends it.
   browser.close = async () => undefined;
+  const usual = browser.newContext.bind(browser);
+  browser.newContext = async (options) => {
+    const context = await usual(options);
+    context.setDefaultTimeout(PATIENCE);
+    return context;
+  };
   return browser;
 }
 
@@ -26,22 +32,27 @@ export async function launch(): Promise<Browser> {
 }
 
 type Wish = Partial<PageWish> & {
+  /** The demo with all of its twenty seasons; else it has five, but for LONG=1. */
+  readonly whole?: boolean;
   /** Runs in the page before anything of ours does. */
   readonly before?: () => void;
 };
 
-/** The page just gone to, with nothing kept from before; close its context when done. */
+/** Address of the page that `open` opens. */
+export const site = (whole = false): string => inject(whole ? "url" : "brief");
+
+/** The page of the whole demo just gone to, with nothing kept from before; close its context when done. */
 export async function openAt(browser: Browser, hash: string, options: Wish = {}): Promise<Opened> {
-  const { before, ...wish } = options;
+  const { before, whole = true, ...wish } = options;
   const lent = await lend(browser, { viewport: DESK, colorScheme: "light", glass: 1, ...wish });
   if (before) await lent.page.addInitScript(before);
-  await lent.page.goto(`${inject("url")}${hash}`);
+  await lent.page.goto(`${site(whole)}${hash}`);
   return lent;
 }
 
 /** The page open and everything worked out, with nothing kept from before; close its context when done. */
 export async function open(browser: Browser, options: Wish = {}): Promise<Opened> {
-  const lent = await openAt(browser, "", options);
+  const lent = await openAt(browser, "", { whole: false, ...options });
   await settled(lent.page);
   return lent;
 }

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import jsQR from "jsqr";
 import type { Browser, Download, Locator, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import {
   enter,
   hand,
@@ -11,6 +11,7 @@ import {
   savedFile,
   settled,
   shownValueOf,
+  site,
   take,
   tool,
   type,
@@ -273,10 +274,10 @@ describe("a worksheet goes to a neighbour", () => {
   test("a broken link opens nothing and says why", async () => {
     const { page, context, complaints } = await open(browser);
     const told = (where: Page) => where.locator(".keeping [role=alert]");
-    await page.goto(`${inject("url")}#w1=AAAA`);
+    await page.goto(`${site()}#w1=AAAA`);
     await told(page).getByText("This link was cut off or changed on its way.").waitFor();
     const fresh = await context.newPage();
-    await fresh.goto(`${inject("url")}#w1=AAAA`);
+    await fresh.goto(`${site()}#w1=AAAA`);
     await settled(fresh);
     await told(fresh).getByText("This link was cut off or changed on its way.").waitFor();
     expect(new URL(fresh.url()).hash).toBe("");
@@ -314,7 +315,7 @@ describe("a worksheet goes to a neighbour", () => {
   });
 
   test("tables go out as CSV with no cell that runs, and charts as SVG", async () => {
-    const { page, context, complaints } = await open(browser);
+    const { page, context, complaints } = await open(browser, { whole: true });
     const name = page.getByLabel("Name of this Tank").first();
     await name.fill("=1+1");
     await name.press("Enter");

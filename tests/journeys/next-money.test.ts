@@ -40,7 +40,7 @@ const WHERE = [
 
 describe.each(WHERE.slice(0, tries(2, 1)))("on %s", (_where, viewport) => {
   test("next 100 of money: what it buys, priced on the spot, kept beside and put on the sheet", async () => {
-    const { page, context, complaints } = await open(browser, { viewport });
+    const { page, context, complaints } = await open(browser, { viewport, whole: true });
     await page.locator(".gives-out .number").click();
     await page.locator(".answer-working").getByRole("button", { name: "Next money" }).click();
     await expect
@@ -79,7 +79,7 @@ describe.each(WHERE.slice(0, tries(2, 1)))("on %s", (_where, viewport) => {
   });
 
   test("work back: full tanks are to last thirty days, by turning what the totes hold", async () => {
-    const { page, context, complaints } = await open(browser, { viewport });
+    const { page, context, complaints } = await open(browser, { viewport, whole: true });
     await page.locator("h1.lead .number").last().click();
     const back = page.locator(".work-back");
     await back.getByLabel(/^Wished/).fill("30 days");

@@ -1,7 +1,7 @@
 import type { Browser, BrowserContext, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { tries } from "../tries.ts";
-import { hand, launch, open, row, settled, shownValueOf, take, tool, unfold } from "./browser.ts";
+import { hand, launch, open, row, settled, shownValueOf, site, take, tool, unfold } from "./browser.ts";
 import type { Opened } from "./pages.ts";
 
 /** Fifteen with LONG=1; a hundred are asked for by HUNDRED=1, or in pieces by HUNDRED=2/5, the second fifth of them. */
@@ -62,7 +62,7 @@ async function titles(page: Page): Promise<readonly string[]> {
 /** A new tab of the same profile; what is left of the old one is the page's affair. */
 async function another(context: BrowserContext): Promise<Page> {
   const page = await context.newPage();
-  await page.goto(inject("url"), { waitUntil: "commit" });
+  await page.goto(site(), { waitUntil: "commit" });
   return page;
 }
 

@@ -44,7 +44,7 @@ const LASTING_ON_CONTEXT = [
 const LASTING_ON_CLOCK = ["install", "pauseAt", "setFixedTime", "setSystemTime"] as const;
 
 /** Milliseconds that a gesture may take on a machine with much else to do. */
-const PATIENCE = 60_000;
+export const PATIENCE = 60_000;
 
 const waiting = new Map<string, Opened[]>();
 
@@ -63,14 +63,17 @@ function watch(thing: object, methods: readonly string[], told: () => void): voi
 
 /** Leaves what is open, so that nothing writes any more, takes away all that was kept, and has size and colors as wished. */
 async function wipe(page: Page, session: BrowserContext["newCDPSession"], wish: PageWish): Promise<void> {
-  const { origin } = new URL(inject("url"));
   await page.goto("about:blank");
   const { width, height } = page.viewportSize() ?? { width: 0, height: 0 };
   if (width !== wish.viewport.width || height !== wish.viewport.height)
     await page.setViewportSize(wish.viewport);
   await page.emulateMedia({ media: null, colorScheme: wish.colorScheme });
   const devtools = await session(page);
-  await devtools.send("Storage.clearDataForOrigin", { origin, storageTypes: "all" });
+  for (const address of [inject("url"), inject("brief")])
+    await devtools.send("Storage.clearDataForOrigin", {
+      origin: new URL(address).origin,
+      storageTypes: "all",
+    });
   await devtools.detach();
 }
 
@@ -84,7 +87,6 @@ async function fresh(browser: Browser, wish: PageWish): Promise<Opened> {
       navigator.serviceWorker.register = () => Promise.reject(new Error("not on a page that is lent"));
   });
   const page = await context.newPage();
-  page.setDefaultTimeout(PATIENCE);
   const complaints: string[] = [];
   page.on("pageerror", (error) => complaints.push(error.message));
   page.on("console", (message) => {

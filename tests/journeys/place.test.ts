@@ -96,7 +96,7 @@ describe("the place", () => {
 
 describe("the record", () => {
   test("pressing a season or an arrow key shows that season's water", async () => {
-    const { page, context, complaints } = await open(browser);
+    const { page, context, complaints } = await open(browser, { whole: true });
     const strip = page.locator(".time [role=radiogroup]");
     const chosen = () => strip.locator('[aria-checked="true"]').getAttribute("data-year");
     const worst = Number(await chosen());
@@ -114,7 +114,7 @@ describe("the record", () => {
   });
 
   test("the year's water is the slider of days: keys and a drag move the water in the drawing", async () => {
-    const { page, context, complaints } = await open(browser);
+    const { page, context, complaints } = await open(browser, { whole: true });
     const slider = page.getByRole("slider", { name: "Day that the drawing shows" });
     await slider.focus();
     await page.keyboard.press("Home");
@@ -136,7 +136,7 @@ describe("the record", () => {
   });
 
   test("the year runs, and pauses", async () => {
-    const { page, context, complaints } = await open(browser);
+    const { page, context, complaints } = await open(browser, { whole: true });
     const slider = page.getByRole("slider", { name: "Day that the drawing shows" });
     const day = async () => Number(await slider.getAttribute("aria-valuenow"));
     const before = await day();
@@ -151,7 +151,7 @@ describe("the record", () => {
   });
 
   test("the seasons are a table too, for those who cannot look", async () => {
-    const { page, context, complaints } = await open(browser, { viewport: PHONE });
+    const { page, context, complaints } = await open(browser, { viewport: PHONE, whole: true });
     await page.locator(".time").getByText("As a table").first().click();
     const rows = page.locator(".time tbody tr");
     await expect.poll(() => rows.count()).toBe(20);

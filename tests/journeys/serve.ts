@@ -1,14 +1,21 @@
 // Builds what ships, serves it and starts a browser, each once for all journeys.
 
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { chromium } from "playwright-core";
 import type { TestProject } from "vitest/node";
 import { serve } from "../../src/cli/serve.mjs";
 import { findBrowser, LAUNCH_ARGUMENTS } from "../browser.mjs";
-import { builtOnce } from "./as-shipped.ts";
+import { builtOnce, withDemoOf } from "./as-shipped.ts";
+import { DEMO_SEASONS } from "./starters.ts";
 
 declare module "vitest" {
   interface ProvidedContext {
+    /** Address of what ships. */
     readonly url: string;
+    /** Address of the same with a demo of fewer years, for journeys that its number does not matter to. */
+    readonly brief: string;
     /** Address at which the browser is to be had. */
     readonly browser: string;
   }
@@ -29,6 +36,10 @@ export default async function setup(project: TestProject) {
   await builtOnce();
   const { server, url } = await serve(0);
   project.provide("url", url);
+  const folder = mkdtempSync(join(tmpdir(), "eavesdrip-brief-"));
+  withDemoOf(DEMO_SEASONS, folder);
+  const brief = await serve(0, folder);
+  project.provide("brief", brief.url);
   const browser = await chromium.launchServer({
     executablePath: await findBrowser(),
     args: [...LAUNCH_ARGUMENTS, `--js-flags=${COMPILE_LATE.join(",")}`],
@@ -37,5 +48,7 @@ export default async function setup(project: TestProject) {
   return async () => {
     await browser.close();
     server.close();
+    brief.server.close();
+    rmSync(folder, { recursive: true });
   };
 }

@@ -7,9 +7,10 @@ import { CARD_KINDS } from "../../src/kinds/index.ts";
 import { KIND_WORDS } from "../../src/kinds/words.ts";
 import { workOut } from "../../src/studies/work-out.ts";
 import { CANARY, hostileWorksheets } from "../hostile.ts";
+import { tries } from "../tries.ts";
 
 const SEED = Number(process.env.FUZZ_SEED ?? 20_261_125);
-const RUNS = 120;
+const RUNS = tries(120, 60);
 const OPTIONS = { units: "us", locale: "en-US", currency: "$" } as const;
 
 const finite = (value: unknown): boolean =>

@@ -7,7 +7,7 @@ import { tries } from "../tries.ts";
 
 const FOLDER = new URL("../fixtures/rain/", import.meta.url);
 const SEED = Number(process.env.FUZZ_SEED ?? 20_260_101);
-const RUNS = tries(20_000);
+const RUNS = tries(20_000, 2000);
 const PIECES = [
   ",",
   ";",

@@ -11,6 +11,7 @@ import type { Source } from "../../src/season/sources.ts";
 import { elapsedAt, fullTimeBy } from "../../src/season/sun-run.ts";
 import { calendarDate, dayNumber } from "../../src/units/calendar.ts";
 import { DAY, HOUR } from "../../src/units/constants.ts";
+import { tries } from "../tries.ts";
 import {
   battery,
   bed,
@@ -132,7 +133,7 @@ describe("a battery's energy", () => {
         const pumped = answer.deliveries.reduce((sum, { seasonEnergy }) => sum + seasonEnergy, 0);
         expect(Math.abs(pumped - used)).toBeLessThanOrEqual(1e-9 * Math.max(1, pumped));
       }),
-      { numRuns: 40 },
+      { numRuns: tries(40) },
     );
   });
 
@@ -148,7 +149,7 @@ describe("a battery's energy", () => {
         };
         expect(ran(turned, twoYears)).toEqual(ran(plan, twoYears));
       }),
-      { numRuns: 15 },
+      { numRuns: tries(15) },
     );
   });
 });
@@ -192,7 +193,7 @@ describe("with one delivery, one tank and a fixed demand", () => {
         const before = met(rig, rig.cell);
         expect(met(rig, better(rig.cell, by))).toBeGreaterThanOrEqual(before * (1 - 1e-9) - 1e-12);
       }),
-      { numRuns: 40 },
+      { numRuns: tries(40) },
     );
   const times = (values: readonly number[], by: number) => values.map((value) => value * by);
 
@@ -440,7 +441,7 @@ describe("a pump that hangs on a panel alone", () => {
         const of = (part: number) => given(ran(onPanel(sunOf(part, part / 3, hours), litres), twoYears));
         expect(of(Math.max(a, b))).toBeGreaterThanOrEqual(of(Math.min(a, b)) * (1 - 1e-9));
       }),
-      { numRuns: 25 },
+      { numRuns: tries(25) },
     );
   });
 });
@@ -479,7 +480,7 @@ describe("a drawdown", () => {
         expect(Math.abs(drawdown.time - time)).toBeLessThanOrEqual(1e-6 * time + 1e-9);
         expect(Math.abs(drawdown.energy - energy)).toBeLessThanOrEqual(1e-6 * energy + 1e-9);
       }),
-      { numRuns: 30 },
+      { numRuns: tries(30) },
     );
   });
 

@@ -4,23 +4,20 @@
 import { readRainCsv } from "../../src/rainfall/import-csv.ts";
 import type { DailyRecord } from "../../src/rainfall/record.ts";
 import { seededRandom } from "../../src/rainfall/seeded-random.ts";
+import { weighedBy } from "../../src/season/advising.ts";
 import type { Bed } from "../../src/season/beds.ts";
+import { dryWeather } from "../../src/season/coming-days.ts";
 import { STEPPING } from "../../src/season/gravity.ts";
-import {
-  countOrders,
-  type HoldingRule,
-  layRule,
-  type Orders,
-  order,
-  standBack,
-} from "../../src/season/holding.ts";
-import { candidatesOf, meanLoss, tryAll } from "../../src/season/holding-choices.ts";
-import { type Member, memberOf, runMember } from "../../src/season/holding-runs.ts";
-import { type Trial, trialsOf, tunedRule } from "../../src/season/holding-tuned.ts";
+import { countOrders, type HoldingRule, type Orders, order } from "../../src/season/holding.ts";
+import { follow, memberOf, runMember } from "../../src/season/holding-runs.ts";
 import type { SeasonInput } from "../../src/season/input.ts";
-import { momentOf, putBack } from "../../src/season/moment.ts";
+import { judgedByOdds } from "../../src/season/judging.ts";
+import { tunedKeeping } from "../../src/season/keeping.ts";
+import { momentOf, putBack, type Weather } from "../../src/season/moment.ts";
 import { prepareSeason, runDays } from "../../src/season/run.ts";
 import type { SeasonState } from "../../src/season/state.ts";
+import { ruleOf, type StickRule, tunedStick } from "../../src/season/stick-rule.ts";
+import { type Trial, trialsOf } from "../../src/season/trials.ts";
 import {
   bookThirst,
   costADepth,
@@ -130,17 +127,18 @@ function inputFor({ volume, roof: footprint, lesser }: Place, holdDays = 7): Sea
   });
 }
 
+const NOTHING_KEPT: HoldingRule = { kept: new Map(), above: 0 };
+
 /** Says each morning what is to be done about the beds that ask; null: let the rule decide. */
 type Decide = (state: SeasonState, day: number) => Orders | null;
 
 /** A season run day by day under decisions; what it loses of all worth. */
-function lossUnder({ member, before }: Trial, rule: HoldingRule, decide: Decide): number {
+function lossUnder({ member, before }: Trial, decide: Decide): number {
   const { state, stakes, potential, moment, first } = member;
   putBack(state, moment);
   for (const one of state.beds)
     for (const series of [one.given, one.lacked, one.lastBy, one.unfilled]) series.fill(0);
-  standBack(state);
-  layRule(state, rule, member.days);
+  follow(member, NOTHING_KEPT);
   const thirst = noThirst(stakes);
   state.watch = (day) => {
     bookThirst(stakes, thirst, day);
@@ -168,32 +166,33 @@ const asksOn = (one: Bed, day: number): boolean =>
   one.soil.depletion > 0 &&
   one.soil.depletion >= (one.days.trigger[day] as number);
 
-/** The advice as the program gives it, of so many of the tuning years, in each tried season. */
-function adviser(input: SeasonInput, tuning: SeasonState, rule: HoldingRule, most: number) {
-  return (trial: Trial): Decide => {
-    const { member, before } = trial;
-    const { state, moment } = member;
-    const season = { start: moment.date, end: moment.date + member.days - 1 };
-    const { ahead } = yearsAhead(tuning.record, tuning.eto, { today: season.start, last: season.end });
-    const chosen = ahead.filter(
-      (_, at) => Math.floor((at * most) / ahead.length) !== Math.floor(((at - 1) * most) / ahead.length),
-    );
-    const members = chosen.map(({ weather }) => memberOf(input, moment, weather, tuning, season));
-    const worths = state.beds.map(({ part }) => worthOf(part));
-    return (_, day) => {
-      const asking = state.beds.filter((one) => asksOn(one, day));
-      if (asking.length === 0) return null;
-      const now = momentOf(state, day);
-      const from = members.map((one): Member => ({ ...one, moment: now, first: day }));
-      const here = (from[0] as Member).state.beds.filter((one) =>
-        asking.some(({ part }) => part.id === one.part.id),
-      );
-      const tried = tryAll(from, candidatesOf((from[0] as Member).state.beds, new Set(here)), {
-        rule,
-        before,
-      });
-      const losses = tried.map((one) => meanLoss(worths, one));
-      return tried[losses.indexOf(Math.min(...losses))]?.orders ?? null;
+/** Evenly so many of a list. */
+function someOf<Item>(items: readonly Item[], most: number): readonly Item[] {
+  if (items.length <= most) return items;
+  return Array.from({ length: most }, (_, at) => items[Math.floor((at * items.length) / most)] as Item);
+}
+
+/**
+ * The program's advice of each morning on which a bed asks, by the past years of the tuning half: its members are made once and
+ * stood on each morning.
+ *
+ * @param most of those years that it looks at
+ */
+function adviser(input: SeasonInput, tuning: SeasonState, rule: HoldingRule, most = Infinity) {
+  return ({ member: { moment: start, days }, before }: Trial): Decide => {
+    const season = { start: start.date, end: start.date + days - 1 };
+    const span = { today: season.start, last: season.end };
+    const ahead = someOf(yearsAhead(tuning.record, tuning.eto, span).ahead, most);
+    const member = (weather: Weather) => memberOf(input, start, weather, tuning, season);
+    const members = ahead.map(({ weather }) => member(weather));
+    const dry = member(dryWeather(tuning.record, tuning.eto, span, "usual"));
+    const from = dry.first;
+    return (state, day) => {
+      if (!state.beds.some((one) => asksOn(one, day))) return null;
+      const moment = momentOf(state, day);
+      for (const one of [...members, dry])
+        Object.assign(one, { moment, first: from + moment.date - season.start });
+      return judgedByOdds(weighedBy({ members, dry, before }, rule), members.length).advised.orders;
     };
   };
 }
@@ -266,52 +265,55 @@ function prepared(input: SeasonInput, record: DailyRecord): SeasonState {
   return state;
 }
 
-/** What each way loses of all worth in the driest third of the tried years, by the roof's water of the season. */
+/** What each way loses of all worth in the driest of the tried years, by the roof's rain of the season. */
 export type Fold = {
   readonly years: readonly number[];
+  /** Seven days kept for the beds before; the tuned rule by itself; the printed stick. */
   readonly seven: readonly number[];
   readonly rule: readonly number[];
+  readonly stick: readonly number[];
   readonly advice: readonly number[];
+  /** Dynamic programming. */
   readonly best: readonly number[];
 };
 
-export function fold(
-  place: Place,
-  record: DailyRecord,
-  tunedOn: 0 | 1,
-  {
-    members,
-    most,
-    isBest = true,
-  }: { readonly members: number; readonly most: number; readonly isBest?: boolean },
-): Fold & { readonly rules: HoldingRule; readonly ms: number } {
+type Size = {
+  /** Of the driest tried years so many, at most a third; and of the tuning years so many that the advice looks at. */
+  readonly most: number;
+  readonly members: number;
+  readonly withBest: boolean;
+};
+
+const WHOLE: Size = { most: Infinity, members: Infinity, withBest: true };
+
+/** A place tuned on one half of a record and tried on the other. */
+export function fold(place: Place, record: DailyRecord, tunedOn: 0 | 1, size: Size = WHOLE): Fold {
   const input = inputFor(place);
   const [tuning, tried] = [half(record, tunedOn), half(record, tunedOn === 0 ? 1 : 0)];
-  const rule = tunedRule(input, tuning)?.rule as HoldingRule;
   const known = prepared(input, tuning);
   const trials = trialsOf(input, prepared(input, tried));
   const rainOf = ({ member: { state, first } }: Trial) =>
     state.arriving.subarray(first).reduce((sum, depth) => sum + depth, 0);
   const driest = [...trials]
     .sort((a, b) => rainOf(a) - rainOf(b))
-    .slice(0, Math.min(most, Math.ceil(trials.length / 3)));
-  const lossOf = (one: Trial, by: HoldingRule | null) =>
-    shareOfWorth(
-      one.member.state.beds.map(({ part }) => worthOf(part)),
-      runMember(one.member, by, one.before).lost,
-    );
-  const advise = adviser(input, known, rule, members);
+    .slice(0, Math.min(size.most, Math.ceil(trials.length / 3)));
+  const rule = tunedKeeping(input, tuning)?.rule as HoldingRule;
+  const stick = tunedStick(input, tuning) as StickRule;
+  const by = (one: HoldingRule | null) => driest.map((trial) => lossBy(trial, one));
+  const under = (decide: (trial: Trial) => Decide) => driest.map((one) => lossUnder(one, decide(one)));
   const program = programFor(driest[0] as Trial, known);
-  const byProgram = isBest ? programmer(program, solved(program)) : () => () => null;
-  const start = performance.now();
-  const advice = driest.map((one) => lossUnder(one, rule, advise(one)));
   return {
     years: driest.map(({ year }) => year),
-    seven: driest.map((one) => lossOf(one, null)),
-    rule: driest.map((one) => lossOf(one, rule)),
-    advice,
-    best: driest.map((one) => lossUnder(one, rule, byProgram(one))),
-    rules: rule,
-    ms: performance.now() - start,
+    seven: by(null),
+    rule: by(rule),
+    stick: by(ruleOf(known, stick)),
+    advice: under(adviser(input, known, rule, size.members)),
+    best: size.withBest ? under(programmer(program, solved(program))) : [],
   };
 }
+
+const lossBy = ({ member, before }: Trial, rule: HoldingRule | null): number =>
+  shareOfWorth(
+    member.state.beds.map(({ part }) => worthOf(part)),
+    runMember(member, rule, before).lost,
+  );

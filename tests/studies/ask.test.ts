@@ -32,7 +32,7 @@ function template(name: string): Worksheet {
   return read.worksheet;
 }
 
-const DRAWN = tries(60, 20);
+const DRAWN = tries(60, 8);
 
 const ANSWERS = [
   "season.days_short",

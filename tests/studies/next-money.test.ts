@@ -16,6 +16,7 @@ import { eachAlone, nextMoney, SHORT_DAYS, type ShortWith } from "../../src/stud
 import { type Buy, buysOf } from "../../src/studies/offers.ts";
 import { workOut } from "../../src/studies/work-out.ts";
 import { fewerSaid } from "../../src/telling/next-money.ts";
+import { tries } from "../tries.ts";
 
 const FOLDER = new URL("../../templates/", import.meta.url);
 
@@ -91,7 +92,7 @@ function bestOfAll(base: Base, now: number, buys: readonly Buy[], amount: number
   return most;
 }
 
-const PLACES = process.env["LONG"] ? 10 : 3;
+const PLACES = tries(10, 1);
 const AMOUNT = 100;
 
 describe("next money", () => {

@@ -17,6 +17,7 @@ import { turnOf } from "../../src/studies/turn.ts";
 import { valuesOf } from "../../src/units/scale.ts";
 import { unitFor } from "../../src/units/show.ts";
 import { fromSi } from "../../src/units/unit.ts";
+import { tries } from "../tries.ts";
 
 const FOLDER = new URL("../../templates/", import.meta.url);
 
@@ -86,7 +87,7 @@ function sweep(worksheet: Worksheet, base: Base, turned: string): readonly Chang
 const SWEPT = process.env["LONG"] ? 301 : 65;
 
 /** They take seconds each: as many as the usual run has time for, more with LONG=1. */
-const QUESTIONS = process.env["LONG"] ? 200 : 30;
+const QUESTIONS = tries(200, 12);
 
 /** Against hanging alone: two hundred questions with their sweeps take minutes on a busy machine [ms]. */
 const WATCHDOG = 1_800_000;

@@ -158,18 +158,22 @@ describe("what is advised, in words", () => {
     expect(words.startsWith("Nothing asks today; ")).toBe(advice.asking.length === 0);
     if (advice.asking.length === 0 && (advice.tie || advice.advised === "water_all"))
       expect(words).toMatch(/at the next watering|when they ask/);
-    else if (advice.tie) expect(words).toBe("No telling them apart; water all.");
+    else if (advice.tie && advice.advised === "water_all")
+      expect(words).toBe("No telling them apart; water all.");
     else if (advice.advised === "water_all") expect(words).toBe("Water all.");
-    else for (const id of own?.beds ?? []) expect(words).toContain(titleOf(id));
+    else {
+      if (advice.tie) expect(words).toContain("No telling them apart; if in doubt, ");
+      for (const id of own?.beds ?? []) expect(words).toContain(titleOf(id));
+    }
     // One is marked, and it is the one that is advised; of a tie none is.
     expect(told.choices.filter(({ losesLeast }) => losesLeast).map(({ choice }) => choice)).toEqual(
       advice.tie ? [] : [advice.advised],
     );
-    expect(told.holds?.beds ?? []).toEqual(
-      advice.tie || advice.advised === "water_all"
-        ? []
-        : (own?.beds ?? []).filter((id) => advice.asking.includes(id)),
-    );
+    // In a tie whoever would rather keep the water can hold back.
+    const held = advice.tie && advice.advised === "water_all" ? "hold_back" : advice.advised;
+    const offered =
+      held === "water_all" ? [] : (advice.choices.find(({ choice }) => choice === held)?.beds ?? []);
+    expect(told.holds?.beds ?? []).toEqual(offered.filter((id) => advice.asking.includes(id)));
     if (advice.kind === "odds") expect(told.rests).toContain(`${advice.years} past years`);
     else expect(told.rests).not.toMatch(/past year/);
   });

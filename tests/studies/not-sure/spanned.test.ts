@@ -3,6 +3,7 @@
 import { expect, test } from "vitest";
 import { latinHypercube } from "../../../src/studies/not-sure/latin-hypercube.ts";
 import { spannedOf } from "../../../src/studies/not-sure/not-sure.ts";
+import { tries } from "../../tries.ts";
 
 const SEEDS = Array.from({ length: 40 }, (_, at) => at + 1);
 
@@ -37,7 +38,7 @@ test.each([
 });
 
 test("the doubt that matters most comes first, and measuring it leaves what the others make", () => {
-  for (const seed of SEEDS) {
+  for (const seed of SEEDS.slice(0, tries(40))) {
     const spanned = endsOf(3, 128, seed, ([one = 0, two = 0, three = 0]) => 10 * two + 3 * one + 2 * three);
     expect(spanned.mostFrom.map(({ doubt }) => doubt)).toEqual([1, 0, 2]);
     // Shares of a sum go with the squares of the spans: 100, 9 and 4 of 113.

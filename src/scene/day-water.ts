@@ -55,6 +55,19 @@ export function waterOf(
   return waters;
 }
 
+/**
+ * Water in each tank today: of one that was dipped, what its notes come to by now; else as `waterOf` has it.
+ *
+ * @param now water carried on to today by id [m3]; null: it is not worked out yet, and a dip counts as it is
+ */
+export function waterToday(
+  place: Place,
+  now: Readonly<Record<string, number>> | null,
+): ReadonlyMap<string, Water> {
+  const dipped = new Set(place.tanks.flatMap(({ id, dipped: level }) => (level === null ? [] : [id])));
+  return waterOf(place, (id) => (dipped.has(id) ? (now?.[id] ?? null) : null));
+}
+
 /** How far in a rounded wall stands at so much below its top or above its foot [px]. */
 const inset = (distance: number, radius: number): number =>
   distance >= radius ? 0 : radius - Math.sqrt(Math.max(0, radius ** 2 - (radius - distance) ** 2));

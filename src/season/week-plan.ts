@@ -14,8 +14,8 @@ import { type Forecast, NO_FORECAST } from "./forecast.ts";
 import { STEPPING } from "./gravity.ts";
 import { holdingBack } from "./held-today.ts";
 import type { SeasonInput } from "./input.ts";
-import { goingOn, type Weather } from "./moment.ts";
-import { assumedOf, dryDay, knownBeds, momentToday, type TodayGiven, type Usual } from "./moment-today.ts";
+import { goingOn, type Moment, type Weather } from "./moment.ts";
+import { assumedOf, dryDay, knownBeds, momentToday, type TodayGiven } from "./moment-today.ts";
 import type { CropNote } from "./noted-crops.ts";
 import { type Opening, openings } from "./openings.ts";
 import { owedToday } from "./owed.ts";
@@ -92,6 +92,8 @@ export type WeekAnswer = {
   readonly refused: readonly Refusal[];
   /** Hoses to be opened today. */
   readonly opens: readonly Opening[];
+  /** Water in each tank as it was seen last and carried on to today, by its id [m3]. */
+  readonly now: Readonly<Record<string, number>>;
   /** The tank of each delivery or carry that waters a bed, by its id. */
   readonly tankBy: Readonly<Record<string, string>>;
 };
@@ -115,6 +117,9 @@ export function weekPlan(
   try {
     const usual = (date: number) => usualMorning(input, record, date);
     const moment = momentToday(whole, given, usual);
+    const { dawn: _dawn, ...still } = given;
+    // By how the tanks were seen last: until the hour of watering the lines are taken to run.
+    const seen = momentToday(whole, still, usual);
     const dry = dryWeather(record, whole.eto, { today, last }, given.drying);
     const weather = expecting(dry, given.forecast ?? NO_FORECAST, today, () => false);
     const { state, first } = goingOn(input, moment, weather, knownBeds(whole));
@@ -132,7 +137,8 @@ export function weekPlan(
       assumedTanks: assumed.tanks,
       lines: linesOf(beds),
       refused: refusalsOf(beds),
-      opens: opensToday(whole, given, usual, weather, asking),
+      opens: opensToday(whole, seen, weather, asking),
+      now: seen.tanks,
       tankBy: Object.fromEntries(
         state.sources.map(({ id, tank }) => [id, state.tanks.parts[tank]?.id ?? ""]),
       ),
@@ -144,17 +150,14 @@ export function weekPlan(
   }
 }
 
-/** Hoses to be opened, by how the tanks were seen last: from then on the lines are taken to run. */
+/** Hoses to be opened, by how the tanks were seen last. */
 function opensToday(
   whole: SeasonState,
-  given: WeekGiven,
-  usual: Usual,
+  seen: Moment,
   weather: Weather,
   asking: readonly string[],
 ): readonly Opening[] {
   if (asking.length === 0 || whole.pipes.lines.every(({ float }) => float === null)) return [];
-  const { dawn: _dawn, ...still } = given;
-  const seen = momentToday(whole, still, usual);
   return openings(goingOn(whole.input, seen, weather, knownBeds(whole)).state, new Set(asking));
 }
 

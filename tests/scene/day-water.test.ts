@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { gradeLine, waterOf, waterShapes, waterWords } from "../../src/scene/day-water.ts";
+import { gradeLine, waterOf, waterShapes, waterToday, waterWords } from "../../src/scene/day-water.ts";
 import { layoutPlace } from "../../src/scene/layout.ts";
 import type { Place } from "../../src/scene/place.ts";
 import { toSi } from "../../src/units/unit.ts";
@@ -22,6 +22,12 @@ describe("how much water a tank shows", () => {
   test("a chosen day's, before what was dipped, before the share at the start", () => {
     expect(waterOf({ ...EMPTY, tanks: [dipped] }, () => 0.8).get("tub")?.level).toBeCloseTo(0.8, 12);
     expect(waterOf({ ...EMPTY, tanks: [dipped] }, null).get("tub")?.level).toBeCloseTo(0.3, 12);
+    // Today a dip counts as what it has come to since, once that is worked out; what nobody dipped stays as it begins.
+    const both = { ...EMPTY, tanks: [dipped, plainTank("tote", 0)] };
+    const today = (now: Record<string, number> | null) =>
+      ["tub", "tote"].map((id) => waterToday(both, now).get(id)?.volume);
+    expect(today({ tub: 0.25, tote: 0.9 })).toEqual([0.25, 0.5]);
+    expect(today(null)).toEqual([waterOf(both, null).get("tub")?.volume, 0.5]);
     expect(waterOf({ ...EMPTY, tanks: [plainTank("tub", 0)] }, null).get("tub")?.volume).toBeCloseTo(0.5, 12);
   });
 

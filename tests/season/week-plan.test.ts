@@ -5,6 +5,7 @@ import { comingDays, usualDrying } from "../../src/season/coming-days.ts";
 import type { BedPart, SeasonInput } from "../../src/season/input.ts";
 import { type BedWeek, type WeekGiven, weekPlan } from "../../src/season/week-plan.ts";
 import { dayNumber, weekday } from "../../src/units/calendar.ts";
+import { happening } from "./carried.ts";
 import {
   bed,
   carry,
@@ -209,6 +210,19 @@ describe("whether a bed will get it", () => {
     // After five days 20 mm are short, more than the 19.8 in easy reach.
     expect(soaked.thirstyFrom).toBe(TODAY + 5);
     expect(weekOf({}, { days: 4, lastSoaked: { bed: TODAY } }).thirstyFrom).toBeNull();
+  });
+
+  test("says what stands in the tanks by now: a dip less what was given since", () => {
+    const gave = happening("gave", "bed", TODAY - 2, 0.1);
+    const answer = weekPlan(
+      plan({ tanks: [tank(5)] }),
+      dry(),
+      given({
+        happened: [happening("dipped", "tank", TODAY - 4, 0.5, { side: "before" }), gave],
+        levels: {},
+      }),
+    );
+    expect("failed" in answer ? null : answer.now["tank"]).toBeCloseTo(2.4, 9);
   });
 
   test("says which tanks' levels nobody gave", () => {

@@ -80,7 +80,7 @@ export const today: Model = {
 export type WeekOfBed = Omit<BedWeek, "days"> & { readonly today: string; readonly driver: Driver };
 
 /** The week as a whole. */
-export type WeekSpan = Pick<WeekAnswer, "assumedTanks" | "lines" | "refused" | "opens" | "tankBy"> & {
+export type WeekSpan = Pick<WeekAnswer, "assumedTanks" | "lines" | "refused" | "opens" | "now" | "tankBy"> & {
   readonly first: string;
   readonly last: string;
   /** Hour of watering, after midnight [s]. */
@@ -115,6 +115,7 @@ function weekOutputs(plan: SeasonInput, answer: WeekAnswer): Outputs {
     lines: answer.lines,
     refused: answer.refused,
     opens: answer.opens,
+    now: answer.now,
     tankBy: answer.tankBy,
     tanks: Object.fromEntries(answer.beds.map(({ id, tanks }) => [id, tanks])),
     waterAt: plan.waterAt,

@@ -1,9 +1,10 @@
 // What the drawing shows now: the place out of the results, its layout, the water of the day, and the same in words.
 
 import { type Accessor, createMemo, createSignal, untrack } from "solid-js";
-import { shownIn } from "../../graph/readers.ts";
+import { shownIn, valueIn } from "../../graph/readers.ts";
 import type { Result } from "../../graph/types.ts";
-import { type Water, waterOf } from "../../scene/day-water.ts";
+import type { WeekSpan } from "../../kinds/season/week.ts";
+import { type Water, waterOf, waterToday } from "../../scene/day-water.ts";
 import { type DrawnPart, type Kept, type Layout, layoutPlace } from "../../scene/layout.ts";
 import type { Place } from "../../scene/place.ts";
 import { readPlace, type SceneInput } from "../../scene/read-place.ts";
@@ -15,6 +16,12 @@ const NARROWEST = 240;
 const LOWEST = 90;
 
 type Ask = (id: string) => Result | undefined;
+
+/** Water in the tanks as the notes come to it by now; null while that is worked out. */
+function carriedOn(ask: Ask): Readonly<Record<string, number>> | null {
+  const span = valueIn(ask("season.week_span")) as WeekSpan | null;
+  return span?.now ?? null;
+}
 
 export type SceneModel = {
   readonly place: Accessor<Place>;
@@ -70,7 +77,7 @@ export function createScene(sheet: Sheet, day: Accessor<number | null>, size: Ac
   }));
   const dayWater = (place: Place, ask: Ask): ReadonlyMap<string, Water> => {
     const [on, first] = [day(), sheet.stored()?.firstDay];
-    if (on === null || first === undefined) return waterOf(place, null);
+    if (on === null || first === undefined) return waterToday(place, carriedOn(ask));
     return waterOf(place, waterOn(ask, on, first));
   };
   const place = createMemo(() => readPlace(asked()));

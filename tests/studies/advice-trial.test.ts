@@ -2,7 +2,7 @@
 // years is made here by a chain of wet days that is no part of the product, and brought in as a file.
 
 import { beforeAll, describe, expect, test } from "vitest";
-import { broughtIn, type Fold, fold, longFile, PLACES } from "./advice-trial.ts";
+import { broughtIn, type Fold, fold, knownToProgram, longFile, PLACES } from "./advice-trial.ts";
 
 const record = broughtIn(longFile(11));
 const sum = (losses: readonly number[]): number => losses.reduce((all, loss) => all + loss, 0);
@@ -16,6 +16,12 @@ const betterIn = ({ advice, seven }: Fold): number =>
 
 test("a file of a hundred years is brought in as one record", () => {
   expect(record.rain.length).toBe(36_525);
+});
+
+test("dynamic programming knows nothing of the year it is tried on: its beds are the same, whichever year they are taken from", () => {
+  const [first, ...others] = knownToProgram(PLACES[1] as (typeof PLACES)[number], record);
+  expect(others.length).toBe(2);
+  for (const other of others) expect(other).toEqual(first);
 });
 
 test("where beds are worth unlike, in the driest year the advice and the stick lose less than seven days kept", () => {

@@ -317,3 +317,11 @@ const lossBy = ({ member, before }: Trial, rule: HoldingRule | null): number =>
     member.state.beds.map(({ part }) => worthOf(part)),
     runMember(member, rule, before).lost,
   );
+
+/** The numbers of the beds that dynamic programming goes by, taken from some of the tried years. */
+export function knownToProgram(place: Place, record: DailyRecord): readonly Program["beds"][] {
+  const input = inputFor(place);
+  const known = prepared(input, half(record, 0));
+  const trials = trialsOf(input, prepared(input, half(record, 1)));
+  return someOf(trials, 3).map((trial) => programFor(trial, known).beds);
+}

@@ -35,8 +35,9 @@ const place = (volume: number, worth: number): SeasonInput =>
     ],
   });
 
-function advised(volume: number, worth: number, level: number, record = dryRecord()): Advice {
+function advised(volume: number, worth: number, level: number, record = dryRecord(), dipDoubt = 0): Advice {
   const given = {
+    dipDoubt,
     today: TODAY,
     drying: "usual" as const,
     levels: { tank: level },
@@ -65,6 +66,16 @@ describe("with twenty years of a record", () => {
     expect(held?.perBed.map(({ bed: id }) => id)).toEqual(["tunnel", "long"]);
     expect(answer.why.held).toBe("long");
     expect(answer.why.pays).toBe("tunnel");
+  });
+
+  test("a dip that is not read to the hair stands in its runs: they differ more, about the same middle", () => {
+    const [exact, doubted] = [0, 0.05].map((doubt) => advised(2, 1, 0.5, dryRecord(), doubt)) as [
+      Advice,
+      Advice,
+    ];
+    const loss = lossOf(exact, "water_all");
+    expect(lossOf(doubted, "water_all")).not.toBe(loss);
+    expect(Math.abs(lossOf(doubted, "water_all") - loss)).toBeLessThan(0.1 * loss);
   });
 
   test("plenty of water is given to all, or it is a tie", () => {

@@ -1,0 +1,63 @@
+// What is advised of today's choices: the rule's own, unless another surely loses less by the past years.
+
+import { describe, expect, test } from "vitest";
+import type { Weighed } from "../../src/season/advising.ts";
+import type { ChoiceName, Run, Tried } from "../../src/season/holding-choices.ts";
+import { judgedByOdds } from "../../src/season/judging.ts";
+
+const YEARS = 20;
+
+/** A choice by which the first bed loses so much in each year. */
+function tried(choice: ChoiceName, beds: readonly string[], lost: (year: number) => number): Tried {
+  const runs = Array.from(
+    { length: YEARS },
+    (_, year): Run => ({
+      lost: Float64Array.of(lost(year), lost(year)),
+      shortDays: new Int32Array(2),
+      from: new Int32Array(2),
+      left: 0,
+    }),
+  );
+  return { choice, beds, orders: new Map(), runs };
+}
+
+const judged = (byRule: readonly string[], choices: readonly Tried[]) => {
+  const seen: Weighed = {
+    asking: ["a", "b"],
+    byRule,
+    tried: choices,
+    worths: [1, 1],
+    standing: [],
+    first: 0,
+  };
+  return judgedByOdds(seen, YEARS);
+};
+
+describe("what is advised", () => {
+  const all = (lost: (year: number) => number) => tried("water_all", [], lost);
+  const hold = (lost: (year: number) => number, beds = ["b"]) => tried("hold_back", beds, lost);
+
+  test("is what surely loses less than the rule's own choice", () => {
+    const { advised, tie } = judged([], [all(() => 0.3), hold((year) => 0.2 + 0.001 * (year % 3))]);
+    expect([advised.choice, tie]).toEqual(["hold_back", false]);
+  });
+
+  test("is the rule's own where the years do not tell, and that is a tie", () => {
+    // By a hair better on the mean, by much better or worse in each year.
+    const swings = (year: number) => 0.3 - 0.001 + (year % 2 === 0 ? 0.1 : -0.1);
+    for (const [byRule, own] of [
+      [[], "water_all"],
+      [["b"], "hold_back"],
+    ] as const) {
+      const { advised, tie } = judged(byRule, [all(() => 0.3), hold(swings)]);
+      expect([advised.choice, tie]).toEqual([own, true]);
+    }
+  });
+
+  test("holds back those beds that lose least, each choice told once", () => {
+    const both = [all(() => 0.3), hold(() => 0.25), hold(() => 0.2, ["a"]), hold(() => 0.28, ["a", "b"])];
+    const { advised, choices } = judged(["a", "b"], both);
+    expect(advised.beds).toEqual(["a"]);
+    expect(choices.map(({ choice }) => choice)).toEqual(["water_all", "hold_back"]);
+  });
+});

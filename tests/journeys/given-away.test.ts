@@ -7,6 +7,7 @@ import { type Browser, type BrowserContext, chromium, type Page } from "playwrig
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { serve } from "../../src/cli/serve.mjs";
 import { findBrowser, LAUNCH_ARGUMENTS } from "../browser.mjs";
+import { isLong } from "../tries.ts";
 import { SHIPPED } from "./as-shipped.ts";
 import { launch, open, savedFile, settled, shownValueOf, tool, type } from "./browser.ts";
 import { PATIENCE } from "./pages.ts";
@@ -103,37 +104,41 @@ describe("served to the house", () => {
     server.close();
   });
 
-  test("over plain http, where a page has no means to keep itself, it works, and says what it needs to open again", async () => {
-    const { server } = await serve(0, SHIPPED, { house: true });
-    const own = await chromium.launch({
-      executablePath: await findBrowser(),
-      // An address of a house's network that leads here: one of this machine's own is trusted like https.
-      args: [...LAUNCH_ARGUMENTS, "--host-resolver-rules=MAP 192.168.77.77 127.0.0.1"],
-    });
-    const { page, complaints } = await listened(await own.newContext());
-    await page.goto(`http://192.168.77.77:${(server.address() as AddressInfo).port}/`);
-    await settled(page);
-    const means = () => [isSecureContext, typeof crypto.subtle, typeof navigator.serviceWorker];
-    expect(await page.evaluate(means)).toEqual([false, "undefined", "undefined"]);
-    await bringIn(page, 400);
-    await type(page, "totes.capacity", "333 gal");
-    await page.getByText("Saved", { exact: true }).waitFor();
-    await page.reload();
-    await settled(page);
-    await expect.poll(() => shownValueOf(page, "totes.capacity")).toContain("333");
-    await expect
-      .poll(() => page.locator(".foot").innerText())
-      .toContain("it opens only while the computer that serves it runs");
-    await tool(page, "Share");
-    await page.getByLabel("The link", { exact: true }).waitFor();
-    await expect
-      .poll(() => page.getByRole("dialog").innerText())
-      .toContain("This link opens only in this house");
-    expect(complaints).toEqual([]);
-    await own.close();
-    server.closeAllConnections();
-    server.close();
-  });
+  // A browser of its own, which opens it several times over: with LONG=1.
+  test.runIf(isLong)(
+    "over plain http, where a page has no means to keep itself, it works, and says what it needs to open again",
+    async () => {
+      const { server } = await serve(0, SHIPPED, { house: true });
+      const own = await chromium.launch({
+        executablePath: await findBrowser(),
+        // An address of a house's network that leads here: one of this machine's own is trusted like https.
+        args: [...LAUNCH_ARGUMENTS, "--host-resolver-rules=MAP 192.168.77.77 127.0.0.1"],
+      });
+      const { page, complaints } = await listened(await own.newContext());
+      await page.goto(`http://192.168.77.77:${(server.address() as AddressInfo).port}/`);
+      await settled(page);
+      const means = () => [isSecureContext, typeof crypto.subtle, typeof navigator.serviceWorker];
+      expect(await page.evaluate(means)).toEqual([false, "undefined", "undefined"]);
+      await bringIn(page, 400);
+      await type(page, "totes.capacity", "333 gal");
+      await page.getByText("Saved", { exact: true }).waitFor();
+      await page.reload();
+      await settled(page);
+      await expect.poll(() => shownValueOf(page, "totes.capacity")).toContain("333");
+      await expect
+        .poll(() => page.locator(".foot").innerText())
+        .toContain("it opens only while the computer that serves it runs");
+      await tool(page, "Share");
+      await page.getByLabel("The link", { exact: true }).waitFor();
+      await expect
+        .poll(() => page.getByRole("dialog").innerText())
+        .toContain("This link opens only in this house");
+      expect(complaints).toEqual([]);
+      await own.close();
+      server.closeAllConnections();
+      server.close();
+    },
+  );
 });
 
 /** What a button of the share dialog saves. */
@@ -207,26 +212,30 @@ describe("the page in one file", () => {
     // Three profiles, each of which compiles the program anew.
   }, 300_000);
 
-  test("a browser that keeps nothing for a file loses the answers of none, and says that a file must be saved", async () => {
-    const host = await open(browser);
-    const path = await saved(host.page, "Save the page");
-    await host.context.close();
-    const { page, context, complaints } = await doubleClicked(path, () => {
-      for (const name of ["indexedDB", "localStorage", "sessionStorage"])
-        Object.defineProperty(globalThis, name, {
-          get: () => {
-            throw new DOMException("Not for a file.", "SecurityError");
-          },
-        });
-    });
-    await type(page, "totes.capacity", "333 gal");
-    await page.getByText("This browser does not let the page keep anything.").waitFor();
-    const file = JSON.parse(readFileSync(await saved(page, "Save as a file"), "utf8"));
-    const totes = file.cards.find((card: { readonly id: string }) => card.id === "totes");
-    expect(totes.givens.capacity).toMatchObject({ value: 333, unit: "gal" });
-    expect(complaints).toEqual([]);
-    await context.close();
-  });
+  // With LONG=1; that a browser keeps nothing is tried of the served page (keeping.test.ts).
+  test.runIf(isLong)(
+    "a browser that keeps nothing for a file loses the answers of none, and says that a file must be saved",
+    async () => {
+      const host = await open(browser);
+      const path = await saved(host.page, "Save the page");
+      await host.context.close();
+      const { page, context, complaints } = await doubleClicked(path, () => {
+        for (const name of ["indexedDB", "localStorage", "sessionStorage"])
+          Object.defineProperty(globalThis, name, {
+            get: () => {
+              throw new DOMException("Not for a file.", "SecurityError");
+            },
+          });
+      });
+      await type(page, "totes.capacity", "333 gal");
+      await page.getByText("This browser does not let the page keep anything.").waitFor();
+      const file = JSON.parse(readFileSync(await saved(page, "Save as a file"), "utf8"));
+      const totes = file.cards.find((card: { readonly id: string }) => card.id === "totes");
+      expect(totes.givens.capacity).toMatchObject({ value: 333, unit: "gal" });
+      expect(complaints).toEqual([]);
+      await context.close();
+    },
+  );
 
   test("the page without a worksheet opens on the demo, and says that no link leads to it", async () => {
     const { page, context, complaints } = await doubleClicked(join(SHIPPED, "eavesdrip.html"));

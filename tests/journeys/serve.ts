@@ -7,8 +7,8 @@ import { chromium } from "playwright-core";
 import type { TestProject } from "vitest/node";
 import { serve } from "../../src/cli/serve.mjs";
 import { findBrowser, LAUNCH_ARGUMENTS } from "../browser.mjs";
-import { tries } from "../tries.ts";
 import { builtOnce, withDemoOf } from "./as-shipped.ts";
+import { DEMO_SEASONS } from "./starters.ts";
 
 declare module "vitest" {
   interface ProvidedContext {
@@ -20,9 +20,6 @@ declare module "vitest" {
     readonly browser: string;
   }
 }
-
-/** Seasons of the demo: a fourth of them, a fourth of the work, but for LONG=1 or where a journey asks for the whole one. */
-const SEASONS = tries(20, 5);
 
 /**
  * Compiling for speed begins thirty times later than usual. A journey's page lives for seconds, and half of what its opening
@@ -40,7 +37,7 @@ export default async function setup(project: TestProject) {
   const { server, url } = await serve(0);
   project.provide("url", url);
   const folder = mkdtempSync(join(tmpdir(), "eavesdrip-brief-"));
-  withDemoOf(SEASONS, folder);
+  withDemoOf(DEMO_SEASONS, folder);
   const brief = await serve(0, folder);
   project.provide("brief", brief.url);
   const browser = await chromium.launchServer({

@@ -3,6 +3,9 @@
 import { readdirSync } from "node:fs";
 import { tries } from "../tries.ts";
 
+/** Seasons of the demo that `open` opens: a fourth of them, a fourth of the work, but for LONG=1. */
+export const DEMO_SEASONS = tries(20, 5);
+
 export const TEMPLATES = new URL("../../templates/", import.meta.url);
 
 /** Four that have every kind of part among them. */

@@ -116,7 +116,18 @@ function days(tools: TableTools): string {
 function notes({ worksheet }: TableTools): string {
   const titleOf = (id: string | undefined) =>
     worksheet.cards.find((card) => card.id === id)?.title ?? id ?? "";
-  const head = ["day", "time", "part", "what", "amount", "unit", "in", "unit of that", "by", "words"];
+  const head = [
+    "day",
+    "time",
+    "part",
+    "what",
+    "amount",
+    "unit",
+    "time taken",
+    "unit of time taken",
+    "by",
+    "words",
+  ];
   const rows = inForce(worksheet.notes ?? []).map(
     (note): Cells => [
       note.day,

@@ -111,7 +111,7 @@ function saidOf(whole: Whole, lasting: FromToday): readonly string[] {
     emptySaid(lasting),
     ruleOf(whole, lasting.heldBack.map(voice.titleOf)),
     ...rests,
-    ...forecastSaid(given?.forecast ?? {}, voice),
+    ...forecastSaid(given?.forecast ?? {}, lasting.kind === "odds", voice),
   ];
 }
 

@@ -28,7 +28,7 @@ export type ToldAdvice = {
   readonly head: string;
   readonly choices: readonly ToldChoice[];
   readonly rests: string;
-  /** What is held back today if the advice is followed; null: it waters all, or nothing asks today. */
+  /** What is held back today if the advice is followed, or may be in a tie; null: all is watered, or nothing asks today. */
   readonly holds: { readonly beds: readonly string[]; readonly label: string } | null;
 };
 
@@ -137,9 +137,11 @@ function restsOf({ kind, years }: Advice, hasForecast: boolean): string {
   return `Made-up weather: usual days, and days without rain${rain}. ${after}`;
 }
 
-function holdsOf({ advised, choices, asking }: Advice): ToldAdvice["holds"] {
-  if (advised === "water_all") return null;
-  const own = choices.find(({ choice }) => choice === advised);
+function holdsOf({ tie, advised, choices, asking }: Advice): ToldAdvice["holds"] {
+  // In a tie either will do: whoever would rather keep the water holds back.
+  const held = tie && advised === "water_all" ? "hold_back" : advised;
+  if (held === "water_all") return null;
+  const own = choices.find(({ choice }) => choice === held);
   const beds = (own?.beds ?? []).filter((bed) => asking.includes(bed));
   return beds.length === 0 ? null : { beds, label: "Hold back today" };
 }

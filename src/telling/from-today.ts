@@ -1,6 +1,6 @@
 // How long it lasts from today, in one sentence, and what that rests on.
 
-import type { Forecast } from "../season/forecast.ts";
+import type { Expected, Forecast } from "../season/forecast.ts";
 import type { Ahead, FromToday, Odds, UsualAndDry } from "../season/odds.ts";
 import { MANY_YEARS } from "../season/years-ahead.ts";
 import { calendarDate } from "../units/calendar.ts";
@@ -253,13 +253,21 @@ export function ruleSaid(
   return `As the sheet waters: ${beds.map(({ title, when }) => `${title} when ${when}`).join("; ")}.${kept}${today}`;
 }
 
+/** Where nobody said how likely it is, rain comes in half of all years; a single usual run has it. */
+function wetSaid({ rain, chance }: Expected, isOdds: boolean, { show }: LastsVoice): readonly string[] {
+  if (rain === null) return [];
+  if (rain === 0) return ["dry"];
+  const much = show(rain, "rain");
+  if (isOdds) return [`${much} in ${show(chance ?? 0.5, "share")} of the years`];
+  return [(chance ?? 1) >= 0.5 ? `${much} in usual weather` : `${much}, too unlikely to be counted on`];
+}
+
 /** What one expects of the coming days, as it stands in the runs. */
-export function forecastSaid(forecast: Forecast, { show }: LastsVoice): readonly string[] {
-  const days = Object.entries(forecast).map(([day, { rain, chance, highest }]) => {
-    const wet =
-      rain === null
-        ? []
-        : [rain === 0 ? "dry" : `${show(rain, "rain")} in ${show(chance ?? 0.5, "share")} of the years`];
+export function forecastSaid(forecast: Forecast, isOdds: boolean, voice: LastsVoice): readonly string[] {
+  const { show } = voice;
+  const days = Object.entries(forecast).map(([day, expected]) => {
+    const { highest } = expected;
+    const wet = wetSaid(expected, isOdds, voice);
     const hot = highest === null ? [] : [show(highest, "temperature")];
     return `${dayWords(Number(day))}: ${[...wet, ...hot].join(", ")}`;
   });

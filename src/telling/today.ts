@@ -30,6 +30,8 @@ export type ToldPlan = {
   readonly waterAt: number;
 };
 
+type ToldLines = Pick<ToldPlan, "lines" | "refused">;
+
 const NO_BREAK = "\u00a0";
 const COUNTS = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine"];
 const counted = (count: number): string => COUNTS[count] ?? String(count);
@@ -45,6 +47,28 @@ function partOf(given: number, asked: number, show: Show): string {
 /** What a line gives, and of how much where it is not all. */
 export const amountOf = ({ volume, asked, why }: DayLine, show: Show): string =>
   why === null ? show(volume, "volume") : partOf(volume, asked, show);
+
+/** What a plan gives a bed on a day: "40 of 110 gal", "none of 75 gal"; "" where nothing is asked for. */
+export function onDay({ lines, refused }: ToldLines, bed: string, day: number, show: Show): string {
+  const isNow = (one: { readonly bed: string; readonly day: number }) => one.bed === bed && one.day === day;
+  const line = lines.find(isNow);
+  if (line) return amountOf(line, show);
+  const none = refused.find(isNow);
+  return none ? `none of ${show(none.asked, "volume")}` : "";
+}
+
+/** What another plan gave a bed on that day where it was other than now, "nothing" where that asked for nothing; "" where it was the same. */
+export function wasOnDay(
+  before: ToldLines | null,
+  now: ToldLines,
+  bed: string,
+  day: number,
+  show: Show,
+): string {
+  if (!before) return "";
+  const [was, is] = [before, now].map((plan) => onDay(plan, bed, day, show));
+  return was === is ? "" : was || "nothing";
+}
 
 /** "Pump and wand, 10 min", "Two cans, 5 trips, 12 min". */
 function meansOf({ by, time, trips }: Go, { show, titleOf }: Voice): string {
@@ -150,7 +174,8 @@ function dayWords(goes: readonly TimedGo[], isRefused: boolean, { show, locale }
 }
 
 export type ToldRow =
-  | { readonly kind: "wait" | "none"; readonly said: string }
+  | { readonly kind: "wait"; readonly said: string }
+  | { readonly kind: "none"; readonly said: string; readonly bed: string; readonly day: number }
   | {
       readonly kind: "go";
       readonly at: number;
@@ -170,7 +195,13 @@ function rowsOf(goes: readonly TimedGo[], refused: readonly Refusal[], voice: Vo
     const wait = filling > 0 ? [{ kind: "wait" as const, said: waitWords(timed, voice) }] : [];
     return [...wait, { kind: "go", at: from, timed, amount, said: `${meansOf(go, voice)}${all}${short}` }];
   });
-  return [...rows, ...refused.map((one) => ({ kind: "none" as const, said: refusalWords(one, voice) }))];
+  const none = refused.map((one) => ({
+    kind: "none" as const,
+    said: refusalWords(one, voice),
+    bed: one.bed,
+    day: one.day,
+  }));
+  return [...rows, ...none];
 }
 
 export type ToldDay = { readonly day: number; readonly said: string; readonly rows: readonly ToldRow[] };

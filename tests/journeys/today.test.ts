@@ -1,10 +1,10 @@
 // Today and the week at the bed: what a dip changes, a line ticked and taken back by keys, the week on one page of paper.
-import { readdirSync, readFileSync } from "node:fs";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, inject, test } from "vitest";
-import type { Note } from "../../src/document/worksheet.ts";
+import { readdirSync } from "node:fs";
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
 import { axe } from "./axe.ts";
-import { launch, PHONE, tool } from "./browser.ts";
+import { launch } from "./browser.ts";
+import { AT_THE_BED, fileOf, foot, LARKSPUR, opened, plain, TEMPLATES, turnTo } from "./noted-sheet.ts";
 import { lend } from "./pages.ts";
 
 let browser: Browser;
@@ -15,49 +15,7 @@ afterAll(async () => {
   await browser.close();
 });
 
-const TEMPLATES = new URL("../../templates/", import.meta.url);
-const DAY = "2020-07-20";
-const MORNING = `${DAY}T08:00:00`;
-
-const AT_THE_BED = { viewport: PHONE, colorScheme: "light", glass: 1, clock: MORNING } as const;
-
-type Card = { readonly id: string; readonly kind: string };
-type File = { readonly title: string; readonly cards: readonly Card[] };
-
-const fileOf = (name: string): File => JSON.parse(readFileSync(new URL(name, TEMPLATES), "utf8"));
-
-const note = (place: number, content: Omit<Note, "id">): Note => ({
-  id: String(place).padStart(32, "0"),
-  ...content,
-});
-
-/** Opens a worksheet with notes in it. */
-async function opened(page: Page, file: File, notes: readonly Omit<Note, "id">[]): Promise<void> {
-  await page.goto(inject("url"));
-  await tool(page, "Worksheets");
-  const text = JSON.stringify({ ...file, notes: notes.map((one, place) => note(place + 1, one)) });
-  await page
-    .locator('input[type="file"][accept*="json"]')
-    .setInputFiles({ name: "noted.json", mimeType: "application/json", buffer: Buffer.from(text) });
-  await expect.poll(() => page.getByLabel("Name of this worksheet").inputValue()).toContain(file.title);
-}
-
-async function turnTo(page: Page, name: string): Promise<void> {
-  await page.evaluate((hash) => {
-    location.hash = hash;
-  }, name);
-}
-
-const foot = (page: Page, said: RegExp) => page.getByRole("status").filter({ hasText: said }).waitFor();
-const plain = (text: string): string => text.replaceAll("\u00a0", " ");
 const pagesOf = (pdf: Buffer): number => pdf.toString("latin1").match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0;
-
-const LARKSPUR: readonly Omit<Note, "id">[] = [
-  { day: "2020-07-10", what: "soaked", where: "long_bed" },
-  { day: "2020-07-19", what: "soaked", where: "tunnel_bed" },
-  { day: DAY, minute: 405, what: "dipped", where: "totes", value: 20, unit: "in" },
-  { day: DAY, minute: 405, what: "dipped", where: "tub", value: 24, unit: "in" },
-];
 
 test("a dip changes today's lines; a line is ticked by keys, stays so, and is taken back; the week goes on one page", async () => {
   const { context, page } = await lend(browser, AT_THE_BED);

@@ -5,6 +5,7 @@ import type { Kind } from "../../kinds/kind.ts";
 import { lastsInShort, leftOutSaid } from "../../telling/from-today.ts";
 import { useSheet } from "../sheet.ts";
 import { Beds } from "./Beds.tsx";
+import { Missing } from "./Missing.tsx";
 import { MoreNotes } from "./MoreNotes.tsx";
 import { FieldFoot, useNoting } from "./noting-here.tsx";
 import type { FieldPageProps } from "./pages.ts";
@@ -24,7 +25,7 @@ function Lasts(props: { readonly hasTanks: boolean }) {
     return held ? leftOutSaid(held) : "";
   };
   const none = () => {
-    if (!props.hasTanks) return "No tank stands on the sheet yet.";
+    if (!props.hasTanks) return "";
     return (
       lasting()?.failure() ||
       (working() ? "Working it out …" : "Dip a tank, and it is told how long the water lasts.")
@@ -63,14 +64,18 @@ export function AtTheBed(props: FieldPageProps) {
   const beds = () => cards(({ watered }) => watered !== undefined);
   return (
     <>
-      <div class="field-body at-the-bed">
+      <div class="field-body at-the-bed" classList={{ many: beds().length > 2 }}>
         <Lasts hasTanks={tanks().length > 0} />
         <Tanks cards={tanks()} />
-        <Show when={beds().length > 0} fallback={<p class="aside">No bed stands on the sheet yet.</p>}>
+        <Missing {...props} />
+        <Show when={beds().length > 0}>
           <Beds cards={beds()} />
         </Show>
         <MoreNotes {...props} />
         <p class="further">
+          <button type="button" onClick={() => props.go("pour")}>
+            What to water
+          </button>
           <button type="button" onClick={() => props.go("notes")}>
             Notes
           </button>

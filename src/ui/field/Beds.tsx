@@ -1,11 +1,11 @@
 // Beds: watered with the usual amount by one touch, and what is known of each at a glance.
 
-import { For, Show } from "solid-js";
+import { createSignal, For, onCleanup, Show } from "solid-js";
 import type { Card, Note } from "../../document/worksheet.ts";
 import { numberIn, shownIn, valueIn } from "../../graph/readers.ts";
 import type { WeekOfBed } from "../../kinds/season/week.ts";
 import { amountSaid } from "../../scene/dip-level.ts";
-import { amountOf } from "../../telling/today.ts";
+import { onDay, wasOnDay } from "../../telling/today.ts";
 import { parseIsoDate } from "../../units/calendar.ts";
 import { showQuantity, unitFor } from "../../units/show.ts";
 import { toSi } from "../../units/unit.ts";
@@ -79,6 +79,7 @@ function useAsks() {
   const sheet = useSheet();
   const span = useWeekSpan();
   const voice = useVoice();
+  const { weekBefore } = useNoting();
   return (card: Card): string => {
     const row = sheet.kinds[card.kind]?.views?.week;
     const week = row === undefined ? null : (shownIn(sheet.result(`${card.id}.${row}`)) as WeekOfBed | null);
@@ -86,12 +87,9 @@ function useAsks() {
     if (!week || !plan) return "";
     const { show } = voice();
     const today = parseIsoDate(week.today) ?? 0;
-    const isNow = (one: { readonly bed: string; readonly day: number }) =>
-      one.bed === card.id && one.day === today;
-    const line = plan.lines.find(isNow);
-    if (line) return `today ${amountOf(line, show)}`;
-    const refused = plan.refused.find(isNow);
-    if (refused) return `today none of ${show(refused.asked, "volume")}`;
+    const now = onDay(plan, card.id, today, show);
+    const was = wasOnDay(weekBefore(plan.first), plan, card.id, today, show);
+    if (now !== "") return [`today ${now}`, ...(was === "" ? [] : [`was ${was}`])].join(", ");
     const next = week.waterings.find(({ date }) => date > today);
     return next ? `can wait to ${shortWeekday(next.date)}` : "can wait all week";
   };
@@ -155,14 +153,49 @@ function Bed(props: { readonly card: Card }) {
   );
 }
 
+/** How many beds lie below what is seen of the list. */
+function createBelow() {
+  const [below, setBelow] = createSignal(0);
+  let list: HTMLUListElement | undefined;
+  const look = (): void => {
+    if (!list) return;
+    const foot = list.getBoundingClientRect().bottom;
+    const hidden = [...list.children].filter((bed) => {
+      const { top, height } = bed.getBoundingClientRect();
+      return top + height / 2 > foot;
+    });
+    setBelow(hidden.length);
+  };
+  const sizes = new ResizeObserver(look);
+  onCleanup(() => sizes.disconnect());
+  return {
+    below,
+    look,
+    watch: (element: HTMLUListElement): void => {
+      list = element;
+      sizes.observe(element);
+    },
+    turn: (): void => list?.scrollBy({ top: list.clientHeight }),
+  };
+}
+
 export function Beds(props: { readonly cards: readonly Card[] }) {
+  const { below, look, watch, turn } = createBelow();
   return (
-    <ul class="field-beds" aria-label="Beds">
-      <For each={props.cards.map(({ id }) => id)}>
-        {(id) => (
-          <Show when={props.cards.find((card) => card.id === id)}>{(card) => <Bed card={card()} />}</Show>
-        )}
-      </For>
-    </ul>
+    <>
+      <ul class="field-beds" aria-label="Beds" ref={watch} onScroll={look}>
+        <For each={props.cards.map(({ id }) => id)}>
+          {(id) => (
+            <Show when={props.cards.find((card) => card.id === id)}>{(card) => <Bed card={card()} />}</Show>
+          )}
+        </For>
+      </ul>
+      <Show when={below() > 0}>
+        <button type="button" class="field-below" onClick={turn}>
+          {below()} more {below() === 1 ? "bed" : "beds"}
+          <span aria-hidden="true"> ▾</span>
+        </button>
+      </Show>
+    </>
   );
 }

@@ -8,7 +8,7 @@ import type { MeasureName } from "../../units/measures.ts";
 import { readQuantity } from "../../units/read.ts";
 import { displayParts, showQuantity, unitFor, unitLabel } from "../../units/show.ts";
 import { useSheet } from "../sheet.ts";
-import { dateWords } from "../words.ts";
+import { dateWords, dayAndMonth } from "../words.ts";
 import type { Lasting } from "./lasting.ts";
 
 const DAYS = 7;
@@ -18,14 +18,21 @@ type Part = {
   readonly name: keyof Expected;
   readonly label: string;
   readonly measure: MeasureName;
-  /** What stands in the field while nothing is said. */
+  /** What stands in the field while nothing is said: where past years tell odds, and where they do not. */
   readonly unsaid: string;
+  readonly plainly: string;
 };
 
 const PARTS: readonly Part[] = [
-  { name: "rain", label: "Rain", measure: "rain", unsaid: "as in past years" },
-  { name: "chance", label: "Its chance", measure: "share", unsaid: "50 %" },
-  { name: "highest", label: "Hottest", measure: "temperature", unsaid: "as in past years" },
+  { name: "rain", label: "Rain", measure: "rain", unsaid: "as in past years", plainly: "as usual" },
+  { name: "chance", label: "Its chance", measure: "share", unsaid: "50 %", plainly: "likely" },
+  {
+    name: "highest",
+    label: "Hottest",
+    measure: "temperature",
+    unsaid: "as in past years",
+    plainly: "as usual",
+  },
 ];
 
 /** What can be expected at all [SI]. */
@@ -37,6 +44,7 @@ const LIMITS: Readonly<Record<keyof Expected, readonly [number, number]>> = {
 
 function Field(props: {
   readonly part: Part;
+  readonly isOdds: boolean;
   readonly value: number | null;
   readonly onValue: (value: number | null) => void;
 }) {
@@ -67,7 +75,7 @@ function Field(props: {
       <input
         type="text"
         inputmode="decimal"
-        placeholder={props.part.unsaid}
+        placeholder={props.isOdds ? props.part.unsaid : props.part.plainly}
         value={shown()}
         aria-invalid={wrong() !== ""}
         onChange={(event) => enter(event.currentTarget)}
@@ -77,7 +85,9 @@ function Field(props: {
   );
 }
 
-function Editor(props: { readonly lasting: Lasting; readonly day: number }) {
+type Asked = { readonly lasting: Lasting; readonly isOdds: boolean };
+
+function Editor(props: Asked & { readonly day: number }) {
   const sheet = useSheet();
   const said = () => props.lasting.expected()[props.day] ?? NOTHING;
   const set = (name: keyof Expected, value: number | null): void => {
@@ -88,7 +98,14 @@ function Editor(props: { readonly lasting: Lasting; readonly day: number }) {
     <fieldset class="expect-editor">
       <legend>{dateWords(props.day, sheet.showOptions().locale)}</legend>
       <For each={PARTS}>
-        {(part) => <Field part={part} value={said()[part.name]} onValue={(value) => set(part.name, value)} />}
+        {(part) => (
+          <Field
+            part={part}
+            isOdds={props.isOdds}
+            value={said()[part.name]}
+            onValue={(value) => set(part.name, value)}
+          />
+        )}
       </For>
       <Show when={props.lasting.expected()[props.day]}>
         <button type="button" onClick={() => props.lasting.expect(props.day, null)}>
@@ -99,7 +116,7 @@ function Editor(props: { readonly lasting: Lasting; readonly day: number }) {
   );
 }
 
-export function ForecastDays(props: { readonly lasting: Lasting }) {
+export function ForecastDays(props: Asked) {
   const sheet = useSheet();
   const [open, setOpen] = createSignal<number | null>(null);
   const days = () => Array.from({ length: DAYS }, (_, day) => props.lasting.today() + day);
@@ -108,12 +125,13 @@ export function ForecastDays(props: { readonly lasting: Lasting }) {
     const rain = props.lasting.expected()[day]?.rain ?? null;
     return rain === null ? "–" : displayParts(rain, "rain", sheet.showOptions()).number;
   };
-  const name = (day: number): string => {
+  /** What a glance sees by the place of it. */
+  const spoken = (day: number): string => {
     const expected = props.lasting.expected()[day];
     const rain = expected?.rain ?? null;
     const words =
       rain === null ? "nothing expected" : `${showQuantity(rain, "rain", sheet.showOptions())} expected`;
-    return `${dateWords(day, sheet.showOptions().locale)}: ${words}`;
+    return `${unitLabel(unit())}, ${dayAndMonth(day, sheet.showOptions().locale)}: ${words}`;
   };
   return (
     <section class="expect" aria-label="Rain you expect">
@@ -128,19 +146,19 @@ export function ForecastDays(props: { readonly lasting: Lasting }) {
           {(day) => (
             <button
               type="button"
-              aria-label={name(day())}
               aria-expanded={open() === day()}
               classList={{ said: props.lasting.expected()[day()] !== undefined }}
               onClick={() => setOpen(open() === day() ? null : day())}
             >
               <small>{SHORT_WEEKDAYS[weekday(day()) - 1]}</small>
               <b>{rainOn(day())}</b>
+              <span class="unseen">{spoken(day())}</span>
             </button>
           )}
         </Index>
       </div>
       <Show when={open()} keyed>
-        {(day) => <Editor lasting={props.lasting} day={day} />}
+        {(day) => <Editor lasting={props.lasting} isOdds={props.isOdds} day={day} />}
       </Show>
     </section>
   );

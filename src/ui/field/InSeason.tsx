@@ -12,7 +12,7 @@ import { NotingHere } from "./noting-here.tsx";
 import type { FieldPageName, FieldPageProps } from "./pages.ts";
 
 /** Each further page is in a script of its own. */
-const PAGES: Partial<Record<FieldPageName, Component<FieldPageProps>>> = {
+const PAGES: Readonly<Record<FieldPageName, Component<FieldPageProps>>> = {
   bed: AtTheBed,
   lasts: lazy(async () => ({ default: (await import("./Lasts.tsx")).Lasts })),
   today: lazy(async () => ({ default: (await import("./Today.tsx")).Today })),
@@ -30,6 +30,9 @@ const NAMES: Readonly<Record<FieldPageName, string>> = {
   year: "The year",
 };
 
+/** The way back to it, which is on every other page: short, so that a phone has room for all ways in a line. */
+const BACK = "Bed";
+
 /** Where each page leads, besides back to the bed. */
 const NEIGHBORS: Readonly<Record<FieldPageName, readonly FieldPageName[]>> = {
   bed: ["today", "lasts"],
@@ -42,20 +45,18 @@ const NEIGHBORS: Readonly<Record<FieldPageName, readonly FieldPageName[]>> = {
 
 function Head(props: { readonly page: FieldPageName; readonly go: FieldPageProps["go"] }) {
   const sheet = useSheet();
-  const neighbors = () => NEIGHBORS[props.page].filter((name) => PAGES[name]);
   return (
     <form method="dialog" class="field-head">
       <Show
         when={props.page !== "bed"}
         fallback={<b>{shortDateWords(sheet.today(), sheet.worksheet().locale)}</b>}
       >
-        <button type="button" onClick={() => props.go("bed")}>
-          <span aria-hidden="true">‹ </span>
-          {NAMES.bed}
+        <button type="button" aria-label={NAMES.bed} onClick={() => props.go("bed")}>
+          ‹ {BACK}
         </button>
       </Show>
       <span class="field-ways">
-        <For each={neighbors()}>
+        <For each={NEIGHBORS[props.page]}>
           {(name) => (
             <button type="button" onClick={() => props.go(name)}>
               {NAMES[name]}
@@ -69,7 +70,7 @@ function Head(props: { readonly page: FieldPageName; readonly go: FieldPageProps
 }
 
 export function InSeason(props: { readonly page: FieldPageName; readonly onClose: () => void }) {
-  const page = () => (PAGES[props.page] ? props.page : "bed");
+  let dialog: HTMLDialogElement | undefined;
   const go = (to: FieldPageName): void => {
     // A step of the browser's own, so that its way back leads back.
     location.hash = to;
@@ -78,13 +79,16 @@ export function InSeason(props: { readonly page: FieldPageName; readonly onClose
     <Portal>
       <dialog
         class="field"
-        aria-label={NAMES[page()]}
-        ref={(element) => queueMicrotask(() => element.showModal())}
+        aria-label={NAMES[props.page]}
+        ref={(element) => {
+          dialog = element;
+          queueMicrotask(() => element.showModal());
+        }}
         onClose={() => props.onClose()}
       >
         <NotingHere>
-          <Head page={page()} go={go} />
-          <Dynamic component={PAGES[page()]} go={go} has={(name) => PAGES[name] !== undefined} />
+          <Head page={props.page} go={go} />
+          <Dynamic component={PAGES[props.page]} go={go} leave={() => dialog?.close()} />
         </NotingHere>
       </dialog>
     </Portal>

@@ -31,7 +31,9 @@ import { ForecastDays } from "./Forecast.tsx";
 import type { Lasting } from "./lasting.ts";
 import { drawnOf } from "./lasts-drawn.ts";
 import "./lasts.css";
+import { Missing } from "./Missing.tsx";
 import { useNoting } from "./noting-here.tsx";
+import type { FieldPageProps } from "./pages.ts";
 
 const FAN = 188;
 /** As a gardener would say it aloud. */
@@ -140,7 +142,9 @@ function Assumed(props: { readonly from: FromToday; readonly lasting: Lasting })
       <ul>
         <li>{ruleSaid(inTurn(), hold(), props.from.heldBack.map(voice.titleOf))}</li>
         <For each={restsOn(props.from, voice.titleOf)}>{(said) => <li>{said}</li>}</For>
-        <For each={forecastSaid(props.lasting.expected(), voice)}>{(said) => <li>{said}</li>}</For>
+        <For each={forecastSaid(props.lasting.expected(), props.from.kind === "odds", voice)}>
+          {(said) => <li>{said}</li>}
+        </For>
         <Show when={props.from.kind === "odds"}>
           <li>
             A dip may be off by {sheet.shown("season.dip_doubt")}: each past year starts from a level of its
@@ -152,7 +156,9 @@ function Assumed(props: { readonly from: FromToday; readonly lasting: Lasting })
   );
 }
 
-function Answer(props: { readonly from: FromToday; readonly lasting: Lasting }) {
+type Told = Pick<FieldPageProps, "go"> & { readonly from: FromToday; readonly lasting: Lasting };
+
+function Answer(props: Told) {
   const sheet = useSheet();
   const voice = useVoice();
   const drawn = createMemo(() => drawnOf(props.from, props.lasting.expected()));
@@ -163,11 +169,24 @@ function Answer(props: { readonly from: FromToday; readonly lasting: Lasting }) 
   return (
     <>
       <Lead from={props.from} old={props.lasting.working() || sheet.working()} />
-      <Show when={drawn()}>
+      <Show
+        when={drawn()}
+        fallback={
+          <div class="field-missing">
+            <p>
+              The season goes from {sheet.shown("site.season_start")} to {sheet.shown("site.season_end")}, as
+              the sheet says.
+            </p>
+            <button type="button" onClick={() => props.go("year")}>
+              The year
+            </button>
+          </div>
+        }
+      >
         {(held) => (
           <>
             <Fan from={props.from} drawn={held()} />
-            <ForecastDays lasting={props.lasting} />
+            <ForecastDays lasting={props.lasting} isOdds={props.from.kind === "odds"} />
             <div class="lasts-counted">
               <p>
                 Counted from <b>{voice.show(props.from.now, "volume")}</b> that can reach the beds this
@@ -188,24 +207,29 @@ function Answer(props: { readonly from: FromToday; readonly lasting: Lasting }) 
   );
 }
 
-export function Lasts() {
+/** Nothing is told yet: why, and where to go on. */
+function Untold(props: FieldPageProps & { readonly lasting: Lasting }) {
+  const sheet = useSheet();
+  const waiting = () => props.lasting.working() || sheet.working();
+  const said = () => props.lasting.failure() || (waiting() ? "Running the past years from today on" : "");
+  return (
+    <Show
+      when={said()}
+      fallback={<Missing {...props} undone="Dip a tank, and it is told how long the water lasts." />}
+    >
+      {(words) => <p class="lasts-lead working">{words()}</p>}
+    </Show>
+  );
+}
+
+export function Lasts(props: FieldPageProps) {
   const { lasting } = useNoting();
   return (
     <div class="field-body lasts">
       <Show when={lasting()} fallback={<p class="lasts-lead">Asking how long it lasts</p>}>
         {(held) => (
-          <Show
-            when={held().now()}
-            fallback={
-              <p class="lasts-lead">
-                {held().failure() ||
-                  (held().working()
-                    ? "Running the past years from today on"
-                    : "Dip a tank, and it is told how long the water lasts.")}
-              </p>
-            }
-          >
-            {(from) => <Answer from={from()} lasting={held()} />}
+          <Show when={held().now()} fallback={<Untold {...props} lasting={held()} />}>
+            {(from) => <Answer from={from()} lasting={held()} go={props.go} />}
           </Show>
         )}
       </Show>

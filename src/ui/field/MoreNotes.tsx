@@ -198,7 +198,7 @@ export function MoreNotes(props: FieldPageProps) {
           <Panel title={TITLES[which]} onClose={() => setOpened(null)}>
             <Show when={which !== "charged"} fallback={<Charged onNote={noted} />}>
               <Steps first={which === "bucket" ? BUCKET : null} onNote={noted} />
-              <Show when={which === "more" && props.has?.("notes")}>
+              <Show when={which === "more"}>
                 <div class="field-choices">
                   <button type="button" onClick={() => props.go("notes")}>
                     All that was noted

@@ -11,6 +11,7 @@ import { showQuantity } from "../../units/show.ts";
 import { useSheet } from "../sheet.ts";
 import { dateWords } from "../words.ts";
 import "./notes.css";
+import { Missing } from "./Missing.tsx";
 import { FieldFoot, useNoting } from "./noting-here.tsx";
 import type { FieldPageProps } from "./pages.ts";
 
@@ -25,7 +26,12 @@ function byDay(notes: readonly Note[]): readonly Day[] {
   return [...days].map(([day, own]) => ({ day, notes: own }));
 }
 
-function NoteRow(props: { readonly note: Note; readonly title: string; readonly said: string }) {
+function NoteRow(props: {
+  readonly note: Note;
+  readonly title: string;
+  readonly said: string;
+  readonly isGone: boolean;
+}) {
   const sheet = useSheet();
   const noting = useNoting();
   const at = () =>
@@ -41,6 +47,9 @@ function NoteRow(props: { readonly note: Note; readonly title: string; readonly 
       <span class="what">
         <b>{props.title}</b>
         <span>{props.said}</span>
+        <Show when={props.isGone}>
+          <span class="aside">No such part is on the sheet: nothing reckons with it.</span>
+        </Show>
       </span>
       <button type="button" aria-label={`Take back: ${props.title}, ${props.said}`} onClick={takeBack}>
         Take back
@@ -49,7 +58,7 @@ function NoteRow(props: { readonly note: Note; readonly title: string; readonly 
   );
 }
 
-export function Notes(_props: FieldPageProps) {
+export function Notes(props: FieldPageProps) {
   const sheet = useSheet();
   const [part, setPart] = createSignal("");
   const [shown, setShown] = createSignal(AT_ONCE);
@@ -82,7 +91,9 @@ export function Notes(_props: FieldPageProps) {
         </div>
         <Show
           when={wanted().length > 0}
-          fallback={<p class="aside">Nothing is noted yet. What you dip, water and read shows up here.</p>}
+          fallback={
+            <Missing {...props} undone="Nothing is noted yet. What you dip, water and read shows up here." />
+          }
         >
           <For each={byDay(wanted().slice(0, shown()))}>
             {(one) => (
@@ -93,7 +104,12 @@ export function Notes(_props: FieldPageProps) {
                 <ul>
                   <For each={one.notes}>
                     {(note) => (
-                      <NoteRow note={note} title={titleOf(note.where)} said={noteSaid(note, show, titleOf)} />
+                      <NoteRow
+                        note={note}
+                        title={titleOf(note.where)}
+                        said={noteSaid(note, show, titleOf)}
+                        isGone={!sheet.worksheet().cards.some(({ id }) => id === note.where)}
+                      />
                     )}
                   </For>
                 </ul>

@@ -5,13 +5,24 @@ import type { Card } from "../../document/worksheet.ts";
 import type { ChoiceGiven } from "../../graph/types.ts";
 import type { ToldAdvice, ToldChoice } from "../../telling/advice.ts";
 import { useSheet } from "../sheet.ts";
+import { Missing, useLack } from "./Missing.tsx";
 import { FieldFoot, useNoting } from "./noting-here.tsx";
 import type { FieldPageProps } from "./pages.ts";
 import { useTold } from "./told.ts";
 import { useSeasonAnswer } from "./use-season-answer.ts";
 import "./pour.css";
 
-function Choice(props: { readonly told: ToldChoice }) {
+/** What it loses in any case, soft, and what it loses over the best one. */
+function LossBar(props: { readonly bar: number; readonly least: number }) {
+  return (
+    <div class="loss-bar" aria-hidden="true">
+      <i class="anyhow" style={{ width: `${props.least * 100}%` }} />
+      <i class="more" style={{ width: `${Math.max(0, props.bar - props.least) * 100}%` }} />
+    </div>
+  );
+}
+
+function Choice(props: { readonly told: ToldChoice; readonly least: number }) {
   return (
     <li classList={{ least: props.told.losesLeast }}>
       <p>
@@ -21,9 +32,7 @@ function Choice(props: { readonly told: ToldChoice }) {
         </Show>
         <b class="loses">{props.told.loses}</b>
       </p>
-      <div class="loss-bar" aria-hidden="true">
-        <i style={{ width: `${props.told.bar * 100}%` }} />
-      </div>
+      <LossBar bar={props.told.bar} least={props.least} />
       <p class="means">{props.told.means}</p>
     </li>
   );
@@ -83,6 +92,7 @@ function Worths() {
 }
 
 function Told(props: { readonly told: ToldAdvice }) {
+  const least = () => Math.min(...props.told.choices.map(({ bar }) => bar));
   return (
     <>
       <div class="pour-lead" aria-live="polite">
@@ -92,16 +102,20 @@ function Told(props: { readonly told: ToldAdvice }) {
         <p>{props.told.reason}</p>
       </div>
       <h2 class="pour-head">
-        {props.told.head} <span>share of what the beds are worth</span>
+        {props.told.head} <span>of what the beds are worth; dark: more than the best</span>
       </h2>
       <ul class="pour-choices">
-        <For each={props.told.choices}>{(told) => <Choice told={told} />}</For>
+        <For each={props.told.choices}>{(told) => <Choice told={told} least={least()} />}</For>
       </ul>
     </>
   );
 }
 
-function Foot(props: { readonly told: ToldAdvice; readonly go: FieldPageProps["go"] }) {
+/** Holds back today what the advice holds back, or lets it be watered again. */
+function HoldBack(props: {
+  readonly holds: NonNullable<ToldAdvice["holds"]>;
+  readonly go: FieldPageProps["go"];
+}) {
   const sheet = useSheet();
   const told = useTold();
   const { note } = useNoting();
@@ -120,34 +134,32 @@ function Foot(props: { readonly told: ToldAdvice; readonly go: FieldPageProps["g
     props.go("today");
   };
   return (
-    <div class="pour-foot">
-      <p>{props.told.rests}</p>
-      <Show when={props.told.holds}>
-        {(holds) => (
-          <button type="button" onClick={() => press(holds().beds)}>
-            {holds().beds.every(heldToday) ? "✓ Held back today" : holds().label}
-          </button>
-        )}
-      </Show>
-    </div>
+    <button type="button" class="pour-hold" onClick={() => press(props.holds.beds)}>
+      {props.holds.beds.every(heldToday) ? "✓ Held back today" : props.holds.label}
+    </button>
   );
 }
 
+/** What it rests on until something is noted; then that stands in the foot, and the rest of it above. */
 export function Pour(props: FieldPageProps) {
   const { foot } = useNoting();
   const { answer, working, failure } = useSeasonAnswer((answers) => answers.advice());
+  const lack = useLack(props);
   return (
     <>
-      <div class="field-body" classList={{ working: working() }} aria-busy={working()}>
-        <Show when={answer()} fallback={<p class="pour-lead">{failure() || "Working it out ..."}</p>}>
-          {(told) => <Told told={told()} />}
+      <div class="field-body pour" classList={{ working: working() }} aria-busy={working()}>
+        <Missing {...props} />
+        <Show when={!lack()}>
+          <Show when={answer()} fallback={<p class="pour-lead">{failure() || "Working it out …"}</p>}>
+            {(told) => <Told told={told()} />}
+          </Show>
+          <Worths />
+          <Show when={foot() && answer()}>{(told) => <p class="pour-rests">{told().rests}</p>}</Show>
         </Show>
-        <Worths />
       </div>
-      <Show when={answer()}>{(told) => <Foot told={told()} go={props.go} />}</Show>
-      <Show when={foot()}>
-        <FieldFoot />
-      </Show>
+      <FieldFoot {...(answer() ? { unsaid: answer()?.rests ?? "" } : {})}>
+        <Show when={answer()?.holds}>{(holds) => <HoldBack holds={holds()} go={props.go} />}</Show>
+      </FieldFoot>
     </>
   );
 }

@@ -15,6 +15,7 @@ import {
   openWords,
   type ToldRow,
   type Voice,
+  wasOnDay,
 } from "../../telling/today.ts";
 import { isoDate, parseIsoDate } from "../../units/calendar.ts";
 import { clockText } from "../../units/clock.ts";
@@ -26,6 +27,7 @@ import { useVoice, useWeekSpan } from "../page/plan-voice.ts";
 import { WeekOnPaper } from "../page/WeekPlan.tsx";
 import { useSheet } from "../sheet.ts";
 import { shortDateWords } from "../words.ts";
+import { Missing } from "./Missing.tsx";
 import { FieldFoot, useNoting } from "./noting-here.tsx";
 import type { FieldPageProps } from "./pages.ts";
 import "./today.css";
@@ -37,6 +39,8 @@ type Pressed = {
   readonly at: string;
   readonly title: string;
   readonly amount?: string;
+  /** What it was before the last note; "" where it stayed. */
+  readonly was?: string;
   readonly said: string;
   readonly onPress: () => void;
 };
@@ -57,6 +61,7 @@ function Row(props: Pressed) {
           <b>
             {props.title}{" "}
             <Show when={props.amount}>{(amount) => <span class="amount">{amount()}</span>}</Show>
+            <Show when={props.was}>{(was) => <small> was {was()}</small>}</Show>
           </b>
           <span class="how">{props.said}</span>
         </span>
@@ -125,8 +130,13 @@ function useGiving(voice: () => Voice) {
   };
 }
 
-function Rows(props: { readonly rows: readonly ToldRow[]; readonly voice: Voice }) {
+function Rows(props: { readonly span: WeekSpan; readonly rows: readonly ToldRow[]; readonly voice: Voice }) {
   const give = useGiving(() => props.voice);
+  const { weekBefore } = useNoting();
+  const was = (bed: string, day: number): string =>
+    wasOnDay(weekBefore(props.span.first), props.span, bed, day, props.voice.show);
+  // Of several goes the first tells what the day was.
+  const wasOf = ({ timed: { line, go } }: GoRow) => (line.goes[0] === go ? was(line.bed, line.day) : "");
   const row = (told: ToldRow): JSX.Element =>
     told.kind === "go" ? (
       <Row
@@ -134,11 +144,19 @@ function Rows(props: { readonly rows: readonly ToldRow[]; readonly voice: Voice 
         at={clockText(told.at, props.voice.locale)}
         title={props.voice.titleOf(told.timed.line.bed)}
         amount={told.amount}
+        was={wasOf(told)}
         said={told.said}
         onPress={() => give(told)}
       />
     ) : (
-      <li class="today-wait">{told.said}</li>
+      <li class="today-wait">
+        <span>
+          {told.said}
+          <Show when={told.kind === "none" && was(told.bed, told.day)}>
+            {(before) => <small> was {before()}</small>}
+          </Show>
+        </span>
+      </li>
     );
   return <For each={props.rows}>{row}</For>;
 }
@@ -192,7 +210,7 @@ function Week(props: { readonly span: WeekSpan; readonly voice: Voice }) {
                 <For each={done()}>{(note) => <Done note={note} voice={props.voice} />}</For>
                 <Opens span={props.span} done={done()} voice={props.voice} />
               </Show>
-              <Rows rows={day.rows} voice={props.voice} />
+              <Rows span={props.span} rows={day.rows} voice={props.voice} />
             </ul>
           </section>
         )}
@@ -212,7 +230,7 @@ function Paper(props: { readonly span: WeekSpan }) {
   );
 }
 
-export function Today(_props: FieldPageProps) {
+export function Today(props: FieldPageProps) {
   const sheet = useSheet();
   const span = useWeekSpan();
   const voice = useVoice();
@@ -221,7 +239,11 @@ export function Today(_props: FieldPageProps) {
       <div class="field-body">
         <Show
           when={span()}
-          fallback={<p class="today-lead">Dip a tank or note a soak, and it is told what to water today.</p>}
+          fallback={
+            <Show when={!sheet.working()} fallback={<p class="today-lead working">Working it out …</p>}>
+              <Missing {...props} undone="Dip a tank or note a soak, and it is told what to water today." />
+            </Show>
+          }
         >
           {(held) => (
             <>

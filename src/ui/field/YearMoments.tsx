@@ -11,7 +11,9 @@ import {
 } from "../../telling/told-moments.ts";
 import { Cautions } from "../rows/Cautions.tsx";
 import { useSheet } from "../sheet.ts";
+import { Missing } from "./Missing.tsx";
 import { FieldFoot, useNoting } from "./noting-here.tsx";
+import type { FieldPageProps } from "./pages.ts";
 import { useSeasonAnswer } from "./use-season-answer.ts";
 import "./year.css";
 
@@ -135,12 +137,13 @@ function Told(props: { readonly told: ToldMoments }) {
   );
 }
 
-export function YearMoments() {
+export function YearMoments(props: FieldPageProps) {
   const { answer, working, failure } = useSeasonAnswer((answers) => answers.moments());
   return (
     <>
       <div class="field-body" classList={{ working: working() }} aria-busy={working()}>
-        <Show when={answer()} fallback={<p class="year-part">{failure() || "Working it out ..."}</p>}>
+        <Missing {...props} />
+        <Show when={answer()} fallback={<p class="year-part">{failure() || "Working it out …"}</p>}>
           {(told) => <Told told={told()} />}
         </Show>
       </div>

@@ -4,8 +4,10 @@ import { createContext, createSignal, For, type JSX, onCleanup, Show, useContext
 import { askOfNote } from "../../document/note-question.ts";
 import type { Note } from "../../document/worksheet.ts";
 import { valueIn } from "../../graph/readers.ts";
+import type { WeekSpan } from "../../kinds/season/week.ts";
 import type { FromToday } from "../../telling/from-today.ts";
 import { showQuantity } from "../../units/show.ts";
+import { useWeekSpan } from "../page/plan-voice.ts";
 import { useSheet } from "../sheet.ts";
 import type { Lasting } from "./lasting.ts";
 
@@ -96,6 +98,12 @@ function createNoting() {
   const [before, setBefore] = createSignal<FromToday | null>(null);
   const lasting = useLasting();
   const lasts = () => lasting()?.settled() ?? null;
+  const span = useWeekSpan();
+  const [week, setWeek] = createSignal<WeekSpan | null>(null);
+  const remember = (): void => {
+    setBefore(lasts());
+    setWeek(span());
+  };
   const say = async (stored: Promise<boolean>, noted: Noted, done: Foot["state"]): Promise<void> => {
     setAsked(null);
     setFoot({ state: "noting", noted });
@@ -104,7 +112,7 @@ function createNoting() {
     if (foot()?.noted === noted) setFoot({ state, noted });
   };
   const write = (what: ToNote, instead?: string): void => {
-    if (instead === undefined) setBefore(lasts());
+    if (instead === undefined) remember();
     const { id, stored } = sheet.edit.note(what.said, instead);
     void say(stored, { ...what, id }, "noted");
   };
@@ -116,6 +124,8 @@ function createNoting() {
     lasts,
     /** How long it lasted before the last note. */
     before,
+    /** The plan from the same day on as it was before the last note. */
+    weekBefore: (first: string): WeekSpan | null => (week()?.first === first ? week() : null),
     /** Notes it, in the place of another where one is named; what can hardly be right is asked about first. */
     note: (what: ToNote, instead?: string): void => {
       const doubt = what.sure ? null : question(what, (chosen) => write(chosen, instead));
@@ -130,7 +140,7 @@ function createNoting() {
     undo: (): void => {
       const noted = foot()?.noted;
       if (!noted) return;
-      setBefore(lasts());
+      remember();
       const { stored } = sheet.edit.note({ what: "undid", where: noted.said.where, undoes: noted.id });
       void say(stored, { ...noted }, "undone");
     },
@@ -170,7 +180,7 @@ function Question(props: { readonly asked: Asked; readonly onLeave: () => void }
   );
 }
 
-function SaidNoted() {
+function SaidNoted(props: { readonly unsaid?: string | undefined }) {
   const { foot, note, undo } = useNoting();
   const sheet = useSheet();
   // What is held in a hand is a phone; what is broader may be anything.
@@ -180,7 +190,7 @@ function SaidNoted() {
   return (
     <>
       <p role="status">
-        <Show when={foot()} fallback={"What you note stays here, and in the file."}>
+        <Show when={foot()} fallback={props.unsaid ?? "What you note stays here, and in the file."}>
           {(said) => (
             <>
               {words(said().state)}: <b>{said().noted.words}</b>
@@ -209,14 +219,15 @@ function SaidNoted() {
   );
 }
 
-/** The foot of every page of the season. */
-export function FieldFoot() {
+/** The foot of every page of the season; what it says before anything is noted, and what else can be pressed in it. */
+export function FieldFoot(props: { readonly unsaid?: string; readonly children?: JSX.Element }) {
   const { asked, leave } = useNoting();
   return (
     <div class="field-foot">
-      <Show when={asked()} fallback={<SaidNoted />}>
+      <Show when={asked()} fallback={<SaidNoted unsaid={props.unsaid} />}>
         {(held) => <Question asked={held()} onLeave={leave} />}
       </Show>
+      {props.children}
     </div>
   );
 }

@@ -11,5 +11,6 @@ export const fieldPageIn = (hash: string): FieldPageName | null =>
 /** What every page is given: a way to another, and whether there is such a page. */
 export type FieldPageProps = {
   readonly go: (page: FieldPageName) => void;
-  readonly has?: (page: FieldPageName) => boolean;
+  /** Back to the sheet. */
+  readonly leave: () => void;
 };

@@ -1,0 +1,229 @@
+// The season's other pages, by keys and spoken names: how long it lasts and what one expects, what to water, the notes, the year;
+// what a note changes is told where it changed, and where nothing can be told a page says what is missing and leads there.
+import { readFileSync } from "node:fs";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { axe } from "./axe.ts";
+import { launch, open, PHONE, row, savedFile, tool } from "./browser.ts";
+import { AT_THE_BED, fileOf, foot, LARKSPUR, opened, plain, turnTo } from "./noted-sheet.ts";
+import { lend } from "./pages.ts";
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launch();
+});
+afterAll(async () => {
+  await browser.close();
+});
+
+/** Watered lately, so that no bed is short this morning. */
+const LATELY = LARKSPUR.map((note) => (note.where === "long_bed" ? { ...note, day: "2020-07-18" } : note));
+const LOW_TUB = LARKSPUR.map((note) => (note.where === "tub" ? { ...note, value: 1.5 } : note));
+
+async function inSeason(name: string, notes = LOW_TUB) {
+  const { context, page } = await lend(browser, AT_THE_BED);
+  await opened(page, fileOf("hillside-totes.json"), notes);
+  await turnTo(page, name);
+  return { context, page };
+}
+
+const body = async (page: Page): Promise<string> => plain(await page.locator(".field-body").innerText());
+const press = (page: Page, name: RegExp | string) =>
+  page.getByRole("dialog").last().getByRole("button", { name }).first().press("Enter");
+const lasts = (page: Page) => page.locator(".lasts-lead:not(.working)").filter({ hasText: /^Lasts to/ });
+
+describe("how long it lasts", () => {
+  test("what one expects is typed, changes it, is there after the page was thrown away, and is taken back", async () => {
+    const { context, page } = await inSeason("lasts", LATELY);
+    await lasts(page).waitFor();
+    const before = await lasts(page).innerText();
+    // From made-up weather no odds, not even as a hint.
+    expect(await body(page)).not.toMatch(/\d\s?%|years/);
+    await press(page, /^Tue.*nothing expected/);
+    for (const hint of await page.locator(".expect-field input").all())
+      expect(await hint.getAttribute("placeholder")).not.toMatch(/%|years/);
+    expect(await axe(page)).toEqual([]);
+    await page.getByRole("textbox", { name: "Rain" }).fill("2 in");
+    await page.keyboard.press("Tab");
+    await page.getByRole("button", { name: /^Tue.*2\sin expected/ }).waitFor();
+    await expect.poll(() => lasts(page).innerText()).not.toBe(before);
+    const expecting = await lasts(page).innerText();
+    await page.getByText("What was assumed").press("Enter");
+    await page.getByText(/Your own forecast stands for Jul 21: 2\sin in usual weather/).waitFor();
+    await page.reload();
+    await page.getByRole("button", { name: /^Tue.*2\sin expected/ }).waitFor();
+    await expect.poll(() => lasts(page).innerText()).toBe(expecting);
+    await press(page, /^Tue.*2\sin expected/);
+    await press(page, "Expect nothing of this day");
+    await expect.poll(() => lasts(page).innerText()).toBe(before);
+    await context.close();
+  });
+
+  test("those who cannot look have the same as a table, and a day is read by keys", async () => {
+    const { context, page } = await inSeason("lasts", LATELY);
+    await lasts(page).waitFor();
+    await page.getByText("The same as a table").press("Enter");
+    const table = page.getByRole("table");
+    await table.waitFor();
+    expect(await table.getByRole("rowheader").allInnerTexts()).toEqual(["no rain", "usual weather"]);
+    const day = page.getByRole("slider", { name: "Day that is read" });
+    const said = await day.getAttribute("aria-valuetext");
+    await day.press("ArrowLeft");
+    await expect.poll(() => day.getAttribute("aria-valuetext")).not.toBe(said);
+    expect(await axe(page)).toEqual([]);
+    await context.close();
+  });
+});
+
+const emptyTotes = async (page: Page): Promise<void> => {
+  await page.getByRole("slider", { name: "Depth in Two totes" }).focus();
+  for (let pages = 0; pages < 7; pages++) await page.keyboard.press("PageDown");
+  await page.keyboard.press("Enter");
+  await foot(page, /Noted on this phone: Two totes/);
+};
+
+test("a dip changes how long it lasts, and what it was stands beside it", async () => {
+  const { context, page } = await inSeason("bed", LATELY);
+  const lead = page.locator(".field-lasts:not(.working) .lead");
+  await lead.filter({ hasText: /^Lasts to/ }).waitFor();
+  await emptyTotes(page);
+  await lead.filter({ hasText: / was / }).waitFor();
+  await context.close();
+});
+
+test("a dip changes what today asks for, and each line says what it was", async () => {
+  const { context, page } = await inSeason("bed");
+  await page
+    .locator(".field-bed", { hasText: "Long bed" })
+    .getByText(/today \d+ of/)
+    .waitFor();
+  await emptyTotes(page);
+  await page
+    .locator(".field-bed", { hasText: "Long bed" })
+    .getByText(/, was \d+ of/)
+    .waitFor();
+  await turnTo(page, "today");
+  await page.locator(".today-lead:not(.working)").waitFor();
+  await page
+    .getByRole("dialog", { name: "Today" })
+    .getByText(/ was \d+ of/)
+    .first()
+    .waitFor();
+  expect(await axe(page)).toEqual([]);
+  await context.close();
+});
+
+test("what to water: told apart or not, a bed can be held back today, is watered no more in today's lines, and a worth is changed by keys", async () => {
+  const { context, page } = await inSeason("pour");
+  await page.locator(".pour-choices").getByText("Water all").waitFor();
+  expect(await axe(page)).toEqual([]);
+  await press(page, "Hold back today");
+  const today = page.getByRole("dialog", { name: "Today" });
+  await today.waitFor();
+  await foot(page, /Noted on this phone: Long bed, held back today/);
+  await expect
+    .poll(async () => plain(await today.locator("section").first().innerText()))
+    .not.toMatch(/Long bed\s+\d/);
+  await turnTo(page, "pour");
+  const held = page.getByRole("button", { name: "✓ Held back today" });
+  await held.waitFor();
+  // One foot, whatever was noted.
+  expect(await page.locator(".field-foot").count()).toBe(1);
+  await held.press("Enter");
+  await foot(page, /Noted on this phone: Long bed, watered as it asks/);
+  const worth = page.getByRole("radiogroup", { name: "What Small tunnel is to you" });
+  const now = worth.getByRole("radio", { checked: true });
+  const before = await now.evaluate((radio) => radio.parentElement?.textContent);
+  await now.focus();
+  await page.keyboard.press("ArrowRight");
+  await expect.poll(() => now.evaluate((radio) => radio.parentElement?.textContent)).not.toBe(before);
+  await context.close();
+});
+
+test("notes are looked through by part, saved as a table, and taken back; one of a part that is gone says so", async () => {
+  const { context, page } = await inSeason("notes", [
+    ...LOW_TUB,
+    { day: "2020-07-18", what: "dipped", where: "old_barrel", value: 5, unit: "in" },
+  ]);
+  const rows = page.locator(".note-row");
+  await expect.poll(() => rows.count()).toBe(5);
+  await rows
+    .filter({ hasText: "old_barrel" })
+    .getByText(/No such part is on the sheet/)
+    .waitFor();
+  expect(await axe(page)).toEqual([]);
+  const saved = page.waitForEvent("download");
+  await press(page, "Save as a table");
+  const table = readFileSync(await savedFile(await saved), "utf8")
+    .trim()
+    .split(/\r?\n/);
+  expect(table[0]).toBe("day,time,part,what,amount,unit,time taken,unit of time taken,by,words");
+  expect(table).toHaveLength(6);
+  expect(table).toContain("2020-07-20,06:45,Two totes,dipped,20,in,,,,");
+  await page.getByRole("combobox", { name: "Notes of" }).selectOption({ label: "Two totes" });
+  await expect.poll(() => rows.count()).toBe(1);
+  await press(page, /^Take back: Two totes, dipped 20\sin/);
+  await foot(page, /Noted on this phone: Two totes, dipped 20\sin: taken back/);
+  await page.getByRole("combobox", { name: "Notes of" }).selectOption({ label: "All parts" });
+  await expect.poll(() => rows.count()).toBe(4);
+  await context.close();
+});
+
+test("the year: a frost job is noted as done by keys and taken back, and a hose's first filling is read", async () => {
+  const { context, page } = await inSeason("year");
+  const job = page.locator(".year-jobs button").first();
+  await job.waitFor();
+  await job.press("Enter");
+  await foot(page, /Noted on this phone: .*ready for frost/);
+  await expect.poll(() => job.getAttribute("aria-pressed")).toBe("true");
+  await job.press("Enter");
+  await foot(page, /Noted on this phone: .*not ready yet/);
+  await expect.poll(() => job.getAttribute("aria-pressed")).toBe("false");
+  await page.locator(".year-part summary").first().press("Enter");
+  await page.locator(".year-part ol li").first().waitFor();
+  expect(await axe(page)).toEqual([]);
+  await context.close();
+});
+
+test("on an empty sheet each page says what is missing and leads there", async () => {
+  const { context, page } = await open(browser, { viewport: PHONE });
+  await tool(page, "Worksheets");
+  await page.getByRole("button", { name: /An empty one/ }).click();
+  await row(page, "totes.capacity").waitFor({ state: "detached" });
+  for (const name of ["bed", "today", "lasts", "pour", "notes", "year"]) {
+    await turnTo(page, name);
+    await page.getByText("Nothing stands on the sheet yet").waitFor();
+    await page.getByRole("button", { name: "Say what there is" }).waitFor();
+    expect(await axe(page)).toEqual([]);
+  }
+  await press(page, "Say what there is");
+  await page.getByRole("heading", { name: "What is there?" }).waitFor();
+  await context.close();
+});
+
+test("with eight beds it is said how many are below, and at 320 nothing is wider than the screen", async () => {
+  const file = fileOf("hillside-totes.json");
+  const bed = file.cards.find(({ id }) => id === "long_bed");
+  const more = Array.from({ length: 6 }, (_, at) => ({
+    ...bed,
+    id: `bed_${at}`,
+    kind: "bed",
+    title: `Bed ${at}`,
+  }));
+  const { context, page } = await lend(browser, AT_THE_BED);
+  await opened(page, { ...file, cards: [...file.cards, ...more] }, LOW_TUB);
+  await turnTo(page, "bed");
+  const below = page.getByRole("button", { name: /more beds?/ });
+  await below.waitFor();
+  const first = Number.parseInt(await below.innerText(), 10);
+  await below.press("Enter");
+  await expect.poll(async () => Number.parseInt(await below.innerText(), 10)).toBeLessThan(first);
+  await page.setViewportSize({ width: 320, height: 640 });
+  for (const name of ["bed", "today", "lasts", "pour", "notes", "year"]) {
+    await turnTo(page, name);
+    await page.locator(".field-body").waitFor();
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
+    expect(await page.locator(".field-head").evaluate((head) => head.clientHeight)).toBeLessThanOrEqual(56);
+  }
+  await context.close();
+});

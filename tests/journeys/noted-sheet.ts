@@ -1,0 +1,51 @@
+// A worksheet with notes in it, opened on a morning of July, and the gestures of the season's pages.
+
+import { readFileSync } from "node:fs";
+import type { Page } from "playwright-core";
+import { expect, inject } from "vitest";
+import type { Note } from "../../src/document/worksheet.ts";
+import { PHONE, tool } from "./browser.ts";
+
+export const TEMPLATES = new URL("../../templates/", import.meta.url);
+const DAY = "2020-07-20";
+const MORNING = `${DAY}T08:00:00`;
+
+export const AT_THE_BED = { viewport: PHONE, colorScheme: "light", glass: 1, clock: MORNING } as const;
+
+type Card = { readonly id: string; readonly kind: string };
+type File = { readonly title: string; readonly cards: readonly Card[] };
+
+export const fileOf = (name: string): File => JSON.parse(readFileSync(new URL(name, TEMPLATES), "utf8"));
+
+const note = (place: number, content: Omit<Note, "id">): Note => ({
+  id: String(place).padStart(32, "0"),
+  ...content,
+});
+
+/** Opens a worksheet with notes in it. */
+export async function opened(page: Page, file: File, notes: readonly Omit<Note, "id">[]): Promise<void> {
+  await page.goto(inject("url"));
+  await tool(page, "Worksheets");
+  const text = JSON.stringify({ ...file, notes: notes.map((one, place) => note(place + 1, one)) });
+  await page
+    .locator('input[type="file"][accept*="json"]')
+    .setInputFiles({ name: "noted.json", mimeType: "application/json", buffer: Buffer.from(text) });
+  await expect.poll(() => page.getByLabel("Name of this worksheet").inputValue()).toContain(file.title);
+}
+
+export async function turnTo(page: Page, name: string): Promise<void> {
+  await page.evaluate((hash) => {
+    location.hash = hash;
+  }, name);
+}
+
+export const foot = (page: Page, said: RegExp) =>
+  page.getByRole("status").filter({ hasText: said }).waitFor();
+export const plain = (text: string): string => text.replaceAll("\u00a0", " ");
+
+export const LARKSPUR: readonly Omit<Note, "id">[] = [
+  { day: "2020-07-10", what: "soaked", where: "long_bed" },
+  { day: "2020-07-19", what: "soaked", where: "tunnel_bed" },
+  { day: DAY, minute: 405, what: "dipped", where: "totes", value: 20, unit: "in" },
+  { day: DAY, minute: 405, what: "dipped", where: "tub", value: 24, unit: "in" },
+];

@@ -17,6 +17,7 @@ import { isWorksheetLink } from "../storage/link-mark.ts";
 import { makeRecordShelf } from "../storage/record-shelf.ts";
 import { chanceId, makeShelf } from "../storage/shelf.ts";
 import { makeTypedTexts } from "../storage/typed-texts.ts";
+import { firstPaint } from "../ui/after-paint.ts";
 import { fetchInSeason } from "../ui/field/fetch-in-season.ts";
 import { fieldPageIn } from "../ui/field/pages.ts";
 import { markBorrowed } from "./borrowed.ts";
@@ -243,6 +244,7 @@ async function begin(): Promise<void> {
   if (!(await fromAddress()) && !(await fromOwnPage())) await openUsual();
   await recordShelf.takeUp(Date.now());
   void recordShelf.prune(new Set(), Date.now());
+  await firstPaint;
   void keepForOffline();
 }
 

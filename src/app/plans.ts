@@ -9,7 +9,7 @@ import { differing } from "../graph/differing.ts";
 import { nodeOf } from "../graph/nodes.ts";
 import { numberIn, shownIn } from "../graph/readers.ts";
 import { rolesOf } from "../graph/roles.ts";
-import { shownOf } from "../graph/shown.ts";
+import { NOT_YET, shownOf } from "../graph/shown.ts";
 import type { Result } from "../graph/types.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import { isPriced } from "../kinds/kind.ts";
@@ -132,7 +132,7 @@ function rowOf(
   });
   const shown = values.map((value, at) => {
     if (value !== null && node) return shownOf(worksheet, node, value, options);
-    return results[at]?.result === undefined || results[at]?.old ? "…" : "none";
+    return results[at]?.result === undefined || results[at]?.old ? NOT_YET : "none";
   });
   const most = Math.max(0, ...values.map((value) => value ?? 0));
   const best = bestOf(values, shown, better);

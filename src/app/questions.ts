@@ -1,7 +1,8 @@
 // Everything that is asked of the whole worksheet again and again while it stands open, each by an asker of its own.
 
+import { type Accessor, createSignal } from "solid-js";
+import type { DrierYears } from "../ui/dialogs/rain-import.ts";
 import type { AskingPool } from "../worker/asking-pool.ts";
-import { createDrier } from "./drier.ts";
 import { createGivesOut } from "./gives-out.ts";
 import { createSince } from "./held.ts";
 import { createInHand } from "./in-hand.ts";
@@ -9,11 +10,31 @@ import { later } from "./later.ts";
 import type { InHandTools } from "./turned.ts";
 import { createUnsure } from "./unsure.ts";
 
+const NO_YEARS: DrierYears = [];
+
+/** Drier versions of the record, fetched when the weather's card first asks for them. */
+function createDrierLater(tools: InHandTools, pool: AskingPool): Accessor<DrierYears> {
+  const [years, setYears] = createSignal<Accessor<DrierYears> | null>(null);
+  const fetched = later(async () => {
+    const { createDrier } = await import("./drier.ts");
+    return () => createDrier(tools.session.engine, pool.asker(), tools.options);
+  });
+  return () => {
+    const known = years();
+    if (!known)
+      fetched().then(
+        (made) => setYears(() => made),
+        () => undefined,
+      );
+    return known ? known() : NO_YEARS;
+  };
+}
+
 export function createQuestions(tools: InHandTools, pool: AskingPool) {
   const { engine } = tools.session;
   const { hand, inside } = createInHand(tools, pool.asker());
   return {
-    drier: createDrier(engine, pool.asker(), tools.options),
+    drier: createDrierLater(tools, pool),
     ...createGivesOut(engine, pool.asker()),
     hand,
     doubting: createUnsure(tools, inside, pool.asker()),

@@ -1,7 +1,8 @@
-// The words of the cards, fetched as soon as the page stands: numbers need not wait for them.
+// The words of the cards, fetched as soon as the answers have been painted: numbers need not wait for them.
 
 import { createSignal } from "solid-js";
 import type { Words } from "../graph/words.ts";
+import { firstPaint } from "../ui/after-paint.ts";
 
 const AGAIN_AFTER = 5000;
 
@@ -17,6 +18,6 @@ export function fetchWords(onFailure: () => void) {
       },
     );
   };
-  fetch();
+  void firstPaint.then(fetch);
   return words;
 }

@@ -156,6 +156,9 @@ export function shownEntry(
   return low === undefined || high === undefined ? text(value) : `${text(low)} to ${text(high)}`;
 }
 
+/** What stands where an answer is still to come and none was there before. */
+export const NOT_YET = "…";
+
 /** A result as a reader sees it: its value, the last one while it is pending, or the reason why there is none. */
 export function shownResult(
   worksheet: Worksheet,
@@ -165,7 +168,7 @@ export function shownResult(
 ): string {
   if (result.state === "ready") return shownOf(worksheet, node, result.value, options);
   if (result.state === "pending")
-    return result.last === null ? "…" : shownOf(worksheet, node, result.last, options);
+    return result.last === null ? NOT_YET : shownOf(worksheet, node, result.last, options);
   return result.state === "none" ? result.reason : result.problem.text;
 }
 

@@ -2,10 +2,15 @@
 
 import { flatten, type Spot2 } from "./flatten.ts";
 import type { Box } from "./place.ts";
+import { remembering } from "./remember.ts";
 
 const CELL = 4;
 /** Around a stroke [px]. */
 const STROKE = 2;
+/** A place of a hundred parts has about so many strokes. */
+const STROKES = 600;
+
+const pointsOf = remembering(STROKES, flatten);
 
 export type Room = {
   /** Marks a box, and so much around it [px]. */
@@ -72,7 +77,7 @@ export function newRoom(width: number, height: number): Room {
     },
     takeLine,
     takePath: (d, around) => {
-      for (const line of flatten(d))
+      for (const line of pointsOf(d))
         for (const [index, to] of line.entries()) takeLine(line[index - 1] ?? to, to, around);
     },
     isFree: (x, y, across, high) => {

@@ -32,9 +32,9 @@ function widthOf(letter: string): number {
 /** Of the letters that most texts are made of, by their codes: a drawing asks for thousands. */
 const USUAL = Float64Array.from({ length: 256 }, (_, code) => widthOf(String.fromCharCode(code)));
 
-/** Width of a text in shares of the size. */
-function sharesOf(text: string): number {
-  let shares = 0;
+/** Width of a text in shares of the size, after so many of them. */
+function sharesOf(text: string, before = 0): number {
+  let shares = before;
   for (const letter of text) shares += USUAL[letter.codePointAt(0) ?? 0] ?? widthOf(letter);
   return shares;
 }
@@ -65,14 +65,24 @@ function wordsOf(text: string, room: number, size: number, bold: boolean): reado
     .flatMap((word) => (textWidth(word, size, bold) > room ? word.split("\u00a0") : [word]));
 }
 
+/** How many of the words, one at least, fit in a line. */
+function fitting(words: readonly string[], room: number, size: number, bold: boolean): number {
+  let shares = sharesOf(words[0] ?? "");
+  let take = 1;
+  for (; take < words.length; take++) {
+    shares = sharesOf(` ${words[take]}`, shares);
+    if (shares * size * (bold ? BOLD : 1) > room) break;
+  }
+  return take;
+}
+
 /** Breaks at plain spaces; what does not fit in `most` lines is cut. */
 function wrapped(text: string, room: number, size: number, bold: boolean, most: number): readonly string[] {
   const lines: string[] = [];
   let left = wordsOf(text, room, size, bold);
   while (left.length > 0 && lines.length < most) {
-    let take = 1;
     const last = lines.length === most - 1;
-    while (take < left.length && textWidth(left.slice(0, take + 1).join(" "), size, bold) <= room) take++;
+    const take = fitting(left, room, size, bold);
     lines.push(fitted((last ? left : left.slice(0, take)).join(" "), room, size, bold));
     left = last ? [] : left.slice(take);
   }

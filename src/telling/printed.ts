@@ -23,6 +23,11 @@ type MadeBy = { readonly datum: string; readonly madeBy: string; readonly madeOn
 export const printedFoot = ({ datum, madeBy, madeOn }: MadeBy): string =>
   `Figures are estimates for planning: local codes and licensed people decide on wiring, stands, drinking water and backflow. Height nought is ${datum || "wherever you choose"}. Made by ${madeBy || "nobody named"}${madeOn === "" ? "" : ` on ${madeOn}`}.`;
 
+/** In place of a number that is still to come while it is printed, and over all of them. */
+export const NOT_WORKED_OUT = "not worked out yet";
+export const PRINTED_EARLY =
+  "Printed before the season was worked out: what hangs on it is from before the last change, or not there. Print it again.";
+
 export const CAUTIONS_FOLLOW = "Read the cautions on the next page first.";
 
 /** What is said of the drawing on paper, where no day is chosen. */

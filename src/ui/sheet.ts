@@ -123,7 +123,7 @@ export type Sheet = {
   readonly typed: (field: string) => string | null;
   readonly edit: Edits;
   readonly keep: Keeping;
-  /** The same sheet for drawings and charts: it wakes them once an edit's own numbers have been painted. */
+  /** The same for drawings: it wakes them once an edit's own numbers have been painted; its own `late` yet a task later. */
   readonly late: () => Sheet;
 };
 

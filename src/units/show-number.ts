@@ -29,10 +29,26 @@ function formatter(locale: string, decimals: number, least: number): Intl.Number
   return made;
 }
 
+/** English as it is written nearly everywhere: a point, and commas from four digits on. */
+const ENGLISH = /^en(-(US|GB|CA|AU|NZ|IE))?$/;
+const SHORTEST_PLAIN = 1e-6;
+const THOUSANDS = /\B(?=(\d{3})+$)/g;
+
+/** The same by hand: the machine's own writer of numbers takes longer to wake than all else that a page first shows. */
+function inEnglish(rounded: number, decimals: number, least: number): string {
+  // In the fewest digits that mean this number; of very small ones that would be a power of ten.
+  const digits = Math.abs(rounded) < SHORTEST_PLAIN ? rounded.toFixed(decimals) : String(rounded);
+  const [whole = "0", part = ""] = digits.split(".");
+  const kept = part.replace(/0+$/, "").padEnd(least, "0");
+  const grouped = whole.replace(THOUSANDS, ",");
+  return kept === "" ? grouped : `${grouped}.${kept}`;
+}
+
 /** A number with so many decimals at the most, `least` at the least, and never "-0". */
 export function fixedNumber(value: number, decimals: number, locale: string, least = 0): string {
   // Adding 0 turns -0 into 0, which a rounded small negative number would otherwise show.
   const rounded = Number(value.toFixed(decimals)) + 0;
+  if (ENGLISH.test(locale) && Math.abs(rounded) < LARGEST_PLAIN) return inEnglish(rounded, decimals, least);
   return formatter(locale, decimals, least).format(rounded);
 }
 

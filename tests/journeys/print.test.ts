@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { DESK, launch, open, PHONE, settled, shownValueOf, tool, type, unfold } from "./browser.ts";
+import { DESK, launch, open, openAt, PHONE, settled, shownValueOf, tool, type, unfold } from "./browser.ts";
 import { STARTERS, TEMPLATES } from "./starters.ts";
 
 let browser: Browser;
@@ -38,6 +38,22 @@ describe("on paper", () => {
     // What only paper shows is fetched when the page has stood for a while.
     await expect.poll(async () => pagesOf(await page.pdf({ format: "A4", preferCSSPageSize: true }))).toBe(2);
     expect(pagesOf(await page.pdf({ format: "A4", printBackground: true }))).toBe(2);
+    await context.close();
+  });
+
+  test("printed before the season is in, it says so over all, and of each number instead of dots", async () => {
+    const { page, context } = await openAt(browser, "", {
+      before: () => {
+        // Workers that never answer.
+        Worker.prototype.postMessage = () => undefined;
+      },
+    });
+    await page.locator(".answers h1").first().waitFor();
+    await onPaper(page);
+    const text = plain(await page.locator(".printed").innerText());
+    expect(text).toContain("Printed before the season was worked out");
+    expect(text).toContain("not worked out yet");
+    expect(text).not.toContain("…");
     await context.close();
   });
 

@@ -53,6 +53,13 @@ const totes = (name: string, value: number, unit: string): Worksheet =>
   setGiven(template("hillside-totes"), "totes", name, { value, unit });
 
 describe("the drawing in words", () => {
+  test("another use is said with what it takes, by its own room's words: every day, not every 1 day", () => {
+    const hens = said(template("hens-and-sweet-potatoes")).get("hens")?.replaceAll("\u00a0", " ");
+    expect(hens).toMatch(/^Eight hens from .+; 1 gal every day\.$/);
+    const seldom = setGiven(template("hens-and-sweet-potatoes"), "hens", "every", { value: 3, unit: "day" });
+    expect(said(seldom).get("hens")?.replaceAll("\u00a0", " ")).toContain("every 3 days");
+  });
+
   test("the demo is said part by part, with heights, water, links and the number that matters", () => {
     const words = said(template("hillside-totes"));
     expect(words.get("totes")).toMatch(

@@ -3,6 +3,7 @@
 import { type Component, createSignal, lazy, Match, onCleanup, onMount, Show, Switch } from "solid-js";
 import { Dynamic } from "solid-js/web";
 import { isBare } from "../../kinds/kind.ts";
+import { answersStand, firstPaint } from "../after-paint.ts";
 import { SheetContext, useSheet } from "../sheet.ts";
 import { Answers } from "./Answers.tsx";
 import { Foot } from "./Foot.tsx";
@@ -14,19 +15,22 @@ import { createParts, type Parts } from "./parts.ts";
 import { type Listing, Strip } from "./Strip.tsx";
 import { createSeasonInAddress, type InAddress } from "./season-in-address.ts";
 
-// The answers come first; whatever else is seen follows as soon as it is here.
-const Drawing = lazy(async () => ({ default: (await import("../charts/Drawing.tsx")).Drawing }));
-const NextMoney = lazy(async () => ({ default: (await import("../money/NextMoney.tsx")).NextMoney }));
-const PlansBeside = lazy(async () => ({
-  default: (await import("../beside/PlansBeside.tsx")).PlansBeside,
-}));
-const Time = lazy(async () => ({ default: (await import("../charts/Time.tsx")).Time }));
-const Begin = lazy(async () => ({ default: (await import("../begin/Begin.tsx")).Begin }));
-const Hand = lazy(async () => ({ default: (await import("../hand/Hand.tsx")).Hand }));
-const Moved = lazy(async () => ({ default: (await import("../hand/Moved.tsx")).Moved }));
-const NextNumber = lazy(async () => ({ default: (await import("./NextNumber.tsx")).NextNumber }));
-const Third = lazy(async () => ({ default: (await import("./Third.tsx")).Third }));
-const Part = lazy(async () => ({ default: (await import("./Part.tsx")).Part }));
+// The answers come first and are painted by themselves; whatever else is seen follows at once.
+const after = <Props extends object>(fetch: () => Promise<Component<Props>>) =>
+  lazy<Component<Props>>(async () => {
+    await firstPaint;
+    return { default: await fetch() };
+  });
+const Drawing = after(async () => (await import("../charts/Drawing.tsx")).Drawing);
+const NextMoney = after(async () => (await import("../money/NextMoney.tsx")).NextMoney);
+const PlansBeside = after(async () => (await import("../beside/PlansBeside.tsx")).PlansBeside);
+const Time = after(async () => (await import("../charts/Time.tsx")).Time);
+const Begin = after(async () => (await import("../begin/Begin.tsx")).Begin);
+const Hand = after(async () => (await import("../hand/Hand.tsx")).Hand);
+const Moved = after(async () => (await import("../hand/Moved.tsx")).Moved);
+const NextNumber = after(async () => (await import("./NextNumber.tsx")).NextNumber);
+const Third = after(async () => (await import("./Third.tsx")).Third);
+const Part = after(async () => (await import("./Part.tsx")).Part);
 
 /** What answers to keys wherever nothing is being typed: the part before and the part after. */
 function listenToKeys(parts: Parts, goTo: (id: string) => void): void {
@@ -85,7 +89,7 @@ function createLow() {
 function OnPaper() {
   const [Printed, setPrinted] = createSignal<Component | null>(null);
   const [printing, setPrinting] = createSignal(false);
-  void fetchPrintedPage().then((printed) => setPrinted(() => printed));
+  void firstPaint.then(fetchPrintedPage).then((printed) => setPrinted(() => printed));
   const onPaper = () => {
     setPrinting(true);
   };
@@ -105,7 +109,7 @@ function TimeZone() {
   const sheet = useSheet();
   return (
     <div class="zone-time">
-      <SheetContext.Provider value={sheet.late()}>
+      <SheetContext.Provider value={sheet.late().late()}>
         <Switch fallback={<Time />}>
           <Match when={sheet.looking.time() === "beside"}>
             <PlansBeside />
@@ -209,6 +213,7 @@ function Bench(props: { readonly season: InAddress }) {
 /** Before the sheet was ever looked at only the line at the head stands, with the season's page that it opens. */
 export function Page() {
   const season = createSeasonInAddress();
+  onMount(answersStand);
   return (
     <Show when={season.isSheetWanted()} fallback={<Header season={season} />}>
       <Bench season={season} />

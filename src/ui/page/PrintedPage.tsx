@@ -2,7 +2,13 @@
 
 import { createMemo, For, Index, Show } from "solid-js";
 import { textOrDate } from "../../graph/shown.ts";
-import { CAUTIONS_FOLLOW, DANGERS, printedFoot, printedWatering } from "../../telling/printed.ts";
+import {
+  CAUTIONS_FOLLOW,
+  DANGERS,
+  PRINTED_EARLY,
+  printedFoot,
+  printedWatering,
+} from "../../telling/printed.ts";
 import { dangerOf, type SaidOnce, saidOnce } from "../../telling/said-once.ts";
 import { type Sheet, SheetContext, useSheet } from "../sheet.ts";
 import { atRest } from "./at-rest.ts";
@@ -21,6 +27,9 @@ function Head() {
     <header>
       <h1>{sheet.worksheet().title}</h1>
       <Show when={sheet.madeUp()}>{(text) => <p>{text()}</p>}</Show>
+      <Show when={sheet.working()}>
+        <p>{PRINTED_EARLY}</p>
+      </Show>
     </header>
   );
 }

@@ -11,39 +11,36 @@ import {
   onCleanup,
   untrack,
 } from "solid-js";
+import { afterPaint } from "../ui/after-paint.ts";
 import type { Sheet } from "../ui/sheet.ts";
 import { createKeyed } from "./keyed.ts";
 
-/** A page that nobody sees paints nothing: there it follows by the clock [ms]. */
-const UNSEEN = 500;
+/** However fast a number is turned, what follows it is never behind by more than this and a frame [ms]. */
+const BEHIND = 400;
 
-/** Calls back in a task of its own after the next frame; returns what calls it off. */
-function afterPaint(then: () => void): () => void {
-  let timer = setTimeout(then, UNSEEN);
-  const frame = requestAnimationFrame(() => {
-    clearTimeout(timer);
-    timer = setTimeout(then);
-  });
-  return () => {
-    clearTimeout(timer);
-    cancelAnimationFrame(frame);
-  };
-}
-
-/** Counts up after the paint that follows a change of what is watched; changes that come together count once. */
+/**
+ * Counts up after the paint that follows a change of what is watched. It waits for a pause as long as what followed took last,
+ * so that on a slow device it does not stand in the way of the next key.
+ */
 function createFollowing(watch: Accessor<unknown>): Accessor<number> {
   const [count, setCount] = createSignal(0);
   let callOff: (() => void) | null = null;
+  let [since, took] = [0, 0];
   const follow = (): void => {
-    callOff?.();
     callOff = null;
+    const began = performance.now();
     setCount((before) => before + 1);
+    took = performance.now() - began;
   };
   createComputed(
     on(
       watch,
       () => {
-        callOff ??= afterPaint(follow);
+        const now = performance.now();
+        if (!callOff) since = now;
+        else if (now - since > BEHIND) return;
+        callOff?.();
+        callOff = afterPaint(follow, Math.min(took, BEHIND / 2));
       },
       { defer: true },
     ),
@@ -52,9 +49,7 @@ function createFollowing(watch: Accessor<unknown>): Accessor<number> {
   return count;
 }
 
-/** The sheet as drawings and charts read it: they wake after the paint of what woke them; who only asks is told what is so now. */
-export function createLate(sheet: Sheet, watch: Accessor<unknown>): Sheet {
-  const following = createFollowing(watch);
+function lateBy(sheet: Sheet, following: Accessor<unknown>): Sheet {
   const late = <Value>(read: Accessor<Value>): Accessor<Value> => {
     const kept = createMemo(() => {
       following();
@@ -74,4 +69,16 @@ export function createLate(sheet: Sheet, watch: Accessor<unknown>): Sheet {
     troubles: late(sheet.troubles),
     working: late(sheet.working),
   };
+}
+
+/**
+ * The sheet as drawings read it: they wake after the paint of what woke them; who only asks is told what is so now. Late once
+ * more, for what may come in yet another task.
+ *
+ * @param watch what wakes them
+ */
+export function createLate(sheet: Sheet, watch: Accessor<unknown>): Sheet {
+  const following = createFollowing(watch);
+  const last = lateBy(sheet, createFollowing(following));
+  return { ...lateBy(sheet, following), late: () => last };
 }

@@ -1,0 +1,29 @@
+// What may wait until what stands in the document has been painted.
+
+/** A page that nobody sees paints nothing: there it goes by the clock [ms]. */
+const UNSEEN = 500;
+
+/** Calls back in a task of its own so long after the next frame [ms]; returns what calls it off. */
+export function afterPaint(then: () => void, wait = 0): () => void {
+  let timer = setTimeout(then, UNSEEN);
+  const frame = requestAnimationFrame(() => {
+    clearTimeout(timer);
+    timer = setTimeout(then, wait);
+  });
+  return () => {
+    clearTimeout(timer);
+    cancelAnimationFrame(frame);
+  };
+}
+
+let resolve: () => void = () => undefined;
+
+/** Resolves once the first answers have been painted. */
+export const firstPaint: Promise<void> = new Promise((done) => {
+  resolve = done;
+});
+
+/** Said by the page as the answers come to stand in the document. */
+export const answersStand = (): void => {
+  afterPaint(resolve);
+};

@@ -67,7 +67,8 @@ export function withDemoOf(years: number, folder: string): void {
   );
   const text = readFileSync(first, "utf8");
   const changed = text.replace(/(?<=\byears:\{value:)20\b/, String(years));
-  if (changed === text || others.length > 0)
+  // With LONG=1 it keeps all its seasons, and nothing is changed.
+  if (!/\byears:\{value:20\b/.test(text) || others.length > 0)
     throw new Error("The demo is built otherwise than is known here.");
   writeFileSync(first, changed);
 }

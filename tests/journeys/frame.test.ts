@@ -2,8 +2,9 @@ import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { tries } from "../tries.ts";
 import { axe } from "./axe.ts";
-import { DESK, launch, open, PHONE, row, settled, take, tool, unfold } from "./browser.ts";
+import { DESK, launch, open, PHONE, row, settled, take, tool, type, unfold } from "./browser.ts";
 import { STARTERS, TEMPLATES } from "./starters.ts";
 
 const LONG = 600_000;
@@ -164,6 +165,83 @@ describe("the frame", () => {
       expect(await cutOff(page), `${viewport.width}`).toEqual([]);
       await page.getByRole("button", { name: "Done", exact: true }).click();
     }
+    await context.close();
+  });
+
+  test("in a short window, on a phone on its side and at twice the size answers, place, number and axis are in the window; with less motion nothing glides", async () => {
+    const [first, ...others] = [
+      { width: 1280, height: 500 },
+      { width: 844, height: 390 },
+      { width: 640, height: 400 },
+    ] as const;
+    const { page, context } = await open(browser, { viewport: first });
+    await take(page, "totes.capacity");
+    for (const viewport of [first, ...others]) {
+      await page.setViewportSize(viewport);
+      const { width, height } = viewport;
+      for (const zone of ["h1.lead", ".zone-place", ".in-hand-value", ".in-hand-slider"]) {
+        const isIn = async (): Promise<boolean> => {
+          const box = await page.locator(zone).boundingBox();
+          if (!box) return false;
+          return box.x >= 0 && box.y >= 0 && box.x + box.width <= width && box.y + box.height <= height;
+        };
+        await expect.poll(isIn, { message: `${zone} at ${width}` }).toBe(true);
+      }
+      const cut = () =>
+        page.evaluate(() => {
+          const [zone, lead] = [".zone-answers", "h1.lead"].map((one) =>
+            document.querySelector(one)?.getBoundingClientRect(),
+          );
+          return (lead?.bottom ?? 0) - (zone?.bottom ?? 0);
+        });
+      await expect.poll(cut, { message: `the lead at ${width}` }).toBeLessThanOrEqual(0.5);
+    }
+    const gliding = () =>
+      page.evaluate(
+        () =>
+          [...document.querySelectorAll("body *")].filter((one) =>
+            getComputedStyle(one)
+              .transitionDuration.split(",")
+              .some((time) => Number.parseFloat(time) > 0),
+          ).length,
+      );
+    await page.emulateMedia({ reducedMotion: "no-preference" });
+    await expect.poll(gliding).toBeGreaterThan(0);
+    await page.emulateMedia({ reducedMotion: "reduce" });
+    await expect.poll(gliding).toBe(0);
+    await page.emulateMedia({ reducedMotion: null });
+    await context.close();
+  });
+
+  test("axe finds nothing with something wrong, in the menu, in what it opens and on an empty sheet, nor (LONG=1) in a part of every group", async () => {
+    const { page, context } = await open(browser, { viewport: PHONE });
+    const groups = page.locator(".zone-strip button");
+    for (let at = tries(0, 99); at < (await groups.count()); at++) {
+      await groups.nth(at).click();
+      await page.locator("article.card").waitFor();
+      expect([at, await axe(page)]).toEqual([at, []]);
+    }
+    await page.setViewportSize(DESK);
+    await type(page, "long_bed.length", "0 ft");
+    await page.locator("h1.lead", { hasText: "is left out" }).waitFor();
+    expect(await axe(page)).toEqual([]);
+    await page.getByRole("button", { name: "Menu", exact: true }).click();
+    await page.locator(".menu-panel").waitFor();
+    expect(await axe(page)).toEqual([]);
+    await page.keyboard.press("Escape");
+    for (const name of ["Share", "This week"]) {
+      await tool(page, name);
+      await page.locator("dialog[open] button").first().waitFor();
+      expect([name, await axe(page)]).toEqual([name, []]);
+      await page.keyboard.press("Escape");
+      await page.locator("dialog[open]").waitFor({ state: "detached" });
+    }
+    await tool(page, "Worksheets");
+    await page.locator("dialog[open] button").first().waitFor();
+    expect(await axe(page)).toEqual([]);
+    await page.getByRole("button", { name: /An empty one/ }).click();
+    await page.locator("h1.lead", { hasText: "Nothing is here yet" }).waitFor();
+    expect(await axe(page)).toEqual([]);
     await context.close();
   });
 

@@ -185,6 +185,23 @@ describe("the curve", () => {
       .poll(() => page.locator(".hand .caption select").inputValue())
       .toBe("season.worst_season_days_short");
     await expect.poll(async () => (await words(page)).join()).toContain("enough from");
+    // What is said to be enough is, and a gallon less is not.
+    const enough = (await words(page)).find((word) => word.startsWith("enough from")) ?? "";
+    const size = Number.parseFloat(enough.replaceAll(/[^\d.]/g, ""));
+    expect(size).toBeGreaterThan(275);
+    const days = page.locator(".hand .caption b:not(.old)").first();
+    for (const [gallons, said] of [
+      [size, /^0$/],
+      [size - 1, /^[1-9]/],
+    ] as const) {
+      await hand(page).fill(`${gallons} gal`);
+      await hand(page).press("Enter");
+      await settled(page);
+      await expect.poll(() => days.innerText(), { message: `${gallons} gal` }).toMatch(said);
+    }
+    await undo(page).click();
+    await settled(page);
+    await whole(page);
     await expect.poll(() => page.locator(".hand .plot-line").count()).toBe(1);
     await page.locator(".hand .another").selectOption("season.days_of_autonomy");
     await whole(page);

@@ -1,6 +1,6 @@
 // What is read along a height with a finger: a tank by a stick, the rain gauge by its marks; the amounts that grow out of it.
 
-import { type Vessel, volumeAt } from "../physics/vessel.ts";
+import { type Vessel, levelAt as vesselLevelAt, volumeAt } from "../physics/vessel.ts";
 import { roundedDown } from "../units/scale.ts";
 import { fromSi, toSi } from "../units/unit.ts";
 
@@ -64,6 +64,10 @@ export const levelMoved = (stick: Stick, from: Level, by: number): Level =>
 
 /** What a tank holds at a level [m3]. */
 export const heldAt = (vessel: Vessel, { depth }: Level): number => volumeAt(vessel, depth);
+
+/** How high a volume stands in a tank, more than it holds up to its rim [m]. */
+export const depthHolding = (vessel: Vessel, volume: number): number =>
+  vesselLevelAt(vessel, Math.min(vessel.volume, Math.max(0, volume)));
 
 /** "1½" of inches read in halves, else the number as it is. */
 export function readAs(value: number, { step }: Pick<Stick, "step">): string {

@@ -167,9 +167,13 @@ test("the year: a frost job is noted as done by keys and taken back, and a hose'
   await job.press("Enter");
   await foot(page, /Noted on this phone: .*not ready yet/);
   await expect.poll(() => job.getAttribute("aria-pressed")).toBe("false");
-  // What is worked out anew comes folded.
-  await page.locator('.field-body[aria-busy="false"]').waitFor();
+  // What is unfolded stays so while all is worked out anew, and what is pressed keeps the focus.
+  expect(await job.evaluate((button) => button === document.activeElement)).toBe(true);
   await page.locator(".year-part summary").first().press("Enter");
+  await page.locator(".year-part ol li").first().waitFor();
+  await job.press("Enter");
+  await expect.poll(() => job.getAttribute("aria-pressed")).toBe("true");
+  await page.locator('.field-body[aria-busy="false"]').waitFor();
   await page.locator(".year-part ol li").first().waitFor();
   expect(await axe(page)).toEqual([]);
   await context.close();

@@ -39,6 +39,18 @@ function useUsual() {
   };
 }
 
+/** What is offered to be noted: the usual, of which no more than today's plan can give where that falls short [m3]. */
+function useOffered() {
+  const span = useWeekSpan();
+  const usual = useUsual();
+  return (card: Card): number | null => {
+    const [most, plan] = [usual(card), span()];
+    const today = plan ? parseIsoDate(plan.first) : null;
+    const line = plan?.lines.find(({ bed, day, why }) => bed === card.id && day === today && why !== null);
+    return most === null || !line ? most : Math.min(most, line.volume);
+  };
+}
+
 /** A watering to be noted, which half and double of it set right. */
 function useWatering() {
   const sheet = useSheet();
@@ -99,6 +111,7 @@ function Bed(props: { readonly card: Card }) {
   const told = useTold();
   const asks = useAsks();
   const usual = useUsual();
+  const offered = useOffered();
   const volumes = useVolumes();
   const gave = useWatering();
   const { note, recall } = useNoting();
@@ -125,7 +138,7 @@ function Bed(props: { readonly card: Card }) {
       <Show
         when={today()}
         fallback={
-          <Show when={usual(props.card)} fallback={<p class="aside">asks for no water</p>}>
+          <Show when={offered(props.card)} fallback={<p class="aside">asks for no water</p>}>
             {(volume) => (
               <button
                 type="button"

@@ -4,6 +4,7 @@ import { createMemo, createSignal, For, Show } from "solid-js";
 import type { Card, Note } from "../../document/worksheet.ts";
 import { isReady, valueIn } from "../../graph/readers.ts";
 import {
+  depthHolding,
   gaugeStick,
   heldAt,
   type Level,
@@ -14,6 +15,7 @@ import {
 } from "../../scene/dip-level.ts";
 import { showQuantity } from "../../units/show.ts";
 import { toSi } from "../../units/unit.ts";
+import { useWeekSpan } from "../page/plan-voice.ts";
 import { useSheet } from "../sheet.ts";
 import { atRest, Column, createMoving } from "./Column.tsx";
 import { type ToNote, useNoting } from "./noting-here.tsx";
@@ -48,13 +50,21 @@ function levelNote(stick: Stick, level: Level, said: (level: Level) => Omit<ToNo
 function Tank(props: { readonly card: Card; readonly vessel: Vessel }) {
   const sheet = useSheet();
   const told = useTold();
+  const span = useWeekSpan();
   const { note, foot } = useNoting();
   const stick = () => tankStick(props.vessel, sheet.worksheet().units === "metric" ? "cm" : "in");
   const level = () => sheet.result(`${props.card.id}.level_today`);
   const isDipped = () => isReady(level());
   const gallons = (at: Level) => showQuantity(heldAt(props.vessel, at), "volume", sheet.showOptions());
   const read = (at: Level) => readAs(at.value, stick());
-  const resting = () => atRest(stick(), isDipped() ? Number(valueIn(level())) : null, HALFWAY);
+  const dip = () => (isDipped() ? Number(valueIn(level())) : null);
+  /** How high its dip has come to stand by now, with what was noted since; the dip itself until that is worked out. */
+  const now = () => {
+    const volume = span()?.now[props.card.id];
+    return dip() === null || volume === undefined ? dip() : depthHolding(props.vessel, volume);
+  };
+  const resting = () => atRest(stick(), now(), HALFWAY);
+  const isCarried = () => resting().value !== atRest(stick(), dip(), HALFWAY).value;
   const dipped = (at: Level): void =>
     note(
       levelNote(stick(), at, (to) => ({
@@ -65,9 +75,9 @@ function Tank(props: { readonly card: Card; readonly vessel: Vessel }) {
   const moving = createMoving(stick, resting, dipped);
   const isKnown = () => isDipped() || moving.moving() !== null;
   const dips = () => told.of(props.card.id, "dipped");
-  /** The last dip before what is drawn: the very last while the level moves, else the last of an earlier day. */
+  /** The last dip before what is drawn: the very last where the level moves or has moved since, else the last of an earlier day. */
   const before = () =>
-    moving.moving() ? dips().at(-1) : dips().findLast(({ day }) => day !== dips().at(-1)?.day);
+    moving.moving() || isCarried() ? dips().at(-1) : dips().findLast(({ day }) => day !== dips().at(-1)?.day);
   const depthOf = ({ value = 0, unit = "" }: Note) => toSi(value, unit);
   const when = () => {
     const old = before();

@@ -1,6 +1,6 @@
 // The year's other moments: the first frost, tanks that fill, a hose's first filling, this year against what was expected.
 
-import { For, type JSX, Show } from "solid-js";
+import { For, Index, type JSX, Show } from "solid-js";
 import type { ToldYear } from "../../telling/this-year.ts";
 import {
   FILLING_ASIDE,
@@ -36,18 +36,19 @@ function Frost(props: { readonly frost: ToldMoments["frost"] }) {
     <Section title="Before the first frost">
       <p>{props.frost.by}</p>
       <ul class="year-jobs">
-        <For each={props.frost.lines}>
+        {/* By their places: what is pressed keeps the focus while all is worked out anew. */}
+        <Index each={props.frost.lines}>
           {(line) => (
             <li>
-              <button type="button" aria-pressed={line.done !== null} onClick={() => pressed(line)}>
+              <button type="button" aria-pressed={line().done !== null} onClick={() => pressed(line())}>
                 <span>
-                  <b>{line.title}</b> {line.text} <small>{line.source}</small>
+                  <b>{line().title}</b> {line().text} <small>{line().source}</small>
                 </span>
-                <i aria-hidden="true">{line.done === null ? "" : "✓"}</i>
+                <i aria-hidden="true">{line().done === null ? "" : "✓"}</i>
               </button>
             </li>
           )}
-        </For>
+        </Index>
       </ul>
       <p class="aside">
         A press notes it as done for this winter. Where ice can hurt a house, its plumber decides.
@@ -130,7 +131,8 @@ function Told(props: { readonly told: ToldMoments }) {
       </Show>
       <Show when={props.told.fillings.length > 0}>
         <Section title="Filling a hose for the first time">
-          <For each={props.told.fillings}>{(filling) => <Filling filling={filling} />}</For>
+          {/* By its place: what is unfolded stays so while all is worked out anew. */}
+          <Index each={props.told.fillings}>{(filling) => <Filling filling={filling()} />}</Index>
         </Section>
       </Show>
     </>

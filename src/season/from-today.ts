@@ -142,11 +142,29 @@ function usualAndDry(
     { year: null, shift: 0 },
     expecting(dryWeather(record, morning.whole.eto, days, "usual"), forecast, days.today, () => false),
   );
-  const runs = ahead
-    .map((one) => run(morning, one, expecting(one.weather, forecast, days.today, isLikely)))
-    .sort((a, b) => (a.short ?? Infinity) - (b.short ?? Infinity) || 0);
-  const usual = runs[Math.floor((runs.length - 1) / 2)] ?? dry;
+  const runs = ahead.map((one) => run(morning, one, expecting(one.weather, forecast, days.today, isLikely)));
+  const usual = middlingOf(runs, days.last + 1) ?? dry;
   return { kind: "usual_and_dry", because: record.madeUp ? "made_up" : "too_short", usual, dry };
+}
+
+/**
+ * The run of a usual year: short from the middle one of all their days on, and of those that are the one whose tanks are empty
+ * nearest to the middle of all such days. Of many that are short on the same day any other would be chance.
+ *
+ * @param never stands for a day that does not come before the season's end
+ */
+export function middlingOf<Run extends Pick<Ahead, "short" | "empty">>(
+  runs: readonly Run[],
+  never: number,
+): Run | null {
+  const dayOf = (one: Run, of: "short" | "empty") => one[of] ?? never;
+  const middle = (of: "short" | "empty") =>
+    runs.map((one) => dayOf(one, of)).sort((a, b) => a - b)[Math.floor((runs.length - 1) / 2)] ?? never;
+  const [short, empty] = [middle("short"), middle("empty")];
+  const far = (one: Run) => Math.abs(dayOf(one, "empty") - empty);
+  return runs
+    .filter((one) => dayOf(one, "short") === short)
+    .reduce<Run | null>((best, one) => (best === null || far(one) < far(best) ? one : best), null);
 }
 
 /** From a morning on through the weather of the days to come, as the season goes. */

@@ -26,7 +26,10 @@ const worstOf = ({ members }: Pick<Odds, "members">): number =>
   Math.max(1, Math.floor((members + 1) / 10 + 1e-9));
 
 const SHORT_NOW = "A bed is short today, whatever the weather.";
+const SHORT_TODAY = "A bed is short today.";
+const SHORT_USUALLY = "A bed is short today, in usual weather and without rain.";
 const TO_END_DRY = "Lasts to the season's end, even without rain.";
+const ALL_SHORT = [SHORT_NOW, SHORT_TODAY, SHORT_USUALLY];
 const isNow = (days: readonly (number | null)[], today: number) => days.every((day) => day === today);
 
 /** A piece of the sentence: words, or a day in the tone of what it is. */
@@ -77,7 +80,7 @@ function oddsPieces(odds: Odds, today: number): readonly LastsPiece[] {
 }
 
 function usualPieces({ usual, dry }: UsualAndDry, today: number): readonly LastsPiece[] {
-  if (isNow([usual.short, dry.short], today)) return [plain(SHORT_NOW)];
+  if (isNow([usual.short, dry.short], today)) return [plain(usual === dry ? SHORT_TODAY : SHORT_USUALLY)];
   if (dry.short === null) return [plain(TO_END_DRY)];
   const without = [until(dry.short), plain(" without rain.")];
   if (usual === dry) return [plain("Lasts to "), ...without];
@@ -117,7 +120,7 @@ const inShort = (day: number | null, more: string, about = ""): LastsInShort => 
 /** "Lasts to", "Aug 3", "In the two worst of 20 to Jul 24; in four to the end." */
 export function lastsInShort(from: FromToday): LastsInShort {
   const whole = { said: lastsSaid(from), day: "", more: "" };
-  if (from.kind === "out_of_season" || whole.said === SHORT_NOW) return whole;
+  if (from.kind === "out_of_season" || ALL_SHORT.includes(whole.said)) return whole;
   if (from.kind === "odds" && from.short.half === from.today) return whole;
   if (from.kind === "odds")
     return inShort(

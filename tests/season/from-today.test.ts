@@ -3,7 +3,7 @@
 import { describe, expect, test } from "vitest";
 import type { DailyRecord } from "../../src/rainfall/record.ts";
 import { type Expected, type Forecast, forecastText, readForecastText } from "../../src/season/forecast.ts";
-import { type AheadGiven, fromToday, inReachOf, run } from "../../src/season/from-today.ts";
+import { type AheadGiven, fromToday, inReachOf, middlingOf, run } from "../../src/season/from-today.ts";
 import { STEPPING } from "../../src/season/gravity.ts";
 import type { SeasonInput } from "../../src/season/input.ts";
 import { momentOf } from "../../src/season/moment.ts";
@@ -308,5 +308,31 @@ describe("one's own forecast", () => {
   ])("that nobody can read says nothing: %j", (text) => {
     for (const one of Object.values(readForecastText(text, TODAY)))
       expect(one).toEqual({ rain: null, chance: null, highest: null });
+  });
+});
+
+describe("the usual of some made-up years", () => {
+  const NEVER = 100;
+
+  test("of those that are short on the middle day it is the one whose tanks are empty nearest to the middle day of all", () => {
+    // Fifteen of nineteen short today: which of them is the usual one must not be chance.
+    const empties = [null, 40, 10, null, 30, 20, 25, null, 15, 35, 12, 22, 32, 18, null];
+    const runs = [
+      ...empties.map((empty) => ({ short: 0, empty })),
+      ...[50, 60, 70, null].map((short) => ({ short, empty: null })),
+    ];
+    // Of all 19, in order: 10 12 15 18 20 22 25 30 32, then 35.
+    expect(middlingOf(runs, NEVER)).toEqual({ short: 0, empty: 35 });
+    expect(middlingOf([...runs].reverse(), NEVER)).toEqual({ short: 0, empty: 35 });
+  });
+
+  test("a year that is never short or empty counts as later than any other; of none there is none", () => {
+    const runs = [
+      { short: 5, empty: 9 },
+      { short: null, empty: null },
+      { short: null, empty: 50 },
+    ];
+    expect(middlingOf(runs, NEVER)).toEqual({ short: null, empty: 50 });
+    expect(middlingOf([], NEVER)).toBeNull();
   });
 });

@@ -2,7 +2,7 @@
 
 import { setGiven } from "../document/edits.ts";
 import { dayOf, NOTED_GIVENS, noted, noteOfGiven, takenBack } from "../document/notes.ts";
-import type { Entry, Note, Worksheet } from "../document/worksheet.ts";
+import type { Entry, Note, ToBeNoted, Worksheet } from "../document/worksheet.ts";
 import { dayHere } from "./clock.ts";
 
 const asHex = (number: number, digits: number): string => number.toString(16).padStart(digits, "0");
@@ -15,10 +15,15 @@ function freshId(at: Date): string {
 }
 
 /** A note of this very minute. */
-export function noteNow(content: Omit<Note, "id" | "day" | "minute">): Note {
+export function noteNow({ day, ...content }: ToBeNoted): Note {
   const at = new Date();
-  const minute = at.getHours() * 60 + at.getMinutes();
-  return { id: freshId(at), day: dayHere(at.getTime()), minute, ...content };
+  const today = dayHere(at.getTime());
+  // Of an earlier day nobody knows the minute.
+  const when =
+    day === undefined || day === today
+      ? { day: today, minute: at.getHours() * 60 + at.getMinutes() }
+      : { day };
+  return { id: freshId(at), ...when, ...content };
 }
 
 /** A day that was typed for today is let go of: what is noted now is of now. */

@@ -97,6 +97,9 @@ export type Note = {
   readonly undoes?: string;
 };
 
+/** What somebody notes now; without a day it is of today. */
+export type ToBeNoted = Omit<Note, "id" | "day" | "minute"> & Partial<Pick<Note, "day">>;
+
 export type Worksheet = {
   readonly version: number;
   /** Tells one worksheet from another wherever its copies go. */

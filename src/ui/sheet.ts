@@ -1,7 +1,7 @@
 // What the components may know and do: the worksheet, its results, and the edits. The app provides it.
 
 import { type Accessor, createContext, useContext } from "solid-js";
-import type { Card, Entry, Note, UnitSystemName, Worksheet } from "../document/worksheet.ts";
+import type { Card, Entry, ToBeNoted, UnitSystemName, Worksheet } from "../document/worksheet.ts";
 import type { ShownCaution } from "../graph/cautions.ts";
 import type { Explanation } from "../graph/explain.ts";
 import type { Movement } from "../graph/moved.ts";
@@ -150,7 +150,7 @@ export type Edits = {
    * the disk, or that it could not be.
    */
   readonly note: (
-    said: Omit<Note, "id" | "day" | "minute">,
+    said: ToBeNoted,
     instead?: string,
   ) => {
     readonly id: string;

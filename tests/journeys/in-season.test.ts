@@ -221,3 +221,19 @@ test("with eight beds it is said how many are below, and at 320 nothing is wider
   }
   await context.close();
 });
+
+test("a soak of an earlier day is noted as of that day, without a minute that nobody knows", async () => {
+  const { context, page } = await inSeason("bed");
+  await press(page, /^More/);
+  await page.getByLabel("On", { exact: true }).fill("2020-07-18");
+  await press(page, "Soaked through");
+  await press(page, "Long bed");
+  await foot(page, /Noted on this phone: Long bed, soaked through, Jul\s18/);
+  await page
+    .locator(".field-bed", { hasText: "Long bed" })
+    .getByText(/last Jul\s18/)
+    .waitFor();
+  await press(page, /^More/);
+  expect(await axe(page)).toEqual([]);
+  await context.close();
+});

@@ -4,7 +4,9 @@ import { createSignal, For, Match, Show, Switch } from "solid-js";
 import { noteKind } from "../../document/note-kinds.ts";
 import type { Card } from "../../document/worksheet.ts";
 import { notedOf } from "../../kinds/kind.ts";
+import { parseIsoDate } from "../../units/calendar.ts";
 import { useSheet } from "../sheet.ts";
+import { dayAndMonth } from "../words.ts";
 import { Amounts } from "./Amounts.tsx";
 import { ACTS, type Act, CHARGES } from "./acts.ts";
 import { type ToNote, useNoting } from "./noting-here.tsx";
@@ -152,6 +154,38 @@ function HowMuch(props: { readonly act: Act; readonly card: Card; readonly onNot
   );
 }
 
+/** The same of an earlier day, and so are those that set it right. */
+function onDay(what: ToNote, day: string, words: string): ToNote {
+  const instead = what.instead?.map((one) => ({ ...one, to: () => onDay(one.to(), day, words) }));
+  return {
+    ...what,
+    said: { ...what.said, day },
+    words: `${what.words}, ${words}`,
+    ...(instead ? { instead } : {}),
+  };
+}
+
+/** The day on which it was: today, unless another is chosen. */
+function OnDay(props: { readonly day: string; readonly onPut: (day: string) => void }) {
+  const sheet = useSheet();
+  return (
+    <label class="field-day">
+      On{" "}
+      <input
+        type="date"
+        value={props.day}
+        max={sheet.today()}
+        onChange={({ currentTarget }) => {
+          const day = currentTarget.value;
+          // Nothing can be noted of a day to come.
+          props.onPut(parseIsoDate(day) === null || day > sheet.today() ? sheet.today() : day);
+          currentTarget.value = props.day;
+        }}
+      />
+    </label>
+  );
+}
+
 type Opened = "charged" | "bucket" | "more";
 
 const BUCKET: Act = { what: "bucket", label: "Bucket", said: "bucket" };
@@ -163,13 +197,21 @@ const TITLES: Readonly<Record<Opened, string>> = {
 
 /** The row under the beds, and the panels that it opens. */
 export function MoreNotes(props: FieldPageProps) {
+  const sheet = useSheet();
   const { note } = useNoting();
   const told = useTold();
   const parts = useParts();
   const [opened, setOpened] = createSignal<Opened | null>(null);
+  const [day, setDay] = createSignal(sheet.today());
+  const open = (which: Opened): void => {
+    setDay(sheet.today());
+    setOpened(which);
+  };
   const noted = (what: ToNote): void => {
     setOpened(null);
-    note(what);
+    const date = parseIsoDate(day());
+    const isToday = date === null || day() === sheet.today();
+    note(isToday ? what : onDay(what, day(), dayAndMonth(date, sheet.worksheet().locale)));
   };
   const last = (...what: readonly string[]): string => {
     const latest = told.last(...what);
@@ -178,24 +220,27 @@ export function MoreNotes(props: FieldPageProps) {
   return (
     <div class="field-more">
       <Show when={parts("charged").length > 0}>
-        <button type="button" onClick={() => setOpened("charged")}>
+        <button type="button" onClick={() => open("charged")}>
           <b>Charged</b>
           <span class="aside">{last("charged", "swapped") || "or swapped"}</span>
         </button>
       </Show>
       <Show when={parts("bucket").length > 0}>
-        <button type="button" onClick={() => setOpened("bucket")}>
+        <button type="button" onClick={() => open("bucket")}>
           <b>Bucket</b>
           <span class="aside">{last("bucket") || "time a flow"}</span>
         </button>
       </Show>
-      <button type="button" onClick={() => setOpened("more")}>
+      <button type="button" onClick={() => open("more")}>
         <b>More</b>
         <span class="aside">broke, cleaned</span>
       </button>
       <Show when={opened()} keyed>
         {(which) => (
           <Panel title={TITLES[which]} onClose={() => setOpened(null)}>
+            <Show when={which !== "bucket"}>
+              <OnDay day={day()} onPut={setDay} />
+            </Show>
             <Show when={which !== "charged"} fallback={<Charged onNote={noted} />}>
               <Steps first={which === "bucket" ? BUCKET : null} onNote={noted} />
               <Show when={which === "more"}>

@@ -2,7 +2,7 @@
 
 import { createContext, createSignal, For, type JSX, onCleanup, Show, useContext } from "solid-js";
 import { askOfNote } from "../../document/note-question.ts";
-import type { Note } from "../../document/worksheet.ts";
+import type { ToBeNoted } from "../../document/worksheet.ts";
 import { valueIn } from "../../graph/readers.ts";
 import type { WeekSpan } from "../../kinds/season/week.ts";
 import type { FromToday } from "../../telling/from-today.ts";
@@ -11,11 +11,9 @@ import { useWeekSpan } from "../page/plan-voice.ts";
 import { useSheet } from "../sheet.ts";
 import type { Lasting } from "./lasting.ts";
 
-type Said = Omit<Note, "id" | "day" | "minute">;
-
 /** What is to be noted, with its words for the foot and what it can be set right to with one touch. */
 export type ToNote = {
-  readonly said: Said;
+  readonly said: ToBeNoted;
   readonly words: string;
   /** The sheet itself offers so much: nobody is asked whether it can be right. */
   readonly sure?: true;
@@ -69,7 +67,7 @@ function useLasting() {
 function useQuestion() {
   const sheet = useSheet();
   return (what: ToNote, note: (what: ToNote) => void): Asked | null => {
-    const said = { ...what.said, day: sheet.today() };
+    const said = { ...what.said, day: what.said.day ?? sheet.today() };
     const asked = askOfNote(
       {
         worksheet: sheet.worksheet(),
@@ -82,8 +80,9 @@ function useQuestion() {
     if (!asked) return null;
     const choices = asked.choices.map(({ label, note: chosen }) => {
       if (!chosen) return { label };
-      const { day: _today, minute: _now, ...rest } = chosen;
-      const other = chosen === said ? what : { said: rest, words: `${what.words}: ${label}` };
+      const { day: _day, minute: _now, ...rest } = chosen;
+      const on = what.said.day === undefined ? {} : { day: what.said.day };
+      const other = chosen === said ? what : { said: { ...rest, ...on }, words: `${what.words}: ${label}` };
       return { label, take: () => note(other) };
     });
     return { question: asked.question, choices };

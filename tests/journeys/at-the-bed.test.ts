@@ -87,7 +87,7 @@ describe("a dip", () => {
       await page.locator("dialog.field[aria-label=Today] .today-lead:not(.working)").waitFor();
       await page.locator(".today-day").first().waitFor();
       // What it was before the last note stands beside it, and is not of the plan.
-      const text = (await page.locator(".field-body").innerText()).replaceAll(/[ \u00a0,]*was [^\n]*/g, "");
+      const text = (await page.locator(".field-body").innerText()).replaceAll(/[\s,]*\bwas [^\n]*/g, "");
       await page.goBack();
       await grip(page, "Depth in Two totes").waitFor();
       return text;

@@ -109,6 +109,10 @@ export const linesMeetingAt = (network: Network, id: string): readonly Edge[] =>
 export const feedsTank = (network: Network, line: string): string | null =>
   network.edges.find((edge) => edge.kind === "feeds" && edge.by === line && runs(edge))?.to ?? null;
 
+/** Whether any roof, line or overflow of the place is to bring water to a tank, whether it runs or not. */
+export const isFilled = (network: Network, tank: string): boolean =>
+  (["catches", "feeds", "spills"] as const).some((kind) => edgesTo(network, kind, tank).length > 0);
+
 /** Where a tank's overflow ends: on the ground, in another tank, or round in a circle to itself. */
 export function overflowEnd(network: Network, tank: string): "ground" | "tank" | "loop" {
   let at = edgesFrom(network, "spills", tank)[0]?.to ?? null;

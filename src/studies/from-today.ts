@@ -28,12 +28,17 @@ export function askedOf({ results }: Whole, records: readonly DailyRecord[]) {
   return { plan, given, record };
 }
 
+const NO_WATERED_BED =
+  "No bed with water is left to speak of: none stands on the sheet, or something is wrong with it.";
+
 /** The same where all of it is there; else why it cannot be asked. */
 function readyOf(whole: Whole, records: readonly DailyRecord[]): Asked | SeasonFailure {
   const { plan, given, record } = askedOf(whole, records);
   if (!plan) return { failed: "There is no season to go on with.", at: null };
   if (!given) return { failed: "No day is given for today.", at: null };
   if (!record) return { failed: "The rain record is not here.", at: null };
+  // Where no bed is left, none goes short: that it lasts would be said of nothing.
+  if (plan.beds.every(({ wateredBy }) => wateredBy.length === 0)) return { failed: NO_WATERED_BED, at: null };
   return { plan, given, record };
 }
 
@@ -65,8 +70,5 @@ export function lastsOf(
   const asked = readyOf(whole, records);
   if ("failed" in asked) return asked;
   const { plan, record, given } = asked;
-  // Where no bed is left, none goes short: that it lasts would be said of nothing.
-  if (plan.beds.every(({ wateredBy }) => wateredBy.length === 0))
-    return { failed: "No bed with water is left to speak of: see what is wrong on the sheet.", at: null };
   return fromToday(plan, record, only === undefined ? given : { ...given, only }, lasts);
 }

@@ -119,8 +119,9 @@ export const lineWhy = (line: DayLine, voice: Voice): string =>
     : `It asks for ${voice.show(line.asked, "volume")}: ${whyOf(line.bed, line.why, voice)}.`;
 
 const NOTHING_ASKS = "Nothing asks for water in the coming week.";
-/** Where parts are so wrong that no bed is left. */
-export const NO_BED_LEFT = "No bed is left to speak of: see what is wrong on the sheet.";
+/** Where there is no bed, or parts are so wrong that none is left. */
+export const NO_BED_LEFT =
+  "No bed is left to speak of: none stands on the sheet, or something is wrong with it.";
 
 /** How many beds are named one by one. */
 const NAMED = 3;

@@ -1,4 +1,4 @@
-// Ten worksheets that must not be plain: for each the state of named quantities and the caution were written down before
+// Eleven worksheets that must not be plain: for each the state of named quantities and the caution were written down before
 // anything worked them out. Every one must also account for its water and fail nowhere else.
 
 import { describe, expect, test } from "vitest";
@@ -124,6 +124,19 @@ const ODD: readonly Odd[] = [
     },
     ready: { "barrel.overflow_ends": "loop", "second.overflow_ends": "loop" },
     cautions: ["barrel: overflow_loop", "second: overflow_loop"],
+  },
+  {
+    name: "nothing fills it: a tub beside a full barrel, the hose between them taken out",
+    cards: {
+      barn: ["roof", ROOF],
+      barrel: ["tank", DRUM],
+      second: ["tank", DRUM],
+      cans: ["carry", { from: "second" }],
+      bed_one: ["bed", BED],
+    },
+    ready: { "second.filled_by": "nothing", "barrel.filled_by": "water" },
+    cautions: ["second: nothing_fills_it"],
+    not: ["barrel: nothing_fills_it"],
   },
   {
     name: "dead water: the tap stands 30 in up in 33.5 in of water",

@@ -78,6 +78,12 @@ export const TANK_CAUTIONS: readonly Caution[] = [
     weight: "trouble",
   },
   {
+    id: "nothing_fills_it",
+    where: { row: "filled_by", word: "nothing" },
+    beside: "filled_by",
+    weight: "trouble",
+  },
+  {
     id: "leak_drains_it",
     if: "leak_empties < 30 day",
     beside: "leak",

@@ -1,7 +1,7 @@
-// Where the overflow of each tank ends: on the ground, in another tank, or round in a circle.
+// Whether water comes to each tank at all, and where its overflow ends: on the ground, in another tank, or round in a circle.
 
 import type { Model, ModelInput, Outcome } from "../../graph/types.ts";
-import { overflowEnd } from "../../network/feeds.ts";
+import { isFilled, overflowEnd } from "../../network/feeds.ts";
 import { networkIn } from "../network-in.ts";
 
 export const OVERFLOW_ENDS = [
@@ -10,7 +10,12 @@ export const OVERFLOW_ENDS = [
   { word: "loop", label: "nowhere: it comes round to itself" },
 ];
 
-/** Where each tank's overflow ends, by quantity id. */
+export const FILLED_BY = [
+  { word: "water", label: "a roof, a hose or another's overflow" },
+  { word: "nothing", label: "nothing on this sheet" },
+];
+
+/** What fills each tank and where its overflow ends, by quantity id. */
 export const overflows: Model = {
   name: "overflows",
   takes: ["network"],
@@ -20,8 +25,10 @@ export const overflows: Model = {
   run: (input: ModelInput) => {
     const network = networkIn(input);
     const outputs: Record<string, Outcome> = {};
-    for (const { id } of input.cards["tank"] ?? [])
+    for (const { id } of input.cards["tank"] ?? []) {
+      outputs[`${id}.filled_by`] = { value: isFilled(network, id) ? "water" : "nothing" };
       outputs[`${id}.overflow_ends`] = { value: overflowEnd(network, id) };
+    }
     return outputs;
   },
 };

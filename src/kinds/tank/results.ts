@@ -2,7 +2,7 @@
 
 import type { Row } from "../../graph/types.ts";
 import { formula, given, hidden, output, STANDARD_GRAVITY } from "../rows.ts";
-import { OVERFLOW_ENDS } from "./overflows.ts";
+import { FILLED_BY, OVERFLOW_ENDS } from "./overflows.ts";
 
 export const TANK_RESULTS: readonly Row[] = [
   hidden("dimension_volume", "From its dimensions", "dimensions", "volume"),
@@ -42,6 +42,7 @@ export const TANK_RESULTS: readonly Row[] = [
     minor: true,
     none: [{ if: "leak <= 0 gal/day", reason: "it does not leak" }],
   }),
+  output("filled_by", "Filled by", "season.overflows", "text", { options: FILLED_BY, minor: true }),
   output("overflow_ends", "Its overflow ends", "season.overflows", "text", {
     options: OVERFLOW_ENDS,
     minor: true,

@@ -58,6 +58,7 @@ export const words: KindWords = {
     plan_area:
       "What one of them holds over how high its water stands, unless you measure the ground that it covers.",
     leak_empties: ["All its water over what it loses by itself.", DEFINITION],
+    filled_by: ["Whether a roof, a hose or another tank's overflow leads into it.", DEFINITION],
     overflow_ends: ["Followed from tank to tank.", DEFINITION],
     slenderness: ["How high the water stands over the narrowest side that it stands on.", DEFINITION],
     floor_pressure: ["What the water presses on the floor with, by its height alone.", floorPressureSource],
@@ -119,6 +120,10 @@ export const words: KindWords = {
     ],
     unreachable_tank: [
       "None of its water can be reached: its lines end higher than it can stand, or its pump cannot pick it up. Raise it, lower the end, or dip from it.",
+      DEFINITION,
+    ],
+    nothing_fills_it: [
+      "Nothing on this sheet fills it: no roof drains into it, no hose leads to it. Until one does it stays dry once it is empty, whatever the rain.",
       DEFINITION,
     ],
     leak_drains_it: [

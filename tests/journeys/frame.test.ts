@@ -205,6 +205,8 @@ describe("the frame", () => {
               .some((time) => Number.parseFloat(time) > 0),
           ).length,
       );
+    // Nothing glides while a number is in hand either, so it is put down first.
+    await page.getByRole("button", { name: "Done", exact: true }).click();
     await page.emulateMedia({ reducedMotion: "no-preference" });
     await expect.poll(gliding).toBeGreaterThan(0);
     await page.emulateMedia({ reducedMotion: "reduce" });

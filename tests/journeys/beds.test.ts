@@ -39,7 +39,7 @@ async function months(page: Page, id: string): Promise<ReadonlyMap<string, reado
 
 describe("a bed", () => {
   test("another crop on another day moves its need through the year, drawn and in a table", async () => {
-    const { page, context, complaints } = await open(browser);
+    const { page, context, complaints } = await open(browser, { used: true });
     const before = await months(page, BED);
     const drawn = await card(page, BED).locator(".through .plot-area.water").getAttribute("d");
     const crop = card(page, BED).getByLabel("Crop", { exact: true }).first();
@@ -60,7 +60,7 @@ describe("a bed", () => {
   });
 
   test("covered, rain vanishes from its balance", async () => {
-    const { page, context } = await open(browser);
+    const { page, context } = await open(browser, { used: true });
     await expect.poll(async () => amount(await shownValueOf(page, `${BED}.rain_counted`))).toBeGreaterThan(0);
     const open_ = await months(page, BED);
     expect(Math.max(...[...open_.values()].map(([, rain = 0]) => rain))).toBeGreaterThan(0);
@@ -74,7 +74,7 @@ describe("a bed", () => {
   });
 
   test("its pump swapped for cans says trips, weight and minutes; undo brings the pump back", async () => {
-    const { page, context, complaints } = await open(browser);
+    const { page, context, complaints } = await open(browser, { used: true });
     const pumped = await shownValueOf(page, `${BED}.time_by_pump`);
     await expect.poll(() => row(page, `${BED}.trips_per_watering`).count()).toBe(0);
     expect(pumped).toMatch(/min/);
@@ -115,7 +115,7 @@ describe("a bed", () => {
   });
 
   test("a season is looked at day by day from the table of seasons, whose figures stand for that year", async () => {
-    const { page, context, complaints } = await open(browser);
+    const { page, context, complaints } = await open(browser, { used: true });
     await unfold(page, BED);
     await card(page, BED).getByText("Season by season").click();
     const year = card(page, BED).locator(".by-season tbody tr").first();
@@ -139,7 +139,7 @@ describe("a bed", () => {
   });
 
   test("set days of the week are picked by buttons and said in the week's plan", async () => {
-    const { page, context } = await open(browser);
+    const { page, context } = await open(browser, { used: true });
     await choose(page, `${BED}.rule`, "on set days of the week");
     const days = card(page, BED).getByRole("group", { name: "On these days" });
     await days.getByRole("button", { name: "Fri" }).click();
@@ -185,7 +185,7 @@ describe("the week's plan", () => {
 
 describe("the place", () => {
   test("takes the time of watering as people write it", async () => {
-    const { page, context } = await open(browser);
+    const { page, context } = await open(browser, { used: true });
     await type(page, "site.water_at", "6:30 am");
     await expect.poll(() => shownValueOf(page, "site.water_at")).toBe("6:30 am");
     await type(page, "site.water_at", "19:30");

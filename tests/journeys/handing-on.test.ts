@@ -7,6 +7,7 @@ import {
   hand,
   launch,
   open,
+  openAt,
   PHONE,
   savedFile,
   settled,
@@ -72,7 +73,7 @@ async function readOffGlass(picture: Locator): Promise<string | null> {
 
 describe("a worksheet goes to a neighbour", () => {
   test("by link: a second profile shows the same answers, who made it, and what is still borrowed", async () => {
-    const first = await open(browser);
+    const first = await open(browser, { used: true });
     await type(first.page, "totes.capacity", "300 gal");
     const answers = await watched(first.page);
     await first.page.getByRole("button", { name: "Share", exact: true }).click();
@@ -109,10 +110,10 @@ describe("a worksheet goes to a neighbour", () => {
   });
 
   test("the same link opened twice says so, and shows what was made of it instead of a second copy", async () => {
-    const first = await open(browser);
+    const first = await open(browser, { used: true });
     const address = await link(first.page);
     await first.context.close();
-    const { page, context, complaints } = await open(browser);
+    const { page, context, complaints } = await openAt(browser, new URL(address).hash, { whole: false });
     for (const amount of ["310 gal", "320 gal"]) {
       await page.goto("about:blank");
       await page.goto(address);
@@ -138,7 +139,7 @@ describe("a worksheet goes to a neighbour", () => {
   });
 
   test("a title that runs from right to left, or turns the direction, turns nothing beside it", async () => {
-    const { page, context } = await open(browser);
+    const { page, context } = await open(browser, { used: true });
     const name = page.getByLabel("Name of this Tank").first();
     await name.fill("\u202e\u05d7\u05d1\u05d9\u05ea 5");
     await name.press("Enter");
@@ -163,7 +164,7 @@ describe("a worksheet goes to a neighbour", () => {
   });
 
   test("a record too long for a link is left out and said so; its monthly figures travel instead, by code too", async () => {
-    const { page, context } = await open(browser);
+    const { page, context } = await open(browser, { used: true });
     await bringIn(page, 14_600);
     await link(page);
     await expect
@@ -175,7 +176,7 @@ describe("a worksheet goes to a neighbour", () => {
   });
 
   test("the link tells the latitude to a tenth of a degree, and more only where that is asked for", async () => {
-    const first = await open(browser);
+    const first = await open(browser, { used: true });
     await type(first.page, "site.latitude", "44.0567 deg");
     const rounded = await link(first.page);
     await first.page.getByRole("dialog").getByRole("checkbox").check();
@@ -186,8 +187,7 @@ describe("a worksheet goes to a neighbour", () => {
       [rounded, "44.1"],
       [exact, "44.0567"],
     ] as const) {
-      const second = await open(browser);
-      await second.page.goto(address);
+      const second = await openAt(browser, new URL(address).hash, { whole: false });
       await second.page.locator("details.told").waitFor();
       await take(second.page, "site.latitude");
       await expect.poll(() => hand(second.page).inputValue()).toMatch(new RegExp(`^${latitude}\\b`));
@@ -224,8 +224,7 @@ describe("a worksheet goes to a neighbour", () => {
       .toBe(
         "Your rain record stays here and twelve monthly figures of it travel instead, so the answers will differ.",
       );
-    const second = await open(browser);
-    await second.page.goto(address);
+    const second = await openAt(browser, new URL(address).hash, { whole: false });
     await settled(second.page);
     await second.page
       .getByRole("alert")
@@ -286,7 +285,7 @@ describe("a worksheet goes to a neighbour", () => {
   });
 
   test("by file, to somebody with the other units: the same water, shown in theirs", async () => {
-    const first = await open(browser);
+    const first = await open(browser, { used: true });
     await first.page.getByRole("button", { name: "Worksheets" }).click();
     await first.page.getByRole("button", { name: /^Dry summer/ }).click();
     await settled(first.page);

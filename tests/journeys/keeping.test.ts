@@ -21,7 +21,7 @@ import {
 } from "./browser.ts";
 import { PATIENCE } from "./pages.ts";
 
-const EDITS = tries(30, 5);
+const EDITS = tries(30, 3);
 
 let browser: Browser;
 beforeAll(async () => {
@@ -33,7 +33,7 @@ afterAll(async () => {
 
 describe("worksheets are kept", () => {
   test(`${EDITS} edits are undone and redone, each to the same answers`, async () => {
-    const { page, context, complaints } = await open(browser);
+    const { page, context, complaints } = await open(browser, { used: true });
     const seen: string[] = [await shownValueOf(page, "totes.reachable")];
     for (let step = 1; step <= EDITS; step++) {
       // What is watched needs no season, so none is waited for.
@@ -125,7 +125,7 @@ describe("worksheets are kept", () => {
   });
 
   test("undo after a drag of the slider: the field shows the number, and touching it brings nothing back", async () => {
-    const { page, context } = await open(browser);
+    const { page, context } = await open(browser, { used: true });
     await take(page, "totes.capacity");
     const field = hand(page);
     // The slider runs over its scale from 0 to 1.
@@ -142,7 +142,7 @@ describe("worksheets are kept", () => {
   });
 
   test("undo while the field still has the focus takes back what is typed in it, and leaving it brings nothing back", async () => {
-    const { page, context } = await open(browser);
+    const { page, context } = await open(browser, { used: true });
     await type(page, "totes.capacity", "300 gal");
     // Put down and taken again: all that is done in one hold is one step.
     await page.getByRole("button", { name: "Done", exact: true }).click();
@@ -159,7 +159,7 @@ describe("worksheets are kept", () => {
   });
 
   test("a refused save is said, with the file as the way out", async () => {
-    const { page, context } = await open(browser);
+    const { page, context } = await open(browser, { used: true });
     await page.evaluate(() => {
       const { put } = IDBObjectStore.prototype;
       IDBObjectStore.prototype.put = () => {
@@ -286,15 +286,13 @@ describe("a save that is no good", () => {
   });
 
   test("a browser that keeps nothing says so at once, and the file is the way out", async () => {
-    const context = await browser.newContext();
-    const page = await context.newPage();
-    await page.addInitScript(() => {
-      IDBFactory.prototype.open = () => {
-        throw new DOMException("private", "SecurityError");
-      };
+    const { page, context } = await open(browser, {
+      before: () => {
+        IDBFactory.prototype.open = () => {
+          throw new DOMException("private", "SecurityError");
+        };
+      },
     });
-    await page.goto(site());
-    await settled(page);
     const told = page.locator(".keeping [role=alert]");
     await told.getByText("does not let the page keep anything").waitFor();
     await type(page, "totes.capacity", "280 gal");

@@ -101,7 +101,7 @@ describe("the main job, in a real browser", () => {
   });
 
   test("a file that is no rain record is refused with its line", async () => {
-    const { page, context } = await open(browser);
+    const { page, context } = await open(browser, { used: true });
     await unfold(page, "weather");
     await page.getByLabel("Rain record file").setInputFiles({
       name: "odd.csv",

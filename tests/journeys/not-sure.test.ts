@@ -15,12 +15,12 @@ afterAll(async () => {
   await browser.close();
 });
 
-/** The starter; its seasons are run hundreds of times, so that but for LONG=1 it has a record of five years, not of twenty. */
+/** The starter; its seasons are run hundreds of times, so that but for LONG=1 it has a record of two years, not of twenty. */
 function threeRoofs() {
   const place = new URL("../../templates/three-roofs-two-tunnels.json", import.meta.url);
   const sheet = JSON.parse(readFileSync(place, "utf8"));
   const weather = sheet.cards.find(({ kind }: { kind: string }) => kind === "weather");
-  weather.givens.years = { value: tries(20, 5), unit: "" };
+  weather.givens.years = { value: tries(20, 2), unit: "" };
   return { name: "three.json", mimeType: "application/json", buffer: Buffer.from(JSON.stringify(sheet)) };
 }
 
@@ -47,7 +47,7 @@ describe("three roofs' run-off", () => {
       timeout: LONG,
     },
     async (viewport) => {
-      const { page, context, complaints } = await open(browser, { viewport });
+      const { page, context, complaints } = await open(browser, { viewport, asks: true });
       await tool(page, "Worksheets");
       await page.getByLabel("Worksheet file").setInputFiles(threeRoofs());
       await expect

@@ -102,7 +102,7 @@ describe("rain comes in as the reader says", () => {
   });
 
   test("a year of local rain comes in, and its drier versions stand beside it", async () => {
-    const { page, context, complaints } = await open(browser);
+    const { page, context, complaints } = await open(browser, { used: true });
     const shape = WITHIN_A_DAY.find(({ name }) => name === "a total of the day that its header tells");
     await unfold(page, "weather");
     await page.getByLabel("Rain record file").setInputFiles(asFile(shape?.text ?? "", "local.csv"));
@@ -157,7 +157,7 @@ describe("rain comes in as the reader says", () => {
   });
 
   test("own readings are typed, what they leave open is asked, and they join the record in use", async () => {
-    const { page, context, complaints } = await open(browser);
+    const { page, context, complaints } = await open(browser, { used: true });
     await unfold(page, "weather");
     await page.getByLabel("Rain record file").setInputFiles(asFile(twoYears()));
     await page.getByRole("button", { name: "Take it" }).click();
@@ -220,7 +220,7 @@ describe("rain comes in as the reader says", () => {
   });
 
   test("an answer that cannot be read is said, and the file need not be brought in again", async () => {
-    const { page, context, complaints } = await open(browser);
+    const { page, context, complaints } = await open(browser, { used: true });
     await unfold(page, "weather");
     await page.getByLabel("Rain record file").setInputFiles(asFile("rain (mm)\n1\n0\n2.5\n", "no-dates.csv"));
     const preview = page.locator(".preview");

@@ -102,7 +102,7 @@ describe("rain comes in as the reader says", () => {
   });
 
   test("a year of local rain comes in, and its drier versions stand beside it", async () => {
-    const { page, context, complaints } = await open(browser, { used: true });
+    const { page, context, complaints } = await open(browser, { asks: true });
     const shape = WITHIN_A_DAY.find(({ name }) => name === "a total of the day that its header tells");
     await unfold(page, "weather");
     await page.getByLabel("Rain record file").setInputFiles(asFile(shape?.text ?? "", "local.csv"));

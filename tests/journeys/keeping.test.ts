@@ -306,34 +306,38 @@ describe("a save that is no good", () => {
     await context.close();
   });
 
-  test("a record that only undo names comes back with it, though another tab let it go", async () => {
-    const { page, context } = await open(browser);
-    const rows = Array.from({ length: 730 }, (_, at) => {
-      const date = new Date(Date.UTC(2021, 0, 1 + at)).toISOString().slice(0, 10);
-      return `${date},${at % 10 === 5 ? 4 : 0}`;
-    });
-    await unfold(page, "weather");
-    await page.getByLabel("Rain record file").setInputFiles({
-      name: "two-years.csv",
-      mimeType: "text/csv",
-      buffer: Buffer.from(`date,precipitation (mm)\n${rows.join("\n")}\n`),
-    });
-    await page.getByRole("button", { name: "Take it" }).click();
-    await settled(page);
-    await page.getByText("Saved", { exact: true }).waitFor();
-    const id = JSON.parse(await kept(page, "current"));
-    const cards = JSON.parse(await kept(page, `sheet:${id}`)).worksheet.cards;
-    const key = cards.find((card: { id: string }) => card.id === "weather").givens.record.value;
-    await page.getByRole("button", { name: "Back to made-up weather" }).click();
-    await settled(page);
-    await kept(page, `record:${key}`, "");
-    await page.getByRole("button", { name: "Undo" }).click();
-    await settled(page);
-    await page.getByText("Saved", { exact: true }).waitFor();
-    await expect.poll(() => kept(page, `record:${key}`)).not.toBe("null");
-    await page.reload();
-    await settled(page);
-    await expect.poll(() => shownValueOf(page, "weather.days")).toBe("730");
-    await context.close();
-  });
+  // With LONG=1; the shelf of records is tried without a browser (storage/record-shelf.test.ts).
+  test.runIf(isLong)(
+    "a record that only undo names comes back with it, though another tab let it go",
+    async () => {
+      const { page, context } = await open(browser);
+      const rows = Array.from({ length: 730 }, (_, at) => {
+        const date = new Date(Date.UTC(2021, 0, 1 + at)).toISOString().slice(0, 10);
+        return `${date},${at % 10 === 5 ? 4 : 0}`;
+      });
+      await unfold(page, "weather");
+      await page.getByLabel("Rain record file").setInputFiles({
+        name: "two-years.csv",
+        mimeType: "text/csv",
+        buffer: Buffer.from(`date,precipitation (mm)\n${rows.join("\n")}\n`),
+      });
+      await page.getByRole("button", { name: "Take it" }).click();
+      await settled(page);
+      await page.getByText("Saved", { exact: true }).waitFor();
+      const id = JSON.parse(await kept(page, "current"));
+      const cards = JSON.parse(await kept(page, `sheet:${id}`)).worksheet.cards;
+      const key = cards.find((card: { id: string }) => card.id === "weather").givens.record.value;
+      await page.getByRole("button", { name: "Back to made-up weather" }).click();
+      await settled(page);
+      await kept(page, `record:${key}`, "");
+      await page.getByRole("button", { name: "Undo" }).click();
+      await settled(page);
+      await page.getByText("Saved", { exact: true }).waitFor();
+      await expect.poll(() => kept(page, `record:${key}`)).not.toBe("null");
+      await page.reload();
+      await settled(page);
+      await expect.poll(() => shownValueOf(page, "weather.days")).toBe("730");
+      await context.close();
+    },
+  );
 });

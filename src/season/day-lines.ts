@@ -32,11 +32,14 @@ export type Refusal = Pick<DayLine, "day" | "bed" | "asked" | "why">;
 /** Less than this share of what is asked for is not worth a walk: our definition. */
 const LEAST = 1 / 20;
 
+/** Shortfall that is rounding rather than want [-]. */
+const ROUNDING = 1e-9;
+
 /** A bed's day as a line; null where it gets too little for one, or asks for nothing. */
 function lineOf(bed: string, { date, from, asked, given, bound }: BedDay): DayLine | null {
   const goes = goesOf(from).filter(({ volume }) => volume >= asked * LEAST);
   return asked > 0 && goes.length > 0
-    ? summed({ day: date, bed, asked, why: given < asked ? bound : null }, goes)
+    ? summed({ day: date, bed, asked, why: asked - given > asked * ROUNDING ? bound : null }, goes)
     : null;
 }
 

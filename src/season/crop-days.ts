@@ -22,6 +22,8 @@ export type CropDays = {
   readonly crop: CropPart;
   /** Days since planting; -1: it does not stand. */
   readonly ages: Int32Array;
+  /** The same of the few days after the record's last. */
+  readonly after: Int32Array;
   /** Coefficient over its ground [-], and what it would use there [m]. */
   readonly kc: Float64Array;
   readonly use: Float64Array;
@@ -75,6 +77,9 @@ function byAge({ stages }: CropPart, of: (age: number) => number): Float64Array 
   return Float64Array.from({ length: Math.ceil(life) }, (_, age) => of(age));
 }
 
+/** So many days before its planting a crop counts as to be planted: our definition [day]. */
+export const TO_PLANT = 3;
+
 /** Days whose mean use tells how fast a bed has been drying: our definition. */
 export const LATELY = 7;
 
@@ -105,9 +110,10 @@ export function meanBefore(series: Float64Array, day: number, back: number): num
  * @source FAO-56 Table 22 footnote 2, day by day
  */
 export function cropDays(bed: BedPart, crop: CropPart, sky: Sky, trait: CropTrait): CropDays {
-  const ages = agesOf(crop, sky.firstDay, sky.eto.length);
+  const all = agesOf(crop, sky.firstDay, sky.eto.length + TO_PLANT);
+  const [ages, after] = [all.subarray(0, sky.eto.length), all.subarray(sky.eto.length)];
   const series = () => new Float64Array(ages.length);
-  const days = { crop, ages, kc: series(), use: series(), today: series(), lately: series() };
+  const days = { crop, ages, after, kc: series(), use: series(), today: series(), lately: series() };
   for (let day = 0; day < ages.length; day++) {
     const age = ages[day] as number;
     if (age < 0) continue;

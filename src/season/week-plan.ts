@@ -25,6 +25,7 @@ import { isThirsty, moveRoots } from "./soil-step.ts";
 import type { SeasonState } from "./state.ts";
 import { usualMorning } from "./usual-morning.ts";
 import { type Way, waysOf } from "./ways.ts";
+import { type Outlook, type Plan, totalsOf } from "./week-totals.ts";
 import { expecting } from "./years-ahead.ts";
 
 /** How things stand today, and for how long to plan. */
@@ -46,15 +47,12 @@ export type PlannedWatering = {
   readonly weekday: number;
   /** Days from the first to the last on which water for it comes [day]; 0: none does. */
   readonly over: number;
-  /** Asked for, and what of it can be given from that day until the next watering [m3]. */
+  /** Asked for, and what of it the lines give from that day until the next watering [m3]. */
   readonly asked: number;
   readonly given: number;
   readonly from: readonly Portion[];
   readonly bound: Bound | null;
 };
-
-/** Whether a bed gets what it asks for in the week. */
-export type Outlook = "asks_nothing" | "all" | "some" | "none";
 
 export type BedWeek = {
   readonly id: string;
@@ -67,12 +65,13 @@ export type BedWeek = {
   readonly thirstyFrom: number | null;
   /** What its crops would use in the week, over the efficiency [m3]. */
   readonly use: number;
-  /** In order; a bed that is refused asks again the next day, which is no watering more. */
+  /** In order, as they come where it is never refused: a bed that is asks again the next day, which is no watering more. */
   readonly waterings: readonly PlannedWatering[];
   /** Mean of what is asked for each time [m3], and what that takes by each of its sources alone; null and none: nothing. */
   readonly each: number | null;
   readonly ways: readonly Way[];
   readonly tanks: BedTanks;
+  /** What its lines come to, and with it what they leave wanting [m3]. */
   readonly asked: number;
   readonly given: number;
   readonly outlook: Outlook;
@@ -124,9 +123,12 @@ export function weekPlan(
     const weather = expecting(dry, given.forecast ?? NO_FORECAST, today, () => false);
     const { state, first } = goingOn(input, moment, weather, knownBeds(whole));
     const assumed = assumedOf(whole, given);
-    const starts = state.beds.map((bed) => startOf(state, bed, assumed.beds, first));
+    const owed = owedToday(whole, given, usual, weather);
+    const starts = state.beds.map((bed) =>
+      startOf(state, bed, { from: first, assumed: assumed.beds, owed: owed.get(bed.part.id) }),
+    );
     state.log = newLog();
-    state.owed = owedToday(whole, given, usual, weather);
+    state.owed = owed;
     holdingBack(state, given.heldBack ?? [], () => runDays(state, STEPPING, { first, last: first }));
     runDays(state, STEPPING, { first: first + 1, last: state.length - 1 });
     const beds = state.beds.map((bed, place) => bedWeek(state, bed, starts[place] as Start, first));
@@ -170,10 +172,17 @@ type Start = {
   readonly ways: readonly Way[];
 };
 
+type Known = {
+  readonly from: number;
+  readonly assumed: readonly string[];
+  /** What it still wants of this morning's asking, where it was watered since [m3]. */
+  readonly owed: number | undefined;
+};
+
 /** A bed this morning, before its week. */
-function startOf(state: SeasonState, bed: Bed, assumed: readonly string[], from: number): Start {
+function startOf(state: SeasonState, bed: Bed, { from, assumed, owed }: Known): Start {
   moveRoots(bed.days, from, bed.soil);
-  const wanted = wantedWaterings(state, bed, from);
+  const wanted = wantedWaterings(state, bed, from, owed);
   const asked = wanted.reduce((sum, { volume }) => sum + volume, 0);
   const each = wanted.length > 0 ? asked / wanted.length : null;
   return {
@@ -197,16 +206,17 @@ function thirstyFrom({ days, soil }: Bed, from: number): number | null {
 }
 
 function bedWeek(state: SeasonState, bed: Bed, start: Start, from: number): BedWeek {
-  const days = state.log?.days.get(bed.part.id) ?? [];
-  const waterings = start.wanted.map((wanted, place) => {
+  const { id } = bed.part;
+  const days = state.log?.days.get(id) ?? [];
+  const own = { id, days, lines: linesOf([{ id, days }]), refused: refusalsOf([{ id, days }]) };
+  const waterings = start.wanted.map(({ day, volume }, place) => {
+    const date = state.record.firstDay + day;
     const next = start.wanted[place + 1]?.day ?? state.length;
-    return wateringOf(wanted, days.slice(wanted.day - from, next - from));
+    return wateringOf(own, { date, volume, until: state.record.firstDay + next });
   });
-  const asked = waterings.reduce((sum, watering) => sum + watering.asked, 0);
-  const given = waterings.reduce((sum, watering) => sum + watering.given, 0);
   const readily = bed.days.readily[from] as number;
   return {
-    id: bed.part.id,
+    id,
     lacks: start.depletion * bed.perDepth,
     lacksShare: readily > 0 ? start.depletion / readily : null,
     assumed: start.assumed,
@@ -216,37 +226,32 @@ function bedWeek(state: SeasonState, bed: Bed, start: Start, from: number): BedW
     each: start.each,
     ways: start.ways,
     tanks: tanksOf(state, bed),
-    asked,
-    given,
-    outlook: outlookOf(asked, given),
+    ...totalsOf(own, bed.byCalendar),
     bound: boundOf(days),
     days,
   };
 }
 
-/** A watering, and what the days until the next one have for it. */
-function wateringOf({ volume }: Wanted, days: readonly BedDay[]): PlannedWatering {
-  const all = days.reduce((sum, { given }) => sum + given, 0);
-  const given = volume - all <= volume * ROUNDING ? volume : all;
-  const date = days[0]?.date ?? 0;
+type Own = Plan & { readonly days: readonly BedDay[] };
+type Spell = { readonly date: number; readonly volume: number; readonly until: number };
+
+/** A watering, and what the lines until the next one have for it. */
+function wateringOf({ days, lines }: Own, { date, volume, until }: Spell): PlannedWatering {
+  const isIn = (day: number) => day >= date && day < until;
+  const served = lines.filter(({ day }) => isIn(day));
+  // What is thought not to be worth a walk is no shortage.
+  const isMet = served.some(({ why }) => why === null);
+  const all = served.reduce((sum, line) => sum + line.volume, 0);
+  const given = isMet || all >= volume ? volume : all;
   return {
     date,
     weekday: weekday(date),
-    over: days.findLastIndex((day) => day.given > 0) + 1,
+    over: (served.at(-1)?.day ?? date - 1) - date + 1,
     asked: volume,
     given,
-    from: days.flatMap(({ from }) => from),
-    bound: given < volume ? boundOf(days) : null,
+    from: days.filter((day) => isIn(day.date)).flatMap(({ from }) => from),
+    bound: given < volume ? boundOf(days.filter((day) => isIn(day.date))) : null,
   };
-}
-
-/** Shortfall that is rounding rather than want [-]. */
-const ROUNDING = 1e-9;
-
-function outlookOf(asked: number, given: number): Outlook {
-  if (asked === 0) return "asks_nothing";
-  if (asked - given <= asked * ROUNDING) return "all";
-  return given > 0 ? "some" : "none";
 }
 
 /** The bound with the most that was asked for and not given, the first of equals; of thirst where nothing was asked for. */

@@ -227,6 +227,20 @@ test.each([
   [["--today", "2020-07-20", "--from-today", "--forecast", "2020-07-20=140 %"], /140/],
   [["--today", "2020-07-20", "--from-today", "--forecast", "2020-07-20=5 kg"], /5 kg/],
   [
+    [
+      "--today",
+      "2020-07-20",
+      "--from-today",
+      "--forecast",
+      "2020-07-21=5 mm,2020-07-22=0 mm,2020-07-21=9 mm",
+    ],
+    /2020-07-21 twice.*"2020-07-21=9 mm"/,
+  ],
+  [
+    ["--today", "2020-07-20", "--from-today", "--forecast", "2020-07-21=5 mm 9 mm"],
+    /"5 mm 9 mm" says rain twice/,
+  ],
+  [
     ["--today", "2020-07-20", "--set", "totes.level_today=-1in"],
     /totes\.level_today: .*not less than 0.*-1in/,
   ],

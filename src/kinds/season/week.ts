@@ -102,6 +102,15 @@ function failedRows(leftOut: readonly LeftOut[], row: string): Record<string, Ou
   );
 }
 
+/** What each tank holds by now, of those that somebody dipped. */
+function waterNow(plan: SeasonInput, { now, assumedTanks }: WeekAnswer): Outputs {
+  const held = Object.entries(now).map(([id, volume]): [string, Outcome] => [
+    `${id}.water_now`,
+    assumedTanks.includes(id) ? { none: "not dipped lately" } : { value: volume },
+  ]);
+  return { ...failedRows(plan.leftOut, "water_now"), ...Object.fromEntries(held) };
+}
+
 function weekOutputs(plan: SeasonInput, answer: WeekAnswer): Outputs {
   const rows: Record<string, Outcome> = failedRows(plan.leftOut, "week");
   for (const { days: _days, ...bed } of answer.beds) {
@@ -121,7 +130,7 @@ function weekOutputs(plan: SeasonInput, answer: WeekAnswer): Outputs {
     waterAt: plan.waterAt,
     drivers: Object.fromEntries(plan.beds.map(({ id }) => [id, driverOf(plan, [id])])),
   };
-  return { ...rows, "season.week_span": { value: span } };
+  return { ...rows, ...waterNow(plan, answer), "season.week_span": { value: span } };
 }
 
 /** The coming week of every bed. */
@@ -140,6 +149,7 @@ export const week: Model = {
     return {
       ...failedRows(plan.leftOut, "week"),
       ...Object.fromEntries(plan.beds.map(({ id }) => [`${id}.week`, failed])),
+      ...Object.fromEntries(plan.tanks.map(({ id }) => [`${id}.water_now`, failed])),
       "season.week_span": failed,
     };
   },

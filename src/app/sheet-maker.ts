@@ -107,7 +107,6 @@ export function createSheet(laid: Laid, shared: PageShared) {
     })),
     ...reader,
     ...createCautions(engine, showOptions, shared),
-    problems: createMemo(() => engine.view().results.problems),
     ...createTelling(session, reader, (id) => typeof sheet.doubting()?.spanOf(id) === "string"),
     beginning: async () => (await import("./beginning.ts")).makeBeginning(session, shared),
     working,

@@ -3,7 +3,15 @@
 import { intercropCoefficient } from "../physics/crop-coefficient.ts";
 import { rainThatCounts, rootDepth } from "../physics/soil-water.ts";
 import type { TopSoil } from "../physics/wetting-coefficient.ts";
-import { byAge, type CropDays, type CropTrait, cropDays, cropTraits, meanBefore } from "./crop-days.ts";
+import {
+  byAge,
+  type CropDays,
+  type CropTrait,
+  cropDays,
+  cropTraits,
+  meanBefore,
+  TO_PLANT,
+} from "./crop-days.ts";
 import type { BedPart } from "./input.ts";
 import type { Sky } from "./sky.ts";
 
@@ -25,6 +33,8 @@ export type BedDays = {
   readonly column: Float64Array;
   /** 1 on a day on which something is planted. */
   readonly planted: Uint8Array;
+  /** 1 on such a day and on the few before it. */
+  readonly toPlant: Uint8Array;
   /** Reference evapotranspiration of bare ground there, and the layer that dries. */
   readonly bare: Float64Array;
   readonly layer: TopSoil;
@@ -98,12 +108,23 @@ function emptyDays(length: number) {
     restRain: series(),
     column: series(),
     planted: new Uint8Array(length),
+    toPlant: new Uint8Array(length),
     bare: series(),
   };
 }
 
 type Filled = ReturnType<typeof emptyDays>;
 type Ground = { readonly rooted: Float64Array; readonly least: Float64Array };
+/** Marks the days before each planting, and that itself; of those after the last day too. */
+function markToPlant({ toPlant }: Filled, { crop, ages, after }: CropDays): void {
+  if (crop.share === 0) return;
+  const { length } = ages;
+  for (let day = 0; day < length + after.length; day++) {
+    if ((day < length ? ages[day] : after[day - length]) !== 0) continue;
+    toPlant.fill(1, Math.max(0, day - TO_PLANT), Math.min(length, day + 1));
+  }
+}
+
 type Adding = CropDays & { readonly bed: BedPart; readonly decides: boolean };
 
 function addCrop(days: Filled, { rooted, least }: Ground, adding: Adding): void {
@@ -112,6 +133,7 @@ function addCrop(days: Filled, { rooted, least }: Ground, adding: Adding): void 
   const start = Math.min(crop.rootStart, deepest);
   const depthOf = byAge(crop, (age) => rootDepth(start, deepest, age, crop.stages[0] + crop.stages[1]));
   const holds = bed.availableWater * bed.wettedShare;
+  markToPlant(days, adding);
   for (let day = 0; day < ages.length; day++) {
     const age = ages[day] as number;
     if (age < 0) continue;

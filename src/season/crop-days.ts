@@ -17,6 +17,8 @@ export type CropDays = {
   readonly crop: CropPart;
   /** Days since planting; -1: it does not stand. */
   readonly ages: Int32Array;
+  /** The same of the few days after the record's last. */
+  readonly after: Int32Array;
   /** Coefficient over its ground [-], and what it would use there [m]. */
   readonly kc: Float64Array;
   readonly use: Float64Array;
@@ -52,6 +54,9 @@ export function byAge({ stages }: CropPart, of: (age: number) => number): Float6
   return Float64Array.from({ length: Math.ceil(life) }, (_, age) => of(age));
 }
 
+/** So many days before its planting a crop counts as to be planted: our definition [day]. */
+export const TO_PLANT = 3;
+
 /** Days whose mean use tells how fast a bed has been drying: our definition. */
 export const LATELY = 7;
 
@@ -82,9 +87,10 @@ export function meanBefore(series: Float64Array, day: number, back: number): num
  * @source FAO-56 Eq. 58; Table 22 footnote 2, day by day; a wetted share as in examples 33 and 34
  */
 export function cropDays(bed: BedPart, crop: CropPart, sky: Sky, { curve, basal }: CropTrait): CropDays {
-  const ages = agesOf(crop, sky.firstDay, sky.eto.length);
+  const all = agesOf(crop, sky.firstDay, sky.eto.length + TO_PLANT);
+  const [ages, after] = [all.subarray(0, sky.eto.length), all.subarray(sky.eto.length)];
   const series = () => new Float64Array(ages.length);
-  const days = { crop, ages, kc: series(), use: series(), today: series(), lately: series() };
+  const days = { crop, ages, after, kc: series(), use: series(), today: series(), lately: series() };
   const kcOf = byAge(crop, (age) =>
     partlyWettedCoefficient({
       coefficient: cropCoefficient(curve, age) ?? 0,

@@ -55,6 +55,8 @@ export type SeasonState = {
   readonly tanks: Tanks;
   readonly pipes: Pipes;
   readonly beds: readonly Bed[];
+  /** In the order in which today's water goes to them. */
+  turns: readonly Bed[];
   readonly draws: readonly DueDraw[];
   readonly sources: readonly Source[];
   readonly batteries: Batteries;
@@ -139,6 +141,7 @@ export function readyState(
   const sources = readySources(input, tanks, spans, leftOut);
   const named = new Map(sources.map((source) => [source.id, source]));
   const ground = { sky, dates, sources: named, feeders, known, before, ...spans };
+  const beds = readyBeds(input.beds, { ...ground, dayInSeason: days.dayInSeason }, leftOut);
   return {
     input,
     record,
@@ -150,7 +153,8 @@ export function readyState(
     wet: wetDays(record.rain),
     tanks,
     pipes,
-    beds: readyBeds(input.beds, { ...ground, dayInSeason: days.dayInSeason }, leftOut),
+    beds,
+    turns: beds,
     draws: readyDraws(byId(input.draws), tanks, spans, leftOut),
     sources,
     batteries: readyBatteries(byId(input.batteries), { ...spans, length }),

@@ -5,6 +5,7 @@ import { DomainError } from "../physics/domain-error.ts";
 import { volumeAt } from "../physics/vessel.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import type { SeasonFailure } from "./answer.ts";
+import { workingOn } from "./breaks.ts";
 import { dryWeather } from "./coming-days.ts";
 import { type Forecast, NO_FORECAST } from "./forecast.ts";
 import { STEPPING } from "./gravity.ts";
@@ -54,7 +55,7 @@ export type InReach = {
 };
 
 /** Tanks whose water comes to a bed, and what of it lies too low [m3]. */
-export function inReachOf({ input, tanks }: SeasonState): InReach {
+export function inReachOf({ input, tanks }: Pick<SeasonState, "input" | "tanks">): InReach {
   const { network, lines, deliveries } = input;
   const reach = reachOf({ network, tanks: tanks.parts, lines, pumps: deliveries });
   const serving = tanks.parts.flatMap(({ id, vessel }, place) => {
@@ -88,7 +89,7 @@ export function fromToday(
   if (!season) return { ...base, kind: "out_of_season" };
   try {
     const moment = momentToday(whole, given, (date) => usualMorning(input, record, date));
-    const reach = inReachOf(whole);
+    const reach = inReachOf({ input: workingOn(input, today), tanks: whole.tanks });
     const doubt = { assumed, dip: given.dipDoubt ?? 0, past: () => pastMornings(input, record, today) };
     const { only } = given;
     const watered =

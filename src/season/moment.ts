@@ -6,6 +6,7 @@ import { openAccount } from "./account.ts";
 import { snowLying } from "./arriving-rain.ts";
 import type { Bed, KnownBeds } from "./beds.ts";
 import { type Before, dryBefore, flushBefore } from "./before.ts";
+import { workingOn } from "./breaks.ts";
 import { LATELY } from "./crop-days.ts";
 import { copyOfGone, type Gone, putGone } from "./gone.ts";
 import type { SeasonInput } from "./input.ts";
@@ -98,16 +99,17 @@ export type Weather = {
 export type GoingOn = { readonly state: SeasonState; readonly first: number };
 
 /**
- * A run that goes on from a moment under days to come.
+ * A run that goes on from a moment under days to come, without what is broken then.
  *
  * @param known what the whole record taught of its beds
  * @throws DomainError for a part outside its relations
  */
 export function goingOn(input: SeasonInput, moment: Moment, weather: Weather, known: KnownBeds): GoingOn {
+  const working = workingOn(input, moment.date);
   const first = moment.lately.length;
   const record = recordFrom(moment, weather);
   const eto = joined(moment.lately, weather.eto);
-  const state = readyState(input, record, eto, known, { ...moment, day: first });
+  const state = readyState(working, record, eto, known, { ...moment, day: first });
   putBack(state, moment);
   openAccount(state);
   return { state, first };

@@ -49,6 +49,23 @@ function createTyping(): Accessor<boolean> {
   return typing;
 }
 
+/** How long a number that was turned counts as moving still [ms]; keys that are held come in far less. */
+const STILL = 500;
+
+function createStirring(): Pick<Looking, "stirred" | "stir"> {
+  const [stirred, setStirred] = createSignal(false);
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  onCleanup(() => clearTimeout(timer));
+  return {
+    stirred,
+    stir: () => {
+      clearTimeout(timer);
+      timer = setTimeout(() => setStirred(false), STILL);
+      setStirred(true);
+    },
+  };
+}
+
 const cardOf = (id: string): string => id.split(".")[0] ?? id;
 
 /** With room for it one part always stands open: at first one that holds water, for that is turned most. */
@@ -137,6 +154,7 @@ export function createLooking(
       setTime(what);
     },
     ...createParts(kinds, cards, width),
+    ...createStirring(),
     answer,
     second,
     chooseAnswer: (id, isSecond = false) =>

@@ -11,7 +11,7 @@ import { groundOf } from "./ground-line.ts";
 import { hitsOf } from "./hits.ts";
 import { placeLabels, type Wanted } from "./labels.ts";
 import { DISC, newPaper, type Paper, round } from "./paper.ts";
-import type { Box, Label, Part, Place, Shape } from "./place.ts";
+import type { Box, Label, LabelWay, Part, Place, Shape } from "./place.ts";
 import { reachesOf } from "./reaches.ts";
 import { newRoom, type Room } from "./room.ts";
 import { around, rect } from "./strokes.ts";
@@ -37,8 +37,8 @@ export type DrawnPart = {
 
 export type DrawnGround = { readonly line: string; readonly area: string };
 
-/** Heights keep the scale they were drawn by while something moves, so that the paper does not move under the finger. */
-export type Kept = Upright;
+/** While something moves heights keep their scale and words their places, so that the paper does not move under the finger. */
+export type Kept = Upright & { readonly ways: ReadonlyMap<string, LabelWay> };
 
 export type Layout = {
   readonly width: number;
@@ -151,7 +151,8 @@ function labelsOf(bench: Bench, sheet: PaperSize, grades: readonly Grade[]): rea
     }),
   );
   const { width, small, open = null } = sheet;
-  return placeLabels(wanted, { room, width, ground: bench.ground, type: typeFor(sheet), small, open });
+  const ways = sheet.kept?.ways ?? null;
+  return placeLabels(wanted, { room, width, ground: bench.ground, type: typeFor(sheet), small, open, ways });
 }
 
 function drawnParts(
@@ -252,7 +253,7 @@ export function layoutPlace(place: Place, sheet: PaperSize): Layout {
     spots: bench.spots,
     grades,
     held,
-    kept: { scale, base },
+    kept: { scale, base, ways: new Map(labels.map(({ of, way }) => [of, way])) },
   };
 }
 

@@ -231,6 +231,38 @@ describe("a bigger tank is bigger", () => {
     );
   });
 
+  test("while something moves words stay beside their things, and lie on nothing even so", () => {
+    let stayed = 0;
+    fc.assert(
+      fc.property(anyPlace, anySheet, fc.double({ min: 0.3, max: 3, noNaN: true }), (place, sheet, times) => {
+        const first = layoutPlace(place, sheet);
+        const again = layoutPlace(place, { ...sheet, kept: first.kept });
+        expect(
+          labelsOf(again)
+            .map(({ of }) => of)
+            .sort(),
+        ).toEqual(
+          labelsOf(first)
+            .map(({ of }) => of)
+            .sort(),
+        );
+        for (const label of labelsOf(again)) {
+          const was = labelsOf(first).find(({ of }) => of === label.of);
+          stayed += was?.box.x === label.box.x && was.box.y === label.box.y ? 1 : 0;
+        }
+        const tanks = place.tanks.map((one) => ({
+          ...one,
+          vessel: one.vessel && { ...one.vessel, volume: one.vessel.volume * times },
+        }));
+        const moved = labelsOf(layoutPlace({ ...place, tanks }, { ...sheet, kept: first.kept }));
+        for (const [at, label] of moved.entries())
+          for (const other of moved.slice(at + 1)) expect(overlaps(label.box, other.box)).toBe(false);
+      }),
+      { numRuns: tries(60) },
+    );
+    expect(stayed).toBeGreaterThan(tries(60));
+  });
+
   test("the same place gives the same drawing, whatever was drawn before it", () => {
     const of = (volume: number): Layout => layoutPlace({ ...EMPTY, tanks: [ofVolume(volume)] }, DESK);
     const first = of(1);
@@ -415,7 +447,7 @@ describe("heights are to scale", () => {
   });
 
   test("a raised tank stands higher by just that much when the scale is kept", () => {
-    const kept: Kept = { scale: 50, base: 300 };
+    const kept: Kept = { scale: 50, base: 300, ways: new Map() };
     const at = (ground: number) => {
       const tanks = [plainTank("upper", ground), plainTank("lower", 0)];
       const layout = layoutPlace({ ...EMPTY, tanks }, { ...DESK, kept });

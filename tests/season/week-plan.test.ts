@@ -4,7 +4,7 @@ import { describe, expect, test } from "vitest";
 import { comingDays, usualDrying } from "../../src/season/coming-days.ts";
 import type { BedPart, SeasonInput } from "../../src/season/input.ts";
 import { type BedWeek, type WeekGiven, weekPlan } from "../../src/season/week-plan.ts";
-import { dayNumber, weekday } from "../../src/units/calendar.ts";
+import { calendarDate, dayNumber, weekday } from "../../src/units/calendar.ts";
 import { happening } from "./carried.ts";
 import {
   bed,
@@ -298,5 +298,60 @@ describe("days that lie ahead", () => {
       given({ today: dayNumber(2026, 6, 15), lastSoaked: { bed: dayNumber(2026, 6, 10) } }),
     );
     expect("failed" in answer ? null : answer.beds[0]?.lacksShare).toBeCloseTo((5 * 4 * MM) / ASKS_AT, 9);
+  });
+});
+
+describe("beds to be planted", () => {
+  const TWO_ROUNDS = 2 * 180;
+  const late = (days: number): BedPart => {
+    const { month, day } = calendarDate(TODAY + days);
+    const on = [month, day].map((part) => String(part).padStart(2, "0")).join("-");
+    return bed({
+      ...steady,
+      id: "late",
+      priority: 2,
+      crops: [...(steady.crops ?? []), crop({ planted: on })],
+    });
+  };
+  /** The first bed of each day of the week, and of the season's own run from there. */
+  const firstOf = (planted: number, more: Partial<SeasonInput> = {}) => {
+    const beds = [bed({ ...steady, id: "early", priority: 1 }), late(planted)];
+    const input = plan({ beds, minutesPerDay: TWO_ROUNDS, ...more });
+    const soaked = { levels: { tank: 1 }, lastSoaked: { early: TODAY - 9, late: TODAY - 9 } };
+    const answer = weekPlan(input, dry(), given(soaked));
+    if ("failed" in answer) throw new Error(answer.failed);
+    const first = [...answer.lines, ...answer.refused].filter(({ day }) => day === TODAY);
+    return first.map((one) => `${one.bed}${"volume" in one ? "" : " none"}`);
+  };
+
+  test("come first on a day whose time does not do for all (common practice, no source), that day and three before it", () => {
+    for (const days of [0, 1, 3]) expect(firstOf(days)).toEqual(["late", "early none"]);
+    expect(firstOf(4)).toEqual(["early", "late none"]);
+    // What was planted yesterday is in the ground.
+    expect(firstOf(-1)).toEqual(["early", "late none"]);
+  });
+
+  test("wait for their turn where there is time for all, or where nobody says how much there is", () => {
+    expect(firstOf(1, { minutesPerDay: 24 * 3600 })).toEqual(["early", "late"]);
+    expect(firstOf(1, { minutesPerDay: null })).toEqual(["early", "late"]);
+  });
+
+  test("[G9] come first in the season's own run as in the week's, though that ends before the planting", () => {
+    const input = plan({
+      beds: [bed({ ...steady, id: "early", priority: 1 }), late(8)],
+      minutesPerDay: TWO_ROUNDS,
+    });
+    const answer = weekPlan(input, dry(), given({ lastSoaked: { early: TODAY - 9, late: TODAY - 9 } }));
+    const longer = weekPlan(
+      input,
+      dry(),
+      given({ lastSoaked: { early: TODAY - 9, late: TODAY - 9 }, days: 20 }),
+    );
+    if ("failed" in answer || "failed" in longer) throw new Error("failed");
+    expect(answer.lines).toEqual(longer.lines.filter(({ day }) => day < TODAY + 7));
+    // Five days on it is three days to its planting: within this week, though not within its days.
+    const on = (day: number) =>
+      answer.lines.filter((line) => line.day === TODAY + day).map((line) => line.bed);
+    expect([on(4)[0], on(5)[0]]).toEqual(["early", "late"]);
   });
 });

@@ -85,7 +85,7 @@ export function createScene(sheet: Sheet, day: Accessor<number | null>, size: Ac
   const layout = createMemo<Layout>((before) => {
     const { width, height } = size();
     const isSame = before?.width === width && before.height === height;
-    const kept: Kept | null = dragged() && before && isSame ? before.kept : null;
+    const kept: Kept | null = (dragged() || sheet.moving()) && before && isSame ? before.kept : null;
     return layoutPlace(place(), {
       width: Math.max(NARROWEST, width),
       height: Math.max(LOWEST, height),

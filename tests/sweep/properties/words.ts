@@ -288,7 +288,7 @@ property("a caution that sets two numbers against each other shows them apart", 
   const full: ShowOptions = { ...optionsOf(worked), rounded: false };
   const texts = cautionsOf(graph, worksheet, results, optionsOf(worked), KIND_WORDS);
   for (const { id, card, text } of texts) {
-    const held = graph.cautions.find((one) => one.card === card && one.caution.id === id)?.caution.if;
+    const held = graph.cautions().find((one) => one.card === card && one.caution.id === id)?.caution.if;
     const [, left, , right] = /^([a-z_.]+) (<|>|>=|<=) ([a-z_.]+)$/.exec(held ?? "") ?? [];
     if (left === undefined || right === undefined) continue;
     const of = (name: string, options: ShowOptions) =>

@@ -145,7 +145,10 @@ function restsOf({ kind, years }: Advice, hasForecast: boolean): string {
   return `Made-up weather: usual days, and days without rain${rain}. ${after}`;
 }
 
-/** What is done, today and then. */
+/** The rule that every choice goes on by. */
+const THEN = "holding back as did best in the years on record";
+
+/** What is done now. */
 function doneBy({ choice, beds }: Choice, titleOf: TitleOf): string {
   const those = listed(beds.map(titleOf));
   if (choice === "water_all") return "Watering all";
@@ -162,15 +165,15 @@ function ruleOf(advice: Advice): string {
       : asSheet === today
         ? "a bed is short today"
         : `a bed is first short on ${on(asSheet)}`;
-  return `These days hold for what you choose now and holding back by the tuned rule from then on. As the sheet waters, ${sheet}${usually(advice)}.`;
+  return `These days hold for what you choose now and, from then on, for ${THEN}. As the sheet waters, ${sheet}${usually(advice)}.`;
 }
 
-/** "Holding back from Long bed, then by the tuned rule: Small tunnel never short; Long bed short on 16 days, from Jul 24." */
+/** "Holding back from Long bed, then ..., in usual weather: Small tunnel never short; Long bed short on 16 days, from Jul 24." */
 function asAdvisedOf(advice: Advice, titleOf: TitleOf, show: Show): string {
   const own = advice.choices.find(({ choice }) => choice === advice.advised);
   if (!own) return "";
   const tie = advice.tie ? " (nothing tells the choices apart)" : "";
-  return `${doneBy(own, titleOf)}${tie}, then holding back by the tuned rule,${usually(advice)}: ${meansOf(own, titleOf, advice, show)}.`;
+  return `${doneBy(own, titleOf)}${tie}, then ${THEN},${usually(advice)}: ${meansOf(own, titleOf, advice, show)}.`;
 }
 
 const notedOf = ({ held }: Advice, titleOf: TitleOf): string =>

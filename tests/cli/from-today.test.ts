@@ -136,7 +136,7 @@ describe("Larkspur Bank on 2020-07-20, 20 in in the totes, 1.5 in in the tub, th
     const { short_from } = await fromToday(...SEEN);
     expect(advice.as_the_sheet.short_from).toBe(short_from.usual);
     expect(stdout).toMatch(
-      /^(Watering all|Holding back from|Giving up) .*then holding back by the tuned rule, in usual weather: /m,
+      /^(Watering all|Holding back from|Giving up).* then holding back as did best in the years on record, in usual weather: /m,
     );
     expect(stdout).toMatch(/ As the sheet waters, (a bed is|no bed is) .*in usual weather\.$/m);
   });

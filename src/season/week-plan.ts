@@ -7,16 +7,17 @@ import { weekday } from "../units/calendar.ts";
 import type { SeasonFailure } from "./answer.ts";
 import { type BedTanks, tanksOf } from "./bed-tanks.ts";
 import type { Bed } from "./beds.ts";
+import { brokenOn, withBreaks } from "./breaks.ts";
 import { dryWeather } from "./coming-days.ts";
 import { type DayLine, linesOf, type Refusal, refusalsOf } from "./day-lines.ts";
 import { type BedDay, newLog, type Portion } from "./day-log.ts";
 import { type Forecast, NO_FORECAST } from "./forecast.ts";
 import { STEPPING } from "./gravity.ts";
 import { holdingBack } from "./held-today.ts";
-import type { SeasonInput } from "./input.ts";
+import type { PartEvent, SeasonInput } from "./input.ts";
 import { goingOn, type Moment, type Weather } from "./moment.ts";
 import { assumedOf, dryDay, knownBeds, momentToday, type TodayGiven } from "./moment-today.ts";
-import type { CropNote } from "./noted-crops.ts";
+import { type CropNote, withCropNotes } from "./noted-crops.ts";
 import { type Opening, openings } from "./openings.ts";
 import { owedToday } from "./owed.ts";
 import { type Wanted, wantedWaterings } from "./planned-waterings.ts";
@@ -34,11 +35,17 @@ export type WeekGiven = TodayGiven & {
   readonly days: number;
   /** Heat of it is counted on, rain is not: what comes is a gift. */
   readonly forecast?: Forecast;
-  /** What was planted and pulled up by the notes, in order: the input's beds are to grow it (withCropNotes). */
+  /** What was planted and pulled up, and what broke and was mended, by the notes, in order: for the input (withNotes). */
   readonly crops?: readonly CropNote[];
+  readonly breaks?: readonly PartEvent[];
   /** How far off dips are [m]: odds start from as many mornings. */
   readonly dipDoubt?: number;
 };
+
+/** A season's input with what the notes tell of its beds and parts. */
+export function withNotes(input: SeasonInput, { crops, breaks }: WeekGiven): SeasonInput {
+  return withBreaks(withCropNotes(input, crops ?? []), breaks ?? []);
+}
 
 /** A watering of the plan: what the bed asks for were it never refused, and what there will be for it. */
 export type PlannedWatering = {
@@ -91,6 +98,8 @@ export type WeekAnswer = {
   readonly refused: readonly Refusal[];
   /** Hoses to be opened today. */
   readonly opens: readonly Opening[];
+  /** Parts that are noted broken: the plan does without them. */
+  readonly broken: readonly string[];
   /** Water in each tank as it was seen last and carried on to today, by its id [m3]. */
   readonly now: Readonly<Record<string, number>>;
   /** The tank of each delivery or carry that waters a bed, by its id. */
@@ -140,6 +149,7 @@ export function weekPlan(
       lines: linesOf(beds),
       refused: refusalsOf(beds),
       opens: opensToday(whole, seen, weather, asking),
+      broken: [...brokenOn(input.breaks, today)].sort(),
       now: seen.tanks,
       tankBy: Object.fromEntries(
         state.sources.map(({ id, tank }) => [id, state.tanks.parts[tank]?.id ?? ""]),

@@ -7,8 +7,7 @@ import type { DayLine, Go, Refusal } from "../season/day-lines.ts";
 import type { Opening } from "../season/openings.ts";
 import { clockText } from "../units/clock.ts";
 import type { Show } from "./bed-day.ts";
-import { namedTanks } from "./named-tanks.ts";
-import { whyShort } from "./words/bounds.ts";
+import { whyNot } from "./named-tanks.ts";
 import { listed } from "./words/lists.ts";
 
 /** What words are made with. */
@@ -77,7 +76,7 @@ function meansOf({ by, time, trips }: Go, { show, titleOf }: Voice): string {
 }
 
 const whyOf = (bed: string, why: Bound | null, { driverOf, tanksOf, titleOf }: Voice): string =>
-  whyShort(why, driverOf(bed), namedTanks(tanksOf(bed), titleOf));
+  whyNot(why, { driver: driverOf(bed), tanks: tanksOf(bed), titleOf });
 
 /** The tank by its title. */
 function tankWords(by: string, { tankBy, titleOf }: Voice): string {
@@ -218,6 +217,13 @@ export function daysOf(plan: ToldPlan, first: number, last: number, voice: Voice
     const refused = plan.refused.filter((one) => one.day === day);
     return { day, said: dayWords(goes, refused.length > 0, voice), rows: rowsOf(goes, refused, voice) };
   });
+}
+
+/** What the plan does without; "" where nothing is broken. */
+export function brokenWords(broken: readonly string[], { titleOf }: Pick<Voice, "titleOf">): string {
+  if (broken.length === 0) return "";
+  const [are, them] = broken.length === 1 ? ["is", "it"] : ["are", "them"];
+  return `${listed(broken.map(titleOf))} ${are} noted broken: planned without ${them} until noted mended.`;
 }
 
 /** What is said of a note: "Long bed, 42 gal". */

@@ -6,8 +6,7 @@ import type { BedWeek } from "../season/week-plan.ts";
 import { weekday } from "../units/calendar.ts";
 import { WEEKDAYS } from "../units/calendar-names.ts";
 import type { Show } from "./bed-day.ts";
-import { namedTanks } from "./named-tanks.ts";
-import { whyShort } from "./words/bounds.ts";
+import { whyNot } from "./named-tanks.ts";
 import { listed, perhapsListed } from "./words/lists.ts";
 
 /** A bed's week, and what drives its pumps. */
@@ -18,7 +17,7 @@ export function outlookWords(week: ToldWeek, show: Show, titleOf: (id: string) =
   const { outlook, asked, given, bound, driver } = week;
   if (outlook === "asks_nothing") return asksNothing(week, show);
   if (outlook === "all") return "There is enough for all of it.";
-  const why = whyShort(bound, driver, namedTanks(week.tanks, titleOf));
+  const why = whyNot(bound, { driver, tanks: week.tanks, titleOf });
   if (outlook === "none") return `There will be nothing for it: ${why}.`;
   const [has, wants] = [show(given, "volume"), show(asked, "volume")];
   return has === wants

@@ -8,8 +8,13 @@ import { type SeasonCalendar, seasonCalendar } from "../../season/bed-calendar.t
 import type { BedTanks } from "../../season/bed-tanks.ts";
 import { readForecastText } from "../../season/forecast.ts";
 import type { LeftOut, SeasonInput } from "../../season/input.ts";
-import { withCropNotes } from "../../season/noted-crops.ts";
-import { type BedWeek, type WeekAnswer, type WeekGiven, weekPlan } from "../../season/week-plan.ts";
+import {
+  type BedWeek,
+  type WeekAnswer,
+  type WeekGiven,
+  weekPlan,
+  withNotes,
+} from "../../season/week-plan.ts";
 import { isoDate, parseIsoDate } from "../../units/calendar.ts";
 import { HOUR } from "../../units/constants.ts";
 import { choice, given, hidden, text } from "../rows.ts";
@@ -38,6 +43,9 @@ function daysOf(cards: readonly CardView[], row: string): Readonly<Record<string
   );
 }
 
+/** That a bed was held back, planted or pulled up, or that something broke, moved no water by itself. */
+const MOVES_NO_WATER: ReadonlySet<string> = new Set(["held", "planted", "pulled", "broke", "mended"]);
+
 function knownToday(input: ModelInput): Outcome {
   const today = parseIsoDate(wordOrNull(input, "site.today") ?? "");
   if (today === null) return { none: "no day given for today" };
@@ -51,10 +59,12 @@ function knownToday(input: ModelInput): Outcome {
     charges: {},
     lastSoaked: daysOf(input.cards["bed"] ?? [], "last_soaked"),
     dawn: DAWN,
-    // That a bed was held back, planted or pulled up moved no water.
-    happened: all.filter(({ what }) => what !== "held" && what !== "planted" && what !== "pulled"),
+    happened: all.filter(({ what }) => !MOVES_NO_WATER.has(what)),
     crops: all.flatMap(({ what, date, where }) =>
       what === "planted" || what === "pulled" ? [{ what, date, bed: where }] : [],
+    ),
+    breaks: all.flatMap(({ what, date, where }) =>
+      what === "broke" || what === "mended" ? [{ what, date, where }] : [],
     ),
     heldBack: all.flatMap(({ what, date, where }) => (what === "held" && date === today ? [where] : [])),
     dipDoubt: numberOrNull(input, "dip_doubt") ?? 0,
@@ -80,7 +90,10 @@ export const today: Model = {
 export type WeekOfBed = Omit<BedWeek, "days"> & { readonly today: string; readonly driver: Driver };
 
 /** The week as a whole. */
-export type WeekSpan = Pick<WeekAnswer, "assumedTanks" | "lines" | "refused" | "opens" | "now" | "tankBy"> & {
+export type WeekSpan = Pick<
+  WeekAnswer,
+  "assumedTanks" | "lines" | "refused" | "opens" | "broken" | "now" | "tankBy"
+> & {
   readonly first: string;
   readonly last: string;
   /** Hour of watering, after midnight [s]. */
@@ -124,6 +137,7 @@ function weekOutputs(plan: SeasonInput, answer: WeekAnswer): Outputs {
     lines: answer.lines,
     refused: answer.refused,
     opens: answer.opens,
+    broken: answer.broken,
     now: answer.now,
     tankBy: answer.tankBy,
     tanks: Object.fromEntries(answer.beds.map(({ id, tanks }) => [id, tanks])),
@@ -142,7 +156,7 @@ export const week: Model = {
   outputs: "by quantity id",
   run: (input) => {
     const given = input.values["week_given"] as WeekGiven;
-    const plan = withCropNotes(input.values["plan"] as SeasonInput, given.crops ?? []);
+    const plan = withNotes(input.values["plan"] as SeasonInput, given);
     const answer = weekPlan(plan, recordOf(input), given);
     if (!("failed" in answer)) return weekOutputs(plan, answer);
     const failed = { failed: answer.failed };

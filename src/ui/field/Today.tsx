@@ -5,6 +5,7 @@ import { inForce } from "../../document/note-order.ts";
 import type { Note } from "../../document/worksheet.ts";
 import type { WeekSpan } from "../../kinds/season/week.ts";
 import {
+  brokenWords,
   daysOf,
   gaveWords,
   leadAfter,
@@ -199,6 +200,9 @@ function Week(props: { readonly span: WeekSpan; readonly voice: Voice }) {
           ? NO_BED_LEFT
           : (done().length > 0 ? leadAfter : leadOf)(props.span, days()[0], props.voice)}
       </p>
+      <Show when={brokenWords(props.span.broken, props.voice)}>
+        {(said) => <p class="aside">{said()}</p>}
+      </Show>
       <For each={daysOf(props.span, ...days(), props.voice)}>
         {(day) => (
           <section>

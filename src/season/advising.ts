@@ -3,10 +3,10 @@
 import type { Bed } from "./beds.ts";
 import type { HoldingRule } from "./holding.ts";
 import { candidatesOf, nextWaterings, type Tried, tryAll } from "./holding-choices.ts";
-import { type Member, memberOf, refusedByRule, windBack } from "./holding-runs.ts";
+import { type Member, memberAgain, memberOf, refusedByRule } from "./holding-runs.ts";
 import type { SeasonInput } from "./input.ts";
 import { contentKey, keeper } from "./kept.ts";
-import type { Moment, Weather } from "./moment.ts";
+import { type Moment, type Weather, windBack } from "./moment.ts";
 import { dryDay } from "./moment-today.ts";
 import { isThirsty } from "./soil-step.ts";
 import type { SeasonState } from "./state.ts";
@@ -50,7 +50,8 @@ export type Ahead = {
 
 /** Members that stand on this morning. */
 export type Ready = {
-  readonly members: readonly Member[];
+  /** Each is done with before the next is asked for. */
+  readonly members: Iterable<Member>;
   /** One of days without rain, as dry as they usually are. */
   readonly dry: Member;
   /** What the crops could use on the season's days before [m]. */
@@ -59,20 +60,32 @@ export type Ready = {
 
 /** Each of today's choices in each weather ahead, the rule followed afterwards. */
 export function weighed(input: SeasonInput, whole: SeasonState, ahead: Ahead): Weighed {
-  const { moment, starting, season, weathers, rule } = ahead;
+  const { moment, season, rule } = ahead;
   const member = (weather: Weather, start: Moment) => memberOf(input, start, weather, whole, season);
   const ready = {
-    members: weathers.map((weather, at) => member(weather, starting(at))),
+    members: oneByOne(ahead, member),
     dry: member(ahead.dry, moment),
     before: potentialBefore(input, whole, moment.date - season.start),
   };
   return weighedBy(ready, rule);
 }
 
+/** The members of the weathers, each made of the one before it. */
+function* oneByOne(
+  { weathers, starting }: Ahead,
+  made: (weather: Weather, start: Moment) => Member,
+): Iterable<Member> {
+  let last: Member | null = null;
+  for (const [at, weather] of weathers.entries()) {
+    last = last ? memberAgain(last, starting(at), weather) : made(weather, starting(at));
+    yield last;
+  }
+}
+
 /** The same of members that are ready. */
 export function weighedBy({ members, dry, before }: Ready, rule: HoldingRule): Weighed {
-  windBack(dry);
   const { moment, first, state } = dry;
+  windBack(state, moment);
   const next = nextWaterings(dry);
   const asking = state.beds.filter((bed) => next.get(bed)?.day === first);
   const deciding = asking.length > 0 ? asking : state.beds.filter((bed) => next.has(bed));

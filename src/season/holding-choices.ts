@@ -76,20 +76,22 @@ function waysToHold(about: readonly Bed[]): readonly (readonly Bed[])[] {
   return ways;
 }
 
-/** Runs each choice through all members. */
+/** Runs all choices through each member, one after the other. */
 export function tryAll(
-  members: readonly Member[],
+  members: Iterable<Member>,
   candidates: readonly Candidate[],
   { rule, before }: { readonly rule: HoldingRule; readonly before: ByCropStage },
 ): readonly Tried[] {
-  const reach = members[0] && inReachOf(members[0].state);
-  return candidates.map((candidate) => ({
-    ...candidate,
-    runs: members.map((member) => {
-      const outcome = runMember(member, rule, before, candidate.orders);
-      return { ...outcome, left: reach ? leftIn(member, reach) : 0 };
-    }),
-  }));
+  const tried = candidates.map((candidate) => ({ ...candidate, runs: [] as Run[] }));
+  let reach: InReach | null = null;
+  for (const member of members) {
+    reach ??= inReachOf(member.state);
+    for (const { orders, runs } of tried) {
+      const outcome = runMember(member, rule, before, orders);
+      runs.push({ ...outcome, left: leftIn(member, reach) });
+    }
+  }
+  return tried;
 }
 
 function leftIn({ state }: Member, { tanks }: InReach): number {

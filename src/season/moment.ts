@@ -13,7 +13,7 @@ import type { SeasonInput } from "./input.ts";
 import { flushLeftOn } from "./roof-catch.ts";
 import { type DrySpell, drySpellOn } from "./schedule.ts";
 import type { Soil } from "./soil-step.ts";
-import { readyState, type SeasonState } from "./state.ts";
+import { readyState, type SeasonState, underWeather } from "./state.ts";
 
 /** A bed on a morning: its ground [m], and what answers for its last short watering. */
 export type BedMoment = Pick<Bed, "lackBefore" | "bound" | "dryTank" | "shortBound"> & {
@@ -113,6 +113,30 @@ export function goingOn(input: SeasonInput, moment: Moment, weather: Weather, kn
   putBack(state, moment);
   openAccount(state);
   return { state, first };
+}
+
+/**
+ * A run that goes on from another morning of the same day under other days to come, as many of them.
+ *
+ * @param going a run that is over: what it held is written over, its parts are those of the new one
+ * @throws DomainError for a part outside its relations
+ */
+export function goingOnAgain({ state: over, first }: GoingOn, moment: Moment, weather: Weather): GoingOn {
+  const record = recordFrom(moment, weather);
+  const state = underWeather(over, record, joined(moment.lately, weather.eto), { ...moment, day: first });
+  windBack(state, moment);
+  openAccount(state);
+  return { state, first };
+}
+
+/** Winds a run back to its moment: all that its days lean on, and all that is read of them. */
+export function windBack(state: SeasonState, moment: Moment): void {
+  putBack(state, moment);
+  state.shortDay.fill(0);
+  for (const bed of state.beds) {
+    for (const series of [bed.given, bed.lacked, bed.lastBy, bed.unfilled]) series.fill(0);
+    bed.firstShort.fill(-1);
+  }
 }
 
 function joined(before: Float64Array, after: Float64Array): Float64Array {

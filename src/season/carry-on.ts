@@ -11,7 +11,7 @@ import { isMeasured } from "./measured.ts";
 import { goingOn, type Moment, momentOf, type Weather } from "./moment.ts";
 import { drawRest, notedAsk, waterNoted } from "./noted-watering.ts";
 import { runDays } from "./run.ts";
-import { fill, moveRoots } from "./soil-step.ts";
+import { fill, isThirsty, moveRoots } from "./soil-step.ts";
 import type { SeasonState } from "./state.ts";
 import { setLevel } from "./tank-moves.ts";
 import { type TodayClock, todayClock } from "./today-clock.ts";
@@ -27,6 +27,8 @@ export type Carrying = {
   /** A morning of which no more is known than the record's sky. */
   readonly start: (date: number) => Moment;
   readonly known: KnownBeds;
+  /** Gets each bed's day before today, and whether it was short on it. */
+  readonly look?: (bed: string, date: number, isShort: boolean) => void;
 };
 
 /** A run that stands on the morning of a date. */
@@ -49,6 +51,12 @@ export function carriedOn(whole: SeasonState, asked: Carrying): Moment | null {
   let from = first;
   const beds = new Set(happened.flatMap((one) => (isWatering(one) ? [one.where] : [])));
   const days = byDay(happened, whole.input.waterAt);
+  const { look } = asked;
+  if (look)
+    state.watch = (day) => {
+      for (const { part, days: own, came } of state.beds)
+        look(part.id, first + day - place, isThirsty(own.potential[day] as number, came.use));
+    };
   for (let date = first; date <= today; date++) {
     if (date > from && isOtherwise(whole.input, date)) {
       const rest = daysFrom(weather, date - first);

@@ -5,6 +5,7 @@ import { DomainError } from "../physics/domain-error.ts";
 import { volumeAt } from "../physics/vessel.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import type { SeasonFailure } from "./answer.ts";
+import type { Bed } from "./beds.ts";
 import { workingOn } from "./breaks.ts";
 import { dryWeather } from "./coming-days.ts";
 import { type Forecast, NO_FORECAST } from "./forecast.ts";
@@ -12,7 +13,7 @@ import { STEPPING } from "./gravity.ts";
 import { holdingBack } from "./held-today.ts";
 import type { SeasonInput } from "./input.ts";
 import { type GoingOn, goingOn, goingOnAgain, type Moment, type Weather } from "./moment.ts";
-import { assumedOf, knownBeds, momentToday, type TodayGiven } from "./moment-today.ts";
+import { assumedOf, knownBeds, momentToday, shortSince, type TodayGiven } from "./moment-today.ts";
 import { type Doubt, doubtedMornings } from "./morning-doubt.ts";
 import { type Ahead, type FromToday, type Odds, oddsOf, type UsualAndDry } from "./odds.ts";
 import { reachOf } from "./reachable.ts";
@@ -85,7 +86,7 @@ export function fromToday(
   const season = seasonAround(input, today);
   const assumed = assumedOf(whole, given);
   const heldBack = (given.heldBack ?? []).filter((id) => whole.beds.some(({ part }) => part.id === id));
-  const base = { today, last: season?.end ?? today, now: 0, assumed, heldBack };
+  const base = { today, last: season?.end ?? today, now: 0, assumed, heldBack, since: {} };
   if (!season) return { ...base, kind: "out_of_season" };
   try {
     const moment = momentToday(whole, given, (date) => usualMorning(input, record, date));
@@ -97,12 +98,18 @@ export function fromToday(
     const morning = { input: watered, whole, moment, reach, doubt, heldBack };
     const now = inReach(reach, (place) => moment.tanks[whole.tanks.parts[place]?.id ?? ""] ?? 0);
     const days = { today, last: season.end };
-    return { ...base, now, ...lasting(morning, record, { days, forecast: given.forecast, members }) };
+    const runs = lasting(morning, record, { days, forecast: given.forecast, members });
+    const isShort = shortsOf(runs).some((short) => short === today);
+    const since = isShort ? shortSince(whole, given, (date) => usualMorning(input, record, date)) : {};
+    return { ...base, now, since, ...runs };
   } catch (error) {
     if (error instanceof DomainError) return { failed: error.message, at: null };
     throw error;
   }
 }
+
+const shortsOf = (runs: Odds | UsualAndDry): readonly (number | null)[] =>
+  runs.kind === "odds" ? runs.ahead.map(({ short }) => short) : [runs.usual.short, runs.dry.short];
 
 type Days = { readonly today: number; readonly last: number };
 type Asked = {
@@ -196,14 +203,27 @@ function throughDays(
   const water = waterIn(state, reach, first);
   // What comes on the season's last day does not come before its end; what is so today is told all the same.
   const dayWhere = (found: number) =>
-    found < 0 || (found > 0 && first + found >= last) ? null : moment.date + found;
+    found < 0 || found === Infinity || (found > 0 && first + found >= last) ? null : moment.date + found;
+  const short = state.shortDay.subarray(first);
   return {
     year,
     shift,
-    short: dayWhere(state.shortDay.subarray(first).indexOf(1)),
+    short: dayWhere(short.indexOf(1)),
+    beds: Object.fromEntries(state.beds.map((bed) => [bed.part.id, dayWhere(firstShortOf(bed) - first)])),
+    again: againOf(short, dayWhere),
     empty: dayWhere(water.findIndex((held) => held <= EMPTY * reach.full)),
     water,
   };
+}
+
+/** First day of a run on which a bed is short; Infinity: none [day of the run]. */
+const firstShortOf = ({ firstShort }: Bed): number =>
+  firstShort.reduce((least, day) => (day < 0 ? least : Math.min(least, day)), Infinity);
+
+/** First short day after one that is not, of days from today on. */
+function againOf(short: Uint8Array, dayWhere: (found: number) => number | null): number | null {
+  const met = short.indexOf(0);
+  return dayWhere(met < 0 ? 0 : short.indexOf(1, met));
 }
 
 /** Water that can come to a bed each evening from a day on [m3]. */

@@ -135,6 +135,7 @@ export function windBack(state: SeasonState, moment: Moment): void {
   state.shortDay.fill(0);
   for (const bed of state.beds) {
     for (const series of [bed.given, bed.lacked, bed.lastBy, bed.unfilled]) series.fill(0);
+    bed.firstShort.fill(-1);
   }
 }
 

@@ -177,6 +177,14 @@ test("tells of beds that get nothing, of empty tanks, of the rule and of the for
   expect(stdout).toContain("Your own forecast stands for Jul 22: 1\u00a0in in 80\u00a0% of the years.");
 });
 
+test("names the bed that is short already, and since when, in JSON as in words", async () => {
+  const dry = ["totes.level_today=2 in", "tub.level_today=0 in"].flatMap((set) => ["--set", set]);
+  const { short_today, said } = await fromToday(...SEEN, ...dry);
+  expect(short_today).toEqual([{ bed: "long_bed", since: expect.stringMatching(/^2020-07-1\d$/) }]);
+  const day = Number(short_today[0].since.slice(-2));
+  expect(said[0]).toContain(`Long bed (since Jul ${day}) is short today`);
+});
+
 test("on the season's last day nothing comes before its end", async () => {
   const { season_end } = await fromToday();
   const { status, stdout } = await run(DEMO, "--today", season_end, "--from-today", "--json", ...SEATTLE);

@@ -43,8 +43,9 @@ export type WeekGiven = TodayGiven & {
 };
 
 /** A season's input with what the notes tell of its beds and parts. */
-export const withNotes = (input: SeasonInput, { crops, breaks }: WeekGiven): SeasonInput =>
-  withBreaks(withCropNotes(input, crops ?? []), breaks ?? []);
+export function withNotes(input: SeasonInput, { crops, breaks }: WeekGiven): SeasonInput {
+  return withBreaks(withCropNotes(input, crops ?? []), breaks ?? []);
+}
 
 /** A watering of the plan: what the bed asks for were it never refused, and what there will be for it. */
 export type PlannedWatering = {

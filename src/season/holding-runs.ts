@@ -14,7 +14,7 @@ import {
   noThirst,
   potentialOver,
   type Stakes,
-  shareLost,
+  sharesLost,
   stakesOf,
 } from "./worth.ts";
 
@@ -108,12 +108,7 @@ export function runMember(
   };
   runDays(state, STEPPING, { first, last: state.length - 1 });
   state.watch = null;
-  const lost = Float64Array.from(stakes, (stake, place) =>
-    shareLost(stake, thirst.lacked[place] as Float64Array, [
-      before[place] as Float64Array,
-      potential[place] as Float64Array,
-    ]),
-  );
+  const lost = sharesLost(stakes, thirst, [before, potential]);
   return { lost, shortDays: thirst.days, from: thirst.from };
 }
 

@@ -47,15 +47,10 @@ export function tunedStick(input: SeasonInput, record: DailyRecord): TunedStick 
 }
 
 function tunedOn(whole: SeasonState, trials: readonly Trial[]): TunedStick {
-  const plain = trials.map((trial) => lossOf(trial, null));
   const hard = hardest(trials);
   const { marks, held } = searched(whole, hard);
   const rule = ruleOf(whole, { marks, held });
-  const years = trials.map((trial, place) => ({
-    year: trial.year,
-    loss: lossOf(trial, rule),
-    plain: plain[place] as number,
-  }));
+  const years = trials.map((trial) => ({ year: trial.year, loss: lossOf(trial, rule), plain: trial.plain }));
   return { marks, held, on: hard.length, years };
 }
 

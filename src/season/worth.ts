@@ -84,7 +84,7 @@ export function potentialOver(
   days: { readonly first: number; readonly last: number },
 ): ByCropStage {
   return stakes.map(({ crops }) => {
-    const sums = new Float64Array(crops.length * STAGES);
+    const sums = noDepths(crops);
     crops.forEach(({ stage, use }, crop) => {
       for (let day = days.first; day <= days.last; day++) {
         const at = stage[day] as number;
@@ -104,8 +104,11 @@ export type Thirst = {
   readonly from: Int32Array;
 };
 
+/** Nothing yet, of each crop and stage of a bed. */
+export const noDepths = (crops: readonly unknown[]): Float64Array => new Float64Array(crops.length * STAGES);
+
 export const noThirst = (stakes: readonly Stakes[]): Thirst => ({
-  lacked: stakes.map(({ crops }) => new Float64Array(crops.length * STAGES)),
+  lacked: stakes.map(({ crops }) => noDepths(crops)),
   days: new Int32Array(stakes.length),
   from: new Int32Array(stakes.length).fill(-1),
 });
@@ -162,6 +165,20 @@ export function shareLost(
   }
   return lost;
 }
+
+/** The same of every bed of a run, the potentials of all beds in parts that add up [m]. */
+export const sharesLost = (
+  stakes: readonly Stakes[],
+  { lacked }: Thirst,
+  parts: readonly ByCropStage[],
+): Float64Array =>
+  Float64Array.from(stakes, (stake, bed) =>
+    shareLost(
+      stake,
+      lacked[bed] as Float64Array,
+      parts.map((part) => part[bed] as Float64Array),
+    ),
+  );
 
 /**
  * What a depth of water that a bed's crops go without on a day costs, as a share of its worth.

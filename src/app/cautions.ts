@@ -20,9 +20,15 @@ export function createCautions(
   showOptions: Accessor<ShowOptions>,
   { words, readOnce }: Pick<PageShared, "words" | "readOnce">,
 ) {
+  const isWorded = createMemo(() => Object.keys(words()).length > 0);
   const cautions = createMemo(() => {
     const { graph, worksheet, results } = engine.view();
-    return cautionsOf(graph, worksheet, results, showOptions(), words());
+    return isWorded() ? cautionsOf(graph, worksheet, results, showOptions(), words()) : NONE;
+  });
+  // Whether every caution can be told is looked at when they are: the first answers need not wait for it.
+  const problems = createMemo(() => {
+    const { results } = engine.view();
+    return isWorded() ? results.problems : results.causes;
   });
   const byPlace = createMemo(() => {
     const places = new Map<string, ShownCaution[]>();
@@ -40,9 +46,8 @@ export function createCautions(
     saysTheSame,
   );
   const troubles = createMemo(() => {
-    const { worksheet, results } = engine.view();
-    const { cards } = worksheet;
-    return troublesOf({ kinds: CARD_KINDS, cards, cautions: cautions(), problems: results.problems });
+    const { cards } = engine.view().worksheet;
+    return troublesOf({ kinds: CARD_KINDS, cards, cautions: cautions(), problems: problems() });
   });
-  return { cautions, cautionsAt, troubles, readOnce };
+  return { problems, cautions, cautionsAt, troubles, readOnce };
 }

@@ -16,7 +16,7 @@ import { FIGURES, type InHandTools } from "./turned.ts";
 const tidy = (value: number): number => Number(value.toPrecision(FIGURES));
 
 /** Both ends of the number in hand, and every way of setting them. */
-function createSpan({ session }: InHandTools, { turned, axis, texts, putting }: InHandInside) {
+function createSpan({ session, looking }: InHandTools, { turned, axis, texts, putting }: InHandInside) {
   const { turn, entry, value, ends } = turned;
   const numbers = (): NumberAxis | null => {
     const over = axis();
@@ -55,6 +55,7 @@ function createSpan({ session }: InHandTools, { turned, axis, texts, putting }: 
     const now = over && endsNow(over.scale.unit);
     // An end never goes past the other one.
     if (!over || !now || (end === "low" ? to >= now.high : to <= now.low)) return;
+    looking.stir();
     put({ ...now, [end]: to }, over.scale.unit);
   };
   const span = createMemo<SpanInHand | null>(() => {

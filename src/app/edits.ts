@@ -208,9 +208,10 @@ export function makeEdits(tools: Tools): Edits {
       session.edit("Change the worksheet's head", (worksheet) => setWorksheet(worksheet, change)),
     units: (units) => session.edit("Units", (worksheet) => setWorksheet(worksheet, { units })),
     note: (said, instead) => {
-      const note = noteNow(said);
+      const before = session.worksheet().notes ?? [];
+      const note = noteNow(said, before);
       const undone =
-        instead === undefined ? [] : [noteNow({ what: "undid", where: said.where, undoes: instead })];
+        instead === undefined ? [] : [noteNow({ what: "undid", where: said.where, undoes: instead }, before)];
       const stored = session.note((worksheet) => [...undone, note].reduce(noted, todayIsNow(worksheet)));
       // What was timed has its home on the part's card; taken back, it leaves it again.
       if (["bucket", "timed", "undid"].includes(said.what))

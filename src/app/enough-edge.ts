@@ -1,20 +1,18 @@
 // Between two values that were tried along an axis, the one from which on it is enough; loaded once a curve stands.
 
 import { numberIn } from "../graph/readers.ts";
-import { edgeOf } from "../studies/enough-edge.ts";
+import { edgeOf, enoughRung } from "../studies/enough-edge.ts";
 import { valueTrials } from "../studies/try.ts";
 import { type Axis, placeOnAxis, type Turn } from "../studies/turn.ts";
-import { edgeBetween } from "../studies/work-back.ts";
 import { fromSi } from "../units/unit.ts";
 import { type AskFor, type Raw, triedOf } from "./tried.ts";
 
-/** The edge that an answer has along the axis, searched as what is worked back is; null where it has none. */
+/** Where enough begins or ends along the axis, at a step of the hand that is enough; null where it does neither. */
 export async function edgeFound(
   { turn, axis }: { readonly turn: Turn; readonly axis: Axis },
   answer: string,
   points: readonly Raw[],
   askFor: AskFor,
-  figures: number,
 ): Promise<Raw | null> {
   const edge = axis.form === "number" ? edgeOf(answer, triedOf(points, answer)) : null;
   if (!edge || axis.form !== "number") return null;
@@ -37,12 +35,6 @@ export async function edgeFound(
     });
     return values.map((value) => numberIn(looks.get(value)?.answers[answer]));
   };
-  const found = await edgeBetween(
-    answerAt,
-    scale,
-    edge.wish,
-    { met: at(edge.met), unmet: at(edge.unmet) },
-    figures,
-  );
-  return looks.get(found.value) ?? null;
+  const found = await enoughRung(answerAt, scale, edge.wish, { met: at(edge.met), unmet: at(edge.unmet) });
+  return looks.get(found) ?? null;
 }

@@ -113,6 +113,10 @@ export function createInHand(tools: InHandTools, asker: Asker): InHand {
     const over = axis();
     return over && entryStepped(over, value(), by, coarse);
   };
+  const turnTo = (to: Entry): void => {
+    tools.looking.stir();
+    putting.put(putting.keeping(to));
+  };
   const curve = createTrying({
     engine: session.engine,
     asker,
@@ -134,11 +138,11 @@ export function createInHand(tools: InHandTools, asker: Asker): InHand {
     steps: createMemo(() => ({ down: texts.stepText(next(-1), "−"), up: texts.stepText(next(1), "+") })),
     step: (by, coarse) => {
       const to = next(by, coarse);
-      if (to) putting.put(putting.keeping(to));
+      if (to) turnTo(to);
     },
     slide: (at) => {
       const over = axis();
-      if (over) putting.put(putting.keeping(entryAtPlace(over, at)));
+      if (over) turnTo(entryAtPlace(over, at));
     },
     put: (to) => putting.put(to && putting.keeping(to)),
     origin: putting.origin,

@@ -49,6 +49,37 @@ function createTyping(): Accessor<boolean> {
   return typing;
 }
 
+/** How long a number that was turned counts as moving still [ms]; keys that are held come in far less. */
+const STILL = 500;
+
+function createStirring(): Pick<Looking, "stirred" | "stir"> {
+  const [stirred, setStirred] = createSignal(false);
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  // A finger that rests on what it drags has not let go of it.
+  let isPressed = false;
+  const wait = (): void => {
+    clearTimeout(timer);
+    if (!isPressed) timer = setTimeout(() => setStirred(false), STILL);
+  };
+  const press = ({ type }: Event): void => {
+    isPressed = type === "pointerdown";
+    if (!isPressed) wait();
+  };
+  const presses = ["pointerdown", "pointerup", "pointercancel"];
+  for (const type of presses) addEventListener(type, press, true);
+  onCleanup(() => {
+    clearTimeout(timer);
+    for (const type of presses) removeEventListener(type, press, true);
+  });
+  return {
+    stirred,
+    stir: () => {
+      wait();
+      setStirred(true);
+    },
+  };
+}
+
 const cardOf = (id: string): string => id.split(".")[0] ?? id;
 
 /** With room for it one part always stands open: at first one that holds water, for that is turned most. */
@@ -137,6 +168,7 @@ export function createLooking(
       setTime(what);
     },
     ...createParts(kinds, cards, width),
+    ...createStirring(),
     answer,
     second,
     chooseAnswer: (id, isSecond = false) =>

@@ -5,25 +5,37 @@ import { dayOf, NOTED_GIVENS, noted, noteOfGiven, takenBack } from "../document/
 import type { Entry, Note, ToBeNoted, Worksheet } from "../document/worksheet.ts";
 import { dayHere } from "./clock.ts";
 
-const asHex = (number: number, digits: number): string => number.toString(16).padStart(digits, "0");
+/** Digits of an id that tell when it was entered: of two notes of one minute the later entry has the later id. */
+const ENTERED = 16;
 
-/** Where it stands in its minute [ms], then 112 bits by chance: of two notes of one minute the later has the later id. */
-function freshId(at: Date): string {
-  const bytes = crypto.getRandomValues(new Uint8Array(14));
-  const inMinute = at.getSeconds() * 1000 + at.getMilliseconds();
-  return asHex(inMinute, 4) + [...bytes].map((byte) => asHex(byte, 2)).join("");
+/** When it was entered [ms] and its place among those of the same time, after all that it must follow; then 64 bits by chance. */
+function freshId(now: number, before: readonly Note[]): string {
+  const own = BigInt(now) << 16n;
+  const last = before
+    .map(({ id }) => id)
+    .sort()
+    .at(-1);
+  const after = last === undefined ? own : BigInt(`0x${last.slice(0, ENTERED)}`) + 1n;
+  const entered = (own > after ? own : after).toString(16).padStart(ENTERED, "0").slice(-ENTERED);
+  const chance = crypto.getRandomValues(new Uint8Array(8));
+  return entered + [...chance].map((byte) => byte.toString(16).padStart(2, "0")).join("");
 }
 
-/** A note of this very minute. */
-export function noteNow({ day, ...content }: ToBeNoted): Note {
+/**
+ * A note of this very minute.
+ *
+ * @param notes those that are there: of its day and minute it is the last, on whatever clock they were entered
+ */
+export function noteNow({ day, ...content }: ToBeNoted, notes: readonly Note[]): Note {
   const at = new Date();
   const today = dayHere(at.getTime());
   // Of an earlier day nobody knows the minute.
-  const when =
+  const when: Pick<Note, "day" | "minute"> =
     day === undefined || day === today
       ? { day: today, minute: at.getHours() * 60 + at.getMinutes() }
       : { day };
-  return { id: freshId(at), ...when, ...content };
+  const before = notes.filter((note) => note.day === when.day && note.minute === when.minute);
+  return { id: freshId(at.getTime(), before), ...when, ...content };
 }
 
 /** A day that was typed for today is let go of: what is noted now is of now. */
@@ -36,7 +48,7 @@ export function withTyped(
   given: string,
   entry: Entry | null,
 ): Worksheet {
-  const now = noteNow({ what: NOTED_GIVENS.get(given) ?? "", where });
+  const now = noteNow({ what: NOTED_GIVENS.get(given) ?? "", where }, worksheet.notes ?? []);
   const day = dayOf(worksheet, now.day) ?? now.day;
   if (!entry) return takenBack(worksheet, { ...now, day });
   const note = noteOfGiven(where, given, entry, day);

@@ -96,6 +96,7 @@ export function createSheet(laid: Laid, shared: PageShared) {
   engine.connect(shared.hub.client);
   void refreshSheets();
   const reader = makeReader(session, showOptions, shared.words);
+  const working = () => engine.view().results.requests.length > 0;
   const sheet: Sheet = {
     kinds: CARD_KINDS,
     worksheet: createMemo(() => engine.view().worksheet),
@@ -106,10 +107,10 @@ export function createSheet(laid: Laid, shared: PageShared) {
     })),
     ...reader,
     ...createCautions(engine, showOptions, shared),
-    problems: createMemo(() => engine.view().results.problems),
     ...createTelling(session, reader, (id) => typeof sheet.doubting()?.spanOf(id) === "string"),
     beginning: async () => (await import("./beginning.ts")).makeBeginning(session, shared),
-    working: () => engine.view().results.requests.length > 0,
+    working,
+    moving: createMemo((is: boolean) => looking.stirred() || (is && working()), false),
     today,
     held: () => session.held() !== null,
     saved: session.saved,

@@ -23,8 +23,8 @@ import { type AskFor, type Raw, triedOf } from "./tried.ts";
 const REST = 400;
 /** Values tried along an axis. */
 const FINE = 25;
-/** An edge rounded any further would lie beyond it. */
-const EDGE_FIGURES = 3;
+/** Figures of a value that is enough: as its step of the hand is read. */
+const EDGE_FIGURES = 4;
 
 type Job = {
   readonly turn: Turn;
@@ -72,6 +72,8 @@ function createRuns({ engine, asker }: Trying) {
   const [points, setPoints] = createSignal<readonly Raw[]>([]);
   const [state, setState] = createSignal<Curve["state"]>("still");
   const [reason, setReason] = createSignal("");
+  /** Whether it is known where enough begins; what was tried first lies too far apart to say. */
+  const [edged, setEdged] = createSignal(false);
 
   const put = (raw: Raw): void => {
     setPoints((known) => {
@@ -118,7 +120,7 @@ function createRuns({ engine, asker }: Trying) {
       },
     });
   };
-  return { points, setPoints, put, state, setState, reason, ask };
+  return { points, setPoints, put, state, setState, reason, edged, setEdged, ask };
 }
 
 /** The curve of the number in hand. */
@@ -130,22 +132,26 @@ export function createTrying(trying: Trying): Accessor<Curve> {
   let run = 0;
   const wanted = () => trying.answers();
 
+  const end = (): void => {
+    runs.setEdged(true);
+    runs.setState("ready");
+  };
   /** Finds where enough begins as what is worked back is; that alone joins the picture. */
   const refine = (now: Job): void => {
     const [answer] = wanted();
-    if (answer === undefined) return void runs.setState("ready");
+    if (answer === undefined) return void end();
     const mine = run;
     const askFor: AskFor = (trials, onRaw) =>
       new Promise((onEnd) => {
         if (mine === run) runs.ask(now, trials, wanted(), { onRaw, onEnd });
       });
     void import("./enough-edge.ts")
-      .then(({ edgeFound }) => edgeFound(now, answer, runs.points(), askFor, EDGE_FIGURES))
+      .then(({ edgeFound }) => edgeFound(now, answer, runs.points(), askFor))
       .catch(() => null)
       .then((found) => {
         if (mine !== run) return;
         if (found) runs.put(found);
-        runs.setState("ready");
+        end();
       });
   };
   const begin = (now: Job, isFresh: boolean): void => {
@@ -154,6 +160,7 @@ export function createTrying(trying: Trying): Accessor<Curve> {
     runs.ask(now, trials, wanted(), {
       onFirst: () => {
         if (isFresh) runs.setPoints([]);
+        runs.setEdged(false);
         runs.setState("working");
       },
       onEnd: () => refine(now),
@@ -175,19 +182,23 @@ export function createTrying(trying: Trying): Accessor<Curve> {
       const isOther = last?.turn !== now.turn || last.axis !== now.axis;
       if (isOther) runs.setPoints([]);
       const isFresh = !sameJob(last, now);
-      runs.setState(isFresh && !isOther ? "old" : "working");
-      timer = setTimeout(() => untrack(() => begin(now, isFresh)), isFresh && !isOther ? REST : 0);
+      const waits = isFresh && !isOther;
+      runs.setEdged((is) => is && waits);
+      runs.setState(waits ? "old" : "working");
+      timer = setTimeout(() => untrack(() => begin(now, isFresh)), waits ? REST : 0);
     }),
   );
   onCleanup(stop);
-  const panels = createMemo(() => wanted().map((answer) => panelOf(trying, runs.points(), answer)));
+  const panels = createMemo(() =>
+    wanted().map((answer) => panelOf(trying, runs.points(), answer, runs.edged())),
+  );
   return () => ({ panels: panels(), state: runs.state(), reason: runs.reason() });
 }
 
 const HOW = { from: "enough from", "up to": "enough up to", "little more": "little more past" } as const;
 
-function panelOf(trying: Trying, points: readonly Raw[], answer: string): Panel {
-  const { engine, turn, options, placeText } = trying;
+function panelOf(trying: Trying, points: readonly Raw[], answer: string, isEdged: boolean): Panel {
+  const { engine, turn, axis, options, placeText } = trying;
   const { graph, worksheet } = untrack(engine.view);
   const [node, own] = [nodeOf(graph, answer), nodeOf(graph, turn()?.id ?? "")];
   const tried: readonly TriedPoint[] = points.map(({ place, value, answers }) => {
@@ -199,14 +210,16 @@ function panelOf(trying: Trying, points: readonly Raw[], answer: string): Panel 
       said: node && result ? shownResult(worksheet, node, result, options()) : "",
     };
   });
-  const enough = enoughOf(answer, triedOf(points, answer));
+  const enough = isEdged ? enoughOf(answer, triedOf(points, answer)) : null;
+  // Days are tried weeks apart, and not searched any closer.
+  const about = axis()?.form === "day" ? "about " : "";
   const at = points.find(({ place }) => place === enough?.place);
   return {
     answer,
     points: tried,
     enough:
       enough && at
-        ? { place: at.place, text: `${HOW[enough.how]} ${placeText(at.value, EDGE_FIGURES)}` }
+        ? { place: at.place, text: `${HOW[enough.how]} ${about}${placeText(at.value, EDGE_FIGURES)}` }
         : null,
   };
 }

@@ -1,7 +1,9 @@
 // The one warm worker, which outlives the worksheets: whichever is open now hears its answers.
 
+import { firstPaint } from "../ui/after-paint.ts";
 import { type AskingPool, askingPool } from "../worker/asking-pool.ts";
 import { type ClientEvents, type WorkerClient, workerClient } from "../worker/client.ts";
+import { startedAfter } from "../worker/started-after.ts";
 import { startAskedWorker, startSeasonWorker } from "./start-worker.ts";
 
 export type WorkerHub = {
@@ -25,7 +27,8 @@ const spareCores = (): number => Math.max(1, Math.min(4, (navigator.hardwareConc
 
 export function makeWorkerHub(): WorkerHub {
   let events = DEAF;
-  const client = workerClient(startSeasonWorker(), {
+  // Its program is as large as the page's: side by side on a small device each would make the other wait.
+  const client = workerClient(startedAfter(firstPaint, startSeasonWorker), {
     onRan: (answers) => events.onRan(answers),
     onMadeUp: (record) => events.onMadeUp(record),
     onProgress: (share) => events.onProgress(share),

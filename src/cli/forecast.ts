@@ -13,11 +13,21 @@ function expectedOf(text: string): Expected {
     throw new UsageError(`--forecast: "${text}" is no rain, chance or heat; like "5 mm 40 % 31 degC".`);
   let expected: Expected = { rain: null, chance: null, highest: null };
   for (const [word, number, unit] of parts) {
-    if (unit === "%") expected = { ...expected, chance: chanceOf(Number(number)) };
-    else expected = { ...expected, ...amountOf(word.replace(/(\d)([a-zA-Z])/, "$1 $2")) };
+    const said =
+      unit === "%" ? { chance: chanceOf(Number(number)) } : amountOf(word.replace(/(\d)([a-zA-Z])/, "$1 $2"));
+    for (const part of Object.keys(said) as (keyof Expected)[])
+      if (expected[part] !== null)
+        throw new UsageError(`--forecast: "${text}" says ${NAMES[part]} twice; say it once.`);
+    expected = { ...expected, ...said };
   }
   return expected;
 }
+
+const NAMES: Readonly<Record<keyof Expected, string>> = {
+  rain: "rain",
+  chance: "its chance",
+  highest: "heat",
+};
 
 function chanceOf(percent: number): number {
   if (!(percent >= 0 && percent <= 100)) throw new UsageError(`--forecast: ${percent} % is no chance.`);
@@ -48,6 +58,10 @@ export function typedForecast(text: string, from: string): string {
     if (day < today || day >= today + FORECAST_DAYS)
       throw new UsageError(
         `--forecast speaks of ${isoDate(today)} to ${isoDate(today + FORECAST_DAYS - 1)}, not of ${isoDate(day)}.`,
+      );
+    if (days[day])
+      throw new UsageError(
+        `--forecast has ${isoDate(day)} twice, the second time as "${item}"; leave one out.`,
       );
     days[day] = expectedOf(item.slice(at + 1).trim());
   }

@@ -9,6 +9,7 @@ import { adviceOf } from "../studies/advice.ts";
 import { type FromTodayAnswer, fromTodayOf } from "../studies/from-today.ts";
 import type { Whole } from "../studies/work-out.ts";
 import { emptySaid, forecastSaid, lastsSaid, restsOn, ruleSaid } from "../telling/from-today.ts";
+import { bedsShortToday } from "../telling/short-today.ts";
 import { isoDate } from "../units/calendar.ts";
 import { type AdviceAnswer, type AdviceReport, adviceReport, adviceText } from "./advice-report.ts";
 import { optionsOf } from "./report.ts";
@@ -32,6 +33,8 @@ export type FromTodayReport = TodayReport & {
   readonly empty_from: RankedDays | TwoDays | null;
   readonly reaches_end: number | null;
   readonly season_end: string | null;
+  /** Beds that are short today in most of the runs in which one is, and since when, as far as notes tell. */
+  readonly short_today: readonly { readonly bed: string; readonly since: string | null }[];
   /** Parts of which nothing was noted lately. */
   readonly assumed: readonly string[];
   readonly said: readonly string[];
@@ -104,10 +107,10 @@ function ruleOf({ worksheet, graph, results }: Whole, heldToday: readonly string
 function saidOf(whole: Whole, lasting: FromToday): readonly string[] {
   const voice = voiceOf(whole);
   const rests = restsOn(lasting, voice.titleOf);
-  if (lasting.kind === "out_of_season") return [lastsSaid(lasting), ...rests];
+  if (lasting.kind === "out_of_season") return [lastsSaid(lasting, voice.titleOf), ...rests];
   const given = valueIn(whole.results.get("season.week_given")) as WeekGiven | null;
   return [
-    lastsSaid(lasting),
+    lastsSaid(lasting, voice.titleOf),
     emptySaid(lasting),
     ruleOf(whole, lasting.heldBack.map(voice.titleOf)),
     ...rests,
@@ -122,6 +125,10 @@ export function fromTodayReport(whole: Whole, { lasting, week, advice }: Answer)
     kind: lasting.kind,
     ...lastingReport(lasting),
     season_end: lasting.kind === "out_of_season" ? null : isoDate(lasting.last),
+    short_today: bedsShortToday(lasting).map((bed) => {
+      const since = lasting.since[bed];
+      return { bed, since: since === undefined ? null : isoDate(since) };
+    }),
     ...todayReport(whole, week),
     assumed: [...tanks, ...beds, ...batteries],
     said: saidOf(whole, lasting),

@@ -6,7 +6,17 @@ import type { Driver } from "../network/bounds.ts";
 import type { DayLine, Go } from "../season/day-lines.ts";
 import type { WeekAnswer } from "../season/week-plan.ts";
 import type { Whole } from "../studies/work-out.ts";
-import { lineWhy, lineWords, openTitle, openWords, refusalWords, type Voice } from "../telling/today.ts";
+import {
+  brokenWords,
+  lineWhy,
+  lineWords,
+  openTitle,
+  openWords,
+  rainsWords,
+  refusalWords,
+  sparedWords,
+  type Voice,
+} from "../telling/today.ts";
 import { isoDate } from "../units/calendar.ts";
 import { showQuantity } from "../units/show.ts";
 import { optionsOf } from "./report.ts";
@@ -22,6 +32,17 @@ export type TodayReport = {
   readonly week: readonly (Line & { readonly day: string })[];
   /** Hoses to be opened today: the tank that each fills, its level [m], and how long after that it is full [s]. */
   readonly opens: WeekAnswer["opens"];
+  /** Rain of the forecast that is reckoned with [m], and what it spares: asked for on dry days [m3], until the bed asks next. */
+  readonly rains: readonly { readonly day: string; readonly rain: number }[];
+  readonly spared: readonly {
+    readonly day: string;
+    readonly bed: string;
+    readonly asked: number;
+    readonly until: string | null;
+    readonly why: string;
+  }[];
+  /** Parts that are noted broken, which the plan does without. */
+  readonly broken: readonly string[];
   /** Beds that ask on a day and get nothing, and what they ask for [m3]. */
   readonly refused: readonly {
     readonly day: string;
@@ -63,12 +84,22 @@ function lineOf(line: DayLine, voice: Voice): Line {
 }
 
 /** Today's and the week's lines in JSON. */
-export function todayReport(whole: Whole, { first, lines, opens, refused }: WeekAnswer): TodayReport {
+export function todayReport(whole: Whole, week: WeekAnswer): TodayReport {
+  const { first, lines, opens, broken, refused, rains, spared } = week;
   const voice = voiceOf(whole);
   return {
     today: lines.filter(({ day }) => day === first).map((line) => lineOf(line, voice)),
     week: lines.map((line) => ({ day: isoDate(line.day), ...lineOf(line, voice) })),
     opens,
+    rains: rains.map(({ day, rain }) => ({ day: isoDate(day), rain })),
+    spared: spared.map((one) => ({
+      day: isoDate(one.day),
+      bed: one.bed,
+      asked: one.asked,
+      until: one.until === null ? null : isoDate(one.until),
+      why: sparedWords(one, voice),
+    })),
+    broken,
     refused: refused.map((one) => ({
       day: isoDate(one.day),
       bed: one.bed,
@@ -81,16 +112,23 @@ export function todayReport(whole: Whole, { first, lines, opens, refused }: Week
 /** Today's and the week's lines as they are read. */
 export function todayText(
   whole: Whole,
-  { first, last, lines, refused, opens }: WeekAnswer,
+  { first, last, lines, refused, opens, broken, rains, spared }: WeekAnswer,
 ): readonly string[] {
   const voice = voiceOf(whole);
-  if (lines.length + refused.length === 0) return ["Nothing to water in the coming week."];
+  const without = [
+    ...(broken.length > 0 ? [brokenWords(broken, voice)] : []),
+    ...(rains.length > 0 ? [rainsWords(rains, voice)] : []),
+  ];
+  if (lines.length + refused.length + spared.length === 0)
+    return [...without, "Nothing to water in the coming week."];
   const days = Array.from({ length: last - first + 1 }, (_, place) => first + place);
-  return days.flatMap((day) =>
+  const told = days.flatMap((day) =>
     [
       ...(day === first ? opens : []).map((one) => `${openTitle(one.line, voice)}: ${openWords(one, voice)}`),
       ...lines.filter((line) => line.day === day).map((line) => lineWords(line, voice)),
       ...refused.filter((one) => one.day === day).map((one) => refusalWords(one, voice)),
+      ...spared.filter((one) => one.day === day).map((one) => sparedWords(one, voice)),
     ].map((said) => `${isoDate(day)}  ${said}`),
   );
+  return [...without, ...told];
 }

@@ -34,6 +34,7 @@ export const NOTE_KINDS = {
   opened: {},
   cleaned: {},
   broke: {},
+  mended: {},
   drained: {},
   undid: {},
 } as const satisfies Readonly<Record<string, NoteKind>>;

@@ -26,6 +26,7 @@ const SAID: Readonly<Record<NoteWord, string>> = {
   opened: "opened",
   cleaned: "cleaned",
   broke: "broke",
+  mended: "mended",
   drained: "made ready for frost",
   undid: "taken back",
 };

@@ -110,26 +110,14 @@ function bindNode(node: GraphNode): void {
   node.work = { kind: "fixed", result: failed(bound.code, node.id, bound.text, span) };
 }
 
-/** Relations are read in any order, so that they are checked once every dimension is known. */
-function bindRelations(node: GraphNode): void {
-  if (node.work.kind !== "output") return;
-  for (const step of node.work.relations) {
-    const bound = bindStep(step);
-    const text = bound.ok ? unfit(node, bound.dimension) : bound.text;
-    if (text === null) continue;
-    node.work = { kind: "fixed", result: failed("dimension", node.id, text) };
-    return;
-  }
-}
-
-function unfit(node: GraphNode, found: Dimension | null): string | null {
-  if (!found || !node.dimension || sameDimension(found, node.dimension)) return null;
-  const bound = unsuited(found, node.dimension, 0);
-  return bound.ok ? null : bound.text;
+/** Binds what a node's answer satisfies, once every dimension is known; false where it does not fit the node. */
+export function bindRelation(node: GraphNode, step: Step): boolean {
+  const bound = bindStep(step);
+  if (!bound.ok) return false;
+  return !bound.dimension || !node.dimension || sameDimension(bound.dimension, node.dimension);
 }
 
 /** Checks and binds the nodes in their order; what is wrong fails at its own place. */
 export function bindNodes(nodes: readonly GraphNode[]): void {
   for (const node of nodes) bindNode(node);
-  for (const node of nodes) bindRelations(node);
 }

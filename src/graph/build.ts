@@ -3,10 +3,18 @@
 import type { Worksheet } from "../document/worksheet.ts";
 import { bindNodes, bindStep } from "./bind-nodes.ts";
 import { type CardPlan, type Draft, draftOf } from "./card-plans.ts";
-import { isWrong, stepOf } from "./formula-work.ts";
+import { isWrong, stepOf, type Wrong } from "./formula-work.ts";
 import { resolveName } from "./names.ts";
 import { addNodeWork, addShells } from "./node-work.ts";
-import { type CardCaution, type EntryPlace, type Graph, type GraphNode, readsOf } from "./nodes.ts";
+import {
+  type CardCaution,
+  type EntryPlace,
+  type Graph,
+  type GraphNode,
+  readsOf,
+  type Step,
+} from "./nodes.ts";
+import { once } from "./once.ts";
 import { ordered } from "./order.ts";
 import { sameShape } from "./shape.ts";
 import type { CardKinds, Caution, Problem } from "./types.ts";
@@ -71,16 +79,28 @@ function wrongCaution(card: string, caution: Caution, text: string): Problem {
   };
 }
 
-function cautionsFor(plan: Draft, owner: CardPlan): readonly CardCaution[] {
-  const card = owner.card.id;
-  if (owner.doubled) return [];
-  return owner.kind.cautions.flatMap((caution): readonly CardCaution[] => {
-    if (caution.if === undefined) return [{ card, caution, step: null }];
-    const step = stepOf(plan, caution.if, (name) => resolveName(plan, owner, name));
-    if (!isWrong(step)) return [{ card, caution, step }];
-    plan.problems.push(wrongCaution(card, caution, step.wrong));
-    return [];
-  });
+function boundCaution(plan: Draft, owner: CardPlan, condition: string): Step | Wrong {
+  const step = stepOf(plan, condition, (name) => resolveName(plan, owner, name));
+  if (isWrong(step)) return step;
+  const bound = bindStep(step);
+  return bound.ok ? step : { wrong: bound.text };
+}
+
+type Told = { readonly cautions: readonly CardCaution[]; readonly wrong: readonly Problem[] };
+
+/** The cautions of every card; a name in them that is no node of the graph stays without a number. */
+function cautionsOf(plan: Draft): Told {
+  const cautions: CardCaution[] = [];
+  const wrong: Problem[] = [];
+  for (const owner of plan.cards) {
+    const card = owner.card.id;
+    for (const caution of owner.doubled ? [] : owner.kind.cautions) {
+      const step = caution.if === undefined ? null : boundCaution(plan, owner, caution.if);
+      if (step && isWrong(step)) wrong.push(wrongCaution(card, caution, step.wrong));
+      else cautions.push({ card, caution, step });
+    }
+  }
+  return { cautions, wrong };
 }
 
 /**
@@ -94,13 +114,10 @@ export function buildGraph(worksheet: Worksheet, kinds: CardKinds): Graph {
   for (const owner of plan.cards) addShells(plan, owner);
   for (const owner of plan.cards) addNodeWork(plan, owner);
   for (const node of plan.nodes.values()) node.reads = readsOf(node.work);
-  const cautions = plan.cards.flatMap((owner) => cautionsFor(plan, owner));
   const nodes = ordered([...plan.nodes.values()]);
   bindNodes(nodes);
-  for (const { step, card, caution } of cautions) {
-    const bound = step ? bindStep(step) : null;
-    if (bound && !bound.ok) plan.problems.push(wrongCaution(card, caution, bound.text));
-  }
+  // Read when somebody first asks: they are a fifth of the building, and most who build a graph never tell a caution.
+  const told = once(() => cautionsOf(plan));
   const index = new Map(nodes.map(({ id, position }) => [id, position]));
   return {
     kinds,
@@ -112,9 +129,10 @@ export function buildGraph(worksheet: Worksheet, kinds: CardKinds): Graph {
     ...readersOf(nodes),
     ...placesOf(nodes),
     ids: nodes.filter(({ role }) => role === "quantity").map(({ id }) => id),
-    cautions,
+    cautions: () => told().cautions,
     siUnitOf: (id) => siUnitOfNode(nodes[index.get(id) ?? -1]),
     problems: plan.problems,
+    wrongCautions: () => told().wrong,
   };
 }
 

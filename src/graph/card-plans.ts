@@ -39,9 +39,16 @@ export function entryAt(
   return entries && Object.hasOwn(entries, row) ? (entries[row] ?? undefined) : undefined;
 }
 
+const ROWS = new WeakMap<CardKind, ReadonlyMap<string, Row>>();
+
 /** The row of that name of a kind, or undefined. */
 export function rowNamed(kind: CardKind, name: string): Row | undefined {
-  return kind.rows.find((row) => row.name === name);
+  const known = ROWS.get(kind);
+  if (known) return known.get(name);
+  // Of two by one name the first counts.
+  const rows = new Map(kind.rows.toReversed().map((row) => [row.name, row]));
+  ROWS.set(kind, rows);
+  return rows.get(name);
 }
 
 /** The stored value of a link row: ids as they stand in the document. */

@@ -61,7 +61,7 @@ export function cautionsOf(
       return state === "ready" || state === "pending" ? shown : `(not known: ${shown || name})`;
     });
   const kinds = new Map(worksheet.cards.map(({ id, kind }) => [id, kind]));
-  return graph.cautions.flatMap((held) => {
+  return graph.cautions().flatMap((held) => {
     const { card, caution } = held;
     const said = holds(results, held) ? cautionWords(words, kinds.get(card) ?? "", caution) : null;
     if (!said) return [];

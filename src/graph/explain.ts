@@ -174,7 +174,7 @@ function workingOf(view: View, node: GraphNode): Pick<Explanation, "formula" | "
   const adds = node.row?.row === "output" ? node.row.adds : undefined;
   if (adds) return { ...nothing, numbers: surveyText(view, adds, surveyed) };
   const inputs = inputsOf(view, node, takes);
-  const relation = work.relations.find((step) => isKnown(view, step));
+  const relation = work.relations().find((step) => isKnown(view, step));
   return { ...nothing, ...(relation ? formulaTexts(view, node, relation) : {}), inputs };
 }
 

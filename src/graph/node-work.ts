@@ -1,5 +1,6 @@
 // From the rows of a card's kind to the work of its nodes: what each reads, and how it is answered.
 
+import { bindRelation } from "./bind-nodes.ts";
 import {
   addNode,
   type CardPlan,
@@ -23,6 +24,7 @@ import {
   twinId,
   type Work,
 } from "./nodes.ts";
+import { once } from "./once.ts";
 import { failed, none } from "./problems.ts";
 import { isMeasurable } from "./rows.ts";
 import type { GatherRow, Given, LinkGiven, Model, NumberGiven, OutputRow, Result, Row } from "./types.ts";
@@ -126,20 +128,16 @@ function outputWork(plan: Draft, owner: CardPlan, row: OutputRow, id: string): W
     );
   }
   const key = model.outputs === "by quantity id" ? id : row.name;
-  const relations = relationsOf(plan, owner, row);
-  return isWrong(relations)
-    ? fixed(failed("formula", id, relations.wrong))
-    : { kind: "output", model: node, key, relations };
+  return { kind: "output", model: node, key, relations: once(() => relationsOf(plan, owner, row, id)) };
 }
 
-function relationsOf(plan: Draft, owner: CardPlan, row: OutputRow): readonly Step[] | Wrong {
-  const steps: Step[] = [];
-  for (const text of row.relations ?? []) {
+/** Only a working shows them: one that cannot be read is left out of it (a test: the tables have none). */
+function relationsOf(plan: Draft, owner: CardPlan, row: OutputRow, id: string): readonly Step[] {
+  const node = plan.nodes.get(id);
+  return (row.relations ?? []).flatMap((text) => {
     const step = stepOf(plan, text, (name) => resolveName(plan, owner, name));
-    if (isWrong(step)) return step;
-    steps.push(step);
-  }
-  return steps;
+    return node && !isWrong(step) && bindRelation(node, step) ? [step] : [];
+  });
 }
 
 function missingAt(kind: Parameters<typeof missingCard>[0], id: string): Result {

@@ -44,8 +44,8 @@ export type OutputWork = {
   readonly kind: "output";
   readonly model: GraphNode;
   readonly key: string;
-  /** What the answer satisfies, for its working; not among what the node reads. */
-  readonly relations: readonly Step[];
+  /** What the answer satisfies, for its working; not among what the node reads, and read when it is first asked for. */
+  readonly relations: () => readonly Step[];
 };
 
 export type SurveyedCard = {
@@ -139,10 +139,13 @@ export type Graph = {
   readonly titleReaders: ReadonlyMap<number, readonly number[]>;
   /** Quantities in the order of the nodes: neither twins nor models nor stand-ins. */
   readonly ids: readonly QuantityId[];
-  readonly cautions: readonly CardCaution[];
+  readonly cautions: () => readonly CardCaution[];
   /** Coherent SI unit of a quantity's number, "" where it has none. */
   readonly siUnitOf: (id: QuantityId) => string;
+  /** Of the cards and their links. */
   readonly problems: readonly Problem[];
+  /** Of cautions whose condition cannot be told. */
+  readonly wrongCautions: () => readonly Problem[];
 };
 
 /** The node of a quantity, or null. */

@@ -2,6 +2,7 @@
 
 import type { Card, Worksheet } from "../document/worksheet.ts";
 import type { Graph } from "./nodes.ts";
+import { once } from "./once.ts";
 import type { AskedAnswer } from "./pass.ts";
 import { FAILED } from "./pass.ts";
 import type { Problem, QuantityId, Request, Result } from "./types.ts";
@@ -21,7 +22,7 @@ export type Inside = {
 
 export class Results {
   readonly inside: Inside;
-  #problems: readonly Problem[] | null = null;
+  readonly #problems = once(() => firstCauses(this.inside));
 
   constructor(inside: Inside) {
     this.inside = inside;
@@ -54,10 +55,15 @@ export class Results {
     return this.inside.done.map((position) => this.inside.graph.nodes[position]?.id ?? "");
   }
 
+  /** Problems of the cards, then those of quantities that are first causes, for whoever tells no cautions. */
+  get causes(): readonly Problem[] {
+    return this.#problems();
+  }
+
   /** Problems of the worksheet, then those of quantities that are first causes. */
   get problems(): readonly Problem[] {
-    this.#problems ??= firstCauses(this.inside);
-    return this.#problems;
+    const wrong = this.inside.graph.wrongCautions();
+    return wrong.length === 0 ? this.causes : [...wrong, ...this.causes];
   }
 }
 

@@ -13,6 +13,8 @@ const WORDS = [
   "pulled",
   "charged",
   "swapped",
+  "broke",
+  "mended",
 ] as const;
 
 export type HappenedWord = (typeof WORDS)[number];
@@ -24,13 +26,13 @@ export const isHappenedWord = (word: unknown): word is HappenedWord => KNOWN.has
 
 /** Farthest back that what happened tells of today [day]: our definition. */
 export const TELLS_FOR = 60;
-/** What was planted stands for longer. */
-const CROPS_TELL_FOR = 365;
+/** What was planted stands for longer, and what broke stays so until it is mended. */
+const STANDS_FOR = 365;
 
-const OF_CROPS: ReadonlySet<HappenedWord> = new Set(["planted", "pulled"]);
+const STANDING: ReadonlySet<HappenedWord> = new Set(["planted", "pulled", "broke", "mended"]);
 
 /** How far back such a word tells of today [day]. */
-export const tellsFor = (what: HappenedWord): number => (OF_CROPS.has(what) ? CROPS_TELL_FOR : TELLS_FOR);
+export const tellsFor = (what: HappenedWord): number => (STANDING.has(what) ? STANDS_FOR : TELLS_FOR);
 
 export type Happened = {
   /** [days since 1970-01-01], and the minute of that day, where it is known. */

@@ -3,7 +3,7 @@
 
 import { deepest, type Ground } from "./ground.ts";
 import { type Anchor, round } from "./paper.ts";
-import type { Box, Label, Part, Words } from "./place.ts";
+import type { Box, Label, LabelWay, Part, Words } from "./place.ts";
 import type { Room } from "./room.ts";
 import { type Block, blockOf, type Type, textWidth } from "./text-block.ts";
 
@@ -15,6 +15,8 @@ export type LabelBoard = {
   /** Only the open part, levels and trouble are labelled. */
   readonly small: boolean;
   readonly open: string | null;
+  /** Where words stood before, and are to stay; null: wherever they are best. */
+  readonly ways?: ReadonlyMap<string, LabelWay> | null;
   /** There are so many of a kind that each says less. */
   readonly crowded?: true;
 };
@@ -136,22 +138,63 @@ function placed(words: readonly Words[], anchors: readonly Anchor[], board: Labe
 /** @param from how much less is said than could be: the first of its sayings that is tried */
 function labelOf({ part, anchors }: Wanted, board: LabelBoard, from = 0): Label | null {
   const all = sayings(part, board);
-  for (const words of all.slice(Math.min(from, all.length - 1))) {
+  for (const [index, words] of all.entries()) {
+    if (index < Math.min(from, all.length - 1)) continue;
     // Where little is said, it is said in the ground, out of the way of everything.
     const isNamed = words.some(({ bold }) => bold);
     const found = placed(words, isNamed ? anchors : [...anchors].reverse(), board);
     if (!found) continue;
-    const { block, box, anchor } = found;
-    board.room.take(box, HALO);
-    const middle = round(box.x + box.width / 2);
-    return {
-      of: part.id,
-      box,
-      words: block.lines.map((line) => ({ ...line, x: middle, y: round(box.y + line.y) })),
-      under: anchor.side === "under",
-    };
+    return labelFound(part.id, index, found, board);
   }
   return null;
+}
+
+function labelFound(of: string, saying: number, { block, box, anchor }: Said, board: LabelBoard): Label {
+  board.room.take(box, HALO);
+  const middle = round(box.x + box.width / 2);
+  const under = anchor.side === "under";
+  return {
+    of,
+    box,
+    words: block.lines.map((line) => ({ ...line, x: middle, y: round(box.y + line.y) })),
+    under,
+    way: {
+      saying,
+      lines: block.lines.length,
+      under,
+      aside: box.x + box.width / 2 - anchor.middle,
+      away: box.y - anchor.from,
+    },
+  };
+}
+
+/** The same saying where it stood beside its thing before, in as many lines; null where something has come there. */
+function labelKept({ part, anchors }: Wanted, way: LabelWay, board: LabelBoard): Label | null {
+  const words = sayings(part, board)[way.saying];
+  const anchor = anchors.find(({ side }) => (side === "under") === way.under);
+  if (!words || !anchor) return null;
+  const block = blocksOf(words, anchor, board).find(({ lines }) => lines.length === way.lines);
+  if (!block) return null;
+  const { width, height } = block;
+  const box = { x: anchor.middle + way.aside - width / 2, y: anchor.from + way.away, width, height };
+  if (!isFree(box.x, box.y, block, board)) return null;
+  return labelFound(part.id, way.saying, { block, box, cost: 0, anchor }, board);
+}
+
+/** While something moves: each where it stood, else nearby; what was not labelled is not labelled now. */
+function labelsKept(
+  wanted: readonly Wanted[],
+  ways: ReadonlyMap<string, LabelWay>,
+  board: LabelBoard,
+): readonly Label[] {
+  const known = wanted.flatMap((one) => {
+    const way = ways.get(one.part.id);
+    return way ? [{ one, way }] : [];
+  });
+  const kept = known.flatMap(({ one, way }) => labelKept(one, way, board) ?? []);
+  const stand = new Set(kept.map(({ of }) => of));
+  const others = known.filter(({ one }) => !stand.has(one.part.id));
+  return [...kept, ...others.flatMap(({ one, way }) => labelOf(one, board, way.saying) ?? [])];
 }
 
 const MOST_SAYINGS = 6;
@@ -180,6 +223,7 @@ function alike(wanted: readonly Wanted[], board: LabelBoard): readonly Label[] {
 /** The labels of groups of parts that are alike; those that come first choose first, the open one before all. */
 export function placeLabels(groups: readonly (readonly Wanted[])[], board: LabelBoard): readonly Label[] {
   const isOpen = ({ part }: Wanted): boolean => part.id === board.open;
+  if (board.ways) return labelsKept(groups.flat(), board.ways, board);
   const open = groups.flat().filter(isOpen);
   return [
     ...open.flatMap((one) => labelOf(one, board) ?? []),

@@ -20,6 +20,8 @@ export type LineAhead = {
   readonly name: string;
   /** First short day; null: none before the season's end [days since 1970-01-01]. */
   readonly short: number | null;
+  /** Where it is short today: first short day once that is over; today: some stay short, null: none is before the season's end. */
+  readonly again: number | null;
   readonly empty: number | null;
   /** Water left each evening from today on [m3]. */
   readonly water: Float64Array;
@@ -76,12 +78,20 @@ function daysAxis({ today, last }: Lasts, width: number): Axis {
   return { from: today, to, ticks: untouched(ticks, today, to, width) };
 }
 
-/** Its water up to the evening of its first short day. */
-function pointsOf({ today, now }: Lasts, { short, water }: LineAhead): readonly Point[] {
-  const days = short === null ? water.length : short - today + 1;
+/** The day on which a run's line ends: its first short day; of one that is short at once the next, or when nothing is left. */
+function endOf({ today }: Lasts, { short, again, empty }: LineAhead): number | null {
+  if (short !== today) return short;
+  return again === today ? empty : again;
+}
+
+/** Its water up to the evening of that day. */
+function pointsOf(lasts: Lasts, line: LineAhead): readonly Point[] {
+  const { today, now } = lasts;
+  const end = endOf(lasts, line);
+  const days = end === null ? line.water.length : end - today + 1;
   return [
     [today, now],
-    ...Array.from(water.subarray(0, days), (held, day): Point => [today + day + 1, held]),
+    ...Array.from(line.water.subarray(0, days), (held, day): Point => [today + day + 1, held]),
   ];
 }
 

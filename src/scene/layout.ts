@@ -11,7 +11,7 @@ import { groundOf } from "./ground-line.ts";
 import { hitsOf } from "./hits.ts";
 import { placeLabels, type Wanted } from "./labels.ts";
 import { DISC, newPaper, type Paper, round } from "./paper.ts";
-import type { Box, Label, Part, Place, Shape } from "./place.ts";
+import type { Box, Label, LabelWay, Part, Place, Shape } from "./place.ts";
 import { reachesOf } from "./reaches.ts";
 import { newRoom, type Room } from "./room.ts";
 import { around, rect } from "./strokes.ts";
@@ -37,8 +37,8 @@ export type DrawnPart = {
 
 export type DrawnGround = { readonly line: string; readonly area: string };
 
-/** What was in use is kept while something is turned or dragged, so that the paper does not move under the finger. */
-export type Kept = Upright & { readonly perArea: number };
+/** While something moves heights keep their scale and words their places, so that the paper does not move under the finger. */
+export type Kept = Upright & { readonly ways: ReadonlyMap<string, LabelWay> };
 
 export type Layout = {
   readonly width: number;
@@ -151,7 +151,8 @@ function labelsOf(bench: Bench, sheet: PaperSize, grades: readonly Grade[]): rea
     }),
   );
   const { width, small, open = null } = sheet;
-  return placeLabels(wanted, { room, width, ground: bench.ground, type: typeFor(sheet), small, open });
+  const ways = sheet.kept?.ways ?? null;
+  return placeLabels(wanted, { room, width, ground: bench.ground, type: typeFor(sheet), small, open, ways });
 }
 
 function drawnParts(
@@ -222,33 +223,23 @@ function benchFor(
   sheet: PaperSize,
 ): Bench & { readonly cells: ReturnType<typeof columnsFor>["cells"] } {
   const { width, height, small, held = null, kept = null } = sheet;
-  const tanks = [...place.tanks, ...(held?.tanks ?? [])];
   const { reaches, lowest } = reachesOf(place, held, small);
   const soil = Math.max(
     small ? SOIL.small : SOIL.full,
     (small ? SOIL_SHARE.small : SOIL_SHARE.full) * height,
   );
   const upright = uprightFor(reaches, lowest, height, soil, kept);
-  const perArea = perAreaFor(place.tanks, width, upright.scale, kept?.perArea ?? null);
-  const both = held
-    ? Math.min(perArea, perAreaFor(tanks.filter(isWithin(place)), width, upright.scale, perArea))
-    : perArea;
-  const { cells, squeeze } = columnsFor(place, width, breadthsOf(place, held, both));
+  const perArea = perAreaFor(place.tanks, held?.tanks ?? [], width, upright.scale);
+  const { cells, squeeze } = columnsFor(place, width, breadthsOf(place, held, perArea));
   const ground = groundOf(place, cells, width, (one) => yOf(upright, one));
   const rest = { place, paper: newPaper(), width, height, small, ...upright, squeeze, ground };
-  return { ...rest, perArea: both, spots: new Map(), cells };
+  return { ...rest, perArea, spots: new Map(), cells };
 }
-
-/** Held tanks count where they still stand, each once: the broader of both. */
-const isWithin = (place: Place) => {
-  const ids = new Set(place.tanks.map(({ id }) => id));
-  return ({ id }: { readonly id: string }): boolean => ids.has(id);
-};
 
 /** Lays the place out on a sheet of paper. */
 export function layoutPlace(place: Place, sheet: PaperSize): Layout {
   const bench = benchFor(place, sheet);
-  const { cells, scale, base, perArea, paper } = bench;
+  const { cells, scale, base, paper } = bench;
   const grades = drawEverything(bench, cells);
   const held = heldOf(bench, sheet.held ?? null);
   const labels = labelsOf(bench, sheet, grades);
@@ -262,7 +253,7 @@ export function layoutPlace(place: Place, sheet: PaperSize): Layout {
     spots: bench.spots,
     grades,
     held,
-    kept: { scale, base, perArea },
+    kept: { scale, base, ways: new Map(labels.map(({ of, way }) => [of, way])) },
   };
 }
 

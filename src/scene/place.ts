@@ -110,10 +110,21 @@ export type PlacedWords = {
   readonly room: number | null;
 };
 
+/** How it came to stand where it does: which of its sayings, in how many lines, and how far from where it would like to be. */
+export type LabelWay = {
+  readonly saying: number;
+  readonly lines: number;
+  readonly under: boolean;
+  /** From the anchor to the left and top of the middle of its words [px]. */
+  readonly aside: number;
+  readonly away: number;
+};
+
 export type Label = {
   readonly of: string;
   readonly box: Box;
   readonly words: readonly PlacedWords[];
   /** It lies in the ground. */
   readonly under: boolean;
+  readonly way: LabelWay;
 };

@@ -15,11 +15,13 @@ const LEAST_BREADTHS: readonly (readonly [upTo: number, px: number])[] = [
 export const LEAST_HEIGHT = 8;
 const MOST_VESSELS = 24;
 const WALL_GAP = 5;
-/** Of the paper: the widest tank, and all of them together. */
-const ONE_TANK = 0.2;
+/** Of the paper: what the widest tank comes near to, and all of them together, however much they hold. */
+const ONE_TANK = 0.22;
 const ALL_TANKS = 0.32;
-/** The broadest vessel is at most so much broader than it is high. */
-const BROADEST = 0.85;
+/** What a vessel comes near to, in its own heights, however much it holds. */
+const BROADEST = 1.3;
+/** A tank on so much ground takes half of what it could at the most, and a vessel half of its greatest breadth [m2]. */
+const HALF = { paper: 0.6, vessel: 0.6 };
 const HALVINGS = 40;
 
 /** Breadth of one vessel, the gap to the next, and of all together [px]. */
@@ -50,28 +52,49 @@ export function breadthOf(tank: DrawnTank, perArea: number, squeeze = 1): Breadt
   return { each, gap, whole: count * each + (count - 1) * gap };
 }
 
+/** Of each tank the larger of what it is and what it was held as: both are drawn on one scale. */
+function largest(tanks: readonly DrawnTank[], held: readonly DrawnTank[]): readonly DrawnTank[] {
+  const whole = (tank: DrawnTank): number => vesselsDrawn(tank) * crossArea(tank);
+  return tanks.map((tank) => {
+    const was = held.find(({ id }) => id === tank.id);
+    return was && whole(was) > whole(tank) ? was : tank;
+  });
+}
+
 /**
- * The greatest px a square metre at which all tanks keep within their share of the paper.
+ * Px of breadth a square metre, by what is drawn alone and not by what was drawn before. Whatever the limit is, it is neared
+ * and never met at once, so that a tank which holds more is drawn broader, however much it holds.
  *
+ * @param held the same tanks as they were held, drawn by the same scale
  * @param scale of heights [px/m]
- * @param kept one that was in use, kept as long as it fits
  */
 export function perAreaFor(
   tanks: readonly DrawnTank[],
+  held: readonly DrawnTank[],
   width: number,
   scale: number,
-  kept: number | null,
 ): number {
   if (tanks.length === 0) return 0;
+  const both = largest(tanks, held);
+  const wholes = both.map((tank) => vesselsDrawn(tank) * crossArea(tank));
+  const sum = wholes.reduce((all, one) => all + one, 0);
+  const most = Math.min(
+    (ONE_TANK * width) / (Math.max(...wholes) + HALF.paper),
+    (ALL_TANKS * width) / (sum + HALF.paper),
+    ...both.map(
+      (tank) => (BROADEST * Math.max(LEAST_HEIGHT, tank.height * scale)) / (crossArea(tank) + HALF.vessel),
+    ),
+  );
+  return fitting(both, width, most);
+}
+
+/** The greatest that keeps tanks, with the gaps in them and the narrowest that are drawn, within their share of the paper. */
+function fitting(tanks: readonly DrawnTank[], width: number, most: number): number {
   const fits = (perArea: number): boolean => {
     const wholes = tanks.map((tank) => breadthOf(tank, perArea).whole);
     const all = wholes.reduce((sum, one) => sum + one, 0);
     return Math.max(...wholes) <= ONE_TANK * width && all <= ALL_TANKS * width;
   };
-  const square = Math.min(
-    ...tanks.map((tank) => (BROADEST * Math.max(LEAST_HEIGHT, tank.height * scale)) / crossArea(tank)),
-  );
-  const most = kept ?? square;
   if (fits(most)) return most;
   let [low, high] = [0, most];
   for (let step = 0; step < HALVINGS; step++) {

@@ -2,10 +2,11 @@
 
 import type { SeasonState } from "./state.ts";
 
-/** Water in tanks less what is short in the beds' ground now [m3]. */
+/** Water in tanks less what is short in the beds' ground now [m3]; by loops, as it is asked every evening. */
 function waterStored(state: SeasonState): number {
   let sum = 0;
-  for (const volume of state.tanks.volume) sum += volume;
+  const { volume } = state.tanks;
+  for (let place = 0; place < volume.length; place++) sum += volume[place] as number;
   for (let i = 0; i < state.beds.length; i++) {
     const bed = state.beds[i] as SeasonState["beds"][number];
     sum -= (bed.soil.depletion + bed.soil.rest) * bed.ground;

@@ -3,10 +3,10 @@
 import type { Bed } from "./beds.ts";
 import type { HoldingRule } from "./holding.ts";
 import { candidatesOf, nextWaterings, type Tried, tryAll } from "./holding-choices.ts";
-import { type Member, memberOf, refusedByRule, windBack } from "./holding-runs.ts";
+import { type Member, memberAgain, memberOf, refusedByRule } from "./holding-runs.ts";
 import type { SeasonInput } from "./input.ts";
 import { contentKey, keeper } from "./kept.ts";
-import type { Moment, Weather } from "./moment.ts";
+import { type Moment, type Weather, windBack } from "./moment.ts";
 import { dryDay } from "./moment-today.ts";
 import { isThirsty } from "./soil-step.ts";
 import type { SeasonState } from "./state.ts";
@@ -26,7 +26,9 @@ export type BedStanding = {
 export type Weighed = {
   /** Beds that ask today. */
   readonly asking: readonly string[];
-  /** Of them those that the rule leaves dry. */
+  /** Beds that ask and are held back already, by a note: no choice is about them. */
+  readonly held: readonly string[];
+  /** Of those that ask those that the rule leaves dry. */
   readonly byRule: readonly string[];
   readonly tried: readonly Tried[];
   /** In the run's order, as are the runs. */
@@ -46,37 +48,59 @@ export type Ahead = {
   /** Days without rain, as dry as they usually are. */
   readonly dry: Weather;
   readonly rule: HoldingRule;
+  /** Beds that are held back today, by a note. */
+  readonly heldBack: readonly string[];
 };
 
 /** Members that stand on this morning. */
 export type Ready = {
-  readonly members: readonly Member[];
+  /** Each is done with before the next is asked for. */
+  readonly members: Iterable<Member>;
   /** One of days without rain, as dry as they usually are. */
   readonly dry: Member;
   /** What the crops could use on the season's days before [m]. */
   readonly before: ByCropStage;
+  /** Beds that are held back today, by a note; left out: none. */
+  readonly heldBack?: readonly string[];
 };
 
 /** Each of today's choices in each weather ahead, the rule followed afterwards. */
 export function weighed(input: SeasonInput, whole: SeasonState, ahead: Ahead): Weighed {
-  const { moment, starting, season, weathers, rule } = ahead;
+  const { moment, season, rule } = ahead;
   const member = (weather: Weather, start: Moment) => memberOf(input, start, weather, whole, season);
   const ready = {
-    members: weathers.map((weather, at) => member(weather, starting(at))),
+    members: oneByOne(ahead, member),
     dry: member(ahead.dry, moment),
     before: potentialBefore(input, whole, moment.date - season.start),
+    heldBack: ahead.heldBack,
   };
   return weighedBy(ready, rule);
 }
 
+/** The members of the weathers, each made of the one before it. */
+function* oneByOne(
+  { weathers, starting }: Ahead,
+  made: (weather: Weather, start: Moment) => Member,
+): Iterable<Member> {
+  let last: Member | null = null;
+  for (const [at, weather] of weathers.entries()) {
+    last = last ? memberAgain(last, starting(at), weather) : made(weather, starting(at));
+    yield last;
+  }
+}
+
 /** The same of members that are ready. */
-export function weighedBy({ members, dry, before }: Ready, rule: HoldingRule): Weighed {
-  windBack(dry);
+export function weighedBy({ members, dry, before, heldBack = [] }: Ready, rule: HoldingRule): Weighed {
   const { moment, first, state } = dry;
+  windBack(state, moment);
   const next = nextWaterings(dry);
-  const asking = state.beds.filter((bed) => next.get(bed)?.day === first);
-  const deciding = asking.length > 0 ? asking : state.beds.filter((bed) => next.has(bed));
-  const candidates = candidatesOf(state.beds, new Set(deciding));
+  const today = state.beds.filter((bed) => next.get(bed)?.day === first);
+  const held = today.filter(({ part }) => heldBack.includes(part.id));
+  const asking = today.filter((bed) => !held.includes(bed));
+  // Of one that is held back today nothing is left to decide.
+  const deciding =
+    asking.length > 0 ? asking : state.beds.filter((bed) => next.has(bed) && !held.includes(bed));
+  const candidates = candidatesOf(state.beds, new Set(deciding), new Set(held));
   const standing = dry.stakes.map((stakes, place) => {
     const all = [before[place] as Float64Array, dry.potential[place] as Float64Array];
     const wanted = next.get(stakes.bed);
@@ -90,6 +114,7 @@ export function weighedBy({ members, dry, before }: Ready, rule: HoldingRule): W
   const refused = refusedByRule(dry, rule);
   return {
     asking: asking.map(({ part }) => part.id),
+    held: held.map(({ part }) => part.id),
     byRule: asking.filter((bed) => refused.has(bed)).map(({ part }) => part.id),
     tried: tryAll(members, candidates, { rule, before }),
     worths: state.beds.map(({ part }) => worthOf(part)),

@@ -1,9 +1,9 @@
 // What a bed's crops would use, and what its ground holds, on each day of a record, whatever water it gets.
 
 import { intercropCoefficient } from "../physics/crop-coefficient.ts";
-import { rainThatCounts, rootDepth } from "../physics/soil-water.ts";
+import { rainThatCounts } from "../physics/soil-water.ts";
 import type { TopSoil } from "../physics/wetting-coefficient.ts";
-import { byAge, type CropDays, type CropTrait, cropDays, cropTraits, meanBefore } from "./crop-days.ts";
+import { type CropDays, type CropTrait, cropDays, cropTraits, meanBefore, TO_PLANT } from "./crop-days.ts";
 import type { BedPart } from "./input.ts";
 import type { Sky } from "./sky.ts";
 
@@ -25,11 +25,15 @@ export type BedDays = {
   readonly column: Float64Array;
   /** 1 on a day on which something is planted. */
   readonly planted: Uint8Array;
+  /** 1 on such a day and on the few before it. */
+  readonly toPlant: Uint8Array;
   /** Reference evapotranspiration of bare ground there, and the layer that dries. */
   readonly bare: Float64Array;
   readonly layer: TopSoil;
   /** What the whole bed holds, as deep as roots may go. */
   readonly room: number;
+  /** Its crops in the part's order: their ages [day], and what each would use over its own ground. */
+  readonly crops: readonly Pick<CropDays, "ages" | "use">[];
 };
 
 /** Ground over which a bed's depths are meant [m2]. */
@@ -66,8 +70,10 @@ export function bedDays(
   const ground: Ground = { rooted: new Float64Array(length), least: new Float64Array(length).fill(Infinity) };
   const worth = bed.crops.some(({ share }) => share >= WORTH_SAVING) ? WORTH_SAVING : 0;
   const grown = bed.crops.map((crop, place) => cropDays(bed, crop, sky, traits[place] as CropTrait));
-  for (const one of grown)
-    addCrop(days, ground, { bed, ...one, decides: one.crop.share > 0 && one.crop.share >= worth });
+  grown.forEach((one, place) => {
+    const decides = one.crop.share > 0 && one.crop.share >= worth;
+    addCrop(days, ground, { bed, ...one, roots: (traits[place] as CropTrait).roots, decides });
+  });
   if (bed.mingled) mingle(days.potential, bed, grown, sky);
   wholeBed(days, ground, bed, sky);
   const held = bed.availableWater * bed.wettedShare * bed.rootLimit;
@@ -76,6 +82,7 @@ export function bedDays(
     ...days,
     layer: { total: total * bed.wettedShare, readily: readily * bed.wettedShare },
     room: room ?? largestOf(days.column, held),
+    crops: grown.map(({ ages, use }) => ({ ages, use })),
   };
 }
 
@@ -98,24 +105,33 @@ function emptyDays(length: number) {
     restRain: series(),
     column: series(),
     planted: new Uint8Array(length),
+    toPlant: new Uint8Array(length),
     bare: series(),
   };
 }
 
 type Filled = ReturnType<typeof emptyDays>;
 type Ground = { readonly rooted: Float64Array; readonly least: Float64Array };
-type Adding = CropDays & { readonly bed: BedPart; readonly decides: boolean };
+/** Marks the days before each planting, and that itself; of those after the last day too. */
+function markToPlant({ toPlant }: Filled, { crop, ages, after }: CropDays): void {
+  if (crop.share === 0) return;
+  const { length } = ages;
+  for (let day = 0; day < length + after.length; day++) {
+    if ((day < length ? ages[day] : after[day - length]) !== 0) continue;
+    toPlant.fill(1, Math.max(0, day - TO_PLANT), Math.min(length, day + 1));
+  }
+}
+
+type Adding = CropDays & Pick<CropTrait, "roots"> & { readonly bed: BedPart; readonly decides: boolean };
 
 function addCrop(days: Filled, { rooted, least }: Ground, adding: Adding): void {
-  const { bed, crop, ages, use, today, lately, decides } = adding;
-  const deepest = Math.min(crop.rootEnd, bed.rootLimit);
-  const start = Math.min(crop.rootStart, deepest);
-  const depthOf = byAge(crop, (age) => rootDepth(start, deepest, age, crop.stages[0] + crop.stages[1]));
+  const { bed, crop, ages, use, today, lately, roots, decides } = adding;
   const holds = bed.availableWater * bed.wettedShare;
+  markToPlant(days, adding);
   for (let day = 0; day < ages.length; day++) {
     const age = ages[day] as number;
     if (age < 0) continue;
-    const depth = holds * (depthOf[age] as number);
+    const depth = holds * (roots[age] as number);
     const held = depth * crop.share;
     add(rooted, day, crop.share);
     add(days.potential, day, (use[day] as number) * crop.share);

@@ -30,7 +30,8 @@ export type Bed = {
   readonly ground: number;
   readonly perDepth: number;
   readonly traits: readonly CropTrait[];
-  readonly days: BedDays;
+  /** Of the weather that is run. */
+  days: BedDays;
   readonly demand: BedDemand | null;
   readonly none: string | null;
   /** What waters it, in order. */
@@ -41,8 +42,8 @@ export type Bed = {
   hold: BedHold | null;
   /** Whether it gets a set amount on set days, whatever its soil lacks. */
   readonly byCalendar: boolean;
-  /** 1 on each day on which it is let go; null: never. */
-  readonly letGo: Uint8Array | null;
+  /** 1 on each day of the weather that is run on which it is let go; null: never. */
+  letGo: Uint8Array | null;
   /** What its last day did [m]. */
   readonly came: Came;
   /** What its ground lacks now [m]; and lacked when its crops last stood in this season; asked for today [m3]. */
@@ -136,11 +137,7 @@ export function readyBeds(parts: readonly BedPart[], given: BedGround, leftOut: 
       before: sources.map((source) => earlier(beds, part, source, given.feeders)),
       hold: null,
       byCalendar: isByCalendar(part.rule),
-      letGo: letGoDays(part, {
-        ...given.sky,
-        dayInSeason: given.dayInSeason,
-        ...dryBefore(given.before, part.id),
-      }),
+      letGo: letGoUnder(part, given),
       soil: fullSoil(),
       came: nothingCame(),
       lackBefore: 0,
@@ -154,6 +151,19 @@ export function readyBeds(parts: readonly BedPart[], given: BedGround, leftOut: 
     });
   }
   return beds;
+}
+
+type BedWeather = Pick<BedGround, "sky" | "dayInSeason" | "before">;
+
+const letGoUnder = (part: BedPart, { sky, dayInSeason, before }: BedWeather): Uint8Array | null =>
+  letGoDays(part, { ...sky, dayInSeason, ...dryBefore(before, part.id) });
+
+/** Lays other weather of the very same days over beds of which a longer record taught what it can. */
+export function layWeather(beds: readonly Bed[], weather: BedWeather): void {
+  for (const bed of beds) {
+    bed.days = bedDays(bed.part, weather.sky, bed.traits, bed.days.room);
+    bed.letGo = letGoUnder(bed.part, weather);
+  }
 }
 
 function sums({ seasons, years, sky }: BedGround) {

@@ -11,7 +11,7 @@ import { isMeasured } from "./measured.ts";
 import { goingOn, type Moment, momentOf, type Weather } from "./moment.ts";
 import { drawRest, notedAsk, waterNoted } from "./noted-watering.ts";
 import { runDays } from "./run.ts";
-import { fill, moveRoots } from "./soil-step.ts";
+import { fill, isThirsty, moveRoots } from "./soil-step.ts";
 import type { SeasonState } from "./state.ts";
 import { setLevel } from "./tank-moves.ts";
 import { type TodayClock, todayClock } from "./today-clock.ts";
@@ -27,6 +27,8 @@ export type Carrying = {
   /** A morning of which no more is known than the record's sky. */
   readonly start: (date: number) => Moment;
   readonly known: KnownBeds;
+  /** Gets each bed's day before today, and whether it was short on it. */
+  readonly look?: (bed: string, date: number, isShort: boolean) => void;
 };
 
 /** A run that stands on the morning of a date. */
@@ -45,11 +47,28 @@ export function carriedOn(whole: SeasonState, asked: Carrying): Moment | null {
   if (first === null) return null;
   const { today } = given;
   const weather = weatherOf(whole, asked, first);
-  const { state, first: place } = goingOn(whole.input, asked.start(first), weather, asked.known);
+  let { state, first: place } = goingOn(whole.input, asked.start(first), weather, asked.known);
+  let from = first;
   const beds = new Set(happened.flatMap((one) => (isWatering(one) ? [one.where] : [])));
   const days = byDay(happened, whole.input.waterAt);
+  const { look } = asked;
+  if (look)
+    state.watch = (day) => {
+      for (const { part, days: own, came } of state.beds)
+        look(part.id, first + day - place, isThirsty(own.potential[day] as number, came.use));
+    };
   for (let date = first; date <= today; date++) {
-    const standing = { state, date, day: place + date - first };
+    if (date > from && isOtherwise(whole.input, date)) {
+      const rest = daysFrom(weather, date - first);
+      ({ state, first: place } = goingOn(
+        whole.input,
+        momentOf(state, place + date - from),
+        rest,
+        asked.known,
+      ));
+      from = date;
+    }
+    const standing = { state, date, day: place + date - from };
     anchor(standing, asked, beds);
     const noon = days(date);
     const clock = date < today || given.dawn === undefined ? null : todayClock(state, given.dawn);
@@ -58,8 +77,19 @@ export function carriedOn(whole: SeasonState, asked: Carrying): Moment | null {
     else untilNow(standing, noon, clock);
   }
   state.noted = null;
-  return momentOf(state, place + today - first);
+  return momentOf(state, place + today - from);
 }
+
+/** Whether something broke or was mended on a day. */
+const isOtherwise = ({ breaks = [] }: SeasonInput, on: number): boolean =>
+  breaks.some(({ date }) => date === on);
+
+const daysFrom = ({ rain, eto, highest, lowest }: Weather, day: number): Weather => ({
+  rain: rain.slice(day),
+  eto: eto.slice(day),
+  highest: highest?.slice(day) ?? null,
+  lowest: lowest?.slice(day) ?? null,
+});
 
 /** The day from which on something is known of the parts; null: of none. */
 function firstTold(happened: readonly Happened[]): number | null {

@@ -2,21 +2,28 @@
 
 import { type CropCurve, cropCoefficient } from "../physics/crop-coefficient.ts";
 import { partlyWettedCoefficient } from "../physics/dual-coefficient.ts";
-import { depletionFraction } from "../physics/soil-water.ts";
+import { depletionFraction, rootDepth } from "../physics/soil-water.ts";
 import { calendarDate, dayInYear } from "../units/calendar.ts";
 import type { BedPart, CropPart } from "./input.ts";
 import { localCurve } from "./local-curve.ts";
 import { layNoted } from "./noted-crops.ts";
 import type { Sky } from "./sky.ts";
 
-/** What a whole record teaches of a crop on its bed: its coefficients, and what of them is the plants' own [-]. */
-export type CropTrait = { readonly curve: CropCurve; readonly basal: CropCurve };
+/** What a whole record teaches of a crop on its bed, by its age in days: the same in any other weather. */
+export type CropTrait = {
+  /** Coefficient over its ground [-]. */
+  readonly kc: Float64Array;
+  /** Depth of its roots [m]. */
+  readonly roots: Float64Array;
+};
 
 /** A crop on each day of a record; all 0 where it does not stand. */
 export type CropDays = {
   readonly crop: CropPart;
   /** Days since planting; -1: it does not stand. */
   readonly ages: Int32Array;
+  /** The same of the few days after the record's last. */
+  readonly after: Int32Array;
   /** Coefficient over its ground [-], and what it would use there [m]. */
   readonly kc: Float64Array;
   readonly use: Float64Array;
@@ -29,28 +36,49 @@ export type CropDays = {
  * What a record teaches of each of a bed's crops.
  *
  * @param sky depths of each day [m]
- * @returns coefficients of each crop, those of the tables where it never stands in the record [-]
- * @throws DomainError for stages or heights outside their relations
- * @source FAO-56 Eq. 62, 65 and 70: air corrects the plants' own coefficient by as much as the whole
+ * @returns coefficients of each crop, those of the tables where it never stands in the record [-], and roots [m]
+ * @throws DomainError for stages, shares, heights or roots outside their relations
+ * @source FAO-56 Eq. 58, 62, 65 and 70: air corrects the plants' own coefficient by as much as the whole; a wetted share as
+ *   in examples 33 and 34
  */
 export function cropTraits(bed: BedPart, sky: Sky): readonly CropTrait[] {
   return bed.crops.map((crop) => {
     const curve = localCurve(bed, crop, sky, agesOf(crop, sky.firstDay, sky.eto.length));
-    const basal = {
-      kcInitial: crop.kcbInitial,
-      kcMiddle: Math.max(0, crop.kcbMiddle + curve.kcMiddle - crop.kcMiddle),
-      kcEnd: Math.max(0, crop.kcbEnd + curve.kcEnd - crop.kcEnd),
-      stages: crop.stages,
-    };
-    return { curve, basal };
+    return { kc: coefficients(bed, crop, curve), roots: rootDepths(bed, crop) };
   });
 }
 
+function coefficients(bed: BedPart, crop: CropPart, curve: CropCurve): Float64Array {
+  const basal = {
+    kcInitial: crop.kcbInitial,
+    kcMiddle: Math.max(0, crop.kcbMiddle + curve.kcMiddle - crop.kcMiddle),
+    kcEnd: Math.max(0, crop.kcbEnd + curve.kcEnd - crop.kcEnd),
+    stages: crop.stages,
+  };
+  return byAge(crop, (age) =>
+    partlyWettedCoefficient({
+      coefficient: cropCoefficient(curve, age) ?? 0,
+      basal: cropCoefficient(basal, age) ?? 0,
+      wetted: bed.wettedShare,
+      canopy: bed.canopyShare,
+    }),
+  );
+}
+
+function rootDepths({ rootLimit }: BedPart, crop: CropPart): Float64Array {
+  const deepest = Math.min(crop.rootEnd, rootLimit);
+  const start = Math.min(crop.rootStart, deepest);
+  return byAge(crop, (age) => rootDepth(start, deepest, age, crop.stages[0] + crop.stages[1]));
+}
+
 /** A value of each day of a crop's life, worked out once and not on every day of a record. */
-export function byAge({ stages }: CropPart, of: (age: number) => number): Float64Array {
+function byAge({ stages }: CropPart, of: (age: number) => number): Float64Array {
   const life = stages[0] + stages[1] + stages[2] + stages[3];
   return Float64Array.from({ length: Math.ceil(life) }, (_, age) => of(age));
 }
+
+/** So many days before its planting a crop counts as to be planted: our definition [day]. */
+export const TO_PLANT = 3;
 
 /** Days whose mean use tells how fast a bed has been drying: our definition. */
 export const LATELY = 7;
@@ -78,25 +106,18 @@ export function meanBefore(series: Float64Array, day: number, back: number): num
  * @param sky depths of each day [m]
  * @param trait what a record teaches of it
  * @returns its days, depths over its own ground [m]
- * @throws DomainError for stages or shares outside their relations
- * @source FAO-56 Eq. 58; Table 22 footnote 2, day by day; a wetted share as in examples 33 and 34
+ * @throws DomainError for a share that is taken without stress outside its relation
+ * @source FAO-56 Table 22 footnote 2, day by day
  */
-export function cropDays(bed: BedPart, crop: CropPart, sky: Sky, { curve, basal }: CropTrait): CropDays {
-  const ages = agesOf(crop, sky.firstDay, sky.eto.length);
+export function cropDays(bed: BedPart, crop: CropPart, sky: Sky, trait: CropTrait): CropDays {
+  const all = agesOf(crop, sky.firstDay, sky.eto.length + TO_PLANT);
+  const [ages, after] = [all.subarray(0, sky.eto.length), all.subarray(sky.eto.length)];
   const series = () => new Float64Array(ages.length);
-  const days = { crop, ages, kc: series(), use: series(), today: series(), lately: series() };
-  const kcOf = byAge(crop, (age) =>
-    partlyWettedCoefficient({
-      coefficient: cropCoefficient(curve, age) ?? 0,
-      basal: cropCoefficient(basal, age) ?? 0,
-      wetted: bed.wettedShare,
-      canopy: bed.canopyShare,
-    }),
-  );
+  const days = { crop, ages, after, kc: series(), use: series(), today: series(), lately: series() };
   for (let day = 0; day < ages.length; day++) {
     const age = ages[day] as number;
     if (age < 0) continue;
-    const kc = kcOf[age] as number;
+    const kc = trait.kc[age] as number;
     const use = (sky.eto[day] as number) * kc * bed.coverFactor * bed.mulchFactor;
     days.kc[day] = kc;
     days.use[day] = use;

@@ -30,7 +30,13 @@ function grow(state: SeasonState, bed: Bed, day: number): void {
   if (state.dayInSeason[day] === 1) bed.lackBefore = 0;
   if ((bed.days.total[day] as number) > 0) bookDay(state, bed, day, before);
   bed.evening[day] = soil.depletion;
-  if (state.log) noteDay(state.log, bed, { date: state.record.firstDay + day, day, ...came });
+  if (state.log)
+    noteDay(state.log, bed, {
+      date: state.record.firstDay + day,
+      turn: state.turns.indexOf(bed),
+      day,
+      ...came,
+    });
 }
 
 /** Books a bed's day; `before` is what its ground lacked in the morning [m]. */

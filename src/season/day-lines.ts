@@ -32,11 +32,14 @@ export type Refusal = Pick<DayLine, "day" | "bed" | "asked" | "why">;
 /** Less than this share of what is asked for is not worth a walk: our definition. */
 const LEAST = 1 / 20;
 
+/** Shortfall that is rounding rather than want [-]. */
+const ROUNDING = 1e-9;
+
 /** A bed's day as a line; null where it gets too little for one, or asks for nothing. */
 function lineOf(bed: string, { date, from, asked, given, bound }: BedDay): DayLine | null {
   const goes = goesOf(from).filter(({ volume }) => volume >= asked * LEAST);
   return asked > 0 && goes.length > 0
-    ? summed({ day: date, bed, asked, why: given < asked ? bound : null }, goes)
+    ? summed({ day: date, bed, asked, why: asked - given > asked * ROUNDING ? bound : null }, goes)
     : null;
 }
 
@@ -65,26 +68,25 @@ const goesOf = (from: readonly Portion[]): readonly Go[] => from.map(({ id, ...g
 
 type Beds = readonly { readonly id: string; readonly days: readonly BedDay[] }[];
 
-const inTurn = <Line extends { readonly day: number }>(lines: readonly Line[]): readonly Line[] =>
-  [...lines].sort((a, b) => a.day - b.day);
+/** What is made of each bed's days: by day, then in the order in which beds are watered on it. */
+function inTurn<Made>(beds: Beds, make: (id: string, day: BedDay) => Made | null): readonly Made[] {
+  const made = beds.flatMap(({ id, days }) =>
+    days.flatMap((day) => {
+      const one = make(id, day);
+      return one === null ? [] : [{ day, one }];
+    }),
+  );
+  made.sort((a, b) => a.day.date - b.day.date || a.day.turn - b.day.turn);
+  return made.map(({ one }) => one);
+}
 
-/**
- * The lines of a plan.
- *
- * @param beds in the order in which they are watered
- * @returns by day, then in that order
- */
-export const linesOf = (beds: Beds): readonly DayLine[] =>
-  inTurn(beds.flatMap(({ id, days }) => days.flatMap((day) => lineOf(id, day) ?? [])));
+/** The lines of a plan: by day, then in the order in which beds are watered on it. */
+export const linesOf = (beds: Beds): readonly DayLine[] => inTurn(beds, lineOf);
 
-/** Beds that ask and get next to nothing: by day, then in the order in which they are watered. */
+/** Beds that ask and get next to nothing, in the same order. */
 export const refusalsOf = (beds: Beds): readonly Refusal[] =>
-  inTurn(
-    beds.flatMap(({ id, days }) =>
-      days.flatMap((day) =>
-        day.asked > 0 && lineOf(id, day) === null
-          ? [{ day: day.date, bed: id, asked: day.asked, why: day.bound }]
-          : [],
-      ),
-    ),
+  inTurn(beds, (id, day) =>
+    day.asked > 0 && lineOf(id, day) === null
+      ? { day: day.date, bed: id, asked: day.asked, why: day.bound }
+      : null,
   );

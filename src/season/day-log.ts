@@ -22,6 +22,8 @@ export type Portion = {
 export type BedDay = {
   /** [days since 1970-01-01] */
   readonly date: number;
+  /** Its place among the beds of that day, in the order in which they are watered. */
+  readonly turn: number;
   /** [m3], and by which sources, in order. */
   readonly asked: number;
   readonly given: number;
@@ -74,6 +76,7 @@ export function noteServed(
 /** What came of a bed's day: water and rain that its ground kept, what was used, and lost while bare [m]. */
 type Came = {
   readonly date: number;
+  readonly turn: number;
   readonly day: number;
   readonly kept: number;
   readonly rained: number;
@@ -105,6 +108,7 @@ export function noteDay(log: DayLog, bed: Bed, came: Came): void {
   const rows = log.days.get(id) ?? [];
   rows.push({
     date: came.date,
+    turn: came.turn,
     asked: bed.asked,
     given,
     from: log.today.get(id) ?? [],

@@ -5,13 +5,15 @@ import { DomainError } from "../physics/domain-error.ts";
 import { volumeAt } from "../physics/vessel.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import type { SeasonFailure } from "./answer.ts";
+import type { Bed } from "./beds.ts";
+import { workingOn } from "./breaks.ts";
 import { dryWeather } from "./coming-days.ts";
 import { type Forecast, NO_FORECAST } from "./forecast.ts";
 import { STEPPING } from "./gravity.ts";
 import { holdingBack } from "./held-today.ts";
 import type { SeasonInput } from "./input.ts";
-import { goingOn, type Moment, type Weather } from "./moment.ts";
-import { assumedOf, knownBeds, momentToday, type TodayGiven } from "./moment-today.ts";
+import { type GoingOn, goingOn, goingOnAgain, type Moment, type Weather } from "./moment.ts";
+import { assumedOf, knownBeds, momentToday, shortSince, type TodayGiven } from "./moment-today.ts";
 import { type Doubt, doubtedMornings } from "./morning-doubt.ts";
 import { type Ahead, type FromToday, type Odds, oddsOf, type UsualAndDry } from "./odds.ts";
 import { reachOf } from "./reachable.ts";
@@ -19,7 +21,7 @@ import { prepareSeason, runDays } from "./run.ts";
 import { seasonAround } from "./spans.ts";
 import type { SeasonState } from "./state.ts";
 import { pastMornings, usualMorning } from "./usual-morning.ts";
-import { expecting, withForecast, type YearAhead, yearsAhead } from "./years-ahead.ts";
+import { expecting, isLikely, withForecast, type YearAhead, yearsAhead } from "./years-ahead.ts";
 
 /** What is known of today and expected of the coming days. */
 export type AheadGiven = TodayGiven & {
@@ -54,7 +56,7 @@ export type InReach = {
 };
 
 /** Tanks whose water comes to a bed, and what of it lies too low [m3]. */
-export function inReachOf({ input, tanks }: SeasonState): InReach {
+export function inReachOf({ input, tanks }: Pick<SeasonState, "input" | "tanks">): InReach {
   const { network, lines, deliveries } = input;
   const reach = reachOf({ network, tanks: tanks.parts, lines, pumps: deliveries });
   const serving = tanks.parts.flatMap(({ id, vessel }, place) => {
@@ -84,11 +86,11 @@ export function fromToday(
   const season = seasonAround(input, today);
   const assumed = assumedOf(whole, given);
   const heldBack = (given.heldBack ?? []).filter((id) => whole.beds.some(({ part }) => part.id === id));
-  const base = { today, last: season?.end ?? today, now: 0, assumed, heldBack };
+  const base = { today, last: season?.end ?? today, now: 0, assumed, heldBack, since: {} };
   if (!season) return { ...base, kind: "out_of_season" };
   try {
     const moment = momentToday(whole, given, (date) => usualMorning(input, record, date));
-    const reach = inReachOf(whole);
+    const reach = inReachOf({ input: workingOn(input, today), tanks: whole.tanks });
     const doubt = { assumed, dip: given.dipDoubt ?? 0, past: () => pastMornings(input, record, today) };
     const { only } = given;
     const watered =
@@ -96,12 +98,18 @@ export function fromToday(
     const morning = { input: watered, whole, moment, reach, doubt, heldBack };
     const now = inReach(reach, (place) => moment.tanks[whole.tanks.parts[place]?.id ?? ""] ?? 0);
     const days = { today, last: season.end };
-    return { ...base, now, ...lasting(morning, record, { days, forecast: given.forecast, members }) };
+    const runs = lasting(morning, record, { days, forecast: given.forecast, members });
+    const isShort = shortsOf(runs).some((short) => short === today);
+    const since = isShort ? shortSince(whole, given, (date) => usualMorning(input, record, date)) : {};
+    return { ...base, now, since, ...runs };
   } catch (error) {
     if (error instanceof DomainError) return { failed: error.message, at: null };
     throw error;
   }
 }
+
+const shortsOf = (runs: Odds | UsualAndDry): readonly (number | null)[] =>
+  runs.kind === "odds" ? runs.ahead.map(({ short }) => short) : [runs.usual.short, runs.dry.short];
 
 type Days = { readonly today: number; readonly last: number };
 type Asked = {
@@ -121,9 +129,10 @@ function lasting(morning: Morning, record: DailyRecord, asked: Asked): Odds | Us
   );
   const { whole, moment, doubt } = morning;
   const starting = doubtedMornings(whole, moment, doubt, ahead.length);
+  const runOf = runner(morning);
   const runs = ahead.flatMap((one, member) => {
     if (member % members.every !== members.from) return [];
-    return [run({ ...morning, moment: starting(member) }, one, weathers[member] as Weather)];
+    return [runOf(starting(member), one, weathers[member] as Weather)];
   });
   return oddsOf(runs, years, ahead.length - runs.length);
 }
@@ -136,13 +145,16 @@ function usualAndDry(
   ahead: readonly YearAhead[],
   forecast: Forecast,
 ): UsualAndDry {
-  const isLikely = (day: number) => (forecast[days.today + day]?.chance ?? 1) >= 0.5;
-  const dry = run(
-    morning,
+  const comes = (day: number) => isLikely(forecast, days.today + day);
+  const runOf = runner(morning);
+  const dry = runOf(
+    morning.moment,
     { year: null, shift: 0 },
     expecting(dryWeather(record, morning.whole.eto, days, "usual"), forecast, days.today, () => false),
   );
-  const runs = ahead.map((one) => run(morning, one, expecting(one.weather, forecast, days.today, isLikely)));
+  const runs = ahead.map((one) =>
+    runOf(morning.moment, one, expecting(one.weather, forecast, days.today, comes)),
+  );
   const usual = middlingOf(runs, days.last + 1) ?? dry;
   return { kind: "usual_and_dry", because: record.madeUp ? "made_up" : "too_short", usual, dry };
 }
@@ -167,31 +179,63 @@ export function middlingOf<Run extends Pick<Ahead, "short" | "empty">>(
     .reduce<Run | null>((best, one) => (best === null || far(one) < far(best) ? one : best), null);
 }
 
+type Runner = (moment: Moment, year: Pick<Ahead, "year" | "shift">, weather: Weather) => Ahead;
+
+/** Runs from a morning, one after the other: each in the place of the one before it, so that all is put together once. */
+export function runner({ input, whole, reach, heldBack }: Omit<Morning, "doubt" | "moment">): Runner {
+  const known = knownBeds(whole);
+  let going: GoingOn | null = null;
+  return (moment, year, weather) => {
+    going = going ? goingOnAgain(going, moment, weather) : goingOn(input, moment, weather, known);
+    return throughDays(going, { moment, reach, heldBack }, year);
+  };
+}
+
 /** From a morning on through the weather of the days to come, as the season goes. */
-export function run(
-  { input, whole, moment, reach, heldBack }: Omit<Morning, "doubt">,
+function throughDays(
+  { state, first }: GoingOn,
+  { moment, reach, heldBack }: Pick<Morning, "moment" | "reach" | "heldBack">,
   { year, shift }: Pick<Ahead, "year" | "shift">,
-  weather: Weather,
 ): Ahead {
-  const { state, first } = goingOn(input, moment, weather, knownBeds(whole));
   const last = state.length - 1;
   holdingBack(state, heldBack, () => runDays(state, STEPPING, { first, last: first }));
   runDays(state, STEPPING, { first: first + 1, last });
-  const water = waterIn(state, reach).subarray(first);
+  const water = waterIn(state, reach, first);
   // What comes on the season's last day does not come before its end; what is so today is told all the same.
   const dayWhere = (found: number) =>
-    found < 0 || (found > 0 && first + found >= last) ? null : moment.date + found;
+    found < 0 || found === Infinity || (found > 0 && first + found >= last) ? null : moment.date + found;
+  const short = state.shortDay.subarray(first);
   return {
     year,
     shift,
-    short: dayWhere(state.shortDay.subarray(first).indexOf(1)),
+    short: dayWhere(short.indexOf(1)),
+    beds: Object.fromEntries(state.beds.map((bed) => [bed.part.id, dayWhere(firstShortOf(bed) - first)])),
+    again: againOf(short, dayWhere),
     empty: dayWhere(water.findIndex((held) => held <= EMPTY * reach.full)),
     water,
   };
 }
 
-const waterIn = ({ stored, length }: SeasonState, reach: InReach): Float64Array =>
-  Float64Array.from({ length }, (_, day) => inReach(reach, (place) => stored[place]?.[day] ?? 0));
+/** First day of a run on which a bed is short; Infinity: none [day of the run]. */
+const firstShortOf = ({ firstShort }: Bed): number =>
+  firstShort.reduce((least, day) => (day < 0 ? least : Math.min(least, day)), Infinity);
+
+/** First short day after one that is not, of days from today on. */
+function againOf(short: Uint8Array, dayWhere: (found: number) => number | null): number | null {
+  const met = short.indexOf(0);
+  return dayWhere(met < 0 ? 0 : short.indexOf(1, met));
+}
+
+/** Water that can come to a bed each evening from a day on [m3]. */
+function waterIn({ stored, length }: SeasonState, { tanks }: InReach, first: number): Float64Array {
+  const water = new Float64Array(length - first);
+  for (const { place, under } of tanks) {
+    const held = stored[place] as Float64Array;
+    for (let day = 0; day < water.length; day++)
+      water[day] = (water[day] as number) + Math.max(0, (held[first + day] as number) - under);
+  }
+  return water;
+}
 
 /** Water that can come to a bed [m3]. */
 const inReach = ({ tanks }: InReach, heldIn: (place: number) => number): number =>

@@ -28,6 +28,8 @@ const REFUSED = { refused: 1 };
 const GIVEN_UP = { refused: Infinity };
 const SERVED = { served: 1 };
 
+const NONE: ReadonlySet<Bed> = new Set();
+
 /** The first watering of each bed from a morning on, were it never refused; in the run's order, left out where none comes. */
 export function nextWaterings({ state, first }: Member): ReadonlyMap<Bed, Wanted> {
   return new Map(
@@ -45,21 +47,27 @@ const ALL_WAYS = 3;
  * What can be done with the next watering of each bed: water all, leave some dry this once, or give up the one worth least.
  *
  * @param deciding beds that the choice is about: those that ask today, else whichever ask next
+ * @param held beds that ask today and are held back already, as their grower noted: every choice leaves them dry
  */
-export function candidatesOf(beds: readonly Bed[], deciding: ReadonlySet<Bed>): readonly Candidate[] {
+export function candidatesOf(
+  beds: readonly Bed[],
+  deciding: ReadonlySet<Bed>,
+  held: ReadonlySet<Bed> = NONE,
+): readonly Candidate[] {
   const ranked = byWorth(beds);
   const about = ranked.filter((bed) => deciding.has(bed));
   const idOf = ({ part }: Bed): string => part.id;
   const orders = (refused: readonly Bed[], how: Order): Orders =>
     new Map<string, Order>([
       ...about.map((bed) => [idOf(bed), SERVED] as const),
+      ...[...held].map((bed) => [idOf(bed), REFUSED] as const),
       ...refused.map((bed) => [idOf(bed), how] as const),
     ]);
   const least = ranked.slice(1).slice(-1);
   return [
     { choice: "water_all", beds: [], orders: orders([], REFUSED) },
     ...waysToHold(about).map(
-      (held): Candidate => ({ choice: "hold_back", beds: held.map(idOf), orders: orders(held, REFUSED) }),
+      (dry): Candidate => ({ choice: "hold_back", beds: dry.map(idOf), orders: orders(dry, REFUSED) }),
     ),
     ...least.map(
       (bed): Candidate => ({ choice: "give_up", beds: [idOf(bed)], orders: orders([bed], GIVEN_UP) }),
@@ -76,20 +84,22 @@ function waysToHold(about: readonly Bed[]): readonly (readonly Bed[])[] {
   return ways;
 }
 
-/** Runs each choice through all members. */
+/** Runs all choices through each member, one after the other. */
 export function tryAll(
-  members: readonly Member[],
+  members: Iterable<Member>,
   candidates: readonly Candidate[],
   { rule, before }: { readonly rule: HoldingRule; readonly before: ByCropStage },
 ): readonly Tried[] {
-  const reach = members[0] && inReachOf(members[0].state);
-  return candidates.map((candidate) => ({
-    ...candidate,
-    runs: members.map((member) => {
-      const outcome = runMember(member, rule, before, candidate.orders);
-      return { ...outcome, left: reach ? leftIn(member, reach) : 0 };
-    }),
-  }));
+  const tried = candidates.map((candidate) => ({ ...candidate, runs: [] as Run[] }));
+  let reach: InReach | null = null;
+  for (const member of members) {
+    reach ??= inReachOf(member.state);
+    for (const { orders, runs } of tried) {
+      const outcome = runMember(member, rule, before, orders);
+      runs.push({ ...outcome, left: leftIn(member, reach) });
+    }
+  }
+  return tried;
 }
 
 function leftIn({ state }: Member, { tanks }: InReach): number {

@@ -4,7 +4,7 @@ import type { Bed, BedHold } from "./beds.ts";
 import { STEPPING } from "./gravity.ts";
 import { countOrders, type HoldingRule, layRule, type Orders, order, standBack } from "./holding.ts";
 import type { SeasonInput } from "./input.ts";
-import { goingOn, type Moment, putBack, type Weather } from "./moment.ts";
+import { type GoingOn, goingOn, goingOnAgain, type Moment, type Weather, windBack } from "./moment.ts";
 import { knownBeds } from "./moment-today.ts";
 import { runDays } from "./run.ts";
 import type { SeasonState } from "./state.ts";
@@ -14,7 +14,7 @@ import {
   noThirst,
   potentialOver,
   type Stakes,
-  shareLost,
+  sharesLost,
   stakesOf,
 } from "./worth.ts";
 
@@ -56,20 +56,21 @@ export function memberOf(
   whole: Pick<SeasonState, "beds">,
   season: { readonly start: number; readonly end: number },
 ): Member {
-  const { state, first } = goingOn(input, moment, weather, knownBeds(whole));
-  standBack(state);
-  const holds = state.beds.map(({ hold }) => hold);
-  const stakes = stakesOf(state);
-  const potential = potentialOver(stakes, { first, last: state.length - 1 });
-  return { state, moment, first, days: season.end - season.start + 1, stakes, potential, holds, laid: null };
+  const going = goingOn(input, moment, weather, knownBeds(whole));
+  standBack(going.state);
+  const holds = going.state.beds.map(({ hold }) => hold);
+  return { ...standing(going, moment), days: season.end - season.start + 1, holds, laid: null };
 }
 
-/** Winds a run back to its moment: all that its days lean on, and all that is read of it. */
-export function windBack({ state, moment }: Member): void {
-  putBack(state, moment);
-  for (const bed of state.beds) {
-    for (const series of [bed.given, bed.lacked, bed.lastBy, bed.unfilled]) series.fill(0);
-  }
+/** A member that is done with, for another morning of the same day and other weather; it is no more what it was. */
+export function memberAgain(member: Member, moment: Moment, weather: Weather): Member {
+  return { ...member, ...standing(goingOnAgain(member, moment, weather), moment) };
+}
+
+function standing({ state, first }: GoingOn, moment: Moment) {
+  const stakes = stakesOf(state);
+  const potential = potentialOver(stakes, { first, last: state.length - 1 });
+  return { state, moment, first, stakes, potential };
 }
 
 /** Lays a rule over a member's days, unless it is there already. */
@@ -97,7 +98,7 @@ export function runMember(
   orders: Orders = BY_THE_RULE,
 ): Outcome {
   const { state, stakes, potential, first } = member;
-  windBack(member);
+  windBack(state, member.moment);
   follow(member, rule);
   order(state.beds, orders);
   const thirst = noThirst(stakes);
@@ -107,19 +108,14 @@ export function runMember(
   };
   runDays(state, STEPPING, { first, last: state.length - 1 });
   state.watch = null;
-  const lost = Float64Array.from(stakes, (stake, place) =>
-    shareLost(stake, thirst.lacked[place] as Float64Array, [
-      before[place] as Float64Array,
-      potential[place] as Float64Array,
-    ]),
-  );
+  const lost = sharesLost(stakes, thirst, [before, potential]);
   return { lost, shortDays: thirst.days, from: thirst.from };
 }
 
 /** Beds that a rule gives nothing on a member's first day. */
 export function refusedByRule(member: Member, rule: HoldingRule): ReadonlySet<Bed> {
   const { state, first } = member;
-  windBack(member);
+  windBack(state, member.moment);
   follow(member, rule);
   order(state.beds, BY_THE_RULE);
   runDays(state, STEPPING, { first, last: first });

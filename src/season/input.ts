@@ -255,6 +255,9 @@ export type LeftOut = {
   readonly cause?: string;
 };
 
+/** What was noted of a part, and on which day [days since 1970-01-01]. */
+export type PartEvent = { readonly what: "broke" | "mended"; readonly where: string; readonly date: number };
+
 export type SeasonInput = {
   readonly start: MonthDay;
   readonly end: MonthDay;
@@ -281,4 +284,6 @@ export type SeasonInput = {
   /** How all parts hang together, those left out among them: what leads to them is stopped. */
   readonly network: Network;
   readonly leftOut: readonly LeftOut[];
+  /** What broke and was mended by the notes, in order; left out: nothing. The days of a whole record know nothing of it. */
+  readonly breaks?: readonly PartEvent[];
 };

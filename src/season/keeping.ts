@@ -14,7 +14,7 @@ import { keptForLater, type Leaning } from "./worth-later.ts";
 const NEEDS: readonly number[] = [0.85, 1, 1.15];
 const COMES: readonly number[] = [1.3, 1, 0.8, 0.6, 0.4];
 
-const KEPT = keeper<Keeping>(8);
+const KEPT = keeper<{ readonly keeping: Keeping | null }>(8);
 
 export type Keeping = { readonly rule: HoldingRule; readonly leaning: Leaning };
 
@@ -25,9 +25,10 @@ export type Keeping = { readonly rule: HoldingRule; readonly leaning: Leaning };
  * @source parameterisation, simulation, optimisation: Koutsoyiannis and Economou 2003 (from memory)
  */
 export function tunedKeeping(input: SeasonInput, record: DailyRecord): Keeping | null {
-  const whole = prepareSeason(input, record);
-  if ("failed" in whole) return null;
-  return KEPT(record, contentKey(input), () => tunedOn(whole, trialsOf(input, whole)));
+  return KEPT(record, contentKey(input), () => {
+    const whole = prepareSeason(input, record);
+    return { keeping: "failed" in whole ? null : tunedOn(whole, trialsOf(input, whole)) };
+  }).keeping;
 }
 
 /** The best of the leanings over some seasons. */

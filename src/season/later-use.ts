@@ -1,6 +1,7 @@
 // What beds can use on each day of a season and what that pays, and the water that comes to them, by the past years.
 
 import { type Bed, takesFrom } from "./beds.ts";
+import { addTo, type Span } from "./spans.ts";
 import type { SeasonState } from "./state.ts";
 import { costADepth, potentialOver, type Stakes, stakesOf, worthOf } from "./worth.ts";
 
@@ -85,16 +86,22 @@ const meanAhead = (values: Float64Array): Float64Array =>
 /** Roof water that comes to some tanks on each day of the season. */
 function comingTo(whole: SeasonState, tanks: readonly number[], days: number): readonly Float64Array[] {
   const all = new Float64Array(whole.length);
-  for (const tank of tanks)
-    whole.roofWater[tank]?.forEach((volume, day) => {
-      all[day] = (all[day] as number) + volume;
-    });
-  return Array.from({ length: days }, (_, day) => {
-    const near = whole.seasons.flatMap(({ first }) => [
-      ...all.subarray(Math.max(0, first + day - NEAR), Math.max(0, first + day + NEAR + 1)),
-    ]);
-    return meansByChance(Float64Array.from(near).sort());
-  });
+  for (const tank of tanks) {
+    const water = whole.roofWater[tank];
+    if (water) addTo(all, water, 1);
+  }
+  return Array.from({ length: days }, (_, day) => meansByChance(nearby(whole.seasons, all, day).sort()));
+}
+
+/** A series on the days around a day of each season. */
+function nearby(seasons: readonly Span[], series: Float64Array, day: number): Float64Array {
+  const near = new Float64Array(seasons.length * (2 * NEAR + 1));
+  let count = 0;
+  for (const { first } of seasons) {
+    const until = Math.min(series.length, first + day + NEAR + 1);
+    for (let at = Math.max(0, first + day - NEAR); at < until; at++) near[count++] = series[at] as number;
+  }
+  return near.subarray(0, count);
 }
 
 /** Means of equally many of some sorted values. */

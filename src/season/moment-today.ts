@@ -71,6 +71,24 @@ export function momentToday(whole: SeasonState, given: TodayGiven, usual: Usual)
   };
 }
 
+/** Since when beds have been short without a break up to yesterday, of those whose state follows from notes, by id. */
+export function shortSince(
+  whole: SeasonState,
+  given: TodayGiven,
+  usual: Usual,
+): Readonly<Record<string, number>> {
+  const happened = happenedOf(given);
+  const known = knownBy(happened);
+  const since: Record<string, number> = {};
+  const look = (bed: string, date: number, isShort: boolean): void => {
+    if (!isShort || !known.has(bed)) delete since[bed];
+    else since[bed] ??= date;
+  };
+  const start = (date: number) => morningOf(whole, given, date);
+  carriedOn(whole, { given, happened, usual, start, known: knownBeds(whole), look });
+  return since;
+}
+
 /** A morning of which no more is known than the record's sky. */
 function morningOf(whole: SeasonState, { drying, today }: TodayGiven, date: number): Moment {
   const reach = date - whole.record.firstDay;

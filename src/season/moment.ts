@@ -6,13 +6,14 @@ import { openAccount } from "./account.ts";
 import { snowLying } from "./arriving-rain.ts";
 import type { Bed, KnownBeds } from "./beds.ts";
 import { type Before, dryBefore, flushBefore } from "./before.ts";
+import { workingOn } from "./breaks.ts";
 import { LATELY } from "./crop-days.ts";
 import { copyOfGone, type Gone, putGone } from "./gone.ts";
 import type { SeasonInput } from "./input.ts";
 import { flushLeftOn } from "./roof-catch.ts";
 import { type DrySpell, drySpellOn } from "./schedule.ts";
 import type { Soil } from "./soil-step.ts";
-import { readyState, type SeasonState } from "./state.ts";
+import { readyState, type SeasonState, underWeather } from "./state.ts";
 
 /** A bed on a morning: its ground [m], and what answers for its last short watering. */
 export type BedMoment = Pick<Bed, "lackBefore" | "bound" | "dryTank" | "shortBound"> & {
@@ -98,19 +99,44 @@ export type Weather = {
 export type GoingOn = { readonly state: SeasonState; readonly first: number };
 
 /**
- * A run that goes on from a moment under days to come.
+ * A run that goes on from a moment under days to come, without what is broken then.
  *
  * @param known what the whole record taught of its beds
  * @throws DomainError for a part outside its relations
  */
 export function goingOn(input: SeasonInput, moment: Moment, weather: Weather, known: KnownBeds): GoingOn {
+  const working = workingOn(input, moment.date);
   const first = moment.lately.length;
   const record = recordFrom(moment, weather);
   const eto = joined(moment.lately, weather.eto);
-  const state = readyState(input, record, eto, known, { ...moment, day: first });
+  const state = readyState(working, record, eto, known, { ...moment, day: first });
   putBack(state, moment);
   openAccount(state);
   return { state, first };
+}
+
+/**
+ * A run that goes on from another morning of the same day under other days to come, as many of them.
+ *
+ * @param going a run that is over: what it held is written over, its parts are those of the new one
+ * @throws DomainError for a part outside its relations
+ */
+export function goingOnAgain({ state: over, first }: GoingOn, moment: Moment, weather: Weather): GoingOn {
+  const record = recordFrom(moment, weather);
+  const state = underWeather(over, record, joined(moment.lately, weather.eto), { ...moment, day: first });
+  windBack(state, moment);
+  openAccount(state);
+  return { state, first };
+}
+
+/** Winds a run back to its moment: all that its days lean on, and all that is read of them. */
+export function windBack(state: SeasonState, moment: Moment): void {
+  putBack(state, moment);
+  state.shortDay.fill(0);
+  for (const bed of state.beds) {
+    for (const series of [bed.given, bed.lacked, bed.lastBy, bed.unfilled]) series.fill(0);
+    bed.firstShort.fill(-1);
+  }
 }
 
 function joined(before: Float64Array, after: Float64Array): Float64Array {

@@ -9,6 +9,10 @@ export type Ahead = {
   readonly shift: number;
   /** First day on which a bed is short. */
   readonly short: number | null;
+  /** The same of each bed, by id. */
+  readonly beds: Readonly<Record<string, number | null>>;
+  /** First short day after one on which none is: of a run that is short at once how long it lasts when all are watered; today: none comes. */
+  readonly again: number | null;
   /** First evening on which next to nothing is left in reach of any bed. */
   readonly empty: number | null;
   /** Water in reach of the beds each evening from today on [m3]. */
@@ -53,6 +57,8 @@ export type FromToday = {
   readonly assumed: Assumed;
   /** Beds that are held back today, by a note. */
   readonly heldBack: readonly string[];
+  /** Of the beds that are short today since when, day by day, as far as the notes reach; left out: since today, or nobody knows. */
+  readonly since: Readonly<Record<string, number>>;
 } & (Odds | UsualAndDry | { readonly kind: "out_of_season" });
 
 /**

@@ -15,15 +15,22 @@ export type Wanted = { readonly day: number; readonly volume: number };
  * @param state the run, on the morning of the first day
  * @param bed the bed, its soil as on that morning
  * @param from first day [day]
+ * @param owed what it asks for on that day, whatever its rule would ask [m3]; left out: what its rule asks
  * @returns the waterings until the run's last day, in order [m3]
  */
-export function wantedWaterings(state: SeasonState, bed: Bed, from: number): readonly Wanted[] {
+export function wantedWaterings(
+  state: SeasonState,
+  bed: Bed,
+  from: number,
+  owed?: number,
+): readonly Wanted[] {
   const start = { ...bed.soil };
   const wanted: Wanted[] = [];
   for (let day = from; day < state.length; day++) {
     moveRoots(bed.days, day, bed.soil);
     const place = state.dayInSeason[day] as number;
-    const volume = place > 0 ? askOf(bed, day, place, state.record.firstDay + day) : 0;
+    const asked = place > 0 ? askOf(bed, day, place, state.record.firstDay + day) : 0;
+    const volume = day === from ? (owed ?? asked) : asked;
     if (volume > 0) wanted.push({ day, volume });
     passDay(bed.days, day, bed.soil, volume / bed.perDepth);
   }

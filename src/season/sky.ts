@@ -30,12 +30,17 @@ const SKIES = keeper<Sky>(4);
 export function skyOf(record: DailyRecord, eto: Float64Array, rainScale: number, lying?: Lying): Sky {
   const key = [recordMark(record), markOf(eto), rainScale, lying?.day, lying?.snow].join(" ");
   return SKIES(record, key, () => ({
-    firstDay: record.firstDay,
-    arriving: arrivingRain(record, rainScale, lying),
-    eto: eto.slice(),
+    ...skyAhead(record, eto.slice(), rainScale, lying),
     air: airOf(record),
   }));
 }
+
+/** The same of days that are run once, kept nowhere, and without their air: what that teaches is known of a longer record. */
+export const skyAhead = (record: DailyRecord, eto: Float64Array, rainScale: number, lying?: Lying): Sky => ({
+  firstDay: record.firstDay,
+  arriving: arrivingRain(record, rainScale, lying),
+  eto,
+});
 
 /**
  * Wind and dryness of each day's air.

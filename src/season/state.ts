@@ -5,9 +5,10 @@ import type { Network } from "../network/network.ts";
 import { WET_DAY } from "../physics/sky-radiation.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { type Batteries, readyBatteries } from "./batteries.ts";
-import { type Bed, type KnownBeds, readyBeds } from "./beds.ts";
-import { type Before, flushBefore } from "./before.ts";
+import { type Bed, type KnownBeds, layWeather, readyBeds } from "./beds.ts";
+import type { Before } from "./before.ts";
 import { noLacks } from "./bounds.ts";
+import { byId } from "./by-id.ts";
 import type { DayLog } from "./day-log.ts";
 import { type DueDraw, readyDraws } from "./draws.ts";
 import { type Gone, nothingGone } from "./gone.ts";
@@ -16,8 +17,8 @@ import { keeper } from "./kept.ts";
 import { type Ledger, newLedger } from "./ledger.ts";
 import type { NotedDay } from "./noted-day.ts";
 import { type Pipes, readyPipes } from "./pipes.ts";
-import { caughtUnder } from "./roof-catch.ts";
-import { type Sky, skyOf } from "./sky.ts";
+import { type RoofWater, roofsOf } from "./roof-water.ts";
+import { skyAhead, skyOf } from "./sky.ts";
 import { carried, pumped, pumpsOf, type Source } from "./sources.ts";
 import {
   dayOfSeason,
@@ -32,7 +33,7 @@ import { type Supply, supplyOf } from "./supply.ts";
 import { newTally, type Slots, type Tally } from "./tally.ts";
 import { readyTanks, type Tanks } from "./tanks.ts";
 
-export type SeasonState = {
+export type SeasonState = RoofWater & {
   readonly input: SeasonInput;
   readonly record: DailyRecord;
   readonly length: number;
@@ -55,20 +56,14 @@ export type SeasonState = {
   readonly tanks: Tanks;
   readonly pipes: Pipes;
   readonly beds: readonly Bed[];
+  /** In the order in which today's water goes to them. */
+  turns: readonly Bed[];
   readonly draws: readonly DueDraw[];
   readonly sources: readonly Source[];
   readonly batteries: Batteries;
   /** Tanks whose water reaches each tank through lines, itself first; and those that fill it in any way. */
   readonly feeders: readonly (readonly number[])[];
   readonly spillers: readonly (readonly number[])[];
-  /** Roof water to each tank on each day [m3]; null where no roof drains to it. */
-  readonly roofWater: readonly (Float64Array | null)[];
-  /** Caught by each roof on each day [m3], in the input's order. */
-  readonly caught: readonly {
-    readonly id: string;
-    readonly volume: Float64Array;
-    readonly stored: boolean;
-  }[];
   /** The water behind each tank, through lines. */
   readonly supply: readonly Supply[];
   /** What spilled and was lost in the year before. */
@@ -107,9 +102,6 @@ export type SeasonState = {
   watch: ((day: number) => void) | null;
 };
 
-const byId = <Part extends { readonly id: string }>(parts: readonly Part[]): readonly Part[] =>
-  [...parts].sort((a, b) => (a.id < b.id ? -1 : 1));
-
 /**
  * A run ready for its first day.
  *
@@ -128,10 +120,11 @@ export function readyState(
   before?: Before,
 ): SeasonState {
   const leftOut: LeftOut[] = [...input.leftOut];
-  const sky = skyOf(record, eto, input.rainScale, before);
+  const sky = (before ? skyAhead : skyOf)(record, eto, input.rainScale, before);
   const length = eto.length;
   const dates: SeasonDates = { start: input.start, end: input.end };
-  const days = DAYS(sky, `${dates.start} ${dates.end}`, () => daysOf(dates, record.firstDay, length));
+  const own = () => daysOf(dates, record.firstDay, length);
+  const days = before ? own() : DAYS(sky, `${dates.start} ${dates.end}`, own);
   const spans = { seasons: days.seasons.length, years: days.years.length };
   const tanks = readyTanks(byId(input.tanks), leftOut);
   const pipes = readyPipes(byId(input.lines), byId(input.tees), tanks, leftOut);
@@ -139,6 +132,7 @@ export function readyState(
   const sources = readySources(input, tanks, spans, leftOut);
   const named = new Map(sources.map((source) => [source.id, source]));
   const ground = { sky, dates, sources: named, feeders, known, before, ...spans };
+  const beds = readyBeds(input.beds, { ...ground, dayInSeason: days.dayInSeason }, leftOut);
   return {
     input,
     record,
@@ -150,16 +144,38 @@ export function readyState(
     wet: wetDays(record.rain),
     tanks,
     pipes,
-    beds: readyBeds(input.beds, { ...ground, dayInSeason: days.dayInSeason }, leftOut),
+    beds,
+    turns: beds,
     draws: readyDraws(byId(input.draws), tanks, spans, leftOut),
     sources,
     batteries: readyBatteries(byId(input.batteries), { ...spans, length }),
     feeders,
     spillers: placesOf(input.network, tanks, fillersOf),
-    ...roofsOf(input, tanks, sky, before),
+    ...roofsOf(input, tanks.placeOf, sky, before),
     leftOut,
     ...scratch(input, tanks, pipes, spans, length),
   };
+}
+
+/**
+ * A run that goes on from days that are over, under other weather of the very same days; what it held before is lost.
+ *
+ * @param state its parts are those of the new one, as they stand
+ * @param record as long as that of the state and from the same day on
+ * @throws DomainError for a part outside its relations
+ */
+export function underWeather(
+  state: SeasonState,
+  record: DailyRecord,
+  eto: Float64Array,
+  before: Before,
+): SeasonState {
+  const { input, tanks, beds, dayInSeason } = state;
+  const sky = skyAhead(record, eto, input.rainScale, before);
+  layWeather(beds, { sky, dayInSeason, before });
+  const { arriving } = sky;
+  const weather = { record, before, arriving, eto, wet: wetDays(record.rain) };
+  return { ...state, ...weather, ...roofsOf(input, tanks.placeOf, sky, before) };
 }
 
 /** Where the run stands to the days before it. */
@@ -183,20 +199,6 @@ function placesOf(
   ask: (network: Network, tank: string) => readonly string[],
 ): readonly (readonly number[])[] {
   return tanks.parts.map(({ id }) => ask(network, id).flatMap((other) => tanks.placeOf.get(other) ?? []));
-}
-
-function roofsOf(
-  input: SeasonInput,
-  tanks: Tanks,
-  sky: Sky,
-  before: Before | undefined,
-): Pick<SeasonState, "caught" | "roofWater"> {
-  const caught = byId(input.roofs).map((roof) => ({
-    id: roof.id,
-    volume: caughtUnder(roof, sky, flushBefore(before, roof.id)),
-    stored: tanks.placeOf.has(roof.drainsTo ?? ""),
-  }));
-  return { caught, roofWater: roofWaterOf(input, tanks, caught, sky.eto.length) };
 }
 
 type Spans = { readonly seasons: number; readonly years: number };
@@ -243,24 +245,6 @@ function readySources(input: SeasonInput, tanks: Tanks, spans: Spans, leftOut: L
     leftOut.push({ id: part.id, reason: "the tank it draws from is not there" });
     return [];
   });
-}
-
-function roofWaterOf(
-  input: SeasonInput,
-  tanks: Tanks,
-  caught: SeasonState["caught"],
-  length: number,
-): readonly (Float64Array | null)[] {
-  const water: (Float64Array | null)[] = tanks.parts.map(() => null);
-  byId(input.roofs).forEach((roof, index) => {
-    const place = tanks.placeOf.get(roof.drainsTo ?? "");
-    const volume = caught[index]?.volume;
-    if (place === undefined || !volume) return;
-    const sum = water[place] ?? new Float64Array(length);
-    for (let day = 0; day < length; day++) sum[day] = (sum[day] as number) + (volume[day] as number);
-    water[place] = sum;
-  });
-  return water;
 }
 
 function daysOf(dates: SeasonDates, firstDay: number, length: number) {

@@ -30,7 +30,7 @@ const STEPS: readonly number[] = [0.08, 0.04];
 /** The highest mark: full tanks are never saved. */
 const MOST = 0.95;
 
-const KEPT = keeper<TunedStick>(8);
+const KEPT = keeper<{ readonly stick: TunedStick | null }>(8);
 
 /**
  * The marks by which the beds would have lost least of their worth over the record's seasons.
@@ -40,21 +40,17 @@ const KEPT = keeper<TunedStick>(8);
  *   Shih and ReVelle 1994 (from memory); the search is ours, and finds good marks, not surely the best
  */
 export function tunedStick(input: SeasonInput, record: DailyRecord): TunedStick | null {
-  const whole = prepareSeason(input, record);
-  if ("failed" in whole) return null;
-  return KEPT(record, contentKey(input), () => tunedOn(whole, trialsOf(input, whole)));
+  return KEPT(record, contentKey(input), () => {
+    const whole = prepareSeason(input, record);
+    return { stick: "failed" in whole ? null : tunedOn(whole, trialsOf(input, whole)) };
+  }).stick;
 }
 
 function tunedOn(whole: SeasonState, trials: readonly Trial[]): TunedStick {
-  const plain = trials.map((trial) => lossOf(trial, null));
   const hard = hardest(trials);
   const { marks, held } = searched(whole, hard);
   const rule = ruleOf(whole, { marks, held });
-  const years = trials.map((trial, place) => ({
-    year: trial.year,
-    loss: lossOf(trial, rule),
-    plain: plain[place] as number,
-  }));
+  const years = trials.map((trial) => ({ year: trial.year, loss: lossOf(trial, rule), plain: trial.plain }));
   return { marks, held, on: hard.length, years };
 }
 

@@ -4,43 +4,91 @@ import { STEPPING } from "./gravity.ts";
 import type { HoldingRule } from "./holding.ts";
 import { type Member, memberOf, runMember } from "./holding-runs.ts";
 import type { SeasonInput } from "./input.ts";
-import { momentOf } from "./moment.ts";
+import { type Moment, momentOf } from "./moment.ts";
 import { runDays } from "./run.ts";
+import type { Span } from "./spans.ts";
 import type { SeasonState } from "./state.ts";
-import { type ByCropStage, shareOfWorth, worthOf } from "./worth.ts";
+import {
+  type ByCropStage,
+  bookThirst,
+  noDepths,
+  noThirst,
+  potentialOver,
+  type Stakes,
+  shareOfWorth,
+  sharesLost,
+  stakesOf,
+  worthOf,
+} from "./worth.ts";
 
 /** A rule counts as better if it loses less by more than this share of all worth. */
 const DUST = 1e-9;
 
 /** A season that can be run again, and its weather's year. */
-export type Trial = { readonly year: number; readonly member: Member; readonly before: ByCropStage };
+export type Trial = {
+  readonly year: number;
+  /** Made ready when it is first asked for: many a season is never run again. */
+  readonly member: Member;
+  readonly before: ByCropStage;
+  /** Share of all worth that it loses by its own days [-]. */
+  readonly plain: number;
+};
 
-/** Every season of a run, ready to be run again from its own first morning. */
+/** Every season of a run, to be run again from its own first morning; the run goes through all of them. */
 export function trialsOf(input: SeasonInput, whole: SeasonState): readonly Trial[] {
-  const { record, eto } = whole;
+  const stakes = stakesOf(whole);
+  const before = stakes.map(({ crops }) => noDepths(crops));
   let done = 0;
-  return whole.seasons.map((span) => {
-    if (span.first > done) runDays(whole, STEPPING, { first: done, last: span.first - 1 });
-    done = span.first;
-    const part = (series: Float64Array | null) => series?.slice(span.first, span.last + 1) ?? null;
-    const weather = {
-      rain: record.rain.slice(span.first, span.last + 1),
-      highest: part(record.highest),
-      lowest: part(record.lowest),
-      eto: eto.slice(span.first, span.last + 1),
+  const runUntil = (day: number): void => {
+    runDays(whole, STEPPING, { first: done, last: day - 1 });
+    done = day;
+  };
+  return whole.seasons.map((span): Trial => {
+    runUntil(span.first);
+    const moment = momentOf(whole, span.first);
+    const plain = lossDuring(whole, { stakes, before, span }, () => runUntil(span.last + 1));
+    let made: Member | null = null;
+    return {
+      year: span.year,
+      before,
+      plain,
+      get member() {
+        made ??= memberIn(input, whole, span, moment);
+        return made;
+      },
     };
-    const season = { start: record.firstDay + span.first, end: record.firstDay + span.last };
-    const member = memberOf(input, momentOf(whole, span.first), weather, whole, season);
-    return { year: span.year, member, before: member.potential.map((part) => new Float64Array(part.length)) };
   });
 }
 
+type Season = { readonly stakes: readonly Stakes[]; readonly before: ByCropStage; readonly span: Span };
+
+/** Share of all worth that is lost while a season is run. */
+function lossDuring(whole: SeasonState, { stakes, before, span }: Season, run: () => void): number {
+  const thirst = noThirst(stakes);
+  whole.watch = (day) => bookThirst(stakes, thirst, day);
+  run();
+  whole.watch = null;
+  return shareOfWorth(worthsOf(whole), sharesLost(stakes, thirst, [before, potentialOver(stakes, span)]));
+}
+
+function memberIn(input: SeasonInput, whole: SeasonState, { first, last }: Span, moment: Moment): Member {
+  const { record, eto } = whole;
+  const part = (series: Float64Array) => series.slice(first, last + 1);
+  const weather = {
+    rain: part(record.rain),
+    highest: record.highest && part(record.highest),
+    lowest: record.lowest && part(record.lowest),
+    eto: part(eto),
+  };
+  const season = { start: record.firstDay + first, end: record.firstDay + last };
+  return memberOf(input, moment, weather, whole, season);
+}
+
+const worthsOf = ({ beds }: SeasonState): readonly number[] => beds.map(({ part }) => worthOf(part));
+
 /** Share of all worth that a season loses by a rule; null: by its own days [-]. */
 export const lossOf = ({ member, before }: Trial, rule: HoldingRule | null): number =>
-  shareOfWorth(
-    member.state.beds.map(({ part }) => worthOf(part)),
-    runMember(member, rule, before).lost,
-  );
+  shareOfWorth(worthsOf(member.state), runMember(member, rule, before).lost);
 
 /** Most seasons that a rule is tuned on. */
 const MOST = 30;
@@ -50,12 +98,8 @@ const MOST = 30;
  * that counts them makes it careless of the hard ones. Those that lose most come first, so that a worse rule is soon seen.
  */
 export function hardest(trials: readonly Trial[]): readonly Trial[] {
-  const losses = trials.map((trial) => ({ trial, loss: lossOf(trial, null) }));
   const count = Math.min(MOST, Math.ceil(trials.length / 2));
-  return losses
-    .sort((a, b) => b.loss - a.loss)
-    .slice(0, count)
-    .map(({ trial }) => trial);
+  return [...trials].sort((a, b) => b.plain - a.plain).slice(0, count);
 }
 
 /** What seasons lose by a rule in all, as far as that matters: null once it is as much as by another [-]. */

@@ -1,4 +1,4 @@
-// The watering: draws first, then beds in order, each from its sources in order; and a second tankful before dark.
+// The watering: draws first, then beds in their turn, each from its sources in order; and a second tankful before dark.
 
 import { DAY } from "../units/constants.ts";
 import type { Bed } from "./beds.ts";
@@ -11,6 +11,7 @@ import { serveDraw } from "./serve-draw.ts";
 import type { Source } from "./sources.ts";
 import type { SeasonState } from "./state.ts";
 import { count } from "./tally.ts";
+import { inTurn } from "./turns.ts";
 
 /** Shortfall that is rounding rather than want [-]. */
 const ROUNDING = 1e-9;
@@ -23,8 +24,9 @@ const ROUNDING = 1e-9;
 export function waterAll(state: SeasonState, day: number): void {
   for (const draw of state.draws) serveDraw(state, draw, day);
   if (state.noted) waterNoted(state, day);
-  for (let i = 0; i < state.beds.length; i++) {
-    const bed = state.beds[i] as Bed;
+  state.turns = inTurn(state, day);
+  for (let i = 0; i < state.turns.length; i++) {
+    const bed = state.turns[i] as Bed;
     if (bed.asked > 0) waterBed(state, bed, day);
   }
 }
@@ -81,8 +83,8 @@ export function wantsSecond(state: SeasonState, day: number): boolean {
  */
 export function waterAgain(state: SeasonState, day: number, dark: number): void {
   drawRest(state, (tank) => refilledAt(state, tank) < dark);
-  for (let i = 0; i < state.beds.length; i++) {
-    const bed = state.beds[i] as Bed;
+  for (let i = 0; i < state.turns.length; i++) {
+    const bed = state.turns[i] as Bed;
     if (bed.asked === 0 || !isShort(bed, bed.given[day] as number)) continue;
     const lacks = bed.lacks;
     if (lacks[TANKFUL] === 0 && lacks[REFILL] === 0) continue;

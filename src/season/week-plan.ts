@@ -1,85 +1,47 @@
 // The week from today on: what each bed lacks, on which days it asks and for how much, by what means, and what it will get.
 
-import type { Bound } from "../network/bounds.ts";
 import { DomainError } from "../physics/domain-error.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
-import { weekday } from "../units/calendar.ts";
 import type { SeasonFailure } from "./answer.ts";
-import { type BedTanks, tanksOf } from "./bed-tanks.ts";
-import type { Bed } from "./beds.ts";
+import { type BedWeek, bedWeek, type Start, startOf } from "./bed-week.ts";
+import { brokenOn, withBreaks } from "./breaks.ts";
 import { dryWeather } from "./coming-days.ts";
 import { type DayLine, linesOf, type Refusal, refusalsOf } from "./day-lines.ts";
-import { type BedDay, newLog, type Portion } from "./day-log.ts";
+import { newLog } from "./day-log.ts";
 import { type Forecast, NO_FORECAST } from "./forecast.ts";
 import { STEPPING } from "./gravity.ts";
 import { holdingBack } from "./held-today.ts";
-import type { SeasonInput } from "./input.ts";
+import type { PartEvent, SeasonInput } from "./input.ts";
 import { goingOn, type Moment, type Weather } from "./moment.ts";
-import { assumedOf, dryDay, knownBeds, momentToday, type TodayGiven } from "./moment-today.ts";
-import type { CropNote } from "./noted-crops.ts";
+import { assumedOf, knownBeds, momentToday, type TodayGiven } from "./moment-today.ts";
+import { type CropNote, withCropNotes } from "./noted-crops.ts";
 import { type Opening, openings } from "./openings.ts";
 import { owedToday } from "./owed.ts";
-import { type Wanted, wantedWaterings } from "./planned-waterings.ts";
 import { prepareSeason, runDays } from "./run.ts";
-import { isThirsty, moveRoots } from "./soil-step.ts";
+import { type Spared, sparedOf } from "./spared.ts";
 import type { SeasonState } from "./state.ts";
+import type { Usual } from "./today-given.ts";
 import { usualMorning } from "./usual-morning.ts";
-import { type Way, waysOf } from "./ways.ts";
-import { expecting } from "./years-ahead.ts";
+import type { Plan } from "./week-totals.ts";
+import { expecting, isLikely } from "./years-ahead.ts";
 
 /** How things stand today, and for how long to plan. */
 export type WeekGiven = TodayGiven & {
   /** Days of the plan, today the first [day]. */
   readonly days: number;
-  /** Heat of it is counted on, rain is not: what comes is a gift. */
+  /** Its heat is reckoned with, and rain that is likelier than not. */
   readonly forecast?: Forecast;
-  /** What was planted and pulled up by the notes, in order: the input's beds are to grow it (withCropNotes). */
+  /** What was planted and pulled up, and what broke and was mended, by the notes, in order: for the input (withNotes). */
   readonly crops?: readonly CropNote[];
+  readonly breaks?: readonly PartEvent[];
   /** How far off dips are [m]: odds start from as many mornings. */
   readonly dipDoubt?: number;
 };
 
-/** A watering of the plan: what the bed asks for were it never refused, and what there will be for it. */
-export type PlannedWatering = {
-  /** [days since 1970-01-01], and 1 Monday to 7 Sunday. */
-  readonly date: number;
-  readonly weekday: number;
-  /** Days from the first to the last on which water for it comes [day]; 0: none does. */
-  readonly over: number;
-  /** Asked for, and what of it can be given from that day until the next watering [m3]. */
-  readonly asked: number;
-  readonly given: number;
-  readonly from: readonly Portion[];
-  readonly bound: Bound | null;
-};
-
-/** Whether a bed gets what it asks for in the week. */
-export type Outlook = "asks_nothing" | "all" | "some" | "none";
-
-export type BedWeek = {
-  readonly id: string;
-  /** Short in its root zone this morning, as water to be given [m3]; and over what it can be short without stress [-]. */
-  readonly lacks: number;
-  readonly lacksShare: number | null;
-  /** No day of a soak was said, so that it is taken to ask today. */
-  readonly assumed: boolean;
-  /** Goes dry so that crops hold back if nobody waters it, first day [days since 1970-01-01]; null: not in the week. */
-  readonly thirstyFrom: number | null;
-  /** What its crops would use in the week, over the efficiency [m3]. */
-  readonly use: number;
-  /** In order; a bed that is refused asks again the next day, which is no watering more. */
-  readonly waterings: readonly PlannedWatering[];
-  /** Mean of what is asked for each time [m3], and what that takes by each of its sources alone; null and none: nothing. */
-  readonly each: number | null;
-  readonly ways: readonly Way[];
-  readonly tanks: BedTanks;
-  readonly asked: number;
-  readonly given: number;
-  readonly outlook: Outlook;
-  /** What stands in the way of most of what it will not get. */
-  readonly bound: Bound | null;
-  readonly days: readonly BedDay[];
-};
+/** A season's input with what the notes tell of its beds and parts. */
+export function withNotes(input: SeasonInput, { crops, breaks }: WeekGiven): SeasonInput {
+  return withBreaks(withCropNotes(input, crops ?? []), breaks ?? []);
+}
 
 export type WeekAnswer = {
   readonly first: number;
@@ -90,8 +52,13 @@ export type WeekAnswer = {
   readonly beds: readonly BedWeek[];
   readonly lines: readonly DayLine[];
   readonly refused: readonly Refusal[];
+  /** Rain of one's own forecast that is reckoned with [m], and the waterings that it makes needless. */
+  readonly rains: readonly { readonly day: number; readonly rain: number }[];
+  readonly spared: readonly Spared[];
   /** Hoses to be opened today. */
   readonly opens: readonly Opening[];
+  /** Parts that are noted broken: the plan does without them. */
+  readonly broken: readonly string[];
   /** Water in each tank as it was seen last and carried on to today, by its id [m3]. */
   readonly now: Readonly<Record<string, number>>;
   /** The tank of each delivery or carry that waters a bed, by its id. */
@@ -99,11 +66,10 @@ export type WeekAnswer = {
 };
 
 /**
- * The plan of the coming days, were there no rain.
+ * The plan of the coming days, with the rain of one's own forecast where it is likelier than not, else without any.
  * The same day as in runSeason, from the whole state of this morning on.
  *
  * @returns each bed's days, or why there are none
- * @validity no rain comes from today on
  */
 export function weekPlan(
   input: SeasonInput,
@@ -112,42 +78,84 @@ export function weekPlan(
 ): WeekAnswer | SeasonFailure {
   const whole = prepareSeason(input, record);
   if ("failed" in whole) return whole;
-  const { today } = given;
-  const last = today + given.days - 1;
   try {
-    const usual = (date: number) => usualMorning(input, record, date);
-    const moment = momentToday(whole, given, usual);
-    const { dawn: _dawn, ...still } = given;
-    // By how the tanks were seen last: until the hour of watering the lines are taken to run.
-    const seen = momentToday(whole, still, usual);
-    const dry = dryWeather(record, whole.eto, { today, last }, given.drying);
-    const weather = expecting(dry, given.forecast ?? NO_FORECAST, today, () => false);
-    const { state, first } = goingOn(input, moment, weather, knownBeds(whole));
-    const assumed = assumedOf(whole, given);
-    const starts = state.beds.map((bed) => startOf(state, bed, assumed.beds, first));
-    state.log = newLog();
-    state.owed = owedToday(whole, given, usual, weather);
-    holdingBack(state, given.heldBack ?? [], () => runDays(state, STEPPING, { first, last: first }));
-    runDays(state, STEPPING, { first: first + 1, last: state.length - 1 });
-    const beds = state.beds.map((bed, place) => bedWeek(state, bed, starts[place] as Start, first));
-    const asking = beds.flatMap(({ id, days }) => ((days[0]?.asked ?? 0) > 0 ? [id] : []));
-    return {
-      first: today,
-      last,
-      assumedTanks: assumed.tanks,
-      lines: linesOf(beds),
-      refused: refusalsOf(beds),
-      opens: opensToday(whole, seen, weather, asking),
-      now: seen.tanks,
-      tankBy: Object.fromEntries(
-        state.sources.map(({ id, tank }) => [id, state.tanks.parts[tank]?.id ?? ""]),
-      ),
-      beds: [...beds].sort((a, b) => (a.id < b.id ? -1 : 1)),
-    };
+    return planned(whole, given, (date) => usualMorning(input, record, date));
   } catch (error) {
     if (error instanceof DomainError) return { failed: error.message, at: null };
     throw error;
   }
+}
+
+function planned(whole: SeasonState, given: WeekGiven, usual: Usual): WeekAnswer {
+  const { today, forecast = NO_FORECAST } = given;
+  const last = today + given.days - 1;
+  const { dawn: _dawn, ...still } = given;
+  // By how the tanks were seen last: until the hour of watering the lines are taken to run.
+  const seen = momentToday(whole, still, usual);
+  const dry = dryWeather(whole.record, whole.eto, { today, last }, given.drying);
+  const under = (comes: (date: number) => boolean) =>
+    expecting(dry, forecast, today, (day) => comes(today + day));
+  const morning: Morning = { whole, moment: momentToday(whole, given, usual), given, usual };
+  const weather = under((date) => isLikely(forecast, date));
+  const { state, beds, plan } = runWeek(morning, weather);
+  const asking = beds.flatMap(({ id, days }) => ((days[0]?.asked ?? 0) > 0 ? [id] : []));
+  const isDry = weather.rain.every((fell) => fell === 0);
+  return {
+    first: today,
+    last,
+    assumedTanks: assumedOf(whole, given).tanks,
+    ...plan,
+    rains: rainsOf(forecast, today, last),
+    spared: isDry
+      ? []
+      : sparedOf(
+          runWeek(
+            morning,
+            under(() => false),
+          ).plan,
+          plan,
+          forecast,
+          today,
+        ),
+    opens: opensToday(whole, seen, weather, asking),
+    broken: [...brokenOn(whole.input.breaks, today)].sort(),
+    now: seen.tanks,
+    tankBy: Object.fromEntries(state.sources.map(({ id, tank }) => [id, state.tanks.parts[tank]?.id ?? ""])),
+    beds: [...beds].sort((a, b) => (a.id < b.id ? -1 : 1)),
+  };
+}
+
+type Morning = {
+  readonly whole: SeasonState;
+  readonly moment: Moment;
+  readonly given: WeekGiven;
+  readonly usual: Usual;
+};
+
+/** Every bed's days under a weather. */
+function runWeek({ whole, moment, given, usual }: Morning, weather: Weather) {
+  const { state, first } = goingOn(whole.input, moment, weather, knownBeds(whole));
+  const assumed = assumedOf(whole, given).beds;
+  const owed = owedToday(whole, given, usual, weather);
+  const starts = state.beds.map((bed) =>
+    startOf(state, bed, { from: first, assumed, owed: owed.get(bed.part.id) }),
+  );
+  state.log = newLog();
+  state.owed = owed;
+  holdingBack(state, given.heldBack ?? [], () => runDays(state, STEPPING, { first, last: first }));
+  runDays(state, STEPPING, { first: first + 1, last: state.length - 1 });
+  const beds = state.beds.map((bed, place) => bedWeek(state, bed, starts[place] as Start, first));
+  const plan: Plan = { lines: linesOf(beds), refused: refusalsOf(beds) };
+  return { state, beds, plan };
+}
+
+/** The rain that is reckoned with. */
+function rainsOf(forecast: Forecast, today: number, last: number): WeekAnswer["rains"] {
+  return Object.entries(forecast).flatMap(([day, { rain }]) => {
+    const date = Number(day);
+    const counts = date >= today && date <= last && rain !== null && rain > 0 && isLikely(forecast, date);
+    return counts ? [{ day: date, rain }] : [];
+  });
 }
 
 /** Hoses to be opened, by how the tanks were seen last. */
@@ -159,105 +167,4 @@ function opensToday(
 ): readonly Opening[] {
   if (asking.length === 0 || whole.pipes.lines.every(({ float }) => float === null)) return [];
   return openings(goingOn(whole.input, seen, weather, knownBeds(whole)).state, new Set(asking));
-}
-
-type Start = {
-  readonly depletion: number;
-  readonly assumed: boolean;
-  readonly thirsty: number | null;
-  readonly wanted: readonly Wanted[];
-  readonly each: number | null;
-  readonly ways: readonly Way[];
-};
-
-/** A bed this morning, before its week. */
-function startOf(state: SeasonState, bed: Bed, assumed: readonly string[], from: number): Start {
-  moveRoots(bed.days, from, bed.soil);
-  const wanted = wantedWaterings(state, bed, from);
-  const asked = wanted.reduce((sum, { volume }) => sum + volume, 0);
-  const each = wanted.length > 0 ? asked / wanted.length : null;
-  return {
-    depletion: bed.soil.depletion,
-    assumed: assumed.includes(bed.part.id),
-    thirsty: thirstyFrom(bed, from),
-    wanted,
-    each,
-    ways: each === null ? [] : waysOf(state, bed, each, from),
-  };
-}
-
-/** First day on which its crops hold back, were it not watered; null where none comes. */
-function thirstyFrom({ days, soil }: Bed, from: number): number | null {
-  const dried = { ...soil };
-  for (let day = from; day < days.total.length; day++) {
-    const { use } = dryDay(days, day, dried);
-    if (isThirsty(days.potential[day] as number, use)) return day;
-  }
-  return null;
-}
-
-function bedWeek(state: SeasonState, bed: Bed, start: Start, from: number): BedWeek {
-  const days = state.log?.days.get(bed.part.id) ?? [];
-  const waterings = start.wanted.map((wanted, place) => {
-    const next = start.wanted[place + 1]?.day ?? state.length;
-    return wateringOf(wanted, days.slice(wanted.day - from, next - from));
-  });
-  const asked = waterings.reduce((sum, watering) => sum + watering.asked, 0);
-  const given = waterings.reduce((sum, watering) => sum + watering.given, 0);
-  const readily = bed.days.readily[from] as number;
-  return {
-    id: bed.part.id,
-    lacks: start.depletion * bed.perDepth,
-    lacksShare: readily > 0 ? start.depletion / readily : null,
-    assumed: start.assumed,
-    thirstyFrom: start.thirsty === null ? null : state.record.firstDay + start.thirsty,
-    use: days.reduce((sum, { potential }) => sum + potential, 0) * bed.perDepth,
-    waterings,
-    each: start.each,
-    ways: start.ways,
-    tanks: tanksOf(state, bed),
-    asked,
-    given,
-    outlook: outlookOf(asked, given),
-    bound: boundOf(days),
-    days,
-  };
-}
-
-/** A watering, and what the days until the next one have for it. */
-function wateringOf({ volume }: Wanted, days: readonly BedDay[]): PlannedWatering {
-  const all = days.reduce((sum, { given }) => sum + given, 0);
-  const given = volume - all <= volume * ROUNDING ? volume : all;
-  const date = days[0]?.date ?? 0;
-  return {
-    date,
-    weekday: weekday(date),
-    over: days.findLastIndex((day) => day.given > 0) + 1,
-    asked: volume,
-    given,
-    from: days.flatMap(({ from }) => from),
-    bound: given < volume ? boundOf(days) : null,
-  };
-}
-
-/** Shortfall that is rounding rather than want [-]. */
-const ROUNDING = 1e-9;
-
-function outlookOf(asked: number, given: number): Outlook {
-  if (asked === 0) return "asks_nothing";
-  if (asked - given <= asked * ROUNDING) return "all";
-  return given > 0 ? "some" : "none";
-}
-
-/** The bound with the most that was asked for and not given, the first of equals; of thirst where nothing was asked for. */
-function boundOf(days: readonly BedDay[]): Bound | null {
-  const unmet = new Map<Bound, number>();
-  for (const { bound, asked, given } of days) {
-    if (bound) unmet.set(bound, (unmet.get(bound) ?? 0) + asked - given);
-  }
-  let most: Bound | null = null;
-  for (const [bound, amount] of unmet) {
-    if (most === null || amount > (unmet.get(most) ?? 0)) most = bound;
-  }
-  return most;
 }

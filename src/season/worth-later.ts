@@ -57,27 +57,34 @@ export function leftFor(water: Water, leaning: Leaning): Left {
     const today = ranked(water, day, leaning.need, after);
     for (const { bed, keeps } of today) (left.get(bed) as Float64Array)[day] = keeps;
     drawFrom(now, after, water.capacity, today);
-    [next, now] = [now, next];
+    const last = next;
+    next = now;
+    now = last;
   }
   return left;
 }
 
 /** What water is worth in the evening, before the day's rain, of what it is worth the next morning. */
 function fallOn(evening: Worths, morning: Worths, water: Water, day: number, scale: number): void {
-  const comes = water.comes[day] as Float64Array;
   const step = water.capacity / (LEVELS - 1);
+  const rises = (water.comes[day] as Float64Array).map((volume) => (volume * scale) / step);
+  // What comes is sorted, and on many days most of it is nothing.
+  const dry = rises.lastIndexOf(0) + 1;
   for (let level = 0; level < LEVELS; level++) {
+    const same = dry > 0 ? worthAt(morning, level) : 0;
     let sum = 0;
-    for (let part = 0; part < comes.length; part++)
-      sum += worthAt(morning, level + ((comes[part] as number) * scale) / step);
-    evening[level] = sum / comes.length;
+    for (let part = 0; part < dry; part++) sum += same;
+    for (let part = dry; part < rises.length; part++)
+      sum += worthAt(morning, level + (rises[part] as number));
+    evening[level] = sum / rises.length;
   }
 }
 
-/** Between the levels in straight lines; more than full is full. */
+/** Between the levels in straight lines; more than full is full. The innermost of all loops of the advice asks it. */
 function worthAt(worths: Worths, level: number): number {
   const low = Math.min(LEVELS - 2, Math.floor(level));
-  const [from, to] = [worths[low] as number, worths[low + 1] as number];
+  const from = worths[low] as number;
+  const to = worths[low + 1] as number;
   return from + (to - from) * Math.min(1, level - low);
 }
 
@@ -122,8 +129,10 @@ function keptAbove(after: Worths, capacity: number, pays: number): number {
 function drawFrom(morning: Worths, evening: Worths, capacity: number, uses: readonly Today[]): void {
   const step = capacity / (LEVELS - 1);
   for (let level = 0; level < LEVELS; level++) {
-    let [held, gained] = [level * step, 0];
-    for (const { need, pays, keeps } of uses) {
+    let held = level * step;
+    let gained = 0;
+    for (let use = 0; use < uses.length; use++) {
+      const { need, pays, keeps } = uses[use] as Today;
       const given = Math.min(need, Math.max(0, held - keeps));
       held -= given;
       gained += given * pays;

@@ -1,10 +1,9 @@
 // What beds are worth to their grower, and what of it a run loses to thirst, by crop and stage.
 
 import { type ByStage, stageResponses, stagewiseYieldLoss } from "../physics/yield-response.ts";
+import type { BedDays } from "./bed-days.ts";
 import type { Bed } from "./beds.ts";
-import { cropDays } from "./crop-days.ts";
 import type { BedPart } from "./input.ts";
-import type { Sky } from "./sky.ts";
 import { isThirsty } from "./soil-step.ts";
 import type { SeasonState } from "./state.ts";
 
@@ -35,28 +34,30 @@ export type Stakes = { readonly bed: Bed; readonly crops: readonly CropStake[] }
  * @param state the run, ready for its first day
  */
 export function stakesOf(state: SeasonState): readonly Stakes[] {
-  const { record, arriving, eto, dayInSeason } = state;
-  const sky = { firstDay: record.firstDay, arriving, eto };
   return state.beds.map((bed) => {
     const whole = bed.part.crops.reduce((sum, { share }) => sum + share, 0);
-    const crops = bed.part.crops.map((_, place) => stakeOf(bed, place, sky, dayInSeason));
-    return { bed, crops: crops.map((crop) => ({ ...crop, share: whole > 0 ? crop.share / whole : 0 })) };
+    const crops = bed.part.crops.map((crop, place): CropStake => {
+      const { ages, use } = bed.days.crops[place] as BedDays["crops"][number];
+      return {
+        share: whole > 0 ? crop.share / whole : 0,
+        factor: crop.yieldResponse ?? NO_FACTOR,
+        responses: stageResponses(crop.crop),
+        stage: stagesOf(crop.stages, ages, state.dayInSeason),
+        use,
+      };
+    });
+    return { bed, crops };
   });
 }
 
-function stakeOf({ part, traits }: Bed, place: number, sky: Sky, dayInSeason: Int32Array): CropStake {
-  const crop = part.crops[place] as BedPart["crops"][number];
-  const { ages, use } = cropDays(part, crop, sky, traits[place] as Bed["traits"][number]);
-  const stage = Int8Array.from(ages, (age, day) =>
-    age < 0 || dayInSeason[day] === 0 ? -1 : stageAt(crop.stages, age),
-  );
-  return {
-    share: crop.share,
-    factor: crop.yieldResponse ?? NO_FACTOR,
-    responses: stageResponses(crop.crop),
-    stage,
-    use,
-  };
+/** The stage of each day; -1 where the crop does not stand, or it is not the season. */
+function stagesOf(stages: ByStage, ages: Int32Array, dayInSeason: Int32Array): Int8Array {
+  const found = new Int8Array(ages.length).fill(-1);
+  for (let day = 0; day < found.length; day++) {
+    const age = ages[day] as number;
+    if (age >= 0 && dayInSeason[day] !== 0) found[day] = stageAt(stages, age);
+  }
+  return found;
 }
 
 /** The stage of a day, the first day of a crop being the first of its stage. */
@@ -83,7 +84,7 @@ export function potentialOver(
   days: { readonly first: number; readonly last: number },
 ): ByCropStage {
   return stakes.map(({ crops }) => {
-    const sums = new Float64Array(crops.length * STAGES);
+    const sums = noDepths(crops);
     crops.forEach(({ stage, use }, crop) => {
       for (let day = days.first; day <= days.last; day++) {
         const at = stage[day] as number;
@@ -103,8 +104,11 @@ export type Thirst = {
   readonly from: Int32Array;
 };
 
+/** Nothing yet, of each crop and stage of a bed. */
+export const noDepths = (crops: readonly unknown[]): Float64Array => new Float64Array(crops.length * STAGES);
+
 export const noThirst = (stakes: readonly Stakes[]): Thirst => ({
-  lacked: stakes.map(({ crops }) => new Float64Array(crops.length * STAGES)),
+  lacked: stakes.map(({ crops }) => noDepths(crops)),
   days: new Int32Array(stakes.length),
   from: new Int32Array(stakes.length).fill(-1),
 });
@@ -161,6 +165,20 @@ export function shareLost(
   }
   return lost;
 }
+
+/** The same of every bed of a run, the potentials of all beds in parts that add up [m]. */
+export const sharesLost = (
+  stakes: readonly Stakes[],
+  { lacked }: Thirst,
+  parts: readonly ByCropStage[],
+): Float64Array =>
+  Float64Array.from(stakes, (stake, bed) =>
+    shareLost(
+      stake,
+      lacked[bed] as Float64Array,
+      parts.map((part) => part[bed] as Float64Array),
+    ),
+  );
 
 /**
  * What a depth of water that a bed's crops go without on a day costs, as a share of its worth.

@@ -5,9 +5,8 @@ import type { DailyRecord } from "../rainfall/record.ts";
 import type { SeasonFailure } from "../season/answer.ts";
 import { fromToday, type Members } from "../season/from-today.ts";
 import type { SeasonInput } from "../season/input.ts";
-import { withCropNotes } from "../season/noted-crops.ts";
 import type { FromToday } from "../season/odds.ts";
-import { type WeekAnswer, type WeekGiven, weekPlan } from "../season/week-plan.ts";
+import { type WeekAnswer, type WeekGiven, weekPlan, withNotes } from "../season/week-plan.ts";
 import { isMadeUpKey, madeUpRecord } from "./made-up-records.ts";
 import type { Whole } from "./work-out.ts";
 
@@ -22,7 +21,7 @@ type Asked = { readonly plan: SeasonInput; readonly given: WeekGiven; readonly r
 export function askedOf({ results }: Whole, records: readonly DailyRecord[]) {
   const sheet = valueIn(results.get("season.plan")) as SeasonInput | null;
   const given = valueIn(results.get("season.week_given")) as WeekGiven | null;
-  const plan = sheet && withCropNotes(sheet, given?.crops ?? []);
+  const plan = sheet && (given ? withNotes(sheet, given) : sheet);
   const key = wordIn(results.get("weather.record_in_use"));
   const record = records.find((one) => one.key === key) ?? (isMadeUpKey(key) ? madeUpRecord(key) : null);
   return { plan, given, record };

@@ -81,27 +81,16 @@ function areSame(scale: Scale, one: number, other: number): boolean {
   return Math.abs(placeOn(scale, one) - placeOn(scale, other)) <= SAME_PLACE;
 }
 
-/** One in the last of so many figures of a value. */
-const lastFigure = (value: number, figures: number): number =>
-  10 ** (Math.floor(Math.log10(Math.abs(value))) - figures + 1);
+/** One in the last figure of a value that is told. */
+const lastFigure = (value: number): number => 10 ** (Math.floor(Math.log10(Math.abs(value))) - FIGURES + 1);
 
-/** Rounded to so many figures, away from where the wish is not met. */
-function rounded(met: number, unmet: number, figures: number): number {
+/** Rounded to the figures that are told, away from where the wish is not met. */
+function rounded(met: number, unmet: number): number {
   if (met === 0) return 0;
-  const step = lastFigure(met, figures);
+  const step = lastFigure(met);
   const raw = (met > unmet ? Math.ceil(met / step) : Math.floor(met / step)) * step;
-  return Number(raw.toPrecision(figures + 2));
+  return Number(raw.toPrecision(FIGURES + 2));
 }
-
-/** Whether no value in so many figures lies between two. */
-function isBetweenTold(one: number, other: number, figures: number): boolean {
-  const step = lastFigure(one, figures);
-  return Math.ceil(Math.max(one, other) / step) - Math.floor(Math.min(one, other) / step) <= 1;
-}
-
-/** How finely an edge is told: to the end of the scale's own fineness and in so many figures, or in fewer as soon as they are known. */
-type Fineness = { readonly figures: number; readonly soon: boolean };
-const FINEST: Fineness = { figures: FIGURES, soon: false };
 
 /**
  * Between a value that meets the wish and one that does not: the last that does, told in few figures where those hold.
@@ -112,19 +101,16 @@ async function edgeOf(
   scale: Scale,
   wish: Wish,
   { met, unmet }: { readonly met: Look; readonly unmet: Look },
-  { figures, soon }: Fineness = FINEST,
 ): Promise<Met> {
   let [good, bad] = [met, unmet];
-  const isKnown = (): boolean =>
-    areSame(scale, good.value, bad.value) || (soon && isBetweenTold(good.value, bad.value, figures));
-  while (!isKnown()) {
+  while (!areSame(scale, good.value, bad.value)) {
     const middle = between(scale, good.value, bad.value);
     if (middle === good.value || middle === bad.value) break;
     const [look = bad] = await ask([middle]);
     if (slackOf(wish, look.answer) >= 0) good = look;
     else bad = look;
   }
-  const [told] = scale.whole ? [good] : await ask([rounded(good.value, bad.value, figures)]);
+  const [told] = scale.whole ? [good] : await ask([rounded(good.value, bad.value)]);
   const edge = told && isOn(scale, told.value) && isAsNear(wish, told, good) ? told : good;
   return { value: edge.value, answer: edge.answer as number };
 }
@@ -269,23 +255,4 @@ export async function workBack(
   const [nearest, ...others] = [...found].sort((a, b) => away(a) - away(b));
   if (!nearest) return { state: "never", best: bestOf(wish, looks), still: false };
   return { state: "found", nearest, others };
-}
-
-/**
- * The last value that meets a wish between one that does and one that does not, told in so many figures.
- *
- * @param met in the scale's unit, as `unmet`
- * @validity more than one edge between them is not seen
- */
-export async function edgeBetween(
-  answerAt: AnswerAt,
-  scale: Scale,
-  wish: Wish,
-  { met, unmet }: { readonly met: number; readonly unmet: number },
-  figures: number,
-): Promise<Met> {
-  const ask = asking(answerAt);
-  const [good, bad] = await ask([met, unmet]);
-  if (!good || !bad) throw new Error("Both ends were asked.");
-  return edgeOf(ask, scale, wish, { met: good, unmet: bad }, { figures, soon: true });
 }

@@ -3,47 +3,17 @@
 import type { Expected, Forecast } from "../season/forecast.ts";
 import type { Ahead, FromToday, Odds, UsualAndDry } from "../season/odds.ts";
 import { MANY_YEARS } from "../season/years-ahead.ts";
-import { calendarDate } from "../units/calendar.ts";
-import { SHORT_MONTHS } from "../units/calendar-names.ts";
+import { counted, dayWords, type LastsPiece, plain, until, worstOf } from "./lasts-pieces.ts";
+import { shortToday } from "./short-today.ts";
 import { capital, listed } from "./words/lists.ts";
 
 export type { Expected, Forecast } from "../season/forecast.ts";
 export type { Ahead, FromToday } from "../season/odds.ts";
-
-/** "Aug 3". */
-function dayWords(date: number): string {
-  const { month, day } = calendarDate(date);
-  return `${SHORT_MONTHS[month - 1]} ${day}`;
-}
-
-const WORDS = ["none", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine"];
-const counted = (count: number): string => WORDS[count] ?? String(count);
+export type { LastsPiece } from "./lasts-pieces.ts";
 
 const toEnd = (date: number | null): string => (date === null ? "the season's end" : dayWords(date));
 
-/** Rank of the day that is named as one in ten. */
-const worstOf = ({ members }: Pick<Odds, "members">): number =>
-  Math.max(1, Math.floor((members + 1) / 10 + 1e-9));
-
-const SHORT_NOW = "A bed is short today, whatever the weather.";
-const SHORT_TODAY = "A bed is short today.";
-const SHORT_USUALLY = "A bed is short today, in usual weather and without rain.";
 const TO_END_DRY = "Lasts to the season's end, even without rain.";
-const ALL_SHORT = [SHORT_NOW, SHORT_TODAY, SHORT_USUALLY];
-const isNow = (days: readonly (number | null)[], today: number) => days.every((day) => day === today);
-
-/** A piece of the sentence: words, or a day in the tone of what it is. */
-export type LastsPiece = { readonly text: string; readonly tone: "plain" | "trouble" | "growth" };
-
-const plain = (text: string): LastsPiece => ({ text, tone: "plain" });
-const until = (date: number | null, last = "the season's end"): LastsPiece =>
-  date === null ? { text: last, tone: "growth" } : { text: dayWords(date), tone: "trouble" };
-
-const isShortNow = ({ ahead }: Odds, today: number): boolean =>
-  isNow(
-    ahead.map((run) => run.short),
-    today,
-  );
 
 const reaching = ({ ahead }: Odds): number => ahead.filter((run) => run.short === null).length;
 
@@ -63,24 +33,12 @@ function worstPieces(odds: Odds): readonly LastsPiece[] {
 
 const EVERY_YEAR = "in every year of the record";
 
-/** "A bed is short today in 19 of 20; in one to the end." */
-function shortToday(odds: Odds, today: number): readonly LastsPiece[] {
-  const now = odds.ahead.filter(({ short }) => short === today).length;
-  const ends = reaching(odds);
-  const said = plain(`A bed is short today in ${now} of ${odds.members}`);
-  if (ends === 0) return [said, plain(".")];
-  return [said, plain(`; in ${counted(ends)} it lasts `), { text: "to the end", tone: "growth" }, plain(".")];
-}
-
-function oddsPieces(odds: Odds, today: number): readonly LastsPiece[] {
-  if (isShortNow(odds, today)) return [plain(SHORT_NOW)];
-  if (odds.short.half === today) return shortToday(odds, today);
+function oddsPieces(odds: Odds): readonly LastsPiece[] {
   if (reaching(odds) === odds.members) return [plain(`Lasts to the season's end ${EVERY_YEAR}.`)];
   return [plain("Lasts to "), until(odds.short.half), plain(" in a middling year. "), ...worstPieces(odds)];
 }
 
-function usualPieces({ usual, dry }: UsualAndDry, today: number): readonly LastsPiece[] {
-  if (isNow([usual.short, dry.short], today)) return [plain(usual === dry ? SHORT_TODAY : SHORT_USUALLY)];
+function usualPieces({ usual, dry }: UsualAndDry): readonly LastsPiece[] {
   if (dry.short === null) return [plain(TO_END_DRY)];
   const without = [until(dry.short), plain(" without rain.")];
   if (usual === dry) return [plain("Lasts to "), ...without];
@@ -88,16 +46,19 @@ function usualPieces({ usual, dry }: UsualAndDry, today: number): readonly Lasts
   return [plain(`Lasts to ${about}`), until(usual.short), plain(" in usual weather, to "), ...without];
 }
 
-/** How long it lasts, in one sentence, its days apart. */
-export function lastsPieces(from: FromToday): readonly LastsPiece[] {
+/** How long it lasts, in one sentence, its days apart; where beds are short already, which, since when, and how long it lasts then. */
+export function lastsPieces(from: FromToday, titleOf: (id: string) => string): readonly LastsPiece[] {
   if (from.kind === "out_of_season") return [plain("Today lies outside the season.")];
-  return from.kind === "odds" ? oddsPieces(from, from.today) : usualPieces(from, from.today);
+  const now = shortToday(from, titleOf);
+  if (now) return [plain(now.now), ...(now.once.length > 0 ? [plain(" "), ...now.once] : [])];
+  return from.kind === "odds" ? oddsPieces(from) : usualPieces(from);
 }
 
 const joined = (pieces: readonly LastsPiece[]): string => pieces.map(({ text }) => text).join("");
 
 /** "Lasts to Aug 3 in a middling year. In the two worst of 20 to Jul 24; in four to the end." */
-export const lastsSaid = (from: FromToday): string => joined(lastsPieces(from));
+export const lastsSaid = (from: FromToday, titleOf: (id: string) => string): string =>
+  joined(lastsPieces(from, titleOf));
 
 /** The same at a glance: the words before the day, the day or the end, and a line more. */
 export type LastsInShort = { readonly said: string; readonly day: string; readonly more: string };
@@ -118,10 +79,10 @@ const inShort = (day: number | null, more: string, about = ""): LastsInShort => 
 });
 
 /** "Lasts to", "Aug 3", "In the two worst of 20 to Jul 24; in four to the end." */
-export function lastsInShort(from: FromToday): LastsInShort {
-  const whole = { said: lastsSaid(from), day: "", more: "" };
-  if (from.kind === "out_of_season" || ALL_SHORT.includes(whole.said)) return whole;
-  if (from.kind === "odds" && from.short.half === from.today) return whole;
+export function lastsInShort(from: FromToday, titleOf: (id: string) => string): LastsInShort {
+  if (from.kind === "out_of_season") return { said: lastsSaid(from, titleOf), day: "", more: "" };
+  const now = shortToday(from, titleOf);
+  if (now) return { said: now.now, day: "", more: joined(now.once) };
   if (from.kind === "odds")
     return inShort(
       from.short.half,

@@ -20,10 +20,14 @@ export type Room = {
   readonly short?: boolean;
   /** Where one line more would be too many: "without rain" goes. */
   readonly brief?: boolean;
+  /** The season that was named last, while a number moves: the sentence keeps its words, whatever its numbers come to. */
+  readonly steady?: string | undefined;
 };
 
 const SHORT = "season.seasons_short";
 const WORST = "season.worst_season_days_short";
+/** Names the worst season in the sentence. */
+export const WORST_YEAR = "season.worst_season";
 const FULL = "season.days_of_autonomy";
 
 const begins = (room: Room, long: string, short: string): string => (room.short ? short : long);
@@ -32,12 +36,17 @@ const begins = (room: Room, long: string, short: string): string => (room.short 
 function inSome(asked: Asked, seasons: number, room: Room, made: string): readonly Piece[] {
   const short = number(asked, SHORT) ?? 0;
   const days = counted(asked, WORST, "trouble", "day");
-  const year = value("season.worst_season", "plain");
+  const { steady } = room;
+  const year = value(
+    WORST_YEAR,
+    "plain",
+    steady === undefined ? {} : { text: steady, soft: true, was: null },
+  );
   const of = value(SHORT, "trouble", { after: ` of ${seasons}` });
   const head = [begins(room, "Beds go short in ", "Short in "), of, ` ${made}seasons`];
   // Which season is the worst, and that there is one, is not sure either.
   if (asked.isSpan?.(SHORT) || asked.isSpan?.(WORST)) return [...head, "; in the worst on ", days, "."];
-  return short === 1
+  return short === 1 && steady === undefined
     ? [...head, ": ", year, ", on ", days, "."]
     : [...head, "; in the worst, ", year, ", on ", days, "."];
 }
@@ -74,7 +83,8 @@ function ofBeds(asked: Asked, room: Room): readonly Piece[] {
   if (seasons === null || short === null) return waiting(room);
   const made = isMadeUp(asked) ? "made-up " : "";
   if (seasons === 1) return inOne(asked, room, made);
-  if (short > 0 || asked.isSpan?.(SHORT)) return inSome(asked, seasons, room, made);
+  if (short > 0 || room.steady !== undefined || asked.isSpan?.(SHORT))
+    return inSome(asked, seasons, room, made);
   return [
     begins(room, "Beds never go short in ", "Never short in "),
     value(SHORT, "growth", { text: String(seasons), was: "short in" }),

@@ -1,14 +1,27 @@
 // The tanks that a bed's water comes from, by their titles, where a sentence may name them.
 
+import type { Bound, Driver } from "../network/bounds.ts";
 import type { BedTanks } from "../season/bed-tanks.ts";
-import type { NamedTanks } from "./words/bounds.ts";
+import { type NamedTanks, whyShort } from "./words/bounds.ts";
 import { listed, perhapsListed } from "./words/lists.ts";
 
 /** More tanks than these are not named one by one. */
 const MOST = 2;
 
+/** Why a bed does not get its water; one that nothing waters lacks no tank, no time and no pump. */
+export function whyNot(bound: Bound | null, { driver, tanks, titleOf }: Lacking): string {
+  if (tanks?.reach.length === 0) return "there is nothing to water it with";
+  return whyShort(bound, driver, namedTanks(tanks, titleOf));
+}
+
+type Lacking = {
+  readonly driver: Driver;
+  readonly tanks: BedTanks | undefined;
+  readonly titleOf: (id: string) => string;
+};
+
 /** None is named where all that the place has are not enough, and they are several. */
-export function namedTanks(tanks: BedTanks | undefined, titleOf: (id: string) => string): NamedTanks {
+function namedTanks(tanks: BedTanks | undefined, titleOf: (id: string) => string): NamedTanks {
   if (!tanks) return { reach: "", filled: "" };
   const { reach, others, filled } = tanks;
   const isNamed = reach.length === 1 || (others && reach.length <= MOST);

@@ -1,22 +1,23 @@
 // The coming week in words: what each bed gets, by what means, and what stands in the way.
 
 import type { Driver } from "../network/bounds.ts";
-import type { BedWeek } from "../season/week-plan.ts";
+import type { BedWeek } from "../season/bed-week.ts";
+import type { DayLine } from "../season/day-lines.ts";
+import { weekday } from "../units/calendar.ts";
+import { WEEKDAYS } from "../units/calendar-names.ts";
 import type { Show } from "./bed-day.ts";
-import { namedTanks } from "./named-tanks.ts";
-import { whyShort } from "./words/bounds.ts";
+import { whyNot } from "./named-tanks.ts";
 import { listed, perhapsListed } from "./words/lists.ts";
 
 /** A bed's week, and what drives its pumps. */
 export type ToldWeek = Omit<BedWeek, "days"> & { readonly driver: Driver };
 
-type Way = BedWeek["ways"][number];
-
 /** Whether there is enough for all of it. */
 export function outlookWords(week: ToldWeek, show: Show, titleOf: (id: string) => string): string {
   const { outlook, asked, given, bound, driver } = week;
+  if (outlook === "asks_nothing") return asksNothing(week, show);
   if (outlook === "all") return "There is enough for all of it.";
-  const why = whyShort(bound, driver, namedTanks(week.tanks, titleOf));
+  const why = whyNot(bound, { driver, tanks: week.tanks, titleOf });
   if (outlook === "none") return `There will be nothing for it: ${why}.`;
   const [has, wants] = [show(given, "volume"), show(asked, "volume")];
   return has === wants
@@ -24,36 +25,49 @@ export function outlookWords(week: ToldWeek, show: Show, titleOf: (id: string) =
     : `There will be ${has} of ${wants}: ${why}.`;
 }
 
-const things = (count: string, thing: string): string => `${count} ${thing}${count === "1" ? "" : "s"}`;
-
-/** "9 cans in 5 trips, 12 min" or "4 min with the pump". */
-function wayWords(way: Way, title: string, show: Show): string {
-  if (way.time === null) return `${title} cannot give so much`;
-  const time = show(way.time, "duration");
-  return way.trips > 0
-    ? `${things(show(way.cans, "count"), "can")} in ${things(show(way.trips, "count"), "trip")}, ${time}`
-    : `${time} with ${title}`;
-}
-
 type Headline = {
   readonly week: ToldWeek;
+  /** Its own, in order. */
+  readonly lines: readonly DayLine[];
   readonly titleOf: (id: string) => string;
-  /** On which days, and how many cans each watering is. */
-  readonly weekdays: string;
-  readonly cans: string;
 };
 
-/** "Tuesday and Friday, 12 gal each: 4 min with the pump or 6 cans"; where there is not so much it promises none of it. */
-export function headline({ week, titleOf, weekdays, cans }: Headline, show: Show): string {
-  const own = week.ways.map((way) => wayWords(way, titleOf(way.id), show));
-  const byCan = week.ways.some(({ trips }) => trips > 0);
-  const ways = perhapsListed(byCan ? own : [...own, things(cans, "can")]);
-  const each = week.each === null ? "" : show(week.each, "volume");
-  const wish = week.outlook === "all" ? "" : "With enough water: ";
-  return `${wish}${weekdays}, ${each}${week.waterings.length > 1 ? " each" : ""}: ${ways}`;
+const things = (count: string, thing: string): string => `${count} ${thing}${count === "1" ? "" : "s"}`;
+
+const weekdaysOf = (lines: readonly DayLine[]): string =>
+  lines.length === DAYS_A_WEEK
+    ? "Every day"
+    : listed(lines.map(({ day }) => WEEKDAYS[weekday(day) - 1] ?? ""));
+
+const DAYS_A_WEEK = 7;
+
+/** Means that could give as much instead, at once: what the lines take they tell themselves. */
+function othersWords({ week, lines, titleOf }: Headline, each: number, show: Show): string {
+  const used = new Set(lines.flatMap(({ goes }) => goes.map(({ by }) => by)));
+  const others = week.ways.flatMap(({ id, time, trips, cans, reach }) => {
+    if (used.has(id) || time === null || reach < each) return [];
+    const rounds =
+      trips > 0 ? `${things(show(cans, "count"), "can")} in ${things(show(trips, "count"), "trip")}, ` : "";
+    return [`${rounds}${show(time, "duration")} with ${titleOf(id)}`];
+  });
+  return others.length === 0 ? "" : `; or ${perhapsListed(others)}`;
 }
 
-export const asksNothing = ({ lacks }: ToldWeek, show: Show): string =>
+/** "Tuesday and Friday, 12 gal each", "60 gal on Tuesday and 94 gal on Friday": what the lines give, no more; "" where it gets less than it asks for. */
+export function headline(asked: Headline, show: Show): string {
+  const { lines, week } = asked;
+  if (week.outlook !== "all") return "";
+  const amounts = lines.map(({ volume }) => show(volume, "volume"));
+  const [each] = amounts;
+  const [first] = lines;
+  if (!first || each === undefined) return "";
+  if (amounts.some((amount) => amount !== each))
+    return listed(lines.map(({ day }, at) => `${amounts[at]} on ${WEEKDAYS[weekday(day) - 1]}`));
+  const said = `${weekdaysOf(lines)}, ${each}${lines.length > 1 ? " each" : ""}`;
+  return `${said}${othersWords(asked, first.volume, show)}`;
+}
+
+const asksNothing = ({ lacks }: ToldWeek, show: Show): string =>
   `Lacks ${show(lacks, "volume")}; asks for nothing this week.`;
 
 export const ASSUMED_SOAK =

@@ -6,13 +6,20 @@ const UNSEEN = 500;
 /** Calls back in a task of its own so long after the next frame [ms]; returns what calls it off. */
 export function afterPaint(then: () => void, wait = 0): () => void {
   let timer = setTimeout(then, UNSEEN);
+  // A timer that is set in the frame may go off before the frame is shown; a message comes after it.
+  const { port1, port2 } = new MessageChannel();
+  port1.onmessage = () => {
+    port1.close();
+    timer = setTimeout(then, wait);
+  };
   const frame = requestAnimationFrame(() => {
     clearTimeout(timer);
-    timer = setTimeout(then, wait);
+    port2.postMessage(null);
   });
   return () => {
     clearTimeout(timer);
     cancelAnimationFrame(frame);
+    port1.close();
   };
 }
 

@@ -28,6 +28,9 @@ export type Looking = {
   readonly inHand: Accessor<string | null>;
   /** Takes a number in hand and opens its part; null puts it down. */
   readonly take: (id: string | null) => void;
+  /** A number was turned, and no moment has passed since. */
+  readonly stirred: Accessor<boolean>;
+  readonly stir: () => void;
   /** The quantity that the curve shows. */
   readonly answer: Accessor<string>;
   /** What a second panel over the same axis shows. */

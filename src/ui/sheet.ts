@@ -81,6 +81,8 @@ export type Sheet = {
   /** What gives out first, as a sentence; null while it is not known. */
   readonly givesOut: Accessor<string | null>;
   readonly working: Accessor<boolean>;
+  /** A number is being turned, or what it comes to is not in yet: sentences and drawing keep their arrangement meanwhile. */
+  readonly moving: Accessor<boolean>;
   /** The day it is here by the clock of the device, `YYYY-MM-DD`. */
   readonly today: () => string;
   readonly stored: Accessor<StoredSeries | null>;

@@ -75,12 +75,22 @@ export function isoDate(dayNumberGiven: number): string {
   return `${String(year).padStart(4, "0")}-${String(month).padStart(2, "0")}-${String(day).padStart(2, "0")}`;
 }
 
+type MonthAndDay = { readonly month: number; readonly day: number };
+
+/** Of every date that was ever read: a season's own are asked of each year of each run. */
+const READ = new Map<string, MonthAndDay>();
+
 /** Month and day of `MM-DD`, or null; 02-29 is allowed. */
-export function parseMonthDay(text: string): { readonly month: number; readonly day: number } | null {
+export function parseMonthDay(text: string): MonthAndDay | null {
+  const known = READ.get(text);
+  if (known) return known;
   const match = /^(\d{2})-(\d{2})$/.exec(text);
   if (!match) return null;
   const [month, day] = [Number(match[1]), Number(match[2])];
-  return month >= 1 && month <= 12 && day >= 1 && day <= daysInMonth(2000, month) ? { month, day } : null;
+  if (month < 1 || month > 12 || day < 1 || day > daysInMonth(2000, month)) return null;
+  const read = { month, day };
+  READ.set(text, read);
+  return read;
 }
 
 /** Day number of `MM-DD` in a year; 02-29 becomes 03-01 where the year has none. Null where the text is wrong. */

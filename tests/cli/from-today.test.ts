@@ -132,6 +132,13 @@ describe("Larkspur Bank on 2020-07-20, 20 in in the totes, 1.5 in in the tub, th
     const { stdout } = await run(DEMO, "--today", "2020-07-20", "--from-today", ...SEEN);
     expect(stdout).toMatch(/^(No telling them apart; .+|Water all\.|Hold back from .+|Give up .+)/m);
     expect(stdout).toContain("Harvest lost by FAO-33 (from memory), stage by stage.");
+    // Two ways of watering, each with its days, the sheet's own as how long it lasts has it.
+    const { short_from } = await fromToday(...SEEN);
+    expect(advice.as_the_sheet.short_from).toBe(short_from.usual);
+    expect(stdout).toMatch(
+      /^(Watering all|Holding back from|Giving up).* then holding back as did best in the years on record, in usual weather: /m,
+    );
+    expect(stdout).toMatch(/ As the sheet waters, (a bed is|no bed is) .*in usual weather\.$/m);
   });
 
   test("says the tub is full when the hose's card says so: one number for one refill", async () => {
@@ -175,6 +182,14 @@ test("tells of beds that get nothing, of empty tanks, of the rule and of the for
   expect(stdout).toMatch(/^The tanks are empty by \w+ \d+ in a middling year/m);
   expect(stdout).toMatch(/^As the sheet waters: /m);
   expect(stdout).toContain("Your own forecast stands for Jul 22: 1\u00a0in in 80\u00a0% of the years.");
+});
+
+test("names the bed that is short already, and since when, in JSON as in words", async () => {
+  const dry = ["totes.level_today=2 in", "tub.level_today=0 in"].flatMap((set) => ["--set", set]);
+  const { short_today, said } = await fromToday(...SEEN, ...dry);
+  expect(short_today).toEqual([{ bed: "long_bed", since: expect.stringMatching(/^2020-07-1\d$/) }]);
+  const day = Number(short_today[0].since.slice(-2));
+  expect(said[0]).toContain(`Long bed (since Jul ${day}) is short today`);
 });
 
 test("on the season's last day nothing comes before its end", async () => {
@@ -226,6 +241,20 @@ test.each([
   [["--today", "2020-07-20", "--from-today", "--forecast", "2020-07-20=wet"], /wet/],
   [["--today", "2020-07-20", "--from-today", "--forecast", "2020-07-20=140 %"], /140/],
   [["--today", "2020-07-20", "--from-today", "--forecast", "2020-07-20=5 kg"], /5 kg/],
+  [
+    [
+      "--today",
+      "2020-07-20",
+      "--from-today",
+      "--forecast",
+      "2020-07-21=5 mm,2020-07-22=0 mm,2020-07-21=9 mm",
+    ],
+    /2020-07-21 twice.*"2020-07-21=9 mm"/,
+  ],
+  [
+    ["--today", "2020-07-20", "--from-today", "--forecast", "2020-07-21=5 mm 9 mm"],
+    /"5 mm 9 mm" says rain twice/,
+  ],
   [
     ["--today", "2020-07-20", "--set", "totes.level_today=-1in"],
     /totes\.level_today: .*not less than 0.*-1in/,

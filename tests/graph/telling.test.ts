@@ -195,12 +195,12 @@ describe("cautions", () => {
   });
 
   it("whose condition names nothing are problems of the worksheet", () => {
-    const { graph } = workOut(
+    const { results } = workOut(
       sheet([card("x", "x")]),
       NOTHING_SETTLED,
       kinds(caution("bad", { if: "nothing > 1" })),
     );
-    expect(graph.problems).toMatchObject([{ code: "formula", at: "x.height" }]);
+    expect(results.problems).toMatchObject([{ code: "formula", at: "x.height" }]);
   });
 });
 

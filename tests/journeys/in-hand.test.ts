@@ -185,7 +185,7 @@ describe("the curve", () => {
       .poll(() => page.locator(".hand .caption select").inputValue())
       .toBe("season.worst_season_days_short");
     await expect.poll(async () => (await words(page)).join()).toContain("enough from");
-    // What is said to be enough is, and a gallon less is not.
+    // What is said to be enough is, and a step less is not.
     const enough = (await words(page)).find((word) => word.startsWith("enough from")) ?? "";
     const size = Number.parseFloat(enough.replaceAll(/[^\d.]/g, ""));
     expect(size).toBeGreaterThan(275);

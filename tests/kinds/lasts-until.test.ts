@@ -1,6 +1,7 @@
 // Until when today's water lasts: not today for a tub that a full tank stands above.
 
 import { expect, test } from "vitest";
+import { valueIn } from "../../src/graph/readers.ts";
 import { isoDate, parseIsoDate } from "../../src/units/calendar.ts";
 import { toSi } from "../../src/units/unit.ts";
 import { type Givens, given, numberAt, sheetOf, workedOut } from "./made-up-sheets.ts";
@@ -64,4 +65,27 @@ test("counts from the day of the dip, of several the first; used up by now it sa
     state: "none",
     reason: "what was dipped on 2026-05-01 would be used up by now: dip it again",
   });
+});
+
+test("the card says what is in it by now, as at the bed, and on which day that was dipped", () => {
+  const dippedOn = (day: string) =>
+    lasting({ level_today: [2, "ft"], dipped_on: day, leak: [3, "gal/day"] }, { level_today: [0, "in"] });
+  const [today, before] = [dippedOn(TODAY), dippedOn("2026-06-25")];
+  const span = (whole: typeof today) =>
+    valueIn(whole.results.get("season.week_span")) as { readonly now: Readonly<Record<string, number>> };
+  for (const whole of [today, before])
+    expect(numberAt(whole, "upper.water_now")).toBe(span(whole).now["upper"]);
+  expect(numberAt(today, "upper.water_now")).toBeCloseTo(toSi(200, "gal"), 9);
+  // Six days of a leak of 3 gal and of what the plot and the tub took: at least the leak, and no rain runs in.
+  expect(numberAt(before, "upper.water_now")).toBeLessThan(toSi(200 - 6 * 3, "gal") + 1e-9);
+  expect([today, before].map((whole) => valueIn(whole.results.get("upper.dip_day")))).toEqual([
+    TODAY,
+    "2026-06-25",
+  ]);
+  const undipped = lasting({}, { level_today: [0, "in"] });
+  expect(undipped.results.get("upper.water_now")).toMatchObject({
+    state: "none",
+    reason: "not dipped lately",
+  });
+  expect(undipped.results.get("upper.dip_day")).toMatchObject({ state: "none" });
 });

@@ -37,7 +37,7 @@ const SHEETS: readonly (readonly [string, Whole])[] = [
 /** Relations whose numbers are all known, as they come out over what the model answered; 1 for both nothing. */
 function ratios(whole: Whole, id: string): readonly number[] {
   const { work } = nodeOf(whole.graph, id) ?? {};
-  const known = (work?.kind === "output" ? work.relations : []).filter((step) =>
+  const known = (work?.kind === "output" ? work.relations() : []).filter((step) =>
     step.sources.every(
       (source) => source.node !== null && whole.results.get(source.node.id)?.state === "ready",
     ),
@@ -121,7 +121,7 @@ describe("a pump's working", () => {
       return (
         /^(bilge|hose|lead|cell)\./.test(id) &&
         work?.kind === "output" &&
-        work.relations.length > 0 &&
+        work.relations().length > 0 &&
         whole.results.get(id)?.state === "ready"
       );
     });
@@ -144,11 +144,19 @@ describe.each(readdirSync(FOLDER))("in the template %s", (name) => {
   if (!read.ok) throw new Error(`${name} cannot be read`);
   const whole = workOut(read.worksheet, CARD_KINDS);
 
+  test("every relation of the tables can be read, and is of its row's kind of quantity", () => {
+    for (const { id, row, work } of whole.graph.nodes)
+      if (work.kind === "output" && row?.row === "output")
+        expect(work.relations(), id).toHaveLength(row.relations?.length ?? 0);
+  });
+
   test("every relation shown beside a model's answer comes out at it, to a millionth", () => {
     const shown = whole.graph.ids.filter((id) => whole.results.get(id)?.state === "ready");
     const found = shown.flatMap((id) => {
       const { work } = nodeOf(whole.graph, id) ?? {};
-      return work?.kind === "output" && work.relations.length > 0 ? [{ id, ratios: ratios(whole, id) }] : [];
+      return work?.kind === "output" && work.relations().length > 0
+        ? [{ id, ratios: ratios(whole, id) }]
+        : [];
     });
     expect(found.length).toBeGreaterThan(0);
     for (const { id, ratios } of found) for (const ratio of ratios) expect(ratio, id).toBeCloseTo(1, DIGITS);

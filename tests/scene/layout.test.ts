@@ -183,7 +183,7 @@ describe("a bigger tank is bigger", () => {
             expect(one.all / other.all / (one.volume / other.volume)).toBeCloseTo(1, 6);
           }
       }),
-      { numRuns: tries(200) },
+      { numRuns: tries(400) },
     );
     expect(compared).toBeGreaterThan(tries(50));
   });
@@ -195,17 +195,79 @@ describe("a bigger tank is bigger", () => {
     }
   });
 
-  test("one that holds more is drawn that much bigger while its number is in hand, as long as it fits", () => {
-    const totes = (volume: number): DrawnTank => ({
-      ...plainTank("totes", 2, 1),
-      vessel: { form: "upright", height: 1, volume },
-    });
-    const place = (volume: number): Place => ({ ...EMPTY, tanks: [totes(volume), plainTank("tub", 0, 0.6)] });
-    const first = layoutPlace(place(1), DESK);
-    const grown = layoutPlace(place(1.5), { ...DESK, kept: first.kept });
-    const area = (layout: Layout): number => bodyOf(layout, "totes").width * bodyOf(layout, "totes").height;
-    expect(area(grown) / area(first)).toBeCloseTo(1.5, 6);
-    expect(bodyOf(grown, "tub").width).toBeCloseTo(bodyOf(first, "tub").width, 6);
+  const ofVolume = (volume: number, id = "totes"): DrawnTank => ({
+    ...plainTank(id, 2, 1),
+    vessel: { form: "upright", height: 1, volume },
+  });
+  const area = (layout: Layout, id = "totes"): number => {
+    const { width, height } = bodyOf(layout, id);
+    return width * height;
+  };
+
+  test("more is drawn bigger at equal height, from two barrels to a cistern, and always by enough to be seen", () => {
+    const gallons = [110, 275, 550, 1000, 2500, 5000];
+    for (const sheet of [DESK, PHONE]) {
+      const drawn = gallons.map((of) =>
+        area(layoutPlace({ ...EMPTY, tanks: [ofVolume(of * 0.003785), plainTank("tub", 0, 0.6)] }, sheet)),
+      );
+      for (const [at, one] of drawn.slice(1).entries())
+        expect(one / (drawn[at] ?? 0), `${gallons[at + 1]} gal`).toBeGreaterThan(1.005);
+    }
+  });
+
+  test("a larger volume never has a smaller area at equal height, whatever stands beside it", () => {
+    fc.assert(
+      fc.property(anyPlace, anySheet, fc.double({ min: 1, max: 60, noNaN: true }), (place, sheet, times) => {
+        for (const { id, vessel } of place.tanks) {
+          if (!vessel) continue;
+          const larger = place.tanks.map((one) =>
+            one.id === id ? { ...one, vessel: { ...vessel, volume: vessel.volume * times } } : one,
+          );
+          const after = area(layoutPlace({ ...place, tanks: larger }, sheet), id);
+          expect(after).toBeGreaterThanOrEqual(area(layoutPlace(place, sheet), id) * (1 - 1e-6));
+        }
+      }),
+      { numRuns: tries(60) },
+    );
+  });
+
+  test("while something moves words stay beside their things, and lie on nothing even so", () => {
+    let stayed = 0;
+    fc.assert(
+      fc.property(anyPlace, anySheet, fc.double({ min: 0.3, max: 3, noNaN: true }), (place, sheet, times) => {
+        const first = layoutPlace(place, sheet);
+        const again = layoutPlace(place, { ...sheet, kept: first.kept });
+        expect(
+          labelsOf(again)
+            .map(({ of }) => of)
+            .sort(),
+        ).toEqual(
+          labelsOf(first)
+            .map(({ of }) => of)
+            .sort(),
+        );
+        for (const label of labelsOf(again)) {
+          const was = labelsOf(first).find(({ of }) => of === label.of);
+          stayed += was?.box.x === label.box.x && was.box.y === label.box.y ? 1 : 0;
+        }
+        const tanks = place.tanks.map((one) => ({
+          ...one,
+          vessel: one.vessel && { ...one.vessel, volume: one.vessel.volume * times },
+        }));
+        const moved = labelsOf(layoutPlace({ ...place, tanks }, { ...sheet, kept: first.kept }));
+        for (const [at, label] of moved.entries())
+          for (const other of moved.slice(at + 1)) expect(overlaps(label.box, other.box)).toBe(false);
+      }),
+      { numRuns: tries(60) },
+    );
+    expect(stayed).toBeGreaterThan(tries(60));
+  });
+
+  test("the same place gives the same drawing, whatever was drawn before it", () => {
+    const of = (volume: number): Layout => layoutPlace({ ...EMPTY, tanks: [ofVolume(volume)] }, DESK);
+    const first = of(1);
+    for (const volume of [20, 0.05, 4]) of(volume);
+    expect(of(1)).toEqual(first);
   });
 
   test("however much it holds, it leaves room for the rest", () => {
@@ -215,7 +277,7 @@ describe("a bigger tank is bigger", () => {
     };
     const place = { ...EMPTY, tanks: [huge, plainTank("tub", 0)], beds: bedsOf(2) };
     const layout = layoutPlace(place, PHONE);
-    expect(bodyOf(layout, "huge").width).toBeLessThanOrEqual(0.2 * PHONE.width + 1e-6);
+    expect(bodyOf(layout, "huge").width).toBeLessThanOrEqual(0.22 * PHONE.width + 1e-6);
     expect(bodyOf(layout, "tub").width).toBeGreaterThanOrEqual(12 - 1e-6);
   });
 
@@ -385,7 +447,7 @@ describe("heights are to scale", () => {
   });
 
   test("a raised tank stands higher by just that much when the scale is kept", () => {
-    const kept: Kept = { scale: 50, base: 300, perArea: 30 };
+    const kept: Kept = { scale: 50, base: 300, ways: new Map() };
     const at = (ground: number) => {
       const tanks = [plainTank("upper", ground), plainTank("lower", 0)];
       const layout = layoutPlace({ ...EMPTY, tanks }, { ...DESK, kept });

@@ -3,7 +3,7 @@
 import { describe, expect, test } from "vitest";
 import type { DailyRecord } from "../../src/rainfall/record.ts";
 import { type Expected, type Forecast, forecastText, readForecastText } from "../../src/season/forecast.ts";
-import { type AheadGiven, fromToday, inReachOf, middlingOf, run } from "../../src/season/from-today.ts";
+import { type AheadGiven, fromToday, inReachOf, middlingOf, runner } from "../../src/season/from-today.ts";
 import { STEPPING } from "../../src/season/gravity.ts";
 import type { SeasonInput } from "../../src/season/input.ts";
 import { momentOf } from "../../src/season/moment.ts";
@@ -219,7 +219,7 @@ test("[G9] a run from a season's own morning is that season going on: the same s
   const cut = (series: Float64Array) => series.slice(stop, last + 1);
   const weather = { rain: cut(record.rain), highest: null, lowest: null, eto: cut(whole.eto) };
   const morning = { input, whole: half, moment: momentOf(half, stop), reach: inReachOf(half), heldBack: [] };
-  const { short, water } = run(morning, { year: 2010, shift: 0 }, weather);
+  const { short, water } = runner(morning)(morning.moment, { year: 2010, shift: 0 }, weather);
   const found = whole.shortDay.subarray(stop, last + 1).indexOf(1);
   expect(found).toBeGreaterThan(0);
   expect(short).toBe(FIRST + stop + found);

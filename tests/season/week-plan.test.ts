@@ -1,10 +1,11 @@
 // The coming week: what a bed lacks today, when it asks and for how much, by what means, and whether it will get it.
 
 import { describe, expect, test } from "vitest";
+import type { BedWeek } from "../../src/season/bed-week.ts";
 import { comingDays, usualDrying } from "../../src/season/coming-days.ts";
 import type { BedPart, SeasonInput } from "../../src/season/input.ts";
-import { type BedWeek, type WeekGiven, weekPlan } from "../../src/season/week-plan.ts";
-import { dayNumber, weekday } from "../../src/units/calendar.ts";
+import { type WeekGiven, weekPlan } from "../../src/season/week-plan.ts";
+import { calendarDate, dayNumber, weekday } from "../../src/units/calendar.ts";
 import { happening } from "./carried.ts";
 import {
   bed,
@@ -156,7 +157,9 @@ describe("whether a bed will get it", () => {
     expect(low.waterings.map(({ date, asked }) => [date, asked])).toEqual(
       full.waterings.map(({ date, asked }) => [date, asked]),
     );
-    expect(low.asked).toBe(full.asked);
+    // It goes on asking to the week's end, for what was short and what its crops use meanwhile and for no more.
+    expect(low.asked).toBeLessThanOrEqual((low.lacks + low.use) * (1 + 1e-9));
+    expect(low.asked).toBeLessThan(1.2 * full.asked);
     expect(full.outlook).toBe("all");
   });
 
@@ -171,6 +174,23 @@ describe("whether a bed will get it", () => {
     expect(slow.waterings[0]?.bound).toBe("hands");
     const weekly = weekOf({ minutesPerDay: 2 * 180, beds: [bed({ ...steady, rule })] });
     expect(weekly.waterings[0]?.given).toBeCloseTo(32 * LITRE, 12);
+  });
+
+  test("comes to what its lines come to, on late days too, and a watering once begun asks for the rest of this morning's", () => {
+    const slow = weekPlan(plan({ minutesPerDay: 2 * 180 }), dry(), given({ lastSoaked: { bed: TODAY - 5 } }));
+    const begun = weekPlan(
+      plan(),
+      dry(),
+      given({ lastSoaked: { bed: TODAY - 5 }, happened: [happening("gave", "bed", TODAY, 0.1)] }),
+    );
+    for (const answer of [slow, begun]) {
+      if ("failed" in answer) throw new Error(answer.failed);
+      const [week] = answer.beds;
+      const sum = answer.lines.reduce((all, { volume }) => all + volume, 0);
+      expect(week?.given).toBeCloseTo(sum, 12);
+      expect(week?.waterings[0]?.date).toBe(answer.lines[0]?.day);
+      expect(week?.waterings[0]?.asked).toBeCloseTo(answer.lines[0]?.asked ?? 0, 12);
+    }
   });
 
   test("goes by priority: of two beds on a low tank the first is served and the second gets what is left", () => {
@@ -279,5 +299,60 @@ describe("days that lie ahead", () => {
       given({ today: dayNumber(2026, 6, 15), lastSoaked: { bed: dayNumber(2026, 6, 10) } }),
     );
     expect("failed" in answer ? null : answer.beds[0]?.lacksShare).toBeCloseTo((5 * 4 * MM) / ASKS_AT, 9);
+  });
+});
+
+describe("beds to be planted", () => {
+  const TWO_ROUNDS = 2 * 180;
+  const late = (days: number): BedPart => {
+    const { month, day } = calendarDate(TODAY + days);
+    const on = [month, day].map((part) => String(part).padStart(2, "0")).join("-");
+    return bed({
+      ...steady,
+      id: "late",
+      priority: 2,
+      crops: [...(steady.crops ?? []), crop({ planted: on })],
+    });
+  };
+  /** The first bed of each day of the week, and of the season's own run from there. */
+  const firstOf = (planted: number, more: Partial<SeasonInput> = {}) => {
+    const beds = [bed({ ...steady, id: "early", priority: 1 }), late(planted)];
+    const input = plan({ beds, minutesPerDay: TWO_ROUNDS, ...more });
+    const soaked = { levels: { tank: 1 }, lastSoaked: { early: TODAY - 9, late: TODAY - 9 } };
+    const answer = weekPlan(input, dry(), given(soaked));
+    if ("failed" in answer) throw new Error(answer.failed);
+    const first = [...answer.lines, ...answer.refused].filter(({ day }) => day === TODAY);
+    return first.map((one) => `${one.bed}${"volume" in one ? "" : " none"}`);
+  };
+
+  test("come first on a day whose time does not do for all (common practice, no source), that day and three before it", () => {
+    for (const days of [0, 1, 3]) expect(firstOf(days)).toEqual(["late", "early none"]);
+    expect(firstOf(4)).toEqual(["early", "late none"]);
+    // What was planted yesterday is in the ground.
+    expect(firstOf(-1)).toEqual(["early", "late none"]);
+  });
+
+  test("wait for their turn where there is time for all, or where nobody says how much there is", () => {
+    expect(firstOf(1, { minutesPerDay: 24 * 3600 })).toEqual(["early", "late"]);
+    expect(firstOf(1, { minutesPerDay: null })).toEqual(["early", "late"]);
+  });
+
+  test("[G9] come first in the season's own run as in the week's, though that ends before the planting", () => {
+    const input = plan({
+      beds: [bed({ ...steady, id: "early", priority: 1 }), late(8)],
+      minutesPerDay: TWO_ROUNDS,
+    });
+    const answer = weekPlan(input, dry(), given({ lastSoaked: { early: TODAY - 9, late: TODAY - 9 } }));
+    const longer = weekPlan(
+      input,
+      dry(),
+      given({ lastSoaked: { early: TODAY - 9, late: TODAY - 9 }, days: 20 }),
+    );
+    if ("failed" in answer || "failed" in longer) throw new Error("failed");
+    expect(answer.lines).toEqual(longer.lines.filter(({ day }) => day < TODAY + 7));
+    // Five days on it is three days to its planting: within this week, though not within its days.
+    const on = (day: number) =>
+      answer.lines.filter((line) => line.day === TODAY + day).map((line) => line.bed);
+    expect([on(4)[0], on(5)[0]]).toEqual(["early", "late"]);
   });
 });

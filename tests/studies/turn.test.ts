@@ -8,7 +8,7 @@ import { recordKey } from "../../src/rainfall/record-key.ts";
 import { worksheetFromFileText } from "../../src/storage/file.ts";
 import { ask, baseOf } from "../../src/studies/ask.ts";
 import { enoughOf } from "../../src/studies/enough.ts";
-import { edgeOf } from "../../src/studies/enough-edge.ts";
+import { edgeOf, enoughRung } from "../../src/studies/enough-edge.ts";
 import { movedBy } from "../../src/studies/moved-by.ts";
 import { sheetToTry } from "../../src/studies/try.ts";
 import {
@@ -189,5 +189,25 @@ describe("enough", () => {
     expect(edgeOf(SHORT, tried([5, 5, 5]))).toBeNull();
     expect(edgeOf(SHORT, tried([3, 0]))?.wish.sense).toBe("at most");
     expect(edgeOf("season.share_met", tried([0.5, 1]))?.wish.sense).toBe("at least");
+  });
+
+  test("it is told at a step of the hand that is enough, and the step before is not", async () => {
+    const scale = scaleBetween(20, 5000, "gal");
+    const asked: number[] = [];
+    const answerAt =
+      (of: (value: number) => number) =>
+      async (values: readonly number[]): Promise<readonly number[]> => {
+        asked.push(...values);
+        return values.map(of);
+      };
+    const short = answerAt((value) => Math.max(0, Math.ceil((543.87 - value) / 9)));
+    const wish = { sense: "at most", target: 1e-9 } as const;
+    expect(await enoughRung(short, scale, wish, { met: 625, unmet: 500 })).toBe(550);
+    expect(asked).toContain(525);
+    expect(asked.length).toBeLessThan(4);
+    const kept = answerAt((value) => (value <= 3.3 ? 1 : 0.8));
+    const up = { sense: "at least", target: 1 - 1e-9 } as const;
+    expect(await enoughRung(kept, scaleBetween(0, 10, "m"), up, { met: 2, unmet: 5 })).toBe(3.3);
+    expect(await enoughRung(kept, scaleBetween(0, 10, "1", true), up, { met: 2, unmet: 5 })).toBe(3);
   });
 });

@@ -1,7 +1,7 @@
 // Work back against functions whose crossings are known.
 
 import { describe, expect, test } from "vitest";
-import { edgeBetween, type Wish, workBack } from "../../src/studies/work-back.ts";
+import { type Wish, workBack } from "../../src/studies/work-back.ts";
 import { scaleBetween } from "../../src/units/scale.ts";
 
 const answering = (of: (value: number) => number | null) => async (values: readonly number[]) =>
@@ -54,23 +54,6 @@ describe("work back", () => {
     if (worked.state !== "found") throw new Error(worked.state);
     expect(mean(worked.nearest.value)).toBe(5);
     expect(mean(worked.nearest.value * 0.999)).toBeGreaterThan(5);
-  });
-
-  test("between two tried values it is told in three figures, each evaluated, and agrees with the whole search", async () => {
-    const scale = scaleBetween(20, 5000, "gal");
-    const short = (value: number) => Math.max(0, Math.ceil((543.87 - value) / 9));
-    const wish: Wish = { sense: "at most", target: 1e-9 };
-    let asked = 0;
-    const counted = answering((value) => {
-      asked += 1;
-      return short(value);
-    });
-    const edge = await edgeBetween(counted, scale, wish, { met: 630.5, unmet: 500 }, 3);
-    expect(edge).toEqual({ value: 544, answer: 0 });
-    expect(asked).toBeLessThan(14);
-    const worked = await workBack(answering(short), scale, 275, wish);
-    if (worked.state !== "found") throw new Error(worked.state);
-    expect(Math.ceil(worked.nearest.value)).toBe(edge.value);
   });
 
   test("of whole numbers, the least that does it: one less does not", async () => {

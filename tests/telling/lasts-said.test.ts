@@ -15,6 +15,8 @@ const run = (short: number | null): Ahead => ({
   year: 2000,
   shift: 0,
   short,
+  beds: {},
+  again: short,
   empty: short,
   water: new Float64Array(1),
 });
@@ -40,6 +42,7 @@ const ofDays = (shorts: readonly (number | null)[]): FromToday => ({
   now: 1,
   assumed: { tanks: [], beds: [], batteries: [], leftOut: [], rain: null },
   heldBack: [],
+  since: {},
   ...oddsOf(shorts.map(run), shorts.length, 0),
 });
 
@@ -100,7 +103,15 @@ describe("how long it lasts, in a sentence", () => {
 
   test("outside the season says nothing of what was not noted", () => {
     const assumed = { tanks: ["totes"], beds: ["bed"], batteries: [], leftOut: [], rain: null };
-    const out = { today: TODAY, last: TODAY, now: 0, assumed, heldBack: [], kind: "out_of_season" } as const;
+    const out = {
+      today: TODAY,
+      last: TODAY,
+      now: 0,
+      assumed,
+      heldBack: [],
+      since: {},
+      kind: "out_of_season",
+    } as const;
     expect(restsOn(out, (id) => id)).toEqual([]);
     expect(emptySaid(out)).toBe("");
   });
@@ -111,7 +122,7 @@ describe("how long it lasts, in a sentence", () => {
     for (let seed = 1; seed <= 500; seed++) {
       const shorts = days(seed);
       const from = ofDays(shorts);
-      const said = lastsSaid(from);
+      const said = lastsSaid(from, String);
       const count = shorts.length;
       const ends = shorts.filter((day) => day === null).length;
       const now = shorts.filter((day) => day === TODAY).length;
@@ -156,7 +167,7 @@ describe("how long it lasts, in a sentence", () => {
       expect([seed, said, /whatever the weather/.test(said)]).toEqual([seed, said, now === count]);
       expect([seed, said, /every year/.test(said)]).toEqual([seed, said, ends === count]);
       // At a glance it is the same.
-      const { said: head, day, more } = lastsInShort(from);
+      const { said: head, day, more } = lastsInShort(from, String);
       if (day !== "") expect([seed, said.startsWith(`${head} ${day}`)]).toEqual([seed, true]);
       if (day !== "" && ends < count) expect([seed, said.endsWith(more)]).toEqual([seed, true]);
     }

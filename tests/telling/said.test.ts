@@ -2,11 +2,13 @@
 
 import { describe, expect, test } from "vitest";
 import { filledWith } from "../../src/graph/fill.ts";
+import type { DayLine } from "../../src/season/day-lines.ts";
 import { counted } from "../../src/telling/asked.ts";
 import { wateringFacts } from "../../src/telling/bed-day.ts";
 import { inDriestYear } from "../../src/telling/few-years.ts";
 import { printedFoot } from "../../src/telling/printed.ts";
 import { headline, outlookWords, type ToldWeek } from "../../src/telling/week.ts";
+import { dayNumber } from "../../src/units/calendar.ts";
 
 /** To two figures, as a gardener says it. */
 const show = (si: number): string => String(Number(si.toPrecision(2)));
@@ -51,19 +53,51 @@ describe("one of a thing", () => {
 
   test("place 19: 1 can in 1 trip", () => {
     const ways = [{ id: "cans", time: 60, trips: 1, cans: 1, setUp: 0, reach: 1 }];
-    const said = headline({ week: week({ ways }), titleOf: (id) => id, weekdays: "Friday", cans: "1" }, show);
-    expect(said).toContain("1 can in 1 trip,");
+    const said = headline({ week: week({ ways }), lines: [lineOn(FRIDAY, 1)], titleOf: (id) => id }, show);
+    expect(said).toBe("Friday, 1; or 1 can in 1 trip, 60 with cans");
   });
 });
 
 const titleOf = (id: string): string => ({ tote: "Two totes", tub: "Tub", barrel: "Barrel" })[id] ?? id;
 
-test("a week's waterings are promised only where there is water for all of them", () => {
-  const said = (outlook: ToldWeek["outlook"]) =>
-    headline({ week: week({ outlook, each: 23 }), titleOf, weekdays: "Monday and Friday", cans: "9" }, show);
-  expect(said("all")).toMatch(/^Monday and Friday, 23/);
-  for (const outlook of ["some", "none"] as const)
-    expect(said(outlook)).toMatch(/^With enough water: Monday and Friday, 23/);
+const FRIDAY = dayNumber(2020, 7, 24);
+const lineOn = (day: number, volume: number): DayLine => {
+  const go = { by: "pump", volume, time: 60, trips: 0, hands: 60, setUp: 0, wait: 0 };
+  const { by, time, trips, hands } = go;
+  return {
+    day,
+    bed: "bed",
+    volume,
+    by,
+    time,
+    trips,
+    hands,
+    tankfuls: 1,
+    waits: [],
+    asked: volume,
+    why: null,
+    goes: [go],
+  };
+};
+
+describe("a week's waterings", () => {
+  const said = (lines: readonly DayLine[], more: Partial<ToldWeek> = {}) =>
+    headline({ week: week(more), lines, titleOf }, show);
+
+  test("are told as the lines have them: alike as so much each, others one by one", () => {
+    expect(said([lineOn(FRIDAY - 4, 23), lineOn(FRIDAY, 23)])).toBe("Monday and Friday, 23 each");
+    expect(said([lineOn(FRIDAY - 4, 44), lineOn(FRIDAY, 33)])).toBe("44 on Monday and 33 on Friday");
+  });
+
+  test("are not promised where there is not water for all of them", () => {
+    for (const outlook of ["some", "none"] as const) expect(said([lineOn(FRIDAY, 23)], { outlook })).toBe("");
+  });
+
+  test("name no other means for what its tank cannot give at once", () => {
+    const way = { id: "cans", time: 60, trips: 1, cans: 1, setUp: 0 };
+    expect(said([lineOn(FRIDAY, 77)], { ways: [{ ...way, reach: 44 }] })).toBe("Friday, 77");
+    expect(said([lineOn(FRIDAY, 40)], { ways: [{ ...way, reach: 44 }] })).toContain("; or 1 can");
+  });
 });
 
 describe("a tank that is not enough", () => {

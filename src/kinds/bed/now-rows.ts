@@ -15,5 +15,4 @@ export const BED_NOW_ROWS: readonly Row[] = [
   output("lacks_today", "Lacks today", "now", "volume", { minor: true, quiet: true }),
   output("week_days", "Waters this week on", "now", "text", { minor: true, quiet: true }),
   output("week_each", "Each time", "now", "volume", { minor: true, quiet: true }),
-  hidden("week_cans", "In cans, each time", "now", "count"),
 ];

@@ -3,7 +3,6 @@
 import { isReady, numberOrNull, valueIn } from "../../graph/readers.ts";
 import type { Model, ModelInput, Outcome, Outputs, Result } from "../../graph/types.ts";
 import type { Driver } from "../../network/bounds.ts";
-import { cansFor as cansFull } from "../../physics/carrying.ts";
 import { whyShort } from "../../telling/words/bounds.ts";
 import { listed } from "../../telling/words/lists.ts";
 import { parseIsoDate } from "../../units/calendar.ts";
@@ -102,9 +101,6 @@ function weekdaysOf(week: WeekOfBed): string {
 
 const DAYS_A_WEEK = 7;
 
-const cansFor = (week: WeekOfBed | null, can: number | null): number | null =>
-  week?.each == null || can === null ? null : cansFull(week.each, can);
-
 function nowOf(input: ModelInput): Outputs {
   const result = input.results["week"];
   const week = valueIn(result) as WeekOfBed | null;
@@ -118,7 +114,6 @@ function nowOf(input: ModelInput): Outputs {
     gets_next: amount(next?.given, asksNothing),
     week_days: week && next ? { value: weekdaysOf(week) } : { none: asksNothing },
     week_each: amount(week?.each, asksNothing),
-    week_cans: amount(cansFor(week, numberOrNull(input, "can_holds")), asksNothing),
   };
 }
 
@@ -133,9 +128,8 @@ export const now: Model = {
     "watering_interval",
     "share_met",
     "days_short",
-    "can_holds",
   ],
   tolerant: true,
-  outputs: ["needs_today", "lacks_today", "wants_next", "gets_next", "week_days", "week_each", "week_cans"],
+  outputs: ["needs_today", "lacks_today", "wants_next", "gets_next", "week_days", "week_each"],
   run: nowOf,
 };

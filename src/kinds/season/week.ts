@@ -6,10 +6,10 @@ import { readHappened } from "../../happened/text.ts";
 import type { Driver } from "../../network/bounds.ts";
 import { type SeasonCalendar, seasonCalendar } from "../../season/bed-calendar.ts";
 import type { BedTanks } from "../../season/bed-tanks.ts";
+import type { BedWeek } from "../../season/bed-week.ts";
 import { readForecastText } from "../../season/forecast.ts";
 import type { LeftOut, SeasonInput } from "../../season/input.ts";
-import { withCropNotes } from "../../season/noted-crops.ts";
-import { type BedWeek, type WeekAnswer, type WeekGiven, weekPlan } from "../../season/week-plan.ts";
+import { type WeekAnswer, type WeekGiven, weekPlan, withNotes } from "../../season/week-plan.ts";
 import { isoDate, parseIsoDate } from "../../units/calendar.ts";
 import { HOUR } from "../../units/constants.ts";
 import { choice, given, hidden, text } from "../rows.ts";
@@ -38,6 +38,9 @@ function daysOf(cards: readonly CardView[], row: string): Readonly<Record<string
   );
 }
 
+/** That a bed was held back, planted or pulled up, or that something broke, moved no water by itself. */
+const MOVES_NO_WATER: ReadonlySet<string> = new Set(["held", "planted", "pulled", "broke", "mended"]);
+
 function knownToday(input: ModelInput): Outcome {
   const today = parseIsoDate(wordOrNull(input, "site.today") ?? "");
   if (today === null) return { none: "no day given for today" };
@@ -51,10 +54,12 @@ function knownToday(input: ModelInput): Outcome {
     charges: {},
     lastSoaked: daysOf(input.cards["bed"] ?? [], "last_soaked"),
     dawn: DAWN,
-    // That a bed was held back, planted or pulled up moved no water.
-    happened: all.filter(({ what }) => what !== "held" && what !== "planted" && what !== "pulled"),
+    happened: all.filter(({ what }) => !MOVES_NO_WATER.has(what)),
     crops: all.flatMap(({ what, date, where }) =>
       what === "planted" || what === "pulled" ? [{ what, date, bed: where }] : [],
+    ),
+    breaks: all.flatMap(({ what, date, where }) =>
+      what === "broke" || what === "mended" ? [{ what, date, where }] : [],
     ),
     heldBack: all.flatMap(({ what, date, where }) => (what === "held" && date === today ? [where] : [])),
     dipDoubt: numberOrNull(input, "dip_doubt") ?? 0,
@@ -80,7 +85,10 @@ export const today: Model = {
 export type WeekOfBed = Omit<BedWeek, "days"> & { readonly today: string; readonly driver: Driver };
 
 /** The week as a whole. */
-export type WeekSpan = Pick<WeekAnswer, "assumedTanks" | "lines" | "refused" | "opens" | "now" | "tankBy"> & {
+export type WeekSpan = Pick<
+  WeekAnswer,
+  "rains" | "spared" | "assumedTanks" | "lines" | "refused" | "opens" | "broken" | "now" | "tankBy"
+> & {
   readonly first: string;
   readonly last: string;
   /** Hour of watering, after midnight [s]. */
@@ -102,6 +110,15 @@ function failedRows(leftOut: readonly LeftOut[], row: string): Record<string, Ou
   );
 }
 
+/** What each tank holds by now, of those that somebody dipped. */
+function waterNow(plan: SeasonInput, { now, assumedTanks }: WeekAnswer): Outputs {
+  const held = Object.entries(now).map(([id, volume]): [string, Outcome] => [
+    `${id}.water_now`,
+    assumedTanks.includes(id) ? { none: "not dipped lately" } : { value: volume },
+  ]);
+  return { ...failedRows(plan.leftOut, "water_now"), ...Object.fromEntries(held) };
+}
+
 function weekOutputs(plan: SeasonInput, answer: WeekAnswer): Outputs {
   const rows: Record<string, Outcome> = failedRows(plan.leftOut, "week");
   for (const { days: _days, ...bed } of answer.beds) {
@@ -115,13 +132,16 @@ function weekOutputs(plan: SeasonInput, answer: WeekAnswer): Outputs {
     lines: answer.lines,
     refused: answer.refused,
     opens: answer.opens,
+    broken: answer.broken,
+    rains: answer.rains,
+    spared: answer.spared,
     now: answer.now,
     tankBy: answer.tankBy,
     tanks: Object.fromEntries(answer.beds.map(({ id, tanks }) => [id, tanks])),
     waterAt: plan.waterAt,
     drivers: Object.fromEntries(plan.beds.map(({ id }) => [id, driverOf(plan, [id])])),
   };
-  return { ...rows, "season.week_span": { value: span } };
+  return { ...rows, ...waterNow(plan, answer), "season.week_span": { value: span } };
 }
 
 /** The coming week of every bed. */
@@ -133,13 +153,14 @@ export const week: Model = {
   outputs: "by quantity id",
   run: (input) => {
     const given = input.values["week_given"] as WeekGiven;
-    const plan = withCropNotes(input.values["plan"] as SeasonInput, given.crops ?? []);
+    const plan = withNotes(input.values["plan"] as SeasonInput, given);
     const answer = weekPlan(plan, recordOf(input), given);
     if (!("failed" in answer)) return weekOutputs(plan, answer);
     const failed = { failed: answer.failed };
     return {
       ...failedRows(plan.leftOut, "week"),
       ...Object.fromEntries(plan.beds.map(({ id }) => [`${id}.week`, failed])),
+      ...Object.fromEntries(plan.tanks.map(({ id }) => [`${id}.water_now`, failed])),
       "season.week_span": failed,
     };
   },

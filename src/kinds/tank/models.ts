@@ -1,7 +1,7 @@
 // What a tank works out from its shape, its outlet and what draws from it.
 
 import { outcomes } from "../../graph/outcomes.ts";
-import { numberOf, numberOrNull, wordOf } from "../../graph/readers.ts";
+import { numberOf, numberOrNull, wordOf, wordOrNull } from "../../graph/readers.ts";
 import type { Model, ModelInput, Outputs } from "../../graph/types.ts";
 import { surfaceAt, type Vessel, volumeAt } from "../../physics/vessel.ts";
 import { toSi } from "../../units/unit.ts";
@@ -108,12 +108,15 @@ export const contents: Model = {
 
 export const dip: Model = {
   name: "dip",
-  takes: ["vessel", "level_today"],
-  outputs: ["water_today"],
+  takes: ["vessel", "level_today", "dipped_on", "site.today"],
+  optional: ["dipped_on", "site.today"],
+  outputs: ["water_today", "dip_day"],
   run: (input) => {
     const vessel = input.values["vessel"] as Vessel;
-    return outcomes({
-      water_today: volumeAt(vessel, Math.min(numberOf(input, "level_today"), vessel.height)),
-    });
+    const day = wordOrNull(input, "dipped_on") ?? wordOrNull(input, "site.today");
+    return {
+      water_today: { value: volumeAt(vessel, Math.min(numberOf(input, "level_today"), vessel.height)) },
+      dip_day: day === null ? { none: "no day given for today" } : { value: day },
+    };
   },
 };

@@ -58,7 +58,13 @@ export const TANK_RESULTS: readonly Row[] = [
   output("mean_yearly_spill", "Spills in a usual year", "season.run", "yearly_volume"),
   output("lowest_level", "Lowest it fell", "season.run", "depth"),
   hidden("stored", "Water day by day", "season.run", "series"),
-  output("water_today", "In it when last dipped", "dip", "volume", { minor: true }),
+  // By the dip alone: other rows read it, and formulas of one's own.
+  hidden("water_today", "In it when last dipped", "dip", "volume"),
+  output("water_now", "In it by now", "season.week", "volume", {
+    minor: true,
+    quiet: true,
+  }),
+  output("dip_day", "By the dip of", "dip", "text", { minor: true, quiet: true }),
   output("lasts_until", "As dipped, without rain it lasts until", "season.peak_draw", "text", {
     minor: true,
   }),

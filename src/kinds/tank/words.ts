@@ -67,10 +67,11 @@ export const words: KindWords = {
       "your record, day by day",
     ],
     lowest_level: ["The lowest evening of the whole record.", "your record, day by day"],
-    water_today: [
-      "From the depth that was last dipped to its volume; what was given, taken or filled since is not in it.",
-      DEFINITION,
+    water_now: [
+      "What was last dipped, and day by day since then what came in and what was given, taken, lost and filled: by what you noted, else by the season's own rules. At the bed it is the same number.",
+      "your notes and your record, day by day",
     ],
+    dip_day: "The day of the dip that it is reckoned from.",
     lasts_until: [
       "What was last dipped above the lowest drawable depth, over a peak day's draw, from the day of the dip on; before it, what waits in the tanks above that fill it, over all that hangs on those. Of several dips the first day counts. What was given, taken or filled since is not in it.",
       DEFINITION,

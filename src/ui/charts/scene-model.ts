@@ -82,12 +82,10 @@ export function createScene(sheet: Sheet, day: Accessor<number | null>, size: Ac
   };
   const place = createMemo(() => readPlace(asked()));
   const held = createHeld(sheet, asked, dayWater);
-  // While a number is in hand or a tank is dragged the scales stand still, so that what grows is seen to grow.
-  const isKept = createMemo(() => dragged() || sheet.looking.inHand() !== null);
   const layout = createMemo<Layout>((before) => {
     const { width, height } = size();
     const isSame = before?.width === width && before.height === height;
-    const kept: Kept | null = isKept() && before && isSame ? before.kept : null;
+    const kept: Kept | null = (dragged() || sheet.moving()) && before && isSame ? before.kept : null;
     return layoutPlace(place(), {
       width: Math.max(NARROWEST, width),
       height: Math.max(LOWEST, height),

@@ -39,7 +39,9 @@ export function createTankMover(sheet: Sheet, scene: SceneModel): TankMover {
     const now = reachOf(sheet, from.card.id);
     // Counted from where the drag began; back there is an edit too.
     const entry = movedEntry(from, by) ?? (now && now.value !== from.value ? startEntry(from) : null);
-    if (entry) sheet.edit.given(from.card, from.row, entry, true);
+    if (!entry) return;
+    sheet.looking.stir();
+    sheet.edit.given(from.card, from.row, entry, true);
   };
   const end = (): void => {
     grip = null;

@@ -46,11 +46,13 @@ export function createYearShown(sheet: Sheet): YearShown {
     const value = shownIn(sheet.result("season.worst_season"));
     return typeof value === "number" ? value : null;
   });
-  const year = createMemo<number | null>(() => {
+  const year = createMemo<number | null>((before) => {
     const series = sheet.stored();
     const years = series ? yearsOf(series) : [];
     const wished = looking.year();
     if (wished !== null && years.includes(wished)) return wished;
+    // The worst one may change with every step of a number that is turned.
+    if (sheet.moving() && before != null && years.includes(before)) return before;
     return worst() ?? seasons().at(-1)?.year ?? years.at(-1) ?? null;
   });
   const around = (one: number): Year | null => {

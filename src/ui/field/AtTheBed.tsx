@@ -15,10 +15,11 @@ import { Tanks } from "./Tanks.tsx";
 function Lasts(props: { readonly hasTanks: boolean }) {
   const sheet = useSheet();
   const { lasts, before, lasting } = useNoting();
+  const titleOf = (id: string) => sheet.worksheet().cards.find((card) => card.id === id)?.title ?? id;
   const working = () => sheet.working() || lasting()?.working() === true;
   const said = () => {
     const held = lasts();
-    return held && lastsInShort(held);
+    return held && lastsInShort(held, titleOf);
   };
   const leftOut = () => {
     const held = lasts();
@@ -33,7 +34,7 @@ function Lasts(props: { readonly hasTanks: boolean }) {
   };
   const was = () => {
     const [old, now] = [before(), said()];
-    const day = old ? lastsInShort(old).day : "";
+    const day = old ? lastsInShort(old, titleOf).day : "";
     return day !== "" && day !== now?.day ? day : "";
   };
   return (

@@ -34,6 +34,7 @@ import "./lasts.css";
 import { Missing } from "./Missing.tsx";
 import { useNoting } from "./noting-here.tsx";
 import type { FieldPageProps } from "./pages.ts";
+import { useSeasonAnswer } from "./use-season-answer.ts";
 
 const FAN = 188;
 /** As a gardener would say it aloud. */
@@ -49,10 +50,11 @@ function useVoice() {
 }
 
 function Lead(props: { readonly from: FromToday; readonly old: boolean }) {
+  const voice = useVoice();
   return (
     <div class="lasts-lead" classList={{ working: props.old }} aria-live="polite">
       <p>
-        <For each={lastsPieces(props.from)}>
+        <For each={lastsPieces(props.from, voice.titleOf)}>
           {({ text, tone }) => (
             <Show when={tone !== "plain"} fallback={text}>
               <b class={tone}>{text}</b>
@@ -67,7 +69,9 @@ function Lead(props: { readonly from: FromToday; readonly old: boolean }) {
 
 function Fan(props: { readonly from: FromToday; readonly drawn: Drawn }) {
   const sheet = useSheet();
+  const voice = useVoice();
   const isOdds = () => props.from.kind === "odds";
+  const isShortNow = () => props.drawn.lines.some(({ short }) => short === props.drawn.today);
   const [picked, setPicked] = createSignal<number | null>(null);
   const span = () => ({ from: props.drawn.today, to: props.drawn.last });
   const day = () => Math.max(span().from, Math.min(span().to, picked() ?? props.drawn.middle ?? span().to));
@@ -76,12 +80,14 @@ function Fan(props: { readonly from: FromToday; readonly drawn: Drawn }) {
       <h2>
         Water left{" "}
         <span>
-          {isOdds() ? "a past year a line, to its first short day" : "in usual weather, and without rain"}
+          {isOdds()
+            ? `a past year a line, to its first short day${isShortNow() ? " after today's" : ""}`
+            : "in usual weather, and without rain"}
         </span>
       </h2>
       <Chart
         plot={(width) => fanPlot(props.drawn, width, sheet.showOptions())}
-        words={`Water left in reach of the beds. ${lastsSaid(props.from)} The table below has every run.`}
+        words={`Water left in reach of the beds. ${lastsSaid(props.from, voice.titleOf)} The table below has every run.`}
         height={FAN}
         margin={{ above: 24 }}
         scaleAtEnd
@@ -156,6 +162,23 @@ function Assumed(props: { readonly from: FromToday; readonly lasting: Lasting })
   );
 }
 
+/** By which way of watering its days hold, and what the advised one would come to: asked once all its own runs are done. */
+function Ways() {
+  const { answer } = useSeasonAnswer((answers) => answers.advice());
+  return (
+    <p class="lasts-ways">
+      Counted as the sheet waters.{" "}
+      <Show when={answer()}>
+        {(told) => (
+          <>
+            <b>As advised:</b> {told().asAdvised}
+          </>
+        )}
+      </Show>
+    </p>
+  );
+}
+
 type Told = Pick<FieldPageProps, "go"> & { readonly from: FromToday; readonly lasting: Lasting };
 
 function Answer(props: Told) {
@@ -185,6 +208,12 @@ function Answer(props: Told) {
       >
         {(held) => (
           <>
+            <Show
+              when={props.lasting.settled()}
+              fallback={<p class="lasts-ways">Counted as the sheet waters.</p>}
+            >
+              <Ways />
+            </Show>
             <Fan from={props.from} drawn={held()} />
             <ForecastDays lasting={props.lasting} isOdds={props.from.kind === "odds"} />
             <div class="lasts-counted">

@@ -5,6 +5,7 @@ import { inForce } from "../../document/note-order.ts";
 import type { Note } from "../../document/worksheet.ts";
 import type { WeekSpan } from "../../kinds/season/week.ts";
 import {
+  brokenWords,
   daysOf,
   gaveWords,
   leadAfter,
@@ -13,6 +14,7 @@ import {
   openedWords,
   openTitle,
   openWords,
+  rainsWords,
   type ToldRow,
   type Voice,
   wasOnDay,
@@ -199,6 +201,12 @@ function Week(props: { readonly span: WeekSpan; readonly voice: Voice }) {
           ? NO_BED_LEFT
           : (done().length > 0 ? leadAfter : leadOf)(props.span, days()[0], props.voice)}
       </p>
+      <Show when={brokenWords(props.span.broken, props.voice)}>
+        {(said) => <p class="aside">{said()}</p>}
+      </Show>
+      <Show when={props.span.rains.length > 0}>
+        <p class="aside">{rainsWords(props.span.rains, props.voice)}</p>
+      </Show>
       <For each={daysOf(props.span, ...days(), props.voice)}>
         {(day) => (
           <section>

@@ -15,6 +15,7 @@ export const ACTS: readonly Act[] = [
   { what: "timed", label: "A refill timed", said: "refilled" },
   { what: "cleaned", label: "Cleaned", said: "cleaned" },
   { what: "broke", label: "Broke", said: "broke" },
+  { what: "mended", label: "Mended", said: "mended" },
   { what: "drained", label: "Drained for frost", said: "drained for frost" },
 ];
 

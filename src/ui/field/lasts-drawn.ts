@@ -3,9 +3,9 @@
 import type { Lasts, LineAhead } from "../../scene/lasts-plot.ts";
 import type { Ahead, Forecast, FromToday } from "../../telling/from-today.ts";
 
-function named({ year, shift, short, empty, water }: Ahead, plain: string): LineAhead {
+function named({ year, shift, short, again, empty, water }: Ahead, plain: string): LineAhead {
   const by = shift === 0 ? "" : `, ${Math.abs(shift)} days ${shift < 0 ? "earlier" : "later"}`;
-  return { name: year === null ? plain : `${year}${by}`, short, empty, water };
+  return { name: year === null ? plain : `${year}${by}`, short, again, empty, water };
 }
 
 /** What is drawn; null outside the season. */

@@ -3,6 +3,7 @@
 import { createMemo, Index, lazy, Show } from "solid-js";
 import { numberIn } from "../../graph/readers.ts";
 import type { Sentence } from "../../telling/asked.ts";
+import { WORST_YEAR } from "../../telling/lead.ts";
 import { createElementWidth } from "../charts/element-width.ts";
 import { useSheet } from "../sheet.ts";
 import { Acts } from "./Acts.tsx";
@@ -39,6 +40,15 @@ function createPressing() {
   return { onPress, onClose };
 }
 
+/** The sentences, in which form the first is told, and the season that it names. */
+type Said = {
+  readonly sentences: readonly Sentence[];
+  readonly short: boolean;
+  readonly brief: boolean;
+  readonly steady: string | undefined;
+};
+const NOTHING_SAID: Said = { sentences: [], short: false, brief: false, steady: undefined };
+
 /** The sentences, the first as long as there is room for it. */
 function createSaid(width: () => number) {
   const sheet = useSheet();
@@ -62,17 +72,26 @@ function createSaid(width: () => number) {
     // A line ends with a word, so that some of it stays empty.
     return lines < (isPhone() ? LINES.phone : LINES.other) - 0.25;
   };
-  return createMemo((): readonly Sentence[] => {
-    const [full, ...rest] = sheet.answers();
-    if (!full) return [];
+  const yearOf = ({ pieces }: Sentence): string | undefined => {
+    const piece = pieces.find((one) => typeof one !== "string" && one.quantity === WORST_YEAR);
+    return typeof piece === "object" ? (piece.text ?? sheet.shown(WORST_YEAR)) : undefined;
+  };
+  /** With a number in hand on a phone there is room for no more than the lead. */
+  const isAlone = () => isPhone() && sheet.looking.inHand() !== null;
+  const tell = (before: Said | null): Said => {
+    const room = { steady: before?.steady };
+    const [full, ...rest] = sheet.answers(room);
+    if (!full) return NOTHING_SAID;
     const was = moved(full);
-    const short = was.length > 0 || (isPhone() && sheet.looking.inHand() !== null);
-    const lead = sheet.answers({ short })[0] ?? full;
-    const brief = !fits(lead, was);
-    const first = brief ? (sheet.answers({ short, brief })[0] ?? lead) : lead;
-    // With a number in hand on a phone there is room for no more.
-    return isPhone() && sheet.looking.inHand() !== null ? [first] : [first, ...rest];
-  });
+    const short = before?.short || was.length > 0 || isAlone();
+    const lead = sheet.answers({ ...room, short })[0] ?? full;
+    const brief = before?.brief || !fits(lead, was);
+    const first = brief ? (sheet.answers({ ...room, short, brief })[0] ?? lead) : lead;
+    return { sentences: isAlone() ? [first] : [first, ...rest], short, brief, steady: yearOf(first) };
+  };
+  // While a number moves the sentence only ever comes to say less, and settles once when it stands still.
+  const said = createMemo<Said>((before) => tell(sheet.moving() ? before : null), NOTHING_SAID);
+  return () => said().sentences;
 }
 
 /** Where the lead says spans, the days of their middle would stand against it. */

@@ -35,7 +35,9 @@ function NumberOf(props: { readonly piece: NumberPiece; readonly stop: string; r
   const sheet = useSheet();
   const span = () => sheet.doubting()?.spanOf(props.piece.quantity) ?? null;
   const isOld = () =>
-    sheet.result(props.piece.quantity)?.state === "pending" || (span() !== null && sheet.doubting()?.isOld());
+    props.piece.soft ||
+    sheet.result(props.piece.quantity)?.state === "pending" ||
+    (span() !== null && sheet.doubting()?.isOld());
   const isOpen = () =>
     sheet.looking.openedAt() === "answers" && sheet.looking.opened() === props.piece.quantity;
   return (

@@ -5,7 +5,8 @@ import { Portal } from "solid-js/web";
 import type { Card } from "../../document/worksheet.ts";
 import { shownIn } from "../../graph/readers.ts";
 import type { WeekOfBed, WeekSpan } from "../../kinds/season/week.ts";
-import { ASSUMED_SOAK, asksNothing, assumedTanks, headline, outlookWords } from "../../telling/week.ts";
+import { brokenWords, rainsWords } from "../../telling/today.ts";
+import { ASSUMED_SOAK, assumedTanks, headline, outlookWords } from "../../telling/week.ts";
 import { useGiven } from "../rows/given-of.ts";
 import { useSheet } from "../sheet.ts";
 import { dateWords } from "../words.ts";
@@ -18,30 +19,19 @@ function useDays() {
   return (date: number | string) => dateWords(date, sheet.showOptions().locale);
 }
 
-function BedPlan(props: { readonly card: Card; readonly week: WeekOfBed }) {
-  const sheet = useSheet();
+function BedPlan(props: { readonly card: Card; readonly week: WeekOfBed; readonly span: WeekSpan }) {
   const voice = useVoice();
-  const words = () =>
-    headline(
-      {
-        week: props.week,
-        titleOf: voice().titleOf,
-        weekdays: sheet.shown(`${props.card.id}.week_days`),
-        cans: sheet.shown(`${props.card.id}.week_cans`),
-      },
-      voice().show,
-    );
+  const lines = () => props.span.lines.filter(({ bed }) => bed === props.card.id);
+  const words = () => headline({ week: props.week, lines: lines(), titleOf: voice().titleOf }, voice().show);
   return (
     <li>
       <h3>{props.card.title}</h3>
-      <Show when={props.week.waterings.length > 0} fallback={<p>{asksNothing(props.week, voice().show)}</p>}>
-        <p class="headline">{words()}</p>
-        <p classList={{ short: props.week.outlook !== "all" }}>
-          {outlookWords(props.week, voice().show, voice().titleOf)}
-        </p>
-        <Show when={props.week.assumed}>
-          <p class="aside">{ASSUMED_SOAK}</p>
-        </Show>
+      <Show when={words()}>{(said) => <p class="headline">{said()}</p>}</Show>
+      <p classList={{ short: props.week.outlook === "some" || props.week.outlook === "none" }}>
+        {outlookWords(props.week, voice().show, voice().titleOf)}
+      </p>
+      <Show when={props.week.assumed && props.week.outlook !== "asks_nothing"}>
+        <p class="aside">{ASSUMED_SOAK}</p>
       </Show>
     </li>
   );
@@ -87,9 +77,9 @@ export function WeekOnPaper(props: { readonly span: WeekSpan }) {
   return (
     <>
       <p>
-        {day(props.span.first)} to {day(props.span.last)}, if no rain comes. After a good rain, leave the next
-        watering out.
+        {day(props.span.first)} to {day(props.span.last)}. {rainsWords(props.span.rains, voice())}
       </p>
+      <Show when={brokenWords(props.span.broken, voice())}>{(said) => <p>{said()}</p>}</Show>
       <PlanOnPaper span={props.span} />
       <ul class="plan">
         <For each={beds()}>
@@ -103,7 +93,7 @@ export function WeekOnPaper(props: { readonly span: WeekSpan }) {
                 </li>
               }
             >
-              {(week) => <BedPlan card={card} week={week()} />}
+              {(week) => <BedPlan card={card} week={week()} span={props.span} />}
             </Show>
           )}
         </For>

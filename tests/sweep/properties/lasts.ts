@@ -23,15 +23,15 @@ function wrongOdds(from: Extract<FromToday, { kind: "odds" }>, said: string): st
   const days = from.ahead.map(({ short }) => short);
   const good = days.filter((day) => day === null).length;
   if (days.every((day) => day === from.today))
-    return said.startsWith("A bed is short today") ? null : `all are short today, but: ${said}`;
+    return said.includes(" short today, whatever the weather.") ? null : `all are short today, but: ${said}`;
   if (good === days.length) return said.includes("in every year") ? null : `none is short, but: ${said}`;
   const sorted = days.map((day) => day ?? Infinity).sort((a, b) => a - b);
   const half = sorted[Math.floor((sorted.length + 1) / 2) - 1] ?? Infinity;
   if (half === from.today) {
     const now = days.filter((day) => day === from.today).length;
     const end = good === 0 ? "." : `; in ${NUMBERS[good] ?? good} it lasts to the end.`;
-    const wanted = `A bed is short today in ${now} of ${days.length}${end}`;
-    return said === wanted ? null : `${wanted}, but: ${said}`;
+    const wanted = ` short today in ${now} of ${days.length}${end}`;
+    return said.includes(wanted) ? null : `${wanted}, but: ${said}`;
   }
   const middle = half === Infinity ? "the season's end" : dayText(half);
   if (!said.startsWith(`Lasts to ${middle} in a middling year.`))
@@ -42,10 +42,24 @@ function wrongOdds(from: Extract<FromToday, { kind: "odds" }>, said: string): st
   return null;
 }
 
+const titleOf = (id: string): string => `<${id}>`;
+
+/** A bed that is said to be short today is so in a run, and never since a day that is still to come. */
+function wrongBeds(from: Exclude<FromToday, { kind: "out_of_season" }>, said: string): string | null {
+  const runs = from.kind === "odds" ? from.ahead : [from.usual, from.dry];
+  const named = [...said.matchAll(/<([^>]+)>/g)].map(([, id]) => id as string);
+  const wrong = named.find((id) => runs.every(({ beds }) => beds[id] !== from.today));
+  if (wrong !== undefined) return `${wrong} is short in no run today, but: ${said}`;
+  const late = Object.values(from.since).find((day) => day >= from.today);
+  return late === undefined ? null : `short since ${dayText(late)}, but today is ${dayText(from.today)}`;
+}
+
 function wrongOf(from: FromToday): string | null {
-  const said = lastsSaid(from);
-  const all = [said, lastsInShort(from).more, ...restsOn(from, (id) => id)].join(" ");
+  const said = lastsSaid(from, titleOf);
+  const all = [said, lastsInShort(from, titleOf).more, ...restsOn(from, titleOf)].join(" ");
   if (from.kind === "out_of_season") return null;
+  const beds = wrongBeds(from, said);
+  if (beds !== null) return beds;
   if (from.kind === "odds") {
     for (const { short } of from.ahead) {
       const date = short ?? from.last;

@@ -13,7 +13,7 @@ import { seasonAround } from "../../../src/season/spans.ts";
 import type { SeasonState } from "../../../src/season/state.ts";
 import { usualMorning } from "../../../src/season/usual-morning.ts";
 import { waysOf } from "../../../src/season/ways.ts";
-import { type WeekGiven, weekPlan } from "../../../src/season/week-plan.ts";
+import { type WeekAnswer, type WeekGiven, weekPlan } from "../../../src/season/week-plan.ts";
 import { DAY, HOUR } from "../../../src/units/constants.ts";
 import { type Dice, dice } from "../dice.ts";
 import { property } from "../harness.ts";
@@ -191,6 +191,28 @@ const CHECKS: readonly ((on: OnDay, morning: () => SeasonState) => string | null
 
 type Logged = { readonly id: string; readonly days: readonly BedDay[] };
 
+/** A bed's week and its next watering come to what its lines come to, and ask for no less. */
+function otherSums({ beds, lines, refused }: WeekAnswer): string | null {
+  for (const { id, given, asked, outlook, waterings } of beds) {
+    const own = lines.filter(({ bed }) => bed === id);
+    const sum = own.reduce((all, { volume }) => all + volume, 0);
+    if (over(given, sum) || over(sum, given))
+      return `${id} is told ${given} in the week, its lines give ${sum}`;
+    if (over(given, asked)) return `${id} gets ${given} of ${asked}`;
+    const last = [...own, ...refused.filter(({ bed }) => bed === id)].sort((a, b) => a.day - b.day).at(-1);
+    const isAll = last === undefined || (!("volume" in last) ? false : last.why === null);
+    if ((outlook === "all" || outlook === "asks_nothing") && !isAll)
+      return `${id} is told it gets ${outlook}`;
+    for (const { date, asked: wants, given: gets } of waterings) {
+      const begun = [...own, ...refused].find(({ bed, day }) => bed === id && day === date);
+      if (over(gets, wants)) return `${id} gets ${gets} of ${wants}`;
+      if (date === waterings[0]?.date && begun && (over(wants, begun.asked) || over(begun.asked, wants)))
+        return `${id} wants ${wants} on a day on which its line asks for ${begun.asked}`;
+    }
+  }
+  return null;
+}
+
 /** A random morning of a place, and the plan from it; null where there is none. */
 function askedOf(worked: Worked) {
   const plan = worked.value("season.plan") as SeasonInput | null;
@@ -209,6 +231,8 @@ property(
     const { plan, record, whole, given } = asked;
     const answer = weekPlan(plan, record, given);
     if ("failed" in answer) return answer.failed;
+    const sums = otherSums(answer);
+    if (sums) return sums;
     const week = engineWeek(plan, whole, given);
     const morning = () => goingOn(plan, week.moment, week.weather, knownBeds(whole)).state;
     for (let day = 0; day < DAYS; day++) {

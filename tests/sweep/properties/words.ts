@@ -25,7 +25,7 @@ import {
 } from "../../../src/telling/printed.ts";
 import { saidOnce } from "../../../src/telling/said-once.ts";
 import { daysOf, leadOf, lineWords, openTitle, openWords } from "../../../src/telling/today.ts";
-import { asksNothing, headline, outlookWords } from "../../../src/telling/week.ts";
+import { headline, outlookWords } from "../../../src/telling/week.ts";
 import { type Printing, partsOnPaper, settings, shopping, waterings } from "../../../src/ui/page/printed.ts";
 import { parseIsoDate } from "../../../src/units/calendar.ts";
 import { MEASURES } from "../../../src/units/measures.ts";
@@ -64,10 +64,11 @@ const weeksOf = (worked: Worked) =>
 function weekTexts(worked: Worked): readonly string[] {
   const show = showOf(worked);
   const titles = (id: string): string => titleOf(worked.worksheet, id);
+  const span = worked.value("season.week_span") as unknown as WeekSpan | null;
   return weeksOf(worked).flatMap(({ id, week }) => {
-    if (week.waterings.length === 0) return [asksNothing(week, show)];
-    const [weekdays, cans] = [shownOf(worked, `${id}.week_days`), shownOf(worked, `${id}.week_cans`)];
-    return [headline({ week, titleOf: titles, weekdays, cans }, show), outlookWords(week, show, titles)];
+    const lines = span?.lines.filter(({ bed }) => bed === id) ?? [];
+    const said = headline({ week, lines, titleOf: titles }, show);
+    return [...(said === "" ? [] : [said]), outlookWords(week, show, titles)];
   });
 }
 
@@ -287,7 +288,7 @@ property("a caution that sets two numbers against each other shows them apart", 
   const full: ShowOptions = { ...optionsOf(worked), rounded: false };
   const texts = cautionsOf(graph, worksheet, results, optionsOf(worked), KIND_WORDS);
   for (const { id, card, text } of texts) {
-    const held = graph.cautions.find((one) => one.card === card && one.caution.id === id)?.caution.if;
+    const held = graph.cautions().find((one) => one.card === card && one.caution.id === id)?.caution.if;
     const [, left, , right] = /^([a-z_.]+) (<|>|>=|<=) ([a-z_.]+)$/.exec(held ?? "") ?? [];
     if (left === undefined || right === undefined) continue;
     const of = (name: string, options: ShowOptions) =>

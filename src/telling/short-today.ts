@@ -1,0 +1,90 @@
+// Beds that are short already this morning: which, since when, and how long it lasts once they have had their water.
+
+import { dayAtRank, type FromToday, type Odds, type UsualAndDry } from "../season/odds.ts";
+import { counted, dayWords, type LastsPiece, plain, until, worstOf } from "./lasts-pieces.ts";
+import { listed } from "./words/lists.ts";
+
+type InSeason = Exclude<FromToday, { readonly kind: "out_of_season" }>;
+
+/** Which beds are short and in how many years, and how long it lasts then; nothing where some stay short. */
+export type ShortToday = { readonly now: string; readonly once: readonly LastsPiece[] };
+
+/** The beds that are short today in most of the runs in which one is. */
+export function bedsShortToday(from: FromToday): readonly string[] {
+  if (from.kind === "out_of_season") return [];
+  const { today } = from;
+  const runs = from.kind === "odds" ? from.ahead : [from.usual, from.dry];
+  const short = runs.filter((run) => run.short === today);
+  const counts = new Map<string, number>();
+  for (const { beds } of short)
+    for (const [bed, day] of Object.entries(beds))
+      if (day === today) counts.set(bed, (counts.get(bed) ?? 0) + 1);
+  return [...counts].filter(([, count]) => 2 * count > short.length).map(([bed]) => bed);
+}
+
+/** "Long bed (since Jul 17) is". */
+function whoIs(from: InSeason, titleOf: (id: string) => string): string {
+  const titles = bedsShortToday(from).map((bed) => {
+    const since = from.since[bed];
+    return since === undefined ? titleOf(bed) : `${titleOf(bed)} (since ${dayWords(since)})`;
+  });
+  if (titles.length === 0) return "A bed is";
+  return `${listed(titles)} ${titles.length === 1 ? "is" : "are"}`;
+}
+
+const onceOf = (from: FromToday): string =>
+  `Once ${bedsShortToday(from).length > 1 ? "they have their" : "it has its"} water, no bed is short again`;
+
+/** "until Aug 3 in a middling year, in the two worst of 20 until Jul 24." */
+function thenByOdds(odds: InSeason & Odds): readonly LastsPiece[] {
+  const { today } = odds;
+  const days = odds.ahead.map(({ again }) => again);
+  const [half, low] = [dayAtRank(days, 0.5), dayAtRank(days, 0.1)];
+  if (half === today) return [];
+  const worst = worstOf(odds);
+  const name =
+    worst === 1 ? `the worst of ${odds.members}` : `the ${counted(worst)} worst of ${odds.members}`;
+  const middle = [
+    plain(`${onceOf(odds)} ${half === null ? "before" : "until"} `),
+    until(half),
+    plain(" in a middling year"),
+  ];
+  if (low === null || low === half) return [...middle, plain(".")];
+  if (low === today) return [...middle, plain(`; in ${name} some stay short.`)];
+  return [...middle, plain(`; in ${name} until `), until(low), plain(".")];
+}
+
+function thenByTwo(from: InSeason & UsualAndDry): readonly LastsPiece[] {
+  const { usual, dry, today } = from;
+  const said = (day: number | null, weather: string) => [
+    plain(day === null ? "before " : "until "),
+    until(day),
+    plain(weather),
+  ];
+  if (dry.again === today && (usual === dry || usual.again === today)) return [];
+  const once = plain(`${onceOf(from)} `);
+  if (usual === dry) return [once, ...said(dry.again, " without rain.")];
+  if (dry.again === today)
+    return [once, ...said(usual.again, " in usual weather; without rain some stay short.")];
+  return [once, ...said(usual.again, " in usual weather, "), ...said(dry.again, " without rain.")];
+}
+
+function byOdds(from: InSeason & Odds, titleOf: (id: string) => string): ShortToday | null {
+  const { today, ahead, members, short } = from;
+  if (short.half !== today) return null;
+  const now = ahead.filter((run) => run.short === today).length;
+  const who = whoIs(from, titleOf);
+  const once = thenByOdds(from);
+  if (now === members) return { now: `${who} short today, whatever the weather.`, once };
+  const ends = ahead.filter((run) => run.short === null).length;
+  const end = ends === 0 ? "" : `; in ${counted(ends)} it lasts to the end`;
+  return { now: `${who} short today in ${now} of ${members}${end}.`, once };
+}
+
+/** What is said where beds are short today, in most years or in usual weather and without rain; null: they are not. */
+export function shortToday(from: InSeason, titleOf: (id: string) => string): ShortToday | null {
+  if (from.kind === "odds") return byOdds(from, titleOf);
+  const { today, usual, dry } = from;
+  if (usual.short !== today || dry.short !== today) return null;
+  return { now: `${whoIs(from, titleOf)} short today.`, once: thenByTwo(from) };
+}

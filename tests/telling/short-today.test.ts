@@ -1,0 +1,128 @@
+// Where a bed is short already: which one, since when, how long it lasts once it has had its water, and a line to look at.
+
+import { describe, expect, test } from "vitest";
+import type { Happened } from "../../src/happened/happened.ts";
+import { fanPlot } from "../../src/scene/lasts-plot.ts";
+import { fromToday } from "../../src/season/from-today.ts";
+import type { FromToday } from "../../src/season/odds.ts";
+import { lastsInShort, lastsSaid } from "../../src/telling/from-today.ts";
+import { drawnOf } from "../../src/ui/field/lasts-drawn.ts";
+import { calendarDate, dayNumber } from "../../src/units/calendar.ts";
+import { bed, carry, crop, inputOf, MM, recordOf, roof, tank } from "../season/made.ts";
+
+const FIRST = dayNumber(2001, 1, 1);
+const TODAY = dayNumber(2021, 7, 1);
+const TITLES: Readonly<Record<string, string>> = { tunnel: "Tunnel", long: "Long bed" };
+const titleOf = (id: string) => TITLES[id] ?? id;
+
+/** Twenty years that are dry from June on but for one shower, each year another day. */
+function dryRecord(madeUp: boolean) {
+  const rain = new Float64Array(dayNumber(2021, 1, 1) - FIRST);
+  for (let day = 0; day < rain.length; day++) {
+    const { year, month, day: of } = calendarDate(FIRST + day);
+    if (month < 6 || (month === 8 && of === 1 + (year - 2001))) rain[day] = 5 * MM;
+  }
+  return recordOf(rain, FIRST, { madeUp });
+}
+
+const INPUT = inputOf({
+  start: "05-01",
+  end: "09-15",
+  roofs: [roof({ footprint: 30 })],
+  tanks: [tank(4, { startShare: 1 })],
+  carries: [carry()],
+  beds: [
+    bed({ id: "tunnel", area: 6, covered: true, crops: [crop({ crop: "tomato" })] }),
+    bed({ id: "long", area: 6, covered: true, priority: 2, crops: [crop({ crop: "tomato" })] }),
+  ],
+});
+
+/** The long bed soaked so many days ago, and held back today: it is watered tomorrow. */
+function asked(
+  days: number,
+  { madeUp = false, level = 1 } = {},
+): Exclude<FromToday, { kind: "out_of_season" }> {
+  const said = (what: Happened["what"], where: string, date: number): Happened => ({
+    date,
+    minute: null,
+    side: null,
+    what,
+    where,
+    amount: what === "dipped" ? level : null,
+    by: null,
+  });
+  const happened = [
+    said("soaked", "long", TODAY - days),
+    said("soaked", "tunnel", TODAY - 1),
+    said("dipped", "tank", TODAY),
+  ];
+  const given = {
+    today: TODAY,
+    drying: "usual" as const,
+    levels: {},
+    charges: {},
+    lastSoaked: {},
+    happened,
+    heldBack: ["long"],
+  };
+  const answer = fromToday(INPUT, dryRecord(madeUp), given);
+  if ("failed" in answer || answer.kind === "out_of_season") throw new Error(JSON.stringify(answer));
+  return answer;
+}
+
+const shortRuns = (from: ReturnType<typeof asked>) =>
+  (from.kind === "odds" ? from.ahead : [from.usual, from.dry]).filter(({ short }) => short === from.today);
+
+describe.each([false, true])("a bed that is short already, weather made up %s", (madeUp) => {
+  const from = asked(40, { madeUp });
+
+  test("is named with the day since which it is, and none that is not", () => {
+    expect(shortRuns(from).length).toBeGreaterThan(0);
+    const since = from.since["long"] as number;
+    expect(Object.keys(from.since)).toEqual(["long"]);
+    expect([since > TODAY - 40, since < TODAY]).toEqual([true, true]);
+    const { month, day } = calendarDate(since);
+    expect([5, 6]).toContain(month);
+    const said = lastsSaid(from, titleOf);
+    expect(said).toMatch(
+      new RegExp(`^Long bed \\(since ${month === 5 ? "May" : "Jun"} ${day}\\) is short today`),
+    );
+    expect(said).not.toContain("Tunnel");
+    expect(lastsInShort(from, titleOf).said).toMatch(/^Long bed/);
+  });
+
+  test("soaked lately it is not short, and so since no day", () => {
+    expect(asked(3, { madeUp }).since).toEqual({});
+  });
+
+  test("watered it lasts on, to the day that the runs have, and there is a line to look at", () => {
+    for (const run of shortRuns(from)) {
+      expect(run.beds["long"]).toBe(TODAY);
+      expect(run.again === null || run.again > TODAY).toBe(true);
+    }
+    expect(lastsSaid(from, titleOf)).toMatch(/ Once it has its water, no bed is short again (until|before) /);
+    const drawn = drawnOf(from, {});
+    if (!drawn) throw new Error("nothing is drawn");
+    const plot = fanPlot(drawn, 360, { units: "metric", locale: "en-US", currency: "USD" });
+    const lines = plot.layers.flatMap((layer) => (layer.as === "line" ? [layer.points.length] : []));
+    expect(Math.min(...lines)).toBeGreaterThan(2);
+  });
+});
+
+test("without water nothing is promised, and the line goes on until nothing is left", () => {
+  const from = asked(40, { level: 0 });
+  expect(lastsSaid(from, titleOf)).toMatch(
+    /^Long bed \(since \w+ \d+\) is short today, whatever the weather\.$/,
+  );
+  expect(drawnOf(from, {})?.lines.length).toBeGreaterThan(0);
+});
+
+test("each bed's first short day is no sooner than the first of all, and one of them is it", () => {
+  for (const days of [2, 12, 40]) {
+    const from = asked(days);
+    for (const { short, beds } of from.kind === "odds" ? from.ahead : []) {
+      const first = Math.min(...Object.values(beds).map((day) => day ?? Infinity));
+      expect(first).toBe(short ?? Infinity);
+    }
+  }
+});

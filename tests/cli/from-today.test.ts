@@ -1,7 +1,7 @@
 // How long it lasts and what to water today, on the command line.
 import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
-import { run } from "./run.ts";
+import { runOnce as run } from "./run.ts";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const DEMO = `${root}templates/hillside-totes.json`;

@@ -97,7 +97,7 @@ export async function open(browser: Browser, options: Wish = {}): Promise<Opened
   if (used && !isLong) {
     const isThere = async (page: Page): Promise<boolean> =>
       page.url() === site(whole) && (await undoAll(page)) && (await lookOf(page)) === looks.get(key);
-    const lent = await lendUsed(wishOf(options), isThere);
+    const lent = await lendUsed(browser, wishOf(options), isThere);
     if (lent) return lent;
   }
   const lent = await openAt(browser, "", { ...options, whole });

@@ -1,15 +1,17 @@
 // Not sure of three roofs' run-off: two ends in hand, answers as spans, and what to measure first.
 
 import { readFileSync } from "node:fs";
-import type { Browser, Page } from "playwright-core";
+import { type Browser, chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { findBrowser, LAUNCH_ARGUMENTS } from "../browser.mjs";
 import { tries } from "../tries.ts";
 import { axe } from "./axe.ts";
-import { DESK, hand, launch, open, PHONE, row, settled, shownValueOf, take, tool, type } from "./browser.ts";
+import { DESK, hand, open, PHONE, row, settled, shownValueOf, take, tool, type } from "./browser.ts";
 
 let browser: Browser;
 beforeAll(async () => {
-  browser = await launch();
+  // One of its own, that compiles for speed as early as usual: seasons are run hundreds of times.
+  browser = await chromium.launch({ executablePath: await findBrowser(), args: LAUNCH_ARGUMENTS });
 });
 afterAll(async () => {
   await browser.close();

@@ -59,7 +59,13 @@ type Lent = Opened & {
   wiped: boolean;
 };
 
-const waiting = new Map<string, Lent[]>();
+const waitingIn = new WeakMap<Browser, Map<string, Lent[]>>();
+
+function waitingOf(browser: Browser): Map<string, Lent[]> {
+  const known = waitingIn.get(browser) ?? new Map<string, Lent[]>();
+  waitingIn.set(browser, known);
+  return known;
+}
 
 /** A worker that never answers, in place of those that are asked about a whole worksheet. */
 export function askNothing(): void {
@@ -149,13 +155,15 @@ async function made(browser: Browser, wish: PageWish, key: string): Promise<Open
   context.close = async () => {
     if (spent || page.isClosed()) return close();
     for (const other of context.pages()) if (other !== page) await other.close();
+    const waiting = waitingOf(browser);
     waiting.set(key, [...(waiting.get(key) ?? []), lent]);
   };
   return lent;
 }
 
 /** The one that waits for such a wish: rather one that is as wished. */
-function taken(key: string, wiped: boolean): Lent | undefined {
+function taken(browser: Browser, key: string, wiped: boolean): Lent | undefined {
+  const waiting = waitingOf(browser);
   const all = waiting.get(key) ?? [];
   const one = all.find((lent) => lent.wiped === wiped) ?? all[0];
   waiting.set(
@@ -169,7 +177,7 @@ function taken(key: string, wiped: boolean): Lent | undefined {
 /** A page with nothing kept in it, on no address yet. */
 export async function lend(browser: Browser, wish: PageWish): Promise<Opened> {
   const key = JSON.stringify(wish);
-  const known = taken(key, true);
+  const known = taken(browser, key, true);
   if (!known) return made(browser, wish, key);
   if (!known.wiped) await known.wipe();
   known.wiped = false;
@@ -178,15 +186,17 @@ export async function lend(browser: Browser, wish: PageWish): Promise<Opened> {
 
 /** A page as the last journey left it, where it can be put back to how it opened; else null. */
 export async function lendUsed(
+  browser: Browser,
   wish: PageWish,
   putBack: (page: Page) => Promise<boolean>,
 ): Promise<Opened | null> {
   const key = JSON.stringify(wish);
-  const known = taken(key, false);
+  const known = taken(browser, key, false);
   if (!known) return null;
   const isBack = !known.wiped && (await putBack(known.page));
   if (isBack) return known;
   if (!known.wiped) await known.wipe();
+  const waiting = waitingOf(browser);
   waiting.set(key, [...(waiting.get(key) ?? []), known]);
   return null;
 }

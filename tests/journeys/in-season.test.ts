@@ -128,6 +128,29 @@ test("what to water: what each choice loses is told, and what a bed is worth is 
   await context.close();
 });
 
+test("what to water: a bed is held back by a key, today's list leaves it out, and a second key lets it be watered again", async () => {
+  const { context, page } = await inSeason("pour");
+  const dialog = page.getByRole("dialog").last();
+  const hold = dialog.getByRole("button", { name: "Hold back today", exact: true });
+  await hold.press("Enter");
+  await foot(page, /Noted on this phone: .* held back today/);
+  // It leads to today's list, which gives it nothing and says so.
+  await page.getByRole("dialog", { name: "Today" }).waitFor();
+  await page
+    .getByText(/gets none of its/)
+    .first()
+    .waitFor();
+  await page.evaluate(() => history.back());
+  const held = page.getByRole("button", { name: "✓ Held back today" });
+  await page.getByText(/Held back today, as you noted: /).waitFor();
+  expect(await axe(page)).toEqual([]);
+  await held.press("Enter");
+  await foot(page, /watered as it asks/);
+  await hold.waitFor();
+  expect(await page.getByText(/Held back today, as you noted: /).count()).toBe(0);
+  await context.close();
+});
+
 test("notes are looked through by part, saved as a table, and taken back; one of a part that is gone says so", async () => {
   const { context, page } = await inSeason("notes", [
     ...LOW_TUB,

@@ -14,6 +14,7 @@ import {
   openedWords,
   openTitle,
   openWords,
+  rainsWords,
   type ToldRow,
   type Voice,
   wasOnDay,
@@ -202,6 +203,9 @@ function Week(props: { readonly span: WeekSpan; readonly voice: Voice }) {
       </p>
       <Show when={brokenWords(props.span.broken, props.voice)}>
         {(said) => <p class="aside">{said()}</p>}
+      </Show>
+      <Show when={props.span.rains.length > 0}>
+        <p class="aside">{rainsWords(props.span.rains, props.voice)}</p>
       </Show>
       <For each={daysOf(props.span, ...days(), props.voice)}>
         {(day) => (

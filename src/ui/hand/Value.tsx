@@ -1,13 +1,25 @@
 // The value in hand, to be typed in any unit, or chosen where it is a word or a day.
 
-import { createEffect, createSignal, For, Match, on, onCleanup, onMount, Show, Switch } from "solid-js";
+import {
+  createComputed,
+  createEffect,
+  createSignal,
+  For,
+  Match,
+  on,
+  onCleanup,
+  onMount,
+  Show,
+  Switch,
+} from "solid-js";
+import type { Entry } from "../../document/worksheet.ts";
 import type { ChoiceGiven, DateGiven, NumberGiven } from "../../graph/types.ts";
 import { DayPicker } from "../rows/DayPicker.tsx";
 import { enterNumber } from "../rows/enter-number.ts";
-import { readTyped, startText } from "../rows/number-text.ts";
+import { startText } from "../rows/number-text.ts";
 import { type Sheet, useSheet } from "../sheet.ts";
 import type { InHand } from "./hand.ts";
-import { readTypedSpan } from "./typed-span.ts";
+import { isTaken, readAs, readHand, type TypedRead } from "./read-as.ts";
 
 type Refused = {
   readonly typed: string;
@@ -26,19 +38,53 @@ function Wrong(props: { readonly wrong: Refused }) {
   );
 }
 
+/** Typing rests for so long before the answers follow it [ms]. */
+const PAUSE = 600;
+
+const entryOf = (read: Extract<TypedRead, { readonly ok: true }>): Entry => ({
+  value: read.value,
+  unit: read.unit,
+  ...("low" in read ? { low: read.low, high: read.high } : {}),
+});
+
 /** What is typed, and what becomes of it. */
 function createEntering(sheet: Sheet, id: string, row: NumberGiven) {
   const { hand } = sheet;
   const [wrong, setWrong] = createSignal<Refused | null>(null);
   const start = () => startText(sheet, hand.entry() ?? undefined, id, row.measure);
   let pending: string | null = null;
+  let pause: ReturnType<typeof setTimeout> | undefined;
+  let isFollowing = false;
   const setText = (text: string | null): void => {
+    clearTimeout(pause);
     pending = text;
     setWrong(null);
     hand.setText(text);
   };
+  /** The answers go with what is typed, which goes on standing in the field; what is refused waits until it is entered. */
+  const follow = (): void => {
+    const read = pending === null || pending.trim() === "" ? null : readHand(sheet, id, row, pending);
+    if (!read?.ok || !isTaken(row, read)) return;
+    isFollowing = true;
+    sheet.looking.stir();
+    hand.put(entryOf(read));
+    isFollowing = false;
+  };
+  const type = (text: string): void => {
+    setText(text);
+    pause = setTimeout(follow, PAUSE);
+  };
+  onCleanup(() => clearTimeout(pause));
   // Undo, or another tab, put something else there: what was typed before is not what stands there any more.
-  createEffect(on(hand.entry, () => setText(null), { defer: true }));
+  createComputed(
+    on(
+      hand.entry,
+      () => {
+        if (!isFollowing) setText(null);
+      },
+      { defer: true },
+    ),
+  );
   // Typing the usual value is saying it: from then on it is the grower's own.
   const isUsual = () => !hand.entry() || hand.entry()?.from === "default";
   /** Enters what is typed; false where it cannot be read. */
@@ -54,16 +100,13 @@ function createEntering(sheet: Sheet, id: string, row: NumberGiven) {
       setText(null);
       return true;
     }
-    const unit = hand.entry()?.unit || sheet.unitOf(id);
-    const span = readTypedSpan(sheet, typed, row.measure, unit);
-    const read = span ?? readTyped(sheet, typed, row.measure, unit);
+    const read = readHand(sheet, id, row, typed);
     if (!read.ok) {
       setWrong({ ...read, typed });
       return false;
     }
     setText(null);
-    const ends = span?.ok ? { low: span.low, high: span.high } : {};
-    hand.put({ value: read.value, unit: read.unit, ...ends });
+    hand.put(entryOf(read));
     return true;
   };
   /** The hand is at another number already: what was only typed is entered where it was typed; what cannot be read stays. */
@@ -72,7 +115,13 @@ function createEntering(sheet: Sheet, id: string, row: NumberGiven) {
     if (pending === null || pending.trim() === "" || !card || card.measured[row.name]) return;
     if (enterNumber(sheet, card, row, pending).ok) sheet.edit.typed(id, null);
   };
-  return { start, setText, enter, leave, wrong };
+  const said = (): string => {
+    const text = hand.text();
+    return text === null || text.trim() === "" || wrong()
+      ? ""
+      : readAs(sheet, id, row, readHand(sheet, id, row, text));
+  };
+  return { start, setText, type, enter, leave, wrong, said };
 }
 
 type Typed = ReturnType<typeof createEntering>;
@@ -135,10 +184,13 @@ function NumberValue(props: { readonly turned: InHand; readonly row: NumberGiven
         spellcheck={false}
         enterkeyhint="done"
         onFocus={(event) => event.currentTarget.select()}
-        onInput={(event) => typed.setText(event.currentTarget.value)}
+        onInput={(event) => typed.type(event.currentTarget.value)}
         onBlur={() => typed.enter()}
         onKeyDown={(event) => onKey(sheet, typed, event)}
       />
+      <p class="read-as" role="status">
+        {typed.said()}
+      </p>
       <Show when={typed.wrong()}>{(wrong) => <Wrong wrong={wrong()} />}</Show>
     </>
   );

@@ -36,6 +36,10 @@ type Tools = {
   readonly setRecord: (key: string, label: string) => void;
 };
 
+/** "Bed 2" where a bed is called so already: parts of one name could not be told apart. */
+const numberedApart = (label: string, { cards }: Worksheet): string =>
+  freeTitle(label, new Set(cards.map(({ title }) => title)));
+
 const roles = rolesOf(CARD_KINDS);
 
 /** What kind of row a quantity stands on. */
@@ -124,7 +128,7 @@ function cardEdits({
     addCard: (kind) => {
       const known = new Set(session.worksheet().cards.map((card) => card.id));
       session.edit(`Add ${kind.label}`, (worksheet) =>
-        addJoined(CARD_KINDS, worksheet, kind.kind, kind.label),
+        addJoined(CARD_KINDS, worksheet, kind.kind, numberedApart(kind.label, worksheet)),
       );
       const fresh = session.worksheet().cards.find((card) => !known.has(card.id));
       if (fresh) reveal(looking, fresh.id);

@@ -1,7 +1,7 @@
 // What the chosen answers would be all along the axis of the number in hand. The axis is the slider.
 
 import { createMemo, For, Index, Show } from "solid-js";
-import { numberIn, shownIn } from "../../graph/readers.ts";
+import { numberIn } from "../../graph/readers.ts";
 import {
   type AxisWord,
   placeAxisWords,
@@ -145,7 +145,7 @@ function PanelView(props: Props & { readonly panel: Panel }) {
       words: hand.axis()?.form === "words",
       now: now(),
       before: before(),
-      tone: toneOf(sheet, props.panel.answer, shownIn(sheet.result(props.panel.answer)) === 0),
+      tone: toneOf(sheet, props.panel.answer),
       old: hand.curve().state === "old",
     }),
   );

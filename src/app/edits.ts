@@ -20,7 +20,7 @@ import { today } from "./clock.ts";
 import { download, fileStem } from "./download.ts";
 import { freeTitle } from "./free-title.ts";
 import { addJoined } from "./joining.ts";
-import { noteNow, todayIsNow, withTyped } from "./noting.ts";
+import { noteNow, onItsDay, todayIsNow, withTyped } from "./noting.ts";
 import type { PageShared } from "./page-shared.ts";
 import type { createRain } from "./rain.ts";
 import type { Session } from "./session.ts";
@@ -213,7 +213,7 @@ export function makeEdits(tools: Tools): Edits {
     units: (units) => session.edit("Units", (worksheet) => setWorksheet(worksheet, { units })),
     note: (said, instead) => {
       const before = session.worksheet().notes ?? [];
-      const note = noteNow(said, before);
+      const note = noteNow(onItsDay(said, before, instead), before);
       const undone =
         instead === undefined ? [] : [noteNow({ what: "undid", where: said.where, undoes: instead }, before)];
       const stored = session.note((worksheet) => [...undone, note].reduce(noted, todayIsNow(worksheet)));

@@ -51,11 +51,26 @@ function useOffered() {
   };
 }
 
+/** Whether today could give a bed as much again as a watering: nothing binds it today, and its tank has so much. */
+function useCanDouble() {
+  const span = useWeekSpan();
+  return (card: Card, by: string | undefined, more: number): boolean => {
+    const plan = span();
+    if (!plan || by === undefined) return false;
+    const today = parseIsoDate(plan.first);
+    const isToday = (one: { readonly bed: string; readonly day: number }) =>
+      one.bed === card.id && one.day === today;
+    if ([...plan.lines, ...plan.refused].some((one) => isToday(one) && one.why !== null)) return false;
+    return (plan.now[plan.tankBy[by] ?? ""] ?? 0) >= more;
+  };
+}
+
 /** A watering to be noted, which half and double of it set right. */
 function useWatering() {
   const sheet = useSheet();
   const volumes = useVolumes();
   const usual = useUsual();
+  const canDouble = useCanDouble();
   const means = (card: Card): Pick<Note, "by"> => {
     const watered = sheet.kinds[card.kind]?.watered;
     const ids = watered ? valueIn(sheet.result(`${card.id}.${watered.by}`)) : null;
@@ -70,7 +85,10 @@ function useWatering() {
     ...(value <= volumes.said(usual(card) ?? 0) ? { sure: true as const } : {}),
     instead: [
       { over: "half", label: volumes.words(value / 2), to: () => gave(card, value / 2) },
-      { over: "double", label: volumes.words(value * 2), to: () => gave(card, value * 2) },
+      // Noted already, it is out of the tank; else both have to be in it.
+      ...(canDouble(card, means(card).by, toSi(value * (again ? 1 : 2), volumes.unit()))
+        ? [{ over: "double", label: volumes.words(value * 2), to: () => gave(card, value * 2) }]
+        : []),
       ...(again
         ? [
             {

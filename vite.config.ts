@@ -122,7 +122,12 @@ export default defineConfig({
     rolldownOptions: {
       output: {
         // Whatever the page needs at first stands in one file, which squeezes better than thirty.
-        codeSplitting: { groups: [{ name: "first", test: /src[\\/]app[\\/]main\.tsx$/ }] },
+        codeSplitting: {
+          groups: [
+            { name: "kinds", test: /src[\\/]kinds[\\/]index\.ts$/, priority: 1 },
+            { name: "first", test: /src[\\/]app[\\/]main\.tsx$/ },
+          ],
+        },
       },
     },
   },

@@ -55,12 +55,26 @@ const STILL = 500;
 function createStirring(): Pick<Looking, "stirred" | "stir"> {
   const [stirred, setStirred] = createSignal(false);
   let timer: ReturnType<typeof setTimeout> | undefined;
-  onCleanup(() => clearTimeout(timer));
+  // A finger that rests on what it drags has not let go of it.
+  let isPressed = false;
+  const wait = (): void => {
+    clearTimeout(timer);
+    if (!isPressed) timer = setTimeout(() => setStirred(false), STILL);
+  };
+  const press = ({ type }: Event): void => {
+    isPressed = type === "pointerdown";
+    if (!isPressed) wait();
+  };
+  const presses = ["pointerdown", "pointerup", "pointercancel"];
+  for (const type of presses) addEventListener(type, press, true);
+  onCleanup(() => {
+    clearTimeout(timer);
+    for (const type of presses) removeEventListener(type, press, true);
+  });
   return {
     stirred,
     stir: () => {
-      clearTimeout(timer);
-      timer = setTimeout(() => setStirred(false), STILL);
+      wait();
       setStirred(true);
     },
   };

@@ -24,7 +24,9 @@ type ChoiceReport = Pick<Choice, "choice" | "beds" | "loss" | "left"> & {
 export type AdviceReport =
   | NoAdvice
   | { readonly kind: "failed"; readonly reason: string }
-  | (Pick<Advice, "kind" | "asking" | "advised" | "tie" | "years"> & {
+  | (Pick<Advice, "kind" | "asking" | "held" | "advised" | "tie" | "years"> & {
+      /** First short day as the sheet waters, as in short_from: the choices' days hold for the choice and the tuned rule after it. */
+      readonly as_the_sheet: { readonly short_from: string | null };
       readonly choices: readonly ChoiceReport[];
     });
 
@@ -50,8 +52,18 @@ function choiceReport({ choice, beds, loss, lossIfDry, perBed, left }: Choice): 
 export function adviceReport(answer: AdviceAnswer): AdviceReport {
   if ("failed" in answer) return { kind: "failed", reason: answer.failed };
   if (!isAdvice(answer)) return answer;
-  const { kind, asking, advised, tie, choices, years } = answer;
-  return { kind, asking, advised, tie, choices: choices.map(choiceReport), years };
+  const { kind, asking, held, advised, tie, choices, years, asSheet } = answer;
+  return {
+    kind,
+    asking,
+    held,
+    advised,
+    tie,
+    choices: choices.map(choiceReport),
+    years,
+    // As everywhere: what comes on the season's last day does not come before its end.
+    as_the_sheet: { short_from: asSheet === null || asSheet >= answer.last ? null : isoDate(asSheet) },
+  };
 }
 
 /** The advice as it is read, with an empty line after it; nothing where there is none to give. */
@@ -62,6 +74,6 @@ export function adviceText(whole: Whole, answer: AdviceAnswer): readonly string[
   const given = valueIn(whole.results.get("season.week_given")) as WeekGiven | null;
   const told = adviceTold(answer, titleOf, show, Object.keys(given?.forecast ?? {}).length > 0);
   const { what, rest } = told.lead;
-  const said = [`${what} ${rest}`.trim(), told.reason].filter((words) => words !== "");
-  return [said.join(" "), told.rests, ""];
+  const said = [`${what} ${rest}`.trim(), told.noted, told.reason].filter((words) => words !== "");
+  return [said.join(" "), told.asAdvised, told.rule, told.rests, ""];
 }

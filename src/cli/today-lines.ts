@@ -12,7 +12,9 @@ import {
   lineWords,
   openTitle,
   openWords,
+  rainsWords,
   refusalWords,
+  sparedWords,
   type Voice,
 } from "../telling/today.ts";
 import { isoDate } from "../units/calendar.ts";
@@ -30,6 +32,15 @@ export type TodayReport = {
   readonly week: readonly (Line & { readonly day: string })[];
   /** Hoses to be opened today: the tank that each fills, its level [m], and how long after that it is full [s]. */
   readonly opens: WeekAnswer["opens"];
+  /** Rain of the forecast that is reckoned with [m], and what it spares: asked for on dry days [m3], until the bed asks next. */
+  readonly rains: readonly { readonly day: string; readonly rain: number }[];
+  readonly spared: readonly {
+    readonly day: string;
+    readonly bed: string;
+    readonly asked: number;
+    readonly until: string | null;
+    readonly why: string;
+  }[];
   /** Parts that are noted broken, which the plan does without. */
   readonly broken: readonly string[];
   /** Beds that ask on a day and get nothing, and what they ask for [m3]. */
@@ -73,12 +84,21 @@ function lineOf(line: DayLine, voice: Voice): Line {
 }
 
 /** Today's and the week's lines in JSON. */
-export function todayReport(whole: Whole, { first, lines, opens, broken, refused }: WeekAnswer): TodayReport {
+export function todayReport(whole: Whole, week: WeekAnswer): TodayReport {
+  const { first, lines, opens, broken, refused, rains, spared } = week;
   const voice = voiceOf(whole);
   return {
     today: lines.filter(({ day }) => day === first).map((line) => lineOf(line, voice)),
     week: lines.map((line) => ({ day: isoDate(line.day), ...lineOf(line, voice) })),
     opens,
+    rains: rains.map(({ day, rain }) => ({ day: isoDate(day), rain })),
+    spared: spared.map((one) => ({
+      day: isoDate(one.day),
+      bed: one.bed,
+      asked: one.asked,
+      until: one.until === null ? null : isoDate(one.until),
+      why: sparedWords(one, voice),
+    })),
     broken,
     refused: refused.map((one) => ({
       day: isoDate(one.day),
@@ -92,17 +112,22 @@ export function todayReport(whole: Whole, { first, lines, opens, broken, refused
 /** Today's and the week's lines as they are read. */
 export function todayText(
   whole: Whole,
-  { first, last, lines, refused, opens, broken }: WeekAnswer,
+  { first, last, lines, refused, opens, broken, rains, spared }: WeekAnswer,
 ): readonly string[] {
   const voice = voiceOf(whole);
-  const without = broken.length > 0 ? [brokenWords(broken, voice)] : [];
-  if (lines.length + refused.length === 0) return [...without, "Nothing to water in the coming week."];
+  const without = [
+    ...(broken.length > 0 ? [brokenWords(broken, voice)] : []),
+    ...(rains.length > 0 ? [rainsWords(rains, voice)] : []),
+  ];
+  if (lines.length + refused.length + spared.length === 0)
+    return [...without, "Nothing to water in the coming week."];
   const days = Array.from({ length: last - first + 1 }, (_, place) => first + place);
   const told = days.flatMap((day) =>
     [
       ...(day === first ? opens : []).map((one) => `${openTitle(one.line, voice)}: ${openWords(one, voice)}`),
       ...lines.filter((line) => line.day === day).map((line) => lineWords(line, voice)),
       ...refused.filter((one) => one.day === day).map((one) => refusalWords(one, voice)),
+      ...spared.filter((one) => one.day === day).map((one) => sparedWords(one, voice)),
     ].map((said) => `${isoDate(day)}  ${said}`),
   );
   return [...without, ...told];

@@ -16,9 +16,29 @@ function resultOf(pass: Pass, { link, node }: Source): Result {
   return node ? resultAt(pass, node.position) : failed("missing", "", "There is no value.");
 }
 
-function needsOf(sources: readonly Source[]): readonly number[] {
-  const needs = sources.flatMap(({ link, node }) => [link, node].filter((part) => part !== null));
-  return needs.map(({ position }) => position).sort((a, b) => a - b);
+function needsOf(sources: readonly Source[]): Int32Array {
+  const needs: number[] = [];
+  for (const { link, node } of sources) {
+    if (link) needs.push(link.position);
+    if (node) needs.push(node.position);
+  }
+  return Int32Array.from(needs).sort();
+}
+
+type Waits = { readonly taken: Int32Array; readonly surveyed: Int32Array };
+
+const WAITS = new WeakMap<ModelWork, Waits>();
+
+/** What a model waits for, the same for as long as its graph stands. */
+function waitsOf(work: ModelWork): Waits {
+  const known = WAITS.get(work);
+  if (known) return known;
+  const waits = {
+    taken: needsOf(work.record ? [...work.takes, work.record] : work.takes),
+    surveyed: needsOf(work.surveyed.flatMap((card) => card.sources)),
+  };
+  WAITS.set(work, waits);
+  return waits;
 }
 
 /** Whether a model may run without a value of a name: it said so, and there is none. */
@@ -28,15 +48,18 @@ function isOptional(pass: Pass, { model }: ModelWork, source: Source): boolean {
 
 /** Why a model cannot run yet. A tolerant one only ever waits; surveyed cards never fail it. */
 function blockedModel(pass: Pass, node: GraphNode, work: ModelWork): Result | null {
-  const surveyed = needsOf(work.surveyed.flatMap((card) => card.sources));
-  const taken = needsOf(work.record ? [...work.takes, work.record] : work.takes);
-  const required = work.takes.filter((source) => !isOptional(pass, work, source));
-  const blocked = work.model.tolerant
-    ? null
-    : blockedBy(pass, node, needsOf(work.record ? [...required, work.record] : required));
+  const { taken, surveyed } = waitsOf(work);
+  const blocked = work.model.tolerant ? null : blockedBy(pass, node, requiredOf(pass, work, taken));
   if (blocked) return blocked;
-  const waits = [...taken, ...surveyed].some((position) => pass.states[position] === PENDING);
-  return waits ? pendingAt(pass, node) : null;
+  const waits = (position: number): boolean => pass.states[position] === PENDING;
+  return taken.some(waits) || surveyed.some(waits) ? pendingAt(pass, node) : null;
+}
+
+/** Of what a model takes, what it may not do without now. */
+function requiredOf(pass: Pass, work: ModelWork, taken: Int32Array): Int32Array {
+  if (!work.model.optional) return taken;
+  const required = work.takes.filter((source) => !isOptional(pass, work, source));
+  return needsOf(work.record ? [...required, work.record] : required);
 }
 
 function viewsOf(pass: Pass, work: ModelWork): Readonly<Record<string, readonly CardView[]>> {

@@ -34,7 +34,8 @@ export function movement(
   const old = before.get(id);
   const now = after.get(id);
   if (!node || old === now) return null;
-  const [from, to] = [seenIn(old), valueIn(now)];
+  // While a new one is waited for the last one stands there, and goes on saying what it was before.
+  const [from, to] = [seenIn(old), seenIn(now)];
   if (from === null || typeof from === "object" || typeof from !== typeof to) return null;
   const was = shownOf(worksheet, node, from, options);
   return was === shownOf(worksheet, node, to, options) ? null : { was };

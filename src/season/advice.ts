@@ -41,6 +41,10 @@ export type Advice = {
   readonly last: number;
   /** Beds that ask for water today; of none, the choices are about the next waterings. */
   readonly asking: readonly string[];
+  /** Beds that ask and are held back today by a note: every choice leaves them dry. */
+  readonly held: readonly string[];
+  /** First day on which a bed is short as the sheet waters, by the very runs of how long it lasts: in a middling or usual year; null: none before the season's end. */
+  readonly asSheet: number | null;
   readonly choices: readonly Choice[];
   /** What loses less than the rule's own choice by more than the years' error; else, and of a tie, that choice. */
   readonly advised: ChoiceName;

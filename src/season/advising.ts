@@ -26,7 +26,9 @@ export type BedStanding = {
 export type Weighed = {
   /** Beds that ask today. */
   readonly asking: readonly string[];
-  /** Of them those that the rule leaves dry. */
+  /** Beds that ask and are held back already, by a note: no choice is about them. */
+  readonly held: readonly string[];
+  /** Of those that ask those that the rule leaves dry. */
   readonly byRule: readonly string[];
   readonly tried: readonly Tried[];
   /** In the run's order, as are the runs. */
@@ -46,6 +48,8 @@ export type Ahead = {
   /** Days without rain, as dry as they usually are. */
   readonly dry: Weather;
   readonly rule: HoldingRule;
+  /** Beds that are held back today, by a note. */
+  readonly heldBack: readonly string[];
 };
 
 /** Members that stand on this morning. */
@@ -56,6 +60,8 @@ export type Ready = {
   readonly dry: Member;
   /** What the crops could use on the season's days before [m]. */
   readonly before: ByCropStage;
+  /** Beds that are held back today, by a note; left out: none. */
+  readonly heldBack?: readonly string[];
 };
 
 /** Each of today's choices in each weather ahead, the rule followed afterwards. */
@@ -66,6 +72,7 @@ export function weighed(input: SeasonInput, whole: SeasonState, ahead: Ahead): W
     members: oneByOne(ahead, member),
     dry: member(ahead.dry, moment),
     before: potentialBefore(input, whole, moment.date - season.start),
+    heldBack: ahead.heldBack,
   };
   return weighedBy(ready, rule);
 }
@@ -83,13 +90,17 @@ function* oneByOne(
 }
 
 /** The same of members that are ready. */
-export function weighedBy({ members, dry, before }: Ready, rule: HoldingRule): Weighed {
+export function weighedBy({ members, dry, before, heldBack = [] }: Ready, rule: HoldingRule): Weighed {
   const { moment, first, state } = dry;
   windBack(state, moment);
   const next = nextWaterings(dry);
-  const asking = state.beds.filter((bed) => next.get(bed)?.day === first);
-  const deciding = asking.length > 0 ? asking : state.beds.filter((bed) => next.has(bed));
-  const candidates = candidatesOf(state.beds, new Set(deciding));
+  const today = state.beds.filter((bed) => next.get(bed)?.day === first);
+  const held = today.filter(({ part }) => heldBack.includes(part.id));
+  const asking = today.filter((bed) => !held.includes(bed));
+  // Of one that is held back today nothing is left to decide.
+  const deciding =
+    asking.length > 0 ? asking : state.beds.filter((bed) => next.has(bed) && !held.includes(bed));
+  const candidates = candidatesOf(state.beds, new Set(deciding), new Set(held));
   const standing = dry.stakes.map((stakes, place) => {
     const all = [before[place] as Float64Array, dry.potential[place] as Float64Array];
     const wanted = next.get(stakes.bed);
@@ -103,6 +114,7 @@ export function weighedBy({ members, dry, before }: Ready, rule: HoldingRule): W
   const refused = refusedByRule(dry, rule);
   return {
     asking: asking.map(({ part }) => part.id),
+    held: held.map(({ part }) => part.id),
     byRule: asking.filter((bed) => refused.has(bed)).map(({ part }) => part.id),
     tried: tryAll(members, candidates, { rule, before }),
     worths: state.beds.map(({ part }) => worthOf(part)),

@@ -21,7 +21,7 @@ import { prepareSeason, runDays } from "./run.ts";
 import { seasonAround } from "./spans.ts";
 import type { SeasonState } from "./state.ts";
 import { pastMornings, usualMorning } from "./usual-morning.ts";
-import { expecting, withForecast, type YearAhead, yearsAhead } from "./years-ahead.ts";
+import { expecting, isLikely, withForecast, type YearAhead, yearsAhead } from "./years-ahead.ts";
 
 /** What is known of today and expected of the coming days. */
 export type AheadGiven = TodayGiven & {
@@ -87,7 +87,7 @@ export function fromToday(
   const assumed = assumedOf(whole, given);
   const heldBack = (given.heldBack ?? []).filter((id) => whole.beds.some(({ part }) => part.id === id));
   const base = { today, last: season?.end ?? today, now: 0, assumed, heldBack, since: {} };
-  if (!season) return { ...base, kind: "out_of_season" };
+  if (!season) return { ...base, kind: "out_of_season", dates: { start: input.start, end: input.end } };
   try {
     const moment = momentToday(whole, given, (date) => usualMorning(input, record, date));
     const reach = inReachOf({ input: workingOn(input, today), tanks: whole.tanks });
@@ -145,7 +145,7 @@ function usualAndDry(
   ahead: readonly YearAhead[],
   forecast: Forecast,
 ): UsualAndDry {
-  const isLikely = (day: number) => (forecast[days.today + day]?.chance ?? 1) >= 0.5;
+  const comes = (day: number) => isLikely(forecast, days.today + day);
   const runOf = runner(morning);
   const dry = runOf(
     morning.moment,
@@ -153,7 +153,7 @@ function usualAndDry(
     expecting(dryWeather(record, morning.whole.eto, days, "usual"), forecast, days.today, () => false),
   );
   const runs = ahead.map((one) =>
-    runOf(morning.moment, one, expecting(one.weather, forecast, days.today, isLikely)),
+    runOf(morning.moment, one, expecting(one.weather, forecast, days.today, comes)),
   );
   const usual = middlingOf(runs, days.last + 1) ?? dry;
   return { kind: "usual_and_dry", because: record.madeUp ? "made_up" : "too_short", usual, dry };

@@ -28,6 +28,8 @@ const REFUSED = { refused: 1 };
 const GIVEN_UP = { refused: Infinity };
 const SERVED = { served: 1 };
 
+const NONE: ReadonlySet<Bed> = new Set();
+
 /** The first watering of each bed from a morning on, were it never refused; in the run's order, left out where none comes. */
 export function nextWaterings({ state, first }: Member): ReadonlyMap<Bed, Wanted> {
   return new Map(
@@ -45,21 +47,27 @@ const ALL_WAYS = 3;
  * What can be done with the next watering of each bed: water all, leave some dry this once, or give up the one worth least.
  *
  * @param deciding beds that the choice is about: those that ask today, else whichever ask next
+ * @param held beds that ask today and are held back already, as their grower noted: every choice leaves them dry
  */
-export function candidatesOf(beds: readonly Bed[], deciding: ReadonlySet<Bed>): readonly Candidate[] {
+export function candidatesOf(
+  beds: readonly Bed[],
+  deciding: ReadonlySet<Bed>,
+  held: ReadonlySet<Bed> = NONE,
+): readonly Candidate[] {
   const ranked = byWorth(beds);
   const about = ranked.filter((bed) => deciding.has(bed));
   const idOf = ({ part }: Bed): string => part.id;
   const orders = (refused: readonly Bed[], how: Order): Orders =>
     new Map<string, Order>([
       ...about.map((bed) => [idOf(bed), SERVED] as const),
+      ...[...held].map((bed) => [idOf(bed), REFUSED] as const),
       ...refused.map((bed) => [idOf(bed), how] as const),
     ]);
   const least = ranked.slice(1).slice(-1);
   return [
     { choice: "water_all", beds: [], orders: orders([], REFUSED) },
     ...waysToHold(about).map(
-      (held): Candidate => ({ choice: "hold_back", beds: held.map(idOf), orders: orders(held, REFUSED) }),
+      (dry): Candidate => ({ choice: "hold_back", beds: dry.map(idOf), orders: orders(dry, REFUSED) }),
     ),
     ...least.map(
       (bed): Candidate => ({ choice: "give_up", beds: [idOf(bed)], orders: orders([bed], GIVEN_UP) }),

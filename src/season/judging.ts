@@ -7,6 +7,31 @@ import { shareOfWorth } from "./worth.ts";
 /** Losses that differ by less are the same [-]. */
 export const DUST = 1e-6;
 
+/** Less of all worth is not worth a dry bed: our definition [-]. */
+const MATTERS = 1e-3;
+
+/**
+ * What is advised, or water all in its place: nobody is held back where all lose next to nothing, nor everybody at once for a
+ * gain that does not matter.
+ *
+ * @param beds how many there are
+ * @param lossesOf what one loses of all worth, on the mean or in each weather [-]
+ */
+export function unlessForNothing(
+  advised: Tried,
+  tried: readonly Tried[],
+  beds: number,
+  lossesOf: (one: Tried) => readonly number[],
+): Tried {
+  const all = tried.find(({ choice }) => choice === "water_all");
+  if (!all || advised.choice === "water_all") return advised;
+  const [lost, saved] = [lossesOf(all), lossesOf(advised)];
+  const isPlenty = lost.every((loss) => loss < MATTERS);
+  const isEverybody = advised.choice === "hold_back" && advised.beds.length === beds;
+  const matters = lost.some((loss, at) => loss - (saved[at] as number) >= MATTERS);
+  return isPlenty || (isEverybody && !matters) ? all : advised;
+}
+
 /** Of several ways to make a choice the one that loses least, the first of equals. */
 export function bestOf(tried: readonly Tried[], lossOf: (one: Tried) => number): Tried {
   return tried.reduce((best, one) => (lossOf(one) < lossOf(best) - DUST ? one : best));
@@ -44,7 +69,8 @@ export function judgedByOdds({ tried, worths, byRule }: Weighed, years: number):
     const { mean, error } = lostMore(own, one, worths, years);
     return mean > Math.max(DUST, error);
   });
-  const advised = surer.length > 0 ? bestOf(surer, lossOf) : own;
+  const surest = surer.length > 0 ? bestOf(surer, lossOf) : own;
+  const advised = unlessForNothing(surest, tried, worths.length, (one) => [lossOf(one)]);
   const choices = onePerChoice(tried, lossOf).map((one) => (one.choice === advised.choice ? advised : one));
   const isWithinError = choices.some((one) => {
     const { mean, error } = lostMore(one, advised, worths, years);

@@ -1,39 +1,35 @@
 // The week from today on: what each bed lacks, on which days it asks and for how much, by what means, and what it will get.
 
-import type { Bound } from "../network/bounds.ts";
 import { DomainError } from "../physics/domain-error.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
-import { weekday } from "../units/calendar.ts";
 import type { SeasonFailure } from "./answer.ts";
-import { type BedTanks, tanksOf } from "./bed-tanks.ts";
-import type { Bed } from "./beds.ts";
+import { type BedWeek, bedWeek, type Start, startOf } from "./bed-week.ts";
 import { brokenOn, withBreaks } from "./breaks.ts";
 import { dryWeather } from "./coming-days.ts";
 import { type DayLine, linesOf, type Refusal, refusalsOf } from "./day-lines.ts";
-import { type BedDay, newLog, type Portion } from "./day-log.ts";
+import { newLog } from "./day-log.ts";
 import { type Forecast, NO_FORECAST } from "./forecast.ts";
 import { STEPPING } from "./gravity.ts";
 import { holdingBack } from "./held-today.ts";
 import type { PartEvent, SeasonInput } from "./input.ts";
 import { goingOn, type Moment, type Weather } from "./moment.ts";
-import { assumedOf, dryDay, knownBeds, momentToday, type TodayGiven } from "./moment-today.ts";
+import { assumedOf, knownBeds, momentToday, type TodayGiven } from "./moment-today.ts";
 import { type CropNote, withCropNotes } from "./noted-crops.ts";
 import { type Opening, openings } from "./openings.ts";
 import { owedToday } from "./owed.ts";
-import { type Wanted, wantedWaterings } from "./planned-waterings.ts";
 import { prepareSeason, runDays } from "./run.ts";
-import { isThirsty, moveRoots } from "./soil-step.ts";
+import { type Spared, sparedOf } from "./spared.ts";
 import type { SeasonState } from "./state.ts";
+import type { Usual } from "./today-given.ts";
 import { usualMorning } from "./usual-morning.ts";
-import { type Way, waysOf } from "./ways.ts";
-import { type Outlook, type Plan, totalsOf } from "./week-totals.ts";
-import { expecting } from "./years-ahead.ts";
+import type { Plan } from "./week-totals.ts";
+import { expecting, isLikely } from "./years-ahead.ts";
 
 /** How things stand today, and for how long to plan. */
 export type WeekGiven = TodayGiven & {
   /** Days of the plan, today the first [day]. */
   readonly days: number;
-  /** Heat of it is counted on, rain is not: what comes is a gift. */
+  /** Its heat is reckoned with, and rain that is likelier than not. */
   readonly forecast?: Forecast;
   /** What was planted and pulled up, and what broke and was mended, by the notes, in order: for the input (withNotes). */
   readonly crops?: readonly CropNote[];
@@ -47,46 +43,6 @@ export function withNotes(input: SeasonInput, { crops, breaks }: WeekGiven): Sea
   return withBreaks(withCropNotes(input, crops ?? []), breaks ?? []);
 }
 
-/** A watering of the plan: what the bed asks for were it never refused, and what there will be for it. */
-export type PlannedWatering = {
-  /** [days since 1970-01-01], and 1 Monday to 7 Sunday. */
-  readonly date: number;
-  readonly weekday: number;
-  /** Days from the first to the last on which water for it comes [day]; 0: none does. */
-  readonly over: number;
-  /** Asked for, and what of it the lines give from that day until the next watering [m3]. */
-  readonly asked: number;
-  readonly given: number;
-  readonly from: readonly Portion[];
-  readonly bound: Bound | null;
-};
-
-export type BedWeek = {
-  readonly id: string;
-  /** Short in its root zone this morning, as water to be given [m3]; and over what it can be short without stress [-]. */
-  readonly lacks: number;
-  readonly lacksShare: number | null;
-  /** No day of a soak was said, so that it is taken to ask today. */
-  readonly assumed: boolean;
-  /** Goes dry so that crops hold back if nobody waters it, first day [days since 1970-01-01]; null: not in the week. */
-  readonly thirstyFrom: number | null;
-  /** What its crops would use in the week, over the efficiency [m3]. */
-  readonly use: number;
-  /** In order, as they come where it is never refused: a bed that is asks again the next day, which is no watering more. */
-  readonly waterings: readonly PlannedWatering[];
-  /** Mean of what is asked for each time [m3], and what that takes by each of its sources alone; null and none: nothing. */
-  readonly each: number | null;
-  readonly ways: readonly Way[];
-  readonly tanks: BedTanks;
-  /** What its lines come to, and with it what they leave wanting [m3]. */
-  readonly asked: number;
-  readonly given: number;
-  readonly outlook: Outlook;
-  /** What stands in the way of most of what it will not get. */
-  readonly bound: Bound | null;
-  readonly days: readonly BedDay[];
-};
-
 export type WeekAnswer = {
   readonly first: number;
   readonly last: number;
@@ -96,6 +52,9 @@ export type WeekAnswer = {
   readonly beds: readonly BedWeek[];
   readonly lines: readonly DayLine[];
   readonly refused: readonly Refusal[];
+  /** Rain of one's own forecast that is reckoned with [m], and the waterings that it makes needless. */
+  readonly rains: readonly { readonly day: number; readonly rain: number }[];
+  readonly spared: readonly Spared[];
   /** Hoses to be opened today. */
   readonly opens: readonly Opening[];
   /** Parts that are noted broken: the plan does without them. */
@@ -107,11 +66,10 @@ export type WeekAnswer = {
 };
 
 /**
- * The plan of the coming days, were there no rain.
+ * The plan of the coming days, with the rain of one's own forecast where it is likelier than not, else without any.
  * The same day as in runSeason, from the whole state of this morning on.
  *
  * @returns each bed's days, or why there are none
- * @validity no rain comes from today on
  */
 export function weekPlan(
   input: SeasonInput,
@@ -120,46 +78,84 @@ export function weekPlan(
 ): WeekAnswer | SeasonFailure {
   const whole = prepareSeason(input, record);
   if ("failed" in whole) return whole;
-  const { today } = given;
-  const last = today + given.days - 1;
   try {
-    const usual = (date: number) => usualMorning(input, record, date);
-    const moment = momentToday(whole, given, usual);
-    const { dawn: _dawn, ...still } = given;
-    // By how the tanks were seen last: until the hour of watering the lines are taken to run.
-    const seen = momentToday(whole, still, usual);
-    const dry = dryWeather(record, whole.eto, { today, last }, given.drying);
-    const weather = expecting(dry, given.forecast ?? NO_FORECAST, today, () => false);
-    const { state, first } = goingOn(input, moment, weather, knownBeds(whole));
-    const assumed = assumedOf(whole, given);
-    const owed = owedToday(whole, given, usual, weather);
-    const starts = state.beds.map((bed) =>
-      startOf(state, bed, { from: first, assumed: assumed.beds, owed: owed.get(bed.part.id) }),
-    );
-    state.log = newLog();
-    state.owed = owed;
-    holdingBack(state, given.heldBack ?? [], () => runDays(state, STEPPING, { first, last: first }));
-    runDays(state, STEPPING, { first: first + 1, last: state.length - 1 });
-    const beds = state.beds.map((bed, place) => bedWeek(state, bed, starts[place] as Start, first));
-    const asking = beds.flatMap(({ id, days }) => ((days[0]?.asked ?? 0) > 0 ? [id] : []));
-    return {
-      first: today,
-      last,
-      assumedTanks: assumed.tanks,
-      lines: linesOf(beds),
-      refused: refusalsOf(beds),
-      opens: opensToday(whole, seen, weather, asking),
-      broken: [...brokenOn(input.breaks, today)].sort(),
-      now: seen.tanks,
-      tankBy: Object.fromEntries(
-        state.sources.map(({ id, tank }) => [id, state.tanks.parts[tank]?.id ?? ""]),
-      ),
-      beds: [...beds].sort((a, b) => (a.id < b.id ? -1 : 1)),
-    };
+    return planned(whole, given, (date) => usualMorning(input, record, date));
   } catch (error) {
     if (error instanceof DomainError) return { failed: error.message, at: null };
     throw error;
   }
+}
+
+function planned(whole: SeasonState, given: WeekGiven, usual: Usual): WeekAnswer {
+  const { today, forecast = NO_FORECAST } = given;
+  const last = today + given.days - 1;
+  const { dawn: _dawn, ...still } = given;
+  // By how the tanks were seen last: until the hour of watering the lines are taken to run.
+  const seen = momentToday(whole, still, usual);
+  const dry = dryWeather(whole.record, whole.eto, { today, last }, given.drying);
+  const under = (comes: (date: number) => boolean) =>
+    expecting(dry, forecast, today, (day) => comes(today + day));
+  const morning: Morning = { whole, moment: momentToday(whole, given, usual), given, usual };
+  const weather = under((date) => isLikely(forecast, date));
+  const { state, beds, plan } = runWeek(morning, weather);
+  const asking = beds.flatMap(({ id, days }) => ((days[0]?.asked ?? 0) > 0 ? [id] : []));
+  const isDry = weather.rain.every((fell) => fell === 0);
+  return {
+    first: today,
+    last,
+    assumedTanks: assumedOf(whole, given).tanks,
+    ...plan,
+    rains: rainsOf(forecast, today, last),
+    spared: isDry
+      ? []
+      : sparedOf(
+          runWeek(
+            morning,
+            under(() => false),
+          ).plan,
+          plan,
+          forecast,
+          today,
+        ),
+    opens: opensToday(whole, seen, weather, asking),
+    broken: [...brokenOn(whole.input.breaks, today)].sort(),
+    now: seen.tanks,
+    tankBy: Object.fromEntries(state.sources.map(({ id, tank }) => [id, state.tanks.parts[tank]?.id ?? ""])),
+    beds: [...beds].sort((a, b) => (a.id < b.id ? -1 : 1)),
+  };
+}
+
+type Morning = {
+  readonly whole: SeasonState;
+  readonly moment: Moment;
+  readonly given: WeekGiven;
+  readonly usual: Usual;
+};
+
+/** Every bed's days under a weather. */
+function runWeek({ whole, moment, given, usual }: Morning, weather: Weather) {
+  const { state, first } = goingOn(whole.input, moment, weather, knownBeds(whole));
+  const assumed = assumedOf(whole, given).beds;
+  const owed = owedToday(whole, given, usual, weather);
+  const starts = state.beds.map((bed) =>
+    startOf(state, bed, { from: first, assumed, owed: owed.get(bed.part.id) }),
+  );
+  state.log = newLog();
+  state.owed = owed;
+  holdingBack(state, given.heldBack ?? [], () => runDays(state, STEPPING, { first, last: first }));
+  runDays(state, STEPPING, { first: first + 1, last: state.length - 1 });
+  const beds = state.beds.map((bed, place) => bedWeek(state, bed, starts[place] as Start, first));
+  const plan: Plan = { lines: linesOf(beds), refused: refusalsOf(beds) };
+  return { state, beds, plan };
+}
+
+/** The rain that is reckoned with. */
+function rainsOf(forecast: Forecast, today: number, last: number): WeekAnswer["rains"] {
+  return Object.entries(forecast).flatMap(([day, { rain }]) => {
+    const date = Number(day);
+    const counts = date >= today && date <= last && rain !== null && rain > 0 && isLikely(forecast, date);
+    return counts ? [{ day: date, rain }] : [];
+  });
 }
 
 /** Hoses to be opened, by how the tanks were seen last. */
@@ -171,108 +167,4 @@ function opensToday(
 ): readonly Opening[] {
   if (asking.length === 0 || whole.pipes.lines.every(({ float }) => float === null)) return [];
   return openings(goingOn(whole.input, seen, weather, knownBeds(whole)).state, new Set(asking));
-}
-
-type Start = {
-  readonly depletion: number;
-  readonly assumed: boolean;
-  readonly thirsty: number | null;
-  readonly wanted: readonly Wanted[];
-  readonly each: number | null;
-  readonly ways: readonly Way[];
-};
-
-type Known = {
-  readonly from: number;
-  readonly assumed: readonly string[];
-  /** What it still wants of this morning's asking, where it was watered since [m3]. */
-  readonly owed: number | undefined;
-};
-
-/** A bed this morning, before its week. */
-function startOf(state: SeasonState, bed: Bed, { from, assumed, owed }: Known): Start {
-  moveRoots(bed.days, from, bed.soil);
-  const wanted = wantedWaterings(state, bed, from, owed);
-  const asked = wanted.reduce((sum, { volume }) => sum + volume, 0);
-  const each = wanted.length > 0 ? asked / wanted.length : null;
-  return {
-    depletion: bed.soil.depletion,
-    assumed: assumed.includes(bed.part.id),
-    thirsty: thirstyFrom(bed, from),
-    wanted,
-    each,
-    ways: each === null ? [] : waysOf(state, bed, each, from),
-  };
-}
-
-/** First day on which its crops hold back, were it not watered; null where none comes. */
-function thirstyFrom({ days, soil }: Bed, from: number): number | null {
-  const dried = { ...soil };
-  for (let day = from; day < days.total.length; day++) {
-    const { use } = dryDay(days, day, dried);
-    if (isThirsty(days.potential[day] as number, use)) return day;
-  }
-  return null;
-}
-
-function bedWeek(state: SeasonState, bed: Bed, start: Start, from: number): BedWeek {
-  const { id } = bed.part;
-  const days = state.log?.days.get(id) ?? [];
-  const own = { id, days, lines: linesOf([{ id, days }]), refused: refusalsOf([{ id, days }]) };
-  const waterings = start.wanted.map(({ day, volume }, place) => {
-    const date = state.record.firstDay + day;
-    const next = start.wanted[place + 1]?.day ?? state.length;
-    return wateringOf(own, { date, volume, until: state.record.firstDay + next });
-  });
-  const readily = bed.days.readily[from] as number;
-  return {
-    id,
-    lacks: start.depletion * bed.perDepth,
-    lacksShare: readily > 0 ? start.depletion / readily : null,
-    assumed: start.assumed,
-    thirstyFrom: start.thirsty === null ? null : state.record.firstDay + start.thirsty,
-    use: days.reduce((sum, { potential }) => sum + potential, 0) * bed.perDepth,
-    waterings,
-    each: start.each,
-    ways: start.ways,
-    tanks: tanksOf(state, bed),
-    ...totalsOf(own, bed.byCalendar),
-    bound: boundOf(days),
-    days,
-  };
-}
-
-type Own = Plan & { readonly days: readonly BedDay[] };
-type Spell = { readonly date: number; readonly volume: number; readonly until: number };
-
-/** A watering, and what the lines until the next one have for it. */
-function wateringOf({ days, lines }: Own, { date, volume, until }: Spell): PlannedWatering {
-  const isIn = (day: number) => day >= date && day < until;
-  const served = lines.filter(({ day }) => isIn(day));
-  // What is thought not to be worth a walk is no shortage.
-  const isMet = served.some(({ why }) => why === null);
-  const all = served.reduce((sum, line) => sum + line.volume, 0);
-  const given = isMet || all >= volume ? volume : all;
-  return {
-    date,
-    weekday: weekday(date),
-    over: (served.at(-1)?.day ?? date - 1) - date + 1,
-    asked: volume,
-    given,
-    from: days.filter((day) => isIn(day.date)).flatMap(({ from }) => from),
-    bound: given < volume ? boundOf(days.filter((day) => isIn(day.date))) : null,
-  };
-}
-
-/** The bound with the most that was asked for and not given, the first of equals; of thirst where nothing was asked for. */
-function boundOf(days: readonly BedDay[]): Bound | null {
-  const unmet = new Map<Bound, number>();
-  for (const { bound, asked, given } of days) {
-    if (bound) unmet.set(bound, (unmet.get(bound) ?? 0) + asked - given);
-  }
-  let most: Bound | null = null;
-  for (const [bound, amount] of unmet) {
-    if (most === null || amount > (unmet.get(most) ?? 0)) most = bound;
-  }
-  return most;
 }

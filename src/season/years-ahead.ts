@@ -86,6 +86,9 @@ export function withForecast(
   );
 }
 
+/** Whether a day's rain is to be reckoned with where there is one run and not many: likelier than not, or not said. */
+export const isLikely = (forecast: Forecast, date: number): boolean => (forecast[date]?.chance ?? 1) >= 0.5;
+
 /** A weather with the forecast over its first days; `isWet` says on which its rain comes. */
 export function expecting(
   weather: Weather,

@@ -10,11 +10,20 @@ import { type Forecast, NO_FORECAST } from "../season/forecast.ts";
 import { fromToday } from "../season/from-today.ts";
 import { meanLoss, type Run, type Tried } from "../season/holding-choices.ts";
 import type { SeasonInput } from "../season/input.ts";
-import { bestOf, byRuleOf, DUST, isTurned, judgedByOdds, onePerChoice } from "../season/judging.ts";
+import {
+  bestOf,
+  byRuleOf,
+  DUST,
+  isTurned,
+  judgedByOdds,
+  onePerChoice,
+  unlessForNothing,
+} from "../season/judging.ts";
 import { tunedKeeping } from "../season/keeping.ts";
 import type { Weather } from "../season/moment.ts";
 import { assumedOf, momentToday } from "../season/moment-today.ts";
 import { doubtedMornings } from "../season/morning-doubt.ts";
+import type { FromToday } from "../season/odds.ts";
 import { prepareSeason } from "../season/run.ts";
 import { seasonAround } from "../season/spans.ts";
 import type { SeasonState } from "../season/state.ts";
@@ -74,6 +83,8 @@ function adviceFrom(
   const moment = momentToday(whole, given, (date) => usualMorning(input, record, date));
   const { years, ahead } = yearsAhead(record, eto, days);
   const isOdds = !record.madeUp && ahead.length > 0;
+  const lasts = fromToday(input, record, given);
+  if ("failed" in lasts) return lasts;
   const dry = expecting(dryWeather(record, eto, days, "usual"), forecast, days.today, () => false);
   const weathers = isOdds
     ? withForecast(
@@ -81,27 +92,29 @@ function adviceFrom(
         forecast,
         days.today,
       )
-    : usualAndDry(usualOf(input, record, given, ahead), dry, forecast, days.today);
+    : usualAndDry(usualOf(lasts, ahead), dry, forecast, days.today);
   const doubt = {
     assumed: assumedOf(whole, given),
     dip: given.dipDoubt ?? 0,
     past: () => pastMornings(input, record, days.today),
   };
   const starting = isOdds ? doubtedMornings(whole, moment, doubt, weathers.length) : () => moment;
-  const seen = weighed(input, whole, { moment, starting, season, weathers, dry, rule: tuned.rule });
-  const base = { today: days.today, last: days.last, years };
+  const { heldBack } = lasts;
+  const at = { moment, starting, season, weathers, dry, rule: tuned.rule, heldBack };
+  const seen = weighed(input, whole, at);
+  const base = { today: days.today, last: days.last, years, held: seen.held, asSheet: shortOf(lasts) };
   return { ...base, ...(isOdds ? byOdds(seen, years, days.today) : byTwo(seen, days.today)) };
 }
 
+/** The day on which a bed is first short, of the middling year or the usual one. */
+function shortOf(lasts: FromToday): number | null {
+  if (lasts.kind === "out_of_season") return null;
+  return lasts.kind === "odds" ? lasts.short.half : lasts.usual.short;
+}
+
 /** The weather of the year that how long it lasts is told by: two pages must not have two usual years. */
-function usualOf(
-  input: SeasonInput,
-  record: DailyRecord,
-  given: Omit<WeekGiven, "days">,
-  ahead: readonly YearAhead[],
-): Weather | null {
-  const lasts = fromToday(input, record, given);
-  if ("failed" in lasts || lasts.kind !== "usual_and_dry") return null;
+function usualOf(lasts: FromToday, ahead: readonly YearAhead[]): Weather | null {
+  if (lasts.kind !== "usual_and_dry") return null;
   const { year, shift } = lasts.usual;
   return ahead.find((one) => one.year === year && one.shift === shift)?.weather ?? null;
 }
@@ -140,14 +153,17 @@ function byTwo(seen: Weighed, today: number): Judged {
   const [usual, dry] = [0, 1].map((run) => bestOf(choices, (one) => lossIn(one, run))) as [Tried, Tried];
   const isAlone = (run: number, best: Tried) =>
     choices.every((one) => one === best || lossIn(one, run) > lossIn(best, run) + DUST);
-  const tie = usual !== dry || !isAlone(1, dry) || isTurned(choices, dry, worths);
+  const isTie = usual !== dry || !isAlone(1, dry) || isTurned(choices, dry, worths);
+  const best = isTie ? byRuleOf(seen) : dry;
+  const advised = unlessForNothing(best, tried, worths.length, (one) => [lossIn(one, 0), lossIn(one, 1)]);
+  const tie = isTie || advised !== best;
   return {
     kind: "usual_and_dry",
     asking: seen.asking,
     choices: choices.map((one) =>
       choiceOf(one, seen, today, { loss: lossIn(one, 0), lossIfDry: lossIn(one, 1) }),
     ),
-    advised: (tie ? byRuleOf(seen) : dry).choice,
+    advised: advised.choice,
     tie,
     why: whyOf(seen, choices),
   };

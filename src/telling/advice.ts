@@ -25,14 +25,22 @@ export type ToldAdvice = {
   /** What to do, and from which bed. */
   readonly lead: { readonly what: string; readonly rest: string };
   readonly reason: string;
+  /** Beds that are held back already, by a note; "" none. */
+  readonly noted: string;
+  /** Under which way of watering its days hold, and how long it lasts as the sheet waters. */
+  readonly rule: string;
+  /** What the advice comes to bed by bed, for the page that tells how long it lasts as the sheet waters. */
+  readonly asAdvised: string;
   readonly head: string;
   readonly choices: readonly ToldChoice[];
   readonly rests: string;
-  /** What is held back today if the advice is followed, or may be in a tie; null: all is watered, or nothing asks today. */
+  /** What is held back today, by a note, or if the advice is followed, or may be in a tie; null: all is watered, or nothing asks today. */
   readonly holds: { readonly beds: readonly string[]; readonly label: string } | null;
 };
 
 type TitleOf = (id: string) => string;
+
+const HOLD = "Hold back today";
 
 const on = (date: number): string => dayName(calendarDate(date));
 
@@ -100,9 +108,9 @@ function reasonOf(advice: Advice, titleOf: TitleOf, show: Show): string {
 
 type Lead = ToldAdvice["lead"];
 
-function leadOf({ tie, advised, choices, asking }: Advice, titleOf: TitleOf): Lead {
+function leadOf({ tie, advised, choices, asking, held }: Advice, titleOf: TitleOf): Lead {
   const beds = listed((choices.find(({ choice }) => choice === advised)?.beds ?? []).map(titleOf));
-  if (asking.length === 0) return laterLead(tie ? "tie" : advised, beds);
+  if (asking.length === 0) return laterLead(held.length > 0, tie ? "tie" : advised, beds);
   const rest = advised === "hold_back" ? `from ${beds}.` : `${beds}.`;
   // Of a tie what the rule does anyway.
   if (tie) {
@@ -118,14 +126,14 @@ function leadOf({ tie, advised, choices, asking }: Advice, titleOf: TitleOf): Le
 }
 
 /** Of a day on which nothing asks: what to do at the next watering. */
-function laterLead(advised: ChoiceName | "tie", beds: string): Lead {
+function laterLead(isHeld: boolean, advised: ChoiceName | "tie", beds: string): Lead {
   const next = {
     tie: "no telling what is best at the next watering.",
     water_all: "water all when they ask.",
     hold_back: `hold back from ${beds} at the next watering.`,
     give_up: `give up ${beds}.`,
   };
-  return { what: "Nothing asks today;", rest: next[advised] };
+  return { what: isHeld ? "Nothing else asks today;" : "Nothing asks today;", rest: next[advised] };
 }
 
 function restsOf({ kind, years }: Advice, hasForecast: boolean): string {
@@ -137,13 +145,48 @@ function restsOf({ kind, years }: Advice, hasForecast: boolean): string {
   return `Made-up weather: usual days, and days without rain${rain}. ${after}`;
 }
 
-function holdsOf({ tie, advised, choices, asking }: Advice): ToldAdvice["holds"] {
+/** The rule that every choice goes on by. */
+const THEN = "holding back as did best in the years on record";
+
+/** What is done now. */
+function doneBy({ choice, beds }: Choice, titleOf: TitleOf): string {
+  const those = listed(beds.map(titleOf));
+  if (choice === "water_all") return "Watering all";
+  return choice === "hold_back" ? `Holding back from ${those}` : `Giving up ${those}`;
+}
+
+const usually = ({ kind }: Advice): string => (kind === "odds" ? " in a middling year" : " in usual weather");
+
+function ruleOf(advice: Advice): string {
+  const { asSheet, today } = advice;
+  const sheet =
+    asSheet === null
+      ? "no bed is short before the season's end"
+      : asSheet === today
+        ? "a bed is short today"
+        : `a bed is first short on ${on(asSheet)}`;
+  return `These days hold for what you choose now and, from then on, for ${THEN}. As the sheet waters, ${sheet}${usually(advice)}.`;
+}
+
+/** "Holding back from Long bed, then ..., in usual weather: Small tunnel never short; Long bed short on 16 days, from Jul 24." */
+function asAdvisedOf(advice: Advice, titleOf: TitleOf, show: Show): string {
+  const own = advice.choices.find(({ choice }) => choice === advice.advised);
+  if (!own) return "";
+  const tie = advice.tie ? " (nothing tells the choices apart)" : "";
+  return `${doneBy(own, titleOf)}${tie}, then ${THEN},${usually(advice)}: ${meansOf(own, titleOf, advice, show)}.`;
+}
+
+const notedOf = ({ held }: Advice, titleOf: TitleOf): string =>
+  held.length === 0 ? "" : `Held back today, as you noted: ${listed(held.map(titleOf))}.`;
+
+function holdsOf({ tie, advised, choices, asking, held: noted }: Advice): ToldAdvice["holds"] {
+  if (noted.length > 0) return { beds: noted, label: HOLD };
   // In a tie either will do: whoever would rather keep the water holds back.
   const held = tie && advised === "water_all" ? "hold_back" : advised;
   if (held === "water_all") return null;
   const own = choices.find(({ choice }) => choice === held);
   const beds = (own?.beds ?? []).filter((bed) => asking.includes(bed));
-  return beds.length === 0 ? null : { beds, label: "Hold back today" };
+  return beds.length === 0 ? null : { beds, label: HOLD };
 }
 
 /** The advice in words. */
@@ -155,6 +198,9 @@ export function adviceTold(advice: Advice, titleOf: TitleOf, show: Show, hasFore
   return {
     lead: leadOf(advice, titleOf),
     reason: reasonOf(advice, titleOf, show),
+    noted: notedOf(advice, titleOf),
+    rule: ruleOf(advice),
+    asAdvised: asAdvisedOf(advice, titleOf, show),
     head: `Lost by ${on(last)}`,
     choices: choices.map((one, at) => ({
       choice: one.choice,

@@ -37,7 +37,11 @@ function inSome(asked: Asked, seasons: number, room: Room, made: string): readon
   const short = number(asked, SHORT) ?? 0;
   const days = counted(asked, WORST, "trouble", "day");
   const { steady } = room;
-  const year = value(WORST_YEAR, "plain", steady === undefined ? {} : { text: steady, soft: true });
+  const year = value(
+    WORST_YEAR,
+    "plain",
+    steady === undefined ? {} : { text: steady, soft: true, was: null },
+  );
   const of = value(SHORT, "trouble", { after: ` of ${seasons}` });
   const head = [begins(room, "Beds go short in ", "Short in "), of, ` ${made}seasons`];
   // Which season is the worst, and that there is one, is not sure either.

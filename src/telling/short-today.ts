@@ -32,10 +32,12 @@ function whoIs(from: InSeason, titleOf: (id: string) => string): string {
   return `${listed(titles)} ${titles.length === 1 ? "is" : "are"}`;
 }
 
-const ONCE = "Once they have their water, no bed is short again";
+const onceOf = (from: FromToday): string =>
+  `Once ${bedsShortToday(from).length > 1 ? "they have their" : "it has its"} water, no bed is short again`;
 
 /** "until Aug 3 in a middling year, in the two worst of 20 until Jul 24." */
-function thenByOdds(odds: Odds, today: number): readonly LastsPiece[] {
+function thenByOdds(odds: InSeason & Odds): readonly LastsPiece[] {
+  const { today } = odds;
   const days = odds.ahead.map(({ again }) => again);
   const [half, low] = [dayAtRank(days, 0.5), dayAtRank(days, 0.1)];
   if (half === today) return [];
@@ -43,7 +45,7 @@ function thenByOdds(odds: Odds, today: number): readonly LastsPiece[] {
   const name =
     worst === 1 ? `the worst of ${odds.members}` : `the ${counted(worst)} worst of ${odds.members}`;
   const middle = [
-    plain(`${ONCE} ${half === null ? "before" : "until"} `),
+    plain(`${onceOf(odds)} ${half === null ? "before" : "until"} `),
     until(half),
     plain(" in a middling year"),
   ];
@@ -52,14 +54,15 @@ function thenByOdds(odds: Odds, today: number): readonly LastsPiece[] {
   return [...middle, plain(`; in ${name} until `), until(low), plain(".")];
 }
 
-function thenByTwo({ usual, dry }: UsualAndDry, today: number): readonly LastsPiece[] {
+function thenByTwo(from: InSeason & UsualAndDry): readonly LastsPiece[] {
+  const { usual, dry, today } = from;
   const said = (day: number | null, weather: string) => [
     plain(day === null ? "before " : "until "),
     until(day),
     plain(weather),
   ];
   if (dry.again === today && (usual === dry || usual.again === today)) return [];
-  const once = plain(`${ONCE} `);
+  const once = plain(`${onceOf(from)} `);
   if (usual === dry) return [once, ...said(dry.again, " without rain.")];
   if (dry.again === today)
     return [once, ...said(usual.again, " in usual weather; without rain some stay short.")];
@@ -71,7 +74,7 @@ function byOdds(from: InSeason & Odds, titleOf: (id: string) => string): ShortTo
   if (short.half !== today) return null;
   const now = ahead.filter((run) => run.short === today).length;
   const who = whoIs(from, titleOf);
-  const once = thenByOdds(from, today);
+  const once = thenByOdds(from);
   if (now === members) return { now: `${who} short today, whatever the weather.`, once };
   const ends = ahead.filter((run) => run.short === null).length;
   const end = ends === 0 ? "" : `; in ${counted(ends)} it lasts to the end`;
@@ -83,5 +86,5 @@ export function shortToday(from: InSeason, titleOf: (id: string) => string): Sho
   if (from.kind === "odds") return byOdds(from, titleOf);
   const { today, usual, dry } = from;
   if (usual.short !== today || dry.short !== today) return null;
-  return { now: `${whoIs(from, titleOf)} short today.`, once: thenByTwo(from, today) };
+  return { now: `${whoIs(from, titleOf)} short today.`, once: thenByTwo(from) };
 }

@@ -5,6 +5,10 @@ import type { BedTanks } from "../season/bed-tanks.ts";
 import { hoursOf, type TimedGo } from "../season/day-hours.ts";
 import type { DayLine, Go, Refusal } from "../season/day-lines.ts";
 import type { Opening } from "../season/openings.ts";
+import type { Spared } from "../season/spared.ts";
+import type { WeekAnswer } from "../season/week-plan.ts";
+import { weekday } from "../units/calendar.ts";
+import { SHORT_WEEKDAYS } from "../units/calendar-names.ts";
 import { clockText } from "../units/clock.ts";
 import type { Show } from "./bed-day.ts";
 import { whyNot } from "./named-tanks.ts";
@@ -23,6 +27,7 @@ export type Voice = {
 
 /** What is told of a plan. */
 export type ToldPlan = {
+  readonly spared: readonly Spared[];
   readonly lines: readonly DayLine[];
   readonly refused: readonly Refusal[];
   readonly opens: readonly Opening[];
@@ -126,15 +131,10 @@ export const NO_BED_LEFT =
 const NAMED = 3;
 
 /** "Today Long bed, 75 gal in two goes: 42 gal at once from Tub by the tunnel." */
-export function leadOf({ lines, refused, opens }: ToldPlan, today: number, voice: Voice): string {
+export function leadOf({ lines, refused, spared, opens }: ToldPlan, today: number, voice: Voice): string {
   const own = lines.filter(({ day }) => day === today);
   const [only] = own;
-  if (!only)
-    return withoutLines(
-      refused.filter(({ day }) => day === today),
-      lines,
-      voice,
-    );
+  if (!only) return withoutLines({ refused, spared, lines }, today, voice);
   if (own.length > NAMED) {
     const all = own.reduce((sum, { volume }) => sum + volume, 0);
     return `Today ${counted(own.length)} beds, ${voice.show(all, "volume")} in all.`;
@@ -157,9 +157,15 @@ export function leadAfter(plan: ToldPlan, today: number, voice: Voice): string {
   return left ? leadOf(plan, today, voice).replace(/^Today /, "Still ") : "What today asks for is done.";
 }
 
-function withoutLines(refused: readonly Refusal[], lines: readonly DayLine[], voice: Voice): string {
-  const [none] = refused;
+function withoutLines(
+  { refused, spared, lines }: Pick<ToldPlan, "refused" | "spared" | "lines">,
+  today: number,
+  voice: Voice,
+): string {
+  const none = refused.find(({ day }) => day === today);
   if (none) return `Today ${refusalWords(none, voice)}`;
+  const rained = spared.find(({ day }) => day === today);
+  if (rained) return `Nothing asks for water today. ${sparedWords(rained, voice)}`;
   const [next] = lines;
   if (!next) return NOTHING_ASKS;
   return `Nothing asks for water today; next ${voice.titleOf(next.bed)}, ${amountOf(next, voice.show)}.`;
@@ -175,6 +181,7 @@ function dayWords(goes: readonly TimedGo[], isRefused: boolean, { show, locale }
 
 export type ToldRow =
   | { readonly kind: "wait"; readonly said: string }
+  | { readonly kind: "spared"; readonly said: string }
   | { readonly kind: "none"; readonly said: string; readonly bed: string; readonly day: number }
   | {
       readonly kind: "go";
@@ -185,7 +192,11 @@ export type ToldRow =
     };
 
 /** The rows of a day, in order. */
-function rowsOf(goes: readonly TimedGo[], refused: readonly Refusal[], voice: Voice): readonly ToldRow[] {
+function rowsOf(
+  goes: readonly TimedGo[],
+  { refused, spared }: Pick<ToldPlan, "refused" | "spared">,
+  voice: Voice,
+): readonly ToldRow[] {
   const rows = goes.flatMap((timed): readonly ToldRow[] => {
     const { line, go, from, filling } = timed;
     const isLast = line.goes[line.goes.length - 1] === go;
@@ -201,7 +212,8 @@ function rowsOf(goes: readonly TimedGo[], refused: readonly Refusal[], voice: Vo
     bed: one.bed,
     day: one.day,
   }));
-  return [...rows, ...none];
+  const rained = spared.map((one) => ({ kind: "spared" as const, said: sparedWords(one, voice) }));
+  return [...rows, ...none, ...rained];
 }
 
 export type ToldDay = { readonly day: number; readonly said: string; readonly rows: readonly ToldRow[] };
@@ -215,8 +227,28 @@ export function daysOf(plan: ToldPlan, first: number, last: number, voice: Voice
       plan.waterAt,
     );
     const refused = plan.refused.filter((one) => one.day === day);
-    return { day, said: dayWords(goes, refused.length > 0, voice), rows: rowsOf(goes, refused, voice) };
+    const spared = plan.spared.filter((one) => one.day === day);
+    return {
+      day,
+      said: dayWords(goes, refused.length > 0, voice),
+      rows: rowsOf(goes, { refused, spared }, voice),
+    };
   });
+}
+
+const dayOf = (date: number): string => SHORT_WEEKDAYS[weekday(date) - 1] ?? "";
+
+/** "Small tunnel can wait to Sat: 0.8 in of rain expected Thu." */
+export function sparedWords({ bed, until, rain, rainOn }: Spared, { titleOf, show }: Voice): string {
+  const waits = until === null ? "needs none this week" : `can wait to ${dayOf(until)}`;
+  return `${titleOf(bed)} ${waits}: ${show(rain, "rain")} of rain expected ${dayOf(rainOn)}.`;
+}
+
+/** Which rain the plan reckons with. */
+export function rainsWords(rains: WeekAnswer["rains"], { show }: Voice): string {
+  if (rains.length === 0) return "If no rain comes. After a good rain, leave the next watering out.";
+  const days = rains.map(({ day, rain }) => `${show(rain, "rain")} on ${dayOf(day)}`);
+  return `Reckons with the rain that you expect: ${listed(days)}. If it stays away, take it out of your forecast.`;
 }
 
 /** What the plan does without; "" where nothing is broken. */

@@ -1,8 +1,8 @@
 // The coming week in words: what each bed gets, by what means, and what stands in the way.
 
 import type { Driver } from "../network/bounds.ts";
+import type { BedWeek } from "../season/bed-week.ts";
 import type { DayLine } from "../season/day-lines.ts";
-import type { BedWeek } from "../season/week-plan.ts";
 import { weekday } from "../units/calendar.ts";
 import { WEEKDAYS } from "../units/calendar-names.ts";
 import type { Show } from "./bed-day.ts";

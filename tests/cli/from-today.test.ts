@@ -1,7 +1,7 @@
 // How long it lasts and what to water today, on the command line.
 import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
-import { run } from "./run.ts";
+import { runOnce as run } from "./run.ts";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const DEMO = `${root}templates/hillside-totes.json`;
@@ -132,6 +132,13 @@ describe("Larkspur Bank on 2020-07-20, 20 in in the totes, 1.5 in in the tub, th
     const { stdout } = await run(DEMO, "--today", "2020-07-20", "--from-today", ...SEEN);
     expect(stdout).toMatch(/^(No telling them apart; .+|Water all\.|Hold back from .+|Give up .+)/m);
     expect(stdout).toContain("Harvest lost by FAO-33 (from memory), stage by stage.");
+    // Two ways of watering, each with its days, the sheet's own as how long it lasts has it.
+    const { short_from } = await fromToday(...SEEN);
+    expect(advice.as_the_sheet.short_from).toBe(short_from.usual);
+    expect(stdout).toMatch(
+      /^(Watering all|Holding back from|Giving up).* then holding back as did best in the years on record, in usual weather: /m,
+    );
+    expect(stdout).toMatch(/ As the sheet waters, (a bed is|no bed is) .*in usual weather\.$/m);
   });
 
   test("says the tub is full when the hose's card says so: one number for one refill", async () => {
@@ -204,6 +211,9 @@ test("outside the season there is nothing to say", async () => {
   const { status, stdout } = await run(DEMO, "--today", "2020-12-20", "--from-today", "--json");
   expect([status, JSON.parse(stdout).from_today.kind]).toEqual([0, "out_of_season"]);
   expect(JSON.parse(stdout).from_today.advice).toEqual({ kind: "out_of_season" });
+  expect(JSON.parse(stdout).from_today.said[0]).toMatch(
+    /^The season is over; the next begins [A-Z][a-z]{2} \d+\.$/,
+  );
 });
 
 test("a forecast of much rain makes it last longer", async () => {

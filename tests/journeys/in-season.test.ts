@@ -5,8 +5,9 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { axe } from "./axe.ts";
 import { launch, open, PHONE, row, savedFile, tool } from "./browser.ts";
-import { AT_THE_BED, fileOf, foot, LARKSPUR, opened, plain, turnTo } from "./noted-sheet.ts";
+import { AT_THE_BED, foot, LARKSPUR, opened, plain, turnTo } from "./noted-sheet.ts";
 import { lend } from "./pages.ts";
+import { fileOf } from "./starters.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -20,9 +21,12 @@ afterAll(async () => {
 const LATELY = LARKSPUR.map((note) => (note.where === "long_bed" ? { ...note, day: "2020-07-18" } : note));
 const LOW_TUB = LARKSPUR.map((note) => (note.where === "tub" ? { ...note, value: 1.5 } : note));
 
+/** With all of its years: what is usual weather and what is dry is taken from them. */
+const larkspur = () => fileOf("hillside-totes.json", 20);
+
 async function inSeason(name: string, notes = LOW_TUB) {
   const { context, page } = await lend(browser, AT_THE_BED);
-  await opened(page, fileOf("hillside-totes.json"), notes);
+  await opened(page, larkspur(), notes);
   await turnTo(page, name);
   return { context, page };
 }
@@ -128,6 +132,29 @@ test("what to water: what each choice loses is told, and what a bed is worth is 
   await context.close();
 });
 
+test("what to water: a bed is held back by a key, today's list leaves it out, and a second key lets it be watered again", async () => {
+  const { context, page } = await inSeason("pour");
+  const dialog = page.getByRole("dialog").last();
+  const hold = dialog.getByRole("button", { name: "Hold back today", exact: true });
+  await hold.press("Enter");
+  await foot(page, /Noted on this phone: .* held back today/);
+  // It leads to today's list, which gives it nothing and says so.
+  await page.getByRole("dialog", { name: "Today" }).waitFor();
+  await page
+    .getByText(/gets none of its/)
+    .first()
+    .waitFor();
+  await page.evaluate(() => history.back());
+  const held = page.getByRole("button", { name: "✓ Held back today" });
+  await page.getByText(/Held back today, as you noted: /).waitFor();
+  expect(await axe(page)).toEqual([]);
+  await held.press("Enter");
+  await foot(page, /watered as it asks/);
+  await hold.waitFor();
+  expect(await page.getByText(/Held back today, as you noted: /).count()).toBe(0);
+  await context.close();
+});
+
 test("notes are looked through by part, saved as a table, and taken back; one of a part that is gone says so", async () => {
   const { context, page } = await inSeason("notes", [
     ...LOW_TUB,
@@ -196,7 +223,7 @@ test("on an empty sheet each page says what is missing and leads there", async (
 });
 
 test("with eight beds it is said how many are below, and at 320 nothing is wider than the screen", async () => {
-  const file = fileOf("hillside-totes.json");
+  const file = larkspur();
   const bed = file.cards.find(({ id }) => id === "long_bed");
   const more = Array.from({ length: 6 }, (_, at) => ({
     ...bed,

@@ -24,6 +24,7 @@ function tried(choice: ChoiceName, beds: readonly string[], lost: (year: number)
 const judged = (byRule: readonly string[], choices: readonly Tried[]) => {
   const seen: Weighed = {
     asking: ["a", "b"],
+    held: [],
     byRule,
     tried: choices,
     worths: [1, 1],
@@ -52,6 +53,17 @@ describe("what is advised", () => {
       const { advised, tie } = judged(byRule, [all(() => 0.3), hold(swings)]);
       expect([advised.choice, tie]).toEqual([own, true]);
     }
+  });
+
+  test("waters all where all lose next to nothing, whatever the rule keeps back", () => {
+    const { advised } = judged(["b"], [all(() => 0.0009), hold(() => 0.0001)]);
+    expect(advised.choice).toBe("water_all");
+  });
+
+  test("never holds back everybody for a gain that does not matter, and it does for one that does", () => {
+    const everybody = (gain: number) => hold((year) => 0.3 - gain + 1e-5 * (year % 2), ["a", "b"]);
+    expect(judged(["a", "b"], [all(() => 0.3), everybody(0.0005)]).advised.choice).toBe("water_all");
+    expect(judged(["a", "b"], [all(() => 0.3), everybody(0.005)]).advised.choice).toBe("hold_back");
   });
 
   test("holds back those beds that lose least, each choice told once", () => {

@@ -1,9 +1,10 @@
 // The coming week: what a bed lacks today, when it asks and for how much, by what means, and whether it will get it.
 
 import { describe, expect, test } from "vitest";
+import type { BedWeek } from "../../src/season/bed-week.ts";
 import { comingDays, usualDrying } from "../../src/season/coming-days.ts";
 import type { BedPart, SeasonInput } from "../../src/season/input.ts";
-import { type BedWeek, type WeekGiven, weekPlan } from "../../src/season/week-plan.ts";
+import { type WeekGiven, weekPlan } from "../../src/season/week-plan.ts";
 import { calendarDate, dayNumber, weekday } from "../../src/units/calendar.ts";
 import { happening } from "./carried.ts";
 import {

@@ -3,8 +3,11 @@
 import { describe, expect, test } from "vitest";
 import type { DailyRecord } from "../../src/rainfall/record.ts";
 import type { Advice } from "../../src/season/advice.ts";
+import { fromToday } from "../../src/season/from-today.ts";
 import type { SeasonInput } from "../../src/season/input.ts";
+import type { WeekGiven } from "../../src/season/week-plan.ts";
 import { advise } from "../../src/studies/advice.ts";
+import { adviceTold } from "../../src/telling/advice.ts";
 import { calendarDate, dayNumber } from "../../src/units/calendar.ts";
 import { bed, carry, crop, inputOf, MM, recordOf, roof, tank } from "../season/made.ts";
 
@@ -35,14 +38,19 @@ const place = (volume: number, worth: number): SeasonInput =>
     ],
   });
 
+const morning = (level: number, more: Partial<WeekGiven> = {}) => ({
+  today: TODAY,
+  drying: "usual" as const,
+  levels: { tank: level },
+  charges: {},
+  lastSoaked: { tunnel: TODAY - 1, long: TODAY - 9 },
+  ...more,
+});
+
 function advised(volume: number, worth: number, level: number, record = dryRecord(), dipDoubt = 0): Advice {
   const given = {
     dipDoubt,
-    today: TODAY,
-    drying: "usual" as const,
-    levels: { tank: level },
-    charges: {},
-    lastSoaked: { tunnel: TODAY - 1, long: TODAY - 9 },
+    ...morning(level),
   };
   const answer = advise(place(volume, worth), record, given);
   if (!("choices" in answer)) throw new Error(JSON.stringify(answer));
@@ -83,6 +91,43 @@ describe("with twenty years of a record", () => {
     expect(answer.advised === "water_all" || answer.tie).toBe(true);
     expect(lossOf(answer, "water_all")).toBeLessThan(1e-6);
     expect(lossOf(answer, "give_up")).toBeGreaterThan(lossOf(answer, "water_all"));
+  });
+});
+
+describe.each([false, true])("beside how long it lasts, weather made up %s", (madeUp) => {
+  test("the day as the sheet waters is that of the very same runs", () => {
+    for (const level of [0.2, 0.5, 1]) {
+      const given = morning(level);
+      const lasts = fromToday(place(2, 1), dryRecord({ madeUp }), given);
+      if ("failed" in lasts || lasts.kind === "out_of_season") throw new Error(JSON.stringify(lasts));
+      const answer = advised(2, 1, level, dryRecord({ madeUp }));
+      expect(answer.asSheet).toBe(lasts.kind === "odds" ? lasts.short.half : lasts.usual.short);
+    }
+  });
+
+  test("a bed that is noted as held back is dry in every choice, and no choice is about it", () => {
+    const free = advise(place(2, 1), dryRecord({ madeUp }), morning(0.5));
+    const held = advise(place(2, 1), dryRecord({ madeUp }), morning(0.5, { heldBack: ["long"] }));
+    if (!("choices" in free && "choices" in held)) throw new Error("no advice");
+    expect([free.asking, free.held, held.asking, held.held]).toEqual([["long"], [], [], ["long"]]);
+    for (const { choice, beds } of held.choices) if (choice !== "give_up") expect(beds).not.toContain("long");
+    // As dry today as where the choice itself holds it back, its rule afterwards the same.
+    const dry = free.choices.find(({ choice }) => choice === "hold_back");
+    const lossOfLong = (choice?: Advice["choices"][number]) =>
+      choice?.perBed.find(({ bed: id }) => id === "long")?.loss as number;
+    const all = held.choices.find(({ choice }) => choice === "water_all");
+    expect(lossOfLong(all)).toBeGreaterThan(lossOfLong(free.choices[0]) - 1e-12);
+    expect(dry?.beds).toEqual(["long"]);
+    expect(adviceTold(held, String, (si) => String(si), false)).toMatchObject({
+      noted: "Held back today, as you noted: long.",
+      holds: { beds: ["long"] },
+    });
+  });
+
+  test("with plenty of water nobody is held back for nothing", () => {
+    const { advised: choice, choices } = advised(60, 1, 1, dryRecord({ madeUp }));
+    expect(choices[0]?.loss).toBeLessThan(1e-3);
+    expect(choice).toBe("water_all");
   });
 });
 

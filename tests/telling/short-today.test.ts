@@ -100,9 +100,7 @@ describe.each([false, true])("a bed that is short already, weather made up %s", 
       expect(run.beds["long"]).toBe(TODAY);
       expect(run.again === null || run.again > TODAY).toBe(true);
     }
-    expect(lastsSaid(from, titleOf)).toMatch(
-      / Once they have their water, no bed is short again (until|before) /,
-    );
+    expect(lastsSaid(from, titleOf)).toMatch(/ Once it has its water, no bed is short again (until|before) /);
     const drawn = drawnOf(from, {});
     if (!drawn) throw new Error("nothing is drawn");
     const plot = fanPlot(drawn, 360, { units: "metric", locale: "en-US", currency: "USD" });

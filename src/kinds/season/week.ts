@@ -6,15 +6,10 @@ import { readHappened } from "../../happened/text.ts";
 import type { Driver } from "../../network/bounds.ts";
 import { type SeasonCalendar, seasonCalendar } from "../../season/bed-calendar.ts";
 import type { BedTanks } from "../../season/bed-tanks.ts";
+import type { BedWeek } from "../../season/bed-week.ts";
 import { readForecastText } from "../../season/forecast.ts";
 import type { LeftOut, SeasonInput } from "../../season/input.ts";
-import {
-  type BedWeek,
-  type WeekAnswer,
-  type WeekGiven,
-  weekPlan,
-  withNotes,
-} from "../../season/week-plan.ts";
+import { type WeekAnswer, type WeekGiven, weekPlan, withNotes } from "../../season/week-plan.ts";
 import { isoDate, parseIsoDate } from "../../units/calendar.ts";
 import { HOUR } from "../../units/constants.ts";
 import { choice, given, hidden, text } from "../rows.ts";
@@ -92,7 +87,7 @@ export type WeekOfBed = Omit<BedWeek, "days"> & { readonly today: string; readon
 /** The week as a whole. */
 export type WeekSpan = Pick<
   WeekAnswer,
-  "assumedTanks" | "lines" | "refused" | "opens" | "broken" | "now" | "tankBy"
+  "rains" | "spared" | "assumedTanks" | "lines" | "refused" | "opens" | "broken" | "now" | "tankBy"
 > & {
   readonly first: string;
   readonly last: string;
@@ -138,6 +133,8 @@ function weekOutputs(plan: SeasonInput, answer: WeekAnswer): Outputs {
     refused: answer.refused,
     opens: answer.opens,
     broken: answer.broken,
+    rains: answer.rains,
+    spared: answer.spared,
     now: answer.now,
     tankBy: answer.tankBy,
     tanks: Object.fromEntries(answer.beds.map(({ id, tanks }) => [id, tanks])),

@@ -56,7 +56,8 @@ export const TANK_CAUTIONS: readonly Caution[] = [
     id: "sizes_disagree",
     if: "max(capacity, shape_volume) > 1.1 * min(capacity, shape_volume)",
     beside: "capacity",
-    weight: "trouble",
+    // Whoever turns the size alone asks what a bigger one would do, and has measured none: the run goes by the size.
+    weight: "note",
   },
   {
     id: "dead_water",

@@ -34,6 +34,7 @@ import "./lasts.css";
 import { Missing } from "./Missing.tsx";
 import { useNoting } from "./noting-here.tsx";
 import type { FieldPageProps } from "./pages.ts";
+import { useSeasonAnswer } from "./use-season-answer.ts";
 
 const FAN = 188;
 /** As a gardener would say it aloud. */
@@ -161,6 +162,23 @@ function Assumed(props: { readonly from: FromToday; readonly lasting: Lasting })
   );
 }
 
+/** By which way of watering its days hold, and what the advised one would come to: asked once all its own runs are done. */
+function Ways() {
+  const { answer } = useSeasonAnswer((answers) => answers.advice());
+  return (
+    <p class="lasts-ways">
+      Counted as the sheet waters.{" "}
+      <Show when={answer()}>
+        {(told) => (
+          <>
+            <b>As advised:</b> {told().asAdvised}
+          </>
+        )}
+      </Show>
+    </p>
+  );
+}
+
 type Told = Pick<FieldPageProps, "go"> & { readonly from: FromToday; readonly lasting: Lasting };
 
 function Answer(props: Told) {
@@ -190,6 +208,12 @@ function Answer(props: Told) {
       >
         {(held) => (
           <>
+            <Show
+              when={props.lasting.settled()}
+              fallback={<p class="lasts-ways">Counted as the sheet waters.</p>}
+            >
+              <Ways />
+            </Show>
             <Fan from={props.from} drawn={held()} />
             <ForecastDays lasting={props.lasting} isOdds={props.from.kind === "odds"} />
             <div class="lasts-counted">

@@ -99,6 +99,7 @@ function Told(props: { readonly told: ToldAdvice }) {
         <p class="lead">
           <b>{props.told.lead.what}</b> {props.told.lead.rest}
         </p>
+        <Show when={props.told.noted}>{(noted) => <p>{noted()}</p>}</Show>
         <p>{props.told.reason}</p>
       </div>
       <h2 class="pour-head">
@@ -107,6 +108,7 @@ function Told(props: { readonly told: ToldAdvice }) {
       <ul class="pour-choices">
         <For each={props.told.choices}>{(told) => <Choice told={told} least={least()} />}</For>
       </ul>
+      <p class="pour-rests">{props.told.rule}</p>
     </>
   );
 }

@@ -1,13 +1,25 @@
 // The value in hand, to be typed in any unit, or chosen where it is a word or a day.
 
-import { createEffect, createSignal, For, Match, on, onCleanup, onMount, Show, Switch } from "solid-js";
+import {
+  createComputed,
+  createEffect,
+  createSignal,
+  For,
+  Match,
+  on,
+  onCleanup,
+  onMount,
+  Show,
+  Switch,
+} from "solid-js";
+import type { Entry } from "../../document/worksheet.ts";
 import type { ChoiceGiven, DateGiven, NumberGiven } from "../../graph/types.ts";
 import { DayPicker } from "../rows/DayPicker.tsx";
 import { enterNumber } from "../rows/enter-number.ts";
-import { readTyped, startText } from "../rows/number-text.ts";
+import { startText } from "../rows/number-text.ts";
 import { type Sheet, useSheet } from "../sheet.ts";
 import type { InHand } from "./hand.ts";
-import { readTypedSpan } from "./typed-span.ts";
+import { isTaken, readAs, readHand, type TypedRead } from "./read-as.ts";
 
 type Refused = {
   readonly typed: string;
@@ -19,12 +31,24 @@ type Refused = {
 function Wrong(props: { readonly wrong: Refused }) {
   return (
     <p class="wrong" role="alert">
-      {props.wrong.typed.slice(0, props.wrong.start)}
-      <mark>{props.wrong.typed.slice(props.wrong.start, props.wrong.end) || " "}</mark>
-      {props.wrong.typed.slice(props.wrong.end)}: {props.wrong.message}
+      <Show when={props.wrong.typed !== ""}>
+        {props.wrong.typed.slice(0, props.wrong.start)}
+        <mark>{props.wrong.typed.slice(props.wrong.start, props.wrong.end) || " "}</mark>
+        {props.wrong.typed.slice(props.wrong.end)}:{" "}
+      </Show>
+      {props.wrong.message}
     </p>
   );
 }
+
+/** Typing rests for so long before the answers follow it [ms]. */
+const PAUSE = 600;
+
+const entryOf = (read: Extract<TypedRead, { readonly ok: true }>): Entry => ({
+  value: read.value,
+  unit: read.unit,
+  ...("low" in read ? { low: read.low, high: read.high } : {}),
+});
 
 /** What is typed, and what becomes of it. */
 function createEntering(sheet: Sheet, id: string, row: NumberGiven) {
@@ -32,13 +56,38 @@ function createEntering(sheet: Sheet, id: string, row: NumberGiven) {
   const [wrong, setWrong] = createSignal<Refused | null>(null);
   const start = () => startText(sheet, hand.entry() ?? undefined, id, row.measure);
   let pending: string | null = null;
+  let pause: ReturnType<typeof setTimeout> | undefined;
+  let isFollowing = false;
   const setText = (text: string | null): void => {
+    clearTimeout(pause);
     pending = text;
     setWrong(null);
     hand.setText(text);
   };
+  /** The answers go with what is typed, which goes on standing in the field; what is refused waits until it is entered. */
+  const follow = (): void => {
+    const read = pending === null || pending.trim() === "" ? null : readHand(sheet, id, row, pending);
+    if (!read?.ok || !isTaken(row, read)) return;
+    isFollowing = true;
+    sheet.looking.stir();
+    hand.put(entryOf(read));
+    isFollowing = false;
+  };
+  const type = (text: string): void => {
+    setText(text);
+    pause = setTimeout(follow, PAUSE);
+  };
+  onCleanup(() => clearTimeout(pause));
   // Undo, or another tab, put something else there: what was typed before is not what stands there any more.
-  createEffect(on(hand.entry, () => setText(null), { defer: true }));
+  createComputed(
+    on(
+      hand.entry,
+      () => {
+        if (!isFollowing) setText(null);
+      },
+      { defer: true },
+    ),
+  );
   // Typing the usual value is saying it: from then on it is the grower's own.
   const isUsual = () => !hand.entry() || hand.entry()?.from === "default";
   /** Enters what is typed; false where it cannot be read. */
@@ -46,6 +95,16 @@ function createEntering(sheet: Sheet, id: string, row: NumberGiven) {
     const typed = hand.text();
     if (typed === null) return true;
     if (typed.trim() === "") {
+      // No other number takes its place unasked: the usual one is chosen by where the number is from.
+      if (row.default !== null) {
+        setWrong({
+          message: "Nothing stands here. Type a number, or press Escape.",
+          start: 0,
+          end: 0,
+          typed: "",
+        });
+        return false;
+      }
       setText(null);
       hand.put(null);
       return true;
@@ -54,16 +113,13 @@ function createEntering(sheet: Sheet, id: string, row: NumberGiven) {
       setText(null);
       return true;
     }
-    const unit = hand.entry()?.unit || sheet.unitOf(id);
-    const span = readTypedSpan(sheet, typed, row.measure, unit);
-    const read = span ?? readTyped(sheet, typed, row.measure, unit);
+    const read = readHand(sheet, id, row, typed);
     if (!read.ok) {
       setWrong({ ...read, typed });
       return false;
     }
     setText(null);
-    const ends = span?.ok ? { low: span.low, high: span.high } : {};
-    hand.put({ value: read.value, unit: read.unit, ...ends });
+    hand.put(entryOf(read));
     return true;
   };
   /** The hand is at another number already: what was only typed is entered where it was typed; what cannot be read stays. */
@@ -72,7 +128,18 @@ function createEntering(sheet: Sheet, id: string, row: NumberGiven) {
     if (pending === null || pending.trim() === "" || !card || card.measured[row.name]) return;
     if (enterNumber(sheet, card, row, pending).ok) sheet.edit.typed(id, null);
   };
-  return { start, setText, enter, leave, wrong };
+  /** The field is left: what was there before it was emptied stands there again. */
+  const rest = (): void => {
+    if (hand.text()?.trim() === "" && row.default !== null) setText(null);
+    else enter();
+  };
+  const said = (): string => {
+    const text = hand.text();
+    return text === null || text.trim() === "" || wrong()
+      ? ""
+      : readAs(sheet, id, row, readHand(sheet, id, row, text));
+  };
+  return { start, setText, type, enter, rest, leave, wrong, said };
 }
 
 type Typed = ReturnType<typeof createEntering>;
@@ -135,10 +202,13 @@ function NumberValue(props: { readonly turned: InHand; readonly row: NumberGiven
         spellcheck={false}
         enterkeyhint="done"
         onFocus={(event) => event.currentTarget.select()}
-        onInput={(event) => typed.setText(event.currentTarget.value)}
-        onBlur={() => typed.enter()}
+        onInput={(event) => typed.type(event.currentTarget.value)}
+        onBlur={() => typed.rest()}
         onKeyDown={(event) => onKey(sheet, typed, event)}
       />
+      <p class="read-as" role="status">
+        {typed.said()}
+      </p>
       <Show when={typed.wrong()}>{(wrong) => <Wrong wrong={wrong()} />}</Show>
     </>
   );

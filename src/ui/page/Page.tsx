@@ -1,8 +1,9 @@
 // The frame: one line at the head, then answers, place, time and the one open part, laid out by the width of the window.
 
-import { type Component, createSignal, lazy, Match, onCleanup, onMount, Show, Switch } from "solid-js";
+import { type Component, createSignal, Match, onCleanup, onMount, Show, Switch } from "solid-js";
 import { Dynamic } from "solid-js/web";
 import { isBare } from "../../kinds/kind.ts";
+import { lazyAfterAnswers } from "../after-answers.ts";
 import { answersStand, firstPaint } from "../after-paint.ts";
 import { SheetContext, useSheet } from "../sheet.ts";
 import { Answers } from "./Answers.tsx";
@@ -16,21 +17,16 @@ import { type Listing, Strip } from "./Strip.tsx";
 import { createSeasonInAddress, type InAddress } from "./season-in-address.ts";
 
 // The answers come first and are painted by themselves; whatever else is seen follows at once.
-const after = <Props extends object>(fetch: () => Promise<Component<Props>>) =>
-  lazy<Component<Props>>(async () => {
-    await firstPaint;
-    return { default: await fetch() };
-  });
-const Drawing = after(async () => (await import("../charts/Drawing.tsx")).Drawing);
-const NextMoney = after(async () => (await import("../money/NextMoney.tsx")).NextMoney);
-const PlansBeside = after(async () => (await import("../beside/PlansBeside.tsx")).PlansBeside);
-const Time = after(async () => (await import("../charts/Time.tsx")).Time);
-const Begin = after(async () => (await import("../begin/Begin.tsx")).Begin);
-const Hand = after(async () => (await import("../hand/Hand.tsx")).Hand);
-const Moved = after(async () => (await import("../hand/Moved.tsx")).Moved);
-const NextNumber = after(async () => (await import("./NextNumber.tsx")).NextNumber);
-const Third = after(async () => (await import("./Third.tsx")).Third);
-const Part = after(async () => (await import("./Part.tsx")).Part);
+const Drawing = lazyAfterAnswers(async () => (await import("../charts/Drawing.tsx")).Drawing);
+const NextMoney = lazyAfterAnswers(async () => (await import("../money/NextMoney.tsx")).NextMoney);
+const PlansBeside = lazyAfterAnswers(async () => (await import("../beside/PlansBeside.tsx")).PlansBeside);
+const Time = lazyAfterAnswers(async () => (await import("../charts/Time.tsx")).Time);
+const Begin = lazyAfterAnswers(async () => (await import("../begin/Begin.tsx")).Begin);
+const Hand = lazyAfterAnswers(async () => (await import("../hand/Hand.tsx")).Hand);
+const Moved = lazyAfterAnswers(async () => (await import("../hand/Moved.tsx")).Moved);
+const NextNumber = lazyAfterAnswers(async () => (await import("./NextNumber.tsx")).NextNumber);
+const Third = lazyAfterAnswers(async () => (await import("./Third.tsx")).Third);
+const Part = lazyAfterAnswers(async () => (await import("./Part.tsx")).Part);
 
 /** What answers to keys wherever nothing is being typed: the part before and the part after. */
 function listenToKeys(parts: Parts, goTo: (id: string) => void): void {

@@ -46,7 +46,7 @@ export function PlanOnPaper(props: { readonly span: WeekSpan }) {
   const voice = useVoice();
   const [first, last] = [() => parseIsoDate(props.span.first) ?? 0, () => parseIsoDate(props.span.last) ?? 0];
   return (
-    <Show when={props.span.lines.length + props.span.refused.length > 0}>
+    <Show when={props.span.lines.length + props.span.refused.length + props.span.spared.length > 0}>
       <div class="days">
         <For each={daysOf(props.span, first(), last(), voice())}>
           {(day) => <Day day={day} opens={day.day === first() ? props.span.opens : []} voice={voice()} />}

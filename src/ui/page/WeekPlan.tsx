@@ -5,7 +5,7 @@ import { Portal } from "solid-js/web";
 import type { Card } from "../../document/worksheet.ts";
 import { shownIn } from "../../graph/readers.ts";
 import type { WeekOfBed, WeekSpan } from "../../kinds/season/week.ts";
-import { brokenWords } from "../../telling/today.ts";
+import { brokenWords, rainsWords } from "../../telling/today.ts";
 import { ASSUMED_SOAK, assumedTanks, headline, outlookWords } from "../../telling/week.ts";
 import { useGiven } from "../rows/given-of.ts";
 import { useSheet } from "../sheet.ts";
@@ -77,8 +77,7 @@ export function WeekOnPaper(props: { readonly span: WeekSpan }) {
   return (
     <>
       <p>
-        {day(props.span.first)} to {day(props.span.last)}, if no rain comes. After a good rain, leave the next
-        watering out.
+        {day(props.span.first)} to {day(props.span.last)}. {rainsWords(props.span.rains, voice())}
       </p>
       <Show when={brokenWords(props.span.broken, voice())}>{(said) => <p>{said()}</p>}</Show>
       <PlanOnPaper span={props.span} />

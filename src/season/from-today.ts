@@ -187,6 +187,7 @@ export function runner({ input, whole, reach, heldBack }: Omit<Morning, "doubt" 
   let going: GoingOn | null = null;
   return (moment, year, weather) => {
     going = going ? goingOnAgain(going, moment, weather) : goingOn(input, moment, weather, known);
+    going.state.quiet = true;
     return throughDays(going, { moment, reach, heldBack }, year);
   };
 }

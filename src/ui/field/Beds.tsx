@@ -77,17 +77,20 @@ function useWatering() {
     const first: unknown = Array.isArray(ids) ? ids[0] : null;
     return typeof first === "string" ? { by: first } : {};
   };
-  /** @param again: offers the same once more, beside it */
-  const gave = (card: Card, value: number, again = false): ToNote => ({
+  /**
+   * @param again: offers the same once more, beside it
+   * @param top: what it was before it was halved, to go back to
+   */
+  const gave = (card: Card, value: number, again = false, top = value): ToNote => ({
     said: { what: "gave", where: card.id, value, unit: volumes.unit(), ...means(card) },
     words: `${card.title}, ${volumes.words(value)}`,
     // Its usual amount may be several tubfuls; what is more is asked about.
     ...(value <= volumes.said(usual(card) ?? 0) ? { sure: true as const } : {}),
     instead: [
-      { over: "half", label: volumes.words(value / 2), to: () => gave(card, value / 2) },
+      { over: "half", label: volumes.words(value / 2), to: () => gave(card, value / 2, false, top) },
       // Noted already, it is out of the tank; else both have to be in it.
-      ...(canDouble(card, means(card).by, toSi(value * (again ? 1 : 2), volumes.unit()))
-        ? [{ over: "double", label: volumes.words(value * 2), to: () => gave(card, value * 2) }]
+      ...(value * 2 <= top || canDouble(card, means(card).by, toSi(value * (again ? 1 : 2), volumes.unit()))
+        ? [{ over: "double", label: volumes.words(value * 2), to: () => gave(card, value * 2, false, top) }]
         : []),
       ...(again
         ? [

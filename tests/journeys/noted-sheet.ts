@@ -12,7 +12,11 @@ const MORNING = `${DAY}T08:00:00`;
 
 export const AT_THE_BED = { viewport: PHONE, colorScheme: "light", glass: 1, clock: MORNING } as const;
 
-type Card = { readonly id: string; readonly kind: string };
+type Card = {
+  readonly id: string;
+  readonly kind: string;
+  readonly givens?: Readonly<Record<string, unknown>>;
+};
 type File = { readonly title: string; readonly cards: readonly Card[] };
 
 export const fileOf = (name: string): File => JSON.parse(readFileSync(new URL(name, TEMPLATES), "utf8"));

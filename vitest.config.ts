@@ -30,8 +30,8 @@ export default defineConfig({
           retry: 1,
           // Files share the browser and its pages, which know nothing of each other.
           isolate: false,
-          // Three at a time on two cores: each waits for its page half of its time.
-          maxWorkers: 3,
+          // Each has pages of its own, which compile the program once: while they wait for them, unit tests go on beside (run.mjs).
+          maxWorkers: 2,
         },
       },
     ],

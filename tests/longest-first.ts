@@ -4,14 +4,17 @@ import { BaseSequencer, type TestSpecification } from "vitest/node";
 
 /** As measured; whoever is not listed follows in the runner's own order. */
 const LONGEST = [
-  "journeys/not-sure",
-  "journeys/offline",
-  "journeys/given-away",
-  "journeys/at-the-bed",
-  "journeys/keeping",
-  "journeys/nothing-lost",
   "journeys/handing-on",
+  "journeys/in-season",
+  "journeys/rain-in",
+  "journeys/keeping",
   "journeys/newcomer",
+  "journeys/at-the-bed",
+  "journeys/nothing-lost",
+  "journeys/frame",
+  "journeys/in-hand",
+  "journeys/plans",
+  "journeys/not-sure",
   "cli/from-today",
   "sweep/sweep-1",
   "sweep/sweep-2",

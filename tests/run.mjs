@@ -1,7 +1,8 @@
 // `npm test`: types, lint and layers, unused code, unit and case tests, browser journeys. Ends with `N passed, N failed`.
-import { spawnSync } from "node:child_process";
+// Journeys wait for their pages half of the time, so that all else is run beside them; what they say comes after it.
+import { spawn } from "node:child_process";
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { setPriority, tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { findBrowser } from "./browser.mjs";
@@ -10,29 +11,55 @@ import { countedCases } from "./counted-cases.mjs";
 const root = fileURLToPath(new URL("..", import.meta.url));
 const bin = (name) => join(root, "node_modules/.bin", name);
 const scratch = mkdtempSync(join(tmpdir(), "eavesdrip-"));
+const colors = process.stdout.isTTY ? { FORCE_COLOR: "1" } : {};
+/** What gives way to the journeys, whose pages somebody waits for. */
+const GIVES_WAY = 5;
 let passed = 0;
 let failed = 0;
 const atSecondTry = [];
 
-function run(command, args, env = {}) {
-  console.log(`\n> ${[command.split("/").pop(), ...args].join(" ").replaceAll(scratch, "…")}`);
-  return (
-    spawnSync(command, args, { cwd: root, stdio: "inherit", env: { ...process.env, ...env } }).status === 0
-  );
+/** Says at once what is said, or keeps it until then. */
+function voice(isFirst) {
+  let kept = isFirst ? null : [];
+  return {
+    say: (text) => {
+      if (kept) kept.push(text);
+      else process.stdout.write(text);
+    },
+    speakUp: () => {
+      for (const text of kept ?? []) process.stdout.write(text);
+      kept = null;
+    },
+  };
 }
 
-function check(command, args) {
-  if (run(command, args)) passed += 1;
+function run({ say }, command, args, { env = {}, nice = 0 } = {}) {
+  say(`\n> ${[command.split("/").pop(), ...args].join(" ").replaceAll(scratch, "…")}\n`);
+  return new Promise((resolve) => {
+    const child = spawn(command, args, {
+      cwd: root,
+      stdio: ["ignore", "pipe", "pipe"],
+      env: { ...process.env, ...colors, ...env },
+    });
+    if (child.pid && nice > 0) setPriority(child.pid, nice);
+    for (const stream of [child.stdout, child.stderr]) stream.setEncoding("utf8").on("data", say);
+    child.on("error", (error) => {
+      say(`${error.message}\n`);
+      resolve(false);
+    });
+    child.on("close", (status) => resolve(status === 0));
+  });
+}
+
+async function check(voiced, command, args) {
+  if (await run(voiced, command, args)) passed += 1;
   else failed += 1;
 }
 
-function suite(name, env = {}) {
+async function suite(voiced, name, more = {}) {
   const report = join(scratch, `${name}.json`);
-  const good = run(
-    bin("vitest"),
-    ["run", "--project", name, "--reporter=default", "--reporter=json", `--outputFile=${report}`],
-    env,
-  );
+  const reporters = ["--reporter=default", "--reporter=json", `--outputFile=${report}`];
+  const good = await run(voiced, bin("vitest"), ["run", "--project", name, ...reporters], more);
   try {
     const { numPassedTests, numFailedTests, testResults } = JSON.parse(readFileSync(report, "utf8"));
     const tests = testResults.flatMap(({ assertionResults }) => assertionResults);
@@ -47,16 +74,26 @@ function suite(name, env = {}) {
   }
 }
 
-check(bin("tsc"), ["--noEmit"]);
-check(bin("biome"), ["check", "."]);
-check(bin("knip"), []);
-suite("unit");
-try {
-  suite("journeys", { CHROMIUM_PATH: await findBrowser() });
-} catch (error) {
-  console.error(error.message);
-  failed += 1;
+async function withoutBrowser() {
+  const voiced = voice(true);
+  await check(voiced, bin("tsc"), ["--noEmit"]);
+  await check(voiced, bin("biome"), ["check", "."]);
+  await check(voiced, bin("knip"), []);
+  await suite(voiced, "unit", { nice: GIVES_WAY });
 }
+
+const later = voice(false);
+
+async function inBrowser() {
+  try {
+    await suite(later, "journeys", { env: { CHROMIUM_PATH: await findBrowser() } });
+  } catch (error) {
+    later.say(`${error.message}\n`);
+    failed += 1;
+  }
+}
+
+await Promise.all([withoutBrowser().then(later.speakUp), inBrowser()]);
 rmSync(scratch, { recursive: true, force: true });
 console.log(`\n${countedCases()}`);
 if (atSecondTry.length > 0) {

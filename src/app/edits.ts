@@ -20,7 +20,7 @@ import { today } from "./clock.ts";
 import { download, fileStem } from "./download.ts";
 import { freeTitle } from "./free-title.ts";
 import { addJoined } from "./joining.ts";
-import { noteNow, todayIsNow, withTyped } from "./noting.ts";
+import { noteNow, onItsDay, todayIsNow, withTyped } from "./noting.ts";
 import type { PageShared } from "./page-shared.ts";
 import type { createRain } from "./rain.ts";
 import type { Session } from "./session.ts";
@@ -35,6 +35,10 @@ type Tools = {
   readonly looking: Looking;
   readonly setRecord: (key: string, label: string) => void;
 };
+
+/** "Bed 2" where a bed is called so already: parts of one name could not be told apart. */
+const numberedApart = (label: string, { cards }: Worksheet): string =>
+  freeTitle(label, new Set(cards.map(({ title }) => title)));
 
 const roles = rolesOf(CARD_KINDS);
 
@@ -124,7 +128,7 @@ function cardEdits({
     addCard: (kind) => {
       const known = new Set(session.worksheet().cards.map((card) => card.id));
       session.edit(`Add ${kind.label}`, (worksheet) =>
-        addJoined(CARD_KINDS, worksheet, kind.kind, kind.label),
+        addJoined(CARD_KINDS, worksheet, kind.kind, numberedApart(kind.label, worksheet)),
       );
       const fresh = session.worksheet().cards.find((card) => !known.has(card.id));
       if (fresh) reveal(looking, fresh.id);
@@ -209,7 +213,7 @@ export function makeEdits(tools: Tools): Edits {
     units: (units) => session.edit("Units", (worksheet) => setWorksheet(worksheet, { units })),
     note: (said, instead) => {
       const before = session.worksheet().notes ?? [];
-      const note = noteNow(said, before);
+      const note = noteNow(onItsDay(said, before, instead), before);
       const undone =
         instead === undefined ? [] : [noteNow({ what: "undid", where: said.where, undoes: instead }, before)];
       const stored = session.note((worksheet) => [...undone, note].reduce(noted, todayIsNow(worksheet)));

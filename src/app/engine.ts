@@ -6,6 +6,7 @@ import { withSeen } from "../document/notes.ts";
 import { titlesApart } from "../document/title-apart.ts";
 import type { Worksheet } from "../document/worksheet.ts";
 import { type Graph, graphFor } from "../graph/build.ts";
+import { readAhead } from "../graph/card-plans.ts";
 import { evaluate, type Results } from "../graph/evaluate.ts";
 import { wordIn } from "../graph/readers.ts";
 import type { Outputs } from "../graph/types.ts";
@@ -27,22 +28,30 @@ export type View = { readonly worksheet: Worksheet; readonly graph: Graph; reado
 const ahead = new WeakMap<Worksheet, Pick<View, "graph"> & Partial<View>>();
 
 /**
- * Works a worksheet out that may be opened next, in two short tasks, while the store is still being asked what is.
+ * Works a worksheet out that may be opened next, in three short tasks, while the store is still being asked what is.
  *
  * @param isWanted whether nothing else has been opened meanwhile
+ * @returns once that is done, or not wanted any more: who opens it sooner does it all in one long task
  */
-export function workAhead(worksheet: Worksheet, isWanted: () => boolean): void {
+export function workAhead(worksheet: Worksheet, isWanted: () => boolean): Promise<void> {
   const applied = titlesApart(withSeen(worksheet, today()));
-  const results = (graph: Graph): void => {
-    if (!isWanted()) return;
-    const settled = { answers: new Map(), records: new Map(), elsewhere: isMadeUpKey };
-    ahead.set(worksheet, { graph, results: evaluate(graph, applied, settled) });
-  };
-  setTimeout(() => {
-    if (!isWanted()) return;
-    const graph = graphFor(applied, CARD_KINDS);
-    ahead.set(worksheet, { graph });
-    setTimeout(() => results(graph));
+  const tasks = [
+    () => readAhead(applied, CARD_KINDS),
+    () => ahead.set(worksheet, { graph: graphFor(applied, CARD_KINDS) }),
+    () => {
+      const graph = graphFor(applied, CARD_KINDS, ahead.get(worksheet)?.graph);
+      const settled = { answers: new Map(), records: new Map(), elsewhere: isMadeUpKey };
+      ahead.set(worksheet, { graph, results: evaluate(graph, applied, settled) });
+    },
+  ];
+  return new Promise((resolve) => {
+    const next = (): void => {
+      const task = isWanted() ? tasks.shift() : undefined;
+      task?.();
+      if (task) setTimeout(next);
+      else resolve();
+    };
+    setTimeout(next);
   });
 }
 

@@ -1,7 +1,7 @@
 // The number in hand: what it is, the axis it is turned over, and every way of turning it, all of them one step of undo
 // until it is put down.
 
-import { type Accessor, createComputed, createMemo, createSignal, on, untrack } from "solid-js";
+import { type Accessor, batch, createComputed, createMemo, createSignal, on, untrack } from "solid-js";
 import type { Entry } from "../document/worksheet.ts";
 import { numberIn, shownIn } from "../graph/readers.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
@@ -114,8 +114,11 @@ export function createInHand(tools: InHandTools, asker: Asker): InHand {
     return over && entryStepped(over, value(), by, coarse);
   };
   const turnTo = (to: Entry): void => {
-    tools.looking.stir();
-    putting.put(putting.keeping(to));
+    // Together, so that what reads both is told once.
+    batch(() => {
+      tools.looking.stir();
+      putting.put(putting.keeping(to));
+    });
   };
   const curve = createTrying({
     engine: session.engine,

@@ -68,6 +68,7 @@ function lateBy(sheet: Sheet, following: Accessor<unknown>): Sheet {
     stored: late(sheet.stored),
     troubles: late(sheet.troubles),
     working: late(sheet.working),
+    moving: late(sheet.moving),
   };
 }
 

@@ -87,6 +87,7 @@ const shared: PageShared = {
     for (const { id } of listed.ok ? listed.value : []) if (await openKept(id)) return;
     // Nobody waits for the disk to see it.
     void shelf.setCurrent(null);
+    await workedAhead;
     layFirst("");
   },
 };
@@ -267,5 +268,5 @@ addEventListener("beforeunload", (event) => {
   if (recordShelf.isWaiting()) event.preventDefault();
 });
 addEventListener("hashchange", () => void fromAddress());
+const workedAhead = workAhead(first, () => laid() === null);
 void begin();
-workAhead(first, () => laid() === null);

@@ -36,9 +36,11 @@ function fills({ kind, givens }: Card, tank: string): boolean {
   return ends.some((row) => givens[row]?.value === tank);
 }
 
-/** The card that such a test tells of: its own, or of a tank refilled the one that fills it; none where several do. */
-function testedCard({ cards }: Worksheet, { what, where }: Note): Card | undefined {
-  const those = cards.filter((card) => (what === "timed" ? fills(card, where) : card.id === where));
+/** The card that such a test tells of: its own, or of a tank refilled the one that fills it; of several the one that is named. */
+function testedCard({ cards }: Worksheet, { what, where, by }: Note): Card | undefined {
+  const those = cards.filter((card) =>
+    what === "timed" ? fills(card, where) && (by === undefined || card.id === by) : card.id === where,
+  );
   return those.length === 1 ? those[0] : undefined;
 }
 

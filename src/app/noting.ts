@@ -38,6 +38,12 @@ export function noteNow({ day, ...content }: ToBeNoted, notes: readonly Note[]):
   return { id: freshId(at.getTime(), before), ...when, ...content };
 }
 
+/** What stands in the place of another note is of the day of that, unless it says its own. */
+export function onItsDay(said: ToBeNoted, notes: readonly Note[], instead: string | undefined): ToBeNoted {
+  const day = said.day ?? notes.find(({ id }) => id === instead)?.day;
+  return day === undefined ? said : { ...said, day };
+}
+
 /** A day that was typed for today is let go of: what is noted now is of now. */
 export const todayIsNow = (worksheet: Worksheet): Worksheet => setGiven(worksheet, "site", "today", null);
 

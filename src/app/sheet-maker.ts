@@ -130,6 +130,6 @@ export function createSheet(laid: Laid, shared: PageShared) {
     ),
     late: () => late,
   };
-  const late = createLate(sheet, () => [engine.view(), session.held(), sheet.troubles()]);
+  const late = createLate(sheet, () => [engine.view(), session.held(), sheet.troubles(), sheet.moving()]);
   return { sheet, session, typing };
 }

@@ -92,6 +92,25 @@ function ofVolume(asking: NoteAsking, note: Said): NoteQuestion | null {
   };
 }
 
+/** Lines that end in a tank. */
+const linesInto = ({ worksheet }: NoteAsking, tank: string) =>
+  worksheet.cards.filter(({ kind, givens }) => kind === "line" && givens["to"]?.value === tank);
+
+/** Of a refill through one of several lines which it was: of them all together it tells of none. */
+function ofRefill(asking: NoteAsking, note: Said): NoteQuestion | null {
+  if (note.what !== "timed" || note.by !== undefined) return null;
+  const lines = linesInto(asking, note.where);
+  if (lines.length < 2) return null;
+  return {
+    question: `${lines.length} lines fill ${titleOf(asking, note.where)}. Which one ran?`,
+    choices: [
+      ...lines.map(({ id, title }) => ({ label: title, note: { ...note, by: id } })),
+      { label: "More than one: keep it, no line's flow is told by it", note },
+      LEAVE,
+    ],
+  };
+}
+
 function ofRain({ show }: NoteAsking, note: Said): NoteQuestion | null {
   const depth = note.what === "rain" ? amountOf(note) : null;
   if (depth === null || depth <= MUCH_RAIN) return null;
@@ -134,6 +153,7 @@ export function askOfNote(asking: NoteAsking, note: Said): NoteQuestion | null {
     ofDay(asking, note) ??
     (note.what === "dipped" ? ofDip(asking, note) : null) ??
     ofVolume(asking, note) ??
+    ofRefill(asking, note) ??
     ofRain(asking, note) ??
     ofSoak(asking, note)
   );

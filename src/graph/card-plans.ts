@@ -146,9 +146,19 @@ function kept<T>(map: Map<string, T>, most: number, key: string, make: () => T):
 }
 
 /** A formula text as it was read, in the money of the worksheet; frozen, so that any worksheet may share it. */
-export function readingOf({ worksheet: { currency } }: Draft, text: string): Reading {
+export function readingOf({ worksheet: { currency } }: Pick<Draft, "worksheet">, text: string): Reading {
   const texts = kept(READINGS, MOST_MONEYS, currency, () => new Map<string, Reading>());
   return kept(texts, MOST_TEXTS, text, () => readFormula(text, { currency }));
+}
+
+/** Reads what the kinds of a worksheet's cards reckon by, so that its graph is built in half the time: a task of its own. */
+export function readAhead(worksheet: Worksheet, kinds: CardKinds): void {
+  for (const name of new Set(worksheet.cards.map(({ kind }) => kind)))
+    for (const row of kindNamed(kinds, name)?.rows ?? []) {
+      if (row.row !== "formula") continue;
+      readingOf({ worksheet }, row.formula);
+      for (const { if: condition } of row.none ?? []) readingOf({ worksheet }, condition);
+    }
 }
 
 /** A node that is in the plan already, or a new one. */

@@ -148,12 +148,16 @@ function addCrop(days: Filled, { rooted, least }: Ground, adding: Adding): void 
 
 /** Crops whose leaves mingle use what one coefficient, weighed by height and share, gives over all their ground. */
 function mingle(potential: Float64Array, bed: BedPart, grown: readonly CropDays[], sky: Sky): void {
+  const planted = grown.filter(({ crop }) => crop.share !== 0);
+  if (planted.length < 2) return;
   for (let day = 0; day < potential.length; day++) {
-    const standing = grown.flatMap((one) => {
-      if ((one.ages[day] as number) < 0 || one.crop.share === 0) return [];
-      return [{ share: one.crop.share, height: one.crop.height, coefficient: one.kc[day] as number }];
-    });
-    if (standing.length < 2) continue;
+    const growing = planted.filter(({ ages }) => (ages[day] as number) >= 0);
+    if (growing.length < 2) continue;
+    const standing = growing.map(({ crop: { share, height }, kc }) => ({
+      share,
+      height,
+      coefficient: kc[day] as number,
+    }));
     const ground = standing.reduce((sum, { share }) => sum + share, 0);
     const depth = (sky.eto[day] as number) * bed.coverFactor * bed.mulchFactor;
     potential[day] = depth * intercropCoefficient(standing) * ground;

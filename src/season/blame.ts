@@ -36,6 +36,12 @@ export function rememberShort(bed: Bed, bound: number, tank: number): void {
   bed.dryTank = bound === STORAGE || bound === LOSS || bound === RAIN ? tank : -1;
 }
 
+/** Marks a day on which a bed is short, whatever answers for it. */
+export function markShortDay({ shortDay, slots }: SeasonState, { firstShort }: Bed, day: number): void {
+  shortDay[day] = 1;
+  if ((firstShort[slots.season] as number) < 0) firstShort[slots.season] = day;
+}
+
 /**
  * Books a day on which a bed is short, with what it went without, under the bound of its last short watering.
  *
@@ -44,9 +50,8 @@ export function rememberShort(bed: Bed, bound: number, tank: number): void {
  */
 export function bookShortDay(state: SeasonState, bed: Bed, day: number, unmet: number): void {
   const { season } = state.slots;
-  state.shortDay[day] = 1;
+  markShortDay(state, bed, day);
   count(bed.daysShort, state.slots, 1);
-  if ((bed.firstShort[season] as number) < 0) bed.firstShort[season] = day;
   const litres = bed.unmet[season] as Float64Array;
   if (bed.dryTank >= 0) bed.bound = bookWater(state, litres, { tank: bed.dryTank, unmet, day });
   else add(litres, bed.bound, unmet);

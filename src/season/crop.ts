@@ -1,7 +1,7 @@
 // The day in the beds' ground: water comes first, then the crop takes what it can.
 
 import type { Bed } from "./beds.ts";
-import { bookShortDay, refilled } from "./blame.ts";
+import { bookShortDay, markShortDay, refilled } from "./blame.ts";
 import { noteDay } from "./day-log.ts";
 import { isThirsty, passDay } from "./soil-step.ts";
 import type { SeasonState } from "./state.ts";
@@ -28,7 +28,10 @@ function grow(state: SeasonState, bed: Bed, day: number): void {
   // What did not reach the roots, and what was more than the ground had room for, is gone with the crop's use.
   ledger.waterOut += given - (came.kept - came.use - came.dried) * bed.ground;
   if (state.dayInSeason[day] === 1) bed.lackBefore = 0;
-  if ((bed.days.total[day] as number) > 0) bookDay(state, bed, day, before);
+  if ((bed.days.total[day] as number) > 0) {
+    if (state.quiet) bookQuietly(state, bed, day);
+    else bookDay(state, bed, day, before);
+  }
   bed.evening[day] = soil.depletion;
   if (state.log)
     noteDay(state.log, bed, {
@@ -37,6 +40,11 @@ function grow(state: SeasonState, bed: Bed, day: number): void {
       day,
       ...came,
     });
+}
+
+function bookQuietly(state: SeasonState, bed: Bed, day: number): void {
+  const isShort = isThirsty(bed.days.potential[day] as number, bed.came.use);
+  if (isShort && state.dayInSeason[day] !== 0) markShortDay(state, bed, day);
 }
 
 /** Books a bed's day; `before` is what its ground lacked in the morning [m]. */

@@ -87,7 +87,7 @@ export function fromToday(
   const assumed = assumedOf(whole, given);
   const heldBack = (given.heldBack ?? []).filter((id) => whole.beds.some(({ part }) => part.id === id));
   const base = { today, last: season?.end ?? today, now: 0, assumed, heldBack, since: {} };
-  if (!season) return { ...base, kind: "out_of_season" };
+  if (!season) return { ...base, kind: "out_of_season", dates: { start: input.start, end: input.end } };
   try {
     const moment = momentToday(whole, given, (date) => usualMorning(input, record, date));
     const reach = inReachOf({ input: workingOn(input, today), tanks: whole.tanks });
@@ -187,6 +187,7 @@ export function runner({ input, whole, reach, heldBack }: Omit<Morning, "doubt" 
   let going: GoingOn | null = null;
   return (moment, year, weather) => {
     going = going ? goingOnAgain(going, moment, weather) : goingOn(input, moment, weather, known);
+    going.state.quiet = true;
     return throughDays(going, { moment, reach, heldBack }, year);
   };
 }

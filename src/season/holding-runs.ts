@@ -58,6 +58,7 @@ export function memberOf(
 ): Member {
   const going = goingOn(input, moment, weather, knownBeds(whole));
   standBack(going.state);
+  going.state.quiet = true;
   const holds = going.state.beds.map(({ hold }) => hold);
   return { ...standing(going, moment), days: season.end - season.start + 1, holds, laid: null };
 }

@@ -132,8 +132,10 @@ export function goingOnAgain({ state: over, first }: GoingOn, moment: Moment, we
 /** Winds a run back to its moment: all that its days lean on, and all that is read of them. */
 export function windBack(state: SeasonState, moment: Moment): void {
   putBack(state, moment);
-  state.shortDay.fill(0);
+  for (const series of [state.shortDay, state.drawShort, ...state.lineRan, ...state.lineMovedOn])
+    series.fill(0);
   for (const bed of state.beds) {
+    bed.firstShort.fill(-1);
     for (const series of [bed.given, bed.lacked, bed.lastBy, bed.unfilled]) series.fill(0);
     bed.firstShort.fill(-1);
   }

@@ -1,6 +1,7 @@
 // What runs from today on come to: the first short day of each, and odds by their ranks. The page joins them too, which runs none.
 
 import type { Assumed } from "./moment-today.ts";
+import type { SeasonDates } from "./spans.ts";
 
 /** One run from today to the season's end; days null where they do not come before it [days since 1970-01-01]. */
 export type Ahead = {
@@ -59,7 +60,7 @@ export type FromToday = {
   readonly heldBack: readonly string[];
   /** Of the beds that are short today since when, day by day, as far as the notes reach; left out: since today, or nobody knows. */
   readonly since: Readonly<Record<string, number>>;
-} & (Odds | UsualAndDry | { readonly kind: "out_of_season" });
+} & (Odds | UsualAndDry | { readonly kind: "out_of_season"; readonly dates: SeasonDates });
 
 /**
  * Rank of the latest day such that the truth comes sooner in at most a share of cases.

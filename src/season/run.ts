@@ -87,7 +87,7 @@ export function runDays(
     waterAll(state, day);
     storeAfter(state, day);
     if (hasLines) runLines(state, day, stepping);
-    closeWaterings(state, day);
+    if (!state.quiet) closeWaterings(state, day);
     growAll(state, day);
     loseAll(state, day);
     chargeAll(state, day);
@@ -143,5 +143,5 @@ function evening(state: SeasonState, day: number): void {
     sum += held;
   }
   state.storedTotal[day] = sum;
-  closeDay(state);
+  if (!state.quiet) closeDay(state);
 }

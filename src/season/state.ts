@@ -92,6 +92,8 @@ export type SeasonState = RoofWater & {
   readonly leaked: Float64Array;
   readonly ledger: Ledger;
   readonly leftOut: LeftOut[];
+  /** Nobody reads what its days add up to or what a short one lacked: they book only what days lean on, and short days. */
+  quiet: boolean;
   /** Notes what happens to each bed day by day, where someone wants to read it; null: nobody does. */
   log: DayLog | null;
   /** What is noted of the day that is run; null: it goes by its rules. */
@@ -208,6 +210,7 @@ function scratch(input: SeasonInput, tanks: Tanks, pipes: Pipes, spans: Spans, l
   const tally = () => newTally(spans.seasons, spans.years);
   return {
     slots: { season: 0, year: 0 },
+    quiet: false,
     log: null,
     noted: null,
     owed: null,

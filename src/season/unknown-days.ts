@@ -31,14 +31,21 @@ function unknownDays(record: DailyRecord, happened: readonly Happened[], gauge: 
 }
 
 /**
- * The weather of the year whose rain over some days is the middle one, of an even count the drier.
+ * The weather of the year whose rain over some days is the middle one, of an even count the drier: days that the gauge tells
+ * of have no say, else a year that is in the middle for its rain on just those would bring the others too little.
  *
+ * @param dates those days, in order [days since 1970-01-01]
  * @param eto of the record's days [m]
  * @returns null where no year of the record reaches over them
  */
-function middlingYear(record: DailyRecord, eto: Float64Array, { first, today }: Days) {
+function middlingYear(
+  record: DailyRecord,
+  eto: Float64Array,
+  { first, today }: Days,
+  dates: readonly number[],
+) {
   const { ahead } = yearsAhead(record, eto, { today: first, last: today - 1 });
-  const rainOf = ({ rain }: Weather) => rain.reduce((sum, fell) => sum + fell, 0);
+  const rainOf = ({ rain }: Weather) => dates.reduce((sum, date) => sum + (rain[date - first] as number), 0);
   const own = ahead.filter(({ shift }) => shift === 0);
   const sorted = own
     .map((one) => ({ ...one, sum: rainOf(one.weather) }))
@@ -67,7 +74,7 @@ export function takenFor(
   const dates = unknownDays(record, happened, gauge, first);
   const [from, last] = [dates[0], dates.at(-1)];
   if (from === undefined || last === undefined) return null;
-  const middle = middlingYear(record, eto, { first, today: gauge.today });
+  const middle = middlingYear(record, eto, { first, today: gauge.today }, dates);
   return {
     dates,
     weather: middle?.weather ?? null,

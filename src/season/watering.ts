@@ -43,7 +43,7 @@ function waterBed(state: SeasonState, bed: Bed, day: number): void {
     want -= served.amount;
     const { tank } = bed.sources[rank] as Source;
     if ((bed.lacks[WATER] as number) > before) bed.dryTank = tank;
-    if (bed.lacked[day] === 0) bed.lacked[day] = noted(boundNow(state, bed, day));
+    if (bed.lacked[day] === 0 && !state.quiet) bed.lacked[day] = noted(boundNow(state, bed, day));
     bed.servedBy[rank] = served.amount;
     if (served.amount > 0) bed.lastBy[day] = rank + 1;
     if (state.log && served.amount > 0) noteServed(state.log, bed, { ...served, rank, wait: 0 });

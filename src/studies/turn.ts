@@ -210,6 +210,9 @@ export function entryStepped(
 
 function numberStepped(scale: Scale, si: number | string | null, by: 1 | -1, coarse: boolean): number | null {
   const value = fromSi(Number(si), scale.unit);
+  // From beyond an end, nought among it, the first step is that end, and further away there is none.
+  if (value < scale.low) return by === 1 ? roundAt(scale, 0) : null;
+  if (value > scale.high) return by === -1 ? roundAt(scale, 1) : null;
   const next = roundStep(scale, value, by, coarse);
   // An end that is not round is no step away from itself.
   return Math.abs(next - value) <= Math.abs(value) * 1e-9 ? null : next;

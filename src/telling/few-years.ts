@@ -1,6 +1,7 @@
 // How the driest year is spoken of where a record holds only few: one year is neither dry nor wet.
 
 import { roundedCount } from "../units/rounding.ts";
+import { WHOLE } from "./state-tone.ts";
 
 /** Whole years from which a record is long enough to speak of its driest without more words; common practice, no source. */
 const FEW_YEARS = 5;
@@ -25,9 +26,6 @@ const days = (quantity: string, count: number | null): Told => ({
   tone: "trouble",
   after: roundedCount(count ?? 0) === 1 ? " day" : " days",
 });
-
-/** From here on a share reads as 100 %, which is no trouble. */
-const WHOLE = 0.995;
 
 const toneOf = (share: number | null): Tone => ((share ?? 0) >= WHOLE ? "growth" : "trouble");
 

@@ -4,6 +4,7 @@ import type { Expected, Forecast } from "../season/forecast.ts";
 import type { Ahead, FromToday, Odds, UsualAndDry } from "../season/odds.ts";
 import { MANY_YEARS } from "../season/years-ahead.ts";
 import { counted, dayWords, type LastsPiece, plain, until, worstOf } from "./lasts-pieces.ts";
+import { outOfSeasonSaid } from "./out-of-season.ts";
 import { shortToday } from "./short-today.ts";
 import { capital, listed } from "./words/lists.ts";
 
@@ -48,7 +49,7 @@ function usualPieces({ usual, dry }: UsualAndDry): readonly LastsPiece[] {
 
 /** How long it lasts, in one sentence, its days apart; where beds are short already, which, since when, and how long it lasts then. */
 export function lastsPieces(from: FromToday, titleOf: (id: string) => string): readonly LastsPiece[] {
-  if (from.kind === "out_of_season") return [plain("Today lies outside the season.")];
+  if (from.kind === "out_of_season") return [plain(outOfSeasonSaid(from.dates, from.today))];
   const now = shortToday(from, titleOf);
   if (now) return [plain(now.now), ...(now.once.length > 0 ? [plain(" "), ...now.once] : [])];
   return from.kind === "odds" ? oddsPieces(from) : usualPieces(from);

@@ -1,7 +1,9 @@
-// Which colour a result has: water, power or growth by what it measures. Colour never speaks alone: the unit says it too.
+// Which color a result has: of its state where it tells one, else water or power by what it measures. Color never speaks
+// alone: the unit says it too.
 
 import type { Row } from "../graph/types.ts";
 import type { Tone } from "../telling/asked.ts";
+import { stateTone } from "../telling/state-tone.ts";
 
 const TONES: Readonly<Record<string, Tone>> = {
   volume: "water",
@@ -17,10 +19,9 @@ const TONES: Readonly<Record<string, Tone>> = {
   current: "power",
   voltage: "power",
   charge: "power",
-  share: "growth",
 };
 
-/** The tone of a row's number, by its measure. */
-export function toneOf(row: Row): Tone | undefined {
-  return "measure" in row ? TONES[row.measure] : undefined;
+/** The tone of a row's number as it stands. */
+export function toneOf(row: Row, value: unknown): Tone | undefined {
+  return stateTone(row.name, value) ?? ("measure" in row ? TONES[row.measure] : undefined);
 }

@@ -78,3 +78,17 @@ test("what was typed since stays", () => {
   };
   expect(find(after(typed, undid(one)), "hose")?.measured["flow"]?.value).toBe(3);
 });
+
+test("of a tank that two hoses fill, a refill teaches the one that is named, and none where none is", () => {
+  const two = {
+    ...sheet(),
+    cards: [...sheet().cards, card("second", "line", { from: link("barrel"), to: link("tub") })],
+  };
+  const refill = (more: Partial<Note> = {}) =>
+    note("timed", "tub", { value: 40, unit: "gal", with: { value: 7200, unit: "s" }, ...more });
+  const flows = (worksheet: Worksheet) =>
+    ["hose", "second"].map((id) => find(worksheet, id)?.measured["flow"] !== undefined);
+  expect(flows(after(two, refill({ by: "second" })))).toEqual([false, true]);
+  expect(flows(after(two, refill()))).toEqual([false, false]);
+  expect(flows(after(sheet(), refill()))).toEqual([true, false]);
+});

@@ -1,7 +1,7 @@
 // What is noted is ordered as it was entered, whatever chance and the clock do.
 
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
-import { noteNow } from "../../src/app/noting.ts";
+import { noteNow, onItsDay } from "../../src/app/noting.ts";
 import { readWorksheet } from "../../src/document/check.ts";
 import { inOrder } from "../../src/document/note-order.ts";
 import { noted } from "../../src/document/notes.ts";
@@ -59,4 +59,15 @@ describe("G4: the order of entry is the order of notes", () => {
     const sheet = enter(3, undefined, () => {}).reduce(noted, fixture());
     expect(readWorksheet(JSON.parse(JSON.stringify(sheet)))).toMatchObject({ ok: true });
   });
+});
+
+test("what sets an earlier day's note right is of that day too, unless it says its own; of today it is of now", () => {
+  const earlier = noteNow(dip(3, "2026-07-04"), []);
+  const today = noteNow(dip(3), []);
+  const notes = [earlier, today];
+  expect(noteNow(onItsDay(dip(6), notes, earlier.id), notes)).toMatchObject({ day: "2026-07-04", value: 6 });
+  expect(noteNow(onItsDay(dip(6), notes, earlier.id), notes).minute).toBeUndefined();
+  expect(noteNow(onItsDay(dip(6), notes, today.id), notes)).toMatchObject({ day: "2026-07-10", minute: 495 });
+  expect(onItsDay(dip(6, "2026-07-01"), notes, earlier.id).day).toBe("2026-07-01");
+  expect(onItsDay(dip(6), notes, undefined)).toEqual(dip(6));
 });

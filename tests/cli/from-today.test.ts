@@ -1,7 +1,7 @@
 // How long it lasts and what to water today, on the command line.
 import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
-import { run } from "./run.ts";
+import { runOnce as run } from "./run.ts";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const DEMO = `${root}templates/hillside-totes.json`;
@@ -211,6 +211,9 @@ test("outside the season there is nothing to say", async () => {
   const { status, stdout } = await run(DEMO, "--today", "2020-12-20", "--from-today", "--json");
   expect([status, JSON.parse(stdout).from_today.kind]).toEqual([0, "out_of_season"]);
   expect(JSON.parse(stdout).from_today.advice).toEqual({ kind: "out_of_season" });
+  expect(JSON.parse(stdout).from_today.said[0]).toMatch(
+    /^The season is over; the next begins [A-Z][a-z]{2} \d+\.$/,
+  );
 });
 
 test("a forecast of much rain makes it last longer", async () => {

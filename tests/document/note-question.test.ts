@@ -91,6 +91,26 @@ test("a dip over the brim may be full, as it was read, or nothing", () => {
   expect(notes).toEqual([{ ...note, value: 24 * INCH, unit: "m" }, note, null]);
 });
 
+test("a refill of a tank that several lines fill is asked about: which one ran", () => {
+  const into = (id: string) => ({
+    id,
+    kind: "line",
+    title: id,
+    givens: { to: { value: "tub", unit: "" } },
+    measured: {},
+  });
+  const withLines = (...ids: readonly string[]) => ({
+    ...asking,
+    worksheet: { ...asking.worksheet, cards: [...asking.worksheet.cards, ...ids.map(into)] },
+  });
+  const note = said("timed", "tub", { value: 40, unit: "gal", with: { value: 7200, unit: "s" } });
+  expect(askOfNote(withLines("one"), note)).toBeNull();
+  const asked = askOfNote(withLines("one", "two"), note);
+  expect(asked?.question).toContain("2 lines fill Tub");
+  expect(asked?.choices.map((choice) => choice.note?.by)).toEqual(["one", "two", undefined, undefined]);
+  expect(askOfNote(withLines("one", "two"), { ...note, by: "two" })).toBeNull();
+});
+
 test("a note is told in a grower's words, one that nobody knows in its own", () => {
   const titleOf = (id: string) => ({ pump: "Pump" })[id] ?? id;
   const words = (what: string, more: Partial<Note>) =>

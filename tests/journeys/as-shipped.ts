@@ -62,6 +62,11 @@ export function laterVersion(version: string, folder: string): void {
 /** Puts what ships into a folder, but that the demo's record of made-up weather is so many years long. */
 export function withDemoOf(years: number, folder: string): void {
   cpSync(SHIPPED, folder, { recursive: true });
+  demoOf(years, folder);
+}
+
+/** Makes the demo's record so many years long in what ships and lies in that folder. */
+export function demoOf(years: number, folder: string): void {
   const [first = "", ...others] = filesOf(join(folder, "assets")).filter((name) =>
     /first-[\w-]+\.js$/.test(name),
   );

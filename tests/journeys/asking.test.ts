@@ -15,6 +15,7 @@ import { givesOut } from "../../src/studies/gives-out.ts";
 import { textOf } from "../../src/telling/asked.ts";
 import { givesOutFirst, givesOutSaid } from "../../src/telling/gives-out.ts";
 import { enter, launch, open, take } from "./browser.ts";
+import { DEMO_SEASONS } from "./starters.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -30,10 +31,10 @@ const SHARE = 0.4;
 
 const DEMO = new URL("../../templates/hillside-totes.json", import.meta.url);
 
-function demo(): Worksheet {
+function demo(seasons = 20): Worksheet {
   const read = worksheetFromFileText(readFileSync(DEMO, "utf8"), recordKey);
   if (!read.ok) throw new Error("The demo cannot be read.");
-  return read.worksheet;
+  return setValue(read.worksheet, CARD_KINDS, "weather.years", String(seasons));
 }
 
 const plain = (text: string): string => text.replaceAll("\u00a0", " ").trim();
@@ -95,7 +96,7 @@ function witness(): void {
 type Seen = { readonly seen: { readonly made: number; toDie: number; latest: number } };
 
 test("the demo's curve for a tank is what --try says, and the page keeps its frames while it comes", async () => {
-  const { page, context, complaints } = await open(browser, { before: witness, whole: true });
+  const { page, context, complaints } = await open(browser, { before: witness, whole: true, asks: true });
   await page.evaluate(() => {
     (globalThis as unknown as Seen).seen.latest = 0;
   });
@@ -114,30 +115,32 @@ test("the demo's curve for a tank is what --try says, and the page keeps its fra
 });
 
 test("G9: an edit in the middle of the curve calls it off and begins anew: without the leak, no size leaks", async () => {
-  const { page, context, complaints } = await open(browser, { whole: true });
+  const { page, context, complaints } = await open(browser, { asks: true });
   await enter(page, "totes.leak", "20 L/day");
   await take(page, "totes.capacity");
   const leaking = await shown(page);
-  expect(leaking).toEqual(tried(setValue(demo(), CARD_KINDS, "totes.leak", "20 L/day"), sizesOf(leaking)));
+  expect(leaking).toEqual(
+    tried(setValue(demo(DEMO_SEASONS), CARD_KINDS, "totes.leak", "20 L/day"), sizesOf(leaking)),
+  );
   // The curve of before stays, marked old, until there is a new one.
   const old = curve(page).locator(".plot .old").first().waitFor({ state: "attached" });
   await page.getByRole("button", { name: "Undo" }).click();
   await old;
   const tight = await shown(page);
   expect(tight).not.toEqual(leaking);
-  expect(tight).toEqual(tried(demo(), sizesOf(tight)));
+  expect(tight).toEqual(tried(demo(DEMO_SEASONS), sizesOf(tight)));
   expect(complaints).toEqual([]);
   await context.close();
 });
 
 test("workers that die in the middle of a run are replaced and the curve still comes whole", async () => {
-  const { page, context, complaints } = await open(browser, { before: witness, whole: true });
+  const { page, context, complaints } = await open(browser, { before: witness, asks: true });
   await page.evaluate(() => {
     (globalThis as unknown as Seen).seen.toDie = 2;
   });
   await take(page, "totes.capacity");
   const lines = await shown(page);
-  expect(lines).toEqual(tried(demo(), sizesOf(lines)));
+  expect(lines).toEqual(tried(demo(DEMO_SEASONS), sizesOf(lines)));
   const { made, toDie } = await page.evaluate(() => (globalThis as unknown as Seen).seen);
   expect(toDie).toBe(0);
   expect(made).toBeGreaterThan(2);
@@ -146,8 +149,8 @@ test("workers that die in the middle of a run are replaced and the curve still c
 });
 
 test("what gives out first stands in the answers and with the drawing in words, as --gives-out says it", async () => {
-  const { page, context, complaints } = await open(browser, { whole: true });
-  const answer = givesOut(baseOf(demo(), CARD_KINDS));
+  const { page, context, complaints } = await open(browser, { asks: true });
+  const answer = givesOut(baseOf(demo(DEMO_SEASONS), CARD_KINDS));
   if ("failed" in answer) throw new Error(answer.failed);
   const said = givesOutSaid(answer, "battery");
   await page.locator(".answers li.gives-out").waitFor();

@@ -1,12 +1,16 @@
 // At the bed: what is noted with a thumb or by keys is said to be only once it is stored, is there again after the page was
 // thrown away or killed, is set right and taken back by one touch, and changes what the other pages tell.
+import { mkdtempSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import type { Browser, BrowserContext, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { serve } from "../../src/cli/serve.mjs";
 import { tries } from "../tries.ts";
-import { SHIPPED } from "./as-shipped.ts";
+import { withDemoOf } from "./as-shipped.ts";
 import { axe } from "./axe.ts";
-import { launch, openAt, PHONE, tool } from "./browser.ts";
+import { launch, openAt, PHONE, site, tool } from "./browser.ts";
+import { DEMO_SEASONS } from "./starters.ts";
 
 /** A hundred kills are asked for by HUNDRED=1, or in pieces by HUNDRED=2/10, the second tenth of them. */
 const [, PIECES = 1] = (process.env.HUNDRED ?? "").split("/").map(Number);
@@ -29,7 +33,13 @@ const MORNING = "2026-07-20T08:00:00";
 const grip = (page: Page, name: string) => page.getByRole("slider", { name });
 
 async function opened(more: { readonly colorScheme?: "dark" } = {}) {
-  const { context, page } = await openAt(browser, "#bed", { viewport: PHONE, clock: MORNING, ...more });
+  const { context, page } = await openAt(browser, "#bed", {
+    viewport: PHONE,
+    clock: MORNING,
+    asks: true,
+    whole: false,
+    ...more,
+  });
   await grip(page, "Depth in Two totes").waitFor();
   return { context, page };
 }
@@ -74,7 +84,7 @@ describe("a dip", () => {
     const depth = await levelOf(page, "Depth in Two totes");
     await page.close();
     const again = await context.newPage();
-    await again.goto(`${inject("url")}#bed`);
+    await again.goto(`${site()}#bed`);
     await grip(again, "Depth in Two totes").waitFor();
     await expect.poll(() => levelOf(again, "Depth in Two totes")).toBe(depth);
     await context.close();
@@ -225,7 +235,9 @@ describe("from the home screen with no network", () => {
   test(`a dip is noted in two touches and there after a kill, ${TIMES} times`, {
     timeout: 3_600_000,
   }, async () => {
-    const { server, url } = await serve(0, SHIPPED);
+    const folder = mkdtempSync(join(tmpdir(), "eavesdrip-bed-"));
+    withDemoOf(DEMO_SEASONS, folder);
+    const { server, url } = await serve(0, folder);
     const context = await browser.newContext({ viewport: PHONE });
     const first = await context.newPage();
     await first.goto(url);

@@ -2,20 +2,36 @@
 
 import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
+import { isLong } from "../tries.ts";
 
-/** What axe finds seriously wrong; it is put in past the page's policy, as a debugger would. */
-export async function axe(page: Page): Promise<readonly string[]> {
+/** It is put in past the page's policy, as a debugger would. */
+async function putIn(page: Page): Promise<void> {
+  if (await page.evaluate(() => "axe" in globalThis)) return;
   const source = readFileSync(new URL("../../node_modules/axe-core/axe.min.js", import.meta.url), "utf8");
   await page.evaluate(source);
-  return page.evaluate(async () => {
+}
+
+/**
+ * What axe finds seriously wrong.
+ * @param contrast whether the color of each word is held against what is painted below it, which is most of its work: in
+ *   `npm test` of the page by day and by night, of all that is looked at with LONG=1
+ */
+export async function axe(page: Page, contrast = isLong): Promise<readonly string[]> {
+  await putIn(page);
+  return page.evaluate(async (enabled) => {
     const runner = (
       globalThis as unknown as {
         axe: {
-          run: () => Promise<{ violations: { id: string; impact: string; nodes: { target: string[] }[] }[] }>;
+          run: (
+            options: object,
+          ) => Promise<{ violations: { id: string; impact: string; nodes: { target: string[] }[] }[] }>;
         };
       }
     ).axe;
-    const { violations } = await runner.run();
+    const { violations } = await runner.run({
+      resultTypes: ["violations"],
+      rules: { "color-contrast": { enabled } },
+    });
     return violations
       .filter(({ impact }) => impact === "serious" || impact === "critical")
       .map(
@@ -25,5 +41,5 @@ export async function axe(page: Page): Promise<readonly string[]> {
             .slice(0, 3)
             .join(", ")}`,
       );
-  });
+  }, contrast);
 }

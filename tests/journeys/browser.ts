@@ -3,9 +3,10 @@
 import { mkdtempSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { type Browser, chromium, type Download, type Page } from "playwright-core";
+import { type Browser, type BrowserContext, chromium, type Download, type Page } from "playwright-core";
 import { inject } from "vitest";
-import { lend, type Opened, PATIENCE, type PageWish } from "./pages.ts";
+import { isLong } from "../tries.ts";
+import { lend, lendUsed, type Opened, PATIENCE, type PageWish } from "./pages.ts";
 
 export const PHONE = { width: 390, height: 844 };
 export const DESK = { width: 1280, height: 800 };
@@ -36,25 +37,90 @@ type Wish = Partial<PageWish> & {
   readonly whole?: boolean;
   /** Runs in the page before anything of ours does. */
   readonly before?: () => void;
+  /**
+   * A page will do that another journey used, if all that was changed in it can be undone; another part may be open in it, it
+   * is kept already, and until an edit it says what its numbers were. With LONG=1 each has one of its own.
+   */
+  readonly used?: boolean;
 };
 
 /** Address of the page that `open` opens. */
 export const site = (whole = false): string => inject(whole ? "url" : "brief");
 
+const wishOf = ({ before: _, whole: __, used: ___, asks = isLong, ...wish }: Wish): PageWish => ({
+  viewport: DESK,
+  colorScheme: "light",
+  glass: 1,
+  ...wish,
+  asks,
+});
+
 /** The page of the whole demo just gone to, with nothing kept from before; close its context when done. */
 export async function openAt(browser: Browser, hash: string, options: Wish = {}): Promise<Opened> {
-  const { before, whole = true, ...wish } = options;
-  const lent = await lend(browser, { viewport: DESK, colorScheme: "light", glass: 1, ...wish });
+  const { before, whole = true } = options;
+  const lent = await lend(browser, wishOf(options));
   if (before) await lent.page.addInitScript(before);
   await lent.page.goto(`${site(whole)}${hash}`);
   return lent;
 }
 
+/** What the page of the demo that nobody changed looks like, by its address and size. */
+const looks = new Map<string, string>();
+
+/** Numbers of the sentence on top, and what is set at the head of the page; nothing is held, and no rain is being looked at. */
+const lookOf = (page: Page): Promise<string> =>
+  page.evaluate(() => {
+    const fields = [...document.querySelectorAll<HTMLInputElement>("header.top :is(input, select)")];
+    const marks = document.querySelectorAll(".moved-list, .held, .preview, .import [role=alert]").length;
+    // What it was before the last edit stands beside each number, in fewer words.
+    const lead = document.querySelector("h1.lead")?.cloneNode(true) as Element;
+    for (const was of lead.querySelectorAll(".was")) was.remove();
+    return JSON.stringify([lead.textContent?.match(/\d+/g), marks, fields.map(({ value }) => value)]);
+  });
+
+/** Puts down what is in hand and undoes all; false where that cannot be done. */
+export async function undoAll(page: Page): Promise<boolean> {
+  if ((await page.locator("dialog[open]").count()) > 0) return false;
+  const done = page.getByRole("button", { name: "Done", exact: true });
+  if ((await done.count()) === 1) await done.click();
+  const undo = page.getByRole("button", { name: /^Undo/ }).first();
+  if ((await undo.count()) === 0) return false;
+  for (let step = 0; step < 9 && (await undo.isEnabled()); step++) await undo.click();
+  await settled(page);
+  return undo.isDisabled();
+}
+
 /** The page open and everything worked out, with nothing kept from before; close its context when done. */
 export async function open(browser: Browser, options: Wish = {}): Promise<Opened> {
-  const lent = await openAt(browser, "", { whole: false, ...options });
+  const { whole = false, used = false, before } = options;
+  const key = JSON.stringify([whole, options.viewport ?? DESK]);
+  if (used && !isLong) {
+    const isThere = async (page: Page): Promise<boolean> =>
+      page.url() === site(whole) && (await undoAll(page)) && (await lookOf(page)) === looks.get(key);
+    const lent = await lendUsed(browser, wishOf(options), isThere);
+    if (lent) return lent;
+  }
+  const lent = await openAt(browser, "", { ...options, whole });
   await settled(lent.page);
+  if (!before) looks.set(key, await lookOf(lent.page));
   return lent;
+}
+
+/** A page of its own, with all that it complains of: errors, reports of the policy, what it could not fetch. */
+export async function listened(context: BrowserContext): Promise<{ page: Page; complaints: string[] }> {
+  context.setDefaultTimeout(PATIENCE);
+  const page = await context.newPage();
+  const complaints: string[] = [];
+  page.on("pageerror", (error) => complaints.push(error.message));
+  page.on("console", (message) => {
+    if (message.type() === "error" || message.type() === "warning") complaints.push(message.text());
+  });
+  await page.addInitScript(() => {
+    document.addEventListener("securitypolicyviolation", (event) => {
+      console.error(`policy: ${event.violatedDirective} ${event.blockedURI}`);
+    });
+  });
+  return { page, complaints };
 }
 
 /** Waits until nothing is being worked out. */

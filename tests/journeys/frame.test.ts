@@ -1,13 +1,15 @@
-import { readFileSync } from "node:fs";
-import { fileURLToPath } from "node:url";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { tries } from "../tries.ts";
 import { axe } from "./axe.ts";
 import { DESK, launch, open, PHONE, row, settled, take, tool, type, unfold } from "./browser.ts";
-import { STARTERS, TEMPLATES } from "./starters.ts";
+import { fileOf, payloadOf, STARTERS } from "./starters.ts";
 
 const LONG = 600_000;
+const WINDOWS = [
+  ["a phone, and a window twice as wide", PHONE, { width: 800, height: 1000 }],
+  ["a desk, and a wider one", DESK, { width: 1920, height: 1080 }],
+] as const;
 
 let browser: Browser;
 beforeAll(async () => {
@@ -46,11 +48,11 @@ const scrollable = (page: Page) =>
 
 async function openTemplate(page: Page, name: string): Promise<readonly string[]> {
   await tool(page, "Worksheets");
-  await page.getByLabel("Worksheet file").setInputFiles(fileURLToPath(new URL(name, TEMPLATES)));
-  const { title, cards } = JSON.parse(readFileSync(new URL(name, TEMPLATES), "utf8"));
-  await expect.poll(() => page.getByLabel("Name of this worksheet").inputValue()).toContain(title);
+  const file = fileOf(name);
+  await page.getByLabel("Worksheet file").setInputFiles(payloadOf(file));
+  await expect.poll(() => page.getByLabel("Name of this worksheet").inputValue()).toContain(file.title);
   await settled(page);
-  return cards.map(({ id }: { id: string }) => id);
+  return file.cards.map(({ id }) => id);
 }
 
 /** Presses Tab until `isThere`, at most so often; how often it was, or null. */
@@ -88,7 +90,7 @@ describe("the frame", () => {
   });
 
   test("at 1280 the page itself never scrolls, whatever part is open and whatever is in hand", async () => {
-    const { page, context } = await open(browser);
+    const { page, context } = await open(browser, { used: true });
     await expect.poll(() => scrollable(page)).toBe(0);
     await take(page, "totes.capacity");
     await expect.poll(() => scrollable(page)).toBe(0);
@@ -99,13 +101,11 @@ describe("the frame", () => {
     await context.close();
   });
 
-  test.each([
-    ["a phone, and a window twice as wide", PHONE, { width: 800, height: 1000 }],
-    ["a desk, and a wider one", DESK, { width: 1920, height: 1080 }],
-  ])(
+  // On a desk, too, with LONG=1.
+  test.each(WINDOWS.slice(0, tries(2, 1)))(
     "with a number in hand on %s, answers, place and the number are in the window, and axe finds nothing",
     async (_, ...windows) => {
-      const { page, context } = await open(browser, { viewport: windows[0] });
+      const { page, context } = await open(browser, { viewport: windows[0], asks: true });
       await take(page, "totes.capacity");
       expect(await axe(page)).toEqual([]);
       for (const { width, height } of windows) {

@@ -2,11 +2,13 @@ import { readFileSync } from "node:fs";
 import jsQR from "jsqr";
 import type { Browser, Download, Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { isLong } from "../tries.ts";
 import {
   enter,
   hand,
   launch,
   open,
+  openAt,
   PHONE,
   savedFile,
   settled,
@@ -72,7 +74,7 @@ async function readOffGlass(picture: Locator): Promise<string | null> {
 
 describe("a worksheet goes to a neighbour", () => {
   test("by link: a second profile shows the same answers, who made it, and what is still borrowed", async () => {
-    const first = await open(browser);
+    const first = await open(browser, { used: true });
     await type(first.page, "totes.capacity", "300 gal");
     const answers = await watched(first.page);
     await first.page.getByRole("button", { name: "Share", exact: true }).click();
@@ -109,10 +111,10 @@ describe("a worksheet goes to a neighbour", () => {
   });
 
   test("the same link opened twice says so, and shows what was made of it instead of a second copy", async () => {
-    const first = await open(browser);
+    const first = await open(browser, { used: true });
     const address = await link(first.page);
     await first.context.close();
-    const { page, context, complaints } = await open(browser);
+    const { page, context, complaints } = await openAt(browser, new URL(address).hash, { whole: false });
     for (const amount of ["310 gal", "320 gal"]) {
       await page.goto("about:blank");
       await page.goto(address);
@@ -138,7 +140,7 @@ describe("a worksheet goes to a neighbour", () => {
   });
 
   test("a title that runs from right to left, or turns the direction, turns nothing beside it", async () => {
-    const { page, context } = await open(browser);
+    const { page, context } = await open(browser, { used: true });
     const name = page.getByLabel("Name of this Tank").first();
     await name.fill("\u202e\u05d7\u05d1\u05d9\u05ea 5");
     await name.press("Enter");
@@ -162,20 +164,24 @@ describe("a worksheet goes to a neighbour", () => {
     await context.close();
   });
 
-  test("a record too long for a link is left out and said so; its monthly figures travel instead, by code too", async () => {
-    const { page, context } = await open(browser);
-    await bringIn(page, 14_600);
-    await link(page);
-    await expect
-      .poll(() => page.locator(".share .wrong").last().innerText())
-      .toContain("twelve monthly figures");
-    // Without the record it is short enough for a code, too.
-    await page.getByRole("img", { name: "The link as a picture code" }).waitFor();
-    await context.close();
-  });
+  // With LONG=1; that the record stays and months travel instead is tried with the picture code below.
+  test.runIf(isLong)(
+    "a record too long for a link is left out and said so; its monthly figures travel instead, by code too",
+    async () => {
+      const { page, context } = await open(browser, { used: true });
+      await bringIn(page, 14_600);
+      await link(page);
+      await expect
+        .poll(() => page.locator(".share .wrong").last().innerText())
+        .toContain("twelve monthly figures");
+      // Without the record it is short enough for a code, too.
+      await page.getByRole("img", { name: "The link as a picture code" }).waitFor();
+      await context.close();
+    },
+  );
 
   test("the link tells the latitude to a tenth of a degree, and more only where that is asked for", async () => {
-    const first = await open(browser);
+    const first = await open(browser, { used: true });
     await type(first.page, "site.latitude", "44.0567 deg");
     const rounded = await link(first.page);
     await first.page.getByRole("dialog").getByRole("checkbox").check();
@@ -186,8 +192,7 @@ describe("a worksheet goes to a neighbour", () => {
       [rounded, "44.1"],
       [exact, "44.0567"],
     ] as const) {
-      const second = await open(browser);
-      await second.page.goto(address);
+      const second = await openAt(browser, new URL(address).hash, { whole: false });
       await second.page.locator("details.told").waitFor();
       await take(second.page, "site.latitude");
       await expect.poll(() => hand(second.page).inputValue()).toMatch(new RegExp(`^${latitude}\\b`));
@@ -196,18 +201,22 @@ describe("a worksheet goes to a neighbour", () => {
     await first.context.close();
   });
 
-  test("the picture code is as wide as the page's own width allows and holds the very link", async () => {
-    const { page, context } = await open(browser, { viewport: PHONE, glass: 3 });
-    const address = await link(page);
-    const picture = page.getByRole("img", { name: "The link as a picture code" });
-    expect(await readOffGlass(picture)).toBe(address);
-    const field = await page.getByLabel("The link", { exact: true }).boundingBox();
-    expect((await picture.boundingBox())?.width).toBeGreaterThanOrEqual((field?.width ?? 0) - 1);
-    await expect
-      .poll(() => page.getByRole("dialog").innerText())
-      .toContain("This link opens only on this computer.");
-    await context.close();
-  });
+  // With LONG=1; a picture code is read off the glass just below.
+  test.runIf(isLong)(
+    "the picture code is as wide as the page's own width allows and holds the very link",
+    async () => {
+      const { page, context } = await open(browser, { viewport: PHONE, glass: 3 });
+      const address = await link(page);
+      const picture = page.getByRole("img", { name: "The link as a picture code" });
+      expect(await readOffGlass(picture)).toBe(address);
+      const field = await page.getByLabel("The link", { exact: true }).boundingBox();
+      expect((await picture.boundingBox())?.width).toBeGreaterThanOrEqual((field?.width ?? 0) - 1);
+      await expect
+        .poll(() => page.getByRole("dialog").innerText())
+        .toContain("This link opens only on this computer.");
+      await context.close();
+    },
+  );
 
   test("where one's own rain makes the code too long it is left out on the spot; read off the glass it stands on the fitted months, said so", async () => {
     const { page, context, complaints } = await open(browser, { viewport: PHONE, glass: 3 });
@@ -224,8 +233,7 @@ describe("a worksheet goes to a neighbour", () => {
       .toBe(
         "Your rain record stays here and twelve monthly figures of it travel instead, so the answers will differ.",
       );
-    const second = await open(browser);
-    await second.page.goto(address);
+    const second = await openAt(browser, new URL(address).hash, { whole: false });
     await settled(second.page);
     await second.page
       .getByRole("alert")
@@ -285,34 +293,38 @@ describe("a worksheet goes to a neighbour", () => {
     await context.close();
   });
 
-  test("by file, to somebody with the other units: the same water, shown in theirs", async () => {
-    const first = await open(browser);
-    await first.page.getByRole("button", { name: "Worksheets" }).click();
-    await first.page.getByRole("button", { name: /^Dry summer/ }).click();
-    await settled(first.page);
-    const litres = Number.parseFloat(
-      (await shownValueOf(first.page, "cistern.reachable")).replaceAll(",", ""),
-    );
-    await first.page.getByRole("button", { name: "Share", exact: true }).click();
-    const [saved] = await Promise.all([
-      first.page.waitForEvent("download"),
-      first.page.locator(".share").getByRole("button", { name: "Save as a file" }).click(),
-    ]);
-    const second = await open(browser);
-    await second.page.getByRole("button", { name: "Worksheets" }).click();
-    await second.page.getByLabel("Worksheet file").setInputFiles(await savedFile(saved));
-    await second.page.locator(".told").first().waitFor();
-    await settled(second.page);
-    await second.page.getByLabel("Units").selectOption("us");
-    await settled(second.page);
-    const gallons = Number.parseFloat(
-      (await shownValueOf(second.page, "cistern.reachable")).replaceAll(",", ""),
-    );
-    // A US gallon is 3.785411784 L by definition; both are shown to the nearest ten at the coarsest, half of it off each.
-    expect(Math.abs(gallons * 3.785411784 - litres)).toBeLessThanOrEqual(5 * 3.785411784 + 5);
-    await first.context.close();
-    await second.context.close();
-  });
+  // With LONG=1; a file goes from page to page in given-away.test.ts, and a link just above.
+  test.runIf(isLong)(
+    "by file, to somebody with the other units: the same water, shown in theirs",
+    async () => {
+      const first = await open(browser, { used: true });
+      await first.page.getByRole("button", { name: "Worksheets" }).click();
+      await first.page.getByRole("button", { name: /^Dry summer/ }).click();
+      await settled(first.page);
+      const litres = Number.parseFloat(
+        (await shownValueOf(first.page, "cistern.reachable")).replaceAll(",", ""),
+      );
+      await first.page.getByRole("button", { name: "Share", exact: true }).click();
+      const [saved] = await Promise.all([
+        first.page.waitForEvent("download"),
+        first.page.locator(".share").getByRole("button", { name: "Save as a file" }).click(),
+      ]);
+      const second = await open(browser);
+      await second.page.getByRole("button", { name: "Worksheets" }).click();
+      await second.page.getByLabel("Worksheet file").setInputFiles(await savedFile(saved));
+      await second.page.locator(".told").first().waitFor();
+      await settled(second.page);
+      await second.page.getByLabel("Units").selectOption("us");
+      await settled(second.page);
+      const gallons = Number.parseFloat(
+        (await shownValueOf(second.page, "cistern.reachable")).replaceAll(",", ""),
+      );
+      // A US gallon is 3.785411784 L by definition; both are shown to the nearest ten at the coarsest, half of it off each.
+      expect(Math.abs(gallons * 3.785411784 - litres)).toBeLessThanOrEqual(5 * 3.785411784 + 5);
+      await first.context.close();
+      await second.context.close();
+    },
+  );
 
   test("tables go out as CSV with no cell that runs, and charts as SVG", async () => {
     const { page, context, complaints } = await open(browser, { whole: true });

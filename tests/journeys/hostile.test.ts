@@ -18,7 +18,7 @@ afterAll(async () => {
 const SEED = Number(process.env.FUZZ_SEED ?? 20_261_125);
 /** Hundreds of files, each opened whole, are slow on a busy machine; a hang is told by `neverHangs`. */
 const LONG = { timeout: 900_000 };
-const [FILES, RAINS, LINKS] = [tries(60, 20), tries(70, 20), tries(60, 20)];
+const [FILES, RAINS, LINKS] = [tries(60, 12), tries(70, 10), tries(60, 12)];
 const RAIN = new URL("../fixtures/rain/", import.meta.url);
 
 /** What the page may be after it was handed something: whole, with the worksheet from before or another one. */

@@ -1,10 +1,10 @@
 // The number in hand, in a real browser: who changes it sees the answers, the place and the number meanwhile.
 
-import { fileURLToPath } from "node:url";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { tries } from "../tries.ts";
 import { DESK, hand, launch, open, PHONE, row, settled, take, unfold } from "./browser.ts";
+import { fileOf, payloadOf } from "./starters.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -14,7 +14,7 @@ afterAll(async () => {
   await browser.close();
 });
 
-const POWER = fileURLToPath(new URL("../fixtures/pump-and-power.json", import.meta.url));
+const POWER = new URL("../fixtures/pump-and-power.json", import.meta.url);
 const PANEL = "sun";
 
 const LIST = { width: 800, height: 900 };
@@ -128,7 +128,7 @@ describe("a tank's size", () => {
   );
 
   test("Escape puts back what was there and leaves nothing behind; once more, it puts the number down", async () => {
-    const { page, context, complaints } = await open(browser);
+    const { page, context, complaints } = await open(browser, { used: true });
     await take(page, "totes.capacity");
     await hand(page).press("Shift+ArrowUp");
     await hand(page).press("ArrowUp");
@@ -163,7 +163,7 @@ describe("a tank's size", () => {
   });
 
   test("a roof of 20 x 30 ft is typed as such", async () => {
-    const { page, context, complaints } = await open(browser);
+    const { page, context, complaints } = await open(browser, { used: true });
     await take(page, "barn_roof.footprint");
     await hand(page).fill("20 x 30 ft");
     await hand(page).press("Enter");
@@ -178,7 +178,7 @@ describe("a tank's size", () => {
 
 describe("the curve", () => {
   test("of a hose's bore, a bed's mulch and a panel's tilt shows the answer all along; a second answer stands over the same axis", async () => {
-    const { page, context, complaints } = await open(browser);
+    const { page, context, complaints } = await open(browser, { asks: true });
     await take(page, "totes.capacity");
     await whole(page);
     await expect
@@ -243,7 +243,7 @@ describe("the curve", () => {
     await expect.poll(() => page.locator("select.in-hand-value").inputValue()).toBe(mulch);
 
     await page.getByRole("button", { name: "Worksheets" }).click();
-    await page.locator("dialog input[type=file]").setInputFiles(POWER);
+    await page.locator("dialog input[type=file]").setInputFiles(payloadOf(fileOf(POWER)));
     await page.locator('article.card[id="tub"]').waitFor();
     await settled(page);
     await take(page, `${PANEL}.tilt`);
@@ -321,7 +321,7 @@ describe("a number in hand on a phone", () => {
 });
 
 test("Undo by the keyboard takes back what was typed, and the number stays in hand", async () => {
-  const { page, context } = await open(browser);
+  const { page, context } = await open(browser, { used: true });
   await take(page, "totes.capacity");
   const before = await value(page);
   await hand(page).fill("500 gal");
@@ -341,7 +341,7 @@ test("Undo by the keyboard takes back what was typed, and the number stays in ha
 
 describe("what is held", () => {
   test("is marked on the axis, listed by how far it moved, and can be gone back to in one step", async () => {
-    const { page, context, complaints } = await open(browser);
+    const { page, context, complaints } = await open(browser, { used: true });
     await page.getByRole("button", { name: "Hold", exact: true }).click();
     await take(page, "totes.capacity");
     await hand(page).fill("500 gal");

@@ -5,8 +5,9 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { axe } from "./axe.ts";
 import { launch, open, PHONE, row, savedFile, tool } from "./browser.ts";
-import { AT_THE_BED, fileOf, foot, LARKSPUR, opened, plain, turnTo } from "./noted-sheet.ts";
+import { AT_THE_BED, foot, LARKSPUR, opened, plain, turnTo } from "./noted-sheet.ts";
 import { lend } from "./pages.ts";
+import { fileOf } from "./starters.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -20,9 +21,12 @@ afterAll(async () => {
 const LATELY = LARKSPUR.map((note) => (note.where === "long_bed" ? { ...note, day: "2020-07-18" } : note));
 const LOW_TUB = LARKSPUR.map((note) => (note.where === "tub" ? { ...note, value: 1.5 } : note));
 
+/** With all of its years: what is usual weather and what is dry is taken from them. */
+const larkspur = () => fileOf("hillside-totes.json", 20);
+
 async function inSeason(name: string, notes = LOW_TUB) {
   const { context, page } = await lend(browser, AT_THE_BED);
-  await opened(page, fileOf("hillside-totes.json"), notes);
+  await opened(page, larkspur(), notes);
   await turnTo(page, name);
   return { context, page };
 }
@@ -247,7 +251,7 @@ test("on an empty sheet each page says what is missing and leads there", async (
 });
 
 test("with eight beds it is said how many are below, and at 320 nothing is wider than the screen", async () => {
-  const file = fileOf("hillside-totes.json");
+  const file = larkspur();
   const bed = file.cards.find(({ id }) => id === "long_bed");
   const more = Array.from({ length: 6 }, (_, at) => ({
     ...bed,

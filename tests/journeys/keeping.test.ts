@@ -21,7 +21,7 @@ import {
 } from "./browser.ts";
 import { PATIENCE } from "./pages.ts";
 
-const EDITS = tries(30, 5);
+const EDITS = tries(30, 3);
 
 let browser: Browser;
 beforeAll(async () => {
@@ -33,7 +33,7 @@ afterAll(async () => {
 
 describe("worksheets are kept", () => {
   test(`${EDITS} edits are undone and redone, each to the same answers`, async () => {
-    const { page, context, complaints } = await open(browser);
+    const { page, context, complaints } = await open(browser, { used: true });
     const seen: string[] = [await shownValueOf(page, "totes.reachable")];
     for (let step = 1; step <= EDITS; step++) {
       // What is watched needs no season, so none is waited for.
@@ -125,7 +125,7 @@ describe("worksheets are kept", () => {
   });
 
   test("undo after a drag of the slider: the field shows the number, and touching it brings nothing back", async () => {
-    const { page, context } = await open(browser);
+    const { page, context } = await open(browser, { used: true });
     await take(page, "totes.capacity");
     const field = hand(page);
     // The slider runs over its scale from 0 to 1.
@@ -142,7 +142,7 @@ describe("worksheets are kept", () => {
   });
 
   test("undo while the field still has the focus takes back what is typed in it, and leaving it brings nothing back", async () => {
-    const { page, context } = await open(browser);
+    const { page, context } = await open(browser, { used: true });
     await type(page, "totes.capacity", "300 gal");
     // Put down and taken again: all that is done in one hold is one step.
     await page.getByRole("button", { name: "Done", exact: true }).click();
@@ -159,7 +159,7 @@ describe("worksheets are kept", () => {
   });
 
   test("a refused save is said, with the file as the way out", async () => {
-    const { page, context } = await open(browser);
+    const { page, context } = await open(browser, { used: true });
     await page.evaluate(() => {
       const { put } = IDBObjectStore.prototype;
       IDBObjectStore.prototype.put = () => {
@@ -286,15 +286,13 @@ describe("a save that is no good", () => {
   });
 
   test("a browser that keeps nothing says so at once, and the file is the way out", async () => {
-    const context = await browser.newContext();
-    const page = await context.newPage();
-    await page.addInitScript(() => {
-      IDBFactory.prototype.open = () => {
-        throw new DOMException("private", "SecurityError");
-      };
+    const { page, context } = await open(browser, {
+      before: () => {
+        IDBFactory.prototype.open = () => {
+          throw new DOMException("private", "SecurityError");
+        };
+      },
     });
-    await page.goto(site());
-    await settled(page);
     const told = page.locator(".keeping [role=alert]");
     await told.getByText("does not let the page keep anything").waitFor();
     await type(page, "totes.capacity", "280 gal");
@@ -308,34 +306,38 @@ describe("a save that is no good", () => {
     await context.close();
   });
 
-  test("a record that only undo names comes back with it, though another tab let it go", async () => {
-    const { page, context } = await open(browser);
-    const rows = Array.from({ length: 730 }, (_, at) => {
-      const date = new Date(Date.UTC(2021, 0, 1 + at)).toISOString().slice(0, 10);
-      return `${date},${at % 10 === 5 ? 4 : 0}`;
-    });
-    await unfold(page, "weather");
-    await page.getByLabel("Rain record file").setInputFiles({
-      name: "two-years.csv",
-      mimeType: "text/csv",
-      buffer: Buffer.from(`date,precipitation (mm)\n${rows.join("\n")}\n`),
-    });
-    await page.getByRole("button", { name: "Take it" }).click();
-    await settled(page);
-    await page.getByText("Saved", { exact: true }).waitFor();
-    const id = JSON.parse(await kept(page, "current"));
-    const cards = JSON.parse(await kept(page, `sheet:${id}`)).worksheet.cards;
-    const key = cards.find((card: { id: string }) => card.id === "weather").givens.record.value;
-    await page.getByRole("button", { name: "Back to made-up weather" }).click();
-    await settled(page);
-    await kept(page, `record:${key}`, "");
-    await page.getByRole("button", { name: "Undo" }).click();
-    await settled(page);
-    await page.getByText("Saved", { exact: true }).waitFor();
-    await expect.poll(() => kept(page, `record:${key}`)).not.toBe("null");
-    await page.reload();
-    await settled(page);
-    await expect.poll(() => shownValueOf(page, "weather.days")).toBe("730");
-    await context.close();
-  });
+  // With LONG=1; the shelf of records is tried without a browser (storage/record-shelf.test.ts).
+  test.runIf(isLong)(
+    "a record that only undo names comes back with it, though another tab let it go",
+    async () => {
+      const { page, context } = await open(browser);
+      const rows = Array.from({ length: 730 }, (_, at) => {
+        const date = new Date(Date.UTC(2021, 0, 1 + at)).toISOString().slice(0, 10);
+        return `${date},${at % 10 === 5 ? 4 : 0}`;
+      });
+      await unfold(page, "weather");
+      await page.getByLabel("Rain record file").setInputFiles({
+        name: "two-years.csv",
+        mimeType: "text/csv",
+        buffer: Buffer.from(`date,precipitation (mm)\n${rows.join("\n")}\n`),
+      });
+      await page.getByRole("button", { name: "Take it" }).click();
+      await settled(page);
+      await page.getByText("Saved", { exact: true }).waitFor();
+      const id = JSON.parse(await kept(page, "current"));
+      const cards = JSON.parse(await kept(page, `sheet:${id}`)).worksheet.cards;
+      const key = cards.find((card: { id: string }) => card.id === "weather").givens.record.value;
+      await page.getByRole("button", { name: "Back to made-up weather" }).click();
+      await settled(page);
+      await kept(page, `record:${key}`, "");
+      await page.getByRole("button", { name: "Undo" }).click();
+      await settled(page);
+      await page.getByText("Saved", { exact: true }).waitFor();
+      await expect.poll(() => kept(page, `record:${key}`)).not.toBe("null");
+      await page.reload();
+      await settled(page);
+      await expect.poll(() => shownValueOf(page, "weather.days")).toBe("730");
+      await context.close();
+    },
+  );
 });

@@ -6,6 +6,7 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { tries } from "../tries.ts";
 import { axe } from "./axe.ts";
 import { DESK, launch, open, PHONE, settled, shownValueOf, tool } from "./browser.ts";
+import { DEMO_SEASONS } from "./starters.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -40,14 +41,16 @@ const WHERE = [
 
 describe.each(WHERE.slice(0, tries(2, 1)))("on %s", (_where, viewport) => {
   test("next 100 of money: what it buys, priced on the spot, kept beside and put on the sheet", async () => {
-    const { page, context, complaints } = await open(browser, { viewport, whole: true });
+    const { page, context, complaints } = await open(browser, { viewport, asks: true });
     await page.locator(".gives-out .number").click();
     await page.locator(".answer-working").getByRole("button", { name: "Next money" }).click();
     await expect
       .poll(() => buys(page))
       .toEqual([
         expect.stringMatching(
-          /^Next \$60: one more of Two totes, \d+ of \d+ short days fewer in 20 seasons\.$/,
+          new RegExp(
+            `^Next \\$60: one more of Two totes, \\d+ of \\d+ short days fewer in ${DEMO_SEASONS} seasons\\.$`,
+          ),
         ),
       ]);
     await price(page, "a lid for Tub by the tunnel", "fifteen");
@@ -72,14 +75,14 @@ describe.each(WHERE.slice(0, tries(2, 1)))("on %s", (_where, viewport) => {
     await press(page, /^Put it on the sheet: Next \$75/);
     await settled(page);
     // The mean is shown to half a day.
-    const left = (Number(all) - Number(fewer)) / 20;
+    const left = (Number(all) - Number(fewer)) / DEMO_SEASONS;
     await expect.poll(async () => Math.abs((await daysShort(page)) - left)).toBeLessThanOrEqual(0.5);
     expect(complaints).toEqual([]);
     await context.close();
   });
 
   test("work back: full tanks are to last thirty days, by turning what the totes hold", async () => {
-    const { page, context, complaints } = await open(browser, { viewport, whole: true });
+    const { page, context, complaints } = await open(browser, { viewport, asks: true });
     await page.locator("h1.lead .number").last().click();
     const back = page.locator(".work-back");
     await back.getByLabel(/^Wished/).fill("30 days");

@@ -1,25 +1,21 @@
 // A worksheet with notes in it, opened on a morning of July, and the gestures of the season's pages.
 
-import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
-import { expect, inject } from "vitest";
+import { expect } from "vitest";
 import type { Note } from "../../src/document/worksheet.ts";
-import { PHONE, tool } from "./browser.ts";
+import { PHONE, site, tool } from "./browser.ts";
+import type { File } from "./starters.ts";
 
-export const TEMPLATES = new URL("../../templates/", import.meta.url);
 const DAY = "2020-07-20";
 const MORNING = `${DAY}T08:00:00`;
 
-export const AT_THE_BED = { viewport: PHONE, colorScheme: "light", glass: 1, clock: MORNING } as const;
-
-type Card = {
-  readonly id: string;
-  readonly kind: string;
-  readonly givens?: Readonly<Record<string, unknown>>;
-};
-type File = { readonly title: string; readonly cards: readonly Card[] };
-
-export const fileOf = (name: string): File => JSON.parse(readFileSync(new URL(name, TEMPLATES), "utf8"));
+export const AT_THE_BED = {
+  viewport: PHONE,
+  colorScheme: "light",
+  glass: 1,
+  clock: MORNING,
+  asks: true,
+} as const;
 
 const note = (place: number, content: Omit<Note, "id">): Note => ({
   id: String(place).padStart(32, "0"),
@@ -28,7 +24,7 @@ const note = (place: number, content: Omit<Note, "id">): Note => ({
 
 /** Opens a worksheet with notes in it. */
 export async function opened(page: Page, file: File, notes: readonly Omit<Note, "id">[]): Promise<void> {
-  await page.goto(inject("url"));
+  await page.goto(site());
   await tool(page, "Worksheets");
   const text = JSON.stringify({ ...file, notes: notes.map((one, place) => note(place + 1, one)) });
   await page

@@ -1,6 +1,6 @@
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { tries } from "../tries.ts";
+import { isLong, tries } from "../tries.ts";
 import { hand, launch, open, row, settled, shownValueOf, site, take, tool, unfold } from "./browser.ts";
 import type { Opened } from "./pages.ts";
 
@@ -20,11 +20,24 @@ beforeAll(async () => {
   browser = await launch();
 });
 afterAll(async () => {
+  await left?.context.close();
   await browser.close();
 });
 
+/** The profile of the test before, when it came to its end. */
+let left: Opened | null = null;
+
+/** Leaves the profile to the next test, but for LONG=1. */
+async function done(opened: Opened): Promise<void> {
+  if (isLong) await opened.context.close();
+  else left = opened;
+}
+
 /** An empty worksheet, kept once: it opens in a moment, so that a hundred can be opened. */
 async function empty(): Promise<Opened> {
+  const known = left;
+  left = null;
+  if (known) return known;
   const opened = await open(browser);
   const { page } = opened;
   await tool(page, "Worksheets");
@@ -78,11 +91,11 @@ describe("nothing is lost right after an edit", () => {
     expect(lost).toEqual([]);
     expect(await titles(page)).toHaveLength(1);
     expect(complaints).toEqual([]);
-    await context.close();
+    await done({ page, context, complaints });
   });
 
   test(`a closed tab, ${OFTEN}: nothing, entered or only typed`, { timeout: WATCHDOG }, async () => {
-    const { page: first, context } = await empty();
+    const { page: first, context, complaints } = await empty();
     let page = first;
     const lost: number[] = [];
     for (const amount of AMOUNTS) {
@@ -93,11 +106,11 @@ describe("nothing is lost right after an edit", () => {
     }
     expect(lost).toEqual([]);
     expect(await titles(page)).toHaveLength(1);
-    await context.close();
+    await done({ page, context, complaints });
   });
 
   test(`a killed tab, ${OFTEN}: at most the edit of the last second`, { timeout: WATCHDOG }, async () => {
-    const { page: first, context } = await empty();
+    const { page: first, context, complaints } = await empty();
     let page = first;
     const lost: number[] = [];
     for (const amount of AMOUNTS) {
@@ -113,11 +126,11 @@ describe("nothing is lost right after an edit", () => {
     }
     expect(lost).toEqual([]);
     expect(await titles(page)).toHaveLength(1);
-    await context.close();
+    await done({ page, context, complaints });
   });
 
   test("the back button, and forward again: nothing", async () => {
-    const { page, context } = await empty();
+    const { page, context, complaints } = await empty();
     await page.goto("about:blank");
     await page.goBack();
     for (const amount of [311, 312]) {
@@ -126,11 +139,11 @@ describe("nothing is lost right after an edit", () => {
       await page.goBack();
       expect(await standing(page)).toBe(amount);
     }
-    await context.close();
+    await done({ page, context, complaints });
   });
 
   test("a text that cannot be read is in its field again, after a reload and after a closed tab", async () => {
-    const { page, context } = await empty();
+    const { page, context, complaints } = await empty();
     await take(page, HEIGHT);
     await hand(page).fill("twelve or so");
     await page.reload();
@@ -148,7 +161,7 @@ describe("nothing is lost right after an edit", () => {
     await edit(next, 312);
     await next.reload();
     expect(await standing(next)).toBe(312);
-    await context.close();
+    await done({ page: next, context, complaints });
   });
 
   test("a worksheet's name, a part's name and a crop's share that are only typed", async () => {

@@ -11,6 +11,11 @@ export type PageWish = {
   readonly glass: number;
   /** A moment at which the page's clock begins, as ISO text; none for what the machine's says. */
   readonly clock?: string;
+  /**
+   * Whether its workers answer what is asked about a whole worksheet: curves, what gives out, how long it lasts. Who looks at
+   * none of it does without, but for LONG=1: for one number in hand the season is run dozens of times.
+   */
+  readonly asks?: boolean;
 };
 
 export type Opened = {
@@ -21,7 +26,10 @@ export type Opened = {
   readonly complaints: string[];
 };
 
-/** What leaves something behind that no wiping takes away: a page to which it was done is not lent again. */
+/**
+ * What leaves something behind that no wiping takes away: a page to which it was done is not lent again. Other pages of the same
+ * context are closed with it.
+ */
 const LASTING_ON_PAGE = [
   "addInitScript",
   "exposeBinding",
@@ -35,7 +43,6 @@ const LASTING_ON_CONTEXT = [
   "addInitScript",
   "grantPermissions",
   "newCDPSession",
-  "newPage",
   "route",
   "setGeolocation",
   "setOffline",
@@ -46,7 +53,29 @@ const LASTING_ON_CLOCK = ["install", "pauseAt", "setFixedTime", "setSystemTime"]
 /** Milliseconds that a gesture may take on a machine with much else to do. */
 export const PATIENCE = 60_000;
 
-const waiting = new Map<string, Opened[]>();
+type Lent = Opened & {
+  /** Takes away all that was kept, and leaves it on no address. */
+  readonly wipe: () => Promise<void>;
+  wiped: boolean;
+};
+
+const waitingIn = new WeakMap<Browser, Map<string, Lent[]>>();
+
+function waitingOf(browser: Browser): Map<string, Lent[]> {
+  const known = waitingIn.get(browser) ?? new Map<string, Lent[]>();
+  waitingIn.set(browser, known);
+  return known;
+}
+
+/** A worker that never answers, in place of those that are asked about a whole worksheet. */
+export function askNothing(): void {
+  globalThis.Worker = new Proxy(globalThis.Worker, {
+    construct: (real, [url, options]: [string | URL, WorkerOptions?]) =>
+      String(url).includes("asking")
+        ? Object.assign(new EventTarget(), { postMessage: () => undefined, terminate: () => undefined })
+        : new real(url, options),
+  });
+}
 
 /** Calls `told` before any of these methods runs. */
 function watch(thing: object, methods: readonly string[], told: () => void): void {
@@ -86,6 +115,7 @@ async function fresh(browser: Browser, wish: PageWish): Promise<Opened> {
     if (navigator.serviceWorker)
       navigator.serviceWorker.register = () => Promise.reject(new Error("not on a page that is lent"));
   });
+  if (!wish.asks) await context.addInitScript(askNothing);
   const page = await context.newPage();
   const complaints: string[] = [];
   page.on("pageerror", (error) => complaints.push(error.message));
@@ -100,19 +130,21 @@ async function fresh(browser: Browser, wish: PageWish): Promise<Opened> {
   return { context, page, complaints };
 }
 
-/** A page with nothing kept in it, on no address yet. */
-export async function lend(browser: Browser, wish: PageWish): Promise<Opened> {
-  const key = JSON.stringify(wish);
-  const known = waiting.get(key)?.pop();
-  if (known) {
-    known.complaints.length = 0;
-    return known;
-  }
-  const lent = await fresh(browser, wish);
-  const { context, page } = lent;
+async function made(browser: Browser, wish: PageWish, key: string): Promise<Opened> {
+  const { context, page, complaints } = await fresh(browser, wish);
   if (wish.clock !== undefined) await page.clock.setSystemTime(wish.clock);
   const close = context.close.bind(context);
   const session = context.newCDPSession.bind(context);
+  const lent: Lent = {
+    context,
+    page,
+    complaints,
+    wipe: async () => {
+      await wipe(page, session, wish);
+      lent.wiped = true;
+    },
+    wiped: false,
+  };
   let spent = false;
   const spend = (): void => {
     spent = true;
@@ -122,8 +154,49 @@ export async function lend(browser: Browser, wish: PageWish): Promise<Opened> {
   watch(page.clock, LASTING_ON_CLOCK, spend);
   context.close = async () => {
     if (spent || page.isClosed()) return close();
-    await wipe(page, session, wish);
+    for (const other of context.pages()) if (other !== page) await other.close();
+    const waiting = waitingOf(browser);
     waiting.set(key, [...(waiting.get(key) ?? []), lent]);
   };
   return lent;
+}
+
+/** The one that waits for such a wish: rather one that is as wished. */
+function taken(browser: Browser, key: string, wiped: boolean): Lent | undefined {
+  const waiting = waitingOf(browser);
+  const all = waiting.get(key) ?? [];
+  const one = all.find((lent) => lent.wiped === wiped) ?? all[0];
+  waiting.set(
+    key,
+    all.filter((lent) => lent !== one),
+  );
+  if (one) one.complaints.length = 0;
+  return one;
+}
+
+/** A page with nothing kept in it, on no address yet. */
+export async function lend(browser: Browser, wish: PageWish): Promise<Opened> {
+  const key = JSON.stringify(wish);
+  const known = taken(browser, key, true);
+  if (!known) return made(browser, wish, key);
+  if (!known.wiped) await known.wipe();
+  known.wiped = false;
+  return known;
+}
+
+/** A page as the last journey left it, where it can be put back to how it opened; else null. */
+export async function lendUsed(
+  browser: Browser,
+  wish: PageWish,
+  putBack: (page: Page) => Promise<boolean>,
+): Promise<Opened | null> {
+  const key = JSON.stringify(wish);
+  const known = taken(browser, key, false);
+  if (!known) return null;
+  const isBack = !known.wiped && (await putBack(known.page));
+  if (isBack) return known;
+  if (!known.wiped) await known.wipe();
+  const waiting = waitingOf(browser);
+  waiting.set(key, [...(waiting.get(key) ?? []), known]);
+  return null;
 }

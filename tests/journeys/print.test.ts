@@ -1,9 +1,8 @@
-import { readFileSync } from "node:fs";
-import { fileURLToPath } from "node:url";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { tries } from "../tries.ts";
 import { DESK, launch, open, openAt, PHONE, settled, shownValueOf, tool, type, unfold } from "./browser.ts";
-import { STARTERS, TEMPLATES } from "./starters.ts";
+import { fileOf, payloadOf, STARTERS } from "./starters.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -21,6 +20,11 @@ const PAPER = { width: Math.round(((210 - 20) / 25.4) * 96), height: Math.round(
 
 const plain = (text: string): string => text.replaceAll("\u00a0", " ");
 
+const FROM = [
+  ["a phone", PHONE, "dark"],
+  ["a desk", DESK, "light"],
+] as const;
+
 /** The page as it is printed. */
 async function onPaper(page: Page): Promise<void> {
   await page.setViewportSize(PAPER);
@@ -30,16 +34,19 @@ async function onPaper(page: Page): Promise<void> {
 }
 
 describe("on paper", () => {
-  test.each([
-    ["a phone", PHONE, "dark"],
-    ["a desk", DESK, "light"],
-  ] as const)("the demo is two A4 pages from %s, by day and night", async (_, viewport, colorScheme) => {
-    const { page, context } = await open(browser, { whole: true, viewport, colorScheme });
-    // What only paper shows is fetched when the page has stood for a while.
-    await expect.poll(async () => pagesOf(await page.pdf({ format: "A4", preferCSSPageSize: true }))).toBe(2);
-    expect(pagesOf(await page.pdf({ format: "A4", printBackground: true }))).toBe(2);
-    await context.close();
-  });
+  // From a desk, too, with LONG=1.
+  test.each(FROM.slice(0, tries(2, 1)))(
+    "the demo is two A4 pages from %s, by day and night",
+    async (_, viewport, colorScheme) => {
+      const { page, context } = await open(browser, { viewport, colorScheme });
+      // What only paper shows is fetched when the page has stood for a while.
+      await expect
+        .poll(async () => pagesOf(await page.pdf({ format: "A4", preferCSSPageSize: true })))
+        .toBe(2);
+      expect(pagesOf(await page.pdf({ format: "A4", printBackground: true }))).toBe(2);
+      await context.close();
+    },
+  );
 
   test("printed before the season is in, it says so over all, and of each number instead of dots", async () => {
     const { page, context } = await openAt(browser, "", {
@@ -58,14 +65,12 @@ describe("on paper", () => {
   });
 
   test("every starter (LONG=1; else four with all kinds of part) is a page and its page of cautions, on A4 and on letter paper", async () => {
-    const { page, context } = await open(browser, { whole: true });
+    const { page, context } = await open(browser);
     for (const name of STARTERS) {
       await tool(page, "Worksheets");
-      await page
-        .locator('input[type="file"][accept*="json"]')
-        .setInputFiles(fileURLToPath(new URL(name, TEMPLATES)));
-      const { title } = JSON.parse(readFileSync(new URL(name, TEMPLATES), "utf8"));
-      await expect.poll(() => page.getByLabel("Name of this worksheet").inputValue()).toContain(title);
+      const file = fileOf(name);
+      await page.locator('input[type="file"][accept*="json"]').setInputFiles(payloadOf(file));
+      await expect.poll(() => page.getByLabel("Name of this worksheet").inputValue()).toContain(file.title);
       await settled(page);
       for (const format of ["A4", "Letter"])
         await expect.poll(async () => `${name}: ${pagesOf(await page.pdf({ format }))}`).toBe(`${name}: 2`);
@@ -75,7 +80,7 @@ describe("on paper", () => {
   }, 300_000);
 
   test("first the answers, the place over the whole width, parts with what is set, and beds; then cautions by danger, each once", async () => {
-    const { page, context, complaints } = await open(browser, { whole: true, viewport: PHONE });
+    const { page, context, complaints } = await open(browser, { viewport: PHONE });
     await unfold(page, "tunnel_bed");
     const volume = await shownValueOf(page, "tunnel_bed.watering_volume");
     const interval = await shownValueOf(page, "tunnel_bed.watering_interval");
@@ -118,7 +123,7 @@ describe("on paper", () => {
   });
 
   test("nothing of the screen's state is on it: what is saved, held, moved, open, in hand, or in trouble's list", async () => {
-    const { page, context } = await open(browser, { whole: true });
+    const { page, context } = await open(browser);
     await page.getByRole("button", { name: "Hold", exact: true }).click();
     await type(page, "totes.capacity", "400 gal");
     await page.getByText("Saved", { exact: true }).waitFor();

@@ -57,7 +57,7 @@ describe("what is measured in the garden, in a real browser", () => {
   });
 
   test("the dip-stick strip stands at true scale on the page and in print", async () => {
-    const { page, context, complaints } = await open(browser);
+    const { page, context, complaints } = await open(browser, { used: true });
     await page.getByLabel("More for Two totes").click();
     await page.locator("#totes").getByRole("button", { name: "Dip-stick strip" }).click();
     const strip = page.locator("dialog.dip");

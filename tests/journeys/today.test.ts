@@ -4,8 +4,9 @@ import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { axe } from "./axe.ts";
 import { launch } from "./browser.ts";
-import { AT_THE_BED, fileOf, foot, LARKSPUR, opened, plain, TEMPLATES, turnTo } from "./noted-sheet.ts";
+import { AT_THE_BED, foot, LARKSPUR, opened, plain, turnTo } from "./noted-sheet.ts";
 import { lend } from "./pages.ts";
+import { fileOf, TEMPLATES } from "./starters.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -19,7 +20,7 @@ const pagesOf = (pdf: Buffer): number => pdf.toString("latin1").match(/\/Type\s*
 
 test("a dip changes today's lines; a line is ticked by keys, stays so, and is taken back; the week goes on one page", async () => {
   const { context, page } = await lend(browser, AT_THE_BED);
-  await opened(page, fileOf("hillside-totes.json"), LARKSPUR);
+  await opened(page, fileOf("hillside-totes.json", 20), LARKSPUR);
   await turnTo(page, "today");
   const today = page.getByRole("dialog", { name: "Today" });
   const hose = today.getByRole("button", { name: /Open Hose to the tub/ });

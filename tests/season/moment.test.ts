@@ -1,7 +1,11 @@
 // A season gone on with from the whole state of a morning is the season that was never stopped.
 
 import { expect, test } from "vitest";
+import { STEPPING } from "../../src/season/gravity.ts";
 import type { SeasonInput } from "../../src/season/input.ts";
+import { type GoingOn, goingOn, goingOnAgain, momentOf } from "../../src/season/moment.ts";
+import { knownBeds } from "../../src/season/moment-today.ts";
+import { prepareSeason, runDays } from "../../src/season/run.ts";
 import { dayNumber } from "../../src/units/calendar.ts";
 import { DAY } from "../../src/units/constants.ts";
 import { differenceFrom } from "./going-on.ts";
@@ -110,3 +114,53 @@ test("where crops of the season's rest no longer stand as thick as those before,
   });
   expect(differenceFrom(input, seattle(), 190, 100)).toBeNull();
 });
+
+test.each(["spill_first", "use_first"] as const)(
+  "[G1] a run in the place of one that is over says to the bit what one put together anew says (%s)",
+  (storageRule) => {
+    const record = snowy();
+    const input = place({ storageRule });
+    const whole = prepareSeason(input, record);
+    if ("failed" in whole) throw new Error(whole.failed);
+    const [stop, days] = [166, 120];
+    runDays(whole, STEPPING, { first: 0, last: stop - 1 });
+    const moment = momentOf(whole, stop);
+    const lower = { ...moment, tanks: { tank: 0.4, tub: 0.02 }, dry: {}, snow: 0.01, flushLeft: {} };
+    const weatherFrom = (first: number) => {
+      const cut = (series: Float64Array) => series.slice(first, first + days);
+      const [highest, lowest] = [cut(record.highest as Float64Array), cut(record.lowest as Float64Array)];
+      return { rain: cut(record.rain), highest, lowest, eto: cut(whole.eto) };
+    };
+    const through = (going: GoingOn) => {
+      runDays(going.state, STEPPING, { first: going.first, last: going.state.length - 1 });
+      return going;
+    };
+    const said = ({ state: { stored, shortDay, drawShort, lineMovedOn, batteries, beds } }: GoingOn) =>
+      structuredClone({
+        stored,
+        shortDay,
+        drawShort,
+        lineMovedOn,
+        books: batteries.books,
+        beds: beds.map(({ given, lacked, lastBy, unfilled, evening, firstShort, letGo }) => [
+          ...[given, lacked, lastBy, unfilled, evening, firstShort, letGo],
+        ]),
+      });
+    const starts = [
+      [moment, weatherFrom(stop)],
+      [lower, weatherFrom(stop + 365)],
+      [moment, weatherFrom(stop + 730)],
+    ] as const;
+    const anew = starts.map(([from, weather]) =>
+      said(through(goingOn(input, from, weather, knownBeds(whole)))),
+    );
+    let going: GoingOn | null = null;
+    for (const [at, [from, weather]] of starts.entries()) {
+      going = through(
+        going ? goingOnAgain(going, from, weather) : goingOn(input, from, weather, knownBeds(whole)),
+      );
+      expect(said(going)).toEqual(anew[at]);
+    }
+    expect(anew[0]).not.toEqual(anew[2]);
+  },
+);

@@ -1,10 +1,12 @@
 // Days since the first note that no record measured: they rain as in the middling year, and made-up weather never fell.
 
+import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Happened } from "../../src/happened/happened.ts";
 import { assumedOf } from "../../src/season/moment-today.ts";
 import { prepareSeason } from "../../src/season/run.ts";
 import { dayNumber } from "../../src/units/calendar.ts";
+import { tries } from "../tries.ts";
 import { happening, morning } from "./carried.ts";
 import { bed, crop, inputOf, MM, recordOf, roof, tank } from "./made.ts";
 
@@ -64,5 +66,46 @@ describe("rain that nobody measured", () => {
     expect(caught([dip, gauge(11, 0), gauge(1, 10 * MM)])).toBeCloseTo(0.2, 9);
     expect(taken([dip, gauge(11, 0), gauge(1, 0)])).toBeNull();
     expect(taken([dip, gauge(11, 0), gauge(3, 0)])).toMatchObject({ first: TODAY - 2, last: TODAY - 1 });
+  });
+
+  /** Rain on each of the ten days before today, by year [mm]. */
+  const years = fc.array(
+    fc.array(fc.constantFrom(...([0, 0, 1, 5, 20] as number[])), { minLength: 10, maxLength: 10 }),
+    {
+      minLength: YEARS,
+      maxLength: YEARS,
+    },
+  );
+  const recordOfYears = (rains: readonly (readonly number[])[]) => {
+    const rain = new Float64Array(365 * YEARS + 1);
+    rains.forEach((days, at) => {
+      days.forEach((depth, day) => {
+        rain[dayNumber(2001 + at, 7, 10) + day - FIRST] = depth * MM;
+      });
+    });
+    return recordOf(rain, FIRST, { madeUp: true });
+  };
+  const middleOf = (sums: readonly number[]) => [...sums].sort((a, b) => a - b)[(YEARS - 1) / 2] as number;
+
+  test("with the gauge it is what was read and the middle of the years' rain on the other days, no more and no less", () => {
+    fc.assert(
+      fc.property(years, fc.integer({ min: 0, max: 9 }), fc.constantFrom(0, 2, 12), (rains, on, read) => {
+        const others = rains.map((days) =>
+          days.reduce((sum, fell, day) => (day === on ? sum : sum + fell), 0),
+        );
+        const whole = rains.map((days) => days.reduce((sum, fell) => sum + fell, 0));
+        const of = recordOfYears(rains);
+        const noted = [dip, gauge(10 - on, read * MM)];
+        expect(caught(noted, of)).toBeCloseTo(20 * MM * (read + middleOf(others)), 9);
+        expect(caught([dip], of)).toBeCloseTo(20 * MM * middleOf(whole), 9);
+        // A reading of as much as any year had on that day is never worse than none, and one of nothing never better.
+        const most = Math.max(...rains.map((days) => days[on] as number));
+        const withReading = (depth: number) => caught([dip, gauge(10 - on, depth * MM)], of);
+        expect(withReading(most)).toBeGreaterThanOrEqual(caught([dip], of) - 1e-9);
+        expect(withReading(0)).toBeLessThanOrEqual(caught([dip], of) + 1e-9);
+        expect(withReading(read + 1)).toBeGreaterThan(withReading(read));
+      }),
+      { numRuns: tries(40) },
+    );
   });
 });

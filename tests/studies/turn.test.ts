@@ -157,6 +157,14 @@ describe("the curve of the number in hand", () => {
   });
 });
 
+test("from nought, off an axis in ratios, the first step up is its low end, and none leads down", () => {
+  const axis = { form: "number", scale: scaleBetween(20, 5000, "gal") } as const;
+  expect(entryStepped(axis, 0, 1, false)).toEqual({ value: 20, unit: "gal" });
+  expect(entryStepped(axis, 0, -1, false)).toBeNull();
+  // A hundred cubic meters are far beyond its high end.
+  expect(entryStepped(axis, 100, -1, false)?.value).toBe(5000);
+});
+
 describe("enough", () => {
   const tried = (answers: readonly (number | null)[]) =>
     answers.map((answer, at) => ({ place: at / (answers.length - 1), size: at + 1, answer }));

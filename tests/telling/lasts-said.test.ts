@@ -111,6 +111,7 @@ describe("how long it lasts, in a sentence", () => {
       heldBack: [],
       since: {},
       kind: "out_of_season",
+      dates: { start: "09-01", end: "12-01" },
     } as const;
     expect(restsOn(out, (id) => id)).toEqual([]);
     expect(emptySaid(out)).toBe("");

@@ -1,6 +1,6 @@
 // Raising and lowering a tank in the drawing, by pointer or by arrow keys, as edits of its own height.
 
-import { type Accessor, createSignal } from "solid-js";
+import { type Accessor, batch, createSignal } from "solid-js";
 import { type Movable, movable, movedEntry, stepOf } from "../../scene/height-edit.ts";
 import type { Sheet } from "../sheet.ts";
 import type { SceneModel } from "./scene-model.ts";
@@ -40,8 +40,10 @@ export function createTankMover(sheet: Sheet, scene: SceneModel): TankMover {
     // Counted from where the drag began; back there is an edit too.
     const entry = movedEntry(from, by) ?? (now && now.value !== from.value ? startEntry(from) : null);
     if (!entry) return;
-    sheet.looking.stir();
-    sheet.edit.given(from.card, from.row, entry, true);
+    batch(() => {
+      sheet.looking.stir();
+      sheet.edit.given(from.card, from.row, entry, true);
+    });
   };
   const end = (): void => {
     grip = null;

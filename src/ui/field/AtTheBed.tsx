@@ -8,6 +8,7 @@ import { Beds } from "./Beds.tsx";
 import { Missing } from "./Missing.tsx";
 import { MoreNotes } from "./MoreNotes.tsx";
 import { FieldFoot, useNoting } from "./noting-here.tsx";
+import { useOutOfSeason } from "./out-of-season.ts";
 import type { FieldPageProps } from "./pages.ts";
 import { Tanks } from "./Tanks.tsx";
 
@@ -25,9 +26,11 @@ function Lasts(props: { readonly hasTanks: boolean }) {
     const held = lasts();
     return held ? leftOutSaid(held) : "";
   };
+  const outside = useOutOfSeason();
   const none = () => {
     if (!props.hasTanks) return "";
     return (
+      outside() ||
       lasting()?.failure() ||
       (working() ? "Working it out …" : "Dip a tank, and it is told how long the water lasts.")
     );

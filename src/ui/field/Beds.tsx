@@ -51,26 +51,47 @@ function useOffered() {
   };
 }
 
+/** Whether today could give a bed as much again as a watering: nothing binds it today, and its tank has so much. */
+function useCanDouble() {
+  const span = useWeekSpan();
+  return (card: Card, by: string | undefined, more: number): boolean => {
+    const plan = span();
+    if (!plan || by === undefined) return false;
+    const today = parseIsoDate(plan.first);
+    const isToday = (one: { readonly bed: string; readonly day: number }) =>
+      one.bed === card.id && one.day === today;
+    if ([...plan.lines, ...plan.refused].some((one) => isToday(one) && one.why !== null)) return false;
+    return (plan.now[plan.tankBy[by] ?? ""] ?? 0) >= more;
+  };
+}
+
 /** A watering to be noted, which half and double of it set right. */
 function useWatering() {
   const sheet = useSheet();
   const volumes = useVolumes();
   const usual = useUsual();
+  const canDouble = useCanDouble();
   const means = (card: Card): Pick<Note, "by"> => {
     const watered = sheet.kinds[card.kind]?.watered;
     const ids = watered ? valueIn(sheet.result(`${card.id}.${watered.by}`)) : null;
     const first: unknown = Array.isArray(ids) ? ids[0] : null;
     return typeof first === "string" ? { by: first } : {};
   };
-  /** @param again: offers the same once more, beside it */
-  const gave = (card: Card, value: number, again = false): ToNote => ({
+  /**
+   * @param again: offers the same once more, beside it
+   * @param top: what it was before it was halved, to go back to
+   */
+  const gave = (card: Card, value: number, again = false, top = value): ToNote => ({
     said: { what: "gave", where: card.id, value, unit: volumes.unit(), ...means(card) },
     words: `${card.title}, ${volumes.words(value)}`,
     // Its usual amount may be several tubfuls; what is more is asked about.
     ...(value <= volumes.said(usual(card) ?? 0) ? { sure: true as const } : {}),
     instead: [
-      { over: "half", label: volumes.words(value / 2), to: () => gave(card, value / 2) },
-      { over: "double", label: volumes.words(value * 2), to: () => gave(card, value * 2) },
+      { over: "half", label: volumes.words(value / 2), to: () => gave(card, value / 2, false, top) },
+      // Noted already, it is out of the tank; else both have to be in it.
+      ...(value * 2 <= top || canDouble(card, means(card).by, toSi(value * (again ? 1 : 2), volumes.unit()))
+        ? [{ over: "double", label: volumes.words(value * 2), to: () => gave(card, value * 2, false, top) }]
+        : []),
       ...(again
         ? [
             {

@@ -31,6 +31,7 @@ import { useSheet } from "../sheet.ts";
 import { shortDateWords } from "../words.ts";
 import { Missing } from "./Missing.tsx";
 import { FieldFoot, useNoting } from "./noting-here.tsx";
+import { useOutOfSeason } from "./out-of-season.ts";
 import type { FieldPageProps } from "./pages.ts";
 import "./today.css";
 
@@ -192,14 +193,14 @@ function Opens(props: { readonly span: WeekSpan; readonly done: readonly Note[];
 function Week(props: { readonly span: WeekSpan; readonly voice: Voice }) {
   const sheet = useSheet();
   const done = useDone(() => props.span.first);
+  const outside = useOutOfSeason();
+  const lead = () => (done().length > 0 ? leadAfter : leadOf)(props.span, days()[0], props.voice);
   const days = () =>
     [props.span.first, props.span.last].map((day) => parseIsoDate(day) ?? 0) as [number, number];
   return (
     <>
       <p class="today-lead" aria-live="polite" classList={{ working: sheet.working() }}>
-        {Object.keys(props.span.drivers).length === 0
-          ? NO_BED_LEFT
-          : (done().length > 0 ? leadAfter : leadOf)(props.span, days()[0], props.voice)}
+        {Object.keys(props.span.drivers).length === 0 ? NO_BED_LEFT : outside() || lead()}
       </p>
       <Show when={brokenWords(props.span.broken, props.voice)}>
         {(said) => <p class="aside">{said()}</p>}
@@ -240,6 +241,7 @@ function Paper(props: { readonly span: WeekSpan }) {
 
 export function Today(props: FieldPageProps) {
   const sheet = useSheet();
+  const outside = useOutOfSeason();
   const span = useWeekSpan();
   const voice = useVoice();
   return (
@@ -249,7 +251,10 @@ export function Today(props: FieldPageProps) {
           when={span()}
           fallback={
             <Show when={!sheet.working()} fallback={<p class="today-lead working">Working it out …</p>}>
-              <Missing {...props} undone="Dip a tank or note a soak, and it is told what to water today." />
+              <Missing
+                {...props}
+                undone={outside() || "Dip a tank or note a soak, and it is told what to water today."}
+              />
             </Show>
           }
         >

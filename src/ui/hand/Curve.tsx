@@ -1,7 +1,7 @@
 // What the chosen answers would be all along the axis of the number in hand. The axis is the slider.
 
 import { createMemo, For, Index, Show } from "solid-js";
-import { numberIn, shownIn } from "../../graph/readers.ts";
+import { numberIn } from "../../graph/readers.ts";
 import {
   type AxisWord,
   placeAxisWords,
@@ -145,7 +145,7 @@ function PanelView(props: Props & { readonly panel: Panel }) {
       words: hand.axis()?.form === "words",
       now: now(),
       before: before(),
-      tone: toneOf(sheet, props.panel.answer, shownIn(sheet.result(props.panel.answer)) === 0),
+      tone: toneOf(sheet, props.panel.answer),
       old: hand.curve().state === "old",
     }),
   );
@@ -214,6 +214,8 @@ function AxisWords() {
 /** The axis itself: a slider whose scale stands still. */
 function Slider(props: Props) {
   const { hand, shown } = useSheet();
+  // Nought has no place on an axis in ratios: the thumb waits at its low end.
+  const place = () => Math.min(1, Math.max(0, hand.place() ?? 0));
   return (
     <input
       type="range"
@@ -224,11 +226,11 @@ function Slider(props: Props) {
       min="0"
       max="1"
       step="any"
-      value={hand.place() ?? 0}
+      value={place()}
       onInput={(event) => {
         hand.slide(event.currentTarget.valueAsNumber);
         // The thumb stands on the round value, not where the finger is.
-        event.currentTarget.value = String(hand.place() ?? 0);
+        event.currentTarget.value = String(place());
       }}
       onKeyDown={(event) => {
         const by = STEP_KEYS.get(event.key);

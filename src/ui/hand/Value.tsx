@@ -31,9 +31,12 @@ type Refused = {
 function Wrong(props: { readonly wrong: Refused }) {
   return (
     <p class="wrong" role="alert">
-      {props.wrong.typed.slice(0, props.wrong.start)}
-      <mark>{props.wrong.typed.slice(props.wrong.start, props.wrong.end) || " "}</mark>
-      {props.wrong.typed.slice(props.wrong.end)}: {props.wrong.message}
+      <Show when={props.wrong.typed !== ""}>
+        {props.wrong.typed.slice(0, props.wrong.start)}
+        <mark>{props.wrong.typed.slice(props.wrong.start, props.wrong.end) || " "}</mark>
+        {props.wrong.typed.slice(props.wrong.end)}:{" "}
+      </Show>
+      {props.wrong.message}
     </p>
   );
 }
@@ -92,6 +95,16 @@ function createEntering(sheet: Sheet, id: string, row: NumberGiven) {
     const typed = hand.text();
     if (typed === null) return true;
     if (typed.trim() === "") {
+      // No other number takes its place unasked: the usual one is chosen by where the number is from.
+      if (row.default !== null) {
+        setWrong({
+          message: "Nothing stands here. Type a number, or press Escape.",
+          start: 0,
+          end: 0,
+          typed: "",
+        });
+        return false;
+      }
       setText(null);
       hand.put(null);
       return true;
@@ -115,13 +128,18 @@ function createEntering(sheet: Sheet, id: string, row: NumberGiven) {
     if (pending === null || pending.trim() === "" || !card || card.measured[row.name]) return;
     if (enterNumber(sheet, card, row, pending).ok) sheet.edit.typed(id, null);
   };
+  /** The field is left: what was there before it was emptied stands there again. */
+  const rest = (): void => {
+    if (hand.text()?.trim() === "" && row.default !== null) setText(null);
+    else enter();
+  };
   const said = (): string => {
     const text = hand.text();
     return text === null || text.trim() === "" || wrong()
       ? ""
       : readAs(sheet, id, row, readHand(sheet, id, row, text));
   };
-  return { start, setText, type, enter, leave, wrong, said };
+  return { start, setText, type, enter, rest, leave, wrong, said };
 }
 
 type Typed = ReturnType<typeof createEntering>;
@@ -185,7 +203,7 @@ function NumberValue(props: { readonly turned: InHand; readonly row: NumberGiven
         enterkeyhint="done"
         onFocus={(event) => event.currentTarget.select()}
         onInput={(event) => typed.type(event.currentTarget.value)}
-        onBlur={() => typed.enter()}
+        onBlur={() => typed.rest()}
         onKeyDown={(event) => onKey(sheet, typed, event)}
       />
       <p class="read-as" role="status">

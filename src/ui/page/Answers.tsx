@@ -45,9 +45,11 @@ type Said = {
   readonly sentences: readonly Sentence[];
   readonly short: boolean;
   readonly brief: boolean;
+  /** In smaller type, where it would take a line too many even so. */
+  readonly tight: boolean;
   readonly steady: string | undefined;
 };
-const NOTHING_SAID: Said = { sentences: [], short: false, brief: false, steady: undefined };
+const NOTHING_SAID: Said = { sentences: [], short: false, brief: false, tight: false, steady: undefined };
 
 /** The sentences, the first as long as there is room for it. */
 function createSaid(width: () => number) {
@@ -87,11 +89,12 @@ function createSaid(width: () => number) {
     const lead = sheet.answers({ ...room, short })[0] ?? full;
     const brief = before?.brief || !fits(lead, was);
     const first = brief ? (sheet.answers({ ...room, short, brief })[0] ?? lead) : lead;
-    return { sentences: isAlone() ? [first] : [first, ...rest], short, brief, steady: yearOf(first) };
+    const tight = before?.tight || (brief && !fits(first, was));
+    return { sentences: isAlone() ? [first] : [first, ...rest], short, brief, tight, steady: yearOf(first) };
   };
   // While a number moves the sentence only ever comes to say less, and settles once when it stands still.
   const said = createMemo<Said>((before) => tell(sheet.moving() ? before : null), NOTHING_SAID);
-  return () => said().sentences;
+  return said;
 }
 
 /** Where the lead says spans, the days of their middle would stand against it. */
@@ -117,14 +120,14 @@ export function Answers() {
   const { width, watch } = createElementWidth(800);
   const said = createSaid(width);
   const { onPress, onClose } = createPressing();
-  const lead = () => said()[0] ?? NOTHING;
+  const lead = () => said().sentences[0] ?? NOTHING;
   const first = () => {
     const sentence = sheet.givesOutFirst()?.sentence ?? NOTHING;
     return sheet.doubting()?.said() ? withoutDays(sentence) : sentence;
   };
   return (
     <section class="answers" aria-label="Answers" aria-busy={sheet.working()} ref={watch}>
-      <h1 class="lead" aria-live="polite">
+      <h1 class="lead" classList={{ tight: said().tight }} aria-live="polite">
         <Pieces sentence={lead()} onPress={onPress} />
       </h1>
       <Show when={(lead().acts?.length ?? 0) > 0}>
@@ -137,7 +140,7 @@ export function Answers() {
           </li>
         </Show>
         <Show when={sheet.doubting()?.said()}>{(said) => <NotSure said={said()} />}</Show>
-        <Further sentences={said().slice(1)} onPress={onPress} />
+        <Further sentences={said().sentences.slice(1)} onPress={onPress} />
       </ul>
       <Wrong />
       <Show when={sheet.looking.openedAt() === "answers" && sheet.looking.opened()}>

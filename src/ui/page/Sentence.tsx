@@ -1,7 +1,9 @@
 // A sentence with numbers in it: each is pressed for its working, and carries what it was beside itself.
 
 import { createMemo, createRenderEffect, Index, Show } from "solid-js";
+import { shownIn } from "../../graph/readers.ts";
 import type { NumberPiece, Piece, Sentence } from "../../telling/asked.ts";
+import { stateTone } from "../../telling/state-tone.ts";
 import { wasText } from "../../telling/was.ts";
 import { useSheet } from "../sheet.ts";
 
@@ -38,6 +40,13 @@ function NumberOf(props: { readonly piece: NumberPiece; readonly stop: string; r
     props.piece.soft ||
     sheet.result(props.piece.quantity)?.state === "pending" ||
     (span() !== null && sheet.doubting()?.isOld());
+  // What it comes to may be another while the sentence keeps its words.
+  const tone = () => {
+    const { tone, text, quantity } = props.piece;
+    const state =
+      tone === "plain" || text !== undefined ? null : stateTone(quantity, shownIn(sheet.result(quantity)));
+    return state ?? tone;
+  };
   const isOpen = () =>
     sheet.looking.openedAt() === "answers" && sheet.looking.opened() === props.piece.quantity;
   return (
@@ -46,7 +55,7 @@ function NumberOf(props: { readonly piece: NumberPiece; readonly stop: string; r
         type="button"
         class="number"
         classList={{ old: isOld() }}
-        data-tone={props.piece.tone}
+        data-tone={tone()}
         aria-expanded={isOpen()}
         onClick={(event) => props.onPress(props.piece.quantity, event.currentTarget)}
       >

@@ -2,6 +2,7 @@
 
 import { Show } from "solid-js";
 import type { Card } from "../../document/worksheet.ts";
+import { shownIn } from "../../graph/readers.ts";
 import type { Row } from "../../graph/types.ts";
 import { useSheet } from "../sheet.ts";
 import { toneOf } from "../tones.ts";
@@ -37,7 +38,7 @@ export function ResultRow(props: { readonly card: Card; readonly row: Row }) {
           text={text()}
           none={state() === "none"}
           old={state() === "pending"}
-          tone={state() === "failed" ? "trouble" : toneOf(props.row)}
+          tone={state() === "failed" ? "trouble" : toneOf(props.row, shownIn(sheet.result(id())))}
         />
         <span class="from">
           <Show when={sheet.moved(id())} fallback={sheet.originOf(id())}>

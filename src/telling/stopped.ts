@@ -104,6 +104,12 @@ function actAt(asked: Asked, at: string): Act {
   return { does: lacks ? "ask_for" : "go_to", at };
 }
 
+/** What is wrong with one number does not say whose it is: the part is named before it. */
+function whoseOf(asked: Asked, at: string): string {
+  const [card = ""] = at.split(".");
+  return WHOLE.includes(card) ? ": " : `. ${titleOf(asked, card)}: `;
+}
+
 /** Why nothing at all can be said of beds and other uses. */
 function unrun(asked: Asked): Sentence | null {
   for (const id of ["season.plan", "season.seasons"]) {
@@ -113,7 +119,8 @@ function unrun(asked: Asked): Sentence | null {
     if (why === null) continue;
     const at = causeOf(result);
     const acts = at === null ? [] : [actAt(asked, at)];
-    const said = `What the beds get cannot be said yet: ${why.replace(/\.$/, "")}.`;
+    const whose = result?.state === "failed" && at !== null ? whoseOf(asked, at) : ": ";
+    const said = `What the beds get cannot be said yet${whose}${why.replace(/\.$/, "")}.`;
     return { id: "stopped", lead: true, pieces: [said], acts };
   }
   return null;

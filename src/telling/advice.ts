@@ -88,8 +88,8 @@ function reasonOf(advice: Advice, titleOf: TitleOf, show: Show): string {
   const { advised, choices, tie } = advice;
   if (tie)
     return advice.kind === "odds"
-      ? "What the best two lose differs by no more than the years can tell, or half or twice what one bed is to you turns it."
-      : "Which loses least hangs on the rain, or on half or twice what one bed is to you.";
+      ? "The best two lose about the same, or it would turn if one bed were worth half or twice as much to you."
+      : "Which loses least hangs on the rain, or would turn if one bed were worth half or twice as much to you.";
   const own = choices.find(({ choice }) => choice === advised);
   const held = choices.find(({ choice }) => choice === "hold_back");
   const bed = held?.beds.at(-1) ?? null;
@@ -138,7 +138,8 @@ function laterLead(isHeld: boolean, advised: ChoiceName | "tie", beds: string): 
 
 function restsOf({ kind, years }: Advice, hasForecast: boolean): string {
   const rain = hasForecast ? ", with the rain you expect" : "";
-  const after = "Then by the rule tuned on the record. Harvest lost by FAO-33 (from memory), stage by stage.";
+  const after =
+    "After today by the rule that did best in the years on record. Harvest lost by FAO-33 (from memory), stage by stage.";
   const few = years < MANY_YEARS ? ", too few to be sure," : "";
   if (kind === "odds")
     return `${years === 1 ? "1 past year" : `${years} past years`}${few} from today on${rain}. ${after}`;

@@ -116,8 +116,10 @@ export function emptySaid(from: FromToday): string {
   if (dry.empty === null) return "The tanks are not empty before the season's end, even without rain.";
   const without = `by ${dayWords(dry.empty)} without rain`;
   if (usual === dry) return `The tanks are empty ${without}.`;
+  if (usual.empty === dry.empty)
+    return `The tanks are empty by ${dayWords(dry.empty)}, in usual weather as without rain.`;
   return usual.empty === null
-    ? `In usual weather the tanks are not empty before the season's end; ${without} they are.`
+    ? `In usual weather the tanks are not empty before the season's end; without rain they are by ${dayWords(dry.empty)}.`
     : `The tanks are empty by about ${dayWords(usual.empty)} in usual weather, ${without}.`;
 }
 

@@ -133,7 +133,15 @@ test("what to water: what each choice loses is told, and what a bed is worth is 
 });
 
 test("what to water: a bed is held back by a key, today's list leaves it out, and a second key lets it be watered again", async () => {
-  const { context, page } = await inSeason("pour");
+  const { context, page } = await lend(browser, AT_THE_BED);
+  const worths: Readonly<Record<string, string>> = { tunnel_bed: "must_live", long_bed: "may_go" };
+  const file = fileOf("hillside-totes.json");
+  const cards = file.cards.map((card) => {
+    const value = worths[card.id];
+    return value === undefined ? card : { ...card, givens: { ...card.givens, worth: { value, unit: "" } } };
+  });
+  await opened(page, { ...file, cards }, LOW_TUB);
+  await turnTo(page, "pour");
   const dialog = page.getByRole("dialog").last();
   const hold = dialog.getByRole("button", { name: "Hold back today", exact: true });
   await hold.press("Enter");
@@ -152,6 +160,26 @@ test("what to water: a bed is held back by a key, today's list leaves it out, an
   await foot(page, /watered as it asks/);
   await hold.waitFor();
   expect(await page.getByText(/Held back today, as you noted: /).count()).toBe(0);
+  await context.close();
+});
+
+test("a dip of an earlier day is noted from the list of notes, as of that day, by keys", async () => {
+  const { context, page } = await inSeason("notes");
+  await page.locator(".note-row").first().waitFor();
+  await press(page, "Note something");
+  await page.locator(".field-day input").fill("2020-07-18");
+  await press(page, "Dipped");
+  await press(page, "Two totes");
+  await page.getByRole("textbox", { name: "How much" }).fill("22");
+  await page.keyboard.press("Tab");
+  await press(page, "Note it");
+  await foot(page, /Noted on this phone: Two totes, 22.*dipped/);
+  const day = page.locator(".notes section").filter({ hasText: /Jul\s18/ });
+  await day.getByText(/dipped 22/).waitFor();
+  // Of that day nobody knows the minute; the dip of today still counts, and stands above it.
+  expect(await day.locator(".at").allInnerTexts()).toEqual([""]);
+  expect(await page.locator(".note-row").first().innerText()).toContain("6:45");
+  expect(await axe(page)).toEqual([]);
   await context.close();
 });
 

@@ -21,7 +21,11 @@ const ALL = readdirSync(TEMPLATES);
 /** File names: all of them with LONG=1. */
 export const STARTERS: readonly string[] = tries(ALL.length, FEW.length) === ALL.length ? ALL : FEW;
 
-type Card = { readonly id: string; readonly kind: string };
+type Card = {
+  readonly id: string;
+  readonly kind: string;
+  readonly givens?: Readonly<Record<string, unknown>>;
+};
 export type File = { readonly title: string; readonly cards: readonly Card[] };
 
 /** A starter, or a worksheet elsewhere, whose made-up record is as long as that of the demo, or so many years. */

@@ -9,10 +9,19 @@ import { useSheet } from "../sheet.ts";
 import type { Act } from "./acts.ts";
 import type { ToNote } from "./noting-here.tsx";
 
-/** A bucket as it is sold, and what a tank is filled with: common practice, no source. */
+/** A bucket as it is sold, and what a tank is filled with: common practice, no source. A dip and a rain to be set right. */
 const FIRST: Readonly<Record<string, Readonly<Record<string, number>>>> = {
   bucket: { gal: 5, "imp gal": 2, L: 10 },
-  other: { gal: 20, "imp gal": 20, L: 100 },
+  volume: { gal: 20, "imp gal": 20, L: 100 },
+  depth: { in: 10, ft: 1, mm: 250, cm: 25, m: 0.3 },
+  rain: { in: 0.5, mm: 10 },
+};
+
+/** What a press adds, of other units and measures five. */
+const STEPS: Readonly<Record<string, Readonly<Record<string, number>>>> = {
+  bucket: { gal: 1, "imp gal": 1, L: 1 },
+  depth: { in: 0.5, ft: 0.1, mm: 10, cm: 1, m: 0.1 },
+  rain: { in: 0.1, mm: 1 },
 };
 
 /** A number that is stepped or typed. */
@@ -78,10 +87,12 @@ export function Amounts(props: {
   readonly onNote: (what: ToNote) => void;
 }) {
   const sheet = useSheet();
-  const unit = unitFor("volume", sheet.worksheet().units);
+  const measure = noteKind(props.act.what)?.value ?? "volume";
+  const unit = unitFor(measure, sheet.worksheet().units);
   const isTimed = () => noteKind(props.act.what)?.with !== undefined;
   const isBucket = () => props.act.what === "bucket";
-  const [volume, setVolume] = createSignal((isBucket() ? FIRST["bucket"] : FIRST["other"])?.[unit] ?? 10);
+  const sort = () => (isBucket() ? "bucket" : measure);
+  const [volume, setVolume] = createSignal(FIRST[sort()]?.[unit] ?? 10);
   const [seconds, setSeconds] = createSignal(0);
   // A refill takes hours: nobody stands by with a watch.
   const perUnit = () => (isBucket() ? 1 : 60);
@@ -96,24 +107,26 @@ export function Amounts(props: {
     },
     words: [
       props.card.title,
-      `${showQuantity(toSi(value, unit), "volume", sheet.showOptions())} ${props.act.said}`,
+      `${showQuantity(toSi(value, unit), measure, sheet.showOptions())} ${props.act.said}`,
       ...(isTimed() ? [`in ${shownTime()} ${isBucket() ? "s" : "min"}`] : []),
     ].join(", "),
-    instead: isTimed()
-      ? []
-      : [
-          { over: "half", label: `${value / 2} ${unit}`, to: () => said(value / 2) },
-          { over: "double", label: `${value * 2} ${unit}`, to: () => said(value * 2) },
-        ],
+    instead:
+      isTimed() || measure !== "volume"
+        ? []
+        : [
+            { over: "half", label: `${value / 2} ${unit}`, to: () => said(value / 2) },
+            { over: "double", label: `${value * 2} ${unit}`, to: () => said(value * 2) },
+          ],
   });
-  const canNote = () => volume() > 0 && (!isTimed() || seconds() > 0);
+  // A tank may be dipped dry.
+  const canNote = () => (volume() > 0 || measure === "depth") && (!isTimed() || seconds() > 0);
   return (
     <>
       <Stepped
         name={isBucket() ? "The bucket holds" : "How much"}
         unit={unit}
         value={volume()}
-        step={isBucket() ? 1 : 5}
+        step={STEPS[sort()]?.[unit] ?? 5}
         onPut={setVolume}
       />
       <Show when={isTimed()}>

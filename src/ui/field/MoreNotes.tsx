@@ -1,218 +1,15 @@
-// What is noted more seldom at the bed: a battery charged, a bucket timed, and all else that happens to tanks and beds.
+// What is noted more seldom at the bed: a battery charged, a bucket timed, all else that happens, and what an earlier day saw.
 
-import { createSignal, For, Match, Show, Switch } from "solid-js";
-import { noteKind } from "../../document/note-kinds.ts";
-import type { Card } from "../../document/worksheet.ts";
-import { notedOf } from "../../kinds/kind.ts";
-import { parseIsoDate } from "../../units/calendar.ts";
-import { useSheet } from "../sheet.ts";
-import { dayAndMonth } from "../words.ts";
-import { Amounts } from "./Amounts.tsx";
-import { ACTS, type Act, CHARGES } from "./acts.ts";
-import { type ToNote, useNoting } from "./noting-here.tsx";
-import { Panel } from "./Panel.tsx";
+import { createSignal, Show } from "solid-js";
+import { NotePanel, type Opened, useParts } from "./NotePanel.tsx";
 import type { FieldPageProps } from "./pages.ts";
 import { useTold } from "./told.ts";
 
-/** Parts of which something can be noted: of the kinds that it is about, or any that stands in the garden. */
-function useParts() {
-  const sheet = useSheet();
-  return (what: string): readonly Card[] => {
-    const those = notedOf(sheet.kinds, what);
-    const isOne = ({ kind }: Card) =>
-      those ? those.some((other) => other.kind === kind) : sheet.kinds[kind]?.single !== true;
-    return sheet.worksheet().cards.filter(isOne);
-  };
-}
-
-/** Which part it is, where there are several. */
-function Parts(props: { readonly of: readonly Card[]; readonly onChoose: (card: Card) => void }) {
-  return (
-    <div class="field-choices">
-      <For each={props.of}>
-        {(card) => (
-          <button type="button" onClick={() => props.onChoose(card)}>
-            {card.title}
-          </button>
-        )}
-      </For>
-    </div>
-  );
-}
-
-function Charged(props: { readonly onNote: (what: ToNote) => void }) {
-  const parts = useParts();
-  const swapped = (card: Card): ToNote => ({
-    said: { what: "swapped", where: card.id },
-    words: `${card.title}, swapped for a charged one`,
-  });
-  const charged = (card: Card, { label, percent }: (typeof CHARGES)[number]): ToNote => ({
-    said: { what: "charged", where: card.id, value: percent, unit: "%" },
-    words: `${card.title}, charged: ${label.toLowerCase()}`,
-  });
-  return (
-    <For each={parts("charged")}>
-      {(card) => (
-        <fieldset class="field-choices">
-          <legend>{card.title}</legend>
-          <For each={CHARGES}>
-            {(charge) => (
-              <button type="button" onClick={() => props.onNote(charged(card, charge))}>
-                {charge.label}
-              </button>
-            )}
-          </For>
-          <button type="button" onClick={() => props.onNote(swapped(card))}>
-            Swapped
-          </button>
-        </fieldset>
-      )}
-    </For>
-  );
-}
-
-/** What it is that was done, then to which part, then how much or how. */
-function Steps(props: { readonly first: Act | null; readonly onNote: (what: ToNote) => void }) {
-  const parts = useParts();
-  const [act, setAct] = createSignal<Act | null>(props.first);
-  const [card, setCard] = createSignal<Card | null>(null);
-  const offered = () => ACTS.filter(({ what }) => parts(what).length > 0);
-  const part = () => {
-    const all = parts(act()?.what ?? "");
-    return card() ?? (all.length === 1 ? (all[0] ?? null) : null);
-  };
-  const plain = (one: Act, of: Card): boolean => {
-    const kind = noteKind(one.what);
-    if (kind?.value ?? kind?.words) return false;
-    props.onNote({ said: { what: one.what, where: of.id }, words: `${of.title}, ${one.said}` });
-    return true;
-  };
-  const choose = (one: Act): void => {
-    const all = parts(one.what);
-    const only = all.length === 1 ? all[0] : undefined;
-    if (!(only && plain(one, only))) setAct(one);
-  };
-  return (
-    <Switch>
-      <Match when={!act()}>
-        <div class="field-choices">
-          <For each={offered()}>
-            {(one) => (
-              <button type="button" onClick={() => choose(one)}>
-                {one.label}
-              </button>
-            )}
-          </For>
-        </div>
-      </Match>
-      <Match when={act() && !part() && act()}>
-        {(one) => (
-          <>
-            <p class="aside">{one().label}: which?</p>
-            <Parts of={parts(one().what)} onChoose={(chosen) => plain(one(), chosen) || setCard(chosen)} />
-          </>
-        )}
-      </Match>
-      <Match when={act()}>
-        {(one) => (
-          <Show when={part()}>{(of) => <HowMuch act={one()} card={of()} onNote={props.onNote} />}</Show>
-        )}
-      </Match>
-    </Switch>
-  );
-}
-
-function HowMuch(props: { readonly act: Act; readonly card: Card; readonly onNote: (what: ToNote) => void }) {
-  const words = () => noteKind(props.act.what)?.words;
-  return (
-    <>
-      <p class="aside">
-        {props.act.label}: {props.card.title}
-      </p>
-      <Show when={words()} fallback={<Amounts act={props.act} card={props.card} onNote={props.onNote} />}>
-        {(known) => (
-          <div class="field-choices">
-            <For each={known()}>
-              {(text) => (
-                <button
-                  type="button"
-                  onClick={() =>
-                    props.onNote({
-                      said: { what: props.act.what, where: props.card.id, text },
-                      words: `${props.card.title}, ${props.act.said} ${text}`,
-                    })
-                  }
-                >
-                  {text}
-                </button>
-              )}
-            </For>
-          </div>
-        )}
-      </Show>
-    </>
-  );
-}
-
-/** The same of an earlier day, and so are those that set it right. */
-function onDay(what: ToNote, day: string, words: string): ToNote {
-  const instead = what.instead?.map((one) => ({ ...one, to: () => onDay(one.to(), day, words) }));
-  return {
-    ...what,
-    said: { ...what.said, day },
-    words: `${what.words}, ${words}`,
-    ...(instead ? { instead } : {}),
-  };
-}
-
-/** The day on which it was: today, unless another is chosen. */
-function OnDay(props: { readonly day: string; readonly onPut: (day: string) => void }) {
-  const sheet = useSheet();
-  return (
-    <label class="field-day">
-      On{" "}
-      <input
-        type="date"
-        value={props.day}
-        max={sheet.today()}
-        onChange={({ currentTarget }) => {
-          const day = currentTarget.value;
-          // Nothing can be noted of a day to come.
-          props.onPut(parseIsoDate(day) === null || day > sheet.today() ? sheet.today() : day);
-          currentTarget.value = props.day;
-        }}
-      />
-    </label>
-  );
-}
-
-type Opened = "charged" | "bucket" | "more";
-
-const BUCKET: Act = { what: "bucket", label: "Bucket", said: "bucket" };
-const TITLES: Readonly<Record<Opened, string>> = {
-  charged: "Charged or swapped",
-  bucket: "A bucket timed",
-  more: "More to note",
-};
-
 /** The row under the beds, and the panels that it opens. */
 export function MoreNotes(props: FieldPageProps) {
-  const sheet = useSheet();
-  const { note } = useNoting();
   const told = useTold();
   const parts = useParts();
   const [opened, setOpened] = createSignal<Opened | null>(null);
-  const [day, setDay] = createSignal(sheet.today());
-  const open = (which: Opened): void => {
-    setDay(sheet.today());
-    setOpened(which);
-  };
-  const noted = (what: ToNote): void => {
-    setOpened(null);
-    const date = parseIsoDate(day());
-    const isToday = date === null || day() === sheet.today();
-    note(isToday ? what : onDay(what, day(), dayAndMonth(date, sheet.worksheet().locale)));
-  };
   const last = (...what: readonly string[]): string => {
     const latest = told.last(...what);
     return latest ? `last ${told.when(latest)}` : "";
@@ -220,38 +17,32 @@ export function MoreNotes(props: FieldPageProps) {
   return (
     <div class="field-more">
       <Show when={parts("charged").length > 0}>
-        <button type="button" onClick={() => open("charged")}>
+        <button type="button" onClick={() => setOpened("charged")}>
           <b>Charged</b>
           <span class="aside">{last("charged", "swapped") || "or swapped"}</span>
         </button>
       </Show>
       <Show when={parts("bucket").length > 0}>
-        <button type="button" onClick={() => open("bucket")}>
+        <button type="button" onClick={() => setOpened("bucket")}>
           <b>Bucket</b>
           <span class="aside">{last("bucket") || "time a flow"}</span>
         </button>
       </Show>
-      <button type="button" onClick={() => open("more")}>
+      <button type="button" onClick={() => setOpened("more")}>
         <b>More</b>
-        <span class="aside">broke, cleaned</span>
+        <span class="aside">of an earlier day</span>
       </button>
       <Show when={opened()} keyed>
         {(which) => (
-          <Panel title={TITLES[which]} onClose={() => setOpened(null)}>
-            <Show when={which !== "bucket"}>
-              <OnDay day={day()} onPut={setDay} />
+          <NotePanel which={which} onClose={() => setOpened(null)}>
+            <Show when={which === "more"}>
+              <div class="field-choices">
+                <button type="button" onClick={() => props.go("notes")}>
+                  All that was noted
+                </button>
+              </div>
             </Show>
-            <Show when={which !== "charged"} fallback={<Charged onNote={noted} />}>
-              <Steps first={which === "bucket" ? BUCKET : null} onNote={noted} />
-              <Show when={which === "more"}>
-                <div class="field-choices">
-                  <button type="button" onClick={() => props.go("notes")}>
-                    All that was noted
-                  </button>
-                </div>
-              </Show>
-            </Show>
-          </Panel>
+          </NotePanel>
         )}
       </Show>
     </div>

@@ -12,6 +12,7 @@ import { useSheet } from "../sheet.ts";
 import { dateWords } from "../words.ts";
 import "./notes.css";
 import { Missing } from "./Missing.tsx";
+import { NotePanel } from "./NotePanel.tsx";
 import { FieldFoot, useNoting } from "./noting-here.tsx";
 import type { FieldPageProps } from "./pages.ts";
 
@@ -62,6 +63,7 @@ export function Notes(props: FieldPageProps) {
   const sheet = useSheet();
   const [part, setPart] = createSignal("");
   const [shown, setShown] = createSignal(AT_ONCE);
+  const [isNoting, setNoting] = createSignal(false);
   const show = (si: number, measure: Parameters<typeof showQuantity>[1]) =>
     showQuantity(si, measure, sheet.showOptions());
   const titleOf = (id: string) => sheet.worksheet().cards.find((card) => card.id === id)?.title ?? id;
@@ -85,6 +87,9 @@ export function Notes(props: FieldPageProps) {
               <For each={parts()}>{(id) => <option value={id}>{titleOf(id)}</option>}</For>
             </select>
           </label>
+          <button type="button" onClick={() => setNoting(true)}>
+            Note something
+          </button>
           <button type="button" onClick={() => sheet.keep.saveTable("notes")}>
             Save as a table
           </button>
@@ -124,6 +129,9 @@ export function Notes(props: FieldPageProps) {
         </Show>
       </div>
       <FieldFoot />
+      <Show when={isNoting()}>
+        <NotePanel which="more" onClose={() => setNoting(false)} />
+      </Show>
     </>
   );
 }

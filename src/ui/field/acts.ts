@@ -1,4 +1,4 @@
-// What can be noted at the bed besides dips and waterings, in a grower's words.
+// What can be noted in a panel, dips and waterings of an earlier day among it, in a grower's words.
 
 import type { NoteWord } from "../../document/note-kinds.ts";
 
@@ -6,6 +6,9 @@ import type { NoteWord } from "../../document/note-kinds.ts";
 export type Act = { readonly what: NoteWord; readonly label: string; readonly said: string };
 
 export const ACTS: readonly Act[] = [
+  { what: "dipped", label: "Dipped", said: "dipped" },
+  { what: "gave", label: "Watered", said: "watered" },
+  { what: "rain", label: "Rain in the gauge", said: "in the gauge" },
   { what: "soaked", label: "Soaked through", said: "soaked through" },
   { what: "dug", label: "Dug to see", said: "a finger deep it is" },
   { what: "planted", label: "Planted", said: "planted" },

@@ -154,7 +154,7 @@ export async function unfold(page: Page, id: string): Promise<void> {
   }
   if (!id.includes(".") || (await row(page, id).count()) > 0) return;
   const more = part.locator("details.minor > summary");
-  if ((await more.count()) > 0 && !(await part.locator("details.minor").getAttribute("open")))
+  if ((await more.count()) > 0 && (await part.locator("details.minor").getAttribute("open")) === null)
     await more.click();
 }
 

@@ -69,8 +69,10 @@ export function CautionFoot(props: { readonly card: Card }) {
     <Show when={folded().length > 0}>
       <details
         class="cautions"
-        onToggle={(event) => {
-          setOpen(event.currentTarget.open);
+        onToggle={({ currentTarget }) => {
+          setOpen(currentTarget.open);
+          // Unfolded it lies at the end of its part, and over none of its numbers.
+          if (currentTarget.open) currentTarget.scrollIntoView({ block: "nearest" });
         }}
       >
         <summary>

@@ -4,8 +4,8 @@ import type { DayLine, Refusal } from "./day-lines.ts";
 
 export type Plan = { readonly lines: readonly DayLine[]; readonly refused: readonly Refusal[] };
 
-/** Whether a bed gets what it asks for in the week. */
-export type Outlook = "asks_nothing" | "all" | "some" | "none";
+/** Whether a bed gets what it asks for in the week; late: all of it, but not each time when it asks. */
+export type Outlook = "asks_nothing" | "all" | "late" | "some" | "none";
 
 type Totals = { readonly asked: number; readonly given: number; readonly outlook: Outlook };
 
@@ -24,10 +24,12 @@ export function totalsOf({ lines, refused }: Plan, byCalendar: boolean): Totals 
   const left = byCalendar
     ? wanting.reduce((sum, one) => sum + one.left, 0)
     : (wanting[wanting.length - 1]?.left ?? 0);
-  return { asked: given + left, given, outlook: outlookOf(given, left) };
+  const isLate = wanting.some((one) => one.left > 0);
+  return { asked: given + left, given, outlook: outlookOf(given, left, isLate) };
 }
 
-function outlookOf(given: number, left: number): Outlook {
+function outlookOf(given: number, left: number, isLate: boolean): Outlook {
   if (left > 0) return given > 0 ? "some" : "none";
-  return given > 0 ? "all" : "asks_nothing";
+  if (given === 0) return "asks_nothing";
+  return isLate ? "late" : "all";
 }

@@ -18,6 +18,7 @@ export function outlookWords(week: ToldWeek, show: Show, titleOf: (id: string) =
   if (outlook === "asks_nothing") return asksNothing(week, show);
   if (outlook === "all") return "There is enough for all of it.";
   const why = whyNot(bound, { driver, tanks: week.tanks, titleOf });
+  if (outlook === "late") return `There is enough for all of it, but not always on the day it asks: ${why}.`;
   if (outlook === "none") return `There will be nothing for it: ${why}.`;
   const [has, wants] = [show(given, "volume"), show(asked, "volume")];
   return has === wants
@@ -56,7 +57,7 @@ function othersWords({ week, lines, titleOf }: Headline, each: number, show: Sho
 /** "Tuesday and Friday, 12 gal each", "60 gal on Tuesday and 94 gal on Friday": what the lines give, no more; "" where it gets less than it asks for. */
 export function headline(asked: Headline, show: Show): string {
   const { lines, week } = asked;
-  if (week.outlook !== "all") return "";
+  if (week.outlook !== "all" && week.outlook !== "late") return "";
   const amounts = lines.map(({ volume }) => show(volume, "volume"));
   const [each] = amounts;
   const [first] = lines;

@@ -201,8 +201,7 @@ function otherSums({ beds, lines, refused }: WeekAnswer): string | null {
     if (over(given, asked)) return `${id} gets ${given} of ${asked}`;
     const last = [...own, ...refused.filter(({ bed }) => bed === id)].sort((a, b) => a.day - b.day).at(-1);
     const isAll = last === undefined || (!("volume" in last) ? false : last.why === null);
-    if ((outlook === "all" || outlook === "asks_nothing") && !isAll)
-      return `${id} is told it gets ${outlook}`;
+    if (!["some", "none"].includes(outlook) && !isAll) return `${id} is told it gets ${outlook}`;
     for (const { date, asked: wants, given: gets } of waterings) {
       const begun = [...own, ...refused].find(({ bed, day }) => bed === id && day === date);
       if (over(gets, wants)) return `${id} gets ${gets} of ${wants}`;

@@ -261,8 +261,10 @@ property(
     for (const { id, week } of weeksOf(worked)) {
       if (week.waterings.length === 0) continue;
       const short = week.waterings.some(({ asked, given, bound }) => bound !== null && given < asked);
+      const late = week.waterings.some(({ over }) => over > 1);
       const text = outlookWords(week, show, (one) => titleOf(worked.worksheet, one));
-      if (/enough for all/.test(text) === short) return `${id}: ${text}`;
+      if (/enough for all of it\.$/.test(text) === (short || late)) return `${id}: ${text}`;
+      if (/not always/.test(text) && (!(short || late) || week.given < week.asked)) return `${id}: ${text}`;
       if (/will be nothing/.test(text) !== (short && week.given === 0)) return `${id}: ${text}`;
     }
     return null;

@@ -135,7 +135,6 @@ export function windBack(state: SeasonState, moment: Moment): void {
   for (const series of [state.shortDay, state.drawShort, ...state.lineRan, ...state.lineMovedOn])
     series.fill(0);
   for (const bed of state.beds) {
-    bed.firstShort.fill(-1);
     for (const series of [bed.given, bed.lacked, bed.lastBy, bed.unfilled]) series.fill(0);
     bed.firstShort.fill(-1);
   }

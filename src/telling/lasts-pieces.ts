@@ -2,13 +2,10 @@
 
 import type { Odds } from "../season/odds.ts";
 import { calendarDate } from "../units/calendar.ts";
-import { SHORT_MONTHS } from "../units/calendar-names.ts";
+import { dayName } from "../units/calendar-names.ts";
 
 /** "Aug 3". */
-export function dayWords(date: number): string {
-  const { month, day } = calendarDate(date);
-  return `${SHORT_MONTHS[month - 1]} ${day}`;
-}
+export const dayWords = (date: number): string => dayName(calendarDate(date));
 
 const WORDS = ["none", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine"];
 export const counted = (count: number): string => WORDS[count] ?? String(count);

@@ -4,6 +4,7 @@ import { Show } from "solid-js";
 import type { Kind } from "../../kinds/kind.ts";
 import { lastsInShort, leftOutSaid } from "../../telling/from-today.ts";
 import { useSheet } from "../sheet.ts";
+import { useTitleOf } from "../titles.ts";
 import { Beds } from "./Beds.tsx";
 import { Missing } from "./Missing.tsx";
 import { MoreNotes } from "./MoreNotes.tsx";
@@ -16,7 +17,7 @@ import { Tanks } from "./Tanks.tsx";
 function Lasts(props: { readonly hasTanks: boolean }) {
   const sheet = useSheet();
   const { lasts, before, lasting } = useNoting();
-  const titleOf = (id: string) => sheet.worksheet().cards.find((card) => card.id === id)?.title ?? id;
+  const titleOf = useTitleOf();
   const working = () => sheet.working() || lasting()?.working() === true;
   const said = () => {
     const held = lasts();

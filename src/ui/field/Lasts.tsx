@@ -27,6 +27,7 @@ import { showQuantity } from "../../units/show.ts";
 import { Chart, PlainTable } from "../charts/Chart.tsx";
 import { DaySlider } from "../charts/DaySlider.tsx";
 import { useSheet } from "../sheet.ts";
+import { useTitleOf } from "../titles.ts";
 import { ForecastDays } from "./Forecast.tsx";
 import type { Lasting } from "./lasting.ts";
 import { drawnOf } from "./lasts-drawn.ts";
@@ -43,7 +44,7 @@ const FIGURES = 2;
 function useVoice() {
   const sheet = useSheet();
   return {
-    titleOf: (id: string) => sheet.worksheet().cards.find((card) => card.id === id)?.title ?? id,
+    titleOf: useTitleOf(),
     show: (si: number, measure: MeasureName) =>
       showQuantity(si, measure, { ...sheet.showOptions(), figures: FIGURES }),
   };

@@ -9,6 +9,7 @@ import { clockText } from "../../units/clock.ts";
 import { MINUTE } from "../../units/constants.ts";
 import { showQuantity } from "../../units/show.ts";
 import { useSheet } from "../sheet.ts";
+import { useTitleOf } from "../titles.ts";
 import { dateWords } from "../words.ts";
 import "./notes.css";
 import { Missing } from "./Missing.tsx";
@@ -66,7 +67,7 @@ export function Notes(props: FieldPageProps) {
   const [isNoting, setNoting] = createSignal(false);
   const show = (si: number, measure: Parameters<typeof showQuantity>[1]) =>
     showQuantity(si, measure, sheet.showOptions());
-  const titleOf = (id: string) => sheet.worksheet().cards.find((card) => card.id === id)?.title ?? id;
+  const titleOf = useTitleOf();
   const standing = () => [...inForce(sheet.worksheet().notes ?? [])].reverse();
   const parts = () =>
     [...new Set(standing().map(({ where }) => where))].sort((a, b) => (titleOf(a) < titleOf(b) ? -1 : 1));

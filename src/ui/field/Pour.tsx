@@ -5,6 +5,7 @@ import type { Card } from "../../document/worksheet.ts";
 import type { ChoiceGiven } from "../../graph/types.ts";
 import type { ToldAdvice, ToldChoice } from "../../telling/advice.ts";
 import { useSheet } from "../sheet.ts";
+import { useTitleOf } from "../titles.ts";
 import { Missing, useLack } from "./Missing.tsx";
 import { FieldFoot, useNoting } from "./noting-here.tsx";
 import type { FieldPageProps } from "./pages.ts";
@@ -118,10 +119,9 @@ function HoldBack(props: {
   readonly holds: NonNullable<ToldAdvice["holds"]>;
   readonly go: FieldPageProps["go"];
 }) {
-  const sheet = useSheet();
   const told = useTold();
   const { note } = useNoting();
-  const titleOf = (id: string) => sheet.worksheet().cards.find((card) => card.id === id)?.title ?? id;
+  const titleOf = useTitleOf();
   const heldToday = (bed: string) => told.of(bed, "held").findLast(told.isToday);
   const press = (beds: readonly string[]): void => {
     const notes = beds.flatMap((bed) => heldToday(bed) ?? []);

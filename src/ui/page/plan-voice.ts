@@ -5,6 +5,7 @@ import type { WeekSpan } from "../../kinds/season/week.ts";
 import type { Voice } from "../../telling/today.ts";
 import { showQuantity } from "../../units/show.ts";
 import { useSheet } from "../sheet.ts";
+import { useTitleOf } from "../titles.ts";
 
 /** As a gardener would say it aloud. */
 const FIGURES = 2;
@@ -17,11 +18,12 @@ export function useWeekSpan(): () => WeekSpan | null {
 
 export function useVoice(): () => Voice {
   const sheet = useSheet();
+  const titleOf = useTitleOf();
   const span = useWeekSpan();
   return () => ({
     show: (si, measure) => showQuantity(si, measure, { ...sheet.showOptions(), figures: FIGURES }),
     locale: sheet.showOptions().locale,
-    titleOf: (id) => sheet.worksheet().cards.find((card) => card.id === id)?.title ?? id,
+    titleOf,
     driverOf: (bed) => span()?.drivers[bed] ?? "either",
     tanksOf: (bed) => span()?.tanks[bed],
     tankBy: (by) => span()?.tankBy[by],

@@ -3,7 +3,7 @@
 import { mkdtempSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { type Browser, type BrowserContext, chromium, type Download, type Page } from "playwright-core";
+import { type Browser, chromium, type Download, type Page } from "playwright-core";
 import { inject } from "vitest";
 import { isLong } from "../tries.ts";
 import { lend, lendUsed, type Opened, PATIENCE, type PageWish } from "./pages.ts";
@@ -104,23 +104,6 @@ export async function open(browser: Browser, options: Wish = {}): Promise<Opened
   await settled(lent.page);
   if (!before) looks.set(key, await lookOf(lent.page));
   return lent;
-}
-
-/** A page of its own, with all that it complains of: errors, reports of the policy, what it could not fetch. */
-export async function listened(context: BrowserContext): Promise<{ page: Page; complaints: string[] }> {
-  context.setDefaultTimeout(PATIENCE);
-  const page = await context.newPage();
-  const complaints: string[] = [];
-  page.on("pageerror", (error) => complaints.push(error.message));
-  page.on("console", (message) => {
-    if (message.type() === "error" || message.type() === "warning") complaints.push(message.text());
-  });
-  await page.addInitScript(() => {
-    document.addEventListener("securitypolicyviolation", (event) => {
-      console.error(`policy: ${event.violatedDirective} ${event.blockedURI}`);
-    });
-  });
-  return { page, complaints };
 }
 
 /** Waits until nothing is being worked out. */

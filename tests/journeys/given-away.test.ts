@@ -8,7 +8,8 @@ import { serve } from "../../src/cli/serve.mjs";
 import { findBrowser, LAUNCH_ARGUMENTS } from "../browser.mjs";
 import { isLong } from "../tries.ts";
 import { SHIPPED } from "./as-shipped.ts";
-import { launch, listened, open, savedFile, settled, shownValueOf, tool, type } from "./browser.ts";
+import { launch, open, savedFile, settled, shownValueOf, tool, type } from "./browser.ts";
+import { listened } from "./pages.ts";
 import { bringIn } from "./rain-by-chance.ts";
 
 let browser: Browser;

@@ -20,6 +20,7 @@ import {
   unfold,
 } from "./browser.ts";
 import { PATIENCE } from "./pages.ts";
+import { twoYears } from "./rain-by-chance.ts";
 
 const EDITS = tries(30, 3);
 
@@ -311,16 +312,8 @@ describe("a save that is no good", () => {
     "a record that only undo names comes back with it, though another tab let it go",
     async () => {
       const { page, context } = await open(browser);
-      const rows = Array.from({ length: 730 }, (_, at) => {
-        const date = new Date(Date.UTC(2021, 0, 1 + at)).toISOString().slice(0, 10);
-        return `${date},${at % 10 === 5 ? 4 : 0}`;
-      });
       await unfold(page, "weather");
-      await page.getByLabel("Rain record file").setInputFiles({
-        name: "two-years.csv",
-        mimeType: "text/csv",
-        buffer: Buffer.from(`date,precipitation (mm)\n${rows.join("\n")}\n`),
-      });
+      await page.getByLabel("Rain record file").setInputFiles(twoYears());
       await page.getByRole("button", { name: "Take it" }).click();
       await settled(page);
       await page.getByText("Saved", { exact: true }).waitFor();

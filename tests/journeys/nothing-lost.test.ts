@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { isLong, tries } from "../tries.ts";
 import { hand, launch, open, row, settled, shownValueOf, site, take, tool, unfold } from "./browser.ts";
 import type { Opened } from "./pages.ts";
+import { twoYears } from "./rain-by-chance.ts";
 
 /** Fifteen with LONG=1; a hundred are asked for by HUNDRED=1, or in pieces by HUNDRED=2/5, the second fifth of them. */
 const [PIECE = 1, PIECES = 1] = (process.env.HUNDRED ?? "").split("/").map(Number);
@@ -206,16 +207,8 @@ describe("nothing is lost right after an edit", () => {
 
   test("a record just taken: a reload in the same moment finds it, though the slow store never had it", async () => {
     const { page, context, complaints } = await open(browser);
-    const days = Array.from({ length: 730 }, (_, at) => {
-      const date = new Date(Date.UTC(2021, 0, 1 + at)).toISOString().slice(0, 10);
-      return `${date},${at % 10 === 5 ? 4 : 0}`;
-    });
     await unfold(page, "weather");
-    await page.getByLabel("Rain record file").setInputFiles({
-      name: "two-years.csv",
-      mimeType: "text/csv",
-      buffer: Buffer.from(`date,precipitation (mm)\n${days.join("\n")}\n`),
-    });
+    await page.getByLabel("Rain record file").setInputFiles(twoYears());
     await page.getByRole("button", { name: "Take it" }).waitFor();
     // From here on the database writes nothing, as if it were too slow; then the page goes.
     await page.evaluate(() => {

@@ -10,8 +10,8 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { serve } from "../../src/cli/serve.mjs";
 import { isLong } from "../tries.ts";
 import { buildAsShipped, demoOf, laterVersion, withDemoOf } from "./as-shipped.ts";
-import { launch, listened, settled, shownValueOf, tool, type } from "./browser.ts";
-import { askNothing } from "./pages.ts";
+import { launch, settled, shownValueOf, tool, type } from "./browser.ts";
+import { askNothing, listened } from "./pages.ts";
 import { DEMO_SEASONS } from "./starters.ts";
 
 const PATH = "garden/rain/";

@@ -106,16 +106,9 @@ async function wipe(page: Page, session: BrowserContext["newCDPSession"], wish: 
   await devtools.detach();
 }
 
-async function fresh(browser: Browser, wish: PageWish): Promise<Opened> {
-  const { viewport, colorScheme, glass } = wish;
-  const context = await browser.newContext({ viewport, colorScheme, deviceScaleFactor: glass });
-  await context.addInitScript(() => {
-    // A wiped page would keep all the program's files anew at each opening, which is a third of its work. It does without,
-    // as in a private window; what is kept for times without a network is tried in pages of its own (offline.test.ts).
-    if (navigator.serviceWorker)
-      navigator.serviceWorker.register = () => Promise.reject(new Error("not on a page that is lent"));
-  });
-  if (!wish.asks) await context.addInitScript(askNothing);
+/** A page of its own, with all that it complains of: errors, reports of the policy, what it could not fetch. */
+export async function listened(context: BrowserContext): Promise<{ page: Page; complaints: string[] }> {
+  context.setDefaultTimeout(PATIENCE);
   const page = await context.newPage();
   const complaints: string[] = [];
   page.on("pageerror", (error) => complaints.push(error.message));
@@ -127,7 +120,20 @@ async function fresh(browser: Browser, wish: PageWish): Promise<Opened> {
       console.error(`policy: ${event.violatedDirective} ${event.blockedURI}`);
     });
   });
-  return { context, page, complaints };
+  return { page, complaints };
+}
+
+async function fresh(browser: Browser, wish: PageWish): Promise<Opened> {
+  const { viewport, colorScheme, glass } = wish;
+  const context = await browser.newContext({ viewport, colorScheme, deviceScaleFactor: glass });
+  await context.addInitScript(() => {
+    // A wiped page would keep all the program's files anew at each opening, which is a third of its work. It does without,
+    // as in a private window; what is kept for times without a network is tried in pages of its own (offline.test.ts).
+    if (navigator.serviceWorker)
+      navigator.serviceWorker.register = () => Promise.reject(new Error("not on a page that is lent"));
+  });
+  if (!wish.asks) await context.addInitScript(askNothing);
+  return { context, ...(await listened(context)) };
 }
 
 async function made(browser: Browser, wish: PageWish, key: string): Promise<Opened> {

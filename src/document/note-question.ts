@@ -1,5 +1,6 @@
 // A note that can hardly be right, asked about with its choices before it is written down, and told where it stands in a file.
 
+import { AS_READ, isOver, sayingToo, saysSo } from "../happened/dip.ts";
 import { parseIsoDate, parseMonthDay } from "../units/calendar.ts";
 import { parseUnit, toSi } from "../units/unit.ts";
 import type { Show } from "./note-words.ts";
@@ -23,8 +24,6 @@ export type NoteAsking = {
 
 /** More rain than this in a gauge is asked about [m]: our definition. */
 const MUCH_RAIN = 0.3;
-/** Rounding of what was typed and is held [-]. */
-const ROUNDING = 1e-6;
 
 const LEAVE: NoteChoice = { label: "Leave it out", note: null };
 
@@ -50,7 +49,8 @@ function ofDay(asking: NoteAsking, note: Said): NoteQuestion | null {
 
 function ofDip(asking: NoteAsking, note: Said): NoteQuestion | null {
   const [vessel, depth] = [vesselOf(asking, note.where), amountOf(note)];
-  if (!vessel || depth === null || depth <= vessel.height * (1 + ROUNDING)) return null;
+  if (!vessel || depth === null || !isOver(depth, vessel.height)) return null;
+  if (saysSo(note.text, AS_READ)) return null;
   const title = titleOf(asking, note.where);
   const { show } = asking;
   const full = show(vessel.height, "depth");
@@ -58,7 +58,10 @@ function ofDip(asking: NoteAsking, note: Said): NoteQuestion | null {
     question: `Full, the water in ${title} stands at ${full}; this says ${show(depth, "depth")}. Which is it?`,
     choices: [
       { label: `Full, ${full}`, note: { ...note, value: vessel.height, unit: "m" } },
-      { label: "As I read it: the tank is deeper than it says", note },
+      {
+        label: "As I read it: the tank is deeper than it says",
+        note: { ...note, text: sayingToo(note.text, AS_READ) },
+      },
       LEAVE,
     ],
   };
@@ -83,7 +86,7 @@ function ofVolume(asking: NoteAsking, note: Said): NoteQuestion | null {
   const vessels = [...new Set(tanksOf(asking, note))].map((id) => ({ id, vessel: vesselOf(asking, id) }));
   const known = vessels.flatMap(({ id, vessel }) => (vessel ? [{ id, holds: vessel.volume }] : []));
   const holds = known.reduce((sum, one) => sum + one.holds, 0);
-  if (known.length === 0 || known.length < vessels.length || volume <= holds * (1 + ROUNDING)) return null;
+  if (known.length === 0 || known.length < vessels.length || !isOver(volume, holds)) return null;
   const { show } = asking;
   const names = known.map(({ id }) => titleOf(asking, id)).join(" and ");
   return {
@@ -159,10 +162,24 @@ export function askOfNote(asking: NoteAsking, note: Said): NoteQuestion | null {
   );
 }
 
+/** A dip of more than its tank holds, which is not counted until it is answered. */
+export type UncountedDip = { readonly note: Note; readonly asked: NoteQuestion };
+
+/** Dips that are not counted until their grower says how deep it was. */
+export function uncountedDips(asking: NoteAsking, inForce: readonly Note[]): readonly UncountedDip[] {
+  return inForce.flatMap((note) => {
+    const asked = note.what === "dipped" ? ofDip(asking, note) : null;
+    return asked ? [{ note, asked }] : [];
+  });
+}
+
 /** The questions of all notes in force, each with its day and part, for where nobody can choose. */
 export function questionsOf(asking: NoteAsking, inForce: readonly Note[]): readonly string[] {
   return inForce.flatMap((note) => {
     const asked = askOfNote(asking, note);
-    return asked ? [`Note of ${note.day}, ${titleOf(asking, note.where)}: ${asked.question}`] : [];
+    if (!asked) return [];
+    const isUncounted = note.what === "dipped" && ofDip(asking, note) !== null;
+    const until = isUncounted ? ` It is not counted until it is said: noted as "${AS_READ}", it is.` : "";
+    return [`Note of ${note.day}, ${titleOf(asking, note.where)}: ${asked.question}${until}`];
   });
 }

@@ -180,9 +180,7 @@ describe("worksheets with something wrong answer what they still can", () => {
     });
     const shown = (id: string): string => String(number(whole, id));
     const [lead, next] = answers(asked).map((sentence) => textOf(sentence, shown));
-    expect(lead).toMatch(
-      /^Without Long bed, beds never go short in \d+ made-up seasons\. Full tanks last /,
-    );
+    expect(lead).toMatch(/^Without Long bed, beds never go short in \d+ made-up seasons\. Full tanks last /);
     expect(next).toMatch(/^Long bed is left out: Length: /);
     const said = [...answers(asked), ...allBeside(asked)];
     expect(said.map(({ id }) => id)).toContain("without");

@@ -66,6 +66,7 @@ function thenByTwo(from: InSeason & UsualAndDry): readonly LastsPiece[] {
   if (usual === dry) return [once, ...said(dry.again, " without rain.")];
   if (dry.again === today)
     return [once, ...said(usual.again, " in usual weather; without rain some stay short.")];
+  if (usual.again === dry.again) return [once, ...said(dry.again, ", in usual weather as without rain.")];
   return [once, ...said(usual.again, " in usual weather, "), ...said(dry.again, " without rain.")];
 }
 

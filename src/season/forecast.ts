@@ -29,6 +29,19 @@ export function isExpectable(part: keyof Expected, value: number): boolean {
 
 const NOT_SAID = "-";
 
+/** A depth that falls here as the record would have it, whose rain is multiplied to be the site's [m]. */
+export const asRecorded = (depth: number, rainScale: number): number =>
+  depth / (rainScale > 0 ? rainScale : 1);
+
+/** A forecast is of this place: its rain as the record would have it. */
+export const recordedForecast = (forecast: Forecast, rainScale: number): Forecast =>
+  Object.fromEntries(
+    Object.entries(forecast).map(([day, { rain, ...rest }]) => [
+      day,
+      { ...rest, rain: rain === null ? null : asRecorded(rain, rainScale) },
+    ]),
+  );
+
 /** "2026-07-01 0.005 0.4 304.15; ...": day, rain, chance, heat; "" where nothing is expected. */
 export function forecastText(forecast: Forecast): string {
   return Object.entries(forecast)

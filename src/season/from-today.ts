@@ -8,7 +8,7 @@ import type { SeasonFailure } from "./answer.ts";
 import type { Bed } from "./beds.ts";
 import { workingOn } from "./breaks.ts";
 import { dryWeather } from "./coming-days.ts";
-import { type Forecast, NO_FORECAST } from "./forecast.ts";
+import { type Forecast, NO_FORECAST, recordedForecast } from "./forecast.ts";
 import { STEPPING } from "./gravity.ts";
 import { holdingBack } from "./held-today.ts";
 import type { SeasonInput } from "./input.ts";
@@ -119,7 +119,8 @@ type Asked = {
 };
 
 function lasting(morning: Morning, record: DailyRecord, asked: Asked): Odds | UsualAndDry {
-  const { days, forecast = NO_FORECAST, members } = asked;
+  const { days, forecast: said = NO_FORECAST, members } = asked;
+  const forecast = recordedForecast(said, morning.whole.input.rainScale);
   const { years, ahead } = yearsAhead(record, morning.whole.eto, days);
   if (record.madeUp || ahead.length === 0) return usualAndDry(morning, record, days, ahead, forecast);
   const weathers = withForecast(

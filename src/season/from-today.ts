@@ -222,10 +222,13 @@ function throughDays(
 const firstShortOf = ({ firstShort }: Bed): number =>
   firstShort.reduce((least, day) => (day < 0 ? least : Math.min(least, day)), Infinity);
 
-/** First short day after one that is not, of days from today on. */
+/** Beds that are not watered within so many days stay short: our definition. */
+const STAYS_SHORT = 7;
+
+/** First short day after one that is not, of days from today on; today where none comes within the week. */
 function againOf(short: Uint8Array, dayWhere: (found: number) => number | null): number | null {
   const met = short.indexOf(0);
-  return dayWhere(met < 0 ? 0 : short.indexOf(1, met));
+  return dayWhere(met < 0 || met >= STAYS_SHORT ? 0 : short.indexOf(1, met));
 }
 
 /** Water that can come to a bed each evening from a day on [m3]. */

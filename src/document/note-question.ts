@@ -1,9 +1,9 @@
 // A note that can hardly be right, asked about with its choices before it is written down, and told where it stands in a file.
 
 import { AS_READ, isOver, sayingToo, saysSo } from "../happened/dip.ts";
-import { parseIsoDate, parseMonthDay } from "../units/calendar.ts";
-import { parseUnit, toSi } from "../units/unit.ts";
+import { calendarDate, dayInYear, parseIsoDate } from "../units/calendar.ts";
 import type { Show } from "./note-words.ts";
+import { amountOf } from "./telling-notes.ts";
 import type { Note, Worksheet } from "./worksheet.ts";
 
 type Said = Omit<Note, "id">;
@@ -26,9 +26,6 @@ export type NoteAsking = {
 const MUCH_RAIN = 0.3;
 
 const LEAVE: NoteChoice = { label: "Leave it out", note: null };
-
-const amountOf = ({ value, unit = "" }: Said): number | null =>
-  value === undefined || parseUnit(unit) === null ? null : toSi(value, unit);
 
 const titleOf = ({ worksheet }: NoteAsking, id: string): string =>
   worksheet.cards.find((card) => card.id === id)?.title ?? id;
@@ -123,23 +120,30 @@ function ofRain({ show }: NoteAsking, note: Said): NoteQuestion | null {
   };
 }
 
-/** The first day of the year on which anything is planted in a bed, as a number that goes with the days [month and day]. */
-function firstPlanted({ value }: NoteAsking, bed: string): number | null {
+/** Days before a planting in which a soak is asked about, and after one in which something may still stand: our definition. */
+const SOON = 90;
+const STANDS = 200;
+const YEAR = 365.25;
+
+/** The planting of a bed that a soak comes shortly before, where nothing was planted in the months before it, as `MM-DD`. */
+function plantedSoon({ value }: NoteAsking, bed: string, date: number): string | null {
   const contents = value(`${bed}.contents`);
   if (!Array.isArray(contents)) return null;
-  const days = (contents as readonly { readonly planted?: unknown }[]).flatMap(({ planted }) => {
-    const day = typeof planted === "string" ? parseMonthDay(planted) : null;
-    return day ? [day.month * 100 + day.day] : [];
+  const { year } = calendarDate(date);
+  const waits = (contents as readonly { readonly planted?: unknown }[]).flatMap(({ planted }) => {
+    const day = typeof planted === "string" ? dayInYear(planted, year) : null;
+    // The year goes round: what is planted in October stands in January.
+    return day === null ? [] : [{ planted: planted as string, days: (day - date + YEAR) % YEAR }];
   });
-  return days.length === 0 ? null : Math.min(...days);
+  if (waits.some(({ days }) => days === 0 || days > YEAR - STANDS)) return null;
+  const [next] = waits.sort((a, b) => a.days - b.days);
+  return next && next.days <= SOON ? next.planted : null;
 }
 
 function ofSoak(asking: NoteAsking, note: Said): NoteQuestion | null {
-  if (note.what !== "soaked") return null;
-  const first = firstPlanted(asking, note.where);
-  const on = Number(note.day.slice(5, 7)) * 100 + Number(note.day.slice(8, 10));
-  if (first === null || on >= first) return null;
-  const planted = `${String(Math.floor(first / 100)).padStart(2, "0")}-${String(first % 100).padStart(2, "0")}`;
+  const date = note.what === "soaked" ? parseIsoDate(note.day) : null;
+  const planted = date === null ? null : plantedSoon(asking, note.where, date);
+  if (planted === null) return null;
   return {
     question: `${titleOf(asking, note.where)} is planted on ${planted}; this soak was before. Is the day right?`,
     choices: [{ label: `Yes, on ${note.day}`, note }, LEAVE],

@@ -7,7 +7,8 @@ import { parseUnit, toSi } from "../units/unit.ts";
 import { inForce } from "./note-order.ts";
 import type { Note } from "./worksheet.ts";
 
-const amountOf = ({ value, unit = "" }: Note): number | null =>
+/** How much a note says, in its unit's SI unit; null where it says nothing that can be read. */
+export const amountOf = ({ value, unit = "" }: Pick<Note, "value" | "unit">): number | null =>
   value === undefined || parseUnit(unit) === null ? null : toSi(value, unit);
 
 const sideOf = ({ minute, text }: Note): Happened["side"] =>

@@ -8,7 +8,7 @@ import { brokenOn, withBreaks } from "./breaks.ts";
 import { dryWeather } from "./coming-days.ts";
 import { type DayLine, linesOf, type Refusal, refusalsOf } from "./day-lines.ts";
 import { newLog } from "./day-log.ts";
-import { type Forecast, NO_FORECAST } from "./forecast.ts";
+import { type Forecast, NO_FORECAST, recordedForecast } from "./forecast.ts";
 import { STEPPING } from "./gravity.ts";
 import { holdingBack } from "./held-today.ts";
 import type { PartEvent, SeasonInput } from "./input.ts";
@@ -88,13 +88,14 @@ export function weekPlan(
 
 function planned(whole: SeasonState, given: WeekGiven, usual: Usual): WeekAnswer {
   const { today, forecast = NO_FORECAST } = given;
+  const recorded = recordedForecast(forecast, whole.input.rainScale);
   const last = today + given.days - 1;
   const { dawn: _dawn, ...still } = given;
   // By how the tanks were seen last: until the hour of watering the lines are taken to run.
   const seen = momentToday(whole, still, usual);
   const dry = dryWeather(whole.record, whole.eto, { today, last }, given.drying);
   const under = (comes: (date: number) => boolean) =>
-    expecting(dry, forecast, today, (day) => comes(today + day));
+    expecting(dry, recorded, today, (day) => comes(today + day));
   const morning: Morning = { whole, moment: momentToday(whole, given, usual), given, usual };
   const weather = under((date) => isLikely(forecast, date));
   const { state, beds, plan } = runWeek(morning, weather);

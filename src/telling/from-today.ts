@@ -8,7 +8,7 @@ import { outOfSeasonSaid } from "./out-of-season.ts";
 import { shortToday } from "./short-today.ts";
 import { capital, listed } from "./words/lists.ts";
 
-export type { Expected, Forecast } from "../season/forecast.ts";
+export { type Expected, type Forecast, isExpectable } from "../season/forecast.ts";
 export type { Ahead, FromToday } from "../season/odds.ts";
 export type { LastsPiece } from "./lasts-pieces.ts";
 

@@ -86,6 +86,18 @@ test.each([
   expect(askOfNote(asking, note)).toBeNull();
 });
 
+test("a soak after the turn of the year is of what was planted in the fall before it", () => {
+  const southern = {
+    ...asking,
+    today: "2027-02-01",
+    value: (id: string): unknown =>
+      id === "bed.contents" ? [{ planted: "10-20" }, { planted: "01-10" }] : asking.value(id),
+  };
+  const on = (day: string) => askOfNote(southern, said("soaked", "bed", { day }))?.question ?? null;
+  expect(["2026-10-20", "2026-12-20", "2027-01-08", "2027-01-14"].map(on)).toEqual([null, null, null, null]);
+  expect(on("2026-10-01")).toContain("planted on 10-20");
+});
+
 test("a dip over the brim may be full, as it was read, or nothing", () => {
   const note = said("dipped", "tub", { value: 60, unit: "in" });
   const notes = askOfNote(asking, note)?.choices.map((choice) => choice.note);

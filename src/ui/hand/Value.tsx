@@ -30,7 +30,7 @@ type Refused = {
 
 const NOTHING_TYPED: Refused = {
   typed: "",
-  message: "Nothing stands here. Type a number, or press Escape.",
+  message: "Type a number, or leave it as it was.",
   start: 0,
   end: 0,
 };
@@ -140,7 +140,7 @@ function createEntering(sheet: Sheet, id: string, row: NumberGiven) {
       return;
     }
     setText(null);
-    setKept(`Nothing was typed: it is still ${start()}.`);
+    setKept(`Nothing typed: still ${start()}.`);
   };
   const said = (): string => {
     const text = hand.text();
@@ -176,7 +176,8 @@ function NumberValue(props: { readonly turned: InHand; readonly row: NumberGiven
   const typed = createEntering(sheet, id, props.row);
   const absent = () => {
     const result = sheet.result(id);
-    return result?.state === "none" ? result.reason : "none";
+    if (result?.state === "none") return result.reason;
+    return props.row.default === null ? "none" : "";
   };
   let input: HTMLInputElement | undefined;
   // After all else has changed: the browser lays the page out for what is written in a field that is selected.

@@ -89,7 +89,7 @@ function byOdds(from: InSeason & Odds, titleOf: (id: string) => string): ShortTo
   const once = thenByOdds(from);
   if (now === members) return { now: `${who} short today, whatever the weather.`, once };
   const ends = ahead.filter((run) => run.short === null).length;
-  const end = ends === 0 ? "" : `; in ${counted(ends)} it lasts to the end`;
+  const end = ends === 0 ? "" : `; in ${counted(ends)} no bed is short before the end`;
   return { now: `${who} short today in ${now} of ${members}${end}.`, once };
 }
 

@@ -6,7 +6,7 @@ import type { Advice, Choice, NoAdvice, Why } from "../season/advice.ts";
 import { type Weighed, weighed } from "../season/advising.ts";
 import type { SeasonFailure } from "../season/answer.ts";
 import { dryWeather } from "../season/coming-days.ts";
-import { type Forecast, NO_FORECAST } from "../season/forecast.ts";
+import { type Forecast, NO_FORECAST, recordedForecast } from "../season/forecast.ts";
 import { fromToday } from "../season/from-today.ts";
 import { meanLoss, type Run, type Tried } from "../season/holding-choices.ts";
 import type { SeasonInput } from "../season/input.ts";
@@ -76,7 +76,7 @@ function adviceFrom(
   season: Season,
 ): Advice | SeasonFailure {
   const { record, eto } = whole;
-  const { forecast = NO_FORECAST } = given;
+  const forecast = recordedForecast(given.forecast ?? NO_FORECAST, input.rainScale);
   const tuned = tunedKeeping(input, record);
   if (!tuned) return { failed: "The record does not hold one whole season.", at: null };
   const days = { today: given.today, last: season.end };

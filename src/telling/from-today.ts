@@ -8,12 +8,13 @@ import { outOfSeasonSaid } from "./out-of-season.ts";
 import { shortToday } from "./short-today.ts";
 import { capital, listed } from "./words/lists.ts";
 
-export type { Expected, Forecast } from "../season/forecast.ts";
+export { type Expected, type Forecast, isExpectable } from "../season/forecast.ts";
 export type { Ahead, FromToday } from "../season/odds.ts";
 export type { LastsPiece } from "./lasts-pieces.ts";
 
 const toEnd = (date: number | null): string => (date === null ? "the season's end" : dayWords(date));
 
+const EITHER_WAY = "in usual weather as without rain";
 const TO_END_DRY = "Lasts to the season's end, even without rain.";
 
 const reaching = ({ ahead }: Odds): number => ahead.filter((run) => run.short === null).length;
@@ -43,6 +44,7 @@ function usualPieces({ usual, dry }: UsualAndDry): readonly LastsPiece[] {
   if (dry.short === null) return [plain(TO_END_DRY)];
   const without = [until(dry.short), plain(" without rain.")];
   if (usual === dry) return [plain("Lasts to "), ...without];
+  if (usual.short === dry.short) return [plain("Lasts to "), until(dry.short), plain(`, ${EITHER_WAY}.`)];
   const about = usual.short === null ? "" : "about ";
   return [plain(`Lasts to ${about}`), until(usual.short), plain(" in usual weather, to "), ...without];
 }
@@ -91,6 +93,8 @@ export function lastsInShort(from: FromToday, titleOf: (id: string) => string): 
     );
   const { usual, dry } = from;
   if (dry.short === null) return inShort(null, "Even without rain.");
+  if (usual.short === dry.short)
+    return inShort(dry.short, usual === dry ? "Without rain." : `${capital(EITHER_WAY)}.`);
   return inShort(usual.short, `In usual weather; to ${dayWords(dry.short)} without rain.`, "about");
 }
 
@@ -116,8 +120,7 @@ export function emptySaid(from: FromToday): string {
   if (dry.empty === null) return "The tanks are not empty before the season's end, even without rain.";
   const without = `by ${dayWords(dry.empty)} without rain`;
   if (usual === dry) return `The tanks are empty ${without}.`;
-  if (usual.empty === dry.empty)
-    return `The tanks are empty by ${dayWords(dry.empty)}, in usual weather as without rain.`;
+  if (usual.empty === dry.empty) return `The tanks are empty by ${dayWords(dry.empty)}, ${EITHER_WAY}.`;
   return usual.empty === null
     ? `In usual weather the tanks are not empty before the season's end; without rain they are by ${dayWords(dry.empty)}.`
     : `The tanks are empty by about ${dayWords(usual.empty)} in usual weather, ${without}.`;

@@ -63,7 +63,7 @@ describe("Larkspur Bank on 2020-07-20, 20 in in the totes, 1.5 in in the tub, th
     expect(today[0]).toMatchObject({ bed: "long_bed", by: "wand", tankfuls: 1, trips: 0, waits: [] });
     expect(today[0].volume / GALLON).toBeCloseTo(TUBFUL, 1);
     expect(today[0].time).toBeCloseTo(TUBFUL * SECONDS_A_GALLON, -1);
-    expect(today[0].why).toContain("the refill of Tub by the tunnel comes too late");
+    expect(today[0].why).toContain("a watering takes more than fits in Tub by the tunnel");
     const lines = week as readonly Line[];
     expect(lines.slice(0, 2).map(({ day, bed }) => `${day} ${bed}`)).toEqual([
       "2020-07-20 long_bed",
@@ -244,6 +244,18 @@ test.each([
   [["--today", "2020-07-20", "--from-today", "--forecast", "2020-07-20=wet"], /wet/],
   [["--today", "2020-07-20", "--from-today", "--forecast", "2020-07-20=140 %"], /140/],
   [["--today", "2020-07-20", "--from-today", "--forecast", "2020-07-20=5 kg"], /5 kg/],
+  [
+    ["--today", "2020-07-20", "--from-today", "--forecast", "2020-07-20=5000 mm 100 %"],
+    /no weather is like "5000 mm"/,
+  ],
+  [
+    ["--today", "2020-07-20", "--from-today", "--forecast", "2020-07-20=400 degC"],
+    /no weather is like "400 degC"/,
+  ],
+  [
+    ["--today", "2020-07-20", "--from-today", "--forecast", "2020-07-20=40 %"],
+    /"40 %" is a chance of no rain/,
+  ],
   [
     [
       "--today",

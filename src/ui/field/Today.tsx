@@ -33,6 +33,7 @@ import { Missing } from "./Missing.tsx";
 import { FieldFoot, useNoting } from "./noting-here.tsx";
 import { useOutOfSeason } from "./out-of-season.ts";
 import type { FieldPageProps } from "./pages.ts";
+import { Uncounted } from "./Uncounted.tsx";
 import "./today.css";
 
 type GoRow = Extract<ToldRow, { readonly kind: "go" }>;
@@ -247,6 +248,7 @@ export function Today(props: FieldPageProps) {
   return (
     <>
       <div class="field-body">
+        <Uncounted />
         <Show
           when={span()}
           fallback={

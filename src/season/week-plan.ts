@@ -10,7 +10,7 @@ import { type DayLine, linesOf, type Refusal, refusalsOf } from "./day-lines.ts"
 import { newLog } from "./day-log.ts";
 import { type Forecast, NO_FORECAST, recordedForecast } from "./forecast.ts";
 import { STEPPING } from "./gravity.ts";
-import { holdingBack } from "./held-today.ts";
+import { holdingBack, sayHeld } from "./held-today.ts";
 import type { PartEvent, SeasonInput } from "./input.ts";
 import { goingOn, type Moment, type Weather } from "./moment.ts";
 import { assumedOf, knownBeds, momentToday, type TodayGiven } from "./moment-today.ts";
@@ -141,10 +141,12 @@ function runWeek({ whole, moment, given, usual }: Morning, weather: Weather) {
   const starts = state.beds.map((bed) =>
     startOf(state, bed, { from: first, assumed, owed: owed.get(bed.part.id) }),
   );
-  state.log = newLog();
+  const log = newLog();
+  state.log = log;
   state.owed = owed;
   holdingBack(state, given.heldBack ?? [], () => runDays(state, STEPPING, { first, last: first }));
   runDays(state, STEPPING, { first: first + 1, last: state.length - 1 });
+  sayHeld(log, given.heldBack ?? []);
   const beds = state.beds.map((bed, place) => bedWeek(state, bed, starts[place] as Start, first));
   const plan: Plan = { lines: linesOf(beds), refused: refusalsOf(beds) };
   return { state, beds, plan };

@@ -3,7 +3,7 @@
 import type { Expected, Forecast } from "../season/forecast.ts";
 import type { Ahead, FromToday, Odds, UsualAndDry } from "../season/odds.ts";
 import { MANY_YEARS } from "../season/years-ahead.ts";
-import { counted, dayWords, type LastsPiece, plain, until, worstOf } from "./lasts-pieces.ts";
+import { counted, dayWords, EITHER_WAY, type LastsPiece, plain, until, worstOf } from "./lasts-pieces.ts";
 import { outOfSeasonSaid } from "./out-of-season.ts";
 import { shortToday } from "./short-today.ts";
 import { brokenWords } from "./today.ts";
@@ -57,6 +57,7 @@ function usualPieces({ usual, dry }: UsualAndDry): readonly LastsPiece[] {
   if (dry.short === null) return [plain(TO_END_DRY)];
   const without = [until(dry.short), plain(" without rain.")];
   if (usual === dry) return [plain("Lasts to "), ...without];
+  if (usual.short === dry.short) return [plain("Lasts to "), until(dry.short), plain(`, ${EITHER_WAY}.`)];
   const about = usual.short === null ? "" : "about ";
   return [plain(`Lasts to ${about}`), until(usual.short), plain(" in usual weather, to "), ...without];
 }
@@ -106,6 +107,8 @@ export function lastsInShort(from: FromToday, titleOf: (id: string) => string): 
     );
   const { usual, dry } = from;
   if (dry.short === null) return inShort(null, "Even without rain.");
+  if (usual.short === dry.short)
+    return inShort(dry.short, usual === dry ? "Without rain." : `${capital(EITHER_WAY)}.`);
   return inShort(usual.short, `In usual weather; to ${dayWords(dry.short)} without rain.`, "about");
 }
 
@@ -134,7 +137,7 @@ export function emptySaid(from: FromToday): string {
   if (dry.empty === null) return `${STAYS}, even without rain.`;
   const without = `by ${dayWords(dry.empty)} without rain`;
   if (usual === dry) return `${GONE} ${dayWords(dry.empty)} without rain.`;
-  if (usual.empty === dry.empty) return `${GONE} ${dayWords(dry.empty)}, in usual weather as without rain.`;
+  if (usual.empty === dry.empty) return `${GONE} ${dayWords(dry.empty)}, ${EITHER_WAY}.`;
   return usual.empty === null
     ? `${STAYS} in usual weather; without rain none is left by ${dayWords(dry.empty)}.`
     : `${GONE} about ${dayWords(usual.empty)} in usual weather, ${without}.`;

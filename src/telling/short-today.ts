@@ -1,7 +1,7 @@
 // Beds that are short already this morning: which, since when, and how long it lasts once they have had their water.
 
 import { dayAtRank, type FromToday, type Odds, type UsualAndDry } from "../season/odds.ts";
-import { counted, dayWords, type LastsPiece, plain, until, worstOf } from "./lasts-pieces.ts";
+import { counted, dayWords, EITHER_WAY, type LastsPiece, plain, until, worstOf } from "./lasts-pieces.ts";
 import { listed } from "./words/lists.ts";
 
 type InSeason = Exclude<FromToday, { readonly kind: "out_of_season" }>;
@@ -77,7 +77,7 @@ function thenByTwo(from: InSeason & UsualAndDry): readonly LastsPiece[] {
     return [once, ...againSaid(usual.again, " in usual weather; without rain some stay short.")];
   // Watered on other days a bed may do without for longer in one run than in the other; rain is not what does it.
   const isLonger = (dry.again ?? Infinity) >= (usual.again ?? Infinity);
-  if (isLonger) return [once, ...againSaid(usual.again, ", in usual weather as without rain.")];
+  if (isLonger) return [once, ...againSaid(usual.again, `, ${EITHER_WAY}.`)];
   return [once, ...againSaid(usual.again, " in usual weather, "), ...againSaid(dry.again, " without rain.")];
 }
 

@@ -176,3 +176,42 @@ describe("how long it lasts, in a sentence", () => {
       expect([kind, (kinds.get(kind) ?? 0) > 20]).toEqual([kind, true]);
   });
 });
+
+describe("a usual run and one without rain", () => {
+  const by = (usual: number | null, dry: number | null): FromToday => {
+    const without = run(dry);
+    return {
+      ...ofDays([null]),
+      kind: "usual_and_dry",
+      because: "made_up",
+      usual: usual === dry ? { ...without } : run(usual),
+      dry: without,
+    } as FromToday;
+  };
+  const times = (text: string, day: number) => text.split(dayText(day)).length - 1;
+
+  test("that end on one day tell that day once", () => {
+    for (const from of [by(LAST - 9, LAST - 9), by(TODAY, TODAY), by(TODAY + 1, TODAY + 1)]) {
+      const { said, day, more } = lastsInShort(from, (id) => id);
+      const day0 = from.kind === "usual_and_dry" ? (from.dry.short as number) : 0;
+      for (const text of [lastsSaid(from, (id) => id), `${said} ${day} ${more}`])
+        expect(times(text, day0)).toBeLessThanOrEqual(1);
+    }
+    expect(lastsSaid(by(LAST - 9, LAST - 9), (id) => id)).toBe(
+      `Lasts to ${dayText(LAST - 9)}, in usual weather as without rain.`,
+    );
+  });
+
+  test("that end on two tell both", () => {
+    expect(lastsSaid(by(LAST - 3, LAST - 9), (id) => id)).toBe(
+      `Lasts to about ${dayText(LAST - 3)} in usual weather, to ${dayText(LAST - 9)} without rain.`,
+    );
+  });
+
+  test("of which there is but the one without rain speak of no usual weather", () => {
+    const dry = run(LAST - 9);
+    const from = { ...by(null, null), because: "too_short", usual: dry, dry } as FromToday;
+    const { said, day, more } = lastsInShort(from, (id) => id);
+    expect(`${said} ${day}. ${more} ${lastsSaid(from, (id) => id)}`).not.toContain("usual");
+  });
+});

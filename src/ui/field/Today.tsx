@@ -206,7 +206,7 @@ function Week(props: { readonly span: WeekSpan; readonly voice: Voice }) {
       <Show when={brokenWords(props.span.broken, props.voice)}>
         {(said) => <p class="aside">{said()}</p>}
       </Show>
-      <Show when={props.span.rains.length > 0}>
+      <Show when={props.span.lines.length + props.span.rains.length > 0}>
         <p class="aside">{rainsWords(props.span.rains, props.voice)}</p>
       </Show>
       <For each={daysOf(props.span, ...days(), props.voice)}>

@@ -7,7 +7,6 @@ import type { DayLine, Go } from "../season/day-lines.ts";
 import type { WeekAnswer } from "../season/week-plan.ts";
 import type { Whole } from "../studies/work-out.ts";
 import {
-  brokenWords,
   lineWhy,
   lineWords,
   openTitle,
@@ -112,13 +111,11 @@ export function todayReport(whole: Whole, week: WeekAnswer): TodayReport {
 /** Today's and the week's lines as they are read. */
 export function todayText(
   whole: Whole,
-  { first, last, lines, refused, opens, broken, rains, spared }: WeekAnswer,
+  { first, last, lines, refused, opens, rains, spared }: WeekAnswer,
 ): readonly string[] {
   const voice = voiceOf(whole);
-  const without = [
-    ...(broken.length > 0 ? [brokenWords(broken, voice)] : []),
-    ...(lines.length + rains.length > 0 ? [rainsWords(rains, voice)] : []),
-  ];
+  // What is broken stands with what it all rests on.
+  const without = [...(lines.length + rains.length > 0 ? [rainsWords(rains, voice)] : [])];
   if (lines.length + refused.length + spared.length === 0)
     return [...without, "Nothing to water in the coming week."];
   const days = Array.from({ length: last - first + 1 }, (_, place) => first + place);

@@ -7,6 +7,7 @@ import type { DayLine, Go } from "../season/day-lines.ts";
 import type { WeekAnswer } from "../season/week-plan.ts";
 import type { Whole } from "../studies/work-out.ts";
 import {
+  byHandWords,
   lineWhy,
   lineWords,
   openTitle,
@@ -111,11 +112,14 @@ export function todayReport(whole: Whole, week: WeekAnswer): TodayReport {
 /** Today's and the week's lines as they are read. */
 export function todayText(
   whole: Whole,
-  { first, last, lines, refused, opens, rains, spared }: WeekAnswer,
+  { first, last, lines, refused, opens, byHand, rains, spared }: WeekAnswer,
 ): readonly string[] {
   const voice = voiceOf(whole);
   // What is broken stands with what it all rests on.
-  const without = [...(lines.length + rains.length > 0 ? [rainsWords(rains, voice)] : [])];
+  const without = [
+    ...(lines.length + rains.length > 0 ? [rainsWords(rains, voice)] : []),
+    ...byHandWords(byHand, voice),
+  ];
   if (lines.length + refused.length + spared.length === 0)
     return [...without, "Nothing to water in the coming week."];
   const days = Array.from({ length: last - first + 1 }, (_, place) => first + place);

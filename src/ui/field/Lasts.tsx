@@ -32,7 +32,7 @@ import { ForecastDays } from "./Forecast.tsx";
 import type { Lasting } from "./lasting.ts";
 import { drawnOf } from "./lasts-drawn.ts";
 import "./lasts.css";
-import { Missing } from "./Missing.tsx";
+import { Missing, useLack } from "./Missing.tsx";
 import { useNoting } from "./noting-here.tsx";
 import { useOutOfSeason } from "./out-of-season.ts";
 import type { FieldPageProps } from "./pages.ts";
@@ -243,8 +243,9 @@ function Untold(props: FieldPageProps & { readonly lasting: Lasting }) {
   const sheet = useSheet();
   const waiting = () => props.lasting.working() || sheet.working();
   const outside = useOutOfSeason();
-  const said = () =>
-    outside() || props.lasting.failure() || (waiting() ? "Running the past years from today on" : "");
+  const lack = useLack(props);
+  const why = () => (lack() ? "" : outside() || props.lasting.failure());
+  const said = () => why() || (waiting() ? "Running the past years from today on" : "");
   return (
     <Show
       when={said()}

@@ -65,7 +65,8 @@ function runGroup(pipes: Pipes, group: PipeGroup, tanks: Tanks, { time, stepping
   while (left > 0 && readFlows(pipes, group, tanks) && !isStill(group)) {
     if (left === time) noteRises(group);
     const step = Math.min(left, stepLimit(group, wanted, stepping));
-    planStep(group, step, time - left);
+    // From the end, so that the last step ends on the time itself: a line that still runs then is not done a last bit before.
+    planStep(group, step, time - (left - step));
     holdToSources(group, tanks);
     lost += applyStep(group, tanks);
     left -= step;
@@ -141,24 +142,24 @@ function settleLimit({ head, flow }: PipeLine, node: PipeNode | null): number {
   return (head * node.area) / Math.abs(flow) / 2;
 }
 
-function planStep({ lines }: PipeGroup, time: number, since: number): void {
+function planStep({ lines }: PipeGroup, time: number, until: number): void {
   for (let k = 0; k < lines.length; k++) {
     const line = lines[k] as PipeLine;
     if (line.flow === 0) line.step = 0;
     else if (line.joined) {
       line.step = line.flow * time;
-      line.doneAt = since + time;
-    } else planAlone(line, time, since);
+      line.doneAt = until;
+    } else planAlone(line, time, until);
   }
 }
 
 /** A line between tanks falls by its own closed form. */
-function planAlone(line: PipeLine, time: number, since: number): void {
+function planAlone(line: PipeLine, time: number, until: number): void {
   readDecline(line, time);
   const amount = movedIn(line, time);
   line.step = line.flow > 0 ? amount : -amount;
   const ran = doneIn(line, amount, time);
-  if (ran > 0) line.doneAt = since + ran;
+  if (ran > 0) line.doneAt = until - (time - ran);
 }
 
 /** Moves the step's water; returns what ran out of free ends [m3]. */

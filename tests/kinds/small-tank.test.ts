@@ -98,15 +98,18 @@ describe("a tub of 44 gal on a float of the usual band, refilled through a hole 
   const said = (whole: Whole) => whole.results.get("season.binding");
 
   test("says the tub whichever way it ends after dark, on the same days, and a tub of 100 gal changes both", () => {
-    const slow = filled(44, 0.85);
-    const faster = filled(44, 0.92);
-    const bigger = filled(100, 0.92);
+    // Of a brim-full upper tank the faster takes about 14.7 h to 98 %: past the 12.7 h from seven to the latest sunset here.
+    const slow = filled(44, 0.78);
+    const faster = filled(44, 0.85);
+    const bigger = filled(100, 0.85);
     for (const whole of [slow, faster]) {
       expect(said(whole)).toMatchObject({ value: "tankful" });
       expect(numberAt(whole, "feed.refill_time")).toBeGreaterThan(14 * 3600);
     }
     expect(numberAt(faster, "feed.refill_time")).toBeLessThan(0.9 * numberAt(slow, "feed.refill_time"));
-    expect(numberAt(faster, "season.days_short")).toBe(numberAt(slow, "season.days_short"));
+    // Within one day of the 20 seasons: by the next watering a closing valve leaves the slow one some 40 mL short of its shut level.
+    const days = (whole: Whole) => numberAt(whole, "season.days_short") * numberAt(whole, "season.seasons");
+    expect(Math.abs(days(faster) - days(slow))).toBeLessThan(1.01);
     expect(said(bigger)).not.toMatchObject({ value: "tankful" });
     expect(numberAt(bigger, "season.days_short")).toBeLessThan(numberAt(slow, "season.days_short") / 2);
   });

@@ -3,6 +3,7 @@
 import { readFileSync } from "node:fs";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { isLong, tries } from "../tries.ts";
 import { axe } from "./axe.ts";
 import { launch, open, PHONE, row, savedFile, tool } from "./browser.ts";
 import { AT_THE_BED, foot, LARKSPUR, opened, plain, turnTo } from "./noted-sheet.ts";
@@ -21,13 +22,12 @@ afterAll(async () => {
 const LATELY = LARKSPUR.map((note) => (note.where === "long_bed" ? { ...note, day: "2020-07-18" } : note));
 const LOW_TUB = LARKSPUR.map((note) => (note.where === "tub" ? { ...note, value: 1.5 } : note));
 
-/** With all of its years: what is usual weather and what is dry is taken from them. */
-const larkspur = () => fileOf("hillside-totes.json", 20);
+/** With enough years that usual weather and dry can be taken from them; with all of them for LONG=1. */
+const larkspur = (years = tries(20, 6)) => fileOf("hillside-totes.json", years);
 
-async function inSeason(name: string, notes = LOW_TUB) {
+async function inSeason(name: string, notes = LOW_TUB, years?: number) {
   const { context, page } = await lend(browser, AT_THE_BED);
-  await opened(page, larkspur(), notes);
-  await turnTo(page, name);
+  await opened(page, larkspur(years), notes, name);
   return { context, page };
 }
 
@@ -38,7 +38,8 @@ const lasts = (page: Page) => page.locator(".lasts-lead:not(.working)").filter({
 
 describe("how long it lasts", () => {
   test("what one expects is typed, changes it, is there after the page was thrown away, and is taken back", async () => {
-    const { context, page } = await inSeason("lasts", LATELY);
+    // With all of its years: usual weather is wet enough for what is expected to change it.
+    const { context, page } = await inSeason("lasts", LATELY, 20);
     await lasts(page).waitFor();
     const before = await lasts(page).innerText();
     // From made-up weather no odds, not even as a hint.
@@ -140,8 +141,7 @@ test("what to water: a bed is held back by a key, today's list leaves it out, an
     const value = worths[card.id];
     return value === undefined ? card : { ...card, givens: { ...card.givens, worth: { value, unit: "" } } };
   });
-  await opened(page, { ...file, cards }, LOW_TUB);
-  await turnTo(page, "pour");
+  await opened(page, { ...file, cards }, LOW_TUB, "pour");
   const dialog = page.getByRole("dialog").last();
   const hold = dialog.getByRole("button", { name: "Hold back today", exact: true });
   await hold.press("Enter");
@@ -235,7 +235,7 @@ test("the year: a frost job is noted as done by keys and taken back, and a hose'
 });
 
 test("on an empty sheet each page says what is missing and leads there", async () => {
-  const { context, page } = await open(browser, { viewport: PHONE });
+  const { context, page } = await open(browser, { viewport: PHONE, used: true });
   await tool(page, "Worksheets");
   await page.getByRole("button", { name: /An empty one/ }).click();
   await row(page, "totes.capacity").waitFor({ state: "detached" });
@@ -243,7 +243,8 @@ test("on an empty sheet each page says what is missing and leads there", async (
     await turnTo(page, name);
     await page.getByText("Nothing stands on the sheet yet").waitFor();
     await page.getByRole("button", { name: "Say what there is" }).waitFor();
-    expect(await axe(page)).toEqual([]);
+    // They say it by one and the same part of the page: on each it is asked whether it can be used, with LONG=1.
+    if (isLong || name === "bed") expect(await axe(page)).toEqual([]);
   }
   await press(page, "Say what there is");
   await page.getByRole("heading", { name: "What is there?" }).waitFor();
@@ -260,8 +261,7 @@ test("with eight beds it is said how many are below, and at 320 nothing is wider
     title: `Bed ${at}`,
   }));
   const { context, page } = await lend(browser, AT_THE_BED);
-  await opened(page, { ...file, cards: [...file.cards, ...more] }, LOW_TUB);
-  await turnTo(page, "bed");
+  await opened(page, { ...file, cards: [...file.cards, ...more] }, LOW_TUB, "bed");
   const below = page.getByRole("button", { name: /more beds?/ });
   await below.waitFor();
   const first = Number.parseInt(await below.innerText(), 10);

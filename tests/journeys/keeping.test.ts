@@ -1,7 +1,7 @@
 import { mkdtempSync, readFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { type Browser, chromium, type Page } from "playwright-core";
+import { type Browser, chromium } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { findBrowser, LAUNCH_ARGUMENTS } from "../browser.mjs";
 import { isLong, tries } from "../tries.ts";
@@ -19,6 +19,7 @@ import {
   type,
   unfold,
 } from "./browser.ts";
+import { kept } from "./kept.ts";
 import { PATIENCE } from "./pages.ts";
 import { twoYears } from "./rain-by-chance.ts";
 
@@ -218,29 +219,6 @@ describe("worksheets are kept", () => {
     },
   );
 });
-
-/** What is kept under a key of the page's own store, and another thing put there. */
-async function kept(page: Page, key: string, put?: string): Promise<string> {
-  return page.evaluate(
-    ([name, text]) =>
-      new Promise<string>((resolve, reject) => {
-        const opening = indexedDB.open("eavesdrip");
-        opening.onerror = () => reject(opening.error);
-        opening.onsuccess = () => {
-          const store = opening.result.transaction("shelf", "readwrite").objectStore("shelf");
-          const asked =
-            text === undefined
-              ? store.get(name)
-              : text === ""
-                ? store.delete(name)
-                : store.put(JSON.parse(text), name);
-          asked.onerror = () => reject(asked.error);
-          asked.onsuccess = () => resolve(JSON.stringify(asked.result ?? null));
-        };
-      }),
-    [key, put] as const,
-  );
-}
 
 describe("a save that is no good", () => {
   test("a broken one is set aside whole and said, and can be had as a file", async () => {

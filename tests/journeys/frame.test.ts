@@ -111,7 +111,7 @@ describe("the frame", () => {
   test.each(WINDOWS.slice(0, tries(2, 1)))(
     "with a number in hand on %s, answers, place and the number are in the window, and axe finds nothing",
     async (_, ...windows) => {
-      const { page, context } = await open(browser, { viewport: windows[0], asks: true });
+      const { page, context } = await open(browser, { viewport: windows[0], used: true });
       await take(page, "totes.capacity");
       expect(await axe(page)).toEqual([]);
       for (const { width, height } of windows) {

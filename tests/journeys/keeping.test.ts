@@ -19,7 +19,7 @@ import {
   type,
   unfold,
 } from "./browser.ts";
-import { kept } from "./kept.ts";
+import { kept, openSmall, SMALL } from "./kept.ts";
 import { PATIENCE } from "./pages.ts";
 import { twoYears } from "./rain-by-chance.ts";
 
@@ -58,13 +58,13 @@ describe("worksheets are kept", () => {
   });
 
   test("renamed, copied, thrown away and brought back", async () => {
-    const { page, context, complaints } = await open(browser);
-    await type(page, "totes.capacity", "280 gal");
+    const { page, context, complaints } = await openSmall(browser);
+    await type(page, "barrel.capacity", "280 gal");
     await page.getByText("Saved", { exact: true }).waitFor();
     await page.getByRole("button", { name: "Worksheets" }).click();
-    await page.getByRole("button", { name: "Copy Larkspur Bank" }).click();
-    await page.getByRole("button", { name: "Rename Larkspur Bank (copy)" }).click();
-    const name = page.getByLabel("New name of Larkspur Bank (copy)");
+    await page.getByRole("button", { name: `Copy ${SMALL}` }).click();
+    await page.getByRole("button", { name: `Rename ${SMALL} (copy)` }).click();
+    const name = page.getByLabel(`New name of ${SMALL} (copy)`);
     await name.fill("With a third tote");
     await name.press("Enter");
     await page.getByRole("button", { name: "Throw away With a third tote" }).click();
@@ -74,14 +74,14 @@ describe("worksheets are kept", () => {
     await page.getByRole("button", { name: /^With a third tote/ }).click();
     await settled(page);
     await expect.poll(() => page.getByLabel("Name of this worksheet").inputValue()).toBe("With a third tote");
-    await expect.poll(() => shownValueOf(page, "totes.capacity")).toContain("280");
+    await expect.poll(() => shownValueOf(page, "barrel.capacity")).toContain("280");
     expect(complaints).toEqual([]);
     await context.close();
   });
 
   test("two tabs that change the same worksheet both keep their work, and the later is told its new name", async () => {
-    const { page, context } = await open(browser);
-    await type(page, "totes.capacity", "280 gal");
+    const { page, context } = await openSmall(browser);
+    await type(page, "barrel.capacity", "280 gal");
     await page.getByText("Saved", { exact: true }).waitFor();
     const other = await context.newPage();
     // It hears nothing of the first, as when both are changed within the same moment.
@@ -90,20 +90,18 @@ describe("worksheets are kept", () => {
     });
     await other.goto(site());
     await settled(other);
-    await type(page, "totes.capacity", "290 gal");
+    await type(page, "barrel.capacity", "290 gal");
     await page.getByText("Saved", { exact: true }).waitFor();
-    await type(other, "totes.capacity", "310 gal");
+    await type(other, "barrel.capacity", "310 gal");
     await other.getByText("Another tab changed this worksheet too").waitFor();
-    await expect
-      .poll(() => other.getByLabel("Name of this worksheet").inputValue())
-      .toBe("Larkspur Bank (copy)");
+    await expect.poll(() => other.getByLabel("Name of this worksheet").inputValue()).toBe(`${SMALL} (copy)`);
     await other.reload();
     await settled(other);
-    await expect.poll(() => shownValueOf(other, "totes.capacity")).toContain("310");
+    await expect.poll(() => shownValueOf(other, "barrel.capacity")).toContain("310");
     await other.getByRole("button", { name: "Worksheets" }).click();
-    await other.getByRole("button", { name: /^Larkspur Bank \d/ }).click();
+    await other.getByRole("button", { name: new RegExp(`^${SMALL} \\d`) }).click();
     await settled(other);
-    await expect.poll(() => shownValueOf(other, "totes.capacity")).toContain("290");
+    await expect.poll(() => shownValueOf(other, "barrel.capacity")).toContain("290");
     await context.close();
   });
 
@@ -222,8 +220,8 @@ describe("worksheets are kept", () => {
 
 describe("a save that is no good", () => {
   test("a broken one is set aside whole and said, and can be had as a file", async () => {
-    const { page, context } = await open(browser);
-    await type(page, "totes.capacity", "280 gal");
+    const { page, context } = await openSmall(browser);
+    await type(page, "barrel.capacity", "280 gal");
     await page.getByText("Saved", { exact: true }).waitFor();
     const id = JSON.parse(await kept(page, "current"));
     await kept(
@@ -244,8 +242,8 @@ describe("a save that is no good", () => {
   });
 
   test("one of a newer version opens whole, says so, and no edit changes what is kept", async () => {
-    const { page, context } = await open(browser);
-    await type(page, "totes.capacity", "280 gal");
+    const { page, context } = await openSmall(browser);
+    await type(page, "barrel.capacity", "280 gal");
     await page.getByText("Saved", { exact: true }).waitFor();
     const id = JSON.parse(await kept(page, "current"));
     const sheet = JSON.parse(await kept(page, `sheet:${id}`));
@@ -257,8 +255,8 @@ describe("a save that is no good", () => {
     await page.reload();
     await settled(page);
     await page.locator(".keeping [role=alert]").getByText("newer version").waitFor();
-    await expect.poll(() => shownValueOf(page, "totes.capacity")).toContain("280");
-    await type(page, "totes.capacity", "500 gal");
+    await expect.poll(() => shownValueOf(page, "barrel.capacity")).toContain("280");
+    await type(page, "barrel.capacity", "500 gal");
     await page.waitForTimeout(1000);
     expect(JSON.parse(await kept(page, `sheet:${id}`))).toEqual(JSON.parse(newer));
     await context.close();

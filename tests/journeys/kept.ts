@@ -1,7 +1,10 @@
 // What the page keeps, read and put where it keeps it.
 
-import type { Page } from "playwright-core";
-import { site } from "./browser.ts";
+import type { Browser, Page } from "playwright-core";
+import { isLong } from "../tries.ts";
+import { DESK, settled, site } from "./browser.ts";
+import { lend, type Opened } from "./pages.ts";
+import { fileOf } from "./starters.ts";
 
 /** What is kept under a key of the page's own store, as JSON, and another thing put there; "" takes it away. */
 export async function kept(page: Page, key: string, put?: string): Promise<string> {
@@ -36,4 +39,15 @@ export async function openKept(page: Page, worksheet: object, hash = ""): Promis
   await kept(page, `sheet:${id}`, JSON.stringify({ id, revision: 1, savedAt: 1, worksheet }));
   await kept(page, "current", JSON.stringify(id));
   await page.goto(`${site()}${hash}`);
+}
+
+/** Title of the worksheet that `openSmall` opens. */
+export const SMALL = "One barrel and a can";
+
+/** A small worksheet, for what hangs on none of the demo's: one barrel, a can and a bed. */
+export async function openSmall(browser: Browser): Promise<Opened> {
+  const lent = await lend(browser, { viewport: DESK, colorScheme: "light", glass: 1, asks: isLong });
+  await openKept(lent.page, fileOf("one-barrel.json"));
+  await settled(lent.page);
+  return lent;
 }

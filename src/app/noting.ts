@@ -31,9 +31,11 @@ export function noteNow({ day, ...content }: ToBeNoted, notes: readonly Note[]):
   const today = dayHere(at.getTime());
   // Of an earlier day nobody knows the minute.
   const when: Pick<Note, "day" | "minute"> =
-    day === undefined || day === today
-      ? { day: today, minute: at.getHours() * 60 + at.getMinutes() }
-      : { day };
+    content.minute !== undefined
+      ? { day: day ?? today, minute: content.minute }
+      : day === undefined || day === today
+        ? { day: today, minute: at.getHours() * 60 + at.getMinutes() }
+        : { day };
   const before = notes.filter((note) => note.day === when.day && note.minute === when.minute);
   return { id: freshId(at.getTime(), before), ...when, ...content };
 }

@@ -1,6 +1,6 @@
 // `--forecast`: rain, its chance and heat of the coming days, as they are typed.
 
-import { type Expected, FORECAST_DAYS, forecastText } from "../season/forecast.ts";
+import { type Expected, FORECAST_DAYS, forecastText, isExpectable } from "../season/forecast.ts";
 import { isoDate, parseIsoDate } from "../units/calendar.ts";
 import { readQuantity } from "../units/read.ts";
 import { UsageError } from "./usage.ts";
@@ -20,6 +20,8 @@ function expectedOf(text: string): Expected {
         throw new UsageError(`--forecast: "${text}" says ${NAMES[part]} twice; say it once.`);
     expected = { ...expected, ...said };
   }
+  if (expected.rain === null && expected.highest === null)
+    throw new UsageError(`--forecast: "${text}" is a chance of no rain that was said; like "5 mm 40 %".`);
   return expected;
 }
 
@@ -36,9 +38,10 @@ function chanceOf(percent: number): number {
 
 function amountOf(text: string): Partial<Expected> {
   const rain = readQuantity(text, { measure: "rain", locale: "en-US" });
-  if (rain.ok && rain.si >= 0) return { rain: rain.si };
+  if (rain.ok && isExpectable("rain", rain.si)) return { rain: rain.si };
   const heat = readQuantity(text, { measure: "temperature", locale: "en-US" });
-  if (heat.ok) return { highest: heat.si };
+  if (heat.ok && isExpectable("highest", heat.si)) return { highest: heat.si };
+  if (rain.ok || heat.ok) throw new UsageError(`--forecast: no weather is like "${text}".`);
   throw new UsageError(`--forecast: "${text}" is neither rain, such as 5 mm, nor heat, such as 31 degC.`);
 }
 

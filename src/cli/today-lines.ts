@@ -117,7 +117,7 @@ export function todayText(
   const voice = voiceOf(whole);
   const without = [
     ...(broken.length > 0 ? [brokenWords(broken, voice)] : []),
-    ...(rains.length > 0 ? [rainsWords(rains, voice)] : []),
+    ...(lines.length + rains.length > 0 ? [rainsWords(rains, voice)] : []),
   ];
   if (lines.length + refused.length + spared.length === 0)
     return [...without, "Nothing to water in the coming week."];

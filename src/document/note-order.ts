@@ -1,11 +1,12 @@
 // The order of notes, and which of them are in force.
 
+import { saysSo } from "../happened/dip.ts";
 import type { Note } from "./worksheet.ts";
 
 /** Earlier first: by day, then by the time of day, those without one first but for what was after the watering, then by id. */
 export function inOrder(notes: readonly Note[]): readonly Note[] {
   const key = ({ day, minute, text }: Note) =>
-    `${day} ${String(minute ?? (text === "after" ? 1440 : -1)).padStart(4, "0")}`;
+    `${day} ${String(minute ?? (saysSo(text, "after") ? 1440 : -1)).padStart(4, "0")}`;
   return [...notes].sort(
     (a, b) => (key(a) < key(b) ? -1 : key(a) > key(b) ? 1 : 0) || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0),
   );

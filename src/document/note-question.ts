@@ -1,8 +1,9 @@
 // A note that can hardly be right, asked about with its choices before it is written down, and told where it stands in a file.
 
-import { parseIsoDate, parseMonthDay } from "../units/calendar.ts";
-import { parseUnit, toSi } from "../units/unit.ts";
+import { AS_READ, isOver, sayingToo, saysSo } from "../happened/dip.ts";
+import { calendarDate, dayInYear, parseIsoDate } from "../units/calendar.ts";
 import type { Show } from "./note-words.ts";
+import { amountOf } from "./telling-notes.ts";
 import type { Note, Worksheet } from "./worksheet.ts";
 
 type Said = Omit<Note, "id">;
@@ -23,13 +24,8 @@ export type NoteAsking = {
 
 /** More rain than this in a gauge is asked about [m]: our definition. */
 const MUCH_RAIN = 0.3;
-/** Rounding of what was typed and is held [-]. */
-const ROUNDING = 1e-6;
 
 const LEAVE: NoteChoice = { label: "Leave it out", note: null };
-
-const amountOf = ({ value, unit = "" }: Said): number | null =>
-  value === undefined || parseUnit(unit) === null ? null : toSi(value, unit);
 
 const titleOf = ({ worksheet }: NoteAsking, id: string): string =>
   worksheet.cards.find((card) => card.id === id)?.title ?? id;
@@ -50,7 +46,8 @@ function ofDay(asking: NoteAsking, note: Said): NoteQuestion | null {
 
 function ofDip(asking: NoteAsking, note: Said): NoteQuestion | null {
   const [vessel, depth] = [vesselOf(asking, note.where), amountOf(note)];
-  if (!vessel || depth === null || depth <= vessel.height * (1 + ROUNDING)) return null;
+  if (!vessel || depth === null || !isOver(depth, vessel.height)) return null;
+  if (saysSo(note.text, AS_READ)) return null;
   const title = titleOf(asking, note.where);
   const { show } = asking;
   const full = show(vessel.height, "depth");
@@ -58,7 +55,10 @@ function ofDip(asking: NoteAsking, note: Said): NoteQuestion | null {
     question: `Full, the water in ${title} stands at ${full}; this says ${show(depth, "depth")}. Which is it?`,
     choices: [
       { label: `Full, ${full}`, note: { ...note, value: vessel.height, unit: "m" } },
-      { label: "As I read it: the tank is deeper than it says", note },
+      {
+        label: "As I read it: the tank is deeper than it says",
+        note: { ...note, text: sayingToo(note.text, AS_READ) },
+      },
       LEAVE,
     ],
   };
@@ -83,7 +83,7 @@ function ofVolume(asking: NoteAsking, note: Said): NoteQuestion | null {
   const vessels = [...new Set(tanksOf(asking, note))].map((id) => ({ id, vessel: vesselOf(asking, id) }));
   const known = vessels.flatMap(({ id, vessel }) => (vessel ? [{ id, holds: vessel.volume }] : []));
   const holds = known.reduce((sum, one) => sum + one.holds, 0);
-  if (known.length === 0 || known.length < vessels.length || volume <= holds * (1 + ROUNDING)) return null;
+  if (known.length === 0 || known.length < vessels.length || !isOver(volume, holds)) return null;
   const { show } = asking;
   const names = known.map(({ id }) => titleOf(asking, id)).join(" and ");
   return {
@@ -120,23 +120,30 @@ function ofRain({ show }: NoteAsking, note: Said): NoteQuestion | null {
   };
 }
 
-/** The first day of the year on which anything is planted in a bed, as a number that goes with the days [month and day]. */
-function firstPlanted({ value }: NoteAsking, bed: string): number | null {
+/** Days before a planting in which a soak is asked about, and after one in which something may still stand: our definition. */
+const SOON = 90;
+const STANDS = 200;
+const YEAR = 365.25;
+
+/** The planting of a bed that a soak comes shortly before, where nothing was planted in the months before it, as `MM-DD`. */
+function plantedSoon({ value }: NoteAsking, bed: string, date: number): string | null {
   const contents = value(`${bed}.contents`);
   if (!Array.isArray(contents)) return null;
-  const days = (contents as readonly { readonly planted?: unknown }[]).flatMap(({ planted }) => {
-    const day = typeof planted === "string" ? parseMonthDay(planted) : null;
-    return day ? [day.month * 100 + day.day] : [];
+  const { year } = calendarDate(date);
+  const waits = (contents as readonly { readonly planted?: unknown }[]).flatMap(({ planted }) => {
+    const day = typeof planted === "string" ? dayInYear(planted, year) : null;
+    // The year goes round: what is planted in October stands in January.
+    return day === null ? [] : [{ planted: planted as string, days: (day - date + YEAR) % YEAR }];
   });
-  return days.length === 0 ? null : Math.min(...days);
+  if (waits.some(({ days }) => days === 0 || days > YEAR - STANDS)) return null;
+  const [next] = waits.sort((a, b) => a.days - b.days);
+  return next && next.days <= SOON ? next.planted : null;
 }
 
 function ofSoak(asking: NoteAsking, note: Said): NoteQuestion | null {
-  if (note.what !== "soaked") return null;
-  const first = firstPlanted(asking, note.where);
-  const on = Number(note.day.slice(5, 7)) * 100 + Number(note.day.slice(8, 10));
-  if (first === null || on >= first) return null;
-  const planted = `${String(Math.floor(first / 100)).padStart(2, "0")}-${String(first % 100).padStart(2, "0")}`;
+  const date = note.what === "soaked" ? parseIsoDate(note.day) : null;
+  const planted = date === null ? null : plantedSoon(asking, note.where, date);
+  if (planted === null) return null;
   return {
     question: `${titleOf(asking, note.where)} is planted on ${planted}; this soak was before. Is the day right?`,
     choices: [{ label: `Yes, on ${note.day}`, note }, LEAVE],
@@ -159,10 +166,24 @@ export function askOfNote(asking: NoteAsking, note: Said): NoteQuestion | null {
   );
 }
 
+/** A dip of more than its tank holds, which is not counted until it is answered. */
+export type UncountedDip = { readonly note: Note; readonly asked: NoteQuestion };
+
+/** Dips that are not counted until their grower says how deep it was. */
+export function uncountedDips(asking: NoteAsking, inForce: readonly Note[]): readonly UncountedDip[] {
+  return inForce.flatMap((note) => {
+    const asked = note.what === "dipped" ? ofDip(asking, note) : null;
+    return asked ? [{ note, asked }] : [];
+  });
+}
+
 /** The questions of all notes in force, each with its day and part, for where nobody can choose. */
 export function questionsOf(asking: NoteAsking, inForce: readonly Note[]): readonly string[] {
   return inForce.flatMap((note) => {
     const asked = askOfNote(asking, note);
-    return asked ? [`Note of ${note.day}, ${titleOf(asking, note.where)}: ${asked.question}`] : [];
+    if (!asked) return [];
+    const isUncounted = note.what === "dipped" && ofDip(asking, note) !== null;
+    const until = isUncounted ? ` It is not counted until it is said: noted as "${AS_READ}", it is.` : "";
+    return [`Note of ${note.day}, ${titleOf(asking, note.where)}: ${asked.question}${until}`];
   });
 }

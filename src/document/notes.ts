@@ -26,8 +26,9 @@ export const NOTED_GIVENS: ReadonlyMap<string, string> = new Map([
   ["charge_noted", "charged"],
 ]);
 
-/** The day on which a dip that is not today's was read: a given beside the level. */
+/** The day on which a dip was read, and what is said of it: givens beside the level. */
 const DIPPED_ON = "dipped_on";
+const DIP_SAID = "dip_said";
 
 /** Two lists as one: each note once, by its id. */
 export function united(one: readonly Note[], other: readonly Note[]): readonly Note[] {
@@ -103,7 +104,7 @@ export function noteOfGiven(where: string, given: string, entry: Entry, day: str
     : null;
 }
 
-function entriesOf({ what, day, value, unit = "" }: Note): readonly (readonly [string, Entry])[] {
+function entriesOf({ what, day, value, unit = "", text = "" }: Note): readonly (readonly [string, Entry])[] {
   if (what === "soaked") return [["last_soaked", { value: day, unit: "" }]];
   const given = READ_AS[what];
   if (what === "swapped") return [["charge_noted", { value: value ?? 1, unit, from: "measured" }]];
@@ -113,6 +114,7 @@ function entriesOf({ what, day, value, unit = "" }: Note): readonly (readonly [s
     ? [
         [given, entry],
         [DIPPED_ON, { value: day, unit: "" }],
+        [DIP_SAID, { value: text, unit: "" }],
       ]
     : [[given, entry]];
 }

@@ -98,7 +98,7 @@ export type Note = {
 };
 
 /** What somebody notes now; without a day it is of today. */
-export type ToBeNoted = Omit<Note, "id" | "day" | "minute"> & Partial<Pick<Note, "day">>;
+export type ToBeNoted = Omit<Note, "id" | "day"> & Partial<Pick<Note, "day">>;
 
 export type Worksheet = {
   readonly version: number;

@@ -47,4 +47,6 @@ export type Happened = {
   readonly amount: number | null;
   /** By which delivery or carrying. */
   readonly by: string | null;
+  /** Its grower was asked, and read it so. */
+  readonly asRead?: true;
 };

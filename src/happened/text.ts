@@ -1,5 +1,5 @@
 // What happened as the text of one hidden given: a JSON list, of each its day, minute, side of the watering, word, part,
-// amount and means, in that order.
+// amount and means, in that order, and 1 where its grower was asked and read it so.
 
 import { type Happened, isHappenedWord } from "./happened.ts";
 
@@ -7,7 +7,7 @@ import { type Happened, isHappenedWord } from "./happened.ts";
 export function happenedText(happened: readonly Happened[]): string {
   if (happened.length === 0) return "";
   return JSON.stringify(
-    happened.map(({ date, minute, side, what, where, amount, by }) => [
+    happened.map(({ date, minute, side, what, where, amount, by, asRead }) => [
       date,
       minute,
       side,
@@ -15,6 +15,7 @@ export function happenedText(happened: readonly Happened[]): string {
       where,
       amount,
       by,
+      ...(asRead ? [1] : []),
     ]),
   );
 }
@@ -32,7 +33,7 @@ function rowsOf(text: string): readonly (readonly unknown[])[] {
 
 /** In order; nothing of a text that is no such list, and no row of it that tells no day, word or part. */
 export function readHappened(text: string): readonly Happened[] {
-  return rowsOf(text).flatMap(([date, minute, side, what, where, amount, by]): Happened[] => {
+  return rowsOf(text).flatMap(([date, minute, side, what, where, amount, by, asRead]): Happened[] => {
     if (typeof date !== "number" || !isHappenedWord(what) || typeof where !== "string") return [];
     return [
       {
@@ -43,6 +44,7 @@ export function readHappened(text: string): readonly Happened[] {
         where,
         amount: numberOr(amount),
         by: typeof by === "string" ? by : null,
+        ...(asRead === 1 ? { asRead: true } : {}),
       },
     ];
   });

@@ -126,7 +126,7 @@ export type Kind = CardKind & {
   readonly joins?: Readonly<Record<string, Join>>;
   /** Rows that belong to one place: what somebody else's worksheet cannot know of yours. */
   readonly local?: readonly string[];
-  /** Rows set or done by hand in the garden, in the order to print them. */
+  /** Its sizes, and rows set or done by hand in the garden, in the order to print them. */
   readonly handSettings?: readonly string[];
   /** Words of what is noted of its cards; a word that no kind has is noted of any part. */
   readonly noted?: readonly string[];

@@ -205,10 +205,27 @@ export function lastsTable(lasts: Lasts, options: ShowOptions): PlotTable {
     const held = short === null ? water[water.length - 1] : water[short - today];
     return showQuantity(held ?? 0, "volume", options);
   };
-  const sorted = [...lines].sort((a, b) => (a.short ?? Infinity) - (b.short ?? Infinity) || 0);
+  const sooner = (a: number | null, b: number | null): number => (a ?? Infinity) - (b ?? Infinity) || 0;
+  const sorted = [...lines].sort((a, b) => sooner(a.short, b.short) || sooner(a.again, b.again));
+  // Of runs that are short at once that day is what the sentence above tells.
+  const isShortNow = lines.some(({ short }) => short === today);
+  const again = (line: LineAhead): string =>
+    line.short !== today ? "" : line.again === today ? "stays short" : day(line.again);
   return {
     title: "How long it lasts in each run",
-    head: ["Weather of", "First short day", "Left then", "Tanks empty"],
-    rows: sorted.map((line) => [line.name, day(line.short), left(line), day(line.empty)]),
+    head: [
+      "Weather of",
+      "First short day",
+      ...(isShortNow ? ["Once watered, short again"] : []),
+      "Left then",
+      "Nothing in reach",
+    ],
+    rows: sorted.map((line) => [
+      line.name,
+      day(line.short),
+      ...(isShortNow ? [again(line)] : []),
+      left(line),
+      day(line.empty),
+    ]),
   };
 }

@@ -127,7 +127,7 @@ function tankOf(asked: SceneInput, card: Card): DrawnTank {
     count,
     open: word(asked, `${id}.cover`) === "open",
     overflowsTo: word(asked, `${id}.overflows_to`),
-    dipped: of("level_today"),
+    dipped: word(asked, `${id}.dip_counts`) === "asked" ? null : of("level_today"),
     startShare: of("start_share") ?? 0.5,
   };
 }

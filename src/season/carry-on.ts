@@ -8,7 +8,7 @@ import { STEPPING } from "./gravity.ts";
 import { byDay, type HappenedDay, isWatering, withGauge } from "./happened-days.ts";
 import type { SeasonInput } from "./input.ts";
 import { isMeasured } from "./measured.ts";
-import { goingOn, type Moment, momentOf, type Weather } from "./moment.ts";
+import { type GoingOn, goingOn, type Moment, momentOf, type Weather } from "./moment.ts";
 import { drawRest, notedAsk, waterNoted } from "./noted-watering.ts";
 import { runDays } from "./run.ts";
 import { fill, isThirsty, moveRoots } from "./soil-step.ts";
@@ -17,6 +17,7 @@ import { setLevel } from "./tank-moves.ts";
 import { type TodayClock, todayClock } from "./today-clock.ts";
 import type { TodayGiven, Usual } from "./today-given.ts";
 import { type RainTaken, takenFor, type UnknownDays } from "./unknown-days.ts";
+import { nothingUsed } from "./used-today.ts";
 import { usualVolume } from "./usual-morning.ts";
 
 export type Carrying = {
@@ -47,37 +48,48 @@ export function carriedOn(whole: SeasonState, asked: Carrying): Moment | null {
   if (first === null) return null;
   const { today } = given;
   const weather = weatherOf(whole, asked, first);
-  let { state, first: place } = goingOn(whole.input, asked.start(first), weather, asked.known);
+  const stand = (date: number, moment: Moment) =>
+    watched(goingOn(whole.input, moment, daysFrom(weather, date - first), asked.known), date, asked.look);
+  let { state, first: place } = stand(first, asked.start(first));
   let from = first;
   const beds = new Set(happened.flatMap((one) => (isWatering(one) ? [one.where] : [])));
   const days = byDay(happened, whole.input.waterAt);
-  const { look } = asked;
-  if (look)
-    state.watch = (day) => {
-      for (const { part, days: own, came } of state.beds)
-        look(part.id, first + day - place, isThirsty(own.potential[day] as number, came.use));
-    };
   for (let date = first; date <= today; date++) {
     if (date > from && isOtherwise(whole.input, date)) {
-      const rest = daysFrom(weather, date - first);
-      ({ state, first: place } = goingOn(
-        whole.input,
-        momentOf(state, place + date - from),
-        rest,
-        asked.known,
-      ));
+      ({ state, first: place } = stand(date, momentOf(state, place + date - from)));
       from = date;
     }
     const standing = { state, date, day: place + date - from };
     anchor(standing, asked, beds);
     const noon = days(date);
     const clock = date < today || given.dawn === undefined ? null : todayClock(state, given.dawn);
-    state.noted = { beds, noon: noon.noon, left: [], ...(clock && { before: clock.until }) };
+    state.noted = {
+      beds,
+      noon: noon.noon,
+      left: [],
+      used: nothingUsed(),
+      ...(clock && { before: clock.until }),
+    };
     if (date < today) throughDay(standing, noon);
     else untilNow(standing, noon, clock);
   }
+  const used = state.noted?.used ?? nothingUsed();
   state.noted = null;
-  return momentOf(state, place + today - from);
+  return {
+    ...momentOf(state, place + today - from),
+    ...(Object.keys(used.running).length > 0 ? { used } : {}),
+  };
+}
+
+/** A run from a date on, of which each bed's days are looked at. */
+function watched(going: GoingOn, from: number, look: Carrying["look"]): GoingOn {
+  const { state, first } = going;
+  if (look)
+    state.watch = (day) => {
+      for (const { part, days, came } of state.beds)
+        look(part.id, from + day - first, isThirsty(days.potential[day] as number, came.use));
+    };
+  return going;
 }
 
 /** Whether something broke or was mended on a day. */

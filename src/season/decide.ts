@@ -9,6 +9,7 @@ import { mayAsk } from "./schedule.ts";
 import { moveRoots, soakOf } from "./soil-step.ts";
 import type { Source } from "./sources.ts";
 import type { SeasonState } from "./state.ts";
+import { useUp } from "./used-today.ts";
 
 /**
  * Opens a day: budgets are whole again, and every bed says what it asks for.
@@ -21,6 +22,7 @@ export function decide(state: SeasonState, day: number): void {
   state.slots.year = state.yearSlots[day] as number;
   state.hands.left = state.input.minutesPerDay ?? Infinity;
   openBudgets(state);
+  useUp(state);
   const dayInSeason = state.dayInSeason[day] as number;
   for (let i = 0; i < state.beds.length; i++) {
     const bed = state.beds[i] as Bed;

@@ -21,7 +21,26 @@ export const NO_FORECAST: Forecast = {};
 const LIMITS = { rain: [0, 2], chance: [0, 1], highest: [200, 340] } as const;
 const PARTS = ["rain", "chance", "highest"] as const;
 
+/** Whether there is such weather [m, -, K]. */
+export function isExpectable(part: keyof Expected, value: number): boolean {
+  const [least, most] = LIMITS[part];
+  return value >= least && value <= most;
+}
+
 const NOT_SAID = "-";
+
+/** A depth that falls here as the record would have it, whose rain is multiplied to be the site's [m]. */
+export const asRecorded = (depth: number, rainScale: number): number =>
+  depth / (rainScale > 0 ? rainScale : 1);
+
+/** A forecast is of this place: its rain as the record would have it. */
+export const recordedForecast = (forecast: Forecast, rainScale: number): Forecast =>
+  Object.fromEntries(
+    Object.entries(forecast).map(([day, { rain, ...rest }]) => [
+      day,
+      { ...rest, rain: rain === null ? null : asRecorded(rain, rainScale) },
+    ]),
+  );
 
 /** "2026-07-01 0.005 0.4 304.15; ...": day, rain, chance, heat; "" where nothing is expected. */
 export function forecastText(forecast: Forecast): string {
@@ -40,9 +59,8 @@ export function readForecastText(text: string, today: number): Forecast {
     const day = parseIsoDate(date);
     if (day === null || day < today || day >= today + FORECAST_DAYS) continue;
     const [rain, chance, highest] = PARTS.map((part, place) => {
-      const [least, most] = LIMITS[part];
       const value = Number(said[place] || Number.NaN);
-      return value >= least && value <= most ? value : null;
+      return isExpectable(part, value) ? value : null;
     }) as [number | null, number | null, number | null];
     days[day] = { rain, chance, highest };
   }

@@ -8,7 +8,7 @@ import type { SeasonFailure } from "./answer.ts";
 import type { Bed } from "./beds.ts";
 import { workingOn } from "./breaks.ts";
 import { dryWeather } from "./coming-days.ts";
-import { type Forecast, NO_FORECAST } from "./forecast.ts";
+import { type Forecast, NO_FORECAST, recordedForecast } from "./forecast.ts";
 import { STEPPING } from "./gravity.ts";
 import { holdingBack } from "./held-today.ts";
 import type { SeasonInput } from "./input.ts";
@@ -119,7 +119,8 @@ type Asked = {
 };
 
 function lasting(morning: Morning, record: DailyRecord, asked: Asked): Odds | UsualAndDry {
-  const { days, forecast = NO_FORECAST, members } = asked;
+  const { days, forecast: said = NO_FORECAST, members } = asked;
+  const forecast = recordedForecast(said, morning.whole.input.rainScale);
   const { years, ahead } = yearsAhead(record, morning.whole.eto, days);
   if (record.madeUp || ahead.length === 0) return usualAndDry(morning, record, days, ahead, forecast);
   const weathers = withForecast(
@@ -221,10 +222,13 @@ function throughDays(
 const firstShortOf = ({ firstShort }: Bed): number =>
   firstShort.reduce((least, day) => (day < 0 ? least : Math.min(least, day)), Infinity);
 
-/** First short day after one that is not, of days from today on. */
+/** Beds that are not watered within so many days stay short: our definition. */
+const STAYS_SHORT = 7;
+
+/** First short day after one that is not, of days from today on; today where none comes within the week. */
 function againOf(short: Uint8Array, dayWhere: (found: number) => number | null): number | null {
   const met = short.indexOf(0);
-  return dayWhere(met < 0 ? 0 : short.indexOf(1, met));
+  return dayWhere(met < 0 || met >= STAYS_SHORT ? 0 : short.indexOf(1, met));
 }
 
 /** Water that can come to a bed each evening from a day on [m3]. */

@@ -2,6 +2,7 @@
 
 import type { Happened } from "../happened/happened.ts";
 import { MINUTE } from "../units/constants.ts";
+import { asRecorded } from "./forecast.ts";
 
 /** What happened on a day, as the day of a run takes it: in the morning, with its watering, and in the evening. */
 export type HappenedDay = {
@@ -108,7 +109,7 @@ function readingsOf(happened: readonly Happened[], days: GaugeDays): ReadonlyMap
     const isBefore =
       side === "before" || (side === null && minute !== null && minute * MINUTE < days.waterAt);
     const end = isBefore || date >= days.today ? date - 1 : date;
-    readings.set(end, (readings.get(end) ?? 0) + amount / (days.rainScale > 0 ? days.rainScale : 1));
+    readings.set(end, (readings.get(end) ?? 0) + asRecorded(amount, days.rainScale));
   }
   return readings;
 }

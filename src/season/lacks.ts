@@ -2,6 +2,7 @@
 // pump's time, power and hands. Only short waterings ask.
 
 import { ENERGY, HANDS, type Lacks, LINE, PUMP_TIME, REFILL, TANKFUL, WATER } from "./bounds.ts";
+import { refillAllows } from "./refill-allows.ts";
 import { drawdownOf, drawnWithin } from "./run-pump.ts";
 import type { Source } from "./sources.ts";
 import type { SeasonState } from "./state.ts";
@@ -32,13 +33,13 @@ export type Drawn = { readonly tank: number; readonly under: number };
  * What the water in reach, a tankful, its refill and a line that cannot run alone would have kept from a watering.
  *
  * @param drawn where it is taken from [m3]
- * @param asked wanted, and drawn before on the same day [m3]
+ * @param asked wanted, and given before on the same day by the same source [m3], and the day of the record
  * @param lacks gets them [m3]
  */
 export function addWaterLacks(
   state: SeasonState,
   { tank, under }: Drawn,
-  { want, before }: { readonly want: number; readonly before: number },
+  { want, before, day }: { readonly want: number; readonly before: number; readonly day: number },
   lacks: Lacks,
 ): void {
   const { volume } = state.tanks;
@@ -62,7 +63,8 @@ export function addWaterLacks(
     TANKFUL,
     before > 0 ? want + before - Math.max(2 * (full - under), before + held) : want - tankful,
   );
-  if (coming > 0) add(lacks, REFILL, want - held);
+  if (coming > 0)
+    add(lacks, REFILL, want - Math.max(held, refillAllows(state, tank, { day, isSecond: before > 0 })));
 }
 
 /** What the rounds for which there is time would have kept from a watering, however much water there is. */

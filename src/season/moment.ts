@@ -14,6 +14,7 @@ import { flushLeftOn } from "./roof-catch.ts";
 import { type DrySpell, drySpellOn } from "./schedule.ts";
 import type { Soil } from "./soil-step.ts";
 import { readyState, type SeasonState, underWeather } from "./state.ts";
+import type { Used } from "./used-today.ts";
 
 /** A bed on a morning: its ground [m], and what answers for its last short watering. */
 export type BedMoment = Pick<Bed, "lackBefore" | "bound" | "dryTank" | "shortBound"> & {
@@ -31,6 +32,8 @@ export type Moment = Omit<Before, "day"> & {
   readonly beds: Readonly<Record<string, BedMoment>>;
   /** What spilled and was lost in the year before. */
   readonly gone: Gone;
+  /** What of its first day was used already; left out: nothing. */
+  readonly used?: Used;
 };
 
 /**
@@ -184,4 +187,5 @@ export function putBack(state: SeasonState, moment: Moment): void {
     if (soil) Object.assign(bed.soil, soil);
   }
   putGone(state.gone, moment.gone);
+  state.used = moment.used ?? null;
 }

@@ -2,6 +2,7 @@
 
 import type { Happened } from "../happened/happened.ts";
 import type { Source } from "./sources.ts";
+import type { Used } from "./used-today.ts";
 
 /** What is noted of a day that is being run. */
 export type NotedDay = {
@@ -11,6 +12,8 @@ export type NotedDay = {
   readonly noon: readonly Happened[];
   /** Of the waterings what their tanks could not give at once; filled as the day is run. */
   readonly left: Left[];
+  /** What the waterings took of the day; filled as it is run. */
+  readonly used: Used;
   /** Called before each of them is taken in; null: they follow each other at once. */
   readonly before?: (one: Happened) => void;
 };

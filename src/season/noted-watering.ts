@@ -10,6 +10,7 @@ import { soakOf } from "./soil-step.ts";
 import type { Source } from "./sources.ts";
 import type { SeasonState } from "./state.ts";
 import { setLevel } from "./tank-moves.ts";
+import { useTime } from "./used-today.ts";
 
 /** Shortfall that is rounding rather than want [m3]. */
 const ROUNDING = 1e-12;
@@ -28,7 +29,12 @@ function sourcesOf(state: SeasonState, bed: Bed, by: string | null): readonly So
   return named ? [named] : bed.sources;
 }
 
-function draw(state: SeasonState, left: Left, mayDraw: (tank: number) => boolean): void {
+function draw(
+  state: SeasonState,
+  left: Left,
+  mayDraw: (tank: number) => boolean,
+  took: (source: Source, held: number, amount: number) => void = () => {},
+): void {
   const { tanks } = state;
   for (const source of left.sources) {
     if (left.volume <= ROUNDING) return;
@@ -39,6 +45,7 @@ function draw(state: SeasonState, left: Left, mayDraw: (tank: number) => boolean
     tanks.volume[source.tank] = held - amount;
     tanks.drawn[source.tank] = (tanks.drawn[source.tank] as number) + amount;
     left.volume -= amount;
+    took(source, held, amount);
     const { energy } = source.roundVolume > 0 ? { energy: 0 } : drawdownOf(source, held, amount);
     // Water that was seen to come is no proof of what a pump that by its figures lifts none took for it.
     if (energy < Infinity) discharge(state, source, energy);
@@ -55,8 +62,14 @@ function waterOne(state: SeasonState, { what, where, amount, by }: Happened, not
     sources: sourcesOf(state, bed, by),
     volume: what === "gave" ? (amount ?? 0) : bed.asked,
   };
-  draw(state, left, () => true);
-  if (left.volume > ROUNDING) noted.left.push(left);
+  const took = (source: Source, held: number, volume: number): void =>
+    useTime(state, noted.used, source, held, volume);
+  draw(state, left, () => true, took);
+  if (left.volume <= ROUNDING) return;
+  noted.left.push(left);
+  // It was given, wherever it came from: its time is over too.
+  const [first] = left.sources;
+  if (first) took(first, state.tanks.volume[first.tank] as number, left.volume);
 }
 
 /** Whether a bed was soaked through on a day. */

@@ -12,7 +12,7 @@ export type Ahead = {
   readonly short: number | null;
   /** The same of each bed, by id. */
   readonly beds: Readonly<Record<string, number | null>>;
-  /** First short day after one on which none is: of a run that is short at once how long it lasts when all are watered; today: none comes. */
+  /** First short day after one on which none is: of a run that is short at once how long it lasts when all are watered; today: none comes within a week. */
   readonly again: number | null;
   /** First evening on which next to nothing is left in reach of any bed. */
   readonly empty: number | null;

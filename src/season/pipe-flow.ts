@@ -61,6 +61,15 @@ function readForward(line: PipeLine, head: number): void {
   if (gap < float.band) line.flow = throttled(float, flow, head, gap / float.band);
 }
 
+/** What a line would bring now with its float open [m3/s]; 0 where its heads are not those of tanks. */
+export function openFlow(line: PipeLine, tanks: Tanks): number {
+  const { from, to } = line;
+  if (from.isTee || to?.isTee) return 0;
+  readLevel(from, tanks);
+  if (to) readLevel(to, tanks);
+  return flowAt(line.table, Math.max(0, drivingHead(line)));
+}
+
 /**
  * Flow through a half-shut float, open in proportion to its gap over its band, from that with the float open: the valve's
  * share of the head grows as one over the square of its opening. Exact where the hose's own loss is a square; else it moves

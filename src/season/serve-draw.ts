@@ -41,7 +41,7 @@ function bookShortDraw(state: SeasonState, draw: DueDraw, day: number, { due, sh
   const { tank, lacks } = draw;
   clearLacks(lacks);
   const under = state.tanks.dead[tank] as number;
-  addWaterLacks(state, { tank, under }, { want: due, before: 0 }, lacks);
+  addWaterLacks(state, { tank, under }, { want: due, before: 0, day }, lacks);
   const inSeason = state.slots.season < state.seasons.length;
   const litres = inSeason ? state.drawsUnmet : null;
   let bound = boundOf(state, lacks, -1, short);

@@ -32,6 +32,7 @@ import {
 import { type Supply, supplyOf } from "./supply.ts";
 import { newTally, type Slots, type Tally } from "./tally.ts";
 import { readyTanks, type Tanks } from "./tanks.ts";
+import type { Used } from "./used-today.ts";
 
 export type SeasonState = RoofWater & {
   readonly input: SeasonInput;
@@ -100,6 +101,8 @@ export type SeasonState = RoofWater & {
   noted: NotedDay | null;
   /** What beds want of the first day that is run, whatever their rules say, by id [m3]; null: as they say. */
   owed: ReadonlyMap<string, number> | null;
+  /** What of the first day was used before it is run, till then; null: nothing. */
+  used: Used | null;
   /** Looks at each day in the evening, before its overflow is booked; null: nobody does. */
   watch: ((day: number) => void) | null;
 };
@@ -214,6 +217,7 @@ function scratch(input: SeasonInput, tanks: Tanks, pipes: Pipes, spans: Spans, l
     log: null,
     noted: null,
     owed: null,
+    used: null,
     watch: null,
     gone: nothingGone(tanks.parts.length),
     supply: supplyOf(input, tanks),

@@ -8,9 +8,9 @@ import { brokenOn, withBreaks } from "./breaks.ts";
 import { dryWeather } from "./coming-days.ts";
 import { type DayLine, linesOf, type Refusal, refusalsOf } from "./day-lines.ts";
 import { newLog } from "./day-log.ts";
-import { type Forecast, NO_FORECAST } from "./forecast.ts";
+import { type Forecast, NO_FORECAST, recordedForecast } from "./forecast.ts";
 import { STEPPING } from "./gravity.ts";
-import { holdingBack } from "./held-today.ts";
+import { holdingBack, sayHeld } from "./held-today.ts";
 import type { PartEvent, SeasonInput } from "./input.ts";
 import { goingOn, type Moment, type Weather } from "./moment.ts";
 import { assumedOf, knownBeds, momentToday, type TodayGiven } from "./moment-today.ts";
@@ -88,13 +88,14 @@ export function weekPlan(
 
 function planned(whole: SeasonState, given: WeekGiven, usual: Usual): WeekAnswer {
   const { today, forecast = NO_FORECAST } = given;
+  const recorded = recordedForecast(forecast, whole.input.rainScale);
   const last = today + given.days - 1;
   const { dawn: _dawn, ...still } = given;
   // By how the tanks were seen last: until the hour of watering the lines are taken to run.
   const seen = momentToday(whole, still, usual);
   const dry = dryWeather(whole.record, whole.eto, { today, last }, given.drying);
   const under = (comes: (date: number) => boolean) =>
-    expecting(dry, forecast, today, (day) => comes(today + day));
+    expecting(dry, recorded, today, (day) => comes(today + day));
   const morning: Morning = { whole, moment: momentToday(whole, given, usual), given, usual };
   const weather = under((date) => isLikely(forecast, date));
   const { state, beds, plan } = runWeek(morning, weather);
@@ -140,10 +141,12 @@ function runWeek({ whole, moment, given, usual }: Morning, weather: Weather) {
   const starts = state.beds.map((bed) =>
     startOf(state, bed, { from: first, assumed, owed: owed.get(bed.part.id) }),
   );
-  state.log = newLog();
+  const log = newLog();
+  state.log = log;
   state.owed = owed;
   holdingBack(state, given.heldBack ?? [], () => runDays(state, STEPPING, { first, last: first }));
   runDays(state, STEPPING, { first: first + 1, last: state.length - 1 });
+  sayHeld(log, given.heldBack ?? []);
   const beds = state.beds.map((bed, place) => bedWeek(state, bed, starts[place] as Start, first));
   const plan: Plan = { lines: linesOf(beds), refused: refusalsOf(beds) };
   return { state, beds, plan };

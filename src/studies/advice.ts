@@ -6,7 +6,7 @@ import type { Advice, Choice, NoAdvice, Why } from "../season/advice.ts";
 import { type Weighed, weighed } from "../season/advising.ts";
 import type { SeasonFailure } from "../season/answer.ts";
 import { dryWeather } from "../season/coming-days.ts";
-import { type Forecast, NO_FORECAST } from "../season/forecast.ts";
+import { type Forecast, NO_FORECAST, recordedForecast } from "../season/forecast.ts";
 import { fromToday } from "../season/from-today.ts";
 import { meanLoss, type Run, type Tried } from "../season/holding-choices.ts";
 import type { SeasonInput } from "../season/input.ts";
@@ -31,7 +31,7 @@ import { pastMornings, usualMorning } from "../season/usual-morning.ts";
 import type { WeekGiven } from "../season/week-plan.ts";
 import { shareOfWorth } from "../season/worth.ts";
 import { expecting, withForecast, type YearAhead, yearsAhead } from "../season/years-ahead.ts";
-import { askedOf } from "./from-today.ts";
+import { askedOf, NOTHING_NOTED } from "./from-today.ts";
 import type { Whole } from "./work-out.ts";
 
 /**
@@ -43,7 +43,7 @@ import type { Whole } from "./work-out.ts";
 export function adviceOf(whole: Whole, records: readonly DailyRecord[]): Advice | NoAdvice | SeasonFailure {
   const { plan, given, record } = askedOf(whole, records);
   if (!plan) return { failed: "There is no season to go on with.", at: null };
-  if (!given) return { failed: "No day is given for today.", at: null };
+  if (!given) return { failed: NOTHING_NOTED, at: null };
   if (!record) return { failed: "The rain record is not here.", at: null };
   return advise(plan, record, given);
 }
@@ -76,7 +76,7 @@ function adviceFrom(
   season: Season,
 ): Advice | SeasonFailure {
   const { record, eto } = whole;
-  const { forecast = NO_FORECAST } = given;
+  const forecast = recordedForecast(given.forecast ?? NO_FORECAST, input.rainScale);
   const tuned = tunedKeeping(input, record);
   if (!tuned) return { failed: "The record does not hold one whole season.", at: null };
   const days = { today: given.today, last: season.end };

@@ -1,12 +1,11 @@
 // What the notes of a season add up to, part by part, with the days on which anything was noted.
 
 import { inForce } from "../document/note-order.ts";
+import { amountOf } from "../document/telling-notes.ts";
 import type { Note } from "../document/worksheet.ts";
 import type { NotedSoFar, NotedSum } from "../telling/this-year.ts";
 import { parseIsoDate } from "../units/calendar.ts";
-import { toSi } from "../units/unit.ts";
 
-const amountOf = ({ value = 0, unit = "" }: Note): number => toSi(value, unit);
 const daysOf = (notes: readonly Note[]): number => new Set(notes.map(({ day }) => day)).size;
 
 function byPart(notes: readonly Note[]): ReadonlyMap<string, readonly Note[]> {
@@ -16,7 +15,11 @@ function byPart(notes: readonly Note[]): ReadonlyMap<string, readonly Note[]> {
 }
 
 const summed = (notes: readonly Note[], amount: (all: readonly number[]) => number): readonly NotedSum[] =>
-  [...byPart(notes)].map(([id, own]) => ({ id, amount: amount(own.map(amountOf)), days: daysOf(own) }));
+  [...byPart(notes)].map(([id, own]) => ({
+    id,
+    amount: amount(own.map((note) => amountOf(note) ?? 0)),
+    days: daysOf(own),
+  }));
 
 const counted = (notes: readonly Note[]) =>
   [...byPart(notes)].map(([id, own]) => ({ id, days: daysOf(own) }));

@@ -66,6 +66,9 @@ export function word(asked: Asked, id: string): string {
 
 export const isMadeUp = (asked: Asked): boolean => word(asked, "weather.record_kind").startsWith("made up");
 
+export const titleOf = ({ cards }: Asked, id: string): string =>
+  cards.find((card) => card.id === id)?.title ?? id;
+
 /** The cards that have a row of that name, whatever their kind. */
 export const withRow = (asked: Asked, row: string): Asked["cards"] =>
   asked.cards.filter(({ id }) => asked.result(`${id}.${row}`) !== undefined);

@@ -14,6 +14,7 @@ import {
   withRow,
   word,
 } from "./asked.ts";
+import { withoutParts } from "./left-out.ts";
 
 const MOST = 3;
 
@@ -27,15 +28,6 @@ function longest(asked: Asked, row: string): string | null {
     if (time !== null && (!best || time > best.time)) best = { id: card.id, time };
   }
   return best?.id ?? null;
-}
-
-/** None of the answers knows of what is left out of them. */
-export function withoutParts(asked: Asked): Sentence | null {
-  const id = "season.left_out";
-  const parts = number(asked, id) ?? 0;
-  if (parts === 0) return null;
-  const out = `${parts === 1 ? " is" : " are"} left out of these answers`;
-  return sentence("left_out", counted(asked, id, "trouble", "part", { was: null }), out);
 }
 
 /** Power that nobody knows must not look like power that never runs out. */

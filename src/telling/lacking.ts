@@ -1,40 +1,8 @@
 // What is lacking: parts that are left out, power that nobody knows, and what the beds lack most often.
 
-import { valueIn } from "../graph/readers.ts";
 import type { Driver } from "../network/bounds.ts";
 import { type Asked, counted, number, type Piece, reasonOf, type Sentence, value, word } from "./asked.ts";
 import { lackedMost } from "./words/bounds.ts";
-import { listed } from "./words/lists.ts";
-
-export const leftOut = (asked: Asked): number => number(asked, "season.left_out") ?? 0;
-
-export type LeftOut = { readonly id: string; readonly reason: string; readonly cause?: string };
-
-export function leftOutParts(asked: Asked): readonly LeftOut[] {
-  const list = valueIn(asked.result("season.left_out_list"));
-  return Array.isArray(list) ? (list as readonly LeftOut[]) : [];
-}
-
-/** "Barrel: its capacity is not given; Hose and Bed: Barrel is left out". */
-function leftOutWords(asked: Asked): string {
-  const byReason = new Map<string, string[]>();
-  for (const { id, reason } of leftOutParts(asked)) {
-    const title = asked.cards.find((card) => card.id === id)?.title ?? id;
-    const why = reason.replace(/\.$/, "");
-    byReason.set(why, [...(byReason.get(why) ?? []), title]);
-  }
-  return [...byReason].map(([why, titles]) => `${listed(titles)} (${why})`).join("; ");
-}
-
-/** Said of all the answers together, since none of them knows of what is left out. */
-export function without(asked: Asked): Sentence | null {
-  const parts = leftOut(asked);
-  if (parts === 0) return null;
-  const many =
-    parts === 1 ? " part is left out of these answers: " : " parts are left out of these answers: ";
-  const pieces: Piece[] = [value("season.left_out", "trouble"), `${many}${leftOutWords(asked)}.`];
-  return { id: "without", lead: false, pieces };
-}
 
 /** Power that nobody knows must not look like power that never runs out. */
 export function powerUnknown(asked: Asked): Sentence | null {

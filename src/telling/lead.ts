@@ -13,6 +13,8 @@ import {
   type Sentence,
   value,
 } from "./asked.ts";
+import { withoutTakers } from "./left-out.ts";
+import { withinLine } from "./words/lists.ts";
 
 /** How much room a sentence has. */
 export type Room = {
@@ -115,6 +117,19 @@ function ofDraws(asked: Asked): readonly Piece[] {
   ];
 }
 
+/** What holds without some parts: the same words behind a comma, and no number beside what it was with them. */
+function behind(without: string, pieces: readonly Piece[]): readonly Piece[] {
+  const small = (text: string, at: number): string => (at === 0 ? withinLine(text) : text);
+  const said = pieces.filter((piece) => piece !== "");
+  return [
+    without,
+    ...said.map((piece, at): Piece => {
+      if (typeof piece === "string") return small(piece, at);
+      return { ...piece, was: null, ...(piece.text ? { text: small(piece.text, at) } : {}) };
+    }),
+  ];
+}
+
 /** The lead of a place in which water comes to something. */
 export function leadOf(asked: Asked, room: Room): Sentence {
   const network = networkOfSheet(asked);
@@ -122,5 +137,7 @@ export function leadOf(asked: Asked, room: Room): Sentence {
   const drawsOnly = !hasBeds && idsOf(network, "draw").length > 0;
   const first = drawsOnly ? ofDraws(asked) : ofBeds(asked, room);
   const then = hasBeds ? fullTanks(asked, room) : [];
-  return { id: "lead", lead: true, pieces: then.length > 0 ? [...first, " ", ...then] : first };
+  const said = then.length > 0 ? [...first, " ", ...then] : first;
+  const without = withoutTakers(asked);
+  return { id: "lead", lead: true, pieces: without === "" ? said : behind(without, said) };
 }

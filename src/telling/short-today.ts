@@ -1,12 +1,12 @@
 // Beds that are short already this morning: which, since when, and how long it lasts once they have had their water.
 
 import { dayAtRank, type FromToday, type Odds, type UsualAndDry } from "../season/odds.ts";
-import { counted, dayWords, type LastsPiece, plain, until, worstOf } from "./lasts-pieces.ts";
+import { counted, dayWords, EITHER_WAY, type LastsPiece, plain, until, worstOf } from "./lasts-pieces.ts";
 import { listed } from "./words/lists.ts";
 
 type InSeason = Exclude<FromToday, { readonly kind: "out_of_season" }>;
 
-/** Which beds are short and in how many years, and how long it lasts then; nothing where some stay short. */
+/** Which beds are short and in how many years, and how long it lasts then; that none does where some stay short. */
 export type ShortToday = { readonly now: string; readonly once: readonly LastsPiece[] };
 
 /** The beds that are short today in most of the runs in which one is. */
@@ -35,12 +35,16 @@ function whoIs(from: InSeason, titleOf: (id: string) => string): string {
 const onceOf = (from: FromToday): string =>
   `Once ${bedsShortToday(from).length > 1 ? "they have their" : "it has its"} water, no bed is short again`;
 
+/** Where some bed is short on each day of the coming week. */
+const stayingShort = (weather: string): string =>
+  `No day of the coming week is without a short bed${weather}.`;
+
 /** "until Aug 3 in a middling year, in the two worst of 20 until Jul 24." */
 function thenByOdds(odds: InSeason & Odds): readonly LastsPiece[] {
   const { today } = odds;
   const days = odds.ahead.map(({ again }) => again);
   const [half, low] = [dayAtRank(days, 0.5), dayAtRank(days, 0.1)];
-  if (half === today) return [];
+  if (half === today) return [plain(stayingShort(" in a middling year"))];
   const worst = worstOf(odds);
   const name =
     worst === 1 ? `the worst of ${odds.members}` : `the ${counted(worst)} worst of ${odds.members}`;
@@ -54,19 +58,27 @@ function thenByOdds(odds: InSeason & Odds): readonly LastsPiece[] {
   return [...middle, plain(`; in ${name} until `), until(low), plain(".")];
 }
 
+const againSaid = (day: number | null, weather: string): readonly LastsPiece[] => [
+  plain(day === null ? "before " : "until "),
+  until(day),
+  plain(weather),
+];
+
 function thenByTwo(from: InSeason & UsualAndDry): readonly LastsPiece[] {
   const { usual, dry, today } = from;
-  const said = (day: number | null, weather: string) => [
-    plain(day === null ? "before " : "until "),
-    until(day),
-    plain(weather),
-  ];
-  if (dry.again === today && (usual === dry || usual.again === today)) return [];
   const once = plain(`${onceOf(from)} `);
-  if (usual === dry) return [once, ...said(dry.again, " without rain.")];
+  if (usual === dry)
+    return dry.again === today
+      ? [plain(stayingShort(" without rain"))]
+      : [once, ...againSaid(dry.again, " without rain.")];
+  if (usual.again === today)
+    return [plain(stayingShort(dry.again === today ? ", rain or none" : " in usual weather"))];
   if (dry.again === today)
-    return [once, ...said(usual.again, " in usual weather; without rain some stay short.")];
-  return [once, ...said(usual.again, " in usual weather, "), ...said(dry.again, " without rain.")];
+    return [once, ...againSaid(usual.again, " in usual weather; without rain some stay short.")];
+  // Watered on other days a bed may do without for longer in one run than in the other; rain is not what does it.
+  const isLonger = (dry.again ?? Infinity) >= (usual.again ?? Infinity);
+  if (isLonger) return [once, ...againSaid(usual.again, `, ${EITHER_WAY}.`)];
+  return [once, ...againSaid(usual.again, " in usual weather, "), ...againSaid(dry.again, " without rain.")];
 }
 
 function byOdds(from: InSeason & Odds, titleOf: (id: string) => string): ShortToday | null {
@@ -77,7 +89,7 @@ function byOdds(from: InSeason & Odds, titleOf: (id: string) => string): ShortTo
   const once = thenByOdds(from);
   if (now === members) return { now: `${who} short today, whatever the weather.`, once };
   const ends = ahead.filter((run) => run.short === null).length;
-  const end = ends === 0 ? "" : `; in ${counted(ends)} it lasts to the end`;
+  const end = ends === 0 ? "" : `; in ${counted(ends)} no bed is short before the end`;
   return { now: `${who} short today in ${now} of ${members}${end}.`, once };
 }
 

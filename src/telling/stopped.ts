@@ -10,12 +10,12 @@ import {
   type Piece,
   reasonOf,
   type Sentence,
+  titleOf,
   value,
   withRow,
 } from "./asked.ts";
-import { withoutParts } from "./further.ts";
-import { type LeftOut, leftOutParts } from "./lacking.ts";
 import { fullTanks } from "./lead.ts";
+import { leftOut, takersOf, whyOut, withoutParts } from "./left-out.ts";
 
 const WORST = "season.worst_season_days_short";
 
@@ -48,49 +48,6 @@ export function emptySheet(asked: Asked): readonly Sentence[] | null {
     },
     { id: "sky", lead: false, pieces },
   ];
-}
-
-const titleOf = (asked: Asked, id: string): string => asked.cards.find((card) => card.id === id)?.title ?? id;
-
-const OUT = / is left out\.?$/;
-
-/** The part at which it began: one that is left out because another is leads on to that one. */
-function firstOf(asked: Asked, parts: readonly LeftOut[], part: LeftOut): LeftOut {
-  const seen = new Set<LeftOut>();
-  let at = part;
-  while (!seen.has(at) && OUT.test(at.reason)) {
-    seen.add(at);
-    const title = at.reason.replace(OUT, "");
-    at = parts.find(({ id }) => titleOf(asked, id) === title) ?? at;
-  }
-  return at;
-}
-
-function takersWords(asked: Asked, takers: readonly string[], thing: string): string {
-  const [only] = takers;
-  return takers.length === 1 && only !== undefined
-    ? `${titleOf(asked, only)} is left out too`
-    : `${takers.length} ${thing} are left out too`;
-}
-
-/** "The hose is left out: its bore is not given, so Long bed is left out too." */
-function stoppedBy(asked: Asked, out: readonly LeftOut[], thing: string): Sentence | null {
-  const [taker] = out;
-  if (!taker) return null;
-  const parts = leftOutParts(asked);
-  const first = firstOf(asked, parts, taker);
-  const others = out.filter((part) => part !== first && firstOf(asked, parts, part) === first);
-  const why = first.reason.replace(/\.$/, "");
-  const so =
-    others.length > 0
-      ? `, so ${takersWords(
-          asked,
-          others.map(({ id }) => id),
-          thing,
-        )}`
-      : "";
-  const pieces = [`${titleOf(asked, first.id)} is left out: ${why}${so}.`];
-  return { id: "stopped", lead: true, pieces, acts: [actAt(asked, first.cause ?? first.id)] };
 }
 
 /** Cards that the whole rests on: what fails in them is mended in the weather. */
@@ -126,6 +83,20 @@ function unrun(asked: Asked): Sentence | null {
   return null;
 }
 
+/** What is left out of a season as the lead, where nothing is left to answer for or nothing else can be said. */
+function stoppedBy(asked: Asked): Sentence | null {
+  const why = whyOut(asked);
+  const { out } = takersOf(asked);
+  if (!why || out.length === 0) return null;
+  return { id: "stopped", lead: true, pieces: [`${why.said}.`], acts: [actAt(asked, why.at)] };
+}
+
+/** What can be done about what an answer is without; nothing where it holds for all. */
+export function mending(asked: Asked): readonly Act[] {
+  const why = takersOf(asked).out.length > 0 ? whyOut(asked) : null;
+  return why ? [actAt(asked, why.at)] : [];
+}
+
 /** The run is there, and says nothing of the beds: no crop, or no bed at all. */
 function nothingAsked(asked: Asked): Sentence | null {
   const network = networkOfSheet(asked);
@@ -140,19 +111,18 @@ function nothingAsked(asked: Asked): Sentence | null {
   return { id: "stopped", lead: true, pieces: [`Whether beds go short cannot be said: ${why}.`] };
 }
 
-/** What stops the water, as the lead; null where beds, or without them other uses, are all in the run. */
+/** What stops the water, as the lead; null where some beds, or without them other uses, are in the run and answered for. */
 export function stopped(asked: Asked): Sentence | null {
-  const network = networkOfSheet(asked);
-  const beds = idsOf(network, "bed");
-  const takers = new Set(beds.length > 0 ? beds : idsOf(network, "draw"));
-  const out = leftOutParts(asked).filter(({ id }) => takers.has(id));
-  return stoppedBy(asked, out, beds.length > 0 ? "beds" : "uses") ?? unrun(asked) ?? nothingAsked(asked);
+  const { all, out } = takersOf(asked);
+  const other = unrun(asked) ?? nothingAsked(asked);
+  return out.length === all.length || other ? (stoppedBy(asked) ?? other) : null;
 }
 
 /** What can be said in spite of what is missing. */
 export function inSpite(asked: Asked): readonly Sentence[] {
   const pieces = fullTanks(asked, {});
-  const without = withoutParts(asked);
+  // The lead has said the first of them.
+  const without = leftOut(asked) > (whyOut(asked)?.named ?? 0) ? withoutParts(asked) : null;
   return [
     ...(pieces.length > 0 ? [{ id: "storage", lead: false, pieces }] : []),
     ...(without ? [without] : []),

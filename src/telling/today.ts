@@ -1,6 +1,6 @@
 // What to water today and in the week, in words: the same on the screen, on paper and on the command line.
 
-import type { Bound, Driver } from "../network/bounds.ts";
+import type { DayBound, Driver } from "../network/bounds.ts";
 import type { BedTanks } from "../season/bed-tanks.ts";
 import { hoursOf, type TimedGo } from "../season/day-hours.ts";
 import type { DayLine, Go, Refusal } from "../season/day-lines.ts";
@@ -80,7 +80,7 @@ function meansOf({ by, time, trips }: Go, { show, titleOf }: Voice): string {
   return `${titleOf(by)}${rounds}, ${show(time, "duration")}`;
 }
 
-const whyOf = (bed: string, why: Bound | null, { driverOf, tanksOf, titleOf }: Voice): string =>
+const whyOf = (bed: string, why: DayBound | null, { driverOf, tanksOf, titleOf }: Voice): string =>
   whyNot(why, { driver: driverOf(bed), tanks: tanksOf(bed), titleOf });
 
 /** The tank by its title. */

@@ -67,7 +67,7 @@ describe("Larkspur Bank on 2020-07-20, 20 in in the totes, 1.5 in in the tub, th
     expect(today[0]).toMatchObject({ bed: "long_bed", by: "wand", tankfuls: 1, trips: 0, waits: [] });
     expect(today[0].volume / GALLON).toBeCloseTo(TUBFUL, 1);
     expect(today[0].time).toBeCloseTo(TUBFUL * SECONDS_A_GALLON, -1);
-    expect(today[0].why).toContain("the refill of Tub by the tunnel comes too late");
+    expect(today[0].why).toContain("a watering takes more than fits in Tub by the tunnel");
     const lines = week as readonly Line[];
     expect(lines.slice(0, 2).map(({ day, bed }) => `${day} ${bed}`)).toEqual([
       "2020-07-20 long_bed",
@@ -140,7 +140,7 @@ describe("Larkspur Bank on 2020-07-20, 20 in in the totes, 1.5 in in the tub, th
     const { short_from } = await fromToday(...SEEN);
     expect(advice.as_the_sheet.short_from).toBe(short_from.usual);
     expect(stdout).toMatch(
-      /^(Watering all|Holding back from|Giving up).* then holding back as did best in the years on record, in usual weather: /m,
+      /^(Watering all|Holding back from|Giving up).* then holding back as did best in the years it was tried on, in usual weather: /m,
     );
     expect(stdout).toMatch(/ As the sheet waters, (a bed is|no bed is) .*in usual weather\.$/m);
   });
@@ -183,7 +183,7 @@ test("tells of beds that get nothing, of empty tanks, of the rule and of the for
     if (typeof day === "string") expect(day < season_end).toBe(true);
   const words = ["--today", "2020-07-20", "--from-today", ...SEATTLE, ...SEEN, ...dry];
   const { stdout } = await run(DEMO, ...words, "--forecast", "2020-07-22=1 in 80 %");
-  expect(stdout).toMatch(/^The tanks are empty by \w+ \d+ in a middling year/m);
+  expect(stdout).toMatch(/^No water is left in reach of the beds by \w+ \d+ in a middling year/m);
   expect(stdout).toMatch(/^As the sheet waters: /m);
   expect(stdout).toContain("Your own forecast stands for Jul 22: 1\u00a0in in 80\u00a0% of the years.");
 });
@@ -248,6 +248,18 @@ test.each([
   [["--today", "2020-07-20", "--from-today", "--forecast", "2020-07-20=wet"], /wet/],
   [["--today", "2020-07-20", "--from-today", "--forecast", "2020-07-20=140 %"], /140/],
   [["--today", "2020-07-20", "--from-today", "--forecast", "2020-07-20=5 kg"], /5 kg/],
+  [
+    ["--today", "2020-07-20", "--from-today", "--forecast", "2020-07-20=5000 mm 100 %"],
+    /no weather is like "5000 mm"/,
+  ],
+  [
+    ["--today", "2020-07-20", "--from-today", "--forecast", "2020-07-20=400 degC"],
+    /no weather is like "400 degC"/,
+  ],
+  [
+    ["--today", "2020-07-20", "--from-today", "--forecast", "2020-07-20=40 %"],
+    /"40 %" is a chance of no rain/,
+  ],
   [
     [
       "--today",

@@ -1,8 +1,9 @@
 // A note that can hardly be right is asked about; one that can is not.
 
 import { expect, test } from "vitest";
-import { askOfNote, questionsOf } from "../../src/document/note-question.ts";
+import { askOfNote, questionsOf, uncountedDips } from "../../src/document/note-question.ts";
 import { noteSaid } from "../../src/document/note-words.ts";
+import { happenedOf } from "../../src/document/telling-notes.ts";
 import type { Note } from "../../src/document/worksheet.ts";
 import type { MeasureName } from "../../src/units/measures.ts";
 import { showQuantity } from "../../src/units/show.ts";
@@ -85,10 +86,37 @@ test.each([
   expect(askOfNote(asking, note)).toBeNull();
 });
 
+test("a soak after the turn of the year is of what was planted in the fall before it", () => {
+  const southern = {
+    ...asking,
+    today: "2027-02-01",
+    value: (id: string): unknown =>
+      id === "bed.contents" ? [{ planted: "10-20" }, { planted: "01-10" }] : asking.value(id),
+  };
+  const on = (day: string) => askOfNote(southern, said("soaked", "bed", { day }))?.question ?? null;
+  expect(["2026-10-20", "2026-12-20", "2027-01-08", "2027-01-14"].map(on)).toEqual([null, null, null, null]);
+  expect(on("2026-10-01")).toContain("planted on 10-20");
+});
+
 test("a dip over the brim may be full, as it was read, or nothing", () => {
   const note = said("dipped", "tub", { value: 60, unit: "in" });
   const notes = askOfNote(asking, note)?.choices.map((choice) => choice.note);
-  expect(notes).toEqual([{ ...note, value: 24 * INCH, unit: "m" }, note, null]);
+  expect(notes).toEqual([{ ...note, value: 24 * INCH, unit: "m" }, { ...note, text: "as read" }, null]);
+});
+
+test("a dip that was read so is not asked about again, and stays before or after the watering", () => {
+  const note = said("dipped", "tub", { value: 60, unit: "in", text: "after" });
+  const read = askOfNote(asking, note)?.choices[1]?.note as Omit<Note, "id">;
+  expect(read.text).toBe("after, as read");
+  expect(askOfNote(asking, read)).toBeNull();
+  expect(happenedOf({ id: "a", ...read })).toMatchObject({ side: "after", asRead: true });
+  expect(
+    uncountedDips(asking, [
+      { id: "a", ...note },
+      { id: "b", ...read },
+    ]).map((one) => one.note.id),
+  ).toEqual(["a"]);
+  expect(questionsOf(asking, [{ id: "a", ...note }])[0]).toContain("not counted until");
 });
 
 test("a refill of a tank that several lines fill is asked about: which one ran", () => {

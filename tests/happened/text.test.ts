@@ -20,6 +20,7 @@ test("what is written is read as it was", () => {
   const happened: readonly Happened[] = [
     { date: 20_650, minute: 420, side: null, what: "gave", where: "bed", amount: 0.02, by: "can" },
     { date: 20_651, minute: null, side: "after", what: "dipped", where: "tank", amount: null, by: null },
+    { date: 20_652, minute: 5, side: null, what: "dipped", where: "tank", amount: 9, by: null, asRead: true },
   ];
   expect(readHappened(happenedText(happened))).toEqual(happened);
   expect(happenedText([])).toBe("");

@@ -230,7 +230,7 @@ describe("the frame", () => {
     }
     await page.setViewportSize(DESK);
     await type(page, "long_bed.length", "0 ft");
-    await page.locator("h1.lead", { hasText: "is left out" }).waitFor();
+    await page.locator("h1.lead", { hasText: "Without Long bed" }).waitFor();
     expect(await axe(page)).toEqual([]);
     await page.getByRole("button", { name: "Menu", exact: true }).click();
     await page.locator(".menu-panel").waitFor();

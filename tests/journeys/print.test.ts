@@ -100,7 +100,9 @@ describe("on paper", () => {
       .toEqual(numbers(lead));
     // The demo's five prices: 85, 120, 38, 42 and 15.
     expect(text).toMatch(/All together\s+\$300/);
-    expect(text).toMatch(/Hose to the tub\s+Float valve seat 3\.2 mm; float shuts at depth/);
+    expect(text).toMatch(
+      /Hose to the tub\s+Length \d+ ft; inside bore [\d.]+ in; float valve seat 3\.2 mm; float shuts at depth/,
+    );
     expect(text).toContain(`Small tunnel\t${volume} every ${interval}, by Pump and wand, Two cans`);
     expect(text.match(/Roof water is not drinking water/g)).toHaveLength(1);
     expect(text).toContain("Tool barn roof, Porch roof");
@@ -108,7 +110,7 @@ describe("on paper", () => {
     const heads = await paper.locator("h1, h2").allInnerTexts();
     expect(heads).toEqual([
       "Larkspur Bank",
-      "Parts, and what is set by hand",
+      "Parts: sizes, and what is set by hand",
       "Each bed, when it is driest",
       "Cautions: Larkspur Bank",
       "What can kill",

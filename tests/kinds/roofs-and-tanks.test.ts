@@ -224,6 +224,12 @@ describe("a tank that starts from a common one", () => {
     expect(dipped(34)).toContain("barrel: dipped_over_the_brim");
     expect(dipped(33.5)).not.toContain("barrel: dipped_over_the_brim");
     expect(cautionIds(tank({}))).not.toContain("barrel: dipped_over_the_brim");
+    // Not counted until it is answered; read so, as full.
+    const wrong = tank({ water_height: [33.5, "in"], level_today: [34, "in"] });
+    expect(wrong.results.get("barrel.water_today")?.state).toBe("none");
+    const read = tank({ water_height: [33.5, "in"], level_today: [34, "in"], dip_said: "as read" });
+    expect(numberAt(read, "barrel.water_today")).toBe(numberAt(read, "barrel.capacity"));
+    expect(cautionIds(read)).toContain("barrel: dipped_deeper_than_it_is");
   });
 });
 

@@ -10,6 +10,7 @@ import { readRainCsv } from "../../src/rainfall/import-csv.ts";
 import { makeRecord } from "../../src/rainfall/record-key.ts";
 import { workOut } from "../../src/studies/work-out.ts";
 import { answers } from "../../src/telling/answers.ts";
+import { textOf } from "../../src/telling/asked.ts";
 import { allBeside } from "../../src/telling/beside.ts";
 import { DAY } from "../../src/units/constants.ts";
 import { toSi } from "../../src/units/unit.ts";
@@ -174,9 +175,13 @@ describe("worksheets with something wrong answer what they still can", () => {
     });
     const asked = { result: (id: string) => whole.results.get(id), cards: demo().cards };
     expect(answers(asked)[0]).toMatchObject({
-      id: "stopped",
+      id: "lead",
       acts: [{ does: "ask_for", at: "long_bed.length" }],
     });
+    const shown = (id: string): string => String(number(whole, id));
+    const [lead, next] = answers(asked).map((sentence) => textOf(sentence, shown));
+    expect(lead).toMatch(/^Without Long bed, beds never go short in \d+ made-up seasons\. Full tanks last /);
+    expect(next).toMatch(/^Long bed is left out: Length: /);
     const said = [...answers(asked), ...allBeside(asked)];
     expect(said.map(({ id }) => id)).toContain("without");
     const words = said.flatMap(({ pieces }) => pieces.filter((piece) => typeof piece === "string")).join("");

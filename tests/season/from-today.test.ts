@@ -12,6 +12,7 @@ import { normalScore } from "../../src/season/morning-doubt.ts";
 import { dayAtRank, type FromToday, joinedOdds, type Odds } from "../../src/season/odds.ts";
 import { prepareSeason, runDays } from "../../src/season/run.ts";
 import { pastMornings } from "../../src/season/usual-morning.ts";
+import { weekPlan } from "../../src/season/week-plan.ts";
 import { expecting, withForecast, yearsAhead } from "../../src/season/years-ahead.ts";
 import { calendarDate, dayNumber } from "../../src/units/calendar.ts";
 import { bed, carry, crop, inputOf, MM, recordOf, roof, seattle, tank } from "./made.ts";
@@ -285,6 +286,25 @@ describe("one's own forecast", () => {
       oddsOf(asked(dry, forecast, { levels: { tank: 0.2 } })).short.half as number;
     expect(halfOf(days(20 * MM))).toBeGreaterThan(halfOf({}));
     expect(halfOf(days(0))).toBe(halfOf({}));
+  });
+
+  test("falls here as it is said, where the record's rain is half of what falls here", () => {
+    const forecast = { ...of({ rain: 9 * MM, chance: 1 }), ...of({ rain: 4 * MM, chance: 1 }, TODAY + 3) };
+    const half = thirty();
+    const whole = recordOf(
+      half.rain.map((fell) => 2 * fell),
+      FIRST,
+      { madeUp: false },
+    );
+    const answer = (record: DailyRecord, rainScale: number) => {
+      const lasts = fromToday(plan({ rainScale }), record, { ...given({ levels: { tank: 0.2 } }), forecast });
+      const week = weekPlan(plan({ rainScale }), record, { ...given(), forecast, days: 7 });
+      if ("failed" in lasts || "failed" in week) throw new Error("no answer");
+      return { ahead: oddsOf(lasts).ahead, lines: week.lines, rains: week.rains };
+    };
+    const said = answer(whole, 1);
+    expect(answer(half, 2)).toEqual(said);
+    expect(said.rains.map(({ rain }) => rain)).toEqual([9 * MM, 4 * MM]);
   });
 
   test("is read back as it was written, of today and six days more", () => {

@@ -193,6 +193,31 @@ describe("whether a bed will get it", () => {
     }
   });
 
+  test("promises what is left of today's minutes: a watering noted this morning took its share of them", () => {
+    // Half an hour is ten rounds of 3 minutes and 16 L; what was noted took seven, of which the last was half full.
+    const two = {
+      minutesPerDay: 10 * 180,
+      beds: [bed({ ...steady, id: "a" }), bed({ ...steady, id: "b", priority: 2 })],
+    };
+    const both = { a: TODAY - 8, b: TODAY - 8 };
+    const gave = (litres: number, more = {}) => [happening("gave", "a", TODAY, litres * LITRE, more)];
+    const today = (happened: WeekGiven["happened"] = []) => {
+      const answer = weekPlan(plan(two), dry(), given({ lastSoaked: both, happened }));
+      if ("failed" in answer) throw new Error(answer.failed);
+      const own = answer.lines.filter(({ day }) => day === TODAY);
+      return { trips: own.reduce((sum, { trips }) => sum + trips, 0), answer };
+    };
+    expect(today().trips).toBe(10);
+    expect(today(gave(6.5 * 16)).trips).toBe(3);
+    expect(today(gave(6.5 * 16, { by: "cans", minute: 400 })).trips).toBe(3);
+    // Tomorrow has all its minutes again.
+    const all = today(gave(1000));
+    expect(all.trips).toBe(0);
+    const next = all.answer.lines.filter(({ day }) => day === TODAY + 1);
+    expect(next.reduce((sum, { trips }) => sum + trips, 0)).toBe(10);
+    expect(all.answer.refused.filter(({ day }) => day === TODAY).map(({ why }) => why)).toContain("hands");
+  });
+
   test("goes by priority: of two beds on a low tank the first is served and the second gets what is left", () => {
     const answer = weekPlan(
       plan({

@@ -147,6 +147,21 @@ describe("a tub of 44 gal under a bed that wants 76", () => {
     expect(hurried.totals.binding).toBe("hands");
   });
 
+  test("and is so where 2 gal are rinsed from it first, filled in time as it was", () => {
+    const rinsed = { ...tubbed(44, { opening: openingFor(15) }), draws: [draw(2 * GALLON, { from: "tub" })] };
+    expect(ran(rinsed, dry()).totals.binding).toBe("tankful");
+    // Twice a day too: 3 h fill it again before dark, and a bed that wants 110 gal lacks a third tankful.
+    const twice = {
+      ...tubbed(44, { opening: openingFor(3) }),
+      draws: rinsed.draws,
+      beds: [bed({ area: 80 })],
+    };
+    expect(ran(twice, dry()).totals.binding).toBe("tankful");
+    // Half of it rinsed, and the rest of a day's refill is too slow for that: 44 gal in 23 h leave 2 gal for the last.
+    const half = { ...tubbed(44, { opening: openingFor(23) }), draws: [draw(22 * GALLON, { from: "tub" })] };
+    expect(ran(half, dry()).totals.binding).toBe("refill");
+  });
+
   test("and a refill that is not there by the next watering is what is lacked", () => {
     expect(ran(tubbed(44, { opening: openingFor(60) }), dry()).totals.binding).toBe("refill");
   });

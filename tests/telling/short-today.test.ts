@@ -2,7 +2,7 @@
 
 import { describe, expect, test } from "vitest";
 import type { Happened } from "../../src/happened/happened.ts";
-import { fanPlot } from "../../src/scene/lasts-plot.ts";
+import { fanPlot, lastsTable } from "../../src/scene/lasts-plot.ts";
 import { fromToday } from "../../src/season/from-today.ts";
 import type { FromToday } from "../../src/season/odds.ts";
 import { lastsInShort, lastsSaid } from "../../src/telling/from-today.ts";
@@ -25,22 +25,23 @@ function dryRecord(madeUp: boolean) {
   return recordOf(rain, FIRST, { madeUp });
 }
 
-const INPUT = inputOf({
-  start: "05-01",
-  end: "09-15",
-  roofs: [roof({ footprint: 30 })],
-  tanks: [tank(4, { startShare: 1 })],
-  carries: [carry()],
-  beds: [
-    bed({ id: "tunnel", area: 6, covered: true, crops: [crop({ crop: "tomato" })] }),
-    bed({ id: "long", area: 6, covered: true, priority: 2, crops: [crop({ crop: "tomato" })] }),
-  ],
-});
+const inputWith = (grown: ReturnType<typeof crop>) =>
+  inputOf({
+    start: "05-01",
+    end: "09-15",
+    roofs: [roof({ footprint: 30 })],
+    tanks: [tank(4, { startShare: 1 })],
+    carries: [carry()],
+    beds: [
+      bed({ id: "tunnel", area: 6, covered: true, crops: [grown] }),
+      bed({ id: "long", area: 6, covered: true, priority: 2, crops: [grown] }),
+    ],
+  });
 
 /** The long bed soaked so many days ago, and held back today: it is watered tomorrow. */
 function asked(
   days: number,
-  { madeUp = false, level = 1 } = {},
+  { madeUp = false, level = 1, grown = crop({ crop: "tomato" }) } = {},
 ): Exclude<FromToday, { kind: "out_of_season" }> {
   const said = (what: Happened["what"], where: string, date: number): Happened => ({
     date,
@@ -65,7 +66,7 @@ function asked(
     happened,
     heldBack: ["long"],
   };
-  const answer = fromToday(INPUT, dryRecord(madeUp), given);
+  const answer = fromToday(inputWith(grown), dryRecord(madeUp), given);
   if ("failed" in answer || answer.kind === "out_of_season") throw new Error(JSON.stringify(answer));
   return answer;
 }
@@ -112,8 +113,9 @@ describe.each([false, true])("a bed that is short already, weather made up %s", 
 test("without water nothing is promised, and the line goes on until nothing is left", () => {
   const from = asked(40, { level: 0 });
   expect(lastsSaid(from, titleOf)).toMatch(
-    /^Long bed \(since \w+ \d+\) is short today, whatever the weather\.$/,
+    /^Long bed \(since \w+ \d+\) is short today, whatever the weather\. No day of the coming week is without a short bed in a middling year\.$/,
   );
+  expect(shortRuns(from).every(({ again }) => again === TODAY)).toBe(true);
   expect(drawnOf(from, {})?.lines.length).toBeGreaterThan(0);
 });
 
@@ -125,4 +127,63 @@ test("each bed's first short day is no sooner than the first of all, and one of 
       expect(first).toBe(short ?? Infinity);
     }
   }
+});
+
+test("beds that nothing waters until their crops end stay short, and nothing is promised of the days after that", () => {
+  // The crops end on Jul 20, weeks before the season does: from then on no bed is short any more.
+  const from = asked(40, { level: 0, grown: crop({ crop: "tomato", stages: [20, 20, 20, 20] }) });
+  expect(shortRuns(from).length).toBeGreaterThan(0);
+  expect(new Set(shortRuns(from).map(({ again }) => again))).toEqual(new Set([TODAY]));
+  expect(lastsSaid(from, titleOf)).toContain("No day of the coming week is without a short bed");
+});
+
+test("what is told of a run without rain is never later than what is told of a usual one", () => {
+  const run = (again: number | null) => ({
+    year: null,
+    shift: 0,
+    short: TODAY,
+    beds: { long: TODAY },
+    again,
+    empty: null,
+    water: new Float64Array(30),
+  });
+  const { assumed, now, last, heldBack } = asked(40, { madeUp: true });
+  const told = (usual: number | null, dry: number | null) =>
+    lastsSaid(
+      {
+        kind: "usual_and_dry",
+        because: "made_up",
+        today: TODAY,
+        last,
+        now,
+        assumed,
+        heldBack,
+        since: {},
+        usual: run(usual),
+        dry: run(dry),
+      },
+      titleOf,
+    );
+  expect(told(TODAY + 30, TODAY + 10)).toMatch(/until Jul 31 in usual weather, until Jul 11 without rain\.$/);
+  expect(told(TODAY + 30, null)).toMatch(/until Jul 31, in usual weather as without rain\.$/);
+  expect(told(TODAY + 30, TODAY + 30)).toMatch(/until Jul 31, in usual weather as without rain\.$/);
+  expect(told(null, TODAY)).toMatch(
+    /before the season's end in usual weather; without rain some stay short\.$/,
+  );
+  expect(told(TODAY, null)).toMatch(/No day of the coming week is without a short bed in usual weather\.$/);
+  expect(told(TODAY, TODAY)).toMatch(/No day of the coming week is without a short bed, rain or none\.$/);
+});
+
+test("the days that the sentence names stand in the table, run by run", () => {
+  const from = asked(40);
+  const drawn = drawnOf(from, {});
+  if (!drawn) throw new Error("nothing is drawn");
+  const { head, rows } = lastsTable(drawn, { units: "metric", locale: "en-US", currency: "USD" });
+  const at = head.indexOf("Once watered, short again");
+  expect(at).toBe(2);
+  const named = /(until|before) ([A-Z]\w+ \d+|the season's end) in a middling year/.exec(
+    lastsSaid(from, titleOf),
+  );
+  const wanted = named?.[2] === "the season's end" ? "not before the end" : named?.[2];
+  expect(rows.map((row) => row[at])).toContain(wanted);
 });

@@ -27,7 +27,7 @@ export const battery: Kind = {
   icon: { ink: "M3 8h18v12H3zM7 8V5M17 8V5", tone: "M12 11v6M9 14h6", color: "power" },
   uses: ["stores_power", "gives_power"],
   noted: ["charged", "swapped"],
-  handSettings: ["waterings_per_charge"],
+  handSettings: ["rated_capacity", "waterings_per_charge"],
   offers: [
     {
       name: "bigger",

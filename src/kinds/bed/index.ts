@@ -71,7 +71,7 @@ export const bed: Kind = {
   icon: { ink: "M3 14h18v6H3z", tone: "M7 14V8M12 14V6M17 14V8", color: "growth" },
   joins: { watered_by: "newest" },
   noted: ["gave", "soaked", "held", "planted", "pulled", "dug"],
-  handSettings: ["cans_per_watering"],
+  handSettings: ["length", "width", "cans_per_watering"],
   watered: {
     volume: "watering_volume",
     usual: "usual_volume",

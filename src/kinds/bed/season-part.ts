@@ -2,6 +2,7 @@
 
 import {
   type CardResults,
+  causeOf,
   firstMissing,
   type Missing,
   readyList,
@@ -15,7 +16,12 @@ import { evaporableOf, isCoarse, soilRow } from "./soak.ts";
 
 type Results = CardResults;
 
-const NEEDED = BED_ROWS.filter((name) => name !== "watered_by" && name !== "let_go_from");
+/** Of these there may be none; one that is wrong still leaves the bed out. */
+const OPTIONAL = ["watered_by", "let_go_from"];
+
+const NEEDED = BED_ROWS.filter((name) => !OPTIONAL.includes(name));
+
+const isWrong = (results: Results) => (name: string) => causeOf(results[name]) !== null;
 
 function cropsOf(results: Results): readonly CropPart[] | Missing {
   const parts: CropPart[] = [];
@@ -70,7 +76,7 @@ function letGoOf(results: Results): LetGo | null {
 
 /** The bed as the season sees it, or the reason why it cannot be seen. */
 export function bedPart(id: string, results: Results): BedPart | Missing {
-  const missing = firstMissing(results, NEEDED);
+  const missing = firstMissing(results, [...NEEDED, ...OPTIONAL.filter(isWrong(results))]);
   if (missing) return missing;
   const crops = cropsOf(results);
   if ("reason" in crops) return crops;

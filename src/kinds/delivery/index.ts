@@ -28,7 +28,7 @@ export const delivery: Kind = {
   noted: ["bucket"],
   timed: { volume: "bucket_volume", time: "bucket_time" },
   local: ["outlet_height"],
-  handSettings: ["lowest_water", "watering_time"],
+  handSettings: ["hose_length", "hose_bore", "lowest_water", "watering_time"],
   offers: [
     {
       name: "hose",

@@ -24,7 +24,7 @@ export const line: Kind = {
   joins: { from: "one_before", to: "newest" },
   noted: ["bucket", "opened"],
   timed: { flow: "flow" },
-  handSettings: ["valve_bore", "shut_level", "refill_time"],
+  handSettings: ["length", "bore", "valve_bore", "shut_level", "refill_time"],
   offers: LINE_OFFERS,
   drawn: { as: "line", beside: [{ row: "refill_time", tint: "water", text: "fills it in {}" }] },
   glance: ["refill_time", "flow"],

@@ -74,7 +74,7 @@ export const panel: Kind = {
   icon: { ink: "M3 18 7 6h14l-4 12zM5 12h14M12 6 9 18", tone: "M17 2l1-1M21 3l-2 1", color: "power" },
   uses: ["gives_power"],
   joins: { charges: "newest" },
-  handSettings: ["tilt", "azimuth", "charges"],
+  handSettings: ["rated_power", "count", "tilt", "azimuth", "charges"],
   offers: [{ name: "one_more", says: "one more of {}", row: "count", buys: { more: "one" } }],
   drawn: {
     as: "panel",

@@ -101,7 +101,14 @@ export const roof: Kind = {
   joins: { drains_to: "newest" },
   local: ["footprint", "length", "width"],
   offers: [{ name: "gutter", says: "a gutter on {}", row: "drains_to", buys: "link" }],
-  handSettings: ["drains_to", "first_flush_volume", "standpipe_length", "catch_from", "catch_until"],
+  handSettings: [
+    "footprint",
+    "drains_to",
+    "first_flush_volume",
+    "standpipe_length",
+    "catch_from",
+    "catch_until",
+  ],
   drawn: {
     as: "roof",
     beside: [{ row: "mean_yearly_catch", tint: "water", text: "{} a year" }],

@@ -1,9 +1,20 @@
 // The coming week and a chosen season's calendar: what is known of today goes in, each bed's days come out.
 
-import { numberIn, numberOf, numberOrNull, recordOf, wordIn, wordOrNull } from "../../graph/readers.ts";
+import {
+  numberIn,
+  numberOf,
+  numberOrNull,
+  recordOf,
+  valueIn,
+  wordIn,
+  wordOrNull,
+} from "../../graph/readers.ts";
 import type { CardView, Model, ModelInput, Outcome, Outputs, Row } from "../../graph/types.ts";
+import { isOver } from "../../happened/dip.ts";
+import type { Happened } from "../../happened/happened.ts";
 import { readHappened } from "../../happened/text.ts";
 import type { Driver } from "../../network/bounds.ts";
+import type { Vessel } from "../../physics/vessel.ts";
 import { type SeasonCalendar, seasonCalendar } from "../../season/bed-calendar.ts";
 import type { BedTanks } from "../../season/bed-tanks.ts";
 import type { BedWeek } from "../../season/bed-week.ts";
@@ -41,16 +52,27 @@ function daysOf(cards: readonly CardView[], row: string): Readonly<Record<string
 /** That a bed was held back, planted or pulled up, or that something broke, moved no water by itself. */
 const MOVES_NO_WATER: ReadonlySet<string> = new Set(["held", "planted", "pulled", "broke", "mended"]);
 
+/** Whether a dip of a tank says no more than that holds, or its grower read it so. */
+function isCounted(tanks: readonly CardView[]) {
+  const full = new Map(
+    tanks.map(({ id, results }) => [id, (valueIn(results["vessel"]) as Vessel | null)?.height]),
+  );
+  return ({ what, where, amount, asRead }: Happened): boolean =>
+    what !== "dipped" || asRead === true || !isOver(amount ?? 0, full.get(where) ?? Infinity);
+}
+
 function knownToday(input: ModelInput): Outcome {
   const today = parseIsoDate(wordOrNull(input, "site.today") ?? "");
   if (today === null) return { none: "no day given for today" };
-  const all = readHappened(wordOrNull(input, "site.happened") ?? "");
+  const tanks = input.cards["tank"] ?? [];
+  const all = readHappened(wordOrNull(input, "site.happened") ?? "").filter(isCounted(tanks));
+  const dipped = tanks.filter(({ results }) => wordIn(results["dip_counts"]) !== "asked");
   const known: WeekGiven = {
     today,
     days: DAYS,
     drying: wordOrNull(input, "week_drying") === "hot" ? "hot" : "usual",
-    levels: numbersOf(input.cards["tank"] ?? [], "level_today"),
-    dippedOn: daysOf(input.cards["tank"] ?? [], "dipped_on"),
+    levels: numbersOf(dipped, "level_today"),
+    dippedOn: daysOf(dipped, "dipped_on"),
     charges: {},
     lastSoaked: daysOf(input.cards["bed"] ?? [], "last_soaked"),
     dawn: DAWN,
@@ -73,7 +95,7 @@ export const today: Model = {
   name: "today",
   takes: ["site.today", "site.happened", "week_drying", "forecast", "dip_doubt"],
   surveys: {
-    tank: ["level_today", "dipped_on"],
+    tank: ["level_today", "dipped_on", "dip_counts", "vessel"],
     bed: ["last_soaked"],
   },
   tolerant: true,

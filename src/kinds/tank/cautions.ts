@@ -92,7 +92,13 @@ export const TANK_CAUTIONS: readonly Caution[] = [
   },
   {
     id: "dipped_over_the_brim",
-    if: "level_today > water_height",
+    where: { row: "dip_counts", word: "asked" },
+    beside: "level_today",
+    weight: "trouble",
+  },
+  {
+    id: "dipped_deeper_than_it_is",
+    where: { row: "dip_counts", word: "as_read" },
     beside: "level_today",
     weight: "trouble",
   },

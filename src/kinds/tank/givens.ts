@@ -1,7 +1,7 @@
 // What a tank asks: its size, where it stands, its openings, and how full it is.
 
 import type { Row } from "../../graph/types.ts";
-import { choice, date, given, link } from "../rows.ts";
+import { choice, date, given, link, text } from "../rows.ts";
 import { SHAPES } from "./models.ts";
 import { byStart, STARTS } from "./usual-tanks.ts";
 
@@ -38,4 +38,5 @@ export const TANK_GIVENS: readonly Row[] = [
   given("leak", "Leaks", "flow", [0, "gal/day"], { minor: true }),
   given("level_today", "Depth when last dipped", "depth", null, { absent: "not dipped" }),
   { ...date("dipped_on", "Dipped on", "day", null), absent: "today", hidden: true },
+  text("dip_said", "Said of that dip", "", { hidden: true }),
 ];

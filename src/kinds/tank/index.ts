@@ -19,7 +19,7 @@ export const tank: Kind = {
   uses: ["holds_water", "ends_a_line"],
   noted: ["dipped", "filled", "took", "timed"],
   local: ["ground_height", "stand_height", "level_today"],
-  handSettings: ["stand_height", "outlet_height", "overflows_to"],
+  handSettings: ["capacity", "count", "stand_height", "outlet_height", "overflows_to"],
   offers: [
     { name: "one_more", says: "one more of {}", row: "count", buys: { more: "one" } },
     { name: "lid", says: "a lid for {}", row: "cover", buys: { word: "covered", instead_of: "open" } },

@@ -3,6 +3,7 @@
 import { outcomes } from "../../graph/outcomes.ts";
 import { numberOf, numberOrNull, wordOf, wordOrNull } from "../../graph/readers.ts";
 import type { Model, ModelInput, Outputs } from "../../graph/types.ts";
+import { AS_READ, isOver, saysSo } from "../../happened/dip.ts";
 import { surfaceAt, type Vessel, volumeAt } from "../../physics/vessel.ts";
 import { toSi } from "../../units/unit.ts";
 import { LISTED } from "./usual-tanks.ts";
@@ -108,15 +109,27 @@ export const contents: Model = {
 
 export const dip: Model = {
   name: "dip",
-  takes: ["vessel", "level_today", "dipped_on", "site.today"],
-  optional: ["dipped_on", "site.today"],
-  outputs: ["water_today", "dip_day"],
+  takes: ["vessel", "level_today", "dipped_on", "dip_said", "site.today"],
+  optional: ["dipped_on", "dip_said", "site.today"],
+  outputs: ["water_today", "dip_day", "dip_counts"],
   run: (input) => {
     const vessel = input.values["vessel"] as Vessel;
+    const level = numberOf(input, "level_today");
+    const counts = !isOver(level, vessel.height)
+      ? "counted"
+      : saysSo(wordOrNull(input, "dip_said") ?? "", AS_READ)
+        ? "as_read"
+        : "asked";
     const day = wordOrNull(input, "dipped_on") ?? wordOrNull(input, "site.today");
+    const uncounted = {
+      none: "what was dipped is more than it holds, and is not counted until it is set right",
+    };
     return {
-      water_today: { value: volumeAt(vessel, Math.min(numberOf(input, "level_today"), vessel.height)) },
-      dip_day: day === null ? { none: "no day given for today" } : { value: day },
+      dip_counts: { value: counts },
+      water_today:
+        counts === "asked" ? uncounted : { value: volumeAt(vessel, Math.min(level, vessel.height)) },
+      dip_day:
+        counts === "asked" ? uncounted : day === null ? { none: "no day given for today" } : { value: day },
     };
   },
 };

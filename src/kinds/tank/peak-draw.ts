@@ -1,9 +1,10 @@
 // What is taken of each tank and of all on a peak day, and how long today's water lasts: the season's own reckoning, fed
 // from the cards.
 
-import { causeOf, numberIn, numberOrNull } from "../../graph/readers.ts";
+import { causeOf, numberIn, numberOrNull, readyList, valueIn } from "../../graph/readers.ts";
 import type { CardView, Model, ModelInput, Outcome, Outputs } from "../../graph/types.ts";
 import { autonomyOf, type TankAutonomy, type WholeAutonomy } from "../../season/autonomy.ts";
+import type { LeftOut, SeasonInput } from "../../season/input.ts";
 import { networkIn } from "../network-in.ts";
 import { lastsUntil } from "./lasts-until.ts";
 
@@ -20,6 +21,22 @@ function asked(input: ModelInput): WholeAutonomy {
     needs: new Map(bed.map(({ id, results }) => [id, numberIn(results["peak_day_need"]) ?? 0])),
     peakEto: numberOrNull(input, "weather.peak_day_eto") ?? 0,
   });
+}
+
+/** What is left out of the season is left out of the whole, as the answers say of both at once. */
+function withoutLeftOut(input: ModelInput): ModelInput {
+  const plan = valueIn(input.results["plan"]) as SeasonInput | null;
+  const out = new Set(
+    (readyList(input.results, "left_out_of_plan") as readonly LeftOut[]).map(({ id }) => id),
+  );
+  if (plan === null || out.size === 0) return input;
+  const here = (cards: readonly CardView[] = []) => cards.filter(({ id }) => !out.has(id));
+  const { tank, bed } = input.cards;
+  return {
+    ...input,
+    values: { ...input.values, network: plan.network },
+    cards: { ...input.cards, tank: here(tank), bed: here(bed) },
+  };
 }
 
 /** The first of some beds whose need failed says what is not known; null where all are known. */
@@ -62,23 +79,25 @@ function tankOutputs(
 }
 
 function peakDraws(input: ModelInput): Outputs {
-  const whole = asked(input);
+  const all = asked(input);
   const tanks = input.cards["tank"] ?? [];
   const rows = tanks.flatMap((tank, place) => {
-    const store = whole.tanks[place];
-    return store ? [tankOutputs(input, tank, store, whole.tanks)] : [];
+    const store = all.tanks[place];
+    return store ? [tankOutputs(input, tank, store, all.tanks)] : [];
   });
+  const known = withoutLeftOut(input);
+  const whole = known === input ? all : asked(known);
   return {
     ...Object.assign({}, ...rows),
     "season.reachable": whole.draw === null ? { none: OF_ALL.noBed } : { value: whole.reachable },
-    "season.peak_day_draw": drawn(input, whole, OF_ALL),
+    "season.peak_day_draw": drawn(known, whole, OF_ALL),
   };
 }
 
 /** Reachable water and a peak day's draw of each tank and of the whole, by quantity id. */
 export const peakDraw: Model = {
   name: "peak_draw",
-  takes: ["network", "weather.peak_day_eto", "site.today"],
+  takes: ["network", "plan", "left_out_of_plan", "weather.peak_day_eto", "site.today"],
   surveys: {
     tank: ["reachable", "leak", "open_surface", "water_today", "dipped_on", "vessel", "floor_height"],
     line: ["last_flow_height"],

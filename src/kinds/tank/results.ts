@@ -59,6 +59,7 @@ export const TANK_RESULTS: readonly Row[] = [
   output("lowest_level", "Lowest it fell", "season.run", "depth"),
   hidden("stored", "Water day by day", "season.run", "series"),
   // By the dip alone: other rows read it, and formulas of one's own.
+  hidden("dip_counts", "Whether that dip counts", "dip", "text"),
   hidden("water_today", "In it when last dipped", "dip", "volume"),
   output("water_now", "In it by now", "season.week", "volume", {
     minor: true,

@@ -132,7 +132,11 @@ export const words: KindWords = {
       DEFINITION,
     ],
     dipped_over_the_brim: [
-      "Dipped at {level_today}, yet full its water stands at {water_height}: one of the two is wrong. Until then it counts as full that day.",
+      "Dipped at {level_today}, yet full its water stands at {water_height}: one of the two is wrong. The dip is not counted. Dip again, set its height right, or say under Notes that you read it so.",
+      DEFINITION,
+    ],
+    dipped_deeper_than_it_is: [
+      "Dipped at {level_today}, and you say you read it so; yet full its water stands at {water_height}. It counts as full that day. Set its height right.",
       DEFINITION,
     ],
     overflow_loop: [

@@ -74,7 +74,7 @@ export function createYearShown(sheet: Sheet): YearShown {
     { equals: (before, now) => before?.from === now?.from && before?.to === now?.to },
   );
   const dipped = createMemo(() =>
-    sheet.worksheet().cards.some(({ id }) => isReady(sheet.result(`${id}.level_today`))),
+    sheet.worksheet().cards.some(({ id }) => isReady(sheet.result(`${id}.water_today`))),
   );
   return {
     seasons,

@@ -12,6 +12,7 @@ import { FieldFoot, useNoting } from "./noting-here.tsx";
 import { useOutOfSeason } from "./out-of-season.ts";
 import type { FieldPageProps } from "./pages.ts";
 import { Tanks } from "./Tanks.tsx";
+import { Uncounted } from "./Uncounted.tsx";
 
 /** How long it lasts, and how long it did before the last note. */
 function Lasts(props: { readonly hasTanks: boolean }) {
@@ -72,6 +73,7 @@ export function AtTheBed(props: FieldPageProps) {
       <div class="field-body at-the-bed" classList={{ many: beds().length > 2 }}>
         <Lasts hasTanks={tanks().length > 0} />
         <Tanks cards={tanks()} />
+        <Uncounted />
         <Missing {...props} />
         <Show when={beds().length > 0}>
           <Beds cards={beds()} />

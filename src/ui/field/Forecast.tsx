@@ -1,7 +1,7 @@
 // What one expects of the next seven days: rain, its chance and heat, a button a day; kept on this device.
 
 import { createSignal, For, Index, Show } from "solid-js";
-import type { Expected } from "../../telling/from-today.ts";
+import { type Expected, isExpectable } from "../../telling/from-today.ts";
 import { weekday } from "../../units/calendar.ts";
 import { SHORT_WEEKDAYS } from "../../units/calendar-names.ts";
 import type { MeasureName } from "../../units/measures.ts";
@@ -35,13 +35,6 @@ const PARTS: readonly Part[] = [
   },
 ];
 
-/** What can be expected at all [SI]. */
-const LIMITS: Readonly<Record<keyof Expected, readonly [number, number]>> = {
-  rain: [0, 2],
-  chance: [0, 1],
-  highest: [200, 340],
-};
-
 function Field(props: {
   readonly part: Part;
   readonly isOdds: boolean;
@@ -62,9 +55,8 @@ function Field(props: {
     const { measure, name } = props.part;
     const unit = unitFor(measure, sheet.worksheet().units);
     const read = readQuantity(text, { ...sheet.readOptions(), measure, defaultUnit: unit });
-    const [least, most] = LIMITS[name];
     if (!read.ok) return void setWrong(read.message);
-    if (read.si < least || read.si > most) return void setWrong("No weather is like that.");
+    if (!isExpectable(name, read.si)) return void setWrong("No weather is like that.");
     setWrong("");
     props.onValue(read.si);
     field.value = shown();

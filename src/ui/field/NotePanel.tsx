@@ -11,14 +11,18 @@ import { Amounts } from "./Amounts.tsx";
 import { ACTS, type Act, CHARGES } from "./acts.ts";
 import { type ToNote, useNoting } from "./noting-here.tsx";
 import { Panel } from "./Panel.tsx";
+import { useTold } from "./told.ts";
 
 /** Parts of which something can be noted: of the kinds that it is about, or any that stands in the garden. */
 export function useParts() {
   const sheet = useSheet();
+  const told = useTold();
+  const isBroken = ({ id }: Card): boolean => told.of(id, "broke", "mended").at(-1)?.what === "broke";
   return (what: string): readonly Card[] => {
     const those = notedOf(sheet.kinds, what);
-    const isOne = ({ kind }: Card) =>
-      those ? those.some((other) => other.kind === kind) : sheet.kinds[kind]?.single !== true;
+    const isOne = (card: Card) =>
+      (those ? those.some((other) => other.kind === card.kind) : sheet.kinds[card.kind]?.single !== true) &&
+      (what !== "mended" || isBroken(card));
     return sheet.worksheet().cards.filter(isOne);
   };
 }

@@ -16,6 +16,7 @@ import { Missing } from "./Missing.tsx";
 import { NotePanel } from "./NotePanel.tsx";
 import { FieldFoot, useNoting } from "./noting-here.tsx";
 import type { FieldPageProps } from "./pages.ts";
+import { Uncounted } from "./Uncounted.tsx";
 
 /** Notes on the page at once: many a day for many years are too many to draw. */
 const AT_ONCE = 100;
@@ -95,6 +96,7 @@ export function Notes(props: FieldPageProps) {
             Save as a table
           </button>
         </div>
+        <Uncounted />
         <Show
           when={wanted().length > 0}
           fallback={

@@ -1,6 +1,7 @@
 // Tanks as columns, two a page where there are three and more, and the rain gauge beside them.
 
 import { createMemo, createSignal, For, Show } from "solid-js";
+import { uncountedDips } from "../../document/note-question.ts";
 import type { Card, Note } from "../../document/worksheet.ts";
 import { isReady, valueIn } from "../../graph/readers.ts";
 import {
@@ -18,7 +19,7 @@ import { toSi } from "../../units/unit.ts";
 import { useWeekSpan } from "../page/plan-voice.ts";
 import { useSheet } from "../sheet.ts";
 import { atRest, Column, createMoving } from "./Column.tsx";
-import { type ToNote, useNoting } from "./noting-here.tsx";
+import { type ToNote, useAsking, useNoting } from "./noting-here.tsx";
 import { useTold } from "./told.ts";
 
 type Vessel = Parameters<typeof tankStick>[0];
@@ -54,15 +55,20 @@ function Tank(props: { readonly card: Card; readonly vessel: Vessel }) {
   const { note, foot } = useNoting();
   const stick = () => tankStick(props.vessel, sheet.worksheet().units === "metric" ? "cm" : "in");
   const level = () => sheet.result(`${props.card.id}.level_today`);
-  const isDipped = () => isReady(level());
+  const isCounted = () => isReady(sheet.result(`${props.card.id}.water_today`));
   const gallons = (at: Level) => showQuantity(heldAt(props.vessel, at), "volume", sheet.showOptions());
   const read = (at: Level) => readAs(at.value, stick());
-  const dip = () => (isDipped() ? Number(valueIn(level())) : null);
+  const dip = () => (isCounted() ? Number(valueIn(level())) : null);
   /** How high its dip has come to stand by now, with what was noted since; the dip itself until that is worked out. */
   const now = () => {
-    const volume = span()?.now[props.card.id];
-    return dip() === null || volume === undefined ? dip() : depthHolding(props.vessel, volume);
+    const week = span();
+    const volume = week?.now[props.card.id];
+    if (volume === undefined) return dip();
+    // Where its last dip is not counted, an earlier one may be.
+    const isCarriedOn = isCounted() || !week?.assumedTanks.includes(props.card.id);
+    return isCarriedOn ? depthHolding(props.vessel, volume) : null;
   };
+  const isDipped = () => now() !== null;
   const resting = () => atRest(stick(), now(), HALFWAY);
   const isCarried = () => resting().value !== atRest(stick(), dip(), HALFWAY).value;
   const dipped = (at: Level): void =>
@@ -74,10 +80,16 @@ function Tank(props: { readonly card: Card; readonly vessel: Vessel }) {
     );
   const moving = createMoving(stick, resting, dipped);
   const isKnown = () => isDipped() || moving.moving() !== null;
-  const dips = () => told.of(props.card.id, "dipped");
+  const asking = useAsking();
+  const dips = () => {
+    const noted = told.of(props.card.id, "dipped");
+    const uncounted = new Set(uncountedDips(asking(), noted).map(({ note: { id } }) => id));
+    return noted.filter(({ id }) => !uncounted.has(id));
+  };
   /** The last dip before what is drawn: the very last where the level moves or has moved since, else the last of an earlier day. */
   const before = () =>
     moving.moving() || isCarried() ? dips().at(-1) : dips().findLast(({ day }) => day !== dips().at(-1)?.day);
+  const unknown = () => (dips().length > 0 ? "not dipped lately" : "not dipped");
   const depthOf = ({ value = 0, unit = "" }: Note) => toSi(value, unit);
   const when = () => {
     const old = before();
@@ -91,13 +103,11 @@ function Tank(props: { readonly card: Card; readonly vessel: Vessel }) {
       <p class="depth" classList={{ moved: moving.moving() !== null }}>
         {isKnown() ? read(moving.level()) : "–"} <span>{stick().unit}</span>
       </p>
-      <p class="gallons">{isKnown() ? gallons(moving.level()) : "not dipped"}</p>
+      <p class="gallons">{isKnown() ? gallons(moving.level()) : unknown()}</p>
       <p class="aside">{when()}</p>
       <Column
         name={`Depth in ${props.card.title}`}
-        said={
-          isKnown() ? `${moving.level().value} ${stick().unit}, ${gallons(moving.level())}` : "not dipped"
-        }
+        said={isKnown() ? `${moving.level().value} ${stick().unit}, ${gallons(moving.level())}` : unknown()}
         stick={stick()}
         moving={moving}
         unknown={!isDipped()}

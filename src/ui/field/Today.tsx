@@ -33,6 +33,7 @@ import { Missing } from "./Missing.tsx";
 import { FieldFoot, useNoting } from "./noting-here.tsx";
 import { useOutOfSeason } from "./out-of-season.ts";
 import type { FieldPageProps } from "./pages.ts";
+import { Uncounted } from "./Uncounted.tsx";
 import "./today.css";
 
 type GoRow = Extract<ToldRow, { readonly kind: "go" }>;
@@ -205,7 +206,7 @@ function Week(props: { readonly span: WeekSpan; readonly voice: Voice }) {
       <Show when={brokenWords(props.span.broken, props.voice)}>
         {(said) => <p class="aside">{said()}</p>}
       </Show>
-      <Show when={props.span.rains.length > 0}>
+      <Show when={props.span.lines.length + props.span.rains.length > 0}>
         <p class="aside">{rainsWords(props.span.rains, props.voice)}</p>
       </Show>
       <For each={daysOf(props.span, ...days(), props.voice)}>
@@ -247,6 +248,7 @@ export function Today(props: FieldPageProps) {
   return (
     <>
       <div class="field-body">
+        <Uncounted />
         <Show
           when={span()}
           fallback={

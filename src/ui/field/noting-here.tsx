@@ -1,7 +1,7 @@
 // What is noted on the pages of the season: said to be only once it is stored, set right by one touch, taken back.
 
 import { createContext, createSignal, For, type JSX, onCleanup, Show, useContext } from "solid-js";
-import { askOfNote } from "../../document/note-question.ts";
+import { askOfNote, type NoteAsking } from "../../document/note-question.ts";
 import type { ToBeNoted } from "../../document/worksheet.ts";
 import { valueIn } from "../../graph/readers.ts";
 import type { WeekSpan } from "../../kinds/season/week.ts";
@@ -63,20 +63,24 @@ function useLasting() {
   return lasting;
 }
 
+/** What is known where a note is asked about. */
+export function useAsking(): () => NoteAsking {
+  const sheet = useSheet();
+  return () => ({
+    worksheet: sheet.worksheet(),
+    value: (id) => valueIn(sheet.result(id)),
+    show: (si, measure) => showQuantity(si, measure, sheet.showOptions()),
+    today: sheet.today(),
+  });
+}
+
 /** What is to be asked of a note before it counts, and what each choice would note instead. */
 function useQuestion() {
   const sheet = useSheet();
+  const asking = useAsking();
   return (what: ToNote, note: (what: ToNote) => void): Asked | null => {
     const said = { ...what.said, day: what.said.day ?? sheet.today() };
-    const asked = askOfNote(
-      {
-        worksheet: sheet.worksheet(),
-        value: (id) => valueIn(sheet.result(id)),
-        show: (si, measure) => showQuantity(si, measure, sheet.showOptions()),
-        today: sheet.today(),
-      },
-      said,
-    );
+    const asked = askOfNote(asking(), said);
     if (!asked) return null;
     const choices = asked.choices.map(({ label, note: chosen }) => {
       if (!chosen) return { label };
@@ -162,7 +166,7 @@ export function useNoting(): Noting {
   return noting;
 }
 
-function Question(props: { readonly asked: Asked; readonly onLeave: () => void }) {
+export function Question(props: { readonly asked: Asked; readonly onLeave: () => void }) {
   return (
     <>
       <p role="status">{props.asked.question}</p>

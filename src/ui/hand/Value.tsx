@@ -28,6 +28,13 @@ type Refused = {
   readonly end: number;
 };
 
+const NOTHING_TYPED: Refused = {
+  typed: "",
+  message: "Type a number, or leave it as it was.",
+  start: 0,
+  end: 0,
+};
+
 function Wrong(props: { readonly wrong: Refused }) {
   return (
     <p class="wrong" role="alert">
@@ -54,6 +61,8 @@ const entryOf = (read: Extract<TypedRead, { readonly ok: true }>): Entry => ({
 function createEntering(sheet: Sheet, id: string, row: NumberGiven) {
   const { hand } = sheet;
   const [wrong, setWrong] = createSignal<Refused | null>(null);
+  /** What is said of a field that was left empty. */
+  const [kept, setKept] = createSignal("");
   const start = () => startText(sheet, hand.entry() ?? undefined, id, row.measure);
   let pending: string | null = null;
   let pause: ReturnType<typeof setTimeout> | undefined;
@@ -62,6 +71,7 @@ function createEntering(sheet: Sheet, id: string, row: NumberGiven) {
     clearTimeout(pause);
     pending = text;
     setWrong(null);
+    setKept("");
     hand.setText(text);
   };
   /** The answers go with what is typed, which goes on standing in the field; what is refused waits until it is entered. */
@@ -97,12 +107,7 @@ function createEntering(sheet: Sheet, id: string, row: NumberGiven) {
     if (typed.trim() === "") {
       // No other number takes its place unasked: the usual one is chosen by where the number is from.
       if (row.default !== null) {
-        setWrong({
-          message: "Nothing stands here. Type a number, or press Escape.",
-          start: 0,
-          end: 0,
-          typed: "",
-        });
+        setWrong(NOTHING_TYPED);
         return false;
       }
       setText(null);
@@ -130,13 +135,17 @@ function createEntering(sheet: Sheet, id: string, row: NumberGiven) {
   };
   /** The field is left: what was there before it was emptied stands there again. */
   const rest = (): void => {
-    if (hand.text()?.trim() === "" && row.default !== null) setText(null);
-    else enter();
+    if (hand.text()?.trim() !== "" || row.default === null) {
+      enter();
+      return;
+    }
+    setText(null);
+    setKept(`Nothing typed: still ${start()}.`);
   };
   const said = (): string => {
     const text = hand.text();
     return text === null || text.trim() === "" || wrong()
-      ? ""
+      ? kept()
       : readAs(sheet, id, row, readHand(sheet, id, row, text));
   };
   return { start, setText, type, enter, rest, leave, wrong, said };
@@ -167,7 +176,8 @@ function NumberValue(props: { readonly turned: InHand; readonly row: NumberGiven
   const typed = createEntering(sheet, id, props.row);
   const absent = () => {
     const result = sheet.result(id);
-    return result?.state === "none" ? result.reason : "none";
+    if (result?.state === "none") return result.reason;
+    return props.row.default === null ? "none" : "";
   };
   let input: HTMLInputElement | undefined;
   // After all else has changed: the browser lays the page out for what is written in a field that is selected.

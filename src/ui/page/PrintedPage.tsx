@@ -70,7 +70,7 @@ function Parts() {
   return (
     <Show when={parts().length > 0}>
       <section>
-        <h2>Parts, and what is set by hand</h2>
+        <h2>Parts: sizes, and what is set by hand</h2>
         <table>
           <tbody>
             <Index each={parts()}>

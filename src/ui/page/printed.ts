@@ -1,6 +1,7 @@
 // What only paper shows, put together from what each kind says is to be printed of it.
 
-import { isReady } from "../../graph/readers.ts";
+import { isReady, numberIn } from "../../graph/readers.ts";
+import { isMet } from "../../graph/row-when.ts";
 import type { Result } from "../../graph/types.ts";
 import { isPriced, type Kind, type Kinds } from "../../kinds/kind.ts";
 import { printedSettings } from "../../telling/printed.ts";
@@ -46,12 +47,20 @@ export const shopping = (asked: Printing): readonly ToBuy[] =>
     return price === "" ? [] : [{ id, title, kind: kind.label, price }];
   });
 
-/** What is set or done by hand, card by card. */
+/** Whether a row stands on its card; of a single one nobody says how many. */
+function isPrinted(asked: Printing, card: string, { rows }: Kind, name: string): boolean {
+  const row = rows.find((one) => one.name === name);
+  if (given(asked, `${card}.${name}`) === "" || !isMet(row?.when, asked.result(`${card}.${row?.when?.row}`)))
+    return false;
+  return name !== "count" || numberIn(asked.result(`${card}.count`)) !== 1;
+}
+
+/** Its sizes, and what is set or done by hand, card by card. */
 export const settings = (asked: Printing): readonly ToSet[] =>
-  eachCard(asked, ({ id, title }, { handSettings = [] }) => {
-    const said = handSettings
+  eachCard(asked, ({ id, title }, kind) => {
+    const said = (kind.handSettings ?? [])
+      .filter((name) => isPrinted(asked, id, kind, name))
       .map((name) => `${id}.${name}`)
-      .filter((quantity) => given(asked, quantity) !== "")
       .map((quantity) => [asked.label(quantity), asked.shown(quantity)] as const);
     return said.length > 0 ? [{ id, title, settings: printedSettings(said) }] : [];
   });

@@ -73,22 +73,25 @@ property(
   },
 );
 
-property("the lead names no part unless one stops the water, and then has a way to it", (worked) => {
-  for (const lead of leadsOf(worked)) {
-    if (lead.id === "stopped") {
-      const at = lead.acts?.[0]?.at;
-      if (at !== undefined && !worked.worksheet.cards.some(({ id }) => id === at.split(".")[0]))
-        return `${at} is no place to go to`;
-      continue;
+property(
+  "the lead names no part unless one stops the water or is left out, and then has a way to it",
+  (worked) => {
+    for (const lead of leadsOf(worked)) {
+      if (lead.id === "stopped" || (lead.acts?.length ?? 0) > 0) {
+        const at = lead.acts?.[0]?.at;
+        if (at !== undefined && !worked.worksheet.cards.some(({ id }) => id === at.split(".")[0]))
+          return `${at} is no place to go to`;
+        continue;
+      }
+      // A title that is a word of the sentence is no name in it.
+      const named = worked.worksheet.cards.find(
+        ({ title }) => title.length > 6 && worked.textOf(lead).includes(title),
+      );
+      if (named) return `${named.title}, in: ${worked.textOf(lead)}`;
     }
-    // A title that is a word of the sentence is no name in it.
-    const named = worked.worksheet.cards.find(
-      ({ title }) => title.length > 6 && worked.textOf(lead).includes(title),
-    );
-    if (named) return `${named.title}, in: ${worked.textOf(lead)}`;
-  }
-  return null;
-});
+    return null;
+  },
+);
 
 property("red is said only of what is short or missing, and never of nothing", (worked) => {
   for (const { pieces } of worked.onTop)

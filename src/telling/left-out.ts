@@ -1,0 +1,120 @@
+// What the answers are without: parts of which something is missing or wrong, by their names and the reason where it began.
+
+import { isReady, valueIn } from "../graph/readers.ts";
+import { idsOf } from "../network/network.ts";
+import {
+  type Asked,
+  counted,
+  networkOfSheet,
+  number,
+  type Piece,
+  type Sentence,
+  titleOf,
+  value,
+} from "./asked.ts";
+import { listed } from "./words/lists.ts";
+
+export const leftOut = (asked: Asked): number => number(asked, "season.left_out") ?? 0;
+
+type LeftOut = { readonly id: string; readonly reason: string; readonly cause?: string };
+
+/** All that are known of now: while the season is run, those that its plan is without. */
+function leftOutParts(asked: Asked): readonly LeftOut[] {
+  const lists = ["season.left_out_list", "season.left_out_of_plan"].map((id) => valueIn(asked.result(id)));
+  return (lists.find(Array.isArray) ?? []) as readonly LeftOut[];
+}
+
+/** "Barrel: its capacity is not given; Hose and Bed: Barrel is left out". */
+function leftOutWords(asked: Asked): string {
+  const byReason = new Map<string, string[]>();
+  for (const { id, reason } of leftOutParts(asked)) {
+    const title = titleOf(asked, id);
+    const why = reason.replace(/\.$/, "");
+    byReason.set(why, [...(byReason.get(why) ?? []), title]);
+  }
+  return [...byReason].map(([why, titles]) => `${listed(titles)} (${why})`).join("; ");
+}
+
+/** Said of all the answers together, since none of them knows of what is left out. */
+export function without(asked: Asked): Sentence | null {
+  const parts = leftOut(asked);
+  if (parts === 0) return null;
+  const many =
+    parts === 1 ? " part is left out of these answers: " : " parts are left out of these answers: ";
+  const pieces: Piece[] = [value("season.left_out", "trouble"), `${many}${leftOutWords(asked)}.`];
+  return { id: "without", lead: false, pieces };
+}
+
+/** What the answers are about: beds, or other uses where there is no bed. */
+type Takers = {
+  readonly all: readonly string[];
+  readonly out: readonly LeftOut[];
+  readonly things: "beds" | "uses";
+};
+
+export function takersOf(asked: Asked): Takers {
+  const network = networkOfSheet(asked);
+  const beds = idsOf(network, "bed");
+  const all = beds.length > 0 ? beds : idsOf(network, "draw");
+  const out = leftOutParts(asked).filter(({ id }) => all.includes(id));
+  return { all, out, things: beds.length > 0 ? "beds" : "uses" };
+}
+
+const OUT = / is left out\.?$/;
+
+/** The part at which it began: one that is left out because another is leads on to that one. */
+function firstOf(asked: Asked, parts: readonly LeftOut[], part: LeftOut): LeftOut {
+  const seen = new Set<LeftOut>();
+  let at = part;
+  while (!seen.has(at) && OUT.test(at.reason)) {
+    seen.add(at);
+    const title = at.reason.replace(OUT, "");
+    at = parts.find(({ id }) => titleOf(asked, id) === title) ?? at;
+  }
+  return at;
+}
+
+const areOut = (asked: Asked, takers: readonly LeftOut[], things: string): string => {
+  const [only] = takers;
+  return takers.length === 1 && only
+    ? `${titleOf(asked, only.id)} is left out too`
+    : `${takers.length} ${things} are left out too`;
+};
+
+/** "The hose is left out: its bore is not given, so Long bed is left out too", where it began, and how many parts that names. */
+export function whyOut(
+  asked: Asked,
+): { readonly said: string; readonly at: string; readonly named: number } | null {
+  const parts = leftOutParts(asked);
+  const { out, things } = takersOf(asked);
+  const [part = parts[0]] = out;
+  if (!part) return null;
+  const first = firstOf(asked, parts, part);
+  const others = out.filter((one) => one !== first && firstOf(asked, parts, one) === first);
+  const so = others.length > 0 ? `, so ${areOut(asked, others, things)}` : "";
+  const said = `${titleOf(asked, first.id)} is left out: ${first.reason.replace(/\.$/, "")}${so}`;
+  return { said, at: first.cause ?? first.id, named: 1 + others.length };
+}
+
+/** The first of what is left out and why, and how many parts it is in all; none of the answers knows of them. */
+export function withoutParts(asked: Asked): Sentence | null {
+  const why = whyOut(asked);
+  if (!why) return null;
+  const id = "season.left_out";
+  const more = leftOutParts(asked).length > why.named && isReady(asked.result(id));
+  const all = counted(asked, id, "trouble", "part", { was: null });
+  return { id: "left_out", lead: false, pieces: more ? [`${why.said}; `, all, " in all"] : [why.said] };
+}
+
+/** A name that is longer would fill the lead. */
+const LONG_NAME = 24;
+
+/** "Without Long bed, ", before an answer that holds for the other beds; nothing where all are in it. */
+export function withoutTakers(asked: Asked): string {
+  const { out, things } = takersOf(asked);
+  const [first] = out;
+  if (!first) return "";
+  const title = titleOf(asked, first.id);
+  if (out.length > 1) return `Without ${out.length} ${things}, `;
+  return title.length > LONG_NAME ? `Without one ${things.slice(0, -1)}, ` : `Without ${title}, `;
+}

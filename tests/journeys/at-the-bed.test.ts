@@ -43,7 +43,7 @@ async function opened(more: { readonly colorScheme?: "dark" } = {}) {
 }
 
 /** One touch: a finger put on the grip, moved and lifted. */
-async function dragged(page: Page, name: string, by: number): Promise<void> {
+async function touched(page: Page, name: string, by: number): Promise<void> {
   await grip(page, name).hover();
   const box = await grip(page, name).boundingBox();
   if (!box) throw new Error("no grip");
@@ -55,6 +55,16 @@ async function dragged(page: Page, name: string, by: number): Promise<void> {
 
 const levelOf = async (page: Page, name: string): Promise<number> =>
   Number(await grip(page, name).getAttribute("aria-valuenow"));
+
+/** The grip moved: on a busy machine the page may still come to lie as it does under the finger, which misses and tries again. */
+async function dragged(page: Page, name: string, by: number): Promise<void> {
+  const before = await levelOf(page, name);
+  for (let attempt = 0; attempt < 3; attempt++) {
+    await touched(page, name, by);
+    if ((await levelOf(page, name)) !== before) return;
+  }
+  throw new Error(`${name} did not move.`);
+}
 
 const foot = (page: Page, said: RegExp) =>
   page.locator(".field-foot").getByRole("status").filter({ hasText: said }).waitFor();

@@ -6,7 +6,7 @@ import { tries } from "../tries.ts";
 /** Seasons of the demo that `open` opens: few of them, little of the work, but for LONG=1. */
 export const DEMO_SEASONS = tries(20, 3);
 
-export const TEMPLATES = new URL("../../templates/", import.meta.url);
+const TEMPLATES = new URL("../../templates/", import.meta.url);
 
 const ALL = readdirSync(TEMPLATES);
 const ofAll = (few: readonly string[]): readonly string[] =>

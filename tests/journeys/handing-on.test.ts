@@ -266,16 +266,17 @@ describe("a worksheet goes to a neighbour", () => {
   });
 
   test("by the device's own way: the link as an address, the file as a file with the record inside", async () => {
-    const { page, context, complaints } = await open(browser, { used: true });
-    await page.evaluate(() => {
-      const passed: unknown[] = [];
-      Object.assign(globalThis, { passed });
-      Object.assign(Navigator.prototype, {
-        canShare: () => true,
-        share: async ({ url, files }: ShareData) => {
-          passed.push(url ?? { name: files?.[0]?.name, text: await files?.[0]?.text() });
-        },
-      });
+    const { page, context, complaints } = await open(browser, {
+      before: () => {
+        const passed: unknown[] = [];
+        Object.assign(globalThis, { passed });
+        Object.assign(Navigator.prototype, {
+          canShare: () => true,
+          share: async ({ url, files }: ShareData) => {
+            passed.push(url ?? { name: files?.[0]?.name, text: await files?.[0]?.text() });
+          },
+        });
+      },
     });
     await bringIn(page, 400);
     const address = await link(page);
@@ -288,11 +289,6 @@ describe("a worksheet goes to a neighbour", () => {
     expect(file.name).toBe("larkspur-bank.json");
     expect(JSON.parse(file.text).records).toHaveLength(1);
     expect(complaints).toEqual([]);
-    // The next who takes the page has a device without.
-    await page.evaluate(() => {
-      for (const way of ["canShare", "share"]) Reflect.deleteProperty(Navigator.prototype, way);
-    });
-    await page.getByRole("dialog").getByRole("button", { name: "Close" }).click();
     await context.close();
   });
 

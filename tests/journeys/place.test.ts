@@ -77,7 +77,7 @@ describe("the place", () => {
   });
 
   test("what was held is outlined, dashed, once the tank holds more", async () => {
-    const { page, context, complaints } = await open(browser, { used: true });
+    const { page, context, complaints } = await open(browser);
     await page.getByRole("button", { name: /^Hold/ }).first().click();
     await part(page, /^Two totes/).focus();
     for (let step = 0; step < 6; step++) await page.keyboard.press("ArrowUp");

@@ -19,6 +19,9 @@ const SMALL_LETTER = 0.62 * LETTER;
 /** Lines that the lead may take: two, on a phone three. */
 const LINES = { phone: 3, other: 2 };
 
+/** Letters of what gives out first that stand in one line of a phone beside its days. */
+const ONE_LINE = 40;
+
 const NOTHING: Sentence = { id: "", lead: true, pieces: [] };
 
 /** Opens the working of a pressed number where it stands, and lets the curve show that number. */
@@ -125,9 +128,11 @@ export function Answers() {
     const sentence = sheet.givesOutFirst()?.sentence ?? NOTHING;
     return sheet.doubting()?.said() ? withoutDays(sentence) : sentence;
   };
+  /** Beside a lead in smaller type there is room for a second line of it. */
+  const isLong = () => sheet.looking.part() !== null && String(first().pieces[0]).length > ONE_LINE;
   return (
     <section class="answers" aria-label="Answers" aria-busy={sheet.working()} ref={watch}>
-      <h1 class="lead" classList={{ tight: said().tight }} aria-live="polite">
+      <h1 class="lead" classList={{ tight: said().tight || isLong() }} aria-live="polite">
         <Pieces sentence={lead()} onPress={onPress} />
       </h1>
       <Show when={(lead().acts?.length ?? 0) > 0}>

@@ -6,11 +6,11 @@ import type { Sentence } from "../../telling/asked.ts";
 import { WORST_YEAR } from "../../telling/lead.ts";
 import { createElementWidth } from "../charts/element-width.ts";
 import { useSheet } from "../sheet.ts";
-import { Acts } from "./Acts.tsx";
 import { type OnPress, Pieces } from "./Sentence.tsx";
 import { Wrong } from "./Wrong.tsx";
 
 const NotSure = lazy(async () => ({ default: (await import("../hand/NotSure.tsx")).NotSure }));
+const Acts = lazy(async () => ({ default: (await import("./Acts.tsx")).Acts }));
 const AnswerWorking = lazy(async () => ({ default: (await import("./AnswerWorking.tsx")).AnswerWorking }));
 
 /** Widths of the lead's letters over their size, and of what a number was, in smaller type; of its typeface, by measuring. */

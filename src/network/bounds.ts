@@ -17,5 +17,8 @@ export const BOUNDS = [
 
 export type Bound = (typeof BOUNDS)[number];
 
+/** Why a bed goes without on a day from today on: a bound, or its grower holds it back. */
+export type DayBound = Bound | "by_grower";
+
 /** What drives the pumps behind a bed: a battery, the sun on a panel alone, or some of both. */
 export type Driver = "battery" | "sun" | "either";

@@ -1,6 +1,6 @@
 // A bed's coming week: what it lacks, on which days it asks and for how much, by what means, and what its lines give it.
 
-import type { Bound } from "../network/bounds.ts";
+import type { DayBound } from "../network/bounds.ts";
 import { weekday } from "../units/calendar.ts";
 import { type BedTanks, tanksOf } from "./bed-tanks.ts";
 import type { Bed } from "./beds.ts";
@@ -24,7 +24,7 @@ export type PlannedWatering = {
   readonly asked: number;
   readonly given: number;
   readonly from: readonly Portion[];
-  readonly bound: Bound | null;
+  readonly bound: DayBound | null;
 };
 
 export type BedWeek = {
@@ -49,7 +49,7 @@ export type BedWeek = {
   readonly given: number;
   readonly outlook: Outlook;
   /** What stands in the way of most of what it will not get. */
-  readonly bound: Bound | null;
+  readonly bound: DayBound | null;
   readonly days: readonly BedDay[];
 };
 
@@ -145,12 +145,12 @@ function wateringOf({ days, lines }: Own, { date, volume, until }: Spell): Plann
 }
 
 /** The bound with the most that was asked for and not given, the first of equals; of thirst where nothing was asked for. */
-function boundOf(days: readonly BedDay[]): Bound | null {
-  const unmet = new Map<Bound, number>();
+function boundOf(days: readonly BedDay[]): DayBound | null {
+  const unmet = new Map<DayBound, number>();
   for (const { bound, asked, given } of days) {
     if (bound) unmet.set(bound, (unmet.get(bound) ?? 0) + asked - given);
   }
-  let most: Bound | null = null;
+  let most: DayBound | null = null;
   for (const [bound, amount] of unmet) {
     if (most === null || amount > (unmet.get(most) ?? 0)) most = bound;
   }

@@ -1,6 +1,6 @@
 // What to water on each day of a plan: one line a day and a bed, with the goes in which it is done.
 
-import type { Bound } from "../network/bounds.ts";
+import type { DayBound } from "../network/bounds.ts";
 import type { BedDay, Portion } from "./day-log.ts";
 
 /** Water by one means at one time: by its delivery or carry, after so long from the hour of watering on. */
@@ -22,7 +22,7 @@ export type DayLine = {
   readonly waits: readonly number[];
   /** What the bed asks for that day [m3], and what stands in the way of the rest; null: nothing. */
   readonly asked: number;
-  readonly why: Bound | null;
+  readonly why: DayBound | null;
   readonly goes: readonly Go[];
 };
 

@@ -1,6 +1,6 @@
 // What happened to each bed day by day, noted only while someone wants to read it.
 
-import { BOUNDS, type Bound } from "../network/bounds.ts";
+import { BOUNDS, type DayBound } from "../network/bounds.ts";
 import type { Bed } from "./beds.ts";
 import { ownBound } from "./bounds.ts";
 import { isThirsty } from "./soil-step.ts";
@@ -29,7 +29,7 @@ export type BedDay = {
   readonly given: number;
   readonly from: readonly Portion[];
   /** Why it got less than it asked for, or is thirsty; null: neither. */
-  readonly bound: Bound | null;
+  readonly bound: DayBound | null;
   /** What each allowance alone would have let through of a short watering, by its place in BOUNDS [m3]; else null. */
   readonly allowances: readonly number[] | null;
   /** So dry that its crops held back. */

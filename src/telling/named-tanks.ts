@@ -1,6 +1,6 @@
 // The tanks that a bed's water comes from, by their titles, where a sentence may name them.
 
-import type { Bound, Driver } from "../network/bounds.ts";
+import type { DayBound, Driver } from "../network/bounds.ts";
 import type { BedTanks } from "../season/bed-tanks.ts";
 import { type NamedTanks, whyShort } from "./words/bounds.ts";
 import { listed, perhapsListed } from "./words/lists.ts";
@@ -9,7 +9,7 @@ import { listed, perhapsListed } from "./words/lists.ts";
 const MOST = 2;
 
 /** Why a bed does not get its water; one that nothing waters lacks no tank, no time and no pump. */
-export function whyNot(bound: Bound | null, { driver, tanks, titleOf }: Lacking): string {
+export function whyNot(bound: DayBound | null, { driver, tanks, titleOf }: Lacking): string {
   if (tanks?.reach.length === 0) return "there is nothing to water it with";
   return whyShort(bound, driver, namedTanks(tanks, titleOf));
 }

@@ -46,7 +46,7 @@ test("it gets nothing today and is served tomorrow, and a bed beside it gets wha
   expect(held.second[1]).toBeGreaterThanOrEqual(before.second[0] ?? 0);
   expect(held.first).toEqual(before.first);
   expect(held.answer.refused.filter(({ day }) => day === TODAY)).toMatchObject([
-    { bed: "second", why: "held_back" },
+    { bed: "second", why: "by_grower" },
   ]);
 });
 

@@ -3,7 +3,7 @@
 import { expect, test } from "vitest";
 import type { DayLine, Refusal } from "../../src/season/day-lines.ts";
 import type { Show } from "../../src/telling/bed-day.ts";
-import { onDay, wasOnDay } from "../../src/telling/today.ts";
+import { leadOf, onDay, refusalWords, wasOnDay } from "../../src/telling/today.ts";
 
 const show: Show = (si) => `${si}\u00a0gal`;
 const line = (volume: number, asked: number): DayLine => ({
@@ -38,4 +38,20 @@ test("what it was is told only where it is other than now", () => {
   expect(wasOnDay(refused, all, "long", 5, show)).toBe("none of 75\u00a0gal");
   expect(wasOnDay(some, some, "long", 5, show)).toBe("");
   expect(wasOnDay(null, some, "long", 5, show)).toBe("");
+});
+
+test("a bed that its grower holds back is not said to stand back for others", () => {
+  const voice = {
+    show,
+    locale: "en-US",
+    titleOf: () => "Long bed",
+    driverOf: () => "battery" as const,
+    tanksOf: () => undefined,
+    tankBy: () => undefined,
+  };
+  const held: Refusal = { ...none, why: "by_grower" };
+  expect(refusalWords(held, voice)).toBe("Long bed gets none of its 75\u00a0gal: you hold it back.");
+  expect(refusalWords({ ...none, why: "held_back" }, voice)).toContain("for other beds");
+  const plan = { lines: [], refused: [held], spared: [], opens: [], waterAt: 0 };
+  expect(leadOf(plan, 5, voice)).toBe("Today Long bed gets none of its 75\u00a0gal: you hold it back.");
 });

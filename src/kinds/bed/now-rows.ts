@@ -13,6 +13,6 @@ export const BED_NOW_ROWS: readonly Row[] = [
   hidden("wants_next", "Wants next", "now", "volume"),
   hidden("gets_next", "Gets next", "now", "volume"),
   output("lacks_today", "Lacks today", "now", "volume", { minor: true, quiet: true }),
-  output("week_days", "Waters this week on", "now", "text", { minor: true, quiet: true }),
-  output("week_each", "Each time", "now", "volume", { minor: true, quiet: true }),
+  output("week_days", "Never refused, asks this week on", "now", "text", { minor: true, quiet: true }),
+  output("week_each", "And asks each time for", "now", "volume", { minor: true, quiet: true }),
 ];

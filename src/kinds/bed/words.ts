@@ -97,8 +97,11 @@ export const words: KindWords = {
       "What its crops used since it was last soaked through, less the rain that counted, over what reaches the roots.",
       `${RUN}; ${FAO}, chapter 8`,
     ],
-    week_days: ["Days on which it will ask, if no rain comes.", RUN],
-    week_each: ["The mean of what it will ask for.", RUN],
+    week_days: [
+      "Days on which it asks for water where it is never refused; the week's lines above say what it gets.",
+      RUN,
+    ],
+    week_each: ["The mean of what it asks for then; the week's lines say what it gets.", RUN],
     area: ["Length times width.", DEFINITION],
     drying_there: [
       "The factor given; or what short grass would use in the light and wind under the cover over what it would under open sky, the season's days together.",

@@ -148,6 +148,7 @@ const NAMING: Partial<Record<Bound, (tanks: NamedTanks) => string>> = {
 /** Why a bed does not get its water, its tanks named where that is known; null where nothing is known to stand in the way. */
 export function whyShort(bound: string | null, driver: Driver, tanks?: NamedTanks): string {
   if (bound === null) return "there is too little";
+  if (bound === "by_grower") return "you hold it back";
   const named = tanks && isBound(bound) ? NAMING[bound]?.(tanks) : "";
   return named || saidOf(bound, "reason", driver);
 }

@@ -35,10 +35,12 @@ export function assumedOf(whole: SeasonState, given: TodayGiven): Assumed {
   const { tanks, beds, batteries, input } = whole;
   const known = knownBy(happenedOf(given));
   const of = (ids: readonly string[]) => ids.filter((id) => !known.has(id));
+  // Nothing is reckoned with what a broken battery holds.
+  const broken = brokenOn(input.breaks, given.today);
   return {
     tanks: of(tanks.parts.map(({ id }) => id)),
     beds: of(beds.map(({ part }) => part.id)),
-    batteries: of(batteries.parts.map(({ id }) => id)),
+    batteries: of(batteries.parts.map(({ id }) => id)).filter((id) => !broken.has(id)),
     leftOut: input.leftOut.map(({ id }) => id),
     broken: [...brokenOn(input.breaks, given.today)].sort(),
     rain: rainTaken(whole, given),

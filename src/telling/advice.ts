@@ -126,9 +126,10 @@ function reasonOf(advice: Advice, titleOf: TitleOf, show: Show): string {
 
 type Lead = ToldAdvice["lead"];
 
-function leadOf({ tie, advised, choices, asking, held }: Advice, titleOf: TitleOf): Lead {
+function leadOf(advice: Advice, titleOf: TitleOf): Lead {
+  const { tie, advised, choices, asking } = advice;
   const beds = listed((choices.find(({ choice }) => choice === advised)?.beds ?? []).map(titleOf));
-  if (asking.length === 0) return laterLead(held.length > 0, tie ? "tie" : advised, beds);
+  if (asking.length === 0) return { what: noneAsks(advice), rest: laterRest(tie ? "tie" : advised, beds) };
   const rest = advised === "hold_back" ? `from ${beds}.` : `${beds}.`;
   // Of a tie what the rule does anyway.
   if (tie) {
@@ -143,15 +144,23 @@ function leadOf({ tie, advised, choices, asking, held }: Advice, titleOf: TitleO
   return { what: advised === "hold_back" ? "Hold back" : "Give up", rest };
 }
 
+/** A bed that nothing waters may ask all the same. */
+function noneAsks({ held, why, today }: Advice): string {
+  if (held.length > 0) return "Nothing else asks today;";
+  return why.beds.some(({ asks }) => asks?.day === today)
+    ? "Nothing that can be watered asks today;"
+    : "Nothing asks today;";
+}
+
 /** Of a day on which nothing asks: what to do at the next watering. */
-function laterLead(isHeld: boolean, advised: ChoiceName | "tie", beds: string): Lead {
+function laterRest(advised: ChoiceName | "tie", beds: string): string {
   const next = {
     tie: "no telling what is best at the next watering.",
     water_all: "water all when they ask.",
     hold_back: `hold back from ${beds} at the next watering.`,
     give_up: `give up ${beds}.`,
   };
-  return { what: isHeld ? "Nothing else asks today;" : "Nothing asks today;", rest: next[advised] };
+  return next[advised];
 }
 
 function restsOf({ kind, years }: Advice, hasForecast: boolean): string {

@@ -195,15 +195,17 @@ const oneOrMore = (titles: readonly string[], said: (all: string) => string): re
 /** What was taken for rain that nobody measured since the first note that counts. */
 function rainSaid({ assumed: { rain } }: FromToday): readonly string[] {
   if (!rain) return [];
-  const { first, last, year, madeUp } = rain;
-  const days = first === last ? dayWords(first) : `${dayWords(first)} to ${dayWords(last)}`;
+  const { spells, year, madeUp } = rain;
+  const days = spells.map(({ first, last }) =>
+    first === last ? dayWords(first) : `${dayWords(first)} to ${dayWords(last)}`,
+  );
   const as =
     year === null
       ? "as dry"
       : madeUp
         ? "as in a middling year of the made-up weather"
         : `as in ${year}, a middling year for those days`;
-  return [`No rain of ${days} was measured or noted: taken ${as}.`];
+  return [`No rain of ${listed(days)} was measured or noted: taken ${as}.`];
 }
 
 /** What the answer rests on, a sentence each. */

@@ -88,7 +88,8 @@ describe("how long it lasts, in a sentence", () => {
     ];
     expect(ruleSaid(beds, 0, ["Long bed"])).toMatch(/ Held back today, as you noted: Long bed\.$/);
     expect(ruleSaid(beds, 0, [])).not.toContain("noted");
-    const rain = { first: TODAY - 9, last: TODAY - 1, year: 2009, madeUp: false };
+    const spell = (first: number, last: number) => ({ first, last });
+    const rain = { spells: [spell(TODAY - 9, TODAY - 1)], year: 2009, madeUp: false };
     const from = ofDays([null]);
     const rests = (more: object) =>
       restsOn({ ...from, assumed: { ...from.assumed, rain: { ...rain, ...more } } }, (id) => id).join(" ");
@@ -96,8 +97,11 @@ describe("how long it lasts, in a sentence", () => {
       "No rain of Jun 22 to Jun 30 was measured or noted: taken as in 2009, a middling year for those days.",
     );
     expect(rests({ madeUp: true })).toContain("taken as in a middling year of the made-up weather.");
-    expect(rests({ year: null, first: TODAY - 1 })).toContain(
+    expect(rests({ year: null, spells: [spell(TODAY - 1, TODAY - 1)] })).toContain(
       "No rain of Jun 30 was measured or noted: taken as dry.",
+    );
+    expect(rests({ spells: [spell(TODAY - 9, TODAY - 7), spell(TODAY - 2, TODAY - 1)] })).toContain(
+      "No rain of Jun 22 to Jun 24 and Jun 29 to Jun 30 was measured",
     );
   });
 

@@ -30,6 +30,9 @@ const UNITS: Readonly<Record<string, number>> = {
 };
 const TIMES: Readonly<Record<string, number>> = { day: 86400, days: 86400, h: 3600, min: 60, s: 1 };
 
+/** After the hour of watering [s]. */
+const LATE = 3 * 3600;
+
 const plain = (text: string): string => text.replaceAll("\u00a0", " ");
 
 /** Volumes in a text, in order [m3]; "40 of 75 gal" is two of them. */
@@ -160,7 +163,7 @@ property(
       const wrong = wrongTanks(span, one.bed, one.why, refusalWords(one, voice), voice);
       if (wrong) return wrong;
     }
-    return wrongLead(span, voice) ?? wrongDays(span, voice);
+    return wrongLead(span, voice) ?? wrongDays(span, voice) ?? wrongDays(span, voice, span.waterAt + LATE);
   },
   { every: isLong ? 3 : 6 },
 );
@@ -196,20 +199,20 @@ function wrongLead(span: WeekSpan, voice: Voice): string | null {
   return near(volumesIn(said).at(-1), only.goes[0]?.volume ?? 0) ? null : `the first go, but: ${said}`;
 }
 
-/** A day's head is the sum of one's own time; each go has its row, and none is begun before its tank is full again. */
-function wrongDays(span: WeekSpan, voice: Voice): string | null {
+/** A day's head is the sum of one's own time; each go has its row, and none is begun before its tank is full again, or before now. */
+function wrongDays(span: WeekSpan, voice: Voice, now = 0): string | null {
   const [first, last] = [parseIsoDate(span.first) ?? 0, parseIsoDate(span.last) ?? 0];
-  for (const { day, said, rows } of daysOf(span, first, last, voice)) {
+  for (const { day, said, rows } of daysOf(span, first, last, voice, now)) {
     const own = span.lines.filter((line) => line.day === day);
     const hands = own.reduce((sum, line) => sum + line.hands, 0);
     if (own.length > 0 && !near(timesIn(said)[0], hands, 30)) return `${hands} s of hands, but: ${said}`;
     const goes = rows.flatMap((row) => (row.kind === "go" ? [row] : []));
     if (goes.length !== own.reduce((sum, line) => sum + line.goes.length, 0))
       return `${goes.length} rows on day ${day - first}`;
-    let free = span.waterAt;
+    const begins = day === first ? Math.max(span.waterAt, now) : span.waterAt;
+    let free = begins;
     for (const { at, timed, amount, said: words } of goes) {
-      if (at < free - 1e-6 || at < span.waterAt + timed.go.wait - 1e-6)
-        return `begun at ${at}, free from ${free}`;
+      if (at < free - 1e-6 || at < begins + timed.go.wait - 1e-6) return `begun at ${at}, free from ${free}`;
       free = at + timed.go.setUp + timed.go.time;
       if (!near(timesIn(words)[0], timed.go.time, 30)) return `${timed.go.time} s, but: ${words}`;
       if (!amount.startsWith("a little") && !near(volumesIn(amount)[0], timed.go.volume))

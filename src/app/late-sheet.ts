@@ -15,12 +15,13 @@ import { afterPaint } from "../ui/after-paint.ts";
 import type { Sheet } from "../ui/sheet.ts";
 import { createKeyed } from "./keyed.ts";
 
-/** However fast a number is turned, what follows it is never behind by more than this and a frame [ms]. */
+/** However fast a number is turned, what follows it is never behind by more than twice this and a frame [ms]. */
 const BEHIND = 400;
 
 /**
  * Counts up after the paint that follows a change of what is watched. It waits for a pause as long as what followed took last,
- * so that on a slow device it does not stand in the way of the next key.
+ * so that on a slow device it does not stand in the way of the next key; when it may not wait any longer, it comes right after
+ * the paint of that key, never before it.
  */
 function createFollowing(watch: Accessor<unknown>): Accessor<number> {
   const [count, setCount] = createSignal(0);
@@ -38,9 +39,10 @@ function createFollowing(watch: Accessor<unknown>): Accessor<number> {
       () => {
         const now = performance.now();
         if (!callOff) since = now;
-        else if (now - since > BEHIND) return;
+        const behind = now - since;
+        if (callOff && behind > 2 * BEHIND) return;
         callOff?.();
-        callOff = afterPaint(follow, Math.min(took, BEHIND / 2));
+        callOff = afterPaint(follow, behind > BEHIND ? 0 : Math.min(took, BEHIND / 2));
       },
       { defer: true },
     ),

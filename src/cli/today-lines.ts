@@ -7,7 +7,7 @@ import type { DayLine, Go } from "../season/day-lines.ts";
 import type { WeekAnswer } from "../season/week-plan.ts";
 import type { Whole } from "../studies/work-out.ts";
 import {
-  brokenWords,
+  byHandWords,
   lineWhy,
   lineWords,
   openTitle,
@@ -112,12 +112,13 @@ export function todayReport(whole: Whole, week: WeekAnswer): TodayReport {
 /** Today's and the week's lines as they are read. */
 export function todayText(
   whole: Whole,
-  { first, last, lines, refused, opens, broken, rains, spared }: WeekAnswer,
+  { first, last, lines, refused, opens, byHand, rains, spared }: WeekAnswer,
 ): readonly string[] {
   const voice = voiceOf(whole);
+  // What is broken stands with what it all rests on.
   const without = [
-    ...(broken.length > 0 ? [brokenWords(broken, voice)] : []),
-    ...(rains.length > 0 ? [rainsWords(rains, voice)] : []),
+    ...(lines.length + rains.length > 0 ? [rainsWords(rains, voice)] : []),
+    ...byHandWords(byHand, voice),
   ];
   if (lines.length + refused.length + spared.length === 0)
     return [...without, "Nothing to water in the coming week."];

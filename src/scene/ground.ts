@@ -16,9 +16,8 @@ function cornerFrom(ground: Ground, x: number): number {
   return low;
 }
 
-/** Height of the ground's line at an x [px]. */
-export function groundAt(ground: Ground, x: number): number {
-  const right = cornerFrom(ground, x);
+/** Height of the ground's line at an x [px], of which the first corner at or right of it is known. */
+function heightBefore(ground: Ground, right: number, x: number): number {
   const after = ground[Math.min(right, ground.length - 1)];
   const before = ground[Math.max(0, Math.min(right, ground.length) - 1)];
   if (!after || !before) return 0;
@@ -27,12 +26,15 @@ export function groundAt(ground: Ground, x: number): number {
   return before[1] + (after[1] - before[1]) * share;
 }
 
-/** Lowest place on paper of the ground between two x [px]; the largest y. */
+/** Height of the ground's line at an x [px]. */
+export const groundAt = (ground: Ground, x: number): number => heightBefore(ground, cornerFrom(ground, x), x);
+
+/** Lowest place on paper of the ground from one x to another that is not left of it [px]; the largest y. */
 export function deepest(ground: Ground, from: number, to: number): number {
-  let lowest = Math.max(groundAt(ground, from), groundAt(ground, to));
-  for (let at = cornerFrom(ground, from); (ground[at]?.[0] ?? to) < to; at++)
-    lowest = Math.max(lowest, ground[at]?.[1] ?? lowest);
-  return lowest;
+  let at = cornerFrom(ground, from);
+  let lowest = heightBefore(ground, at, from);
+  for (; (ground[at]?.[0] ?? to) < to; at++) lowest = Math.max(lowest, ground[at]?.[1] ?? lowest);
+  return Math.max(lowest, heightBefore(ground, at, to));
 }
 
 const STEPS = 10;

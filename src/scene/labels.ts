@@ -79,6 +79,24 @@ function blocksOf(words: readonly Words[], anchor: Anchor, board: LabelBoard): r
     });
 }
 
+/** A part with all that may be said of it, and what that takes: asked for over and over while the places are sought. */
+type Speaker = Wanted & {
+  readonly sayings: readonly (readonly Words[])[];
+  readonly blocks: (words: readonly Words[], anchor: Anchor) => readonly Block[];
+};
+
+function speakerOf(wanted: Wanted, board: LabelBoard): Speaker {
+  const known = new Map<readonly Words[], Map<Anchor, readonly Block[]>>();
+  const blocks = (words: readonly Words[], anchor: Anchor): readonly Block[] => {
+    const beside = known.get(words) ?? new Map<Anchor, readonly Block[]>();
+    known.set(words, beside);
+    const found = beside.get(anchor) ?? blocksOf(words, anchor, board);
+    beside.set(anchor, found);
+    return found;
+  };
+  return { ...wanted, sayings: sayings(wanted.part, board), blocks };
+}
+
 type Found = { readonly block: Block; readonly box: Box; readonly cost: number };
 
 /** The first free box up or down from the anchor at one place along the row, if it costs less than so much. */
@@ -92,15 +110,27 @@ function freeTier(block: Block, left: number, anchor: Anchor, board: LabelBoard,
   const from = isOver ? anchor.from - height : Math.max(anchor.from, foot);
   const onward = isOver ? -STEP : STEP;
   let cost = aside + (isOver ? 0 : (from - anchor.from) / 4);
+  let edge = isOver ? Number.POSITIVE_INFINITY : Number.NEGATIVE_INFINITY;
   for (let away = 0; away <= FURTHEST[anchor.side] && cost < most; away += STEP, cost += STEP) {
-    const y = from + (onward * away) / STEP;
-    if (isFree(left, y, block, board)) return { block, box: { x: left, y, width, height }, cost };
+    const box = { x: left, y: from + (onward * away) / STEP, width, height };
+    // What stood in the way a step before may do so still.
+    if (!isClear(box, edge, isOver)) continue;
+    const next = board.room.edge(withHalo(box), !isOver);
+    if (next === null) return { block, box, cost };
+    edge = next;
   }
   return null;
 }
 
-const isFree = (x: number, y: number, { width, height }: Block, { room }: LabelBoard): boolean =>
-  room.isFree(x - HALO, y - HALO, width + 2 * HALO, height + 2 * HALO);
+const withHalo = ({ x, y, width, height }: Box): Box => ({
+  x: x - HALO,
+  y: y - HALO,
+  width: width + 2 * HALO,
+  height: height + 2 * HALO,
+});
+
+const isClear = ({ y, height }: Box, edge: number, isOver: boolean): boolean =>
+  isOver ? y + height + HALO < edge : y - HALO >= edge;
 
 /**
  * The nearest free place for a block, if it is nearer than what was found before: along a row from the middle outwards,
@@ -126,23 +156,28 @@ function nearest(block: Block, anchor: Anchor, board: LabelBoard, best: Found | 
 type Said = Found & { readonly anchor: Anchor };
 
 /** The nearest place for some words at the first anchor that has one. */
-function placed(words: readonly Words[], anchors: readonly Anchor[], board: LabelBoard): Said | null {
+function placed(
+  { blocks }: Speaker,
+  words: readonly Words[],
+  anchors: readonly Anchor[],
+  board: LabelBoard,
+): Said | null {
   for (const anchor of anchors) {
     let found: Found | null = null;
-    for (const block of blocksOf(words, anchor, board)) found = nearest(block, anchor, board, found);
+    for (const block of blocks(words, anchor)) found = nearest(block, anchor, board, found);
     if (found) return { ...found, anchor };
   }
   return null;
 }
 
 /** @param from how much less is said than could be: the first of its sayings that is tried */
-function labelOf({ part, anchors }: Wanted, board: LabelBoard, from = 0): Label | null {
-  const all = sayings(part, board);
+function labelOf(speaker: Speaker, board: LabelBoard, from = 0): Label | null {
+  const { part, anchors, sayings: all } = speaker;
   for (const [index, words] of all.entries()) {
     if (index < Math.min(from, all.length - 1)) continue;
     // Where little is said, it is said in the ground, out of the way of everything.
     const isNamed = words.some(({ bold }) => bold);
-    const found = placed(words, isNamed ? anchors : [...anchors].reverse(), board);
+    const found = placed(speaker, words, isNamed ? anchors : [...anchors].reverse(), board);
     if (!found) continue;
     return labelFound(part.id, index, found, board);
   }
@@ -169,21 +204,22 @@ function labelFound(of: string, saying: number, { block, box, anchor }: Said, bo
 }
 
 /** The same saying where it stood beside its thing before, in as many lines; null where something has come there. */
-function labelKept({ part, anchors }: Wanted, way: LabelWay, board: LabelBoard): Label | null {
-  const words = sayings(part, board)[way.saying];
+function labelKept(speaker: Speaker, way: LabelWay, board: LabelBoard): Label | null {
+  const { part, anchors, sayings: all, blocks } = speaker;
+  const words = all[way.saying];
   const anchor = anchors.find(({ side }) => (side === "under") === way.under);
   if (!words || !anchor) return null;
-  const block = blocksOf(words, anchor, board).find(({ lines }) => lines.length === way.lines);
+  const block = blocks(words, anchor).find(({ lines }) => lines.length === way.lines);
   if (!block) return null;
   const { width, height } = block;
   const box = { x: anchor.middle + way.aside - width / 2, y: anchor.from + way.away, width, height };
-  if (!isFree(box.x, box.y, block, board)) return null;
+  if (board.room.edge(withHalo(box), true) !== null) return null;
   return labelFound(part.id, way.saying, { block, box, cost: 0, anchor }, board);
 }
 
 /** While something moves: each where it stood, else nearby; what was not labelled is not labelled now. */
 function labelsKept(
-  wanted: readonly Wanted[],
+  wanted: readonly Speaker[],
   ways: ReadonlyMap<string, LabelWay>,
   board: LabelBoard,
 ): readonly Label[] {
@@ -202,17 +238,29 @@ const MOST_SAYINGS = 6;
 const NAME_COUNTS = 0.25;
 
 /**
+ * The last saying to begin with at which the labels come out the same as at this one: where none of them says so much as
+ * could be said, saying less changes nothing until it forbids what one of them does say.
+ */
+function sameUntil(labels: readonly Label[], speakers: readonly Speaker[], from: number): number {
+  const last = new Map(speakers.map(({ part, sayings: all }) => [part.id, all.length - 1]));
+  const bound = labels.flatMap(({ of, way }) => (way.saying < (last.get(of) ?? 0) ? [way.saying] : []));
+  return Math.max(from, Math.min(MOST_SAYINGS, ...bound));
+}
+
+/**
  * The labels of parts that are alike. Where the first ones would take the room of the others, all say less: a figure
  * beside each bed tells more than the names of three out of eight.
  */
-function alike(wanted: readonly Wanted[], board: LabelBoard): readonly Label[] {
+function alike(wanted: readonly Speaker[], board: LabelBoard): readonly Label[] {
+  if (wanted.length === 0) return [];
   const takeBack = board.room.kept();
   const said = (from: number): readonly Label[] => wanted.flatMap((one) => labelOf(one, board, from) ?? []);
   const countOf = (labels: readonly Label[]): number =>
     labels.reduce((sum, { words }) => sum + 1 + (words.some(({ bold }) => bold) ? NAME_COUNTS : 0), 0);
+  let labels: readonly Label[] = [];
   let best = { from: 0, count: 0 };
-  for (let from = 0; from < MOST_SAYINGS; from++) {
-    const labels = said(from);
+  for (let from = 0; from < MOST_SAYINGS; from = sameUntil(labels, wanted, from) + 1) {
+    labels = said(from);
     if (labels.length === wanted.length && best.count < countOf(labels)) return labels;
     if (best.count < countOf(labels)) best = { from, count: countOf(labels) };
     takeBack();
@@ -223,11 +271,12 @@ function alike(wanted: readonly Wanted[], board: LabelBoard): readonly Label[] {
 /** The labels of groups of parts that are alike; those that come first choose first, the open one before all. */
 export function placeLabels(groups: readonly (readonly Wanted[])[], board: LabelBoard): readonly Label[] {
   const isOpen = ({ part }: Wanted): boolean => part.id === board.open;
-  if (board.ways) return labelsKept(groups.flat(), board.ways, board);
-  const open = groups.flat().filter(isOpen);
+  const speakers = groups.map((group) => group.map((one) => speakerOf(one, board)));
+  if (board.ways) return labelsKept(speakers.flat(), board.ways, board);
+  const open = speakers.flat().filter(isOpen);
   return [
     ...open.flatMap((one) => labelOf(one, board) ?? []),
-    ...groups.flatMap((group) =>
+    ...speakers.flatMap((group) =>
       alike(
         group.filter((one) => !isOpen(one)),
         board,

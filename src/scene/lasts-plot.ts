@@ -218,7 +218,7 @@ export function lastsTable(lasts: Lasts, options: ShowOptions): PlotTable {
       "First short day",
       ...(isShortNow ? ["Once watered, short again"] : []),
       "Left then",
-      "Tanks empty",
+      "Nothing in reach",
     ],
     rows: sorted.map((line) => [
       line.name,

@@ -19,7 +19,11 @@ export type Room = {
   readonly takePath: (d: string, around?: number) => void;
   /** Marks a straight stroke. */
   readonly takeLine: (from: Spot2, to: Spot2, around?: number) => void;
-  readonly isFree: (x: number, y: number, width: number, height: number) => boolean;
+  /**
+   * Null where a box is free. Else what it has to be clear of before it can be, when it goes up or down: there the furthest edge
+   * [px], which its top must reach or its foot stay over.
+   */
+  readonly edge: (box: Box, isDown: boolean) => number | null;
   /** What is marked now; calling it takes back all that was marked since. */
   readonly kept: () => () => void;
 };
@@ -41,6 +45,19 @@ function fillNext(taken: Uint8Array, next: Int32Array, start: number, columns: n
   }
 }
 
+/** What a box beyond a sheet's edges has to be clear of; where it never can be, what no box is clear of. */
+function edgeBeyond(
+  { x, y, width, height }: Box,
+  isDown: boolean,
+  across: number,
+  high: number,
+): number | null {
+  const never = isDown ? Number.POSITIVE_INFINITY : Number.NEGATIVE_INFINITY;
+  if (x < 0 || x + width > across) return never;
+  if (y < 0) return isDown ? 0 : never;
+  return y + height > high ? Number.POSITIVE_INFINITY : null;
+}
+
 /** An empty sheet of a size [px]; nothing is free beyond its edges. */
 export function newRoom(width: number, height: number): Room {
   const [columns, rows] = [Math.ceil(width / CELL), Math.ceil(height / CELL)];
@@ -52,8 +69,7 @@ export function newRoom(width: number, height: number): Room {
     Math.max(0, Math.min(most - 1, Math.floor(value / CELL)));
   const mark = (x1: number, y1: number, x2: number, y2: number): void => {
     if (x2 < 0 || x1 > width || y2 < 0 || y1 > height) return;
-    const [left, right] = [within(x1, columns), within(x2, columns)];
-    const bottom = within(y2, rows);
+    const [left, right, bottom] = [within(x1, columns), within(x2, columns), within(y2, rows)];
     for (let row = within(y1, rows); row <= bottom; row++) {
       taken.fill(1, row * columns + left, row * columns + right + 1);
       isKnown[row] = 0;
@@ -61,9 +77,12 @@ export function newRoom(width: number, height: number): Room {
   };
   const takeLine = (from: Spot2, to: Spot2, around = STROKE): void =>
     walk(from, to, (x, y) => mark(x - around, y - around, x + around, y + around));
-  const lookAlong = (row: number): void => {
-    fillNext(taken, next, row * columns, columns);
-    isKnown[row] = 1;
+  const takenFrom = (row: number, column: number): number => {
+    if (!isKnown[row]) {
+      fillNext(taken, next, row * columns, columns);
+      isKnown[row] = 1;
+    }
+    return next[row * columns + column] ?? 0;
   };
   return {
     take: ({ x, y, width: across, height: high }, around = 0) =>
@@ -80,15 +99,15 @@ export function newRoom(width: number, height: number): Room {
       for (const line of pointsOf(d))
         for (const [index, to] of line.entries()) takeLine(line[index - 1] ?? to, to, around);
     },
-    isFree: (x, y, across, high) => {
-      if (x < 0 || y < 0 || x + across > width || y + high > height) return false;
-      const [left, right] = [within(x, columns), within(x + across, columns)];
-      const bottom = within(y + high, rows);
-      for (let row = within(y, rows); row <= bottom; row++) {
-        if (!isKnown[row]) lookAlong(row);
-        if ((next[row * columns + left] ?? 0) <= right) return false;
-      }
-      return true;
+    edge: (box, isDown) => {
+      const outside = edgeBeyond(box, isDown, width, height);
+      if (outside !== null) return outside;
+      const [left, right] = [within(box.x, columns), within(box.x + box.width, columns)];
+      const [top, bottom] = [within(box.y, rows), within(box.y + box.height, rows)];
+      const [first, past, by] = isDown ? [bottom, top - 1, -1] : [top, bottom + 1, 1];
+      for (let row = first; row !== past; row += by)
+        if (takenFrom(row, left) <= right) return (isDown ? row + 1 : row) * CELL;
+      return null;
     },
   };
 }

@@ -94,12 +94,14 @@ export function weighedBy({ members, dry, before, heldBack = [] }: Ready, rule: 
   const { moment, first, state } = dry;
   windBack(state, moment);
   const next = nextWaterings(dry);
-  const today = state.beds.filter((bed) => next.get(bed)?.day === first);
+  // Of a bed that nothing waters there is nothing to decide.
+  const waterable = state.beds.filter(({ sources }) => sources.length > 0);
+  const today = waterable.filter((bed) => next.get(bed)?.day === first);
   const held = today.filter(({ part }) => heldBack.includes(part.id));
   const asking = today.filter((bed) => !held.includes(bed));
   // Of one that is held back today nothing is left to decide.
   const deciding =
-    asking.length > 0 ? asking : state.beds.filter((bed) => next.has(bed) && !held.includes(bed));
+    asking.length > 0 ? asking : waterable.filter((bed) => next.has(bed) && !held.includes(bed));
   const candidates = candidatesOf(state.beds, new Set(deciding), new Set(held));
   const standing = dry.stakes.map((stakes, place) => {
     const all = [before[place] as Float64Array, dry.potential[place] as Float64Array];

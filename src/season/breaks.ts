@@ -1,7 +1,7 @@
 // Parts that are noted broken: from that day on the season is reckoned without them, until they are noted mended.
 
-import { edgesTo, runs, whyStopped, withStopped } from "../network/network.ts";
-import type { BatteryPart, PartEvent, SeasonInput } from "./input.ts";
+import { edgesTo, type Network, runs, whyStopped, withStopped } from "../network/network.ts";
+import type { BatteryPart, PanelCharge, PartEvent, SeasonInput } from "./input.ts";
 
 /** A season's input that knows what broke and was mended; the very same where nothing was. */
 export const withBreaks = (input: SeasonInput, breaks: readonly PartEvent[]): SeasonInput =>
@@ -46,23 +46,29 @@ export function workingOn(input: SeasonInput, date: number): SeasonInput {
       )
       .map(({ id }) => id),
   ]);
-  const charged = (battery: BatteryPart): BatteryPart => {
-    const panels = edgesTo(network, "charges", battery.id);
-    if (panels.length === 0 || panels.some(runs)) return battery;
-    return {
-      ...battery,
-      dryCharge: battery.dryCharge.map(() => 0),
-      wetCharge: battery.wetCharge.map(() => 0),
-    };
-  };
   return {
     ...input,
     network,
+    tanks: input.tanks.map((tank) => (isBroken(tank.overflowsTo) ? { ...tank, overflowsTo: null } : tank)),
     lines: input.lines.map((part) => ({ ...part, blocked: part.blocked ?? whyStopped(network, part.id) })),
     roofs: input.roofs.map((roof) =>
       isBroken(roof.id) || isBroken(roof.drainsTo) ? { ...roof, drainsTo: null } : roof,
     ),
-    batteries: input.batteries.map(charged),
+    batteries: input.batteries.map((battery) => chargedBy(network, battery)),
     beds: input.beds.map((bed) => ({ ...bed, wateredBy: bed.wateredBy.filter((id) => !dead.has(id)) })),
+  };
+}
+
+/** A battery with what its panels bring that still work. */
+function chargedBy(network: Network, battery: BatteryPart): BatteryPart {
+  const panels = edgesTo(network, "charges", battery.id);
+  if (panels.every(runs)) return battery;
+  const working = panels.filter(runs).map(({ from }) => battery.panels?.[from]);
+  const sum = (of: (panel: PanelCharge) => readonly number[], months: readonly number[]) =>
+    months.map((_, month) => working.reduce((all, panel) => all + ((panel && of(panel)[month]) ?? 0), 0));
+  return {
+    ...battery,
+    dryCharge: sum(({ dry }) => dry, battery.dryCharge),
+    wetCharge: sum(({ wet }) => wet, battery.wetCharge),
   };
 }

@@ -9,7 +9,7 @@ import { byDay, type HappenedDay, isWatering, withGauge } from "./happened-days.
 import type { SeasonInput } from "./input.ts";
 import { isMeasured } from "./measured.ts";
 import { type GoingOn, goingOn, type Moment, momentOf, type Weather } from "./moment.ts";
-import { drawRest, notedAsk, waterNoted } from "./noted-watering.ts";
+import { drawRest, notedAsk, wantsRest, waterNoted } from "./noted-watering.ts";
 import { runDays } from "./run.ts";
 import { fill, isThirsty, moveRoots } from "./soil-step.ts";
 import type { SeasonState } from "./state.ts";
@@ -17,7 +17,7 @@ import { setLevel } from "./tank-moves.ts";
 import { type TodayClock, todayClock } from "./today-clock.ts";
 import type { TodayGiven, Usual } from "./today-given.ts";
 import { type RainTaken, takenFor, type UnknownDays } from "./unknown-days.ts";
-import { nothingUsed } from "./used-today.ts";
+import { nothingUsed } from "./used.ts";
 import { usualVolume } from "./usual-morning.ts";
 
 export type Carrying = {
@@ -224,8 +224,7 @@ function untilNow(
     if ((bed.days.total[day] as number) > 0)
       fill(bed.days, day, bed.soil, (bed.given[day] as number) / bed.perDepth);
   }
-  clock?.untilWatering();
-  if (clock) drawRest(state, () => true);
+  clock?.untilWatering(() => drawRest(state, () => true), wantsRest(state));
   for (const one of evening) setLevel(state, one);
 }
 

@@ -1,5 +1,6 @@
 // The batteries after the day's watering: their lowest, what they lose by themselves, and what sun or house put back.
 
+import { isCarried } from "./by-hand.ts";
 import type { BatteryPart } from "./input.ts";
 import type { SeasonState } from "./state.ts";
 import { count } from "./tally.ts";
@@ -42,7 +43,7 @@ function leak(held: Float64Array, i: number, part: BatteryPart, others: number):
 /** Energy that panel or house has for it today [J]. */
 function offered(state: SeasonState, part: BatteryPart, day: number): number {
   if (part.charged === "mains") return Infinity;
-  if (part.charged === "carried" && (day + state.counted + 1) % part.carriedEvery !== 0) return 0;
+  if (part.charged === "carried" && !isCarried(state, part, day)) return 0;
   if (part.leastChargingTemperature !== null) {
     const { highest, lowest } = state.record;
     const air = ((highest?.[day] ?? Number.NaN) + (lowest?.[day] ?? Number.NaN)) / 2;

@@ -63,7 +63,10 @@ export function candidatesOf(
       ...[...held].map((bed) => [idOf(bed), REFUSED] as const),
       ...refused.map((bed) => [idOf(bed), how] as const),
     ]);
-  const least = ranked.slice(1).slice(-1);
+  const least = ranked
+    .slice(1)
+    .slice(-1)
+    .filter(({ sources }) => sources.length > 0);
   return [
     { choice: "water_all", beds: [], orders: orders([], REFUSED) },
     ...waysToHold(about).map(

@@ -136,6 +136,9 @@ export type CarryPart = {
 /** How a battery gets its charge: each night from the house; on its panel where it stands; carried to it every so many days; swapped with a second one that stands at the panel. */
 export type ChargeWay = "mains" | "in_place" | "carried" | "swapped";
 
+/** Energy that a panel brings on a day without and with rain of each month [J], January first. */
+export type PanelCharge = { readonly dry: readonly number[]; readonly wet: readonly number[] };
+
 export type BatteryPart = {
   readonly id: string;
   /** Usable from full to the depth of discharge [J]; where two are swapped, of each. */
@@ -148,6 +151,8 @@ export type BatteryPart = {
   /** Energy that its panel brings on a day without and with rain of each month [J], January first. */
   readonly dryCharge: readonly number[];
   readonly wetCharge: readonly number[];
+  /** What each panel brings of that, by its id; left out: one brings all, or none is known. */
+  readonly panels?: Readonly<Record<string, PanelCharge>>;
   /** Share of its charge that it loses by itself in a day. */
   readonly selfDischarge: number;
   /** Energy that other loads take of the one in use each day, as far as it has it [J]; left out: none. */

@@ -4,6 +4,7 @@
 import type { Happened } from "../happened/happened.ts";
 import type { Bed } from "./beds.ts";
 import { ownBound } from "./bounds.ts";
+import { brokenOn } from "./breaks.ts";
 import { carriedOn, happenedOf, rainTaken } from "./carry-on.ts";
 import { comingDays } from "./coming-days.ts";
 import { LATELY } from "./crop-days.ts";
@@ -24,6 +25,8 @@ export type Assumed = {
   readonly batteries: readonly string[];
   /** Left out of the run, because something of them is wrong. */
   readonly leftOut: readonly string[];
+  /** Noted broken, and so done without. */
+  readonly broken: readonly string[];
   /** Rain of the days before today that nothing tells of; null: all of it is known. */
   readonly rain: RainTaken | null;
 };
@@ -32,11 +35,14 @@ export function assumedOf(whole: SeasonState, given: TodayGiven): Assumed {
   const { tanks, beds, batteries, input } = whole;
   const known = knownBy(happenedOf(given));
   const of = (ids: readonly string[]) => ids.filter((id) => !known.has(id));
+  // Nothing is reckoned with what a broken battery holds.
+  const broken = brokenOn(input.breaks, given.today);
   return {
     tanks: of(tanks.parts.map(({ id }) => id)),
     beds: of(beds.map(({ part }) => part.id)),
-    batteries: of(batteries.parts.map(({ id }) => id)),
+    batteries: of(batteries.parts.map(({ id }) => id)).filter((id) => !broken.has(id)),
     leftOut: input.leftOut.map(({ id }) => id),
+    broken: [...brokenOn(input.breaks, given.today)].sort(),
     rain: rainTaken(whole, given),
   };
 }

@@ -14,7 +14,7 @@ import { flushLeftOn } from "./roof-catch.ts";
 import { type DrySpell, drySpellOn } from "./schedule.ts";
 import type { Soil } from "./soil-step.ts";
 import { readyState, type SeasonState, underWeather } from "./state.ts";
-import type { Used } from "./used-today.ts";
+import type { Used } from "./used.ts";
 
 /** A bed on a morning: its ground [m], and what answers for its last short watering. */
 export type BedMoment = Pick<Bed, "lackBefore" | "bound" | "dryTank" | "shortBound"> & {

@@ -2,7 +2,7 @@
 
 import type { Happened } from "../happened/happened.ts";
 import type { Source } from "./sources.ts";
-import type { Used } from "./used-today.ts";
+import type { Used } from "./used.ts";
 
 /** What is noted of a day that is being run. */
 export type NotedDay = {

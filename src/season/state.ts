@@ -32,7 +32,7 @@ import {
 import { type Supply, supplyOf } from "./supply.ts";
 import { newTally, type Slots, type Tally } from "./tally.ts";
 import { readyTanks, type Tanks } from "./tanks.ts";
-import type { Used } from "./used-today.ts";
+import type { Used } from "./used.ts";
 
 export type SeasonState = RoofWater & {
   readonly input: SeasonInput;

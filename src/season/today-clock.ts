@@ -6,11 +6,15 @@ import { runGravity } from "./gravity.ts";
 import type { SeasonState } from "./state.ts";
 import { settleOverflow } from "./tanks.ts";
 
+/** Water that was given before it had run in is taken as it comes, not all of it at the end: so many times on the way. */
+const PARTS = 12;
+
 /** The time of day as far as the notes have told it. */
 export type TodayClock = {
   /** Lets the lines run until a note's minute; one without stands where it is. */
   readonly until: (one: Happened) => void;
-  readonly untilWatering: () => void;
+  /** Lets the lines run until the hour of watering, and takes what is still to be taken: on the way too where it is more than there was. */
+  readonly untilWatering: (take: () => void, onTheWay: boolean) => void;
 };
 
 /**
@@ -34,8 +38,13 @@ export function todayClock(state: SeasonState, dawn: number | null): TodayClock 
       const time = timeOf(one);
       if (time !== null) runTo(Math.min(time, waterAt));
     },
-    untilWatering: () => {
-      if (now !== null) runTo(waterAt);
+    untilWatering: (take, onTheWay) => {
+      const from = now ?? waterAt;
+      const parts = onTheWay ? PARTS : 1;
+      for (let part = 1; part <= parts; part++) {
+        if (now !== null) runTo(from + ((waterAt - from) * part) / parts);
+        take();
+      }
     },
   };
 }

@@ -10,9 +10,8 @@ import { yearsAhead } from "./years-ahead.ts";
 
 /** What was taken for the rain of days that nothing tells of. */
 export type RainTaken = {
-  /** The first and the last of them [days since 1970-01-01]. */
-  readonly first: number;
-  readonly last: number;
+  /** Spells of them, one after the other, the first and the last day of each [days since 1970-01-01]. */
+  readonly spells: readonly { readonly first: number; readonly last: number }[];
   /** The year of the record that it is taken from; null: none reaches so far, and they are taken as dry. */
   readonly year: number | null;
   readonly madeUp: boolean;
@@ -53,6 +52,13 @@ function middlingYear(
   return sorted[Math.floor((sorted.length - 1) / 2)] ?? null;
 }
 
+/** Days in order, as spells of days that follow each other. */
+function spellsOf(dates: readonly number[]): RainTaken["spells"] {
+  const starts = dates.filter((date, at) => dates[at - 1] !== date - 1);
+  const ends = dates.filter((date, at) => dates[at + 1] !== date + 1);
+  return starts.map((first, at) => ({ first, last: ends[at] ?? first }));
+}
+
 export type UnknownDays = {
   readonly taken: RainTaken;
   readonly dates: readonly number[];
@@ -72,12 +78,11 @@ export function takenFor(
   { first, gauge }: { readonly first: number; readonly gauge: GaugeDays },
 ): UnknownDays | null {
   const dates = unknownDays(record, happened, gauge, first);
-  const [from, last] = [dates[0], dates.at(-1)];
-  if (from === undefined || last === undefined) return null;
+  if (dates.length === 0) return null;
   const middle = middlingYear(record, eto, { first, today: gauge.today }, dates);
   return {
     dates,
     weather: middle?.weather ?? null,
-    taken: { first: from, last, year: middle?.year ?? null, madeUp: record.madeUp },
+    taken: { spells: spellsOf(dates), year: middle?.year ?? null, madeUp: record.madeUp },
   };
 }

@@ -3,11 +3,7 @@
 import { drawdownOf } from "./run-pump.ts";
 import { handsFor, type Source } from "./sources.ts";
 import type { SeasonState } from "./state.ts";
-
-/** One's own time, and how long each delivery ran, by its id [s]. */
-export type Used = { hands: number; readonly running: Record<string, number> };
-
-export const nothingUsed = (): Used => ({ hands: 0, running: {} });
+import type { Used } from "./used.ts";
 
 /** Rounds that just fit must not be one more by rounding. */
 const ROUNDING = 1e-9;

@@ -5,6 +5,7 @@ import type { DailyRecord } from "../rainfall/record.ts";
 import type { SeasonFailure } from "./answer.ts";
 import { type BedWeek, bedWeek, type Start, startOf } from "./bed-week.ts";
 import { brokenOn, withBreaks } from "./breaks.ts";
+import { type ByHand, byHand } from "./by-hand.ts";
 import { dryWeather } from "./coming-days.ts";
 import { type DayLine, linesOf, type Refusal, refusalsOf } from "./day-lines.ts";
 import { newLog } from "./day-log.ts";
@@ -59,6 +60,8 @@ export type WeekAnswer = {
   readonly opens: readonly Opening[];
   /** Parts that are noted broken: the plan does without them. */
   readonly broken: readonly string[];
+  /** Charging that its grower does. */
+  readonly byHand: readonly ByHand[];
   /** Water in each tank as it was seen last and carried on to today, by its id [m3]. */
   readonly now: Readonly<Record<string, number>>;
   /** The tank of each delivery or carry that waters a bed, by its id. */
@@ -98,7 +101,7 @@ function planned(whole: SeasonState, given: WeekGiven, usual: Usual): WeekAnswer
     expecting(dry, recorded, today, (day) => comes(today + day));
   const morning: Morning = { whole, moment: momentToday(whole, given, usual), given, usual };
   const weather = under((date) => isLikely(forecast, date));
-  const { state, beds, plan } = runWeek(morning, weather);
+  const { state, first, beds, plan } = runWeek(morning, weather);
   const asking = beds.flatMap(({ id, days }) => ((days[0]?.asked ?? 0) > 0 ? [id] : []));
   const isDry = weather.rain.every((fell) => fell === 0);
   return {
@@ -120,6 +123,7 @@ function planned(whole: SeasonState, given: WeekGiven, usual: Usual): WeekAnswer
         ),
     opens: opensToday(whole, seen, weather, asking),
     broken: [...brokenOn(whole.input.breaks, today)].sort(),
+    byHand: byHand(state, plan.lines, { first, date: today }),
     now: seen.tanks,
     tankBy: Object.fromEntries(state.sources.map(({ id, tank }) => [id, state.tanks.parts[tank]?.id ?? ""])),
     beds: [...beds].sort((a, b) => (a.id < b.id ? -1 : 1)),
@@ -149,7 +153,7 @@ function runWeek({ whole, moment, given, usual }: Morning, weather: Weather) {
   sayHeld(log, given.heldBack ?? []);
   const beds = state.beds.map((bed, place) => bedWeek(state, bed, starts[place] as Start, first));
   const plan: Plan = { lines: linesOf(beds), refused: refusalsOf(beds) };
-  return { state, beds, plan };
+  return { state, first, beds, plan };
 }
 
 /** The rain that is reckoned with. */

@@ -31,7 +31,7 @@ import { pastMornings, usualMorning } from "../season/usual-morning.ts";
 import type { WeekGiven } from "../season/week-plan.ts";
 import { shareOfWorth } from "../season/worth.ts";
 import { expecting, withForecast, type YearAhead, yearsAhead } from "../season/years-ahead.ts";
-import { askedOf } from "./from-today.ts";
+import { askedOf, NOTHING_NOTED } from "./from-today.ts";
 import type { Whole } from "./work-out.ts";
 
 /**
@@ -43,7 +43,7 @@ import type { Whole } from "./work-out.ts";
 export function adviceOf(whole: Whole, records: readonly DailyRecord[]): Advice | NoAdvice | SeasonFailure {
   const { plan, given, record } = askedOf(whole, records);
   if (!plan) return { failed: "There is no season to go on with.", at: null };
-  if (!given) return { failed: "No day is given for today.", at: null };
+  if (!given) return { failed: NOTHING_NOTED, at: null };
   if (!record) return { failed: "The rain record is not here.", at: null };
   return advise(plan, record, given);
 }

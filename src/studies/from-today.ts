@@ -27,6 +27,9 @@ export function askedOf({ results }: Whole, records: readonly DailyRecord[]) {
   return { plan, given, record };
 }
 
+/** Of today nothing is known. */
+export const NOTHING_NOTED = "Nothing is noted of these days yet: dip a tank.";
+
 const NO_WATERED_BED =
   "No bed with water is left to speak of: none stands on the sheet, or something is wrong with it.";
 
@@ -34,7 +37,7 @@ const NO_WATERED_BED =
 function readyOf(whole: Whole, records: readonly DailyRecord[]): Asked | SeasonFailure {
   const { plan, given, record } = askedOf(whole, records);
   if (!plan) return { failed: "There is no season to go on with.", at: null };
-  if (!given) return { failed: "No day is given for today.", at: null };
+  if (!given) return { failed: NOTHING_NOTED, at: null };
   if (!record) return { failed: "The rain record is not here.", at: null };
   // Where no bed is left, none goes short: that it lasts would be said of nothing.
   if (plan.beds.every(({ wateredBy }) => wateredBy.length === 0)) return { failed: NO_WATERED_BED, at: null };

@@ -26,7 +26,15 @@ const counted = (notes: readonly Note[]) =>
 
 const total = (all: readonly number[]): number => all.reduce((sum, one) => sum + one, 0);
 
+/** Of a soak beside which a watering of that bed and day stands, that says how much: it is no watering more. */
+function withoutToldSoaks(notes: readonly Note[]): readonly Note[] {
+  const key = ({ where, day }: Note) => `${where} ${day}`;
+  const told = new Set(notes.filter(({ what }) => what === "gave").map(key));
+  return notes.filter((note) => note.what === "gave" || !told.has(key(note)));
+}
+
 /**
+ * @param notes those that count: a dip of more than its tank holds is none of them
  * @param span first and last day that count [days since 1970-01-01]
  * @returns sums over the notes in force
  */
@@ -39,7 +47,7 @@ export function notedSoFar(
     return date !== null && date >= span.first && date <= span.last;
   });
   const of = (what: string) => own.filter((note) => note.what === what);
-  const watered = [...of("gave"), ...of("soaked")];
+  const watered = withoutToldSoaks([...of("gave"), ...of("soaked")]);
   return {
     days: daysOf(own),
     given: summed(

@@ -1,7 +1,10 @@
 // The year's other moments, asked of a whole worksheet: the first frost, when an empty tank is full, and this year against
 // what was to be expected of it.
 
-import { numberIn, wordIn } from "../graph/readers.ts";
+import type { Note } from "../document/worksheet.ts";
+import { numberIn, valueIn, wordIn } from "../graph/readers.ts";
+import { AS_READ, isOver, saysSo } from "../happened/dip.ts";
+import type { Vessel } from "../physics/vessel.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { firstFrosts } from "../season/first-frost.ts";
 import type { SeasonInput } from "../season/input.ts";
@@ -12,6 +15,7 @@ import { type TanksFull, tanksFull } from "../season/tank-full.ts";
 import { usualSoFar } from "../season/usual-so-far.ts";
 import type { Frosts } from "../telling/frost-jobs.ts";
 import type { ThisYear } from "../telling/this-year.ts";
+import { toSi } from "../units/unit.ts";
 import { askedOf } from "./from-today.ts";
 import { notedSoFar } from "./noted-so-far.ts";
 import type { Whole } from "./work-out.ts";
@@ -34,8 +38,16 @@ function frostsOf({ results }: Whole, record: DailyRecord): Frosts {
   return found ? { from: "record", madeUp: record.madeUp, ...found } : { from: "nothing" };
 }
 
+/** Notes without the dips of more than a tank holds that nobody said to have read so. */
+function countedNotes(notes: readonly Note[], results: Whole["results"]): readonly Note[] {
+  return notes.filter(({ what, where, value = 0, unit = "", text }) => {
+    const vessel = what === "dipped" ? (valueIn(results.get(`${where}.vessel`)) as Vessel | null) : null;
+    return vessel === null || saysSo(text, AS_READ) || !isOver(toSi(value, unit), vessel.height);
+  });
+}
+
 function thisYearOf(
-  { worksheet }: Whole,
+  { worksheet, results }: Whole,
   plan: SeasonInput,
   record: DailyRecord,
   today: number,
@@ -46,7 +58,14 @@ function thisYearOf(
   const answer = runSeason(plan, record);
   if ("failed" in answer) return null;
   const usual = usualSoFar(plan, record, answer, span.last - span.first + 1);
-  return usual && { ...span, madeUp: record.madeUp, noted: notedSoFar(worksheet.notes ?? [], span), usual };
+  return (
+    usual && {
+      ...span,
+      madeUp: record.madeUp,
+      noted: notedSoFar(countedNotes(worksheet.notes ?? [], results), span),
+      usual,
+    }
+  );
 }
 
 /** Where nothing was noted: everything stands as usual. */

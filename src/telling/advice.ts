@@ -48,11 +48,13 @@ const on = (date: number): string => dayName(calendarDate(date));
 function percents(shares: readonly number[]): readonly string[] {
   const whole = shares.map((share) => Math.round(share * 100));
   const isAlike = shares.some((share, at) =>
-    shares.some((other, place) => place > at && whole[at] === whole[place] && Math.abs(share - other) > 5e-4),
+    shares.some(
+      (other, place) => place > at && whole[at] === whole[place] && Math.abs(share - other) > ALIKE,
+    ),
   );
   return shares.map((share, at) => {
     if (isAlike) return `${(share * 100).toFixed(1)} %`;
-    return whole[at] === 0 && share > 5e-4 ? "under 1 %" : `${whole[at]} %`;
+    return whole[at] === 0 && share > ALIKE ? "under 1 %" : `${whole[at]} %`;
   });
 }
 
@@ -84,8 +86,24 @@ function paysMost({ why }: Advice, titleOf: TitleOf, show: Show): string {
   return `; ${titleOf(best.bed)} pays most for the next ${show(best.asks.volume, "volume")}`;
 }
 
+/** Shares that read alike even with a place more. */
+const ALIKE = 5e-4;
+
+/** Whether so many that lose least lose the same, in all that is told of them. */
+function isSame(choices: readonly Choice[], count: number): boolean {
+  const [first, ...others] = [...choices].sort((a, b) => a.loss - b.loss).slice(0, count);
+  if (!first) return false;
+  return others.every(
+    ({ loss, lossIfDry }) =>
+      Math.abs(loss - first.loss) <= ALIKE && Math.abs((lossIfDry ?? 0) - (first.lossIfDry ?? 0)) <= ALIKE,
+  );
+}
+
 function reasonOf(advice: Advice, titleOf: TitleOf, show: Show): string {
   const { advised, choices, tie } = advice;
+  if (tie && isSame(choices, choices.length))
+    return "All of them lose the same: what is done today makes no difference to the beds.";
+  if (tie && isSame(choices, 2)) return "The best two lose the same, so nothing speaks for one of them.";
   if (tie)
     return advice.kind === "odds"
       ? "The best two lose about the same, or it would turn if one bed were worth half or twice as much to you."
@@ -108,9 +126,10 @@ function reasonOf(advice: Advice, titleOf: TitleOf, show: Show): string {
 
 type Lead = ToldAdvice["lead"];
 
-function leadOf({ tie, advised, choices, asking, held }: Advice, titleOf: TitleOf): Lead {
+function leadOf(advice: Advice, titleOf: TitleOf): Lead {
+  const { tie, advised, choices, asking } = advice;
   const beds = listed((choices.find(({ choice }) => choice === advised)?.beds ?? []).map(titleOf));
-  if (asking.length === 0) return laterLead(held.length > 0, tie ? "tie" : advised, beds);
+  if (asking.length === 0) return { what: noneAsks(advice), rest: laterRest(tie ? "tie" : advised, beds) };
   const rest = advised === "hold_back" ? `from ${beds}.` : `${beds}.`;
   // Of a tie what the rule does anyway.
   if (tie) {
@@ -125,29 +144,40 @@ function leadOf({ tie, advised, choices, asking, held }: Advice, titleOf: TitleO
   return { what: advised === "hold_back" ? "Hold back" : "Give up", rest };
 }
 
+/** A bed that nothing waters may ask all the same. */
+function noneAsks({ held, why, today }: Advice): string {
+  if (held.length > 0) return "Nothing else asks today;";
+  return why.beds.some(({ asks }) => asks?.day === today)
+    ? "Nothing that can be watered asks today;"
+    : "Nothing asks today;";
+}
+
 /** Of a day on which nothing asks: what to do at the next watering. */
-function laterLead(isHeld: boolean, advised: ChoiceName | "tie", beds: string): Lead {
+function laterRest(advised: ChoiceName | "tie", beds: string): string {
   const next = {
     tie: "no telling what is best at the next watering.",
     water_all: "water all when they ask.",
     hold_back: `hold back from ${beds} at the next watering.`,
     give_up: `give up ${beds}.`,
   };
-  return { what: isHeld ? "Nothing else asks today;" : "Nothing asks today;", rest: next[advised] };
+  return next[advised];
 }
 
 function restsOf({ kind, years }: Advice, hasForecast: boolean): string {
   const rain = hasForecast ? ", with the rain you expect" : "";
-  const after =
-    "After today by the rule that did best in the years on record. Harvest lost by FAO-33 (from memory), stage by stage.";
+  const after = `After today by the rule that did best in ${triedOn(kind)}. Harvest lost by FAO-33 (from memory), stage by stage.`;
   const few = years < MANY_YEARS ? ", too few to be sure," : "";
   if (kind === "odds")
     return `${years === 1 ? "1 past year" : `${years} past years`}${few} from today on${rain}. ${after}`;
   return `Made-up weather: usual days, and days without rain${rain}. ${after}`;
 }
 
+/** Made-up weather has no record. */
+const triedOn = (kind: Advice["kind"]): string =>
+  kind === "odds" ? "the years on record" : "the years it was tried on";
+
 /** The rule that every choice goes on by. */
-const THEN = "holding back as did best in the years on record";
+const thenBy = ({ kind }: Advice): string => `holding back as did best in ${triedOn(kind)}`;
 
 /** What is done now. */
 function doneBy({ choice, beds }: Choice, titleOf: TitleOf): string {
@@ -166,7 +196,7 @@ function ruleOf(advice: Advice): string {
       : asSheet === today
         ? "a bed is short today"
         : `a bed is first short on ${on(asSheet)}`;
-  return `These days hold for what you choose now and, from then on, for ${THEN}. As the sheet waters, ${sheet}${usually(advice)}.`;
+  return `These days hold for what you choose now and, from then on, for ${thenBy(advice)}. As the sheet waters, ${sheet}${usually(advice)}.`;
 }
 
 /** "Holding back from Long bed, then ..., in usual weather: Small tunnel never short; Long bed short on 16 days, from Jul 24." */
@@ -174,7 +204,7 @@ function asAdvisedOf(advice: Advice, titleOf: TitleOf, show: Show): string {
   const own = advice.choices.find(({ choice }) => choice === advice.advised);
   if (!own) return "";
   const tie = advice.tie ? " (nothing tells the choices apart)" : "";
-  return `${doneBy(own, titleOf)}${tie}, then ${THEN},${usually(advice)}: ${meansOf(own, titleOf, advice, show)}.`;
+  return `${doneBy(own, titleOf)}${tie}, then ${thenBy(advice)},${usually(advice)}: ${meansOf(own, titleOf, advice, show)}.`;
 }
 
 const notedOf = ({ held }: Advice, titleOf: TitleOf): string =>
@@ -182,6 +212,7 @@ const notedOf = ({ held }: Advice, titleOf: TitleOf): string =>
 
 function holdsOf({ tie, advised, choices, asking, held: noted }: Advice): ToldAdvice["holds"] {
   if (noted.length > 0) return { beds: noted, label: HOLD };
+  if (tie && isSame(choices, choices.length)) return null;
   // In a tie either will do: whoever would rather keep the water holds back.
   const held = tie && advised === "water_all" ? "hold_back" : advised;
   if (held === "water_all") return null;

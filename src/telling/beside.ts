@@ -15,8 +15,8 @@ import {
   word,
 } from "./asked.ts";
 import { inDriestYear, inOneYear } from "./few-years.ts";
-import { isOneYear, lackedMostOften, powerUnknown } from "./lacking.ts";
-import { leftOut, without } from "./left-out.ts";
+import { isOneYear, lackedMostOften, powerUnknown, without } from "./lacking.ts";
+import { leftOut } from "./left-out.ts";
 
 const sentence = (id: string, pieces: readonly Piece[]): Sentence => ({ id, lead: false, pieces });
 

@@ -3,9 +3,10 @@
 import type { Expected, Forecast } from "../season/forecast.ts";
 import type { Ahead, FromToday, Odds, UsualAndDry } from "../season/odds.ts";
 import { MANY_YEARS } from "../season/years-ahead.ts";
-import { counted, dayWords, type LastsPiece, plain, until, worstOf } from "./lasts-pieces.ts";
+import { counted, dayWords, EITHER_WAY, type LastsPiece, plain, until, worstOf } from "./lasts-pieces.ts";
 import { outOfSeasonSaid } from "./out-of-season.ts";
 import { shortToday } from "./short-today.ts";
+import { brokenWords } from "./today.ts";
 import { capital, listed } from "./words/lists.ts";
 
 export { type Expected, type Forecast, isExpectable } from "../season/forecast.ts";
@@ -14,7 +15,6 @@ export type { LastsPiece } from "./lasts-pieces.ts";
 
 const toEnd = (date: number | null): string => (date === null ? "the season's end" : dayWords(date));
 
-const EITHER_WAY = "in usual weather as without rain";
 const TO_END_DRY = "Lasts to the season's end, even without rain.";
 
 const reaching = ({ ahead }: Odds): number => ahead.filter((run) => run.short === null).length;
@@ -35,9 +35,22 @@ function worstPieces(odds: Odds): readonly LastsPiece[] {
 
 const EVERY_YEAR = "in every year of the record";
 
+/** "Rough odds: only four years are known."; nothing where they are many. */
+const roughSaid = ({ years }: Odds): string =>
+  years >= MANY_YEARS
+    ? ""
+    : `Rough odds: only ${years === 1 ? "one year is" : `${counted(years)} years are`} known.`;
+
 function oddsPieces(odds: Odds): readonly LastsPiece[] {
   if (reaching(odds) === odds.members) return [plain(`Lasts to the season's end ${EVERY_YEAR}.`)];
   return [plain("Lasts to "), until(odds.short.half), plain(" in a middling year. "), ...worstPieces(odds)];
+}
+
+const spaced = (...said: readonly string[]): string => said.filter((words) => words !== "").join(" ");
+
+function withRough(from: FromToday, pieces: readonly LastsPiece[]): readonly LastsPiece[] {
+  const rough = from.kind === "odds" ? roughSaid(from) : "";
+  return rough === "" ? pieces : [...pieces, plain(` ${rough}`)];
 }
 
 function usualPieces({ usual, dry }: UsualAndDry): readonly LastsPiece[] {
@@ -53,8 +66,8 @@ function usualPieces({ usual, dry }: UsualAndDry): readonly LastsPiece[] {
 export function lastsPieces(from: FromToday, titleOf: (id: string) => string): readonly LastsPiece[] {
   if (from.kind === "out_of_season") return [plain(outOfSeasonSaid(from.dates, from.today))];
   const now = shortToday(from, titleOf);
-  if (now) return [plain(now.now), ...(now.once.length > 0 ? [plain(" "), ...now.once] : [])];
-  return from.kind === "odds" ? oddsPieces(from) : usualPieces(from);
+  if (now) return withRough(from, [plain(now.now), plain(" "), ...now.once]);
+  return from.kind === "odds" ? withRough(from, oddsPieces(from)) : usualPieces(from);
 }
 
 const joined = (pieces: readonly LastsPiece[]): string => pieces.map(({ text }) => text).join("");
@@ -85,11 +98,12 @@ const inShort = (day: number | null, more: string, about = ""): LastsInShort => 
 export function lastsInShort(from: FromToday, titleOf: (id: string) => string): LastsInShort {
   if (from.kind === "out_of_season") return { said: lastsSaid(from, titleOf), day: "", more: "" };
   const now = shortToday(from, titleOf);
-  if (now) return { said: now.now, day: "", more: joined(now.once) };
+  const rough = from.kind === "odds" ? roughSaid(from) : "";
+  if (now) return { said: now.now, day: "", more: spaced(joined(now.once), rough) };
   if (from.kind === "odds")
     return inShort(
       from.short.half,
-      reaching(from) === from.members ? `${capital(EVERY_YEAR)}.` : joined(worstPieces(from)),
+      spaced(reaching(from) === from.members ? `${capital(EVERY_YEAR)}.` : joined(worstPieces(from)), rough),
     );
   const { usual, dry } = from;
   if (dry.short === null) return inShort(null, "Even without rain.");
@@ -98,32 +112,35 @@ export function lastsInShort(from: FromToday, titleOf: (id: string) => string): 
   return inShort(usual.short, `In usual weather; to ${dayWords(dry.short)} without rain.`, "about");
 }
 
+const STAYS = "Some water stays in reach of the beds to the season's end";
+const GONE = "No water is left in reach of the beds by";
+
 function emptyOdds({ members, empty, ahead }: Odds): string {
   const never = ahead.filter((run) => run.empty === null).length;
-  if (never === members) return `The tanks are not empty before the season's end ${EVERY_YEAR}.`;
+  if (never === members) return `${STAYS} ${EVERY_YEAR}.`;
   const worst = worstOf({ members });
   const name = worst === 1 ? `the worst of ${members}` : `the ${counted(worst)} worst of ${members}`;
   const low =
     empty.oneInTen === null
-      ? `in ${members - never} of ${members} they are`
-      : `in ${name} by ${dayWords(empty.oneInTen)}`;
+      ? `in ${members - never} of ${members} it does not`
+      : `in ${name} none is left by ${dayWords(empty.oneInTen)}`;
   return empty.half === null
-    ? `In a middling year the tanks are not empty before the season's end; ${low}.`
-    : `The tanks are empty by ${dayWords(empty.half)} in a middling year, ${low}.`;
+    ? `${STAYS} in a middling year; ${low}.`
+    : `${GONE} ${dayWords(empty.half)} in a middling year, in ${name} by ${dayWords(empty.oneInTen ?? empty.half)}.`;
 }
 
-/** When next to nothing is left in reach of the beds: "The tanks are empty by Aug 20 in a middling year, ..." */
+/** When next to nothing is left in reach of the beds: "No water is left in reach of the beds by Aug 20 in a middling year, ..." */
 export function emptySaid(from: FromToday): string {
   if (from.kind === "out_of_season") return "";
   if (from.kind === "odds") return emptyOdds(from);
   const { usual, dry } = from;
-  if (dry.empty === null) return "The tanks are not empty before the season's end, even without rain.";
+  if (dry.empty === null) return `${STAYS}, even without rain.`;
   const without = `by ${dayWords(dry.empty)} without rain`;
-  if (usual === dry) return `The tanks are empty ${without}.`;
-  if (usual.empty === dry.empty) return `The tanks are empty by ${dayWords(dry.empty)}, ${EITHER_WAY}.`;
+  if (usual === dry) return `${GONE} ${dayWords(dry.empty)} without rain.`;
+  if (usual.empty === dry.empty) return `${GONE} ${dayWords(dry.empty)}, ${EITHER_WAY}.`;
   return usual.empty === null
-    ? `In usual weather the tanks are not empty before the season's end; without rain they are by ${dayWords(dry.empty)}.`
-    : `The tanks are empty by about ${dayWords(usual.empty)} in usual weather, ${without}.`;
+    ? `${STAYS} in usual weather; without rain none is left by ${dayWords(dry.empty)}.`
+    : `${GONE} about ${dayWords(usual.empty)} in usual weather, ${without}.`;
 }
 
 /** "So far 5 of 20 years."; nothing once all are in. */
@@ -178,20 +195,22 @@ const oneOrMore = (titles: readonly string[], said: (all: string) => string): re
 /** What was taken for rain that nobody measured since the first note that counts. */
 function rainSaid({ assumed: { rain } }: FromToday): readonly string[] {
   if (!rain) return [];
-  const { first, last, year, madeUp } = rain;
-  const days = first === last ? dayWords(first) : `${dayWords(first)} to ${dayWords(last)}`;
+  const { spells, year, madeUp } = rain;
+  const days = spells.map(({ first, last }) =>
+    first === last ? dayWords(first) : `${dayWords(first)} to ${dayWords(last)}`,
+  );
   const as =
     year === null
       ? "as dry"
       : madeUp
         ? "as in a middling year of the made-up weather"
         : `as in ${year}, a middling year for those days`;
-  return [`No rain of ${days} was measured or noted: taken ${as}.`];
+  return [`No rain of ${listed(days)} was measured or noted: taken ${as}.`];
 }
 
 /** What the answer rests on, a sentence each. */
 export function restsOn(from: FromToday, titleOf: (id: string) => string): readonly string[] {
-  const { tanks, beds, batteries, leftOut } = from.assumed;
+  const { tanks, beds, batteries, leftOut, broken } = from.assumed;
   const wrong = oneOrMore(
     leftOut.map(titleOf),
     (all) => `Left out, because something is wrong with it: ${all}.`,
@@ -200,6 +219,7 @@ export function restsOn(from: FromToday, titleOf: (id: string) => string): reado
   if (from.kind === "out_of_season") return wrong;
   return [
     ...wrong,
+    ...(broken.length > 0 ? [brokenWords(broken, { titleOf })] : []),
     ...weatherSaid(from),
     ...oneOrMore(
       [...tanks, ...beds, ...batteries].map(titleOf),

@@ -10,6 +10,8 @@ export const dayWords = (date: number): string => dayName(calendarDate(date));
 const WORDS = ["none", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine"];
 export const counted = (count: number): string => WORDS[count] ?? String(count);
 
+export const EITHER_WAY = "in usual weather as without rain";
+
 /** Rank of the day that is named as one in ten. */
 export const worstOf = ({ members }: Pick<Odds, "members">): number =>
   Math.max(1, Math.floor((members + 1) / 10 + 1e-9));

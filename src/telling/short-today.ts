@@ -1,7 +1,7 @@
 // Beds that are short already this morning: which, since when, and how long it lasts once they have had their water.
 
 import { dayAtRank, type FromToday, type Odds, type UsualAndDry } from "../season/odds.ts";
-import { counted, dayWords, type LastsPiece, plain, until, worstOf } from "./lasts-pieces.ts";
+import { counted, dayWords, EITHER_WAY, type LastsPiece, plain, until, worstOf } from "./lasts-pieces.ts";
 import { listed } from "./words/lists.ts";
 
 type InSeason = Exclude<FromToday, { readonly kind: "out_of_season" }>;
@@ -77,7 +77,7 @@ function thenByTwo(from: InSeason & UsualAndDry): readonly LastsPiece[] {
     return [once, ...againSaid(usual.again, " in usual weather; without rain some stay short.")];
   // Watered on other days a bed may do without for longer in one run than in the other; rain is not what does it.
   const isLonger = (dry.again ?? Infinity) >= (usual.again ?? Infinity);
-  if (isLonger) return [once, ...againSaid(usual.again, ", in usual weather as without rain.")];
+  if (isLonger) return [once, ...againSaid(usual.again, `, ${EITHER_WAY}.`)];
   return [once, ...againSaid(usual.again, " in usual weather, "), ...againSaid(dry.again, " without rain.")];
 }
 
@@ -89,7 +89,7 @@ function byOdds(from: InSeason & Odds, titleOf: (id: string) => string): ShortTo
   const once = thenByOdds(from);
   if (now === members) return { now: `${who} short today, whatever the weather.`, once };
   const ends = ahead.filter((run) => run.short === null).length;
-  const end = ends === 0 ? "" : `; in ${counted(ends)} it lasts to the end`;
+  const end = ends === 0 ? "" : `; in ${counted(ends)} no bed is short before the end`;
   return { now: `${who} short today in ${now} of ${members}${end}.`, once };
 }
 

@@ -51,7 +51,7 @@ function rainRow({ noted, usual, madeUp }: ThisYear, show: Show): readonly Besid
   if (!noted.rain) return [];
   const { amount, days } = noted.rain;
   const drier = usual.rain.filter((rain) => rain < amount).length;
-  const rank = madeUp ? "" : `; ${drier} of ${usual.seasons} years had less`;
+  const rank = madeUp ? "" : `; if all of it was read, ${drier} of ${usual.seasons} years had less`;
   return [
     {
       what: "Rain in the gauge",

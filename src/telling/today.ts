@@ -2,6 +2,7 @@
 
 import type { DayBound, Driver } from "../network/bounds.ts";
 import type { BedTanks } from "../season/bed-tanks.ts";
+import type { ByHand } from "../season/by-hand.ts";
 import { hoursOf, type TimedGo } from "../season/day-hours.ts";
 import type { DayLine, Go, Refusal } from "../season/day-lines.ts";
 import type { Opening } from "../season/openings.ts";
@@ -218,13 +219,23 @@ function rowsOf(
 
 export type ToldDay = { readonly day: number; readonly said: string; readonly rows: readonly ToldRow[] };
 
-/** Every day of a plan, in order, those on which nothing asks too. */
-export function daysOf(plan: ToldPlan, first: number, last: number, voice: Voice): readonly ToldDay[] {
+/**
+ * Every day of a plan, in order, those on which nothing asks too.
+ *
+ * @param now time of the first day before which nothing of it can be done any more [s after midnight]
+ */
+export function daysOf(
+  plan: ToldPlan,
+  first: number,
+  last: number,
+  voice: Voice,
+  now = 0,
+): readonly ToldDay[] {
   return Array.from({ length: last - first + 1 }, (_, place) => {
     const day = first + place;
     const goes = hoursOf(
       plan.lines.filter((line) => line.day === day),
-      plan.waterAt,
+      place === 0 ? Math.max(plan.waterAt, now) : plan.waterAt,
     );
     const refused = plan.refused.filter((one) => one.day === day);
     const spared = plan.spared.filter((one) => one.day === day);
@@ -256,6 +267,20 @@ export function brokenWords(broken: readonly string[], { titleOf }: Pick<Voice, 
   if (broken.length === 0) return "";
   const [are, them] = broken.length === 1 ? ["is", "it"] : ["are", "them"];
   return `${listed(broken.map(titleOf))} ${are} noted broken: planned without ${them} until noted mended.`;
+}
+
+/** What the plan counts on its grower for: "Counts on Battery being charged in the house each night." */
+export function byHandWords(
+  byHand: readonly ByHand[],
+  { titleOf }: Pick<Voice, "titleOf">,
+): readonly string[] {
+  return byHand.flatMap(({ battery, way, days }) => {
+    if (way === "mains") return [`Counts on ${titleOf(battery)} being charged in the house each night.`];
+    if (way === "swapped")
+      return [`Counts on ${titleOf(battery)} being swapped in the evening for the one at the panel.`];
+    const on = listed(days.map(dayOf));
+    return days.length === 0 ? [] : [`Counts on ${titleOf(battery)} being carried to the panel on ${on}.`];
+  });
 }
 
 /** What is said of a note: "Long bed, 42 gal". */

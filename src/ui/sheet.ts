@@ -85,6 +85,8 @@ export type Sheet = {
   readonly moving: Accessor<boolean>;
   /** The day it is here by the clock of the device, `YYYY-MM-DD`. */
   readonly today: () => string;
+  /** The time of day by that clock [s after midnight]. */
+  readonly timeOfDay: () => number;
   readonly stored: Accessor<StoredSeries | null>;
   readonly held: Accessor<boolean>;
   /** What was held for comparison; nothing while nothing is. */

@@ -1,13 +1,27 @@
 // What is noted broken waters nothing and fills nothing from that day on, until it is noted mended.
 
 import { describe, expect, test } from "vitest";
+import { networkOf } from "../../src/network/network.ts";
 import { withBreaks } from "../../src/season/breaks.ts";
 import { fromToday } from "../../src/season/from-today.ts";
 import type { PartEvent, SeasonInput } from "../../src/season/input.ts";
 import { type WeekGiven, weekPlan } from "../../src/season/week-plan.ts";
 import { dayNumber } from "../../src/units/calendar.ts";
 import { happening, morning } from "./carried.ts";
-import { bed, carry, crop, delivery, inputOf, line, MM, recordOf, steadyEto, tank } from "./made.ts";
+import {
+  battery,
+  bed,
+  carry,
+  crop,
+  delivery,
+  inputOf,
+  line,
+  MM,
+  recordOf,
+  roof,
+  steadyEto,
+  tank,
+} from "./made.ts";
 
 const YEAR = dayNumber(2021, 1, 1);
 const TODAY = dayNumber(2021, 6, 15);
@@ -100,6 +114,89 @@ describe("other parts that broke", () => {
     const { lines } = weekOf([broke("pump")], both);
     expect(lines.length).toBeGreaterThan(0);
     expect(new Set(lines.map(({ by }) => by))).toEqual(new Set(["cans"]));
+  });
+
+  /** So much rain each day from eight days before today on. */
+  const wet = () =>
+    recordOf(
+      Float64Array.from({ length: 365 }, (_, day) => (YEAR + day >= TODAY - 8 ? 5 * MM : 0)),
+      YEAR,
+      { madeUp: false },
+    );
+
+  test("a roof fills its tank until the day on which it broke, and again once mended", () => {
+    const parts = { roofs: [roof({ drainsTo: "big" })], beds: [] };
+    const at = (breaks: readonly PartEvent[]) =>
+      morning(withBreaks(plan(parts), breaks), wet(), TODAY, [
+        happening("dipped", "big", TODAY - 6, 0.2, { side: "before" }),
+        happening("dipped", "tub", TODAY - 6, 1, { side: "before" }),
+      ]).tanks["big"] as number;
+    const [whole, none] = [at([]), at([broke("roof", TODAY - 20)])];
+    expect(none).toBeCloseTo(1, 9);
+    expect(whole - none).toBeGreaterThan(1);
+    // Six days of the same rain, of which it caught three.
+    expect(at([broke("roof", TODAY - 3)])).toBeCloseTo((whole + none) / 2, 9);
+    expect(at([broke("roof", TODAY - 20), mended("roof", TODAY - 3)])).toBeCloseTo((whole + none) / 2, 9);
+  });
+
+  /** A pump on a battery that brings a day's water from two panels, and nothing to begin with. */
+  const powered = () => {
+    const months = (joules: number) => Array(12).fill(joules);
+    const charge = { dry: months(5_000), wet: months(5_000) };
+    const parts = plan({
+      tanks: [tank(5, { id: "tub" })],
+      lines: [],
+      deliveries: [delivery({ id: "pump", from: "tub", battery: "battery" })],
+      batteries: [
+        battery({
+          charged: "in_place",
+          startShare: 0,
+          dryCharge: months(15_000),
+          wetCharge: months(15_000),
+          panels: { small: charge, large: { dry: months(10_000), wet: months(10_000) } },
+        }),
+      ],
+    });
+    const panels = ["small", "large"];
+    const network = networkOf(
+      [...parts.network.nodes, ...panels.map((id) => ({ id, role: "panel" as const }))],
+      [
+        ...parts.network.edges,
+        ...panels.map((id) => ({ kind: "charges" as const, by: id, from: id, to: "battery", stopped: null })),
+      ],
+    );
+    return { ...parts, network };
+  };
+  const pumped = (breaks: readonly PartEvent[]) => weekOf(breaks, powered(), { charges: { battery: 0 } });
+
+  test("a battery drives its pump no more", () => {
+    expect(pumped([]).volume).toBeGreaterThan(0.25);
+    expect(pumped([broke("battery")])).toMatchObject({ lines: [], broken: ["battery"] });
+  });
+
+  test("of two panels the one that works still charges, and by what it brings itself", () => {
+    const [both, none] = [pumped([]), pumped([broke("small"), broke("large")])];
+    expect(none.volume).toBe(0);
+    expect(none.why).toContain("energy");
+    for (const [gone, share] of [
+      ["small", 2 / 3],
+      ["large", 1 / 3],
+    ] as const)
+      expect(pumped([broke(gone)]).volume / both.volume).toBeCloseTo(share, 1);
+  });
+
+  test("what is noted broken stands in no answer: how long it lasts is run without it too", () => {
+    const emptyOf = (breaks: readonly PartEvent[]) => {
+      const answer = fromToday(
+        withBreaks(plan({ roofs: [roof({ drainsTo: "big" })] }), breaks),
+        wet(),
+        given({ levels: { big: 0.05, tub: 1 } }),
+      );
+      if ("failed" in answer || answer.kind !== "usual_and_dry") throw new Error("no usual run");
+      return answer.dry.water.at(-1) as number;
+    };
+    expect(emptyOf([broke("roof")])).toBeLessThanOrEqual(emptyOf([]));
+    expect(emptyOf([broke("battery")])).toBe(emptyOf([]));
   });
 
   test("an unknown part or one that carries nothing changes nothing", () => {

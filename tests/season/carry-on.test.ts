@@ -81,6 +81,25 @@ describe("a watering that was noted", () => {
     expect(lackOf(at([full, tub, soaked])) - lackOf(now)).toBeCloseTo((60 * LITRE * 0.8) / 10, 9);
   });
 
+  test("of more than was in the tub yet is taken as it runs in: hours later the tub stands full", () => {
+    // 150 L from a tub that had 100 L at eight; the line fills it in a fraction of the eleven hours left.
+    const low = dipped("tub", 0, 0.1, { minute: 480 });
+    const gave = happening("gave", "bed", TODAY, 150 * LITRE, { by: "tub_cans", minute: 481 });
+    const more = {
+      tanks: [
+        tank(2, { floor: 1 }),
+        tank(0.2, { id: "tub", vessel: { form: "upright", height: 0.5, volume: 0.2 } }),
+      ],
+      lines: [line()],
+      waterAt: 19 * 3600,
+    };
+    const input = plan(more);
+    const evening = (all: readonly Happened[]) =>
+      morning(input, DRY, TODAY, [full, soaked, ...all], { dawn: 6 * 3600 }).tanks["tub"] as number;
+    expect(evening([low])).toBeGreaterThan(0.15);
+    expect(evening([low, gave])).toBeCloseTo(evening([low]), 3);
+  });
+
   test("a bed of which nothing is noted goes by its rule, and one of which anything is does not", () => {
     const beds = [
       bed({ crops: plan().beds[0]?.crops ?? [] }),

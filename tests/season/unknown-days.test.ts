@@ -46,7 +46,11 @@ describe("rain that nobody measured", () => {
   test("is that of the year whose rain over those days is the middle one, made up or measured", () => {
     // 1, 2, 4, 9 and 30 mm: 4 mm on 20 m2.
     for (const madeUp of [true, false]) expect(caught([dip], record(madeUp))).toBeCloseTo(0.08, 9);
-    expect(taken([dip])).toEqual({ first: TODAY - 10, last: TODAY - 1, year: 2004, madeUp: true });
+    expect(taken([dip])).toEqual({
+      spells: [{ first: TODAY - 10, last: TODAY - 1 }],
+      year: 2004,
+      madeUp: true,
+    });
     expect(taken([])).toBeNull();
   });
 
@@ -65,7 +69,14 @@ describe("rain that nobody measured", () => {
     // Read before the note and after it, it tells of all days between.
     expect(caught([dip, gauge(11, 0), gauge(1, 10 * MM)])).toBeCloseTo(0.2, 9);
     expect(taken([dip, gauge(11, 0), gauge(1, 0)])).toBeNull();
-    expect(taken([dip, gauge(11, 0), gauge(3, 0)])).toMatchObject({ first: TODAY - 2, last: TODAY - 1 });
+    expect(taken([dip, gauge(11, 0), gauge(3, 0)])).toMatchObject({
+      spells: [{ first: TODAY - 2, last: TODAY - 1 }],
+    });
+    // What the gauge told in between is not among them.
+    expect(taken([dip, gauge(8, 0), gauge(5, 3)])?.spells).toEqual([
+      { first: TODAY - 10, last: TODAY - 9 },
+      { first: TODAY - 4, last: TODAY - 1 },
+    ]);
   });
 
   /** Rain on each of the ten days before today, by year [mm]. */

@@ -107,6 +107,25 @@ describe("this year against what was expected", () => {
   });
 });
 
+test("a soak that a watering of that day tells is no watering more, and a dip of more than the tank holds none", () => {
+  const sheet = template("hillside-totes");
+  const bed = sheet.cards.find(({ kind }) => kind === "bed");
+  const tank = sheet.cards.find(({ kind }) => kind === "tank");
+  if (!bed || !tank) throw new Error("a bed and a tank");
+  const year = told(sheet, [
+    note({ what: "gave", where: bed.id, value: 20, unit: "gal", day: "2026-06-01" }),
+    note({ what: "soaked", where: bed.id, value: 20, unit: "gal", day: "2026-06-01" }),
+    note({ what: "soaked", where: bed.id, day: "2026-06-03" }),
+    note({ what: "gave", where: bed.id, value: 5, unit: "gal", day: "2026-06-03" }),
+    note({ what: "dipped", where: tank.id, value: 900, unit: "in", day: "2026-06-04" }),
+  ]).thisYear;
+  const row = (what: string) => year?.rows.find((one) => one.what === what);
+  expect(row(bed.title)?.noted).toBe("25 gal, noted on 2 days");
+  expect(year?.missing.join(" ")).not.toContain("without an amount");
+  expect(row(tank.title)).toBeUndefined();
+  expect(year?.missing.join(" ")).toContain(`No dip was noted of`);
+});
+
 describe("filling a hose for the first time", () => {
   const withRoute = (route: readonly (readonly number[])[]) => {
     const sheet = template("hillside-totes");

@@ -40,7 +40,7 @@ const ofDays = (shorts: readonly (number | null)[]): FromToday => ({
   today: TODAY,
   last: LAST,
   now: 1,
-  assumed: { tanks: [], beds: [], batteries: [], leftOut: [], rain: null },
+  assumed: { tanks: [], beds: [], batteries: [], leftOut: [], broken: [], rain: null },
   heldBack: [],
   since: {},
   ...oddsOf(shorts.map(run), shorts.length, 0),
@@ -58,25 +58,25 @@ function shortUpTo(shorts: readonly (number | null)[], text: string): { on: numb
 const countOf = (word: string): number => (COUNTS.includes(word) ? COUNTS.indexOf(word) : Number(word));
 
 describe("how long it lasts, in a sentence", () => {
-  test("says when the tanks are empty by the runs' own days, over 200 sets of runs", () => {
+  test("says when nothing is left in reach by the runs' own days, over 200 sets of runs", () => {
     for (let seed = 1; seed <= 200; seed++) {
       const shorts = days(seed);
       const said = emptySaid(ofDays(shorts));
       const never = shorts.filter((day) => day === null).length;
       expect([seed, said, /in every year/.test(said)]).toEqual([seed, said, never === shorts.length]);
-      const middle = /^The tanks are empty by (\w+ \d+) in a middling year/.exec(said)?.[1];
+      const middle = /^No water is left in reach of the beds by (\w+ \d+) in a middling year/.exec(said)?.[1];
       if (middle) {
         const { on, before } = shortUpTo(shorts, middle);
         const rank = Math.floor((shorts.length + 1) / 2);
         expect([seed, said, before < rank, on >= rank]).toEqual([seed, said, true, true]);
       }
-      const worst = /in the (?:(\w+) )?worst of \d+ by (\w+ \d+)/.exec(said);
+      const worst = /in the (?:(\w+) )?worst of \d+ (?:none is left )?by (\w+ \d+)/.exec(said);
       if (worst) {
         const rank = worst[1] === undefined ? 1 : countOf(worst[1]);
         const { on, before } = shortUpTo(shorts, worst[2] as string);
         expect([seed, said, on >= rank, before < rank]).toEqual([seed, said, true, true]);
       }
-      const some = /in (\d+) of \d+ they are/.exec(said);
+      const some = /in (\d+) of \d+ it does not/.exec(said);
       if (some) expect([seed, Number(some[1])]).toEqual([seed, shorts.length - never]);
     }
   });
@@ -88,7 +88,8 @@ describe("how long it lasts, in a sentence", () => {
     ];
     expect(ruleSaid(beds, 0, ["Long bed"])).toMatch(/ Held back today, as you noted: Long bed\.$/);
     expect(ruleSaid(beds, 0, [])).not.toContain("noted");
-    const rain = { first: TODAY - 9, last: TODAY - 1, year: 2009, madeUp: false };
+    const spell = (first: number, last: number) => ({ first, last });
+    const rain = { spells: [spell(TODAY - 9, TODAY - 1)], year: 2009, madeUp: false };
     const from = ofDays([null]);
     const rests = (more: object) =>
       restsOn({ ...from, assumed: { ...from.assumed, rain: { ...rain, ...more } } }, (id) => id).join(" ");
@@ -96,13 +97,16 @@ describe("how long it lasts, in a sentence", () => {
       "No rain of Jun 22 to Jun 30 was measured or noted: taken as in 2009, a middling year for those days.",
     );
     expect(rests({ madeUp: true })).toContain("taken as in a middling year of the made-up weather.");
-    expect(rests({ year: null, first: TODAY - 1 })).toContain(
+    expect(rests({ year: null, spells: [spell(TODAY - 1, TODAY - 1)] })).toContain(
       "No rain of Jun 30 was measured or noted: taken as dry.",
+    );
+    expect(rests({ spells: [spell(TODAY - 9, TODAY - 7), spell(TODAY - 2, TODAY - 1)] })).toContain(
+      "No rain of Jun 22 to Jun 24 and Jun 29 to Jun 30 was measured",
     );
   });
 
   test("outside the season says nothing of what was not noted", () => {
-    const assumed = { tanks: ["totes"], beds: ["bed"], batteries: [], leftOut: [], rain: null };
+    const assumed = { tanks: ["totes"], beds: ["bed"], batteries: [], leftOut: [], broken: [], rain: null };
     const out = {
       today: TODAY,
       last: TODAY,
@@ -154,7 +158,7 @@ describe("how long it lasts, in a sentence", () => {
         seen("some do not");
         expect([seed, said, Number(not[1]), Number(not[2])]).toEqual([seed, said, count - ends, count]);
       }
-      const end = /in (\w+) (?:it lasts )?to the end/.exec(said);
+      const end = /in (\w+) (?:to the end|no bed is short before the end)/.exec(said);
       expect([seed, said, end ? countOf(end[1] as string) : 0]).toEqual([
         seed,
         said,

@@ -32,6 +32,17 @@ function darkPanel(input: ModelInput, battery: string): CardView | undefined {
   );
 }
 
+/** What each panel on a battery brings it, of those whose sun can be worked out. */
+const panelsOn = (input: ModelInput, battery: string): Readonly<Record<string, ChargeMonths>> => {
+  const chargers = chargersOf(networkIn(input), battery);
+  return Object.fromEntries(
+    (input.cards["panel"] ?? []).flatMap(({ id, results }) => {
+      const months = chargers.includes(id) ? valueIn(results["charge_months"]) : null;
+      return months === null ? [] : [[id, months as ChargeMonths]];
+    }),
+  );
+};
+
 function partOf(id: string, results: CardResults, input: ModelInput): BatteryPart | Missing {
   const word = readyWord(results, "charged");
   const dark = word === "mains" || word === "none" ? undefined : darkPanel(input, id);
@@ -48,6 +59,7 @@ function partOf(id: string, results: CardResults, input: ModelInput): BatteryPar
     carriedEvery: Math.max(1, Math.round(readyNumber(results, "carried_every"))),
     dryCharge: months.dry,
     wetCharge: months.wet,
+    panels: panelsOn(input, id),
     // What a full one loses comes out of the share that may be drawn.
     selfDischarge: Math.min(1, readyNumber(results, "self_discharge") / MONTH / wholeToUsable),
     otherLoads: readyNumber(results, "other_energy"),

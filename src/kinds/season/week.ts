@@ -109,7 +109,7 @@ export type WeekOfBed = Omit<BedWeek, "days"> & { readonly today: string; readon
 /** The week as a whole. */
 export type WeekSpan = Pick<
   WeekAnswer,
-  "rains" | "spared" | "assumedTanks" | "lines" | "refused" | "opens" | "broken" | "now" | "tankBy"
+  "rains" | "spared" | "assumedTanks" | "lines" | "refused" | "opens" | "broken" | "byHand" | "now" | "tankBy"
 > & {
   readonly first: string;
   readonly last: string;
@@ -155,6 +155,7 @@ function weekOutputs(plan: SeasonInput, answer: WeekAnswer): Outputs {
     refused: answer.refused,
     opens: answer.opens,
     broken: answer.broken,
+    byHand: answer.byHand,
     rains: answer.rains,
     spared: answer.spared,
     now: answer.now,

@@ -10,6 +10,8 @@ import { createYearShown } from "./year-shown.ts";
 
 /** Until it is measured [px]. */
 const SIZE = { width: 840, height: 320 };
+/** The answers take a line more or less while a number is turned: the paper follows them when the key has been answered [ms]. */
+const PAUSE = 100;
 
 function InWords(props: { readonly scene: SceneModel }) {
   const sheet = useSheet();
@@ -43,7 +45,7 @@ function InWords(props: { readonly scene: SceneModel }) {
 
 export function Drawing() {
   const sheet = useSheet();
-  const { size, watch } = createElementSize(SIZE);
+  const { size, watch } = createElementSize(SIZE, PAUSE);
   const shown = createYearShown(sheet);
   const day = () => (shown.asDipped() ? null : shown.day());
   const model = createScene(sheet, day, size);

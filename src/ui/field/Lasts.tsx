@@ -34,6 +34,7 @@ import { drawnOf } from "./lasts-drawn.ts";
 import "./lasts.css";
 import { Missing } from "./Missing.tsx";
 import { useNoting } from "./noting-here.tsx";
+import { useOutOfSeason } from "./out-of-season.ts";
 import type { FieldPageProps } from "./pages.ts";
 import { useSeasonAnswer } from "./use-season-answer.ts";
 
@@ -241,13 +242,19 @@ function Answer(props: Told) {
 function Untold(props: FieldPageProps & { readonly lasting: Lasting }) {
   const sheet = useSheet();
   const waiting = () => props.lasting.working() || sheet.working();
-  const said = () => props.lasting.failure() || (waiting() ? "Running the past years from today on" : "");
+  const outside = useOutOfSeason();
+  const said = () =>
+    outside() || props.lasting.failure() || (waiting() ? "Running the past years from today on" : "");
   return (
     <Show
       when={said()}
       fallback={<Missing {...props} undone="Dip a tank, and it is told how long the water lasts." />}
     >
-      {(words) => <p class="lasts-lead working">{words()}</p>}
+      {(words) => (
+        <p class="lasts-lead" classList={{ working: waiting() }}>
+          {words()}
+        </p>
+      )}
     </Show>
   );
 }

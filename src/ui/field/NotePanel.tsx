@@ -3,7 +3,7 @@
 import { createSignal, For, type JSX, Match, Show, Switch } from "solid-js";
 import { noteKind } from "../../document/note-kinds.ts";
 import type { Card } from "../../document/worksheet.ts";
-import { notedOf } from "../../kinds/kind.ts";
+import { isPriced, notedOf } from "../../kinds/kind.ts";
 import { parseIsoDate } from "../../units/calendar.ts";
 import { useSheet } from "../sheet.ts";
 import { dayAndMonth } from "../words.ts";
@@ -13,6 +13,9 @@ import { type ToNote, useNoting } from "./noting-here.tsx";
 import { Panel } from "./Panel.tsx";
 import { useTold } from "./told.ts";
 
+/** What is said only of a thing that was bought: what grows and what is only reckoned never breaks. */
+const OF_THINGS: ReadonlySet<string> = new Set(["broke", "mended"]);
+
 /** Parts of which something can be noted: of the kinds that it is about, or any that stands in the garden. */
 export function useParts() {
   const sheet = useSheet();
@@ -20,8 +23,12 @@ export function useParts() {
   const isBroken = ({ id }: Card): boolean => told.of(id, "broke", "mended").at(-1)?.what === "broke";
   return (what: string): readonly Card[] => {
     const those = notedOf(sheet.kinds, what);
+    const isAny = ({ kind }: Card): boolean => {
+      const own = sheet.kinds[kind];
+      return own !== undefined && own.single !== true && (!OF_THINGS.has(what) || isPriced(own));
+    };
     const isOne = (card: Card) =>
-      (those ? those.some((other) => other.kind === card.kind) : sheet.kinds[card.kind]?.single !== true) &&
+      (those ? those.some((other) => other.kind === card.kind) : isAny(card)) &&
       (what !== "mended" || isBroken(card));
     return sheet.worksheet().cards.filter(isOne);
   };

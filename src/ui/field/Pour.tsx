@@ -8,6 +8,7 @@ import { useSheet } from "../sheet.ts";
 import { useTitleOf } from "../titles.ts";
 import { Missing, useLack } from "./Missing.tsx";
 import { FieldFoot, useNoting } from "./noting-here.tsx";
+import { useOutOfSeason } from "./out-of-season.ts";
 import type { FieldPageProps } from "./pages.ts";
 import { useTold } from "./told.ts";
 import { useSeasonAnswer } from "./use-season-answer.ts";
@@ -104,7 +105,7 @@ function Told(props: { readonly told: ToldAdvice }) {
         <p>{props.told.reason}</p>
       </div>
       <h2 class="pour-head">
-        {props.told.head} <span>of what the beds are worth; dark: more than the best</span>
+        {props.told.head} <span>of what the beds are worth; solid: more than the best</span>
       </h2>
       <ul class="pour-choices">
         <For each={props.told.choices}>{(told) => <Choice told={told} least={least()} />}</For>
@@ -147,12 +148,16 @@ export function Pour(props: FieldPageProps) {
   const { foot } = useNoting();
   const { answer, working, failure } = useSeasonAnswer((answers) => answers.advice());
   const lack = useLack(props);
+  const outside = useOutOfSeason();
   return (
     <>
       <div class="field-body pour" classList={{ working: working() }} aria-busy={working()}>
         <Missing {...props} />
         <Show when={!lack()}>
-          <Show when={answer()} fallback={<p class="pour-lead">{failure() || "Working it out …"}</p>}>
+          <Show
+            when={answer()}
+            fallback={<p class="pour-lead">{outside() || failure() || "Working it out …"}</p>}
+          >
             {(told) => <Told told={told()} />}
           </Show>
           <Worths />

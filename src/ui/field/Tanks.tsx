@@ -89,6 +89,7 @@ function Tank(props: { readonly card: Card; readonly vessel: Vessel }) {
   /** The last dip before what is drawn: the very last where the level moves or has moved since, else the last of an earlier day. */
   const before = () =>
     moving.moving() || isCarried() ? dips().at(-1) : dips().findLast(({ day }) => day !== dips().at(-1)?.day);
+  const unknown = () => (dips().length > 0 ? "not dipped lately" : "not dipped");
   const depthOf = ({ value = 0, unit = "" }: Note) => toSi(value, unit);
   const when = () => {
     const old = before();
@@ -102,13 +103,11 @@ function Tank(props: { readonly card: Card; readonly vessel: Vessel }) {
       <p class="depth" classList={{ moved: moving.moving() !== null }}>
         {isKnown() ? read(moving.level()) : "–"} <span>{stick().unit}</span>
       </p>
-      <p class="gallons">{isKnown() ? gallons(moving.level()) : "not dipped"}</p>
+      <p class="gallons">{isKnown() ? gallons(moving.level()) : unknown()}</p>
       <p class="aside">{when()}</p>
       <Column
         name={`Depth in ${props.card.title}`}
-        said={
-          isKnown() ? `${moving.level().value} ${stick().unit}, ${gallons(moving.level())}` : "not dipped"
-        }
+        said={isKnown() ? `${moving.level().value} ${stick().unit}, ${gallons(moving.level())}` : unknown()}
         stick={stick()}
         moving={moving}
         unknown={!isDipped()}

@@ -6,6 +6,7 @@ import type { Note } from "../../document/worksheet.ts";
 import type { WeekSpan } from "../../kinds/season/week.ts";
 import {
   brokenWords,
+  byHandWords,
   daysOf,
   gaveWords,
   leadAfter,
@@ -198,6 +199,8 @@ function Week(props: { readonly span: WeekSpan; readonly voice: Voice }) {
   const lead = () => (done().length > 0 ? leadAfter : leadOf)(props.span, days()[0], props.voice);
   const days = () =>
     [props.span.first, props.span.last].map((day) => parseIsoDate(day) ?? 0) as [number, number];
+  // Past the hour of watering what is left of today is begun now.
+  const now = () => (props.span.first === sheet.today() ? sheet.timeOfDay() : 0);
   return (
     <>
       <p class="today-lead" aria-live="polite" classList={{ working: sheet.working() }}>
@@ -206,10 +209,11 @@ function Week(props: { readonly span: WeekSpan; readonly voice: Voice }) {
       <Show when={brokenWords(props.span.broken, props.voice)}>
         {(said) => <p class="aside">{said()}</p>}
       </Show>
-      <Show when={props.span.rains.length > 0}>
+      <Show when={props.span.lines.length + props.span.rains.length > 0}>
         <p class="aside">{rainsWords(props.span.rains, props.voice)}</p>
       </Show>
-      <For each={daysOf(props.span, ...days(), props.voice)}>
+      <For each={byHandWords(props.span.byHand, props.voice)}>{(said) => <p class="aside">{said}</p>}</For>
+      <For each={daysOf(props.span, ...days(), props.voice, now())}>
         {(day) => (
           <section>
             <h3 class="today-day">

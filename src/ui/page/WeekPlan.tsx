@@ -5,7 +5,7 @@ import { Portal } from "solid-js/web";
 import type { Card } from "../../document/worksheet.ts";
 import { shownIn } from "../../graph/readers.ts";
 import type { WeekOfBed, WeekSpan } from "../../kinds/season/week.ts";
-import { brokenWords, rainsWords } from "../../telling/today.ts";
+import { brokenWords, byHandWords, rainsWords } from "../../telling/today.ts";
 import { ASSUMED_SOAK, assumedTanks, headline, outlookWords } from "../../telling/week.ts";
 import { useGiven } from "../rows/given-of.ts";
 import { useSheet } from "../sheet.ts";
@@ -80,6 +80,7 @@ export function WeekOnPaper(props: { readonly span: WeekSpan }) {
         {day(props.span.first)} to {day(props.span.last)}. {rainsWords(props.span.rains, voice())}
       </p>
       <Show when={brokenWords(props.span.broken, voice())}>{(said) => <p>{said()}</p>}</Show>
+      <For each={byHandWords(props.span.byHand, voice())}>{(said) => <p>{said}</p>}</For>
       <PlanOnPaper span={props.span} />
       <ul class="plan">
         <For each={beds()}>

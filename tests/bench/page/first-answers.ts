@@ -2,7 +2,7 @@
 
 import type { Browser } from "playwright-core";
 import { type Ratio, shownTime } from "../measure.ts";
-import { momentsOf, watchMoments } from "./moments.ts";
+import { firstPainted, momentsOf, watchMoments } from "./moments.ts";
 import { DESK, middle } from "./visits.ts";
 
 const ROUNDS = 9;
@@ -20,8 +20,9 @@ async function visit(browser: Browser, url: string): Promise<Visit> {
       for (const { duration } of list.getEntries()) open.longest = Math.max(open.longest ?? 0, duration);
     }).observe({ type: "longtask", buffered: true });
   });
+  const painted = firstPainted(page);
   await page.goto(url);
-  await page.waitForFunction(() => window.moments.first !== null);
+  await painted;
   await page.waitForFunction(() => !document.querySelector('.answers[aria-busy="true"]'));
   const { first } = await momentsOf(page);
   const [all, longest] = await page.evaluate(() => [

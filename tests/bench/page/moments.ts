@@ -2,6 +2,9 @@
 
 import type { Page } from "playwright-core";
 
+/** What the page says aloud once its first answers were painted. */
+const SAID = "The first answers were painted.";
+
 export type Moments = {
   /** When the first answers were painted, from the start of the visit [ms]. */
   first: number | null;
@@ -20,7 +23,7 @@ declare global {
 }
 
 /** Runs in the page before anything else does. */
-function watch(): void {
+function watch(said: string): void {
   const moments: Moments = { first: null, edited: [], answered: [], worked: [] };
   window.moments = moments;
   /** After the next frame: what stands in the document by then has been painted. */
@@ -38,6 +41,7 @@ function watch(): void {
       waits = true;
       painted((at) => {
         moments.first = at;
+        console.debug(said);
       });
     }
     if (key === null || document.querySelector('.answers[aria-busy="true"]')) return;
@@ -80,6 +84,15 @@ function watch(): void {
   };
 }
 
-export const watchMoments = (page: Page): Promise<void> => page.addInitScript(watch).then(() => undefined);
+export const watchMoments = (page: Page): Promise<void> =>
+  page.addInitScript(watch, SAID).then(() => undefined);
+
+/**
+ * Resolves once the first answers were painted. The page says so by itself: asking it means reading a program of the asker's
+ * in it, which a small page does after its paint and a larger one before.
+ */
+export const firstPainted = async (page: Page): Promise<void> => {
+  await page.waitForEvent("console", (message) => message.text() === SAID);
+};
 
 export const momentsOf = (page: Page): Promise<Moments> => page.evaluate(() => window.moments);

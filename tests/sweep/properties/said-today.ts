@@ -14,6 +14,7 @@ import {
 } from "../../../src/telling/today.ts";
 import { parseIsoDate } from "../../../src/units/calendar.ts";
 import { showQuantity } from "../../../src/units/show.ts";
+import { isLong } from "../../tries.ts";
 import { property } from "../harness.ts";
 import { type Place, placeOf } from "../place.ts";
 import { type Worked, workedOut } from "../worked.ts";
@@ -28,6 +29,9 @@ const UNITS: Readonly<Record<string, number>> = {
   "ft³": 0.028316846592,
 };
 const TIMES: Readonly<Record<string, number>> = { day: 86400, days: 86400, h: 3600, min: 60, s: 1 };
+
+/** After the hour of watering [s]. */
+const LATE = 3 * 3600;
 
 const plain = (text: string): string => text.replaceAll("\u00a0", " ");
 
@@ -159,9 +163,9 @@ property(
       const wrong = wrongTanks(span, one.bed, one.why, refusalWords(one, voice), voice);
       if (wrong) return wrong;
     }
-    return wrongLead(span, voice) ?? wrongDays(span, voice);
+    return wrongLead(span, voice) ?? wrongDays(span, voice) ?? wrongDays(span, voice, span.waterAt + LATE);
   },
-  { every: 3 },
+  { every: isLong ? 3 : 6 },
 );
 
 const COUNTS = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine"];
@@ -195,20 +199,20 @@ function wrongLead(span: WeekSpan, voice: Voice): string | null {
   return near(volumesIn(said).at(-1), only.goes[0]?.volume ?? 0) ? null : `the first go, but: ${said}`;
 }
 
-/** A day's head is the sum of one's own time; each go has its row, and none is begun before its tank is full again. */
-function wrongDays(span: WeekSpan, voice: Voice): string | null {
+/** A day's head is the sum of one's own time; each go has its row, and none is begun before its tank is full again, or before now. */
+function wrongDays(span: WeekSpan, voice: Voice, now = 0): string | null {
   const [first, last] = [parseIsoDate(span.first) ?? 0, parseIsoDate(span.last) ?? 0];
-  for (const { day, said, rows } of daysOf(span, first, last, voice)) {
+  for (const { day, said, rows } of daysOf(span, first, last, voice, now)) {
     const own = span.lines.filter((line) => line.day === day);
     const hands = own.reduce((sum, line) => sum + line.hands, 0);
     if (own.length > 0 && !near(timesIn(said)[0], hands, 30)) return `${hands} s of hands, but: ${said}`;
     const goes = rows.flatMap((row) => (row.kind === "go" ? [row] : []));
     if (goes.length !== own.reduce((sum, line) => sum + line.goes.length, 0))
       return `${goes.length} rows on day ${day - first}`;
-    let free = span.waterAt;
+    const begins = day === first ? Math.max(span.waterAt, now) : span.waterAt;
+    let free = begins;
     for (const { at, timed, amount, said: words } of goes) {
-      if (at < free - 1e-6 || at < span.waterAt + timed.go.wait - 1e-6)
-        return `begun at ${at}, free from ${free}`;
+      if (at < free - 1e-6 || at < begins + timed.go.wait - 1e-6) return `begun at ${at}, free from ${free}`;
       free = at + timed.go.setUp + timed.go.time;
       if (!near(timesIn(words)[0], timed.go.time, 30)) return `${timed.go.time} s, but: ${words}`;
       if (!amount.startsWith("a little") && !near(volumesIn(amount)[0], timed.go.volume))

@@ -25,7 +25,8 @@ export default defineConfig({
           // Against hanging alone: no journey may fail because the machine has much else to do.
           testTimeout: 300_000,
           hookTimeout: 300_000,
-          expect: { poll: { timeout: 60_000 } },
+          // Each look is a way to the browser and back, and a layout there: what comes comes a moment later.
+          expect: { poll: { timeout: 60_000, interval: 150 } },
           // Told at the end of `npm test`: which passed only then.
           retry: 1,
           // Files share the browser and its pages, which know nothing of each other.

@@ -14,7 +14,11 @@ export function Workbench(props: { readonly laid: Laid; readonly shared: PageSha
 
   // In a task of its own, so that a touch need not wait for both.
   const [isWorked, setWorked] = createSignal(false);
-  const drawing = setTimeout(() => setWorked(true));
+  const drawing = setTimeout(() => {
+    // Not before: an empty page would be painted in between.
+    document.querySelector(".at-first")?.remove();
+    setWorked(true);
+  });
 
   const onKey = (event: KeyboardEvent): void => {
     if (!(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== "z") return;

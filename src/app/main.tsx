@@ -254,10 +254,7 @@ if (page) {
   render(
     () => (
       <Show when={laid()} keyed>
-        {(sheet) => {
-          document.querySelector(".at-first")?.remove();
-          return <Workbench laid={sheet} shared={shared} />;
-        }}
+        {(sheet) => <Workbench laid={sheet} shared={shared} />}
       </Show>
     ),
     page,

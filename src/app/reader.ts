@@ -3,7 +3,7 @@
 import { type Accessor, createMemo, untrack } from "solid-js";
 import { titlesApart } from "../document/title-apart.ts";
 import type { Card } from "../document/worksheet.ts";
-import { type Explanation, explain } from "../graph/explain.ts";
+import type { Explanation } from "../graph/explain.ts";
 import { type Movement, movement } from "../graph/moved.ts";
 import { wordIn } from "../graph/readers.ts";
 import { labelOf, shownValue } from "../graph/shown.ts";
@@ -16,6 +16,7 @@ import { type ShowOptions, unitFor } from "../units/show.ts";
 import type { View } from "./engine.ts";
 import { createKeyed } from "./keyed.ts";
 import type { Session } from "./session.ts";
+import type { Workings } from "./words.ts";
 
 type Place = { readonly card: Card; readonly row: Row | null };
 
@@ -67,7 +68,11 @@ function createLookups(session: Session, showOptions: Accessor<ShowOptions>) {
 }
 
 /** What the components may read; everything is worked out from the session's present view. */
-export function makeReader(session: Session, showOptions: Accessor<ShowOptions>, words: Accessor<Words>) {
+export function makeReader(
+  session: Session,
+  showOptions: Accessor<ShowOptions>,
+  { words, workings }: { readonly words: Accessor<Words>; readonly workings: Accessor<Workings | null> },
+) {
   const { view, result, before, placeOf, about } = createLookups(session, showOptions);
   const shown = (id: string): string =>
     about(id, (now, options) => shownValue(now.graph, now.worksheet, now.results, id, options));
@@ -86,8 +91,11 @@ export function makeReader(session: Session, showOptions: Accessor<ShowOptions>,
       if (!place) return id;
       return place.row ? `${place.card.title}: ${label(id)}` : place.card.title;
     },
-    explain: (id: string): Explanation | null =>
-      result(id) ? explain(view().graph, view().worksheet, view().results, id, showOptions(), words()) : null,
+    explain: (id: string): Explanation | null => {
+      const explain = workings()?.explain;
+      if (!explain || !result(id)) return null;
+      return explain(view().graph, view().worksheet, view().results, id, showOptions(), words());
+    },
     moved: (id: string): Movement | null => {
       if (before(id) === result(id)) return null;
       const baseline = session.baseline();

@@ -6,7 +6,6 @@ import { sameData } from "../document/same.ts";
 import { apart } from "../document/title-apart.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import { answers } from "../telling/answers.ts";
-import { besideAnswer } from "../telling/beside.ts";
 import type { Room } from "../telling/lead.ts";
 import type { SavedSheet, Sheet } from "../ui/sheet.ts";
 import type { ShowOptions } from "../units/show.ts";
@@ -23,6 +22,7 @@ import { makeReader, type Reader } from "./reader.ts";
 import { createSession, type Session } from "./session.ts";
 import { TEMPLATES } from "./templates.ts";
 import { listenToTyping } from "./typing.ts";
+import { fetchWorkings, type Workings } from "./words.ts";
 
 /** A memo that wakes nobody as long as it says the same. */
 const createSame = <Value>(read: () => Value): Accessor<Value> =>
@@ -32,12 +32,13 @@ const createSame = <Value>(read: () => Value): Accessor<Value> =>
 function createTelling(
   session: Session,
   { result }: Pick<Reader, "result">,
+  workings: Accessor<Workings | null>,
   isSpan: (id: string) => boolean,
 ) {
   const asked = () => ({ result, cards: session.worksheet().cards, isSpan });
   return {
     answers: (room?: Room) => answers(asked(), room),
-    beside: (id: string) => besideAnswer(asked(), id),
+    beside: (id: string) => workings()?.besideAnswer(asked(), id) ?? [],
   };
 }
 
@@ -95,7 +96,8 @@ export function createSheet(laid: Laid, shared: PageShared) {
   });
   engine.connect(shared.hub.client);
   void refreshSheets();
-  const reader = makeReader(session, showOptions, shared.words);
+  const workings = fetchWorkings();
+  const reader = makeReader(session, showOptions, { words: shared.words, workings });
   const working = () => engine.view().results.requests.length > 0;
   const sheet: Sheet = {
     kinds: CARD_KINDS,
@@ -107,7 +109,7 @@ export function createSheet(laid: Laid, shared: PageShared) {
     })),
     ...reader,
     ...createCautions(engine, showOptions, shared),
-    ...createTelling(session, reader, (id) => typeof sheet.doubting()?.spanOf(id) === "string"),
+    ...createTelling(session, reader, workings, (id) => typeof sheet.doubting()?.spanOf(id) === "string"),
     beginning: async () => (await import("./beginning.ts")).makeBeginning(session, shared),
     working,
     moving: createMemo((is: boolean) => looking.stirred() || (is && working()), false),

@@ -1,17 +1,21 @@
-// The words of the cards, fetched as soon as the answers have been painted: numbers need not wait for them.
+// What is fetched as soon as the answers have been painted: words of the cards, and what their workings say.
 
-import { createSignal } from "solid-js";
+import { type Accessor, createSignal } from "solid-js";
 import type { Words } from "../graph/words.ts";
 import { firstPaint } from "../ui/after-paint.ts";
 
 const AGAIN_AFTER = 5000;
 
-/** The words, empty until they are here; fetched again as long as it takes, since cautions are among them. */
-export function fetchWords(onFailure: () => void) {
-  const [words, setWords] = createSignal<Words>({});
+/** What is fetched, until it is here what stands in its place; fetched again as long as it takes. */
+function fetchAfterAnswers<Fetched, Until>(
+  until: Until,
+  load: () => Promise<Fetched>,
+  onFailure: () => void,
+): Accessor<Fetched | Until> {
+  const [fetched, setFetched] = createSignal<Fetched | Until>(until);
   const fetch = (): void => {
-    import("../kinds/words.ts").then(
-      ({ KIND_WORDS }) => setWords(KIND_WORDS),
+    load().then(
+      (here) => setFetched(() => here),
       () => {
         onFailure();
         setTimeout(fetch, AGAIN_AFTER);
@@ -19,5 +23,19 @@ export function fetchWords(onFailure: () => void) {
     );
   };
   void firstPaint.then(fetch);
-  return words;
+  return fetched;
 }
+
+/** The words, empty until they are here: numbers need not wait for them, but cautions are among them. */
+export const fetchWords = (onFailure: () => void): Accessor<Words> =>
+  fetchAfterAnswers({}, async () => (await import("../kinds/words.ts")).KIND_WORDS, onFailure);
+
+export type Workings = typeof import("./workings.ts");
+
+/** What tells a working: nobody can unfold one before the answers stand. */
+export const fetchWorkings = (): Accessor<Workings | null> =>
+  fetchAfterAnswers(
+    null,
+    () => import("./workings.ts"),
+    () => undefined,
+  );

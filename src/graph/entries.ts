@@ -2,7 +2,8 @@
 
 import type { Entry } from "../document/worksheet.ts";
 import { parseIsoDate, parseMonthDay } from "../units/calendar.ts";
-import type { MeasureName } from "../units/measures.ts";
+import { limitSaid } from "../units/limit-said.ts";
+import { MEASURES, type MeasureName } from "../units/measures.ts";
 import { type ShowOptions, showQuantity } from "../units/show.ts";
 import { siFor } from "../units/suits.ts";
 import { parseUnit, unitProblem } from "../units/unit.ts";
@@ -53,11 +54,14 @@ function readNumber(value: unknown, unit: unknown, measure: MeasureName): Read<n
 }
 
 function beyondLimits(row: Limited, si: number, unit: string, show: ShowOptions): Wrong | null {
-  const shown = (limit: number) => showQuantity(limit, row.measure, { ...show, unit, rounded: false });
+  const said = (limit: number, least: boolean): string => {
+    const near = MEASURES[row.measure].form === "plain" ? limitSaid(limit, unit, least) : { si: limit, unit };
+    return showQuantity(near.si, row.measure, { ...show, unit: near.unit, rounded: false });
+  };
   if (row.min !== undefined && si < row.min)
-    return { code: "limit", text: `at least ${shown(row.min)} is wanted here.` };
+    return { code: "limit", text: `at least ${said(row.min, true)} is wanted here.` };
   if (row.max !== undefined && si > row.max)
-    return { code: "limit", text: `at most ${shown(row.max)} is wanted here.` };
+    return { code: "limit", text: `at most ${said(row.max, false)} is wanted here.` };
   return null;
 }
 

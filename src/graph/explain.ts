@@ -64,7 +64,7 @@ const FEW = 6;
 const isTurned = (row: Row | null): boolean => row?.row === "given" && row.usual !== undefined && !row.minor;
 
 /** The first of many are those that are turned, then those of the same part, what stands first on its card, and so down the page. */
-function byWeight(start: GraphNode): (a: GraphNode, b: GraphNode) => number {
+function byWeight(start: GraphNode, found: Iterable<GraphNode>): (a: GraphNode, b: GraphNode) => number {
   const part = start.kind?.single ? null : start.card;
   const rank = ({ row, card, cardAt, kind, position }: GraphNode): readonly number[] => [
     isTurned(row) ? 0 : 1,
@@ -73,8 +73,10 @@ function byWeight(start: GraphNode): (a: GraphNode, b: GraphNode) => number {
     cardAt,
     position,
   ];
+  // Each once: they are compared many times over.
+  const ranks = new Map([...found].map((node) => [node, rank(node)]));
   return (a, b) => {
-    const [first, second] = [rank(a), rank(b)];
+    const [first = [], second = []] = [ranks.get(a), ranks.get(b)];
     const at = first.findIndex((value, place) => value !== second[place]);
     return (first[at] ?? 0) - (second[at] ?? 0);
   };
@@ -97,7 +99,8 @@ function nearestSeen(
     if (isSeen(node)) found.add(node);
     else open.push(...step(node));
   }
-  const order = found.size > FEW ? byWeight(start) : (a: GraphNode, b: GraphNode) => a.position - b.position;
+  const order =
+    found.size > FEW ? byWeight(start, found) : (a: GraphNode, b: GraphNode) => a.position - b.position;
   return [...found].sort(order).map(({ id }) => id);
 }
 

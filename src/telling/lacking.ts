@@ -1,8 +1,41 @@
 // What is lacking: parts that are left out, power that nobody knows, and what the beds lack most often.
 
 import type { Driver } from "../network/bounds.ts";
-import { type Asked, counted, number, type Piece, reasonOf, type Sentence, value, word } from "./asked.ts";
+import {
+  type Asked,
+  counted,
+  number,
+  type Piece,
+  reasonOf,
+  type Sentence,
+  titleOf,
+  value,
+  word,
+} from "./asked.ts";
+import { leftOut, leftOutParts } from "./left-out.ts";
 import { lackedMost } from "./words/bounds.ts";
+import { listed } from "./words/lists.ts";
+
+/** "Barrel: its capacity is not given; Hose and Bed: Barrel is left out". */
+function leftOutWords(asked: Asked): string {
+  const byReason = new Map<string, string[]>();
+  for (const { id, reason } of leftOutParts(asked)) {
+    const title = titleOf(asked, id);
+    const why = reason.replace(/\.$/, "");
+    byReason.set(why, [...(byReason.get(why) ?? []), title]);
+  }
+  return [...byReason].map(([why, titles]) => `${listed(titles)} (${why})`).join("; ");
+}
+
+/** Said of all the answers together, since none of them knows of what is left out. */
+export function without(asked: Asked): Sentence | null {
+  const parts = leftOut(asked);
+  if (parts === 0) return null;
+  const many =
+    parts === 1 ? " part is left out of these answers: " : " parts are left out of these answers: ";
+  const pieces: Piece[] = [value("season.left_out", "trouble"), `${many}${leftOutWords(asked)}.`];
+  return { id: "without", lead: false, pieces };
+}
 
 /** Power that nobody knows must not look like power that never runs out. */
 export function powerUnknown(asked: Asked): Sentence | null {

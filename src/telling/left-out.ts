@@ -2,47 +2,16 @@
 
 import { isReady, valueIn } from "../graph/readers.ts";
 import { idsOf } from "../network/network.ts";
-import {
-  type Asked,
-  counted,
-  networkOfSheet,
-  number,
-  type Piece,
-  type Sentence,
-  titleOf,
-  value,
-} from "./asked.ts";
-import { listed } from "./words/lists.ts";
+import { type Asked, counted, networkOfSheet, number, type Sentence, titleOf } from "./asked.ts";
 
 export const leftOut = (asked: Asked): number => number(asked, "season.left_out") ?? 0;
 
 type LeftOut = { readonly id: string; readonly reason: string; readonly cause?: string };
 
 /** All that are known of now: while the season is run, those that its plan is without. */
-function leftOutParts(asked: Asked): readonly LeftOut[] {
+export function leftOutParts(asked: Asked): readonly LeftOut[] {
   const lists = ["season.left_out_list", "season.left_out_of_plan"].map((id) => valueIn(asked.result(id)));
   return (lists.find(Array.isArray) ?? []) as readonly LeftOut[];
-}
-
-/** "Barrel: its capacity is not given; Hose and Bed: Barrel is left out". */
-function leftOutWords(asked: Asked): string {
-  const byReason = new Map<string, string[]>();
-  for (const { id, reason } of leftOutParts(asked)) {
-    const title = titleOf(asked, id);
-    const why = reason.replace(/\.$/, "");
-    byReason.set(why, [...(byReason.get(why) ?? []), title]);
-  }
-  return [...byReason].map(([why, titles]) => `${listed(titles)} (${why})`).join("; ");
-}
-
-/** Said of all the answers together, since none of them knows of what is left out. */
-export function without(asked: Asked): Sentence | null {
-  const parts = leftOut(asked);
-  if (parts === 0) return null;
-  const many =
-    parts === 1 ? " part is left out of these answers: " : " parts are left out of these answers: ";
-  const pieces: Piece[] = [value("season.left_out", "trouble"), `${many}${leftOutWords(asked)}.`];
-  return { id: "without", lead: false, pieces };
 }
 
 /** What the answers are about: beds, or other uses where there is no bed. */

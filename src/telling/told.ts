@@ -1,6 +1,4 @@
-// What stands over the answers: the first words to somebody new, and where a worksheet came from.
-
-export const FIRST_VISIT = "How long does roof rain carry the beds? This is a made-up place.";
+// Where a worksheet came from, and where one that is handed on can be opened.
 
 /** "Sent to you, made by a neighbour on Jul 2. Yours is kept aside." */
 export function receivedSaid({

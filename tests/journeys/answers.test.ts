@@ -81,7 +81,7 @@ test("a number is pressed: its working opens where it stands, with share and dri
 });
 
 test("an empty sheet asks what there is, and takes a file", async () => {
-  const { page, context, complaints } = await open(browser, { viewport: PHONE });
+  const { page, context, complaints } = await open(browser, { viewport: PHONE, used: true });
   await tool(page, "Worksheets");
   await page.getByRole("button", { name: /An empty one/ }).click();
   await settled(page);

@@ -59,10 +59,20 @@ export function laterVersion(version: string, folder: string): void {
   writeFileSync(kept, later);
 }
 
-/** Puts what ships into a folder, but that the demo's record of made-up weather is so many years long. */
+/** Puts what ships into a folder, but that records of made-up weather are so many years long, the demo's and any sheet's that says nothing of it. */
 export function withDemoOf(years: number, folder: string): void {
   cpSync(SHIPPED, folder, { recursive: true });
   demoOf(years, folder);
+  unsaidYearsOf(years, folder);
+}
+
+/** Makes up so many years in what ships and lies in that folder, where a worksheet does not say how many. */
+function unsaidYearsOf(years: number, folder: string): void {
+  const unsaid = /(?<=Years to make up`,`count`,\[)20\b/;
+  const scripts = filesOf(join(folder, "assets")).filter((name) => name.endsWith(".js"));
+  const saying = scripts.filter((name) => unsaid.test(readFileSync(name, "utf8")));
+  if (saying.length === 0) throw new Error("Years that nobody says are built otherwise than is known here.");
+  for (const name of saying) writeFileSync(name, readFileSync(name, "utf8").replace(unsaid, String(years)));
 }
 
 /** Makes the demo's record so many years long in what ships and lies in that folder. */

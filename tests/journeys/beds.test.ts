@@ -163,7 +163,7 @@ describe("the week's plan", () => {
   test.each(FROM.slice(0, tries(2, 1)))(
     "is asked for, planned from a day, and prints alone on one page: %s",
     async (_, viewport) => {
-      const { page, context, complaints } = await open(browser, { viewport });
+      const { page, context, complaints } = await open(browser, { viewport, used: true });
       await tool(page, "This week");
       const plan = page.getByRole("dialog", { name: "The week's plan" });
       await plan.getByText("Say what day it is").first().waitFor();

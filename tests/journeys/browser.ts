@@ -6,10 +6,9 @@ import { join } from "node:path";
 import { type Browser, chromium, type Download, type Page } from "playwright-core";
 import { inject } from "vitest";
 import { isLong } from "../tries.ts";
-import { lend, lendUsed, type Opened, PATIENCE, type PageWish } from "./pages.ts";
+import { DESK, lend, lendUsed, type Opened, PATIENCE, type PageWish, PHONE } from "./pages.ts";
 
-export const PHONE = { width: 390, height: 844 };
-export const DESK = { width: 1280, height: 800 };
+export { DESK, PHONE };
 
 let shared: Promise<Browser> | null = null;
 

@@ -1,9 +1,11 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { tries } from "../tries.ts";
+import { isLong, tries } from "../tries.ts";
 import { axe } from "./axe.ts";
 import { DESK, launch, open, PHONE, row, settled, take, tool, type, unfold } from "./browser.ts";
-import { fileOf, payloadOf, STARTERS } from "./starters.ts";
+import { openKept } from "./kept.ts";
+import { lend } from "./pages.ts";
+import { fileOf, STARTERS } from "./starters.ts";
 
 const LONG = 600_000;
 const WINDOWS = [
@@ -47,9 +49,8 @@ const scrollable = (page: Page) =>
   page.evaluate(() => document.documentElement.scrollHeight - document.documentElement.clientHeight);
 
 async function openTemplate(page: Page, name: string): Promise<readonly string[]> {
-  await tool(page, "Worksheets");
   const file = fileOf(name);
-  await page.getByLabel("Worksheet file").setInputFiles(payloadOf(file));
+  await openKept(page, file);
   await expect.poll(() => page.getByLabel("Name of this worksheet").inputValue()).toContain(file.title);
   await settled(page);
   return file.cards.map(({ id }) => id);
@@ -66,10 +67,15 @@ async function tabs(page: Page, most: number, isThere: string): Promise<number |
 }
 
 describe("the frame", () => {
-  test("on a phone every part of every template (LONG=1; else of four with all kinds) opens, one after the other by the key ], and nothing is cut off", {
+  test("on a phone every part of every template (LONG=1; else of two with all kinds) opens, one after the other by the key ], and nothing is cut off", {
     timeout: LONG,
   }, async () => {
-    const { page, context, complaints } = await open(browser, { viewport: PHONE });
+    const { page, context, complaints } = await lend(browser, {
+      viewport: PHONE,
+      colorScheme: "light",
+      glass: 1,
+      asks: isLong,
+    });
     const cut: string[] = [];
     for (const name of STARTERS) {
       const cards = await openTemplate(page, name);
@@ -105,7 +111,7 @@ describe("the frame", () => {
   test.each(WINDOWS.slice(0, tries(2, 1)))(
     "with a number in hand on %s, answers, place and the number are in the window, and axe finds nothing",
     async (_, ...windows) => {
-      const { page, context } = await open(browser, { viewport: windows[0], asks: true });
+      const { page, context } = await open(browser, { viewport: windows[0], used: true });
       await take(page, "totes.capacity");
       expect(await axe(page)).toEqual([]);
       for (const { width, height } of windows) {
@@ -211,7 +217,6 @@ describe("the frame", () => {
     await expect.poll(gliding).toBeGreaterThan(0);
     await page.emulateMedia({ reducedMotion: "reduce" });
     await expect.poll(gliding).toBe(0);
-    await page.emulateMedia({ reducedMotion: null });
     await context.close();
   });
 

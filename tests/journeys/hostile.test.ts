@@ -18,7 +18,7 @@ afterAll(async () => {
 const SEED = Number(process.env.FUZZ_SEED ?? 20_261_125);
 /** Hundreds of files, each opened whole, are slow on a busy machine; a hang is told by `neverHangs`. */
 const LONG = { timeout: 900_000 };
-const [FILES, RAINS, LINKS] = [tries(60, 12), tries(70, 10), tries(60, 12)];
+const [FILES, RAINS, LINKS] = [tries(60, 8), tries(70, 8), tries(60, 8)];
 const RAIN = new URL("../fixtures/rain/", import.meta.url);
 
 /** What the page may be after it was handed something: whole, with the worksheet from before or another one. */
@@ -145,7 +145,7 @@ describe("hostile things handed to the page never crash it, hang it, run code or
     `${RAINS} rain files: each is asked about, shown or refused with a reason, and the weather stays until it is taken`,
     LONG,
     async () => {
-      const { page, context, complaints } = await open(browser);
+      const { page, context, complaints } = await open(browser, { used: true });
       const next = hostileRain(SEED);
       const rain = await shownValueOf(page, "weather.mean_yearly_rain");
       const ends = new Set<string>();
@@ -177,7 +177,7 @@ describe("hostile things handed to the page never crash it, hang it, run code or
     `${LINKS} links: whatever stands behind the # in the address, the page stays whole`,
     LONG,
     async () => {
-      const { page, context, complaints } = await open(browser);
+      const { page, context, complaints } = await open(browser, { used: true });
       const next = hostileTexts(SEED + 2);
       const chance = seededRandom(SEED + 3);
       for (let run = 0; run < LINKS; run++) {

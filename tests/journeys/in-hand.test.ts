@@ -74,7 +74,7 @@ describe("a tank's size", () => {
   test.each(WIDTHS)(
     "by arrows, slider and typing at $width: all in view throughout, and one step of undo",
     async (viewport) => {
-      const { page, context, complaints } = await open(browser, { viewport });
+      const { page, context, complaints } = await open(browser, { viewport, used: true });
       await take(page, "totes.capacity");
       await inView(page);
       const ends = async () => {
@@ -257,7 +257,7 @@ describe("the curve", () => {
 
 describe("a number in hand on a phone", () => {
   test("says where it is from, and takes another word for that", async () => {
-    const { page, context, complaints } = await open(browser, { viewport: PHONE });
+    const { page, context, complaints } = await open(browser, { viewport: PHONE, used: true });
     await take(page, "totes.capacity");
     const from = page.getByLabel("Where the number comes from");
     const box = await from.boundingBox();
@@ -271,7 +271,7 @@ describe("a number in hand on a phone", () => {
   });
 
   test("with a keyboard on the screen the place goes; answers, name, value and unit stand above it", async () => {
-    const { page, context } = await open(browser, { viewport: PHONE });
+    const { page, context } = await open(browser, { viewport: PHONE, used: true });
     await take(page, "totes.capacity");
     const left = PHONE.height - 336;
     // No browser without a screen brings up a keyboard; what the page hears of one is the same.
@@ -297,7 +297,7 @@ describe("a number in hand on a phone", () => {
   });
 
   test("a finger drawn across the rows, and [ and ], go to the part before and after", async () => {
-    const { page, context } = await open(browser, { viewport: PHONE });
+    const { page, context } = await open(browser, { viewport: PHONE, used: true });
     await unfold(page, "totes");
     const part = () => page.locator("article.card").getAttribute("id");
     await page.keyboard.press("]");

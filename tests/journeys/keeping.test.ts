@@ -1,7 +1,7 @@
 import { mkdtempSync, readFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { type Browser, chromium, type Page } from "playwright-core";
+import { type Browser, chromium } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { findBrowser, LAUNCH_ARGUMENTS } from "../browser.mjs";
 import { isLong, tries } from "../tries.ts";
@@ -19,6 +19,7 @@ import {
   type,
   unfold,
 } from "./browser.ts";
+import { kept, openSmall, SMALL } from "./kept.ts";
 import { PATIENCE } from "./pages.ts";
 import { twoYears } from "./rain-by-chance.ts";
 
@@ -57,13 +58,13 @@ describe("worksheets are kept", () => {
   });
 
   test("renamed, copied, thrown away and brought back", async () => {
-    const { page, context, complaints } = await open(browser);
-    await type(page, "totes.capacity", "280 gal");
+    const { page, context, complaints } = await openSmall(browser);
+    await type(page, "barrel.capacity", "280 gal");
     await page.getByText("Saved", { exact: true }).waitFor();
     await page.getByRole("button", { name: "Worksheets" }).click();
-    await page.getByRole("button", { name: "Copy Larkspur Bank" }).click();
-    await page.getByRole("button", { name: "Rename Larkspur Bank (copy)" }).click();
-    const name = page.getByLabel("New name of Larkspur Bank (copy)");
+    await page.getByRole("button", { name: `Copy ${SMALL}` }).click();
+    await page.getByRole("button", { name: `Rename ${SMALL} (copy)` }).click();
+    const name = page.getByLabel(`New name of ${SMALL} (copy)`);
     await name.fill("With a third tote");
     await name.press("Enter");
     await page.getByRole("button", { name: "Throw away With a third tote" }).click();
@@ -73,14 +74,14 @@ describe("worksheets are kept", () => {
     await page.getByRole("button", { name: /^With a third tote/ }).click();
     await settled(page);
     await expect.poll(() => page.getByLabel("Name of this worksheet").inputValue()).toBe("With a third tote");
-    await expect.poll(() => shownValueOf(page, "totes.capacity")).toContain("280");
+    await expect.poll(() => shownValueOf(page, "barrel.capacity")).toContain("280");
     expect(complaints).toEqual([]);
     await context.close();
   });
 
   test("two tabs that change the same worksheet both keep their work, and the later is told its new name", async () => {
-    const { page, context } = await open(browser);
-    await type(page, "totes.capacity", "280 gal");
+    const { page, context } = await openSmall(browser);
+    await type(page, "barrel.capacity", "280 gal");
     await page.getByText("Saved", { exact: true }).waitFor();
     const other = await context.newPage();
     // It hears nothing of the first, as when both are changed within the same moment.
@@ -89,20 +90,18 @@ describe("worksheets are kept", () => {
     });
     await other.goto(site());
     await settled(other);
-    await type(page, "totes.capacity", "290 gal");
+    await type(page, "barrel.capacity", "290 gal");
     await page.getByText("Saved", { exact: true }).waitFor();
-    await type(other, "totes.capacity", "310 gal");
+    await type(other, "barrel.capacity", "310 gal");
     await other.getByText("Another tab changed this worksheet too").waitFor();
-    await expect
-      .poll(() => other.getByLabel("Name of this worksheet").inputValue())
-      .toBe("Larkspur Bank (copy)");
+    await expect.poll(() => other.getByLabel("Name of this worksheet").inputValue()).toBe(`${SMALL} (copy)`);
     await other.reload();
     await settled(other);
-    await expect.poll(() => shownValueOf(other, "totes.capacity")).toContain("310");
+    await expect.poll(() => shownValueOf(other, "barrel.capacity")).toContain("310");
     await other.getByRole("button", { name: "Worksheets" }).click();
-    await other.getByRole("button", { name: /^Larkspur Bank \d/ }).click();
+    await other.getByRole("button", { name: new RegExp(`^${SMALL} \\d`) }).click();
     await settled(other);
-    await expect.poll(() => shownValueOf(other, "totes.capacity")).toContain("290");
+    await expect.poll(() => shownValueOf(other, "barrel.capacity")).toContain("290");
     await context.close();
   });
 
@@ -219,33 +218,10 @@ describe("worksheets are kept", () => {
   );
 });
 
-/** What is kept under a key of the page's own store, and another thing put there. */
-async function kept(page: Page, key: string, put?: string): Promise<string> {
-  return page.evaluate(
-    ([name, text]) =>
-      new Promise<string>((resolve, reject) => {
-        const opening = indexedDB.open("eavesdrip");
-        opening.onerror = () => reject(opening.error);
-        opening.onsuccess = () => {
-          const store = opening.result.transaction("shelf", "readwrite").objectStore("shelf");
-          const asked =
-            text === undefined
-              ? store.get(name)
-              : text === ""
-                ? store.delete(name)
-                : store.put(JSON.parse(text), name);
-          asked.onerror = () => reject(asked.error);
-          asked.onsuccess = () => resolve(JSON.stringify(asked.result ?? null));
-        };
-      }),
-    [key, put] as const,
-  );
-}
-
 describe("a save that is no good", () => {
   test("a broken one is set aside whole and said, and can be had as a file", async () => {
-    const { page, context } = await open(browser);
-    await type(page, "totes.capacity", "280 gal");
+    const { page, context } = await openSmall(browser);
+    await type(page, "barrel.capacity", "280 gal");
     await page.getByText("Saved", { exact: true }).waitFor();
     const id = JSON.parse(await kept(page, "current"));
     await kept(
@@ -266,8 +242,8 @@ describe("a save that is no good", () => {
   });
 
   test("one of a newer version opens whole, says so, and no edit changes what is kept", async () => {
-    const { page, context } = await open(browser);
-    await type(page, "totes.capacity", "280 gal");
+    const { page, context } = await openSmall(browser);
+    await type(page, "barrel.capacity", "280 gal");
     await page.getByText("Saved", { exact: true }).waitFor();
     const id = JSON.parse(await kept(page, "current"));
     const sheet = JSON.parse(await kept(page, `sheet:${id}`));
@@ -279,8 +255,8 @@ describe("a save that is no good", () => {
     await page.reload();
     await settled(page);
     await page.locator(".keeping [role=alert]").getByText("newer version").waitFor();
-    await expect.poll(() => shownValueOf(page, "totes.capacity")).toContain("280");
-    await type(page, "totes.capacity", "500 gal");
+    await expect.poll(() => shownValueOf(page, "barrel.capacity")).toContain("280");
+    await type(page, "barrel.capacity", "500 gal");
     await page.waitForTimeout(1000);
     expect(JSON.parse(await kept(page, `sheet:${id}`))).toEqual(JSON.parse(newer));
     await context.close();

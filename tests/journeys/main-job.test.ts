@@ -71,7 +71,7 @@ describe("the main job, in a real browser", () => {
   });
 
   test("a rain record comes in: the unit is asked, the days and years are said, the answers move", async () => {
-    const { page, context, complaints } = await open(browser);
+    const { page, context, complaints } = await open(browser, { used: true });
     const before = await shownValueOf(page, "season.share_met");
     await unfold(page, "weather");
     await page.getByLabel("Rain record file").setInputFiles(SEATTLE);
@@ -116,7 +116,7 @@ describe("the main job, in a real browser", () => {
   });
 
   test("cards are added, linked, renamed and taken out; what cannot be read is refused with its place", async () => {
-    const { page, context, complaints } = await open(browser, { viewport: PHONE });
+    const { page, context, complaints } = await open(browser, { viewport: PHONE, used: true });
     await tool(page, "Worksheets");
     await page.getByRole("button", { name: /An empty one/ }).click();
     await settled(page);
@@ -170,7 +170,7 @@ describe("the main job, in a real browser", () => {
   });
 
   test("keyboard alone: a number is found, stepped with the arrow keys, and its working opened", async () => {
-    const { page, context } = await open(browser);
+    const { page, context } = await open(browser, { used: true });
     const before = await shownValueOf(page, "totes.stand_height");
     await row(page, "totes.stand_height").focus();
     for (let press = 0; press < 3; press++) {
@@ -191,7 +191,7 @@ describe("the main job, in a real browser", () => {
   test.each([PHONE, DESK].slice(0, tries(2, 1)))(
     "nothing is cut off at %o, light and dark, and every control has a name",
     async (viewport) => {
-      const { page, context, complaints } = await open(browser, { viewport });
+      const { page, context, complaints } = await open(browser, { viewport, used: true });
       for (const colorScheme of ["light", "dark"] as const) {
         await page.emulateMedia({ colorScheme });
         await expect

@@ -1,12 +1,14 @@
 // Not sure of three roofs' run-off: two ends in hand, answers as spans, and what to measure first.
 
-import { readFileSync } from "node:fs";
 import { type Browser, chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { findBrowser, LAUNCH_ARGUMENTS } from "../browser.mjs";
 import { tries } from "../tries.ts";
 import { axe } from "./axe.ts";
-import { DESK, hand, open, PHONE, row, settled, shownValueOf, take, tool, type } from "./browser.ts";
+import { DESK, hand, PHONE, row, settled, shownValueOf, take, type } from "./browser.ts";
+import { openKept } from "./kept.ts";
+import { lend } from "./pages.ts";
+import { fileOf } from "./starters.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -17,16 +19,7 @@ afterAll(async () => {
   await browser.close();
 });
 
-/** The starter; its seasons are run hundreds of times, so that but for LONG=1 it has a record of two years, not of twenty. */
-function threeRoofs() {
-  const place = new URL("../../templates/three-roofs-two-tunnels.json", import.meta.url);
-  const sheet = JSON.parse(readFileSync(place, "utf8"));
-  const weather = sheet.cards.find(({ kind }: { kind: string }) => kind === "weather");
-  weather.givens.years = { value: tries(20, 2), unit: "" };
-  return { name: "three.json", mimeType: "application/json", buffer: Buffer.from(JSON.stringify(sheet)) };
-}
-
-/** Three times 128 whole seasons are run meanwhile, on whatever else the machine does. */
+/** With a record of two years but for LONG=1: three times 128 whole seasons are run meanwhile, on whatever else the machine does. */
 const LONG = 400_000;
 /** On a desk, too, with LONG=1. */
 const WHERE = [PHONE, DESK];
@@ -49,9 +42,13 @@ describe("three roofs' run-off", () => {
       timeout: LONG,
     },
     async (viewport) => {
-      const { page, context, complaints } = await open(browser, { viewport, asks: true });
-      await tool(page, "Worksheets");
-      await page.getByLabel("Worksheet file").setInputFiles(threeRoofs());
+      const { page, context, complaints } = await lend(browser, {
+        viewport,
+        colorScheme: "light",
+        glass: 1,
+        asks: true,
+      });
+      await openKept(page, fileOf("three-roofs-two-tunnels.json", tries(20, 2)));
       await expect
         .poll(() => page.getByLabel("Name of this worksheet").inputValue())
         .toContain("Three roofs");

@@ -1,9 +1,9 @@
 // A worksheet with notes in it, opened on a morning of July, and the gestures of the season's pages.
 
 import type { Page } from "playwright-core";
-import { expect } from "vitest";
 import type { Note } from "../../src/document/worksheet.ts";
-import { PHONE, site, tool } from "./browser.ts";
+import { PHONE } from "./browser.ts";
+import { openKept } from "./kept.ts";
 import type { File } from "./starters.ts";
 
 const DAY = "2020-07-20";
@@ -22,15 +22,15 @@ const note = (place: number, content: Omit<Note, "id">): Note => ({
   ...content,
 });
 
-/** Opens a worksheet with notes in it. */
-export async function opened(page: Page, file: File, notes: readonly Omit<Note, "id">[]): Promise<void> {
-  await page.goto(site());
-  await tool(page, "Worksheets");
-  const text = JSON.stringify({ ...file, notes: notes.map((one, place) => note(place + 1, one)) });
-  await page
-    .locator('input[type="file"][accept*="json"]')
-    .setInputFiles({ name: "noted.json", mimeType: "application/json", buffer: Buffer.from(text) });
-  await expect.poll(() => page.getByLabel("Name of this worksheet").inputValue()).toContain(file.title);
+/** Opens a worksheet with notes in it at one of the season's pages, as on a phone that has had it before. */
+export async function opened(
+  page: Page,
+  file: File,
+  notes: readonly Omit<Note, "id">[],
+  name: string,
+): Promise<void> {
+  await openKept(page, { ...file, notes: notes.map((one, place) => note(place + 1, one)) }, `#${name}`);
+  await page.locator(".field-body").waitFor();
 }
 
 export async function turnTo(page: Page, name: string): Promise<void> {

@@ -1,8 +1,9 @@
 // Pages that journeys use one after the other. A page in a process that has the program compiled already opens in about
 // half the work of one in a fresh profile, so a page is wiped and lent again instead of being thrown away.
 
-import type { Browser, BrowserContext, Page } from "playwright-core";
+import type { Browser, BrowserContext, CDPSession, Page } from "playwright-core";
 import { inject } from "vitest";
+import { isLong } from "../tries.ts";
 
 export type PageWish = {
   readonly viewport: { readonly width: number; readonly height: number };
@@ -42,7 +43,6 @@ const LASTING_ON_CONTEXT = [
   "addCookies",
   "addInitScript",
   "grantPermissions",
-  "newCDPSession",
   "route",
   "setGeolocation",
   "setOffline",
@@ -53,19 +53,37 @@ const LASTING_ON_CLOCK = ["install", "pauseAt", "setFixedTime", "setSystemTime"]
 /** Milliseconds that a gesture may take on a machine with much else to do. */
 export const PATIENCE = 60_000;
 
+/** What glides costs frames: pages move as for whoever wishes less of it, but for LONG=1 and where a journey looks at that. */
+const MOTION = isLong ? "no-preference" : "reduce";
+
 type Lent = Opened & {
+  /** What it is now: wiped, it can become another. */
+  wish: PageWish;
   /** Takes away all that was kept, and leaves it on no address. */
-  readonly wipe: () => Promise<void>;
+  readonly wipe: (wish: PageWish) => Promise<void>;
   wiped: boolean;
 };
 
-const waitingIn = new WeakMap<Browser, Map<string, Lent[]>>();
+const waitingIn = new WeakMap<Browser, Lent[]>();
 
-function waitingOf(browser: Browser): Map<string, Lent[]> {
-  const known = waitingIn.get(browser) ?? new Map<string, Lent[]>();
+function waitingOf(browser: Browser): Lent[] {
+  const known = waitingIn.get(browser) ?? [];
   waitingIn.set(browser, known);
   return known;
 }
+
+const isSame = (a: PageWish, b: PageWish): boolean => JSON.stringify(a) === JSON.stringify(b);
+
+/** Whether a page of one wish is one of the other once it is wiped: size and colors can be changed, the rest is its context's. */
+const canBe = (a: PageWish, b: PageWish): boolean =>
+  a.glass === b.glass && a.clock === b.clock && a.asks === b.asks;
+
+/** Sizes that many journeys wish for: each has pages of its own, which the next may take as they are. */
+export const PHONE = { width: 390, height: 844 };
+export const DESK = { width: 1280, height: 800 };
+const isUsual = ({ viewport, colorScheme }: PageWish): boolean =>
+  colorScheme === "light" &&
+  [PHONE, DESK].some(({ width, height }) => width === viewport.width && height === viewport.height);
 
 /** A worker that never answers, in place of those that are asked about a whole worksheet. */
 export function askNothing(): void {
@@ -96,7 +114,7 @@ async function wipe(page: Page, session: BrowserContext["newCDPSession"], wish: 
   const { width, height } = page.viewportSize() ?? { width: 0, height: 0 };
   if (width !== wish.viewport.width || height !== wish.viewport.height)
     await page.setViewportSize(wish.viewport);
-  await page.emulateMedia({ media: null, colorScheme: wish.colorScheme });
+  await page.emulateMedia({ media: null, colorScheme: wish.colorScheme, reducedMotion: MOTION });
   const devtools = await session(page);
   for (const address of [inject("url"), inject("brief")])
     await devtools.send("Storage.clearDataForOrigin", {
@@ -125,7 +143,12 @@ export async function listened(context: BrowserContext): Promise<{ page: Page; c
 
 async function fresh(browser: Browser, wish: PageWish): Promise<Opened> {
   const { viewport, colorScheme, glass } = wish;
-  const context = await browser.newContext({ viewport, colorScheme, deviceScaleFactor: glass });
+  const context = await browser.newContext({
+    viewport,
+    colorScheme,
+    deviceScaleFactor: glass,
+    reducedMotion: MOTION,
+  });
   await context.addInitScript(() => {
     // A wiped page would keep all the program's files anew at each opening, which is a third of its work. It does without,
     // as in a private window; what is kept for times without a network is tried in pages of its own (offline.test.ts).
@@ -136,17 +159,25 @@ async function fresh(browser: Browser, wish: PageWish): Promise<Opened> {
   return { context, ...(await listened(context)) };
 }
 
-async function made(browser: Browser, wish: PageWish, key: string): Promise<Opened> {
+async function made(browser: Browser, wish: PageWish): Promise<Opened> {
   const { context, page, complaints } = await fresh(browser, wish);
   if (wish.clock !== undefined) await page.clock.setSystemTime(wish.clock);
   const close = context.close.bind(context);
   const session = context.newCDPSession.bind(context);
+  const sessions: CDPSession[] = [];
+  context.newCDPSession = async (target) => {
+    const one = await session(target);
+    sessions.push(one);
+    return one;
+  };
   const lent: Lent = {
+    wish,
     context,
     page,
     complaints,
-    wipe: async () => {
-      await wipe(page, session, wish);
+    wipe: async (next) => {
+      await wipe(page, session, next);
+      lent.wish = next;
       lent.wiped = true;
     },
     wiped: false,
@@ -160,32 +191,40 @@ async function made(browser: Browser, wish: PageWish, key: string): Promise<Open
   watch(page.clock, LASTING_ON_CLOCK, spend);
   context.close = async () => {
     if (spent || page.isClosed()) return close();
+    // What a debugger did to the page ends with it.
+    for (const one of sessions.splice(0)) await one.detach().catch(() => undefined);
     for (const other of context.pages()) if (other !== page) await other.close();
-    const waiting = waitingOf(browser);
-    waiting.set(key, [...(waiting.get(key) ?? []), lent]);
+    // What was asked of its workers would be worked out to the end, for nobody.
+    if (lent.wish.asks) await page.goto("about:blank");
+    waitingOf(browser).push(lent);
   };
   return lent;
 }
 
-/** The one that waits for such a wish: rather one that is as wished. */
-function taken(browser: Browser, key: string, wiped: boolean): Lent | undefined {
+/** Takes the first of those that wait which is as asked for, by the first question that one answers to. */
+function taken(browser: Browser, ...asked: readonly ((lent: Lent) => boolean)[]): Lent | undefined {
   const waiting = waitingOf(browser);
-  const all = waiting.get(key) ?? [];
-  const one = all.find((lent) => lent.wiped === wiped) ?? all[0];
-  waiting.set(
-    key,
-    all.filter((lent) => lent !== one),
-  );
-  if (one) one.complaints.length = 0;
-  return one;
+  for (const isIt of asked) {
+    const at = waiting.findIndex(isIt);
+    const [one] = at < 0 ? [] : waiting.splice(at, 1);
+    if (!one) continue;
+    one.complaints.length = 0;
+    return one;
+  }
+  return undefined;
 }
 
 /** A page with nothing kept in it, on no address yet. */
 export async function lend(browser: Browser, wish: PageWish): Promise<Opened> {
-  const key = JSON.stringify(wish);
-  const known = taken(browser, key, true);
-  if (!known) return made(browser, wish, key);
-  if (!known.wiped) await known.wipe();
+  const known = taken(
+    browser,
+    (lent) => lent.wiped && isSame(lent.wish, wish),
+    (lent) => isSame(lent.wish, wish),
+    // The program is compiled there, which is most of what a new one costs.
+    (lent) => (lent.wiped || !isUsual(wish)) && canBe(lent.wish, wish),
+  );
+  if (!known) return made(browser, wish);
+  if (!known.wiped || !isSame(known.wish, wish)) await known.wipe(wish);
   known.wiped = false;
   return known;
 }
@@ -196,13 +235,10 @@ export async function lendUsed(
   wish: PageWish,
   putBack: (page: Page) => Promise<boolean>,
 ): Promise<Opened | null> {
-  const key = JSON.stringify(wish);
-  const known = taken(browser, key, false);
+  const known = taken(browser, (lent) => !lent.wiped && isSame(lent.wish, wish));
   if (!known) return null;
-  const isBack = !known.wiped && (await putBack(known.page));
-  if (isBack) return known;
-  if (!known.wiped) await known.wipe();
-  const waiting = waitingOf(browser);
-  waiting.set(key, [...(waiting.get(key) ?? []), known]);
+  if (await putBack(known.page)) return known;
+  await known.wipe(wish);
+  waitingOf(browser).push(known);
   return null;
 }

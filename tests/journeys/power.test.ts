@@ -3,9 +3,10 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { isLong, tries } from "../tries.ts";
-import { launch, open, PHONE, row, settled, shownValueOf, tool, type, undoAll, unfold } from "./browser.ts";
-import type { Opened } from "./pages.ts";
-import { fileOf, payloadOf } from "./starters.ts";
+import { DESK, launch, PHONE, row, settled, shownValueOf, type, undoAll, unfold } from "./browser.ts";
+import { openKept } from "./kept.ts";
+import { lend, type Opened, type PageWish } from "./pages.ts";
+import { fileOf } from "./starters.ts";
 
 /** Night, which moves no edge, with LONG=1. */
 const COLORS = ["light", "dark"] as const;
@@ -16,7 +17,7 @@ beforeAll(async () => {
   browser = await launch();
 });
 afterAll(async () => {
-  await left?.context.close();
+  for (const { context } of left.values()) await context.close();
   await browser.close();
 });
 
@@ -29,19 +30,21 @@ async function inMetric(page: Page): Promise<void> {
   if (isInMenu) await menu.click();
 }
 
-/** The page on a desk, as the test before left it when it came to its end. */
-let left: Opened | null = null;
+/** Pages as a test before left them when it came to its end, by how they are looked at. */
+const left = new Map<string, Opened>();
 
-/** Gives the page on a desk back for the next, but for LONG=1, or closes it. */
-async function done(desk: Opened): Promise<void> {
-  if (isLong) await desk.context.close();
-  else left = desk;
+type Look = Partial<Pick<PageWish, "viewport" | "colorScheme">>;
+
+/** Gives the page back for the next that looks at it so, but for LONG=1, or closes it. */
+async function done(opened: Opened, look: Look = {}): Promise<void> {
+  if (isLong) await opened.context.close();
+  else left.set(JSON.stringify(look), opened);
 }
 
-async function opened(options: Parameters<typeof open>[1] = {}) {
-  const known = options.viewport ? null : left;
+async function opened(look: Look = {}) {
+  const known = left.get(JSON.stringify(look));
   if (known) {
-    left = null;
+    left.delete(JSON.stringify(look));
     if (await undoAll(known.page)) {
       await inMetric(known.page);
       await settled(known.page);
@@ -49,16 +52,15 @@ async function opened(options: Parameters<typeof open>[1] = {}) {
     }
     await known.context.close();
   }
-  const desk = await open(browser, options);
-  await tool(desk.page, "Worksheets");
-  await desk.page.locator("dialog input[type=file]").setInputFiles(payloadOf(fileOf(SHEET)));
+  const lent = await lend(browser, { viewport: DESK, colorScheme: "light", glass: 1, asks: isLong, ...look });
+  await openKept(lent.page, fileOf(SHEET));
   await expect
-    .poll(() => desk.page.getByLabel("Name of this worksheet").inputValue())
+    .poll(() => lent.page.getByLabel("Name of this worksheet").inputValue())
     .toBe("A pump and its power");
-  await settled(desk.page);
-  await inMetric(desk.page);
-  await settled(desk.page);
-  return desk;
+  await settled(lent.page);
+  await inMetric(lent.page);
+  await settled(lent.page);
+  return lent;
 }
 
 const figure = (text: string): number => Number.parseFloat(text.replaceAll(",", ""));
@@ -152,7 +154,8 @@ describe("the pump and its power, in a real browser", () => {
   });
 
   test("15 A on a 2 A pump over 16 AWG is taken, and marked unsafe with the rule", async () => {
-    const { page, context, complaints } = await opened({ viewport: PHONE });
+    const phone = await opened({ viewport: PHONE, colorScheme: "light" });
+    const { page, complaints } = phone;
     await expect.poll(() => shownValueOf(page, "lead.fuse_state")).toBe("right");
     await type(page, "lead.fuse", "15 A");
     await expect.poll(() => shownValueOf(page, "lead.fuse")).toContain("15");
@@ -162,7 +165,7 @@ describe("the pump and its power, in a real browser", () => {
     expect(rules).toContain("ISO 8820-3");
     await expect.poll(() => shownValueOf(page, "lead.fuse_size")).toContain("3");
     expect(complaints).toEqual([]);
-    await context.close();
+    await done(phone, { viewport: PHONE, colorScheme: "light" });
   });
 
   test("a 36-cell panel of twice the pump's watts shows full flow near noon and little under cloud; 60 cells are flagged", async () => {

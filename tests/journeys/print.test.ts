@@ -1,8 +1,10 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { tries } from "../tries.ts";
-import { DESK, launch, open, openAt, PHONE, settled, shownValueOf, tool, type, unfold } from "./browser.ts";
-import { fileOf, payloadOf, STARTERS } from "./starters.ts";
+import { DESK, launch, open, openAt, PHONE, settled, shownValueOf, type, unfold } from "./browser.ts";
+import { openKept } from "./kept.ts";
+import { lend } from "./pages.ts";
+import { FULLEST, fileOf } from "./starters.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -64,12 +66,11 @@ describe("on paper", () => {
     await context.close();
   });
 
-  test("every starter (LONG=1; else four with all kinds of part) is a page and its page of cautions, on A4 and on letter paper", async () => {
-    const { page, context } = await open(browser);
-    for (const name of STARTERS) {
-      await tool(page, "Worksheets");
+  test("every starter (LONG=1; else the two with most to print) is a page and its page of cautions, on A4 and on letter paper", async () => {
+    const { page, context } = await lend(browser, { viewport: DESK, colorScheme: "light", glass: 1 });
+    for (const name of FULLEST) {
       const file = fileOf(name);
-      await page.locator('input[type="file"][accept*="json"]').setInputFiles(payloadOf(file));
+      await openKept(page, file);
       await expect.poll(() => page.getByLabel("Name of this worksheet").inputValue()).toContain(file.title);
       await settled(page);
       for (const format of ["A4", "Letter"])
@@ -125,7 +126,7 @@ describe("on paper", () => {
   });
 
   test("nothing of the screen's state is on it: what is saved, held, moved, open, in hand, or in trouble's list", async () => {
-    const { page, context } = await open(browser);
+    const { page, context } = await open(browser, { used: true });
     await page.getByRole("button", { name: "Hold", exact: true }).click();
     await type(page, "totes.capacity", "400 gal");
     await page.getByText("Saved", { exact: true }).waitFor();

@@ -46,7 +46,7 @@ function bringMuch(page: Page, bytes: number): Promise<void> {
 
 describe("rain comes in as the reader says", () => {
   test("nothing changes until it is taken; an overridden unit and a filled gap move the totals", async () => {
-    const { page, context, complaints } = await open(browser);
+    const { page, context, complaints } = await open(browser, { used: true });
     await page.getByLabel("Units").selectOption("metric");
     const before = await shownValueOf(page, "weather.days");
     await unfold(page, "weather");
@@ -75,7 +75,7 @@ describe("rain comes in as the reader says", () => {
   });
 
   test("readings stand side by side with their yearly rain, the likeliest chosen: one touch takes the true one", async () => {
-    const { page, context, complaints } = await open(browser);
+    const { page, context, complaints } = await open(browser, { used: true });
     await page.getByLabel("Units").selectOption("metric");
     for (const name of [
       "a row a tip, to the second",
@@ -122,7 +122,7 @@ describe("rain comes in as the reader says", () => {
   });
 
   test("a mean that few places have is questioned; a rain file given for a worksheet is offered as rain", async () => {
-    const { page, context, complaints } = await open(browser);
+    const { page, context, complaints } = await open(browser, { used: true });
     const rows = twoYears().replaceAll(",4\n", ",0.4\n");
     await tool(page, "Worksheets");
     await page.getByLabel("Worksheet file").setInputFiles(asFile(rows, "dry.csv"));
@@ -134,7 +134,7 @@ describe("rain comes in as the reader says", () => {
   });
 
   test("a rain file dropped on Open a file is offered as rain; where to get a record is said beside it", async () => {
-    const { page, context, complaints } = await open(browser);
+    const { page, context, complaints } = await open(browser, { used: true });
     const before = await shownValueOf(page, "weather.days");
     await page.getByRole("button", { name: "Worksheets" }).click();
     const target = page.locator("dialog[open] label", { hasText: "Open a file" });
@@ -177,7 +177,7 @@ describe("rain comes in as the reader says", () => {
   });
 
   test("a file that is dropped and a table that is pasted come in like one that is picked", async () => {
-    const { page, context, complaints } = await open(browser);
+    const { page, context, complaints } = await open(browser, { used: true });
     await unfold(page, "weather");
     await page.evaluate((text) => {
       const dataTransfer = new DataTransfer();
@@ -198,7 +198,7 @@ describe("rain comes in as the reader says", () => {
   });
 
   test("a gap can still be filled in a record that was taken long ago, and undo opens it again", async () => {
-    const { page, context, complaints } = await open(browser);
+    const { page, context, complaints } = await open(browser, { used: true });
     await unfold(page, "weather");
     await page.getByLabel("Rain record file").setInputFiles(asFile(twoYears()));
     await page.getByRole("button", { name: "Take it" }).click();
@@ -239,7 +239,7 @@ describe("rain comes in as the reader says", () => {
   });
 
   test("a record is made up from normals as many years long as asked, and is said to be made up", async () => {
-    const { page, context, complaints } = await open(browser);
+    const { page, context, complaints } = await open(browser, { used: true });
     const before = await shownValueOf(page, "weather.mean_yearly_rain");
     const years = tries(30, 6);
     await type(page, "weather.years", `${years}`);
@@ -273,7 +273,7 @@ describe("rain comes in as the reader says", () => {
   });
 
   test("the strip of a single year is no taller than a third of a phone", async () => {
-    const { page, context } = await open(browser, { viewport: PHONE });
+    const { page, context } = await open(browser, { viewport: PHONE, used: true });
     await unfold(page, "weather");
     await page.getByLabel("Rain record file").setInputFiles({
       name: "march.csv",
@@ -289,7 +289,7 @@ describe("rain comes in as the reader says", () => {
   });
 
   test("fifty megabytes come in with progress, the page answers meanwhile, and it can be left", async () => {
-    const { page, context, complaints } = await open(browser);
+    const { page, context, complaints } = await open(browser, { used: true });
     const progress = page.locator(".import progress");
     await unfold(page, "weather");
     // A machine that reads them before the page has answered reads three times as many, and thrice of that.

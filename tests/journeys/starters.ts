@@ -6,20 +6,17 @@ import { tries } from "../tries.ts";
 /** Seasons of the demo that `open` opens: few of them, little of the work, but for LONG=1. */
 export const DEMO_SEASONS = tries(20, 3);
 
-export const TEMPLATES = new URL("../../templates/", import.meta.url);
-
-/** Four that have every kind of part among them. */
-const FEW = [
-  "hillside-totes.json",
-  "panel-alone-metric.json",
-  "pump-battery-panel.json",
-  "three-roofs-two-tunnels.json",
-];
+const TEMPLATES = new URL("../../templates/", import.meta.url);
 
 const ALL = readdirSync(TEMPLATES);
+const ofAll = (few: readonly string[]): readonly string[] =>
+  tries(ALL.length, few.length) === ALL.length ? ALL : few;
 
-/** File names: all of them with LONG=1. */
-export const STARTERS: readonly string[] = tries(ALL.length, FEW.length) === ALL.length ? ALL : FEW;
+/** File names: all of them with LONG=1, else two that have every kind of part among them. */
+export const STARTERS = ofAll(["hillside-totes.json", "panel-alone-metric.json"]);
+
+/** For what must find room: all of them with LONG=1, else the two with most to print. */
+export const FULLEST = ofAll(["southern-dry-summer-metric.json", "three-roofs-two-tunnels.json"]);
 
 type Card = {
   readonly id: string;

@@ -15,7 +15,7 @@ const PIXELS = 96 / 25.4;
 
 describe("what is measured in the garden, in a real browser", () => {
   test("a hump typed into the route says where it is and what to do; taken out again, it is gone", async () => {
-    const { page, context, complaints } = await open(browser, { viewport: PHONE });
+    const { page, context, complaints } = await open(browser, { viewport: PHONE, used: true });
     const card = page.locator("#hose_down");
     await unfold(page, "hose_down");
     await card.locator("details.minor > summary").click();
@@ -37,7 +37,7 @@ describe("what is measured in the garden, in a real browser", () => {
   });
 
   test("a timed refill teaches the valve; its lesson kept, a raised tank fills faster than was timed", async () => {
-    const { page, context, complaints } = await open(browser, { viewport: PHONE });
+    const { page, context, complaints } = await open(browser, { viewport: PHONE, used: true });
     await unfold(page, "hose_down");
     const refill = row(page, "hose_down.refill_time");
     await refill.locator(".label").click();

@@ -1,12 +1,12 @@
 // Today and the week at the bed: what a dip changes, a line ticked and taken back by keys, the week on one page of paper.
-import { readdirSync } from "node:fs";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { tries } from "../tries.ts";
 import { axe } from "./axe.ts";
 import { launch } from "./browser.ts";
 import { AT_THE_BED, foot, LARKSPUR, opened, plain, turnTo } from "./noted-sheet.ts";
 import { lend } from "./pages.ts";
-import { fileOf, TEMPLATES } from "./starters.ts";
+import { FULLEST, fileOf } from "./starters.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -20,8 +20,7 @@ const pagesOf = (pdf: Buffer): number => pdf.toString("latin1").match(/\/Type\s*
 
 test("a dip changes today's lines; a line is ticked by keys, stays so, and is taken back; the week goes on one page", async () => {
   const { context, page } = await lend(browser, AT_THE_BED);
-  await opened(page, fileOf("hillside-totes.json", 20), LARKSPUR);
-  await turnTo(page, "today");
+  await opened(page, fileOf("hillside-totes.json", tries(20, 6)), LARKSPUR, "today");
   const today = page.getByRole("dialog", { name: "Today" });
   const hose = today.getByRole("button", { name: /Open Hose to the tub/ });
   await today.getByText(/^Today Long bed, /).waitFor();
@@ -75,19 +74,14 @@ test("a dip changes today's lines; a line is ticked by keys, stays so, and is ta
   await context.close();
 });
 
-/** Those with most to print; all of them in the long run. */
-const FULLEST = ["dry-summer-metric.json", "southern-dry-summer-metric.json", "three-roofs-two-tunnels.json"];
-const STARTERS = process.env.LONG ? readdirSync(TEMPLATES) : FULLEST;
-
-test("the week of every starter is one page, on A4 and on letter paper, with boxes to tick and what was assumed", async () => {
+test("the week of every starter (LONG=1; else of the two with most to print) is one page, on A4 and on letter paper, with boxes to tick and what was assumed", async () => {
   const { context, page } = await lend(browser, AT_THE_BED);
-  for (const name of STARTERS) {
+  for (const name of FULLEST) {
     const file = fileOf(name);
     const soaks = file.cards
       .filter(({ kind }) => kind === "bed")
       .map(({ id }) => ({ day: "2020-07-12", what: "soaked", where: id }));
-    await opened(page, file, soaks);
-    await turnTo(page, "today");
+    await opened(page, file, soaks, "today");
     const paper = page.locator(".today-paper");
     await paper.waitFor({ state: "attached" });
     for (const format of ["A4", "Letter"])

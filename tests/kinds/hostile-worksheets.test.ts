@@ -10,7 +10,7 @@ import { CANARY, hostileWorksheets } from "../hostile.ts";
 import { tries } from "../tries.ts";
 
 const SEED = Number(process.env.FUZZ_SEED ?? 20_261_125);
-const RUNS = tries(120, 60);
+const RUNS = tries(120, 30);
 const OPTIONS = { units: "us", locale: "en-US", currency: "$" } as const;
 
 const finite = (value: unknown): boolean =>

@@ -170,12 +170,13 @@ describe("limits", () => {
   )(
     "$id at its least and its most is worked out, finite and soon; beyond them it is refused by name",
     ({ one, at }) => {
-      const ends = [one.min ?? 0, one.max ?? 0];
-      for (const value of at % 2 === 0 ? ends.slice(0, tries(2, 1)) : ends.slice(-tries(2, 1))) {
+      const some = ([low, high]: readonly [number, number]): readonly number[] =>
+        tries(2, 1) === 2 ? [low, high] : [at % 2 === 0 ? low : high];
+      for (const value of some([one.min ?? 0, one.max ?? 0])) {
         const { sheet, changed } = changedTo(one, value);
         soon(sheet, changed, `${one.id} at ${value}`);
       }
-      for (const value of [-1e300, 1e300]) {
+      for (const value of some([-1e300, 1e300])) {
         const { sheet, changed, card } = changedTo(one, value);
         const text = light(sheet, showing(changed, one.kind, card, one.name))
           .problems.map((problem) => `${problem.at}: ${problem.text}`)

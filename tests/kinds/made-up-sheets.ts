@@ -8,6 +8,7 @@ import { CARD_KINDS } from "../../src/kinds/index.ts";
 import { KIND_WORDS } from "../../src/kinds/words.ts";
 import type { DailyRecord } from "../../src/rainfall/record.ts";
 import { settleHeavy, type Whole, workOutLight } from "../../src/studies/work-out.ts";
+import { tries } from "../tries.ts";
 
 export type { Whole };
 
@@ -27,6 +28,9 @@ export function given(value: GivenText): Entry {
 const entries = (givens: Givens): Readonly<Record<string, Entry>> =>
   Object.fromEntries(Object.entries(givens).map(([name, value]) => [name, given(value)]));
 
+/** Made-up years of the worksheets below: few of them run the same paths. */
+const YEARS = { value: tries(20, 4), unit: "1" };
+
 /** A worksheet of the single cards and these, by id: kind, givens, measured values. */
 export function sheetOf(
   cards: Readonly<Record<string, readonly [kind: string, givens: Givens, measured?: Givens]>>,
@@ -41,7 +45,10 @@ export function sheetOf(
       measured: entries(measured ?? {}),
     }),
   );
-  return { ...blank, cards: [...blank.cards, ...more] };
+  const single = blank.cards.map((card) =>
+    card.kind === "weather" ? { ...card, givens: { years: YEARS, ...card.givens } } : card,
+  );
+  return { ...blank, cards: [...single, ...more] };
 }
 
 /** Made-up records by the normals they are made of, and the last graph: most sheets of a test share both, as edits do. */

@@ -6,11 +6,11 @@ import type { Sentence } from "../../telling/asked.ts";
 import { WORST_YEAR } from "../../telling/lead.ts";
 import { createElementWidth } from "../charts/element-width.ts";
 import { useSheet } from "../sheet.ts";
-import { Acts } from "./Acts.tsx";
 import { type OnPress, Pieces } from "./Sentence.tsx";
 import { Wrong } from "./Wrong.tsx";
 
 const NotSure = lazy(async () => ({ default: (await import("../hand/NotSure.tsx")).NotSure }));
+const Acts = lazy(async () => ({ default: (await import("./Acts.tsx")).Acts }));
 const AnswerWorking = lazy(async () => ({ default: (await import("./AnswerWorking.tsx")).AnswerWorking }));
 
 /** Widths of the lead's letters over their size, and of what a number was, in smaller type; of its typeface, by measuring. */
@@ -18,6 +18,9 @@ const LETTER = 0.49;
 const SMALL_LETTER = 0.62 * LETTER;
 /** Lines that the lead may take: two, on a phone three. */
 const LINES = { phone: 3, other: 2 };
+
+/** Letters of what gives out first that stand in one line of a phone beside its days. */
+const ONE_LINE = 40;
 
 const NOTHING: Sentence = { id: "", lead: true, pieces: [] };
 
@@ -125,9 +128,11 @@ export function Answers() {
     const sentence = sheet.givesOutFirst()?.sentence ?? NOTHING;
     return sheet.doubting()?.said() ? withoutDays(sentence) : sentence;
   };
+  /** Beside a lead in smaller type there is room for a second line of it. */
+  const isLong = () => sheet.looking.part() !== null && String(first().pieces[0]).length > ONE_LINE;
   return (
     <section class="answers" aria-label="Answers" aria-busy={sheet.working()} ref={watch}>
-      <h1 class="lead" classList={{ tight: said().tight }} aria-live="polite">
+      <h1 class="lead" classList={{ tight: said().tight || isLong() }} aria-live="polite">
         <Pieces sentence={lead()} onPress={onPress} />
       </h1>
       <Show when={(lead().acts?.length ?? 0) > 0}>

@@ -1,60 +1,11 @@
 // What must be told above the answers: a refused save, what came from somebody else, a version that waits.
 
-import { For, Show } from "solid-js";
-import { FIRST_VISIT, receivedSaid } from "../../telling/told.ts";
+import { lazy, Show } from "solid-js";
+import { FIRST_VISIT } from "../../telling/first-visit.ts";
 import { beginAnew } from "../begin/beginning.ts";
 import { useSheet } from "../sheet.ts";
 
-function Borrowed() {
-  const sheet = useSheet();
-  return (
-    <Show when={sheet.keep.borrowed().length > 0}>
-      <details class="told">
-        <summary>
-          {sheet.keep.borrowed().length === 1
-            ? "1 number is borrowed from another place: put your own in its stead"
-            : `${sheet.keep.borrowed().length} numbers are borrowed from another place: put your own in their stead`}
-        </summary>
-        <ul>
-          <For each={sheet.keep.borrowed()}>
-            {(id) => (
-              <li>
-                <button type="button" class="link" onClick={() => sheet.edit.goTo(id)}>
-                  {sheet.place(id)}
-                </button>
-              </li>
-            )}
-          </For>
-        </ul>
-        <button type="button" class="small" onClick={() => sheet.keep.mine()}>
-          The place is mine: nothing is borrowed
-        </button>
-      </details>
-    </Show>
-  );
-}
-
-function Received() {
-  const sheet = useSheet();
-  return (
-    <Show when={sheet.keep.received()}>
-      {(sent) => (
-        <p class="told" role="status">
-          {receivedSaid(sent())}{" "}
-          <button type="button" class="act" onClick={() => sheet.keep.keepReceived()}>
-            Keep this
-          </button>
-          <Show when={sent().hasOwn}>
-            {" "}
-            <button type="button" class="act" onClick={() => sheet.keep.backToMine()}>
-              Back to mine
-            </button>
-          </Show>
-        </p>
-      )}
-    </Show>
-  );
-}
+const FromElsewhere = lazy(async () => ({ default: (await import("./FromElsewhere.tsx")).FromElsewhere }));
 
 function FirstVisit() {
   const sheet = useSheet();
@@ -115,8 +66,9 @@ export function KeepingBar() {
         )}
       </Show>
       <FirstVisit />
-      <Received />
-      <Borrowed />
+      <Show when={sheet.keep.received() !== null || sheet.keep.borrowed().length > 0}>
+        <FromElsewhere />
+      </Show>
     </aside>
   );
 }

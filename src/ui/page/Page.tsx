@@ -7,7 +7,6 @@ import { lazyAfterAnswers } from "../after-answers.ts";
 import { answersStand, firstPaint } from "../after-paint.ts";
 import { SheetContext, useSheet } from "../sheet.ts";
 import { Answers } from "./Answers.tsx";
-import { Foot } from "./Foot.tsx";
 import { Header } from "./Header.tsx";
 import { KeepingBar } from "./KeepingBar.tsx";
 import { PartList } from "./PartList.tsx";
@@ -22,6 +21,7 @@ const NextMoney = lazyAfterAnswers(async () => (await import("../money/NextMoney
 const PlansBeside = lazyAfterAnswers(async () => (await import("../beside/PlansBeside.tsx")).PlansBeside);
 const Time = lazyAfterAnswers(async () => (await import("../charts/Time.tsx")).Time);
 const Begin = lazyAfterAnswers(async () => (await import("../begin/Begin.tsx")).Begin);
+const Foot = lazyAfterAnswers(async () => (await import("./Foot.tsx")).Foot);
 const Hand = lazyAfterAnswers(async () => (await import("../hand/Hand.tsx")).Hand);
 const Moved = lazyAfterAnswers(async () => (await import("../hand/Moved.tsx")).Moved);
 const NextNumber = lazyAfterAnswers(async () => (await import("./NextNumber.tsx")).NextNumber);

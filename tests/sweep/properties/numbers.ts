@@ -5,6 +5,7 @@ import { explain } from "../../../src/graph/explain.ts";
 import { notFinite, sameResult } from "../../../src/graph/same.ts";
 import type { Result } from "../../../src/graph/types.ts";
 import { KIND_WORDS } from "../../../src/kinds/words.ts";
+import { isLong } from "../../tries.ts";
 import { dice } from "../dice.ts";
 import { property } from "../harness.ts";
 import { OPTIONS, type Worked, workedOut } from "../worked.ts";
@@ -47,15 +48,18 @@ property(
     }
     return null;
   },
-  { every: 10 },
+  { every: isLong ? 10 : 20 },
 );
+
+/** Of so many quantities of each place the working is told, others in every place. */
+const TOLD = isLong ? 20 : 40;
 
 property(
   "every working and caution can be told, in words without a hole",
   ({ graph, worksheet, results, seed }) => {
     for (const { id, text } of cautionsOf(graph, worksheet, results, OPTIONS, KIND_WORDS))
       if (/undefined|NaN|Infinity|\[object/.test(text)) return `${id}: ${text}`;
-    for (const id of results.ids.filter((_, at) => at % 20 === seed % 20)) {
+    for (const id of results.ids.filter((_, at) => at % TOLD === seed % TOLD)) {
       const { words, numbers } = explain(graph, worksheet, results, id, OPTIONS, KIND_WORDS);
       if (/undefined|NaN|Infinity|\[object/.test(`${words} ${numbers}`)) return `${id}: ${words} ${numbers}`;
     }

@@ -14,6 +14,7 @@ import {
 } from "../../../src/telling/today.ts";
 import { parseIsoDate } from "../../../src/units/calendar.ts";
 import { showQuantity } from "../../../src/units/show.ts";
+import { isLong } from "../../tries.ts";
 import { property } from "../harness.ts";
 import { type Place, placeOf } from "../place.ts";
 import { type Worked, workedOut } from "../worked.ts";
@@ -164,7 +165,7 @@ property(
     }
     return wrongLead(span, voice) ?? wrongDays(span, voice) ?? wrongDays(span, voice, span.waterAt + LATE);
   },
-  { every: 3 },
+  { every: isLong ? 3 : 6 },
 );
 
 const COUNTS = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine"];

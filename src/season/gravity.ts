@@ -2,6 +2,7 @@
 
 import { DAY, MINUTE } from "../units/constants.ts";
 import { doneIn, movedIn, readDecline } from "./line-step.ts";
+import { isClosing } from "./pipe-ends.ts";
 import { readFlows } from "./pipe-flow.ts";
 import type { PipeGroup } from "./pipe-groups.ts";
 import type { PipeLine, PipeNode } from "./pipe-line.ts";
@@ -33,8 +34,11 @@ const INSTANT = 1e-3;
  */
 const HALF_LITRE = 5e-4;
 
-/** Water that a step must move for the next one to be worth taking [m3]. */
-const NOTHING = 1e-8;
+/**
+ * Lines that bring no more than this stand still [m3/s]: a milliliter in a day. Judged by flow, not by what a step moved: one
+ * that was cut short to end where a float begins to close moves next to nothing, while hours of filling are still to come.
+ */
+const STILL = 1e-6 / DAY;
 
 /**
  * Lets every line run for a time; moves the water in `tanks` and adds to what each line moved.
@@ -58,14 +62,14 @@ function runGroup(pipes: Pipes, group: PipeGroup, tanks: Tanks, { time, stepping
   let left = time;
   let wanted = stepping.first;
   let lost = 0;
-  while (left > 0 && readFlows(pipes, group, tanks)) {
+  while (left > 0 && readFlows(pipes, group, tanks) && !isStill(group)) {
     if (left === time) noteRises(group);
     const step = Math.min(left, stepLimit(group, wanted, stepping));
-    planStep(group, step, time - left);
+    // From the end, so that the last step ends on the time itself: a line that still runs then is not done a last bit before.
+    planStep(group, step, time - (left - step));
     holdToSources(group, tanks);
     lost += applyStep(group, tanks);
     left -= step;
-    if (isStill(group)) break;
     wanted = step * stepping.growth;
   }
   return lost;
@@ -79,7 +83,7 @@ function noteRises({ lines }: PipeGroup): void {
 }
 
 function isStill({ lines }: PipeGroup): boolean {
-  for (let k = 0; k < lines.length; k++) if (Math.abs((lines[k] as PipeLine).step) >= NOTHING) return false;
+  for (let k = 0; k < lines.length; k++) if (Math.abs((lines[k] as PipeLine).flow) > STILL) return false;
   return true;
 }
 
@@ -115,7 +119,7 @@ function isShared({ from, to }: PipeLine): boolean {
 
 /** Time until a rising float begins to close its valve [s]; a line alone knows by itself when one snaps shut. */
 function untilBand({ float, to }: PipeLine, alone: boolean): number {
-  if (!float || !to || (alone && float.band === 0)) return Infinity;
+  if (!float || !to || (alone && float.band === 0) || isClosing(float, to.surface)) return Infinity;
   const above = float.shutHeight - to.surface - float.band;
   return to.rising > 0 && above > 0 ? above / to.rising : Infinity;
 }
@@ -127,7 +131,7 @@ function sharedLimit(line: PipeLine, change: number): number {
   // A closing valve knows its own end, but not when it shares a tee.
   if (line.joined && float && to) {
     const gap = float.shutHeight - to.surface;
-    if (gap < float.band) limit = Math.min(limit, (2 * change * gap) / Math.abs(to.rising));
+    if (isClosing(float, to.surface)) limit = Math.min(limit, (2 * change * gap) / Math.abs(to.rising));
   }
   return Number.isNaN(limit) ? Infinity : limit;
 }
@@ -138,24 +142,24 @@ function settleLimit({ head, flow }: PipeLine, node: PipeNode | null): number {
   return (head * node.area) / Math.abs(flow) / 2;
 }
 
-function planStep({ lines }: PipeGroup, time: number, since: number): void {
+function planStep({ lines }: PipeGroup, time: number, until: number): void {
   for (let k = 0; k < lines.length; k++) {
     const line = lines[k] as PipeLine;
     if (line.flow === 0) line.step = 0;
     else if (line.joined) {
       line.step = line.flow * time;
-      line.doneAt = since + time;
-    } else planAlone(line, time, since);
+      line.doneAt = until;
+    } else planAlone(line, time, until);
   }
 }
 
 /** A line between tanks falls by its own closed form. */
-function planAlone(line: PipeLine, time: number, since: number): void {
+function planAlone(line: PipeLine, time: number, until: number): void {
   readDecline(line, time);
   const amount = movedIn(line, time);
   line.step = line.flow > 0 ? amount : -amount;
   const ran = doneIn(line, amount, time);
-  if (ran > 0) line.doneAt = since + ran;
+  if (ran > 0) line.doneAt = until - (time - ran);
 }
 
 /** Moves the step's water; returns what ran out of free ends [m3]. */

@@ -58,13 +58,12 @@ export function addWaterLacks(
   if (!fed) return;
   // With a second tankful on the same day the two of them are the allowance.
   const tankful = Math.max(full - under, held);
-  add(
-    lacks,
-    TANKFUL,
-    before > 0 ? want + before - Math.max(2 * (full - under), before + held) : want - tankful,
-  );
-  if (coming > 0)
-    add(lacks, REFILL, want - Math.max(held, refillAllows(state, tank, { day, isSecond: before > 0 })));
+  const overfull = before > 0 ? want + before - Math.max(2 * (full - under), before + held) : want - tankful;
+  add(lacks, TANKFUL, overfull);
+  if (coming <= 0) return;
+  // Where a full tank would have done, it was not full; where it would not, its refill may have been in time all the same.
+  const allowed = overfull > 0 ? refillAllows(state, tank, { day, isSecond: before > 0 }) : 0;
+  add(lacks, REFILL, want - Math.max(held, allowed));
 }
 
 /** What the rounds for which there is time would have kept from a watering, however much water there is. */

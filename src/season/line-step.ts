@@ -2,7 +2,7 @@
 
 import { powerAt } from "../physics/line-table.ts";
 import { DONE_SHARE } from "../physics/refill.ts";
-import type { Float } from "./pipe-ends.ts";
+import { type Float, isClosing } from "./pipe-ends.ts";
 import type { PipeLine, PipeNode } from "./pipe-line.ts";
 
 /** Below this change of the head in a step its exponent moves the amount by less than 0.1 % [-]. */
@@ -31,14 +31,15 @@ export function readDecline(line: PipeLine, time: number): void {
 }
 
 /** A float that rises shuts its line: at once where it has no band, in proportion to its gap within one. */
-function closeFloat(line: PipeLine, { shutHeight, band }: Float, { rising, surface }: PipeNode): void {
-  const gap = shutHeight - surface;
-  if (rising <= 0 || (band > 0 && gap >= band)) return;
+function closeFloat(line: PipeLine, float: Float, { rising, surface }: PipeNode): void {
+  if (rising <= 0) return;
+  const gap = float.shutHeight - surface;
   const flow = Math.abs(line.flow);
-  if (band === 0) {
+  if (float.band === 0) {
     line.cap = (flow * gap) / rising;
     return;
   }
+  if (!isClosing(float, surface)) return;
   const growth = line.growth / line.head;
   const falling = growth < 0 ? -growth * line.power : 0;
   line.limit = flow / (falling + rising / gap);
@@ -99,5 +100,5 @@ export function doneIn(line: PipeLine, amount: number, time: number): number {
   const gap = float.shutHeight - to.surface;
   const share = Math.min(float.band, SHUT * Math.max(float.band, line.rise)) / gap;
   if (share >= 1) return 0;
-  return gap < float.band ? Math.min(time, timeFor(line, limit * (1 - share))) : time;
+  return isClosing(float, to.surface) ? Math.min(time, timeFor(line, limit * (1 - share))) : time;
 }

@@ -28,6 +28,15 @@ export type Float = {
   readonly opening: number;
 };
 
+/** A float this near to a level is there [m]: its shut level, or that from which it closes. */
+const FILM = 1e-5;
+
+export const isShut = ({ shutHeight }: Float, surface: number): boolean => shutHeight - surface <= FILM;
+
+/** Whether a float stands within its band; on the edge too, where a step that ends there leaves it, by a last bit over or under. */
+export const isClosing = ({ shutHeight, band }: Float, surface: number): boolean =>
+  band > 0 && shutHeight - surface <= band + FILM;
+
 /**
  * The ends of a line.
  *

@@ -1,7 +1,7 @@
 // Which way each line runs now and how much, from the heights of the water at its ends; tees included.
 
 import { flowAt } from "../physics/line-table.ts";
-import type { Float } from "./pipe-ends.ts";
+import { type Float, isClosing, isShut } from "./pipe-ends.ts";
 import type { PipeGroup } from "./pipe-groups.ts";
 import type { PipeLine, PipeNode } from "./pipe-line.ts";
 import type { Pipes } from "./pipes.ts";
@@ -9,8 +9,6 @@ import { levelOf, surfaceOf, type Tanks } from "./tanks.ts";
 
 /** Water must stand this much over an opening to run into it: rounding, not hydraulics [m]. */
 const FILM = 1e-9;
-/** A float this near to its shut level is shut [m]. */
-const FLOAT_FILM = 1e-5;
 /** Halvings of the range in which a tee's head is sought, and rounds over tees that lead to each other. */
 const HALVINGS = 60;
 const ROUNDS = 40;
@@ -46,7 +44,7 @@ function readLevel(tank: PipeNode, tanks: Tanks): void {
 /** Head and flow of one line. */
 function readFlow(line: PipeLine): void {
   const { float, to } = line;
-  const head = float && to && float.shutHeight - to.surface <= FLOAT_FILM ? 0 : drivingHead(line);
+  const head = float && to && isShut(float, to.surface) ? 0 : drivingHead(line);
   line.head = Math.abs(head);
   if (head > 0) readForward(line, head);
   else line.flow = head < 0 ? -flowAt(line.table, -head) : 0;
@@ -56,9 +54,9 @@ function readForward(line: PipeLine, head: number): void {
   const { float, to } = line;
   const flow = flowAt(line.table, head);
   line.flow = flow;
-  if (!float || !to) return;
+  if (!float || !to || !isClosing(float, to.surface)) return;
   const gap = float.shutHeight - to.surface;
-  if (gap < float.band) line.flow = throttled(float, flow, head, gap / float.band);
+  line.flow = throttled(float, flow, head, Math.min(1, gap / float.band));
 }
 
 /** What a line would bring now with its float open [m3/s]; 0 where its heads are not those of tanks. */

@@ -5,6 +5,12 @@ import { further } from "./further.ts";
 import { leadOf, type Room } from "./lead.ts";
 import { emptySheet, inSpite, mending, stopped } from "./stopped.ts";
 
+/** What holds without some beds is not set against what it was with them. */
+const uncompared = (said: Sentence): Sentence => ({
+  ...said,
+  pieces: said.pieces.map((piece) => (typeof piece === "string" ? piece : { ...piece, was: null })),
+});
+
 /** The sentences of a worksheet: the one that leads, and at most three more. */
 export function answers(asked: Asked, room: Room = {}): readonly Sentence[] {
   const empty = emptySheet(asked);
@@ -12,6 +18,6 @@ export function answers(asked: Asked, room: Room = {}): readonly Sentence[] {
   const missing = stopped(asked);
   if (missing) return [missing, ...inSpite(asked)];
   const acts = mending(asked);
-  const lead = leadOf(asked, room);
-  return [acts.length > 0 ? { ...lead, acts } : lead, ...further(asked)];
+  const all = [leadOf(asked, room), ...further(asked)];
+  return acts.length === 0 ? all : all.map((said) => uncompared(said.lead ? { ...said, acts } : said));
 }

@@ -117,7 +117,7 @@ function ofDraws(asked: Asked): readonly Piece[] {
   ];
 }
 
-/** What holds without some parts: the same words behind a comma, and no number beside what it was with them. */
+/** What holds without some parts: the same words behind a comma. */
 function behind(without: string, pieces: readonly Piece[]): readonly Piece[] {
   const small = (text: string, at: number): string => (at === 0 ? withinLine(text) : text);
   const said = pieces.filter((piece) => piece !== "");
@@ -125,7 +125,7 @@ function behind(without: string, pieces: readonly Piece[]): readonly Piece[] {
     without,
     ...said.map((piece, at): Piece => {
       if (typeof piece === "string") return small(piece, at);
-      return { ...piece, was: null, ...(piece.text ? { text: small(piece.text, at) } : {}) };
+      return piece.text ? { ...piece, text: small(piece.text, at) } : piece;
     }),
   ];
 }

@@ -161,6 +161,51 @@ describe("a float valve", () => {
   });
 });
 
+describe("a slow refill", () => {
+  const full = 0.5;
+  const tubArea = 0.3;
+  /** Level after a time of a float valve alone, in steps of a second: dh/dt = C (gap / band, at most 1) sqrt(2 g drop) / A. */
+  const filledBy = (opening: number, band: number, time: number) => {
+    let level = 0;
+    for (let second = 0; second < time; second++)
+      level +=
+        (opening *
+          Math.min(1, (full - level) / band) *
+          Math.sqrt(2 * 9.80665 * (3 - Math.max(full, level)))) /
+        tubArea;
+    return level;
+  };
+  const bands = [0.01, 0.02, 0.03, 0.05, 0.0508, 0.07, 0.1];
+
+  test.each(bands)(
+    "runs on through the band of %d m over which its float closes, at every hour",
+    (valveBand) => {
+      for (const hours of [5, 8, 12, 15, 18, 23]) {
+        const opening = (full * tubArea) / (hours * 3600) / Math.sqrt(2 * 9.80665 * 2.5);
+        for (const time of [0.5, 0.9, 1, 1.1, 1.5].map((share) => Math.round(share * hours * 3600))) {
+          // A hose so short and wide that the valve alone holds the water back.
+          const { tanks, pipes } = network(
+            [tank("high", 500, 1, 1, { floor: 2 }), tank("tub", tubArea, 0.6, 0)],
+            [
+              line("l", "high", "tub", {
+                ...{ length: 0.01, bore: 0.1, fittingsK: 0, startHeight: 2, endHeight: full },
+                ...{ opening, shutLevel: full, valveBand },
+              }),
+            ],
+          );
+          const before = total(tanks);
+          runGravity(pipes, tanks, time);
+          expect(levelOf(tanks, 1) / filledBy(opening, valveBand, time), `${hours} h, ${time} s`).toBeCloseTo(
+            1,
+            2,
+          );
+          expect(Math.abs(total(tanks) - before)).toBeLessThan(1e-9 * before);
+        }
+      }
+    },
+  );
+});
+
 describe("a tee", () => {
   const opening = (0.62 * Math.PI * 0.005 ** 2) / 4;
   const forked = (firstLevel: number) =>

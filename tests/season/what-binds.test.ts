@@ -162,6 +162,17 @@ describe("a tub of 44 gal under a bed that wants 76", () => {
     expect(ran(half, dry()).totals.binding).toBe("refill");
   });
 
+  test("and of two beds that a tankful would do for one after the other, the second lacks the refill, and never its rule", () => {
+    const two = {
+      ...tubbed(44, { opening: openingFor(15) }),
+      beds: [bed({ area: 25 }), bed({ id: "other", area: 25, priority: 2 })],
+    };
+    const { totals: said, beds } = ran(two, dry());
+    const [, other] = beds;
+    expect(other?.binding).toBe("refill");
+    expect(said.shortDaysByBound.rule).toBe(0);
+  });
+
   test("and a refill that is not there by the next watering is what is lacked", () => {
     expect(ran(tubbed(44, { opening: openingFor(60) }), dry()).totals.binding).toBe("refill");
   });

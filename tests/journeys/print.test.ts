@@ -67,7 +67,12 @@ describe("on paper", () => {
   });
 
   test("every starter (LONG=1; else the two with most to print) is a page and its page of cautions, on A4 and on letter paper", async () => {
-    const { page, context } = await lend(browser, { viewport: DESK, colorScheme: "light", glass: 1, asks: isLong });
+    const { page, context } = await lend(browser, {
+      viewport: DESK,
+      colorScheme: "light",
+      glass: 1,
+      asks: isLong,
+    });
     for (const name of FULLEST) {
       const file = fileOf(name);
       await openKept(page, file);

@@ -4,6 +4,7 @@
 import { tankOf } from "../network/beds.ts";
 import { feedsTank } from "../network/feeds.ts";
 import { idsOf } from "../network/network.ts";
+import { isWholeShare } from "../units/rounding.ts";
 import {
   type Asked,
   networkOfSheet,
@@ -57,15 +58,12 @@ function driest(asked: Asked): readonly Piece[] {
   });
 }
 
-/** From here on a share reads as 100 %. */
-const WHOLE = 0.9995;
-
 /** How much of their thirst the beds had met in the worst season. */
 function shareInWorst(asked: Asked): readonly Sentence[] {
   const id = "season.worst_season_share_met";
   const share = number(asked, id);
   // Where no season was short there is no worst one.
-  if (share === null || share >= WHOLE || isOneYear(asked)) return [];
+  if (share === null || isWholeShare(share) || isOneYear(asked)) return [];
   return [
     sentence("worst_share", [
       "In the worst season, ",

@@ -1,7 +1,6 @@
 // How the driest year is spoken of where a record holds only few: one year is neither dry nor wet.
 
-import { roundedCount } from "../units/rounding.ts";
-import { WHOLE } from "./state-tone.ts";
+import { isWholeShare, roundedCount } from "../units/rounding.ts";
 
 /** Whole years from which a record is long enough to speak of its driest without more words; common practice, no source. */
 const FEW_YEARS = 5;
@@ -27,7 +26,7 @@ const days = (quantity: string, count: number | null): Told => ({
   after: roundedCount(count ?? 0) === 1 ? " day" : " days",
 });
 
-const toneOf = (share: number | null): Tone => ((share ?? 0) >= WHOLE ? "growth" : "trouble");
+const toneOf = (share: number | null): Tone => (isWholeShare(share ?? 0) ? "growth" : "trouble");
 
 const noBed = (leftOut: number): string =>
   leftOut > 0 ? "none of the beds that could be worked out" : "no bed";

@@ -1,9 +1,7 @@
 // The color of what tells a state, the one table of it: red only where something is short, green where all of it is met.
 
+import { isWholeShare } from "../units/rounding.ts";
 import type { Tone } from "./asked.ts";
-
-/** From here on a share reads as 100 %, which is no trouble. */
-export const WHOLE = 0.995;
 
 const SHORT = /_short(_run)?$/;
 const MET = /(share_met|reliability_\w+)$/;
@@ -15,6 +13,6 @@ const MET = /(share_met|reliability_\w+)$/;
 export function stateTone(id: string, value: unknown): Tone | null {
   if (typeof value !== "number") return null;
   if (SHORT.test(id)) return value > 0 ? "trouble" : "growth";
-  if (MET.test(id)) return value >= WHOLE ? "growth" : "trouble";
+  if (MET.test(id)) return isWholeShare(value) ? "growth" : "trouble";
   return null;
 }

@@ -34,9 +34,13 @@ function halves(value: number): number {
   return rounded === 0 ? figured(value, 1) : rounded;
 }
 
+/** Whether a share is all there is, as it is shown: below, nothing reads as 100 %. */
+export const isWholeShare = (share: number): boolean => share * 100 > 100 - DUST;
+
 /** A share in percent: whole, under one its first figure; 100 only where all is there. */
 export function roundedPercent(percent: number): number {
-  if (percent > 100 - DUST) return percent < 100 + DUST ? 100 : Math.max(101, figured(Math.round(percent)));
+  if (isWholeShare(percent / 100))
+    return percent < 100 + DUST ? 100 : Math.max(101, figured(Math.round(percent)));
   if (Math.abs(percent) < 1) return figured(percent, 1);
   return Math.min(99, Math.round(percent));
 }

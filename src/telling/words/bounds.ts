@@ -84,7 +84,7 @@ const WORDS: Readonly<Record<Exclude<Bound, "energy">, Words>> = {
   rule: {
     name: "the bed's own rule",
     thing: "the watering rule",
-    answer: "watering itself: no watering fell short, but their days or amounts do not suffice",
+    answer: "the watering rule: its days or amounts do not suffice",
     reason: "its days or amounts do not suffice",
     day: "its days or amounts did not suffice",
   },

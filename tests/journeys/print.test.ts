@@ -1,6 +1,6 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { tries } from "../tries.ts";
+import { isLong, tries } from "../tries.ts";
 import { DESK, launch, open, openAt, PHONE, settled, shownValueOf, type, unfold } from "./browser.ts";
 import { openKept } from "./kept.ts";
 import { lend } from "./pages.ts";
@@ -67,7 +67,12 @@ describe("on paper", () => {
   });
 
   test("every starter (LONG=1; else the two with most to print) is a page and its page of cautions, on A4 and on letter paper", async () => {
-    const { page, context } = await lend(browser, { viewport: DESK, colorScheme: "light", glass: 1 });
+    const { page, context } = await lend(browser, {
+      viewport: DESK,
+      colorScheme: "light",
+      glass: 1,
+      asks: isLong,
+    });
     for (const name of FULLEST) {
       const file = fileOf(name);
       await openKept(page, file);

@@ -177,7 +177,7 @@ describe("rain comes in as the reader says", () => {
   });
 
   test("a file that is dropped and a table that is pasted come in like one that is picked", async () => {
-    const { page, context, complaints } = await open(browser, { used: true });
+    const { page, context, complaints } = await open(browser);
     await unfold(page, "weather");
     await page.evaluate((text) => {
       const dataTransfer = new DataTransfer();
@@ -198,7 +198,7 @@ describe("rain comes in as the reader says", () => {
   });
 
   test("a gap can still be filled in a record that was taken long ago, and undo opens it again", async () => {
-    const { page, context, complaints } = await open(browser, { used: true });
+    const { page, context, complaints } = await open(browser);
     await unfold(page, "weather");
     await page.getByLabel("Rain record file").setInputFiles(asFile(twoYears()));
     await page.getByRole("button", { name: "Take it" }).click();

@@ -101,12 +101,12 @@ function charge(asked: Asked): Sentence | null {
 function byCan(asked: Asked): Sentence | null {
   const carry = longest(asked, "time_per_watering");
   if (!carry) return null;
+  const weight = `${carry}.weight_per_trip`;
   return sentence(
     "by_hand",
     "By can: ",
     counted(asked, `${carry}.trips_per_watering`, "growth", "trip"),
-    " of ",
-    value(`${carry}.weight_per_trip`, "plain"),
+    ...(number(asked, weight) === null ? [] : [" of ", value(weight, "plain")]),
     ", ",
     value(`${carry}.time_per_watering`, "growth"),
   );

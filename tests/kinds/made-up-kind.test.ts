@@ -167,7 +167,7 @@ const trough: Kind = {
       help: "From the run.",
       source: "the run",
     }),
-    output("dry_days", "Days too little, a season", "season.run", "count", {
+    output("days_short", "Days too little, a season", "season.run", "count", {
       help: "From the run.",
       source: "the run",
     }),
@@ -185,7 +185,7 @@ const trough: Kind = {
       every: DAY,
     })),
     gives: gives("draws", ({ seasonVolume, daysShort }) =>
-      outcomes({ drunk: seasonVolume, dry_days: daysShort }),
+      outcomes({ drunk: seasonVolume, days_short: daysShort }),
     ),
   },
 };
@@ -206,7 +206,7 @@ describe("a kind that takes water in the season, in one constant", () => {
     const days = number(rainy, "trough.drunk") / (3 * gallon);
     expect(days).toBeCloseTo(Math.round(days), 6);
     expect(days).toBeGreaterThan(100);
-    expect(number(rainy, "trough.dry_days")).toBe(0);
+    expect(number(rainy, "trough.days_short")).toBe(0);
     const thirsty = setGiven(rainy, "trough", "heads", { value: 4, unit: "1" });
     expect(number(thirsty, "trough.drunk") / number(rainy, "trough.drunk")).toBeCloseTo(2, 9);
     expect(number(thirsty, "tank_at_the_roof.lowest_level")).toBeLessThan(
@@ -215,15 +215,27 @@ describe("a kind that takes water in the season, in one constant", () => {
   });
 
   test("is short where one tote has to last the summer", () => {
-    expect(number(sheet, "trough.dry_days")).toBeGreaterThan(0);
+    expect(number(sheet, "trough.days_short")).toBeGreaterThan(0);
   });
 
   test("left out of the season, says so on the rows that the run would have answered", () => {
     const results = workOut(setGiven(sheet, "trough", "from", null), WITH).results;
-    for (const row of ["drunk", "dry_days"]) {
+    for (const row of ["drunk", "days_short"]) {
       const result = results.get(`trough.${row}`);
       expect(result?.state === "failed" && result.problem.text).toMatch(/^Left out of the season: /);
     }
+  });
+
+  test("has the row by which its short days are told, as every draw and every bed has", () => {
+    const takers = Object.values(WITH).filter(
+      ({ season }) => season?.role === "draw" || season?.role === "bed",
+    );
+    expect(takers.map(({ kind }) => kind)).toEqual(expect.arrayContaining(["bed", "draw", "trough"]));
+    for (const { kind, rows } of takers)
+      expect(
+        rows.map(({ name }) => name),
+        kind,
+      ).toContain("days_short");
   });
 
   test("says what the run gives back, as every room does that has a row for it, and no other", () => {
@@ -240,7 +252,7 @@ describe("a kind that takes water in the season, in one constant", () => {
       kind: "manger",
       label: "Manger",
       rows: [
-        ...trough.rows.filter(({ name }) => name !== "dry_days" && name !== "drunk"),
+        ...trough.rows.filter(({ name }) => name !== "days_short" && name !== "drunk"),
         output("days_short", "Days too little", "season.run", "count", {
           help: "From the run.",
           source: "the run",

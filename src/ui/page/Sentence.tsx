@@ -3,7 +3,7 @@
 import { createMemo, createRenderEffect, Index, Show } from "solid-js";
 import { shownIn } from "../../graph/readers.ts";
 import type { NumberPiece, Piece, Sentence } from "../../telling/asked.ts";
-import { stateTone } from "../../telling/state-tone.ts";
+import { toneShown } from "../../telling/state-tone.ts";
 import { wasText } from "../../telling/was.ts";
 import { useSheet } from "../sheet.ts";
 
@@ -41,12 +41,7 @@ function NumberOf(props: { readonly piece: NumberPiece; readonly stop: string; r
     sheet.result(props.piece.quantity)?.state === "pending" ||
     (span() !== null && sheet.doubting()?.isOld());
   // What it comes to may be another while the sentence keeps its words.
-  const tone = () => {
-    const { tone, text, quantity } = props.piece;
-    const state =
-      tone === "plain" || text !== undefined ? null : stateTone(quantity, shownIn(sheet.result(quantity)));
-    return state ?? tone;
-  };
+  const tone = () => toneShown(props.piece, shownIn(sheet.result(props.piece.quantity)));
   const isOpen = () =>
     sheet.looking.openedAt() === "answers" && sheet.looking.opened() === props.piece.quantity;
   return (

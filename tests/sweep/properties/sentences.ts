@@ -1,20 +1,25 @@
 // What holds between the sentences on top and the numbers below.
 
+import { shownIn } from "../../../src/graph/readers.ts";
 import { labelOf, shownValue } from "../../../src/graph/shown.ts";
+import { toneShown } from "../../../src/telling/state-tone.ts";
 import { property } from "../harness.ts";
 import { OPTIONS, type Worked } from "../worked.ts";
 
-/** Two numbers of which the first, for the worst time, must not be better than the second, for the usual one. */
-type Pair = { readonly worst: string; readonly usual: string };
+/** Two numbers of which the first must not be more than the second: little rain is worst, and many short days are. */
+type Pair = { readonly less: string; readonly more: string };
 
-const PAIRS: readonly Pair[] = [{ worst: "weather.driest_year_rain", usual: "weather.mean_yearly_rain" }];
+const PAIRS: readonly Pair[] = [
+  { less: "weather.driest_year_rain", more: "weather.mean_yearly_rain" },
+  { less: "season.days_short", more: "season.worst_season_days_short" },
+];
 
 property("the worst season and the driest year are never better than the usual ones", (worked) => {
-  for (const { worst, usual } of PAIRS) {
-    const [low, mean] = [worked.number(worst), worked.number(usual)];
+  for (const { less, more } of PAIRS) {
+    const [low, mean] = [worked.number(less), worked.number(more)];
     if (low === null || mean === null) continue;
     // A mean of equal numbers may differ from them in its last bits.
-    if (low - mean > 1e-9 * Math.abs(mean)) return `${worst} is ${low}, ${usual} is ${mean}`;
+    if (low - mean > 1e-9 * Math.abs(mean)) return `${less} is ${low}, ${more} is ${mean}`;
   }
   return null;
 });
@@ -37,7 +42,8 @@ property(
   "a share of 100 % is never said in the color of trouble",
   ({ graph, worksheet, results, sentences }) => {
     for (const piece of sentences.flatMap(({ pieces }) => pieces)) {
-      if (typeof piece === "string" || piece.tone !== "trouble") continue;
+      if (typeof piece === "string" || toneShown(piece, shownIn(results.get(piece.quantity))) !== "trouble")
+        continue;
       const shown = shownValue(graph, worksheet, results, piece.quantity, OPTIONS);
       if (/^100\s?%$/.test(shown)) return `${piece.quantity} is ${shown}`;
     }

@@ -7,6 +7,7 @@ import { idsOf } from "../network/network.ts";
 import { isWholeShare } from "../units/rounding.ts";
 import {
   type Asked,
+  isMadeUp,
   networkOfSheet,
   number,
   type Piece,
@@ -55,6 +56,7 @@ function driest(asked: Asked): readonly Piece[] {
     share: number(asked, "season.driest_year_share_met"),
     usual: short ?? 0,
     leftOut: parts,
+    madeUp: isMadeUp(asked),
   });
 }
 

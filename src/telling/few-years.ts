@@ -10,7 +10,8 @@ const FEW_YEARS = 5;
  *
  * @param wholeYears whole seasons of the record; null where nothing tells
  */
-function driestYearWords(wholeYears: number | null): string {
+function driestYearWords(wholeYears: number | null, madeUp: boolean): string {
+  if (madeUp) return "In the driest made-up year, ";
   if (wholeYears === null || wholeYears >= FEW_YEARS) return "In the driest year on record, ";
   return wholeYears === 2
     ? "In the drier of only two years, "
@@ -38,9 +39,11 @@ export function inDriestYear(of: {
   readonly share: number | null;
   readonly usual: number;
   readonly leftOut: number;
+  /** Made-up weather is no record. */
+  readonly madeUp: boolean;
 }): readonly Told[] {
   const year: Told = { quantity: "weather.driest_year", tone: "water" };
-  const opening = driestYearWords(of.years);
+  const opening = driestYearWords(of.years, of.madeUp);
   if (of.short === 0 && of.usual > 0) return [opening, year, ", no bed went short, but in others some did."];
   if (of.short === 0) return [opening, year, `, ${noBed(of.leftOut)} went short.`];
   return [

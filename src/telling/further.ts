@@ -14,6 +14,7 @@ import {
   withRow,
   word,
 } from "./asked.ts";
+import { unfilledTank } from "./lacking.ts";
 import { withoutParts } from "./left-out.ts";
 
 const MOST = 3;
@@ -40,6 +41,13 @@ function unknownPower(asked: Asked): Sentence | null {
     counted(asked, id, "trouble", "pump", { was: null }),
     " is not known, so it never runs out here",
   );
+}
+
+/** Whatever is short of its water, rain would not help. */
+function unfilled(asked: Asked): Sentence | null {
+  const tank = unfilledTank(asked);
+  if (tank === "") return null;
+  return sentence("unfilled", `Nothing fills ${tank}: no roof, no line and no overflow leads to it`);
 }
 
 /** Where beds lead the answers, the other use that goes short most often. */
@@ -124,7 +132,18 @@ function spills(asked: Asked): Sentence | null {
   return sentence("spill", "In a usual season ", value("season.spill", "water"), " spills");
 }
 
-const IN_ORDER = [withoutParts, unknownPower, otherUses, tooLate, pumping, charge, byCan, refill, spills];
+const IN_ORDER = [
+  withoutParts,
+  unfilled,
+  unknownPower,
+  otherUses,
+  tooLate,
+  pumping,
+  charge,
+  byCan,
+  refill,
+  spills,
+];
 
 /** At most three, each without its full stop. */
 export function further(asked: Asked): readonly Sentence[] {

@@ -1,9 +1,13 @@
 // What is lacking: parts that are left out, power that nobody knows, and what the beds lack most often.
 
+import { takersOf } from "../network/beds.ts";
 import type { Driver } from "../network/bounds.ts";
+import { isFilled } from "../network/feeds.ts";
+import { idsOf } from "../network/network.ts";
 import {
   type Asked,
   counted,
+  networkOfSheet,
   number,
   type Piece,
   reasonOf,
@@ -50,6 +54,13 @@ export function powerUnknown(asked: Asked): Sentence | null {
   return { id: "power_unknown", lead: false, pieces };
 }
 
+/** Title of a tank that something is watered from and that no roof, line or overflow leads to; "": all are filled. */
+export function unfilledTank(asked: Asked): string {
+  const network = networkOfSheet(asked);
+  const dry = idsOf(network, "tank").find((id) => takersOf(network, id).length > 0 && !isFilled(network, id));
+  return dry === undefined ? "" : titleOf(asked, dry);
+}
+
 /** Whether the record holds one whole year: it has a usual one, and none that is driest. */
 export const isOneYear = (asked: Asked): boolean => number(asked, "weather.whole_years") === 1;
 
@@ -74,7 +85,12 @@ export function lackedMostOften(asked: Asked): Sentence | null {
   if (why) return { id: "binding", lead: false, pieces: [`What is short most often: ${why}.`] };
   const bound = word(asked, id);
   if (!bound) return null;
-  const said = lackedMost(bound, (word(asked, "season.binding_driver") || "either") as Driver);
+  const dry = bound === "rain" ? unfilledTank(asked) : "";
+  const driver = (word(asked, "season.binding_driver") || "either") as Driver;
+  const said =
+    dry === ""
+      ? lackedMost(bound, driver)
+      : `What is short most often is water, which nothing brings to ${dry}.`;
   const beds = number(asked, "season.days_short") ?? 0;
   if (beds === 0) return { id: "binding", lead: false, pieces: [said] };
   return {

@@ -13,7 +13,7 @@ import {
   type Sentence,
   value,
 } from "./asked.ts";
-import { withoutTakers } from "./left-out.ts";
+import { withoutOthers } from "./left-out.ts";
 import { withinLine } from "./words/lists.ts";
 
 /** How much room a sentence has. */
@@ -138,6 +138,6 @@ export function leadOf(asked: Asked, room: Room): Sentence {
   const first = drawsOnly ? ofDraws(asked) : ofBeds(asked, room);
   const then = hasBeds ? fullTanks(asked, room) : [];
   const said = then.length > 0 ? [...first, " ", ...then] : first;
-  const without = withoutTakers(asked);
+  const without = withoutOthers(asked);
   return { id: "lead", lead: true, pieces: without === "" ? said : behind(without, said) };
 }

@@ -40,7 +40,9 @@ function firstOf(asked: Asked, parts: readonly LeftOut[], part: LeftOut): LeftOu
     const title = at.reason.replace(OUT, "");
     at = parts.find(({ id }) => titleOf(asked, id) === title) ?? at;
   }
-  return at;
+  // What is wrong with a number of another part is told of that part.
+  const owner = at.cause?.split(".")[0];
+  return parts.find(({ id }) => id === owner) ?? at;
 }
 
 const areOut = (asked: Asked, takers: readonly LeftOut[], things: string): string => {
@@ -78,12 +80,18 @@ export function withoutParts(asked: Asked): Sentence | null {
 /** A name that is longer would fill the lead. */
 const LONG_NAME = 24;
 
-/** "Without Long bed, ", before an answer that holds for the other beds; nothing where all are in it. */
-export function withoutTakers(asked: Asked): string {
+/** "Without Long bed, ", before an answer that holds for the other beds, or the other parts; nothing where all are in it. */
+export function withoutOthers(asked: Asked): string {
   const { out, things } = takersOf(asked);
-  const [first] = out;
+  if (out.length > 0) return withoutThese(asked, out, things);
+  const parts = leftOutParts(asked);
+  return withoutThese(asked, [...new Set(parts.map((part) => firstOf(asked, parts, part)))], "parts");
+}
+
+function withoutThese(asked: Asked, these: readonly LeftOut[], things: string): string {
+  const [first] = these;
   if (!first) return "";
   const title = titleOf(asked, first.id);
-  if (out.length > 1) return `Without ${out.length} ${things}, `;
+  if (these.length > 1) return `Without ${these.length} ${things}, `;
   return title.length > LONG_NAME ? `Without one ${things.slice(0, -1)}, ` : `Without ${title}, `;
 }

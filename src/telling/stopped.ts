@@ -93,7 +93,7 @@ function stoppedBy(asked: Asked): Sentence | null {
 
 /** What can be done about what an answer is without; nothing where it holds for all. */
 export function mending(asked: Asked): readonly Act[] {
-  const why = takersOf(asked).out.length > 0 ? whyOut(asked) : null;
+  const why = whyOut(asked);
   return why ? [actAt(asked, why.at)] : [];
 }
 

@@ -43,7 +43,7 @@ describe("one of a thing", () => {
   });
 
   test("place 36: a mean of 1.2 days reads as 1 day", () => {
-    const told = inDriestYear({ years: 2, short: 1.2, share: 0.98, usual: 1, leftOut: 0 });
+    const told = inDriestYear({ years: 2, short: 1.2, share: 0.98, usual: 1, leftOut: 0, madeUp: false });
     expect(told).toContainEqual(expect.objectContaining({ after: " day" }));
     const result = () => ({ state: "ready", value: 1.2, origin: "computed" }) as const;
     expect(counted({ result, cards: [] }, "season.days_short", "trouble", "day")).toMatchObject({

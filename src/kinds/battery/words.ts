@@ -5,7 +5,7 @@ import { COST_WORDS, DEFINITION, MEMORY, PRACTICE } from "../sources.ts";
 
 const LICENSED = "local codes and licensed practice decide";
 
-const RUN = "your record, day by day";
+const RUN = "the weather in use, day by day";
 
 export const words: KindWords = {
   rows: {

@@ -3,7 +3,7 @@
 import type { KindWords } from "../../graph/words.ts";
 import { DEFINITION, PRACTICE } from "../sources.ts";
 
-const RUN = "your record, day by day";
+const RUN = "the weather in use, day by day";
 
 const FAO = "FAO Irrigation and Drainage Paper 56";
 

@@ -59,8 +59,8 @@ export const words: KindWords = {
       "continuity, integrated over the level",
     ],
     round_energy: ["Power times the time that all its beds take.", DEFINITION],
-    season_volume: ["What it gave in a usual season.", "your record, day by day"],
-    season_time: ["How long it ran in a usual season.", "your record, day by day"],
+    season_volume: ["What it gave in a usual season.", "the weather in use, day by day"],
+    season_time: ["How long it ran in a usual season.", "the weather in use, day by day"],
     flow: [
       "Where the head that the pump makes is just used up by lift, hose and wand; without a pump's card, the bucket over its time.",
       SOLVED,

@@ -7,9 +7,9 @@ export const words: KindWords = {
     from: "The tank it is drawn from.",
     volume: "How much is taken each time. It comes before the beds.",
     every: "How often.",
-    season_volume: ["What it got in a usual season.", "your record, day by day"],
-    share_met: ["What it got over what it asked for, in the season.", "your record, day by day"],
-    days_short: ["Days on which it got less than it asked for.", "your record, day by day"],
+    season_volume: ["What it got in a usual season.", "the weather in use, day by day"],
+    share_met: ["What it got over what it asked for, in the season.", "the weather in use, day by day"],
+    days_short: ["Days on which it got less than it asked for.", "the weather in use, day by day"],
   },
   cautions: {
     draw_drinking: [

@@ -5,7 +5,7 @@ import { DEFINITION } from "../sources.ts";
 
 const FAO = "FAO Irrigation and Drainage Paper 56";
 
-const RUN = "your record, day by day";
+const RUN = "the weather in use, day by day";
 
 const RELIABILITY = "Hashimoto, Stedinger and Loucks, Water Resources Research 18 (1982), second-hand";
 

@@ -64,12 +64,12 @@ export const words: KindWords = {
     floor_pressure: ["What the water presses on the floor with, by its height alone.", floorPressureSource],
     mean_yearly_spill: [
       "Roof water and overflow that found no room, over the whole calendar years.",
-      "your record, day by day",
+      "the weather in use, day by day",
     ],
-    lowest_level: ["The lowest evening of the whole record.", "your record, day by day"],
+    lowest_level: ["The lowest evening of the whole record.", "the weather in use, day by day"],
     water_now: [
       "What was last dipped, and day by day since then what came in and what was given, taken, lost and filled: by what you noted, else by the season's own rules. At the bed it is the same number.",
-      "your notes and your record, day by day",
+      "your notes and the weather in use, day by day",
     ],
     dip_day: "The day of the dip that it is reckoned from.",
     lasts_until: [

@@ -53,6 +53,13 @@ export function createYearShown(sheet: Sheet): YearShown {
     if (wished !== null && years.includes(wished)) return wished;
     // The worst one may change with every step of a number that is turned.
     if (sheet.moving() && before != null && years.includes(before)) return before;
+    // Where none is short any season is as bad as any other: the one that just was mended stays in sight, or the driest is shown.
+    if (shownIn(sheet.result("season.worst_season_days_short")) === 0) {
+      const calm = [before, shownIn(sheet.result("weather.driest_year"))].find(
+        (one) => typeof one === "number" && years.includes(one),
+      );
+      if (typeof calm === "number") return calm;
+    }
     return worst() ?? seasons().at(-1)?.year ?? years.at(-1) ?? null;
   });
   const around = (one: number): Year | null => {

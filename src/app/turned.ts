@@ -92,8 +92,8 @@ export function createAxis({ turn, value, ends, unit }: Turned): Accessor<Axis |
     return before?.of === now && before.axis === axis ? before : { of: now, axis };
   }, null);
   return createMemo<Axis | null>((before) => {
-    const axis = standing()?.axis ?? null;
-    const shown = axis && axisIn(axis, unit());
+    const stands = standing();
+    const shown = stands?.axis ? axisIn(stands.axis, stands.of.row, unit()) : null;
     return before && sameData(before, shown) ? before : shown;
   }, null);
 }

@@ -26,9 +26,8 @@ function createSpan({ session, looking }: InHandTools, { turned, axis, texts, pu
     const row = turn()?.row;
     const middle = tidy((low + high) / 2);
     const isCount = row?.row === "given" && MEASURES[row.measure].form === "count";
-    const from = entry()?.from;
-    const own = from && from !== "default" && from !== "borrowed" ? from : "guessed";
-    putting.put({ value: isCount ? Math.round(middle) : middle, unit, low, high, from: own });
+    const next = { value: isCount ? Math.round(middle) : middle, unit, low, high };
+    putting.put({ from: "guessed", ...putting.keeping(next) });
   };
   /** What the table of its usual value gives, in a unit; null where it has none. */
   const usual = (unit: string): Ends | null => {

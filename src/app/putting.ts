@@ -1,6 +1,7 @@
 // Setting what stands in hand: the value, where it comes from, and back to what it was when it was taken.
 
 import { sameData } from "../document/same.ts";
+import { withFrom } from "../document/still-from.ts";
 import type { Entry, Origin } from "../document/worksheet.ts";
 import { entryAtTarget } from "../studies/turn.ts";
 import { fromSi } from "../units/unit.ts";
@@ -16,11 +17,7 @@ export function createPutting({ session, edits }: InHandTools, { turn, target, e
       edits().measured(of, now.row, next && { ...next, from: "measured" }, true);
     } else edits().given(of, now.row, next, true);
   };
-  /** Where it came from goes with it; but what was borrowed or usual is the grower's own once it is turned. */
-  const keeping = (next: Entry): Entry => {
-    const from = entry()?.from;
-    return from && from !== "default" && from !== "borrowed" ? { ...next, from } : next;
-  };
+  const keeping = (next: Entry): Entry => withFrom(next, [entry(), turn()?.entry]);
   const bare = (): Entry | null => {
     const [of, si] = [entry(), value()];
     if (of) {

@@ -34,6 +34,8 @@ export type InHandTools = {
 /** Doubles hold a few more; what is beyond is dust of the arithmetic. */
 export const FIGURES = 12;
 const STEP_FIGURES = 4;
+/** What goes on a step's button. */
+const STEP_LENGTH = 8;
 
 /** What is in hand, and what stands there now. */
 export function createTurned({ session, looking }: InHandTools) {
@@ -92,8 +94,8 @@ export function createAxis({ turn, value, ends, unit }: Turned): Accessor<Axis |
     return before?.of === now && before.axis === axis ? before : { of: now, axis };
   }, null);
   return createMemo<Axis | null>((before) => {
-    const axis = standing()?.axis ?? null;
-    const shown = axis && axisIn(axis, unit());
+    const stands = standing();
+    const shown = stands?.axis ? axisIn(stands.axis, stands.of.row, unit()) : null;
     return before && sameData(before, shown) ? before : shown;
   }, null);
 }
@@ -122,7 +124,9 @@ export function createTexts({ session, options }: InHandTools, { turn, value, un
     if (form === "duration" || form === "clock") {
       return `${sign}${showQuantity(toSi(by, next.unit), "duration", options())}`;
     }
-    return `${sign}${showNumber(Number(by.toPrecision(FIGURES)), STEP_FIGURES, options().locale)}`;
+    const text = `${sign}${showNumber(Number(by.toPrecision(FIGURES)), STEP_FIGURES, options().locale)}`;
+    // From far beyond the axis back to its end is no step that anybody counts.
+    return text.length > STEP_LENGTH ? sign : text;
   };
   return { saidOf, placeText, stepText };
 }

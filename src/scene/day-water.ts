@@ -1,6 +1,8 @@
 // The water of one day in the drawing: how much stands in each tank, its surface, and the grade lines that start there.
 
 import { levelAt, volumeAt } from "../physics/vessel.ts";
+import { MEASURES } from "../units/measures.ts";
+import { roundedIn } from "../units/rounding.ts";
 import { type ShowOptions, showNumber, unitFor, unitLabel } from "../units/show.ts";
 import { fromSi } from "../units/unit.ts";
 import { heightAt, type Spot } from "./bench.ts";
@@ -17,6 +19,7 @@ export type Water = { readonly level: number; readonly volume: number };
 const CORNER = 9;
 /** Below so many of its unit a tank's water is told with a decimal. */
 const SMALL_TANK = 20;
+const FIGURES = 3;
 
 function byVolume(tank: DrawnTank, volume: number): Water | null {
   const { vessel } = tank;
@@ -118,7 +121,17 @@ export function surfaceOn(vessels: readonly Box[], tank: DrawnTank, water: Water
     .join("");
 }
 
-/** "346 of 550 gal", and "346 gal" where there is less room. */
+/** Water in round steps, and what the tank holds to as many figures: what is not all of it never reads as all. */
+function saidWater(value: number, most: number, unit: string): readonly [now: number, most: number] {
+  const decimals = most < SMALL_TANK ? 10 : 1;
+  const [now, all] = [value, most].map((of) => Math.round(of * decimals) / decimals) as [number, number];
+  const whole = Number(all.toPrecision(FIGURES));
+  if (now >= all) return [whole, whole];
+  const rounded = roundedIn(now, unit, MEASURES.volume);
+  return [rounded < whole ? rounded : now, whole];
+}
+
+/** "345 of 550 gal", and "345 gal" where there is less room. */
 export function waterWords(
   volume: number,
   whole: number,
@@ -126,11 +139,9 @@ export function waterWords(
 ): { readonly long: string; readonly short: string } {
   const unit = unitFor("volume", options.units);
   const [now, most] = [fromSi(volume, unit), fromSi(whole, unit)];
-  const decimals = most < SMALL_TANK ? 10 : 1;
-  const text = (value: number): string =>
-    showNumber(Math.round(value * decimals) / decimals, 4, options.locale);
+  const [said, all] = saidWater(now, most, unit).map((value) => showNumber(value, 4, options.locale));
   const label = `\u00a0${unitLabel(unit)}`;
-  return { long: `${text(now)} of ${text(most)}${label}`, short: `${text(now)}${label}` };
+  return { long: `${said} of ${all}${label}`, short: `${said}${label}` };
 }
 
 /** How high the water in a line could stand: straight from the upper water's surface to the line's end. */

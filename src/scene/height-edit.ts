@@ -1,5 +1,6 @@
 // A tank dragged up or down: which of its numbers that changes, in steps that suit the number's own unit.
 
+import { withFrom } from "../document/still-from.ts";
 import type { Card, Entry } from "../document/worksheet.ts";
 import { numberIn } from "../graph/readers.ts";
 import type { NumberGiven, Result } from "../graph/types.ts";
@@ -57,10 +58,5 @@ export function movedEntry({ card, row, value, unit }: Movable, by: number): Ent
     Math.min(row.max ?? Number.POSITIVE_INFINITY, wished),
   );
   if (Math.abs(kept - value) < step / 1000) return null;
-  const from = card.givens[row.name]?.from;
-  return {
-    value: Number(fromSi(kept, unit).toPrecision(FIGURES)),
-    unit,
-    ...(from && from !== "default" ? { from } : {}),
-  };
+  return withFrom({ value: Number(fromSi(kept, unit).toPrecision(FIGURES)), unit }, [card.givens[row.name]]);
 }

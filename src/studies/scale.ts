@@ -2,7 +2,7 @@
 
 import type { NumberGiven } from "../graph/types.ts";
 import { MEASURES } from "../units/measures.ts";
-import { type Scale, scaleBetween } from "../units/scale.ts";
+import { type Scale, scaleBetween, scaleIn } from "../units/scale.ts";
 import { fromSi, toSi } from "../units/unit.ts";
 
 /** A number with no usual span of its own is tried from a quarter of itself to four times itself. */
@@ -16,6 +16,21 @@ function outward(value: number, up: boolean): number {
   const step = 10 ** (Math.floor(Math.log10(Math.abs(value))) - END_FIGURES + 1);
   const rounded = (up ? Math.ceil(value / step - 1e-9) : Math.floor(value / step + 1e-9)) * step;
   return Number(rounded.toPrecision(END_FIGURES + 2));
+}
+
+/** Both ends rounded outward, within what the row takes [unit]. */
+function roundEnds(row: NumberGiven, unit: string, one: number, other: number): readonly [number, number] {
+  const within = (value: number) =>
+    Math.min(Math.max(value, fromSi(row.min ?? -Infinity, unit)), fromSi(row.max ?? Infinity, unit));
+  return [within(outward(Math.min(one, other), false)), within(outward(Math.max(one, other), true))];
+}
+
+/** The scale of a row in another unit, its ends round in that one too. */
+export function scaleRoundIn(scale: Scale, row: NumberGiven, unit: string): Scale {
+  const there = scaleIn(scale, unit);
+  if (there === scale) return scale;
+  const [low, high] = roundEnds(row, unit, there.low, there.high);
+  return { ...there, low, high };
 }
 
 function ownSpan(value: number): readonly [number, number] {
@@ -34,11 +49,8 @@ export function scaleOf(row: NumberGiven, unit: string, held: readonly number[])
   const values = held.map((value) => fromSi(value, unit));
   const usual = row.usual?.map(([value, typed]) => fromSi(toSi(value, typed), unit));
   const [low = 0, high = 1] = usual ?? ownSpan(values[0] ?? 1);
-  const within = (value: number) =>
-    Math.min(Math.max(value, fromSi(row.min ?? -Infinity, unit)), fromSi(row.max ?? Infinity, unit));
   const whole = MEASURES[row.measure].form === "count";
-  const least = within(outward(Math.min(low, high), false));
-  const most = within(outward(Math.max(low, high), true));
+  const [least, most] = roundEnds(row, unit, low, high);
   const ends = [least, most, ...values];
   return scaleBetween(Math.min(...ends), Math.max(...ends), unit, whole);
 }

@@ -12,18 +12,10 @@ import type {
   Result,
   Row,
 } from "../graph/types.ts";
-import {
-  placeOn,
-  roundAt,
-  roundStep,
-  roundValuesOf,
-  type Scale,
-  scaleBetween,
-  scaleIn,
-} from "../units/scale.ts";
+import { placeOn, roundAt, roundStep, roundValuesOf, type Scale, scaleBetween } from "../units/scale.ts";
 import { unitFor } from "../units/show.ts";
 import { fromSi, toSi } from "../units/unit.ts";
-import { scaleOf } from "./scale.ts";
+import { scaleOf, scaleRoundIn } from "./scale.ts";
 import { dateOf, dateTrials, dayOf, type Target, type Trial, valueTrials, wordTrials } from "./try.ts";
 
 export type TurnedRow = NumberGiven | ChoiceGiven | DateGiven;
@@ -119,10 +111,11 @@ export function turnOf(
   return { id, row, target, entry, axis };
 }
 
-/** The axis in the unit in which the number is shown now. */
-export function axisIn(axis: Axis, unit: string): Axis {
-  const scale = axis.form === "number" ? scaleIn(axis.scale, unit) : null;
-  return scale && axis.form === "number" && scale !== axis.scale ? { form: "number", scale } : axis;
+/** The axis in the unit in which the number is shown now, its ends round there. */
+export function axisIn(axis: Axis, row: TurnedRow, unit: string): Axis {
+  if (axis.form !== "number" || row.row !== "given") return axis;
+  const scale = scaleRoundIn(axis.scale, row, unit);
+  return scale === axis.scale ? axis : { form: "number", scale };
 }
 
 /** The axis as it is, or with more room, where a value that was typed lies off it. */

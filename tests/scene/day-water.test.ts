@@ -45,12 +45,22 @@ describe("how much water a tank shows", () => {
     expect(at(-7)).toBe(0);
   });
 
-  test("it is told in the worksheet's unit, whole, with a decimal for what is small", () => {
-    expect(waterWords(toSi(345.6, "gal"), toSi(550, "gal"), US)).toEqual({
-      long: "346 of 550\u00a0gal",
-      short: "346\u00a0gal",
+  test("it is told in the worksheet's unit, in round steps, with a decimal for what is small", () => {
+    // To five from 100 gal, to ten from 500 (shared/look/look.md, Precision).
+    expect(waterWords(toSi(346.6, "gal"), toSi(550, "gal"), US)).toEqual({
+      long: "345 of 550\u00a0gal",
+      short: "345\u00a0gal",
     });
+    expect(waterWords(toSi(769, "gal"), toSi(1100, "gal"), US).long).toBe("770 of 1,100\u00a0gal");
+    expect(waterWords(toSi(6356, "gal"), toSi(6356, "gal"), US).long).toBe("6,360 of 6,360\u00a0gal");
     expect(waterWords(toSi(1.26, "gal"), toSi(5, "gal"), US).short).toBe("1.3\u00a0gal");
+    expect(waterWords(0, toSi(550, "gal"), US).long).toBe("0 of 550\u00a0gal");
+  });
+
+  test("a tank that is not full is not told as full", () => {
+    expect(waterWords(toSi(546, "gal"), toSi(550, "gal"), US).long).toBe("546 of 550\u00a0gal");
+    expect(waterWords(toSi(549.8, "gal"), toSi(550, "gal"), US).long).toBe("550 of 550\u00a0gal");
+    expect(waterWords(toSi(126, "gal"), toSi(127, "gal"), US).long).toBe("125 of 127\u00a0gal");
   });
 });
 

@@ -58,10 +58,13 @@ describe("which height a drag moves", () => {
 });
 
 describe("what a drag makes of it", () => {
-  test("2 ft up is 2 ft more, in feet, and still measured", () => {
+  test("2 ft up is 2 ft more, in feet, and no longer what was measured; a guess stays one", () => {
     const tub = card({ ground_height: { value: 4, unit: "ft", from: "measured" } });
     const moved = movedEntry(grip(tub, { ground_height: toSi(4, "ft") }), toSi(2, "ft"));
-    expect(moved).toEqual({ value: 6, unit: "ft", from: "measured" });
+    expect(moved).toEqual({ value: 6, unit: "ft" });
+    const guessed = card({ ground_height: { value: 4, unit: "ft", from: "guessed" } });
+    const raised = movedEntry(grip(guessed, { ground_height: toSi(4, "ft") }), toSi(2, "ft"));
+    expect(raised).toEqual({ value: 6, unit: "ft", from: "guessed" });
   });
 
   test("steps are whole inches, or 2 cm where the number is metric", () => {

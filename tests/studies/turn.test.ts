@@ -115,8 +115,14 @@ describe("turning", () => {
 
   it("goes on in the unit that was typed, over the same span; a typed value off it makes room", () => {
     const { axis, row } = taken("totes.capacity");
-    const litres = axisIn(axis, "L");
-    expect(litres.form === "number" && litres.scale.high).toBeCloseTo(18927.06, 1);
+    // 20 and 5,000 gal are 75.7 and 18,927 L: round in liters and cubic meters too, and never less.
+    const ends = (unit: string): unknown => {
+      const other = axisIn(axis, row, unit);
+      return other.form === "number" && [other.scale.low, other.scale.high];
+    };
+    expect(ends("L")).toEqual([75, 19_000]);
+    expect(ends("m3")).toEqual([0.075, 19]);
+    expect(axisIn(axis, row, "gal")).toBe(axis);
     expect(axisHolding(axis, row, siOf(900, "gal"))).toBe(axis);
     const wider = axisHolding(axis, row, siOf(12_000, "gal"));
     expect(wider.form === "number" && [wider.scale.low, wider.scale.high]).toEqual([20, 12000]);

@@ -20,7 +20,7 @@ export function Third() {
         <Moved />
       </Show>
       <Show when={!sheet.held() && !place()}>
-        <p class="aside">Press a number: how it was worked out stands here.</p>
+        <p class="aside">Press a number of a part: how it was worked out stands here.</p>
       </Show>
       <Show when={place()}>
         {(at) => (

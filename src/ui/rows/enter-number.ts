@@ -1,5 +1,6 @@
 // A typed number put into the worksheet, by the field that shows it or for a field that is not on the page.
 
+import { withFrom } from "../../document/still-from.ts";
 import type { Card, Entry } from "../../document/worksheet.ts";
 import type { NumberGiven } from "../../graph/types.ts";
 import type { Reading } from "../../units/read.ts";
@@ -22,8 +23,6 @@ function readNumber(sheet: Sheet, card: Card, row: NumberGiven, text: string): R
 export function enterNumber(sheet: Sheet, card: Card, row: NumberGiven, text: string): Reading {
   const read = readNumber(sheet, card, row, text);
   if (!read.ok) return read;
-  const from = entryOf(card, row)?.from;
-  const said = from && from !== "default" && from !== "borrowed" ? { from } : {};
-  sheet.edit.given(card, row, { value: read.value, unit: read.unit, ...said }, true);
+  sheet.edit.given(card, row, withFrom({ value: read.value, unit: read.unit }, [entryOf(card, row)]), true);
   return read;
 }

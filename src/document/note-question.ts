@@ -1,6 +1,6 @@
 // A note that can hardly be right, asked about with its choices before it is written down, and told where it stands in a file.
 
-import { AS_READ, isOver, sayingToo, saysSo } from "../happened/dip.ts";
+import { AS_READ, dipCounts, isOver, sayingToo, saysSo } from "../happened/dip.ts";
 import { calendarDate, dayInYear, parseIsoDate } from "../units/calendar.ts";
 import type { Show } from "./note-words.ts";
 import { amountOf } from "./telling-notes.ts";
@@ -46,8 +46,7 @@ function ofDay(asking: NoteAsking, note: Said): NoteQuestion | null {
 
 function ofDip(asking: NoteAsking, note: Said): NoteQuestion | null {
   const [vessel, depth] = [vesselOf(asking, note.where), amountOf(note)];
-  if (!vessel || depth === null || !isOver(depth, vessel.height)) return null;
-  if (saysSo(note.text, AS_READ)) return null;
+  if (!vessel || depth === null || dipCounts(depth, vessel.height, saysSo(note.text, AS_READ))) return null;
   const title = titleOf(asking, note.where);
   const { show } = asking;
   const full = show(vessel.height, "depth");

@@ -9,6 +9,10 @@ export const isOver = (read: number, holds: number): boolean => read > holds * (
 /** What a grower says of a reading that can hardly be right, once asked. */
 export const AS_READ = "as read";
 
+/** Whether a dip counts: what says no more than its tank holds, or was asked about and read so. */
+export const dipCounts = (read: number, holds: number, isAsRead: boolean): boolean =>
+  isAsRead || !isOver(read, holds);
+
 const wordsOf = (text: string): readonly string[] => text.split(", ");
 
 /** Whether a note's text says such a word, beside others. */

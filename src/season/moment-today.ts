@@ -42,7 +42,7 @@ export function assumedOf(whole: SeasonState, given: TodayGiven): Assumed {
     beds: of(beds.map(({ part }) => part.id)),
     batteries: of(batteries.parts.map(({ id }) => id)).filter((id) => !broken.has(id)),
     leftOut: input.leftOut.map(({ id }) => id),
-    broken: [...brokenOn(input.breaks, given.today)].sort(),
+    broken: [...broken].sort(),
     rain: rainTaken(whole, given),
   };
 }

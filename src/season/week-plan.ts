@@ -4,7 +4,7 @@ import { DomainError } from "../physics/domain-error.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import type { SeasonFailure } from "./answer.ts";
 import { type BedWeek, bedWeek, type Start, startOf } from "./bed-week.ts";
-import { brokenOn, withBreaks } from "./breaks.ts";
+import { withBreaks } from "./breaks.ts";
 import { type ByHand, byHand } from "./by-hand.ts";
 import { dryWeather } from "./coming-days.ts";
 import { type DayLine, linesOf, type Refusal, refusalsOf } from "./day-lines.ts";
@@ -14,7 +14,7 @@ import { STEPPING } from "./gravity.ts";
 import { holdingBack, sayHeld } from "./held-today.ts";
 import type { PartEvent, SeasonInput } from "./input.ts";
 import { goingOn, type Moment, type Weather } from "./moment.ts";
-import { assumedOf, knownBeds, momentToday, type TodayGiven } from "./moment-today.ts";
+import { type Assumed, assumedOf, knownBeds, momentToday, type TodayGiven } from "./moment-today.ts";
 import { type CropNote, withCropNotes } from "./noted-crops.ts";
 import { type Opening, openings } from "./openings.ts";
 import { owedToday } from "./owed.ts";
@@ -99,7 +99,8 @@ function planned(whole: SeasonState, given: WeekGiven, usual: Usual): WeekAnswer
   const dry = dryWeather(whole.record, whole.eto, { today, last }, given.drying);
   const under = (comes: (date: number) => boolean) =>
     expecting(dry, recorded, today, (day) => comes(today + day));
-  const morning: Morning = { whole, moment: momentToday(whole, given, usual), given, usual };
+  const assumed = assumedOf(whole, given);
+  const morning: Morning = { whole, moment: momentToday(whole, given, usual), given, usual, assumed };
   const weather = under((date) => isLikely(forecast, date));
   const { state, first, beds, plan } = runWeek(morning, weather);
   const asking = beds.flatMap(({ id, days }) => ((days[0]?.asked ?? 0) > 0 ? [id] : []));
@@ -107,7 +108,7 @@ function planned(whole: SeasonState, given: WeekGiven, usual: Usual): WeekAnswer
   return {
     first: today,
     last,
-    assumedTanks: assumedOf(whole, given).tanks,
+    assumedTanks: assumed.tanks,
     ...plan,
     rains: rainsOf(forecast, today, last),
     spared: isDry
@@ -122,7 +123,7 @@ function planned(whole: SeasonState, given: WeekGiven, usual: Usual): WeekAnswer
           today,
         ),
     opens: opensToday(whole, seen, weather, asking),
-    broken: [...brokenOn(whole.input.breaks, today)].sort(),
+    broken: assumed.broken,
     byHand: byHand(state, plan.lines, { first, date: today }),
     now: seen.tanks,
     tankBy: Object.fromEntries(state.sources.map(({ id, tank }) => [id, state.tanks.parts[tank]?.id ?? ""])),
@@ -135,15 +136,15 @@ type Morning = {
   readonly moment: Moment;
   readonly given: WeekGiven;
   readonly usual: Usual;
+  readonly assumed: Assumed;
 };
 
 /** Every bed's days under a weather. */
-function runWeek({ whole, moment, given, usual }: Morning, weather: Weather) {
+function runWeek({ whole, moment, given, usual, assumed }: Morning, weather: Weather) {
   const { state, first } = goingOn(whole.input, moment, weather, knownBeds(whole));
-  const assumed = assumedOf(whole, given).beds;
   const owed = owedToday(whole, given, usual, weather);
   const starts = state.beds.map((bed) =>
-    startOf(state, bed, { from: first, assumed, owed: owed.get(bed.part.id) }),
+    startOf(state, bed, { from: first, assumed: assumed.beds, owed: owed.get(bed.part.id) }),
   );
   const log = newLog();
   state.log = log;

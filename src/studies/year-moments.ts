@@ -1,9 +1,10 @@
 // The year's other moments, asked of a whole worksheet: the first frost, when an empty tank is full, and this year against
 // what was to be expected of it.
 
+import { amountOf } from "../document/telling-notes.ts";
 import type { Note } from "../document/worksheet.ts";
 import { numberIn, valueIn, wordIn } from "../graph/readers.ts";
-import { AS_READ, isOver, saysSo } from "../happened/dip.ts";
+import { AS_READ, dipCounts, saysSo } from "../happened/dip.ts";
 import type { Vessel } from "../physics/vessel.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { firstFrosts } from "../season/first-frost.ts";
@@ -15,7 +16,6 @@ import { type TanksFull, tanksFull } from "../season/tank-full.ts";
 import { usualSoFar } from "../season/usual-so-far.ts";
 import type { Frosts } from "../telling/frost-jobs.ts";
 import type { ThisYear } from "../telling/this-year.ts";
-import { toSi } from "../units/unit.ts";
 import { askedOf } from "./from-today.ts";
 import { notedSoFar } from "./noted-so-far.ts";
 import type { Whole } from "./work-out.ts";
@@ -38,11 +38,13 @@ function frostsOf({ results }: Whole, record: DailyRecord): Frosts {
   return found ? { from: "record", madeUp: record.madeUp, ...found } : { from: "nothing" };
 }
 
-/** Notes without the dips of more than a tank holds that nobody said to have read so. */
+/** Notes without the dips that say no depth, or more than a tank holds where nobody said to have read it so. */
 function countedNotes(notes: readonly Note[], results: Whole["results"]): readonly Note[] {
-  return notes.filter(({ what, where, value = 0, unit = "", text }) => {
-    const vessel = what === "dipped" ? (valueIn(results.get(`${where}.vessel`)) as Vessel | null) : null;
-    return vessel === null || saysSo(text, AS_READ) || !isOver(toSi(value, unit), vessel.height);
+  return notes.filter((note) => {
+    if (note.what !== "dipped") return true;
+    const depth = amountOf(note);
+    const vessel = valueIn(results.get(`${note.where}.vessel`)) as Vessel | null;
+    return depth !== null && dipCounts(depth, vessel?.height ?? Infinity, saysSo(note.text, AS_READ));
   });
 }
 

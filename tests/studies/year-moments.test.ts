@@ -118,6 +118,7 @@ test("a soak that a watering of that day tells is no watering more, and a dip of
     note({ what: "soaked", where: bed.id, day: "2026-06-03" }),
     note({ what: "gave", where: bed.id, value: 5, unit: "gal", day: "2026-06-03" }),
     note({ what: "dipped", where: tank.id, value: 900, unit: "in", day: "2026-06-04" }),
+    note({ what: "dipped", where: tank.id, value: 9, unit: "stones", day: "2026-06-05" }),
   ]).thisYear;
   const row = (what: string) => year?.rows.find((one) => one.what === what);
   expect(row(bed.title)?.noted).toBe("25 gal, noted on 2 days");

@@ -10,7 +10,7 @@ import {
   wordOrNull,
 } from "../../graph/readers.ts";
 import type { CardView, Model, ModelInput, Outcome, Outputs, Row } from "../../graph/types.ts";
-import { isOver } from "../../happened/dip.ts";
+import { dipCounts } from "../../happened/dip.ts";
 import type { Happened } from "../../happened/happened.ts";
 import { readHappened } from "../../happened/text.ts";
 import type { Driver } from "../../network/bounds.ts";
@@ -58,7 +58,7 @@ function isCounted(tanks: readonly CardView[]) {
     tanks.map(({ id, results }) => [id, (valueIn(results["vessel"]) as Vessel | null)?.height]),
   );
   return ({ what, where, amount, asRead }: Happened): boolean =>
-    what !== "dipped" || asRead === true || !isOver(amount ?? 0, full.get(where) ?? Infinity);
+    what !== "dipped" || dipCounts(amount ?? 0, full.get(where) ?? Infinity, asRead === true);
 }
 
 function knownToday(input: ModelInput): Outcome {

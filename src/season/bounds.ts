@@ -17,7 +17,7 @@ export const DAYLIGHT = placeOf("daylight");
 export const HANDS = placeOf("hands");
 export const HELD_BACK = placeOf("held_back");
 export const RULE = placeOf("rule");
-export const UNWATERED = placeOf("unwatered");
+const UNWATERED = placeOf("unwatered");
 /** Nothing lacked: beyond the last bound. */
 export const UNBOUND: number = BOUNDS.length;
 

@@ -23,7 +23,10 @@ const ROUNDS = 40;
 export function readFlows(pipes: Pipes, group: PipeGroup, tanks: Tanks): boolean {
   const { lines, tees } = group;
   for (let k = 0; k < group.tanks.length; k++) readLevel(group.tanks[k] as PipeNode, tanks);
-  if (tees.length > 0) settleTees(pipes, tees);
+  if (tees.length > 0) {
+    readStanding(pipes, tees);
+    settleTees(pipes, tees);
+  }
   let moving = false;
   for (let k = 0; k < lines.length; k++) {
     const line = lines[k] as PipeLine;
@@ -85,8 +88,9 @@ function drivingHead({ from, to, ends }: PipeLine): number {
   const end = to ? to.surface + ends.lift : ends.mouth;
   const endIsTee = to?.isTee === true;
   const against = endIsTee ? end : Math.max(end, ends.mouth);
-  if (start > against) return from.isTee || start > ends.takesOver + FILM ? start - against : 0;
-  if (ends.isOneWay || (!endIsTee && end <= ends.mouth + FILM)) return 0;
+  if (start > against)
+    return (from.isTee ? from.standing : start) > ends.takesOver + FILM ? start - against : 0;
+  if (ends.isOneWay || (to?.isTee ? to.standing <= to.height + FILM : end <= ends.mouth + FILM)) return 0;
   const up = from.isTee ? start : Math.max(start, ends.start);
   return end > up ? up - end : 0;
 }
@@ -125,6 +129,34 @@ function readHeadGrowth(line: PipeLine): void {
   const lower = flow > 0 ? to : from;
   const isUnderWater = lower !== null && lower.surface > (flow > 0 ? ends.end : ends.start);
   line.growth = isUnderWater ? upper.rising - lower.rising : upper.rising;
+}
+
+/**
+ * Reads how high the water stands that may run to each tee. Flowing, a tee's own water may stand under the tee, drawn on by
+ * the lines behind it; whether water comes over what it has to climb is told by the water before it.
+ */
+function readStanding({ atTee }: Pipes, tees: readonly PipeNode[]): void {
+  for (let k = 0; k < tees.length; k++) (tees[k] as PipeNode).standing = -Infinity;
+  // As many rounds as there are tees settle every chain.
+  for (let round = 0; round < tees.length; round++) {
+    for (let k = 0; k < tees.length; k++) {
+      const tee = tees[k] as PipeNode;
+      const lines = atTee[tee.place] ?? [];
+      for (let j = 0; j < lines.length; j++)
+        tee.standing = Math.max(tee.standing, broughtTo(tee, lines[j] as PipeLine));
+    }
+  }
+}
+
+/** Height of the water at a line's other end that may run to a tee [m]; -Infinity: none. */
+function broughtTo(tee: PipeNode, { from, to, ends }: PipeLine): number {
+  if (to === tee) {
+    const above = from.isTee ? from.standing : from.surface;
+    return above > ends.takesOver + FILM ? above : -Infinity;
+  }
+  if (ends.isOneWay || !to) return -Infinity;
+  const above = to.isTee ? to.standing : to.surface + ends.lift;
+  return above > (to.isTee ? to.height : ends.mouth) + FILM ? above : -Infinity;
 }
 
 /** Net flow into a tee when its water would stand at a height [m3/s]; the higher, the less. */

@@ -14,6 +14,8 @@ export type PipeNode = {
   readonly height: number;
   /** Height of its water [m] and its area [m2], and how fast it rises [m/s]; that of a tee is taken to stand still. */
   surface: number;
+  /** Height of the highest water that may run to a tee, whatever it stands at there while all flows; -Infinity: none [m]. */
+  standing: number;
   area: number;
   rising: number;
   /** Water gained a second [m3/s], and lines that flow here. */
@@ -56,6 +58,7 @@ export const nodeOf = (isTee: boolean, place: number, height: number): PipeNode 
   place,
   height,
   surface: height,
+  standing: -Infinity,
   area: 0,
   rising: 0,
   gain: 0,

@@ -78,7 +78,7 @@ function beyond(asked: ReachAsked, { to }: Edge, end: number, seen: ReadonlySet<
   if (tank) return Math.max(end, tank.floor + lowestOf(asked, tank, further));
   const ends = linesOutOf(asked.network, to).map((edge) => {
     const line = asked.lines.find(({ id }) => id === edge.by);
-    return line ? beyond(asked, edge, line.endHeight, further) : Infinity;
+    return line ? Math.max(line.startHeight, beyond(asked, edge, line.endHeight, further)) : Infinity;
   });
   return ends.length > 0 ? Math.min(...ends) : Infinity;
 }

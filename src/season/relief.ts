@@ -2,7 +2,7 @@
 
 import { BOUNDS, type Bound } from "../network/bounds.ts";
 import { isRoofed } from "../network/feeds.ts";
-import { edgesFrom, edgesTo, runs } from "../network/network.ts";
+import { type Edge, edgesFrom, edgesTo, runs } from "../network/network.ts";
 import type { SeasonTotals } from "./answer.ts";
 import type { LinePart, SeasonInput, TankPart } from "./input.ts";
 
@@ -106,6 +106,40 @@ function refilledAtOnce(input: SeasonInput): SeasonInput {
   return { ...input, lines: input.lines.map((line) => (tubs.has(line.to ?? "") ? fast(line) : line)) };
 }
 
+/** Water at 20 degC, for a line of which nothing else is known either [m2/s]. */
+const VISCOSITY = 1e-6;
+
+/** A line that fails has no part in the run: freed, it is short and wide, with a float that shuts at its target's brim. */
+function standIn({ by, from, to }: Edge, input: SeasonInput): LinePart {
+  const target = input.tanks.find(({ id }) => id === to);
+  return {
+    id: by,
+    from,
+    to,
+    length: SHORT_LINE,
+    bore: WIDE_BORE,
+    roughness: 0,
+    fittingsK: 0,
+    opening: target ? WIDE_OPENING : null,
+    valveBand: 0,
+    shutLevel: target ? target.vessel.height : null,
+    startHeight: Infinity,
+    endHeight: Infinity,
+    checkValve: true,
+    blocked: null,
+    viscosity: VISCOSITY,
+  };
+}
+
+/** Lines that fail, though both their ends are there. */
+function failedLines(input: SeasonInput, stopped: readonly Edge[]): readonly LinePart[] {
+  const ends = new Set([...input.tanks, ...input.tees].map(({ id }) => id));
+  const known = new Set(input.lines.map(({ id }) => id));
+  return stopped
+    .filter(({ by, from, to }) => !known.has(by) && ends.has(from) && ends.has(to ?? ""))
+    .map((edge) => standIn(edge, input));
+}
+
 /** Lines that can never carry anything, made to run: unblocked, with some length and opening, their target under their source. */
 function linesRunning(input: SeasonInput): SeasonInput {
   const edges = input.network.edges.filter((edge) => edge.kind === "feeds" && !runs(edge));
@@ -115,7 +149,7 @@ function linesRunning(input: SeasonInput): SeasonInput {
     return tank ? tank.floor + tank.outlet : (input.tees.find((part) => part.id === id)?.height ?? 0);
   };
   const lowered = new Map<string, number>();
-  const lines = input.lines.map((line): LinePart => {
+  const lines = [...input.lines, ...failedLines(input, edges)].map((line): LinePart => {
     if (!stopped.has(line.id)) return line;
     const start = Math.min(line.startHeight, heightOf(line.from));
     const end = Math.min(line.endHeight, start - FALL);

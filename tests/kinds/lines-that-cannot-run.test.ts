@@ -2,6 +2,10 @@
 // that no siphon lifts or that nobody primes, and with a hose of no length, tells the same of its water.
 
 import { describe, expect, test } from "vitest";
+import type { Worksheet } from "../../src/document/worksheet.ts";
+import { CARD_KINDS } from "../../src/kinds/index.ts";
+import { baseOf } from "../../src/studies/ask.ts";
+import { givesOut } from "../../src/studies/gives-out.ts";
 import { toSi } from "../../src/units/unit.ts";
 import { type Givens, numberAt, sheetOf, type Whole, workedOut } from "./made-up-sheets.ts";
 
@@ -13,22 +17,19 @@ const BED: Givens = {
 };
 
 /** A big tank under a roof, a tub with a little roof of its own, a hose between them, a bed watered from the tub. */
-function place(hose: Givens, upper: Givens = {}): Whole {
-  return workedOut(
-    sheetOf({
-      barn: ["roof", { footprint: [600, "ft2"], drains_to: "upper" }],
-      shed: ["roof", { footprint: [40, "ft2"], drains_to: "tub" }],
-      upper: [
-        "tank",
-        { capacity: [1000, "gal"], water_height: [4, "ft"], ground_height: [4, "ft"], ...upper },
-      ],
-      tub: ["tank", { capacity: [50, "gal"], water_height: [24, "in"], outlet_height: [0, "in"] }],
-      feed: ["line", { from: "upper", to: "tub", length: [150, "ft"], shut_level: [20, "in"], ...hose }],
-      cans: ["carry", { from: "tub" }],
-      bed_one: ["bed", BED],
-    }),
-  );
+function sheet(hose: Givens, upper: Givens = {}): Worksheet {
+  return sheetOf({
+    barn: ["roof", { footprint: [600, "ft2"], drains_to: "upper" }],
+    shed: ["roof", { footprint: [40, "ft2"], drains_to: "tub" }],
+    upper: ["tank", { capacity: [1000, "gal"], water_height: [4, "ft"], ground_height: [4, "ft"], ...upper }],
+    tub: ["tank", { capacity: [50, "gal"], water_height: [24, "in"], outlet_height: [0, "in"] }],
+    feed: ["line", { from: "upper", to: "tub", length: [150, "ft"], shut_level: [20, "in"], ...hose }],
+    cans: ["carry", { from: "tub" }],
+    bed_one: ["bed", BED],
+  });
 }
+
+const place = (hose: Givens, upper: Givens = {}): Whole => workedOut(sheet(hose, upper));
 
 const over = (feet: number): Givens["route"] => [
   [
@@ -71,6 +72,19 @@ describe("a line that cannot run", () => {
     ["of no length", place({ length: [0, "ft"] })],
   ])("%s leaves the water as the same line laid uphill does", (_name, whole) => {
     expect(told(whole)).toEqual(told(uphill));
+  });
+
+  test("gives out first where it is all that water lacks, of no length as laid uphill", () => {
+    const firstOf = (one: Worksheet) => {
+      const answer = givesOut(baseOf(one, CARD_KINDS));
+      if ("failed" in answer || answer.state !== "first") throw new Error(JSON.stringify(answer));
+      return answer;
+    };
+    const laid = firstOf(sheet({}, { ground_height: [-10, "ft"] }));
+    const none = firstOf(sheet({ length: [0, "ft"] }));
+    expect(none.short).toEqual(laid.short);
+    expect(none.first.map(({ bounds }) => bounds)).toEqual([["line"]]);
+    expect(none.first).toEqual(laid.first);
   });
 
   test("makes none of the upper tank's water reachable, and counts in no autonomy", () => {

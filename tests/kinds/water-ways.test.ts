@@ -182,6 +182,62 @@ describe("a joint", () => {
     expect(chain.results.get("joint.lowest_end")).toMatchObject({ value: toSi(24, "in") });
   });
 
+  // The upper tank's water, half full, stands at 6 ft; the trunk is so narrow that flowing it eats
+  // nearly all of the drop, and the water at the joint stands near the tubs' floats at 2 ft, under the joint's own 3 ft.
+  const NARROW: Givens = {
+    from: "upper",
+    to: "joint",
+    valve_bore: null,
+    length: [400, "ft"],
+    bore: [6, "mm"],
+  };
+  const sucking = workedOut(sheetOf({ ...cards(true), main: ["line", NARROW] }));
+
+  test("drawn under its own height still brings water, and card and season say so alike", () => {
+    expect(numberAt(sucking, "joint.head")).toBeLessThan(toSi(3, "ft"));
+    const flow = (id: string) => numberAt(sucking, `${id}.flow`);
+    expect(flow("main")).toBeGreaterThan(0);
+    expect(flow("to_left") + flow("to_right")).toBeCloseTo(flow("main"), 12);
+    expect(numberAt(sucking, "to_left.refill_time")).toBeGreaterThan(0);
+    expect(numberAt(sucking, "left.refilled_in")).toBeGreaterThan(0);
+    expect(cautionIds(sucking)).toContain("joint: tee_sucks_air");
+  });
+
+  test("above the upper water is a hump: nothing comes over it unless it is kept primed", () => {
+    const at = (feet: number, primed: string) => {
+      const hump: Givens = { primed, length: [60, "ft"] };
+      return workedOut(
+        sheetOf({
+          ...cards(false),
+          joint: ["tee", { height: [feet, "ft"] }],
+          main: ["line", { from: "upper", to: "joint", valve_bore: null, ...hump }],
+          to_left: ["line", { from: "joint", to: "left", valve_bore: [6.4, "mm"], ...hump }],
+        }),
+      );
+    };
+    // Half full the upper water stands at 6 ft, full at 8 ft.
+    const high = at(7, "no");
+    expect(high.results.get("main.flow")).toMatchObject({
+      state: "none",
+      reason: "the joint at its end stands above the upper water, and it is not primed",
+    });
+    expect(high.results.get("to_left.flow")).toMatchObject({ state: "none" });
+    // Of four feet of water the one above the joint comes out of the upper tank, and no more.
+    expect(numberAt(high, "upper.reachable")).toBeCloseTo(toSi(250, "gal"), 9);
+    // The season begins with the upper tank half full: none of that comes over the joint.
+    expect(numberAt(high, "upper.lowest_level")).toBeCloseTo(toSi(2, "ft"), 9);
+    const primed = at(7, "yes");
+    expect(numberAt(primed, "to_left.flow")).toBeCloseTo(numberAt(primed, "main.flow"), 12);
+    expect(numberAt(primed, "to_left.flow")).toBeCloseTo(numberAt(at(3, "no"), "to_left.flow"), 12);
+    expect(numberAt(primed, "upper.reachable")).toBeCloseTo(numberAt(at(2, "no"), "upper.reachable"), 9);
+    const beyond = at(60, "yes");
+    expect(beyond.results.get("main.flow")).toMatchObject({
+      state: "none",
+      reason: "the joint at its end is higher than any siphon can lift",
+    });
+    expect(numberAt(beyond, "upper.reachable")).toBe(0);
+  });
+
   test("a joint without lines says so; one whose line is wrong says which", () => {
     const bare = workedOut(sheetOf({ joint: ["tee", {}] }));
     expect(bare.results.get("joint.head")).toMatchObject({ state: "none", reason: "no line meets here yet" });

@@ -9,8 +9,16 @@ import { boreArea, frictionFactor, pipeHeadLoss } from "../../physics/pipe-frict
 import { HOSE, hoseOf, UNTIMED, untimedOpening } from "./hose.ts";
 
 /** What decides whether any water runs at all. */
-export const PASSES = ["head", "source_height", "runs_from", "hump_height", "blocked"];
-export const MAY_LACK = ["hump_height", "blocked"];
+export const PASSES = [
+  "head",
+  "source_height",
+  "runs_from",
+  "hump_height",
+  "blocked",
+  "from.standing",
+  "to.height",
+];
+export const MAY_LACK = ["hump_height", "blocked", "from.standing", "to.height"];
 
 /** Why nothing runs, or null. */
 export function noFlow(input: ModelInput): Outcome | null {
@@ -18,10 +26,16 @@ export function noFlow(input: ModelInput): Outcome | null {
   const blocked = wordOrNull(input, "blocked");
   if (blocked) return { none: blocked };
   const runsFrom = numberOf(input, "runs_from");
-  if (numberOf(input, "source_height") > runsFrom) return null;
-  return runsFrom === numberOrNull(input, "hump_height")
-    ? { none: "its hump stands above the upper water, and it is not primed" }
-    : { none: "the upper water stands no higher than the line's start" };
+  // What runs through a joint may pull its water under the joint's own height: what still has to climb over is told by
+  // the water behind it.
+  const standing = numberOrNull(input, "from.standing");
+  if ((standing ?? numberOf(input, "source_height")) > runsFrom) return null;
+  if (runsFrom === numberOrNull(input, "hump_height"))
+    return { none: "its hump stands above the upper water, and it is not primed" };
+  if (runsFrom === numberOrNull(input, "to.height"))
+    return { none: "the joint at its end stands above the upper water, and it is not primed" };
+  const start = standing === null ? "the line's start" : "the joint it starts at";
+  return { none: `the upper water stands no higher than ${start}` };
 }
 
 const STEADY = ["flow", "velocity", "reynolds", "friction_factor", "friction_head"];

@@ -60,7 +60,7 @@ function sourceOf(input: ModelInput): Source | null {
   const feed = input.values["from.feed"] as Feed | undefined;
   if (!feed) return null;
   const { line, runsFrom, ...source } = feed;
-  return { source, before: line, startHeight: runsFrom };
+  return { source, before: line, startHeight: Math.max(runsFrom, numberOf(input, "runs_from")) };
 }
 
 /** Less than this over the brim is rounding of one height given twice [m]. */

@@ -51,14 +51,23 @@ function completed(points: readonly RoutePoint[], length: number, start: number,
 
 const LAY = ["route_points", "hump_height", "hump_at", "runs_from"];
 
+/**
+ * The height that the water before a line must stand over. A joint above that water is a hump like any other: over either,
+ * a line runs only where it is kept primed, and one that starts at a joint then as far under it as a siphon lifts.
+ */
+function runsFrom(input: ModelInput, hump: number): number {
+  const start = numberOf(input, "start_height");
+  if (wordOf(input, "primed") === "yes")
+    return numberOrNull(input, "from.height") === null ? start : start - numberOf(input, "siphon_limit");
+  return Math.max(start, hump, numberOrNull(input, "to.height") ?? -Infinity);
+}
+
 function layOf(input: ModelInput): Outputs {
   const start = numberOf(input, "start_height");
   const points = pointsOf(input);
+  const level = { runs_from: { value: runsFrom(input, -Infinity) } };
   if (points.length === 0)
-    return {
-      ...all(["route_points", "hump_height", "hump_at"], { none: NO_ROUTE }),
-      runs_from: { value: start },
-    };
+    return { ...all(["route_points", "hump_height", "hump_at"], { none: NO_ROUTE }), ...level };
   const length = numberOf(input, "length");
   const problem = problemOf(points, length);
   if (problem) return all(LAY, { failed: problem });
@@ -66,23 +75,31 @@ function layOf(input: ModelInput): Outputs {
   const humps = humpsOf(route);
   if (humps.length === 0) {
     const flat = all(["hump_height", "hump_at"], { none: "it has no hump" });
-    return { ...flat, route_points: { value: route }, runs_from: { value: start } };
+    return { ...flat, route_points: { value: route }, ...level };
   }
   const top = humps.reduce((highest, hump) => (hump.height > highest.height ? hump : highest));
-  const primed = wordOf(input, "primed") === "yes";
   return outcomes({
     route_points: route,
     hump_height: top.height,
     hump_at: top.distance,
-    runs_from: primed ? start : Math.max(start, top.height),
+    runs_from: runsFrom(input, top.height),
   });
 }
 
 /** The route as it lies, its highest hump, and the height that the upper water must pass for anything to run. */
 export const laying: Model = {
   name: "laying",
-  takes: ["route", "length", "start_height", "end_height", "primed"],
-  optional: ["route"],
+  takes: [
+    "route",
+    "length",
+    "start_height",
+    "end_height",
+    "primed",
+    "siphon_limit",
+    "from.height",
+    "to.height",
+  ],
+  optional: ["route", "from.height", "to.height"],
   outputs: LAY,
   run: layOf,
 };
@@ -96,25 +113,28 @@ const countedEnd = (input: ModelInput): number => numberOf(input, "end_height") 
 
 /** Height that water must stand over for any ever to come out at the far end, whichever the reason [m]. */
 function mustStandOver(input: ModelInput): number {
-  const hump = numberOrNull(input, "hump_height");
-  // Between two tanks water may still run the other way, and at a joint it may be drawn over.
+  const hump = topOf(input);
+  // Between two tanks water may still run the other way, and at a joint it may be drawn over where it is kept primed.
   const mayEndHigher = wordOf(input, "ways") === "both_ways" || numberOrNull(input, "to.height") !== null;
   return Math.max(
     numberOf(input, "runs_from"),
     mayEndHigher ? -Infinity : countedEnd(input),
-    hump === null ? -Infinity : hump - numberOf(input, "siphon_limit"),
+    hump - numberOf(input, "siphon_limit"),
   );
 }
 
+/** The highest that water has to climb to on its way: over its hump, or to the joint at its end; -Infinity: neither [m]. */
+const topOf = (input: ModelInput): number =>
+  Math.max(numberOrNull(input, "hump_height") ?? -Infinity, numberOrNull(input, "to.height") ?? -Infinity);
+
 function whyBlocked(input: ModelInput, over: number): string | null {
   if (numberOrNull(input, "measured.opening") === 0) return "its valve does not open";
-  const [hump, full] = [numberOrNull(input, "hump_height"), numberOrNull(input, "full_source")];
+  const [top, full] = [topOf(input), numberOrNull(input, "full_source")];
   if (full === null || full > over) return null;
-  if (hump !== null && hump > full + numberOf(input, "siphon_limit"))
-    return "its hump is higher than any siphon can lift";
+  const name = top === numberOrNull(input, "hump_height") ? "its hump" : "the joint at its end";
+  if (top > full + numberOf(input, "siphon_limit")) return `${name} is higher than any siphon can lift`;
   const unprimed = numberOf(input, "runs_from") > numberOf(input, "start_height");
-  if (unprimed && hump !== null && hump >= full)
-    return "its hump stands above the upper tank's brim, and it is not primed";
+  if (unprimed && top >= full) return `${name} stands above the upper tank's brim, and it is not primed`;
   return over === countedEnd(input)
     ? "its far end is as high as the upper tank's brim"
     : "it starts as high as the upper tank's brim";

@@ -19,6 +19,7 @@ export const tee: Kind = {
   rows: [
     given("height", "Height", "height", [0, "ft"], { min: -1000, max: 1000 }),
     output("head", "Water would stand at", "season.joints", "height"),
+    hidden("standing", "Upper water behind it at", "season.joints", "height"),
     output("lowest_end", "Lowest end behind it", "season.feeds", "height", { minor: true }),
     hidden("feed", "Filled by", "season.feeds", "series"),
     ...COSTS,

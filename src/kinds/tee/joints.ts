@@ -14,6 +14,8 @@ import { networkIn } from "../network-in.ts";
 const SETTLED = 1e-9;
 const MOST_ROUNDS = 200;
 
+const LOW = "the upper water does not stand over what it has to climb to the joint";
+
 const HOSE_ROWS = ["length", "bore", "roughness", "all_k"];
 const END_ROWS = ["from", "to", "start_height", "end_height", "source_water", "runs_from"];
 
@@ -110,12 +112,31 @@ export const feeds: Model = {
   },
 };
 
+/** Heights by joint: those of its water while all floats are down, and of the upper water behind it [m]. */
+type Heights = ReadonlyMap<string, number>;
+
+/** Height of the highest water that runs to each joint, through other joints too; none where no water comes so high. */
+function standingAt(input: ModelInput, tees: readonly string[]): Heights {
+  const standing = new Map(tees.map((id) => [id, -Infinity]));
+  // As many rounds as there are joints settle every chain.
+  for (let round = 0; round < tees.length; round++) {
+    for (const tee of tees) {
+      for (const { results } of arrivingAt(input, tee)) {
+        const above = standing.get(readyWord(results, "from")) ?? readyNumber(results, "source_water");
+        if (above <= readyNumber(results, "runs_from")) continue;
+        standing.set(tee, Math.max(standing.get(tee) ?? -Infinity, above));
+      }
+    }
+  }
+  return standing;
+}
+
 /** One line as the joint sees it: its far end's water, and which ways it may run. */
 function branchOf(
   line: CardView,
   tee: string,
   viscosity: number,
-  heads: ReadonlyMap<string, number>,
+  { heads, standing }: { readonly heads: Heights; readonly standing: Heights },
 ): TeeBranch {
   const { results } = line;
   const opening = numberIn(results["own_opening"]);
@@ -124,7 +145,8 @@ function branchOf(
   if (readyWord(results, "to") === tee) {
     const from = readyWord(results, "from");
     const end = heads.get(from) ?? readyNumber(results, "source_water");
-    const runs = end > readyNumber(results, "runs_from") || heads.has(from);
+    const above = standing.get(from) ?? end;
+    const runs = above > readyNumber(results, "runs_from");
     return { line: pipe, end, inward: runs, outward: !oneWay };
   }
   const next = heads.get(readyWord(results, "to"));
@@ -132,11 +154,11 @@ function branchOf(
     line: pipe,
     end: next ?? readyNumber(results, "end_height"),
     inward: next !== undefined && !oneWay,
-    outward: true,
+    outward: (standing.get(tee) ?? -Infinity) > readyNumber(results, "runs_from"),
   };
 }
 
-function settle(input: ModelInput, tees: readonly string[]): ReadonlyMap<string, number> {
+function settle(input: ModelInput, tees: readonly string[], standing: Heights): Heights {
   const viscosity = viscosityOf(input);
   const heads = new Map(tees.map((id) => [id, 0]));
   for (const { id, results } of input.cards["tee"] ?? [])
@@ -144,7 +166,9 @@ function settle(input: ModelInput, tees: readonly string[]): ReadonlyMap<string,
   for (let round = 0; round < MOST_ROUNDS; round++) {
     let shift = 0;
     for (const tee of tees) {
-      const { head } = teeFlows(linesAt(input, tee).map((line) => branchOf(line, tee, viscosity, heads)));
+      const { head } = teeFlows(
+        linesAt(input, tee).map((line) => branchOf(line, tee, viscosity, { heads, standing })),
+      );
       shift = Math.max(shift, Math.abs(head - (heads.get(tee) ?? head)));
       heads.set(tee, head);
     }
@@ -172,10 +196,15 @@ export const joints: Model = {
     const good: string[] = [];
     for (const tee of input.cards["tee"] ?? []) {
       const reason = whyNot(input, tee);
-      if (reason) outputs[`${tee.id}.head`] = reason;
+      if (reason) Object.assign(outputs, { [`${tee.id}.head`]: reason, [`${tee.id}.standing`]: reason });
       else good.push(tee.id);
     }
-    for (const [id, head] of settle(input, good)) outputs[`${id}.head`] = { value: head };
+    const standing = standingAt(input, good);
+    for (const [id, head] of settle(input, good, standing)) {
+      const above = standing.get(id) ?? -Infinity;
+      outputs[`${id}.head`] = { value: head };
+      outputs[`${id}.standing`] = above > -Infinity ? { value: above } : { none: LOW };
+    }
     return outputs;
   },
 };

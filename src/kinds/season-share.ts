@@ -17,10 +17,13 @@ export type Tie = {
   readonly from: TieEnd;
   readonly to: TieEnd;
   /**
-   * Rows of a line: why nothing ever passes (a word; none where it runs), what the water must stand over [m], and the
-   * brim of the tank it starts at [m] (none at a joint).
+   * The row that says why nothing ever passes (a word; none where it runs); of a line also what the water must stand over
+   * [m], and the brim of the tank it starts at [m] (none at a joint).
    */
-  readonly passes?: { readonly blocked: string; readonly over: string; readonly brim: string };
+  readonly passes?: {
+    readonly blocked: string;
+    readonly heights?: { readonly over: string; readonly brim: string };
+  };
 };
 
 /** Lists of the season's input that cards are put into. */

@@ -25,6 +25,12 @@ export const takersOf = (network: Network, tank: string): readonly string[] =>
     .filter(runs)
     .flatMap(({ to }) => to ?? []);
 
+/** Hoses and others meant to take from a tank that never get anything. */
+export const stoppedTakersOf = (network: Network, tank: string): readonly string[] =>
+  edgesFrom(network, "draws", tank)
+    .filter((edge) => !runs(edge))
+    .flatMap(({ to }) => to ?? []);
+
 /** The tank that a bed is watered from before any other; null where it has none. */
 export function firstTankOf(network: Network, bed: string): string | null {
   for (const waterer of waterersOf(network, bed)) {
@@ -47,6 +53,11 @@ const bedsOfTanks = (network: Network, tanks: readonly string[]): readonly strin
 export const bedsServed = (network: Network, tank: string): readonly string[] =>
   bedsOfTanks(network, fedBy(network, tank));
 
-/** Beds that it would come to if every line ran, sorted by id. */
-export const bedsMeant = (network: Network, tank: string): readonly string[] =>
-  bedsOfTanks(network, meantToFeed(network, tank));
+/** Beds that it would come to if every line and pump ran, sorted by id. */
+export const bedsMeant = (network: Network, tank: string): readonly string[] => {
+  const tanks = meantToFeed(network, tank);
+  const meant = tanks
+    .flatMap((id) => stoppedTakersOf(network, id))
+    .flatMap((taker) => bedsOf(network, taker));
+  return [...new Set([...bedsOfTanks(network, tanks), ...meant])].sort();
+};

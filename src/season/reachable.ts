@@ -1,6 +1,6 @@
 // What of a tank's water can ever leave it: the one place where that is worked out, for its card and for the season.
 
-import { takersOf } from "../network/beds.ts";
+import { stoppedTakersOf, takersOf } from "../network/beds.ts";
 import { linesOutOf, stoppedOutOf } from "../network/feeds.ts";
 import type { Edge, Network } from "../network/network.ts";
 import { type Vessel, volumeAt } from "../physics/vessel.ts";
@@ -39,7 +39,7 @@ export type Reach = {
  * What of each tank's water can be reached, by id: that above the highest of its outlet, its pumps' lowest water and, where
  * it leaves only by lines, the lowest at which one that runs still takes it on.
  *
- * @returns depths [m] and volumes [m3]; no water where none of the lines by which alone it could leave ever runs
+ * @returns depths [m] and volumes [m3]; no water where none of the lines and pumps by which alone it could leave ever runs
  */
 export function reachOf(asked: ReachAsked): ReadonlyMap<string, Reach> {
   return new Map(
@@ -55,7 +55,8 @@ function lowestOf(asked: ReachAsked, tank: ReachTank, seen: ReadonlySet<string>)
   const takers = takersOf(network, tank.id);
   const pumps = asked.pumps.filter(({ id }) => takers.includes(id)).map(({ lowestWater }) => lowestWater);
   const lines = linesOutOf(network, tank.id);
-  const onlyStopped = takers.length === 0 && lines.length === 0 && stoppedOutOf(network, tank.id).length > 0;
+  const stopped = stoppedOutOf(network, tank.id).length + stoppedTakersOf(network, tank.id).length;
+  const onlyStopped = takers.length === 0 && lines.length === 0 && stopped > 0;
   if (onlyStopped) return tank.vessel.height;
   const stops = takers.length > 0 ? [] : lines.map((line) => stopOf(asked, line, seen) - tank.floor);
   const lows = pumps.length > 0 ? pumps : stops;

@@ -98,7 +98,7 @@ export function runFreed(base: Base, { bounds, rain }: Freeing): ShortDays | { r
   const scaled = { ...season.input, rainScale: season.input.rainScale * rain };
   const answer = runSeason(freed(scaled, bounds), season.record);
   if ("failed" in answer) return { failed: answer.failed };
-  return shortDaysOf(answer.totals) ?? { failed: "there is no bed" };
+  return shortDaysOf(answer.totals) ?? { failed: "no bed is in the run" };
 }
 
 /** The whole question at once, as the command line asks it. */

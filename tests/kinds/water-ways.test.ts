@@ -123,6 +123,45 @@ describe("a refill", () => {
   });
 });
 
+describe("two lines into one tank", () => {
+  const sheet = (lengths: readonly number[]) =>
+    workedOut(
+      sheetOf({
+        tub: ["tank", TUB],
+        cans: ["carry", { from: "tub" }],
+        bed_one: ["bed", { watered_by: ["cans"] }],
+        ...Object.fromEntries(
+          lengths.flatMap((feet, place) => [
+            [`upper${place}`, ["tank", UPPER]],
+            [`feed${place}`, ["line", { from: `upper${place}`, to: "tub", length: [feet, "ft"] }]],
+          ]),
+        ),
+      } as Parameters<typeof sheetOf>[0]),
+    );
+  const [one, alike, other] = [sheet([150]), sheet([150, 150]), sheet([150, 40])];
+
+  test("that are alike fill it in half the time, from empty and after a watering", () => {
+    for (const [id, row] of [
+      ["tub", "refilled_in"],
+      ["feed0", "refill_after_watering"],
+    ] as const)
+      expect(numberAt(alike, `${id}.${row}`)).toBeCloseTo(numberAt(one, `${id}.${row}`) / 2, 6);
+    expect(numberAt(alike, "season.tightest_share")).toBeCloseTo(
+      numberAt(one, "season.tightest_share") / 2,
+      9,
+    );
+    // What one of them would take alone stays with it.
+    expect(numberAt(alike, "feed0.refill_time")).toBe(numberAt(one, "feed0.refill_time"));
+  });
+
+  test("that are not, by what each brings in a unit of time; it is full at one hour, whichever is asked", () => {
+    const [slow, quick] = [numberAt(other, "feed0.refill_time"), numberAt(other, "feed1.refill_time")];
+    expect(quick).toBeLessThan(slow);
+    expect(1 / numberAt(other, "tub.refilled_in")).toBeCloseTo(1 / slow + 1 / quick, 9);
+    expect(other.results.get("feed0.full_by")).toEqual(other.results.get("feed1.full_by"));
+  });
+});
+
 describe("a joint", () => {
   const cards = (second: boolean) =>
     ({

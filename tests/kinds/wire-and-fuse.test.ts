@@ -1,10 +1,13 @@
 // Wire and fuse, from cards to numbers: what a table or rule says stands beside each.
 
 import { describe, expect, test } from "vitest";
+import { cautionsOf } from "../../src/graph/cautions.ts";
+import { KIND_WORDS } from "../../src/kinds/words.ts";
 import { toSi } from "../../src/units/unit.ts";
 import { cautionIds, type Givens, numberAt, workedOut } from "./made-up-sheets.ts";
 import { light, rig } from "./power-rig.ts";
 
+const SHOWN = { units: "us", locale: "en-US", currency: "$" } as const;
 const HOT: Givens = { wire_temperature: [75, "degC"] };
 const draws = (amperes: number) =>
   ({ measured: { current: [amperes, "A"] }, battery: { nominal_voltage: [12, "V"] } }) as const;
@@ -115,6 +118,31 @@ describe("a fuse", () => {
       state: "none",
       reason: "every fuse that would run it is more than this wire may carry: a thicker wire first",
     });
+  });
+
+  test("too small for what its pump draws names the current, and whether the label or this place says so", () => {
+    const said = (pump: Givens) => {
+      const whole = workedOut(
+        rig({
+          pump,
+          wire: { gauge: "16 AWG", fuse: [2.2, "A"] },
+          battery: { nominal_voltage: [12, "V"] },
+        }),
+      );
+      return cautionsOf(whole.graph, whole.worksheet, whole.results, SHOWN, KIND_WORDS)
+        .filter(({ card, id }) => card === "lead" && /little_margin|under_running/.test(id))
+        .map(({ text }) => text);
+    };
+    // 2.2 A is 1.1 times 2 A.
+    expect(said({ rated_current: [2, "A"] })).toEqual([
+      "The fuse is under 1.25 times the 2 A that the pump draws, by its label: on a hot day it blows by itself.",
+    ]);
+  });
+
+  test("that none is right for is not told of with one text inside another", () => {
+    const whole = workedOut(rig({ pump: { rated_current: [2, "A"] }, wire: { fuse: [15, "A"] } }));
+    const texts = cautionsOf(whole.graph, whole.worksheet, whole.results, SHOWN, KIND_WORDS);
+    expect(texts.filter(({ card, text }) => card === "lead" && text.includes("not known"))).toEqual([]);
   });
 
   const fitted = (fuse: number | null, more: Givens = {}, pump: Givens = {}) =>

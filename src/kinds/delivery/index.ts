@@ -7,11 +7,11 @@ import { DELIVERY_CAUTIONS } from "./cautions.ts";
 import { comparing } from "./figures.ts";
 import { HOSE_ROWS } from "./hose.ts";
 import { POINT_ROWS } from "./rows.ts";
-import { running, tabling } from "./run.ts";
+import { running, stopping, tabling } from "./run.ts";
 import { deliverySeason } from "./season.ts";
 import { DELIVERY_SPANS } from "./spans.ts";
 import { standing, testing } from "./test.ts";
-import { leaving, timing } from "./time.ts";
+import { leaving, reaching, timing } from "./time.ts";
 
 /** Only a delivery without a pump's card says these itself. */
 const BY_BUCKET = { row: "has_pump", is: ["0"] } as const;
@@ -109,7 +109,7 @@ export const delivery: Kind = {
       "Tankfuls, longest watering",
       "count",
       "ceil(largest_watering / from.reachable)",
-      { minor: true },
+      { minor: true, none: [{ if: "from.reachable <= 0 L", reason: "none of its tank's water comes out" }] },
     ),
     formula(
       "refill_wait",
@@ -142,7 +142,7 @@ export const delivery: Kind = {
     output("season_time", "Runs in a season", "season.run", "duration", { minor: true }),
     ...COSTS,
   ],
-  models: [standing, testing, running, blaming, tabling, timing, leaving, comparing],
+  models: [standing, testing, running, stopping, blaming, tabling, timing, leaving, reaching, comparing],
   figures: [
     { row: "what_if", title: "What would give more" },
     { row: "curves", title: "Why no more comes" },

@@ -15,6 +15,7 @@ export const HOSE_TAKES = [
   "pump.supply_voltage",
   "pump.wire_resistance",
   "pump.panel",
+  "pump.dark",
   "from.vessel",
   "from.floor_height",
   "outlet_height",

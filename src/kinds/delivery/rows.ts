@@ -85,6 +85,8 @@ export const POINT_ROWS: readonly Row[] = [
   hidden("has_test", "A bucket was timed", "testing", "count"),
   hidden("bucket_test", "The bucket as it was timed", "testing", "series"),
   hidden("dead_depth", "Dead water", "leaving", "depth"),
+  hidden("gives_down_to", "Comes out down to", "reaching", "depth"),
+  hidden("stopped_by", "Stopped by", "stopping", "text"),
   hidden("has_pump", "Has a pump's card", "running", "count"),
   hidden("lifting", "Pump, hose and lift", "running", "series"),
   hidden("what_if", "The same watering otherwise", "comparing", "series"),

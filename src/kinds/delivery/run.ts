@@ -1,7 +1,7 @@
 // One pump with its hose as a single solved point, and the same point at every depth of its tank.
 
 import { all, outcomes } from "../../graph/outcomes.ts";
-import { numberOf, numberOrNull } from "../../graph/readers.ts";
+import { numberOf, numberOrNull, wordOrNull } from "../../graph/readers.ts";
 import type { Model, ModelInput, Outputs } from "../../graph/types.ts";
 import { directRun, frictionOf } from "../../physics/direct-drive.ts";
 import { orificeK } from "../../physics/orifice.ts";
@@ -124,9 +124,14 @@ function byBucket(input: ModelInput): Outputs {
   };
 }
 
+const UNFED = "its pump runs on no battery and no panel";
+
+/** Why a pump that is named has nothing to run on: no source, or a panel whose light cannot be worked out. */
+const whyUnfed = (input: ModelInput): string => wordOrNull(input, "pump.dark") ?? UNFED;
+
 /** A pump that is named but runs on nothing: what it does hangs on what feeds it. */
-function unfed(): Outputs {
-  return { ...all(POINT, { none: "its pump runs on no battery and no panel" }), has_pump: { value: 1 } };
+function unfed(input: ModelInput): Outputs {
+  return { ...all(POINT, { none: whyUnfed(input) }), has_pump: { value: 1 } };
 }
 
 const BUCKET = ["bucket_volume", "bucket_time", "open_time"];
@@ -147,7 +152,24 @@ export const running: Model = {
   run: (input) => {
     if (!input.values["pump.curve_in_use"]) return byBucket(input);
     const rig = rigOf(input);
-    return rig ? withPump(input, rig) : unfed();
+    return rig ? withPump(input, rig) : unfed(input);
+  },
+};
+
+/** Why no water ever comes of a pump that has a card, however full its tank is: as a line that cannot run. */
+export const stopping: Model = {
+  name: "stopping",
+  takes: HOSE_TAKES,
+  optional: HOSE_MAY_LACK,
+  outputs: ["stopped_by"],
+  run: (input) => {
+    if (!input.values["pump.curve_in_use"]) return { stopped_by: { none: "its bucket tells" } };
+    const rig = rigOf(input);
+    if (!rig) return { stopped_by: { value: whyUnfed(input) } };
+    const vessel = input.values["from.vessel"] as Vessel;
+    const above = numberOf(input, "outlet_height") - numberOf(input, "from.floor_height");
+    const isLifted = greatestLift(rig.pump, rig.supply) > above - vessel.height;
+    return { stopped_by: isLifted ? { none: "water comes" } : { value: whyTooHigh(rig) } };
   },
 };
 

@@ -5,6 +5,7 @@ import {
   type CardResults,
   isReady,
   type Missing,
+  numberIn,
   readyNumber,
   readyWord,
   valueIn,
@@ -67,7 +68,7 @@ function partOf(id: string, results: CardResults, input: ModelInput): DeliveryPa
     flows: table.flows,
     powers: table.powers,
     sun: table.sun,
-    lowestWater: readyNumber(results, "dead_depth"),
+    lowestWater: numberIn(results["gives_down_to"]) ?? readyNumber(results, "dead_depth"),
     battery: table.metered && !panel ? driver : null,
     setUp: readyNumber(results, "set_up"),
   };
@@ -76,12 +77,12 @@ function partOf(id: string, results: CardResults, input: ModelInput): DeliveryPa
 export const deliverySeason: SeasonShare = {
   role: "waterer",
   ties: [
-    { kind: "draws", from: ["from"], to: "itself" },
+    { kind: "draws", from: ["from"], to: "itself", passes: { blocked: "stopped_by" } },
     // Its pump's card says what drives it, where it has one.
     { kind: "powers", from: ["pump", "powered_by"], to: "itself" },
   ],
   must: ["from", "dead_depth", "set_up"],
-  may: ["pump", "flow", "drawn_power", "by_depth"],
+  may: ["pump", "flow", "drawn_power", "by_depth", "gives_down_to"],
   takes: takes("deliveries", partOf),
   gives: gives("deliveries", ({ seasonVolume, seasonTime }) =>
     outcomes({ season_volume: seasonVolume, season_time: seasonTime }),

@@ -110,6 +110,23 @@ export const timing: Model = {
   },
 };
 
+/**
+ * Depth under which nothing comes out at the hose's end: where the pump draws air, or where it would have to lift higher
+ * than it ever does. On a panel alone that is the lift at the pump's own voltage.
+ */
+export const reaching: Model = {
+  name: "reaching",
+  takes: [...HOSE_TAKES, "dead_depth"],
+  optional: HOSE_MAY_LACK,
+  outputs: ["gives_down_to"],
+  run: (input) => {
+    const rig = rigOf(input);
+    const above = numberOf(input, "outlet_height") - numberOf(input, "from.floor_height");
+    const lifted = rig ? above - greatestLift(rig.pump, rig.supply) : -Infinity;
+    return outcomes({ gives_down_to: Math.max(numberOf(input, "dead_depth"), lifted) });
+  },
+};
+
 /** Depth under which nothing comes: the pump's, or what was given for it. */
 export const leaving: Model = {
   name: "leaving",

@@ -7,7 +7,7 @@ import { ends, heights, stopping } from "./ends.ts";
 import { purging, running } from "./flow.ts";
 import { LINE_GIVENS } from "./givens.ts";
 import { LINE_OFFERS } from "./offers.ts";
-import { afterWatering, filling, finishing, openEnd, ownOpening, teaching } from "./refill.ts";
+import { afterWatering, filling, finishing, openEnd, ownOpening, sharing, teaching } from "./refill.ts";
 import { LINE_RESULTS } from "./results.ts";
 import { laying, passing, pressing } from "./route.ts";
 import { lineSeason } from "./season.ts";
@@ -41,6 +41,7 @@ export const line: Kind = {
     running,
     filling,
     afterWatering,
+    sharing,
     finishing,
     openEnd,
     purging,

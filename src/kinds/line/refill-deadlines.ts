@@ -34,27 +34,41 @@ export const taken: Model = {
   run: largestTaken,
 };
 
-function quickestRefill(input: ModelInput): Outputs {
+/**
+ * Time in which lines fill a tank together, of which each would fill it alone in a time of its own [s].
+ *
+ * @validity exact where their flows fall alike while the tank fills; what the sum of two heads that fall apart moves it by is
+ * little beside what a valve's opening is known to. A line that alone would never fill it is not counted.
+ * @source what each brings in a unit of time, added up
+ */
+function together(times: readonly number[]): Outcome {
+  if (times.length === 0) return { none: "no line fills it to its float" };
+  return { value: times.some((time) => time <= 0) ? 0 : 1 / times.reduce((sum, time) => sum + 1 / time, 0) };
+}
+
+/** Rows of a tank by the row of its lines that each adds up. */
+const FILLED = { refilled_in: "refill_time", refilled_after: "refill_alone" } as const;
+
+function refillsTogether(input: ModelInput): Outputs {
   const network = networkIn(input);
   const outputs: Record<string, Outcome> = {};
   for (const tank of input.cards["tank"] ?? []) {
     const filling = linesInto(network, tank.id).map(({ by }) => by);
     const lines = (input.cards["line"] ?? []).filter(({ id }) => filling.includes(id));
-    const times = numbersOf(lines, "refill_time");
-    outputs[`${tank.id}.refilled_in`] =
-      times.length > 0 ? { value: Math.min(...times) } : { none: "no line fills it to its float" };
+    for (const [row, of] of Object.entries(FILLED))
+      outputs[`${tank.id}.${row}`] = together(numbersOf(lines, of));
   }
   return outputs;
 }
 
-/** The quickest refill of each tank by a line, by quantity id. */
+/** The refill of each tank by all its lines at once, from empty and after its largest watering, by quantity id. */
 export const refilled: Model = {
   name: "refilled",
   takes: ["network"],
-  surveys: { tank: ["count"], line: ["refill_time"] },
+  surveys: { tank: ["count"], line: Object.values(FILLED) },
   tolerant: true,
   outputs: "by quantity id",
-  run: quickestRefill,
+  run: refillsTogether,
 };
 
 const TIGHTEST = ["tightest_line", "tightest_refill", "tightest_interval", "tightest_share"] as const;

@@ -174,27 +174,36 @@ export const filling: Model = {
   },
 };
 
+/** By this line alone. */
 export const afterWatering: Model = {
   name: "after_watering",
   takes: [...PASSES, "opening", ...HOSE, ...ENDS, "to.largest_taken"],
   optional: [...MAY_LACK, "opening", "to.largest_taken", ...MAY_MISS],
-  outputs: ["refill_after_watering"],
+  outputs: ["refill_alone"],
   run: (input) => {
     const reason = noFlow(input);
     const vessel = vesselOrNull(input, "to.vessel");
-    if (reason || !vessel) return { refill_after_watering: reason ?? { none: "it fills no tank" } };
+    if (reason || !vessel) return { refill_alone: reason ?? { none: "it fills no tank" } };
     const over = runsOver(input, vessel);
-    if (over) return { refill_after_watering: over };
+    if (over) return { refill_alone: over };
     const taken = numberOrNull(input, "to.largest_taken");
-    if (taken === null) return { refill_after_watering: { none: whyNone(input, "to.largest_taken") } };
+    if (taken === null) return { refill_alone: { none: whyNone(input, "to.largest_taken") } };
     const full = volumeAt(vessel, numberOf(input, "shut_level"));
     const left = levelAt(vessel, Math.max(0, full - taken));
     const from = Math.max(left, numberOf(input, "to.lowest_drawable"));
     const refill = refillOf(input, numberOrNull(input, "opening"), from);
-    if ("none" in refill) return { refill_after_watering: refill };
+    if ("none" in refill) return { refill_alone: refill };
     const end = refillTime(refill);
-    return { refill_after_watering: end.state === "fills" ? { value: end.time } : { none: end.reason } };
+    return { refill_alone: end.state === "fills" ? { value: end.time } : { none: end.reason } };
   },
+};
+
+/** The tank is full again when all its lines together have filled it. */
+export const sharing: Model = {
+  name: "sharing",
+  takes: ["refill_alone", "to.refilled_after"],
+  outputs: ["refill_after_watering"],
+  run: (input) => outcomes({ refill_after_watering: numberOf(input, "to.refilled_after") }),
 };
 
 const CLOCK_DAYS = ["", " the next day", " two days on", " three days on"];

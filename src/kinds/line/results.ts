@@ -36,6 +36,7 @@ const HIDDEN: readonly Row[] = [
   hidden("high_points", "High points", "pressing", "series"),
   hidden("must_stand_over", "Runs at all over", "passing", "height"),
   hidden("blocked", "Stopped by", "passing", "text"),
+  hidden("refill_alone", "The same by this line alone", "after_watering", "duration"),
   hidden("falls_below", "End under the tank by", "open_end", "head"),
   formula(
     "siphon_limit",
@@ -78,7 +79,7 @@ const REFILLS: readonly Row[] = [
   output("refill_end", "A refill ends", "filling", "text", { options: ENDS, minor: true }),
   output("settles_at", "Otherwise stops at a depth of", "filling", "depth"),
   output("settles_volume", "Otherwise stops with this much in it", "filling", "volume", { minor: true }),
-  output("refill_after_watering", "Refill after the largest watering", "after_watering", "duration"),
+  output("refill_after_watering", "Refill after the largest watering", "sharing", "duration"),
   output("full_by", "Full again by", "finishing", "text"),
   output("ways", "Runs", "ends", "text", { options: WAYS, minor: true }),
 ];

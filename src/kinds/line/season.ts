@@ -9,7 +9,7 @@ export const lineSeason: SeasonShare = {
       kind: "feeds",
       from: ["from"],
       to: ["to"],
-      passes: { blocked: "blocked", over: "must_stand_over", brim: "full_source" },
+      passes: { blocked: "blocked", heights: { over: "must_stand_over", brim: "full_source" } },
     },
   ],
   must: [

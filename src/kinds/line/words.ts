@@ -68,7 +68,7 @@ export const words: KindWords = {
       `${CHURCHILL}; ${ORIFICE}`,
     ],
     refill_time: [
-      "From the lowest you can draw it to, until the float shuts, with both waters moving; at a joint, with the other floats shut.",
+      "By this line alone, from the lowest you can draw it to, until the float shuts, with both waters moving; at a joint, with the other floats shut.",
       REFILL,
     ],
     refill_end: ["How filling the lower tank ends.", REFILL],
@@ -78,7 +78,7 @@ export const words: KindWords = {
     ],
     settles_volume: ["The water in the lower tank at that depth.", "continuity of both tanks"],
     refill_after_watering: [
-      "From the level that the largest single watering leaves, until the float shuts.",
+      "From the level that the largest single watering leaves, until the float shuts, by all lines that fill it at once.",
       REFILL,
     ],
     full_by: ["The hour of watering plus the refill after the largest watering.", DEFINITION],

@@ -101,6 +101,7 @@ const RESULTS: readonly Row[] = [
   output("shutoff_in_use", "Reckoned with, greatest lift", "believing", "head", { minor: true }),
   output("supply_voltage", "Its source gives", "source", "voltage", { minor: true }),
   series("panel", "Its panel", "source"),
+  hidden("dark", "Its panel gives no light", "source", "text"),
   hidden("panel_short", "Its panel, shorted", "source", "current"),
   hidden("source_short", "Its battery, shorted", "source", "current"),
   hidden("source_kind", "Kind of its battery", "source", "text"),

@@ -12,6 +12,7 @@ import {
   type PumpCurve,
 } from "../../physics/pump-curve.ts";
 import { greatestLift } from "../../physics/pump-run.ts";
+import { whyNone } from "../line/hose.ts";
 import { type BucketTest, shareByTests, TELLS_NOTHING, taughtPump, unlessNothing } from "./lesson.ts";
 
 const hasPoints = (input: ModelInput): boolean => {
@@ -97,6 +98,7 @@ const believing: Model = {
 
 function feeding(input: ModelInput): Outputs {
   const panel = input.values["powered_by.supply"] ?? null;
+  const short = numberOrNull(input, "powered_by.whole_short");
   return {
     ...outcomes(
       {
@@ -106,7 +108,12 @@ function feeding(input: ModelInput): Outputs {
       },
       panel === null ? "it runs on no battery" : "it runs on a panel, whose voltage follows the sun",
     ),
-    ...outcomes({ panel, panel_short: numberOrNull(input, "powered_by.whole_short") }, "it runs on no panel"),
+    ...outcomes({ panel, panel_short: short }, "it runs on no panel"),
+    // A panel whose light cannot be worked out is a source all the same.
+    ...outcomes(
+      { dark: panel === null && short !== null ? whyNone(input, "powered_by.supply") : null },
+      "nothing is wrong with its light",
+    ),
   };
 }
 
@@ -123,7 +130,7 @@ const source: Model = {
   name: "source",
   takes: FED,
   optional: FED,
-  outputs: ["supply_voltage", "panel", "panel_short", "source_kind", "source_short"],
+  outputs: ["supply_voltage", "panel", "panel_short", "dark", "source_kind", "source_short"],
   run: feeding,
 };
 

@@ -16,7 +16,8 @@ import type { Shares } from "./input.ts";
 const rowsOfTie = ({ from, to, passes }: Tie): readonly string[] => [
   ...(from === "itself" ? [] : from),
   ...(to === "itself" ? [] : to),
-  ...(passes ? [passes.blocked, passes.over, passes.brim] : []),
+  ...(passes ? [passes.blocked] : []),
+  ...(passes?.heights ? [passes.heights.over, passes.heights.brim] : []),
 ];
 
 /** Link rows of every kind that ties anything together. */
@@ -40,7 +41,8 @@ function endsOf(card: CardView, end: Tie["from"]): readonly string[] {
 function whyStopped({ results }: CardView, { passes }: Tie): string | null {
   if (!passes) return null;
   const blocked = readyWord(results, passes.blocked);
-  return blocked || (whyMissing(results, passes.over)?.reason ?? null);
+  if (blocked) return blocked;
+  return passes.heights ? (whyMissing(results, passes.heights.over)?.reason ?? null) : null;
 }
 
 function edgesOf(card: CardView, tie: Tie): readonly Edge[] {
@@ -54,10 +56,9 @@ function edgesOf(card: CardView, tie: Tie): readonly Edge[] {
 }
 
 function heightsOf(card: CardView, { passes }: Tie): readonly (readonly [string, LineHeights])[] {
-  const over = passes ? numberIn(card.results[passes.over]) : null;
-  return passes && over !== null
-    ? [[card.id, { over, brim: numberIn(card.results[passes.brim]) }] as const]
-    : [];
+  if (!passes?.heights) return [];
+  const over = numberIn(card.results[passes.heights.over]);
+  return over === null ? [] : [[card.id, { over, brim: numberIn(card.results[passes.heights.brim]) }]];
 }
 
 /** The network of all cards surveyed. */

@@ -87,10 +87,13 @@ function peakDraws(input: ModelInput): Outputs {
   });
   const known = withoutLeftOut(input);
   const whole = known === input ? all : asked(known);
+  // Beds that something meant to water, but for what is left out.
+  const ofAll =
+    whole.draw === null && all.draw !== null ? { ...OF_ALL, noBed: "no bed is in the run" } : OF_ALL;
   return {
     ...Object.assign({}, ...rows),
-    "season.reachable": whole.draw === null ? { none: OF_ALL.noBed } : { value: whole.reachable },
-    "season.peak_day_draw": drawn(known, whole, OF_ALL),
+    "season.reachable": whole.draw === null ? { none: ofAll.noBed } : { value: whole.reachable },
+    "season.peak_day_draw": drawn(known, whole, ofAll),
   };
 }
 

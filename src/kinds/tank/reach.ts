@@ -31,7 +31,10 @@ function askedOf(input: ModelInput): ReachAsked {
         endHeight: readyNumber(results, "end_height"),
         lift: readyNumber(results, "lift"),
       })),
-    pumps: delivery.map(({ id, results }) => ({ id, lowestWater: numberIn(results["dead_depth"]) ?? 0 })),
+    pumps: delivery.map(({ id, results }) => ({
+      id,
+      lowestWater: numberIn(results["gives_down_to"]) ?? numberIn(results["dead_depth"]) ?? 0,
+    })),
   };
 }
 
@@ -56,7 +59,7 @@ function rowsOf(tank: CardView, reach: Reach | undefined): Outputs {
 export const reach: Model = {
   name: "reach",
   takes: ["network"],
-  surveys: { tank: TANK_ROWS, line: LINE_ROWS, delivery: ["dead_depth"] },
+  surveys: { tank: TANK_ROWS, line: LINE_ROWS, delivery: ["gives_down_to", "dead_depth"] },
   tolerant: true,
   outputs: "by quantity id",
   run: (input) => {

@@ -28,6 +28,7 @@ export const TANK_RESULTS: readonly Row[] = [
   formula("days_of_autonomy", "Lasts, from full, without rain", "span", "reachable / peak_day_draw * 1 day"),
   output("peak_day_draw", "Taken on a peak day", "season.peak_draw", "volume", { minor: true }),
   output("largest_taken", "Largest watering from it", "season.taken", "volume", { minor: true }),
+  hidden("refilled_after", "After its largest watering", "season.refilled", "duration"),
   output("refilled_in", "Filled again in", "season.refilled", "duration", { minor: true }),
   output("shortest_interval", "Its beds ask again after", "season.taken", "span", { minor: true }),
   formula("full_weight", "Weighs, full", "mass", "capacity * count * site.water_density"),

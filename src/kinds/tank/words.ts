@@ -47,7 +47,7 @@ export const words: KindWords = {
     ],
     largest_taken: ["The largest single watering of a bed that is watered straight from it.", DEFINITION],
     refilled_in: [
-      "By the quickest of its lines, from the lowest you can draw it to, until the float shuts.",
+      "By all its lines at once, from the lowest you can draw it to, until the float shuts.",
       DEFINITION,
     ],
     shortest_interval: ["The shortest time between waterings of those beds, at the peak.", DEFINITION],

@@ -70,6 +70,14 @@ const ROWS: readonly Row[] = [
   formula("drop_share", "Lost, of the battery's voltage", "share", "drop / feeds.supply_voltage"),
   output("thinnest_gauge", "Thinnest that would do", "thinnest", "text", { minor: true }),
   output("ampacity", "May carry", "copper", "current"),
+  hidden("counted_current", "Its fuse goes by", "fusing", "current"),
+  output("counted_by", "That is", "fusing", "text", {
+    hidden: true,
+    options: [
+      { word: "label", label: "by its label" },
+      { word: "here", label: "as it runs here" },
+    ],
+  }),
   output("fuse_size", "Fuse to fit", "fusing", "current"),
   output("fuse_state", "Fuse as fitted", "fusing", "text", {
     options: [

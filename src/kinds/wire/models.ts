@@ -109,6 +109,7 @@ function behindPanel(short: number, carries: number): Outputs {
     fuse_size: { none: CHOICES.panel },
     fuse_state: { value: isOver ? "unsafe" : "idle" },
     on_battery: { value: 0 },
+    ...all(["counted_current", "counted_by"], { none: CHOICES.panel }),
     ...flags(isOver ? ["panel_over_wire"] : []),
   };
 }
@@ -124,9 +125,10 @@ function fuseOf(input: ModelInput): Outputs {
   const short = numberOrNull(input, "feeds.panel_short");
   if (short !== null) return behindPanel(short, carries);
   const running = numberOrNull(input, "feeds.running_current") ?? 0;
+  const label = numberOf(input, "feeds.rated_current");
   const duty = {
     // The larger of what its label says wide open and what is solved or read: more volts than stated draw more.
-    runningCurrent: Math.max(numberOf(input, "feeds.rated_current"), running),
+    runningCurrent: Math.max(label, running),
     makerFuse: numberOrNull(input, "feeds.maker_fuse"),
     ampacity: carries,
     stalledCurrent: numberOrNull(input, "stalled_current"),
@@ -138,6 +140,8 @@ function fuseOf(input: ModelInput): Outputs {
     faults.some((fault) => fault !== "little_margin" && fault !== "under_running_current");
   return {
     fuse_size: sizeFor(duty, breaks),
+    counted_current: { value: duty.runningCurrent },
+    counted_by: { value: running > label ? "here" : "label" },
     fuse_state: { value: grave ? "unsafe" : faults.length > 0 ? "blows_early" : "right" },
     on_battery: { value: numberOrNull(input, "feeds.supply_voltage") === null ? 0 : 1 },
     ...flags([...faults, ...(running > carries ? ["over_carry"] : [])]),
@@ -157,7 +161,7 @@ const fusing: Model = {
   name: "fusing",
   takes: ["ampacity", "too_strong", "feeds.rated_current", ...DUTY],
   optional: DUTY,
-  outputs: ["fuse_size", "fuse_state", "on_battery", ...FAULT_NAMES],
+  outputs: ["fuse_size", "fuse_state", "on_battery", "counted_current", "counted_by", ...FAULT_NAMES],
   run: fuseOf,
 };
 

@@ -83,15 +83,15 @@ export const words: KindWords = {
       CFR_FUSE,
     ],
     stall_does_not_blow: [
-      "Unsafe: with its rotor stuck the pump draws only {stalled_current} through this wire, under twice the fuse. The fuse stays whole while the pump cooks. Fuse to fit: {fuse_size}.",
+      'Unsafe: with its rotor stuck the pump draws only {stalled_current} through this wire, under twice the fuse. The fuse stays whole while the pump cooks. What to fit, or to do first, stands at "Fuse to fit".',
       "ISO 8820-3 opening times, from memory: seconds need some twice the size",
     ],
     under_running_current: [
-      "The fuse is no more than what the pump draws: it blows as soon as it runs.",
+      "The fuse is no more than the {counted_current} that the pump draws, {counted_by}: it blows as soon as it runs.",
       DEFINITION,
     ],
     little_margin: [
-      "The fuse is under 1.25 times what the pump draws: on a hot day it blows by itself.",
+      "The fuse is under 1.25 times the {counted_current} that the pump draws, {counted_by}: on a hot day it blows by itself.",
       "NEC 210.20(A), read second-hand",
     ],
     cannot_break: [

@@ -1,6 +1,7 @@
 // Reading results for the screen: shown texts, labels, origins, movements, workings.
 
 import { type Accessor, createMemo, untrack } from "solid-js";
+import { NOTED_GIVENS } from "../document/notes.ts";
 import { titlesApart } from "../document/title-apart.ts";
 import type { Card } from "../document/worksheet.ts";
 import type { Explanation } from "../graph/explain.ts";
@@ -115,7 +116,10 @@ export function makeReader(
       if (now.origin === "measured") return "measured";
       const place = placeOf(id);
       if (!place?.row || !GIVEN_ROWS.includes(place.row.row)) return null;
-      const entry = place.card.givens[place.row.name];
+      const { card, row } = place;
+      // What lives in notes is laid over the card only where it is worked out.
+      const seen = (now: View) => now.worksheet.cards.find((one) => one.id === card.id)?.givens[row.name];
+      const entry = card.givens[row.name] ?? (NOTED_GIVENS.has(row.name) ? about(id, seen) : undefined);
       if (entry) return entry.from ?? null;
       return now.origin === "computed" ? null : "default";
     },

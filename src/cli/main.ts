@@ -128,14 +128,8 @@ async function run(wanted: Wanted): Promise<string> {
   );
 }
 
-/** Whoever reads on may have read enough, as `head` has: that is no failure. */
-function endQuietly(error: NodeJS.ErrnoException): void {
-  if (error.code !== "EPIPE") throw error;
-}
-
 /** Runs the command line; resolves to the exit code. */
 export async function main(words: readonly string[]): Promise<number> {
-  process.stdout.on("error", endQuietly);
   try {
     const wanted = readArguments(words);
     process.stdout.write(wanted ? await run(wanted) : HELP);

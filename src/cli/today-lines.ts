@@ -62,7 +62,8 @@ export function voiceOf(whole: Whole): Voice {
     show: (si, measure) => showQuantity(si, measure, options),
     locale: options.locale,
     titleOf: (id) => titles.get(id) ?? id,
-    driverOf: () => driver,
+    // Of each bed what drives its own pump; the whole sheet's, where no day is known.
+    driverOf: (bed) => span?.drivers[bed] ?? driver,
     tanksOf: (bed) => span?.tanks[bed],
     tankBy: (by) => span?.tankBy[by],
   };

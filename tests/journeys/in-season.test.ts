@@ -124,11 +124,9 @@ test("left open over night, the pages are of the new day in the morning, without
   const bed = page.locator(".field-bed", { hasText: "Long bed" });
   await bed.getByText(/today \d+ of/).waitFor();
   await page.getByText("Mon, Jul 20").waitFor();
-  const lead = page.locator(".field-lasts:not(.working) .lead");
-  const before = await lead.innerText();
   await page.getByRole("button", { name: /^Watered \d+ gal: Small tunnel/ }).press("Enter");
   await foot(page, /Noted on this phone: Small tunnel/);
-  await page.getByRole("button", { name: "✓ Watered" }).waitFor();
+  await page.getByText("✓ Watered").waitFor();
   await page.clock.setSystemTime("2020-07-21T07:00:00");
   await page.evaluate(() => document.dispatchEvent(new Event("visibilitychange")));
   await page.getByText("Tue, Jul 21").waitFor();
@@ -136,7 +134,6 @@ test("left open over night, the pages are of the new day in the morning, without
   await page.getByText("What you note stays here").waitFor();
   await expect.poll(() => page.getByText("✓ Watered").count()).toBe(0);
   await page.locator(".field-bed", { hasText: "Small tunnel" }).getByText("last Jul 20").waitFor();
-  expect(before).not.toBe("");
   await turnTo(page, "today");
   await page
     .locator(".today-day")

@@ -117,7 +117,7 @@ const ENERGY: Readonly<Record<Driver, Words>> = {
     name: "charge in the battery",
     thing: "the battery's charge",
     answer: "charge: the battery is empty",
-    reason: "the battery is empty",
+    reason: "the battery runs empty",
     day: "the battery was drawn down",
   },
   sun: {

@@ -106,39 +106,56 @@ function dotsSaid(points: readonly Known[], standing: readonly (Standing | null)
     }));
 }
 
+type Marked = Pick<TurnedCurve, "now" | "before" | "words" | "tone"> & {
+  readonly drawn: readonly Known[];
+  readonly nowUp: number | null;
+};
+
+/** Of an answer that stays the same one mark says so; a number that is not sure stands nowhere on its axis. */
+function stillMarks({ now, nowUp, drawn, tone }: Marked, said: string): readonly Mark[] {
+  if (now) return markOf({ ...now, said }, nowUp, { dot: "full", tone });
+  const middle = { place: 0.5, answer: null, said };
+  return markOf(middle, drawn[0]?.answer ?? null, { dot: "none", tone });
+}
+
+/** Where it stands now and stood before; and each of a few words. */
+function movingMarks({ now, before, nowUp, drawn, words, tone }: Marked): readonly Mark[] {
+  return [
+    ...(now ? markOf(now, nowUp, { dot: "full", tone }) : []),
+    ...(before ? markOf(before, before.answer, { dot: "hollow", stem: true, tone: "soft" }) : []),
+    ...(words ? dotsSaid(drawn, [now, before]) : []),
+  ];
+}
+
+/** An area and its line; words have nothing between them. */
+const curveOf = (
+  points: readonly Point[],
+  look: { readonly tone: Tone; readonly old?: true },
+): readonly Layer[] => [
+  { as: "area", points, ...look },
+  { as: "line", points, ...look },
+];
+
 export function turnedPlot({ points, words, now, before, tone, old, whole }: TurnedCurve): Plot {
   const drawn = known(points);
   const still = whole && !old ? stillness(points, now) : null;
-  const label = still && stillSaid(still, drawn[0]?.said ?? "", words);
   const nowUp = now && (now.answer ?? (words ? null : between(drawn, now.place)));
   const values = [...drawn.map(({ answer }) => answer), nowUp, before?.answer ?? null];
   const line: readonly Point[] = drawn.map(({ place, answer }) => [place, answer]);
   const look = old ? { tone, old: true as const } : { tone };
-  const curve: readonly Layer[] = words
-    ? []
-    : [
-        { as: "area", points: line, ...look },
-        { as: "line", points: line, ...look },
-      ];
+  const up = upOf(
+    values.filter((value) => value !== null),
+    still ? STILL_ROOM : 1,
+  );
+  const marked = { now, before, nowUp, drawn, words, tone };
   return {
     across: { from: 0, to: 1, ticks: [] },
-    up: {
-      ...upOf(
-        values.filter((value) => value !== null),
-        still ? STILL_ROOM : 1,
-      ),
-      ticks: [],
-    },
-    layers: [...curve, { as: "dots", points: line, radius: words ? 4 : 2, ...look }],
-    marks: [
-      ...(now ? markOf(label ? { ...now, said: label } : now, nowUp, { dot: "full", tone }) : []),
-      // A number that is not sure stands nowhere on its axis.
-      ...(label && !now
-        ? markOf({ place: 0.5, answer: null, said: label }, drawn[0]?.answer ?? null, { dot: "none", tone })
-        : []),
-      ...(before && !label ? markOf(before, before.answer, { dot: "hollow", stem: true, tone: "soft" }) : []),
-      ...(words && !label ? dotsSaid(drawn, [now, before]) : []),
+    up: { ...up, ticks: [] },
+    layers: [
+      ...(words ? [] : curveOf(line, look)),
+      { as: "dots", points: line, radius: words ? 4 : 2, ...look },
     ],
+    marks: still ? stillMarks(marked, stillSaid(still, drawn[0]?.said ?? "", words)) : movingMarks(marked),
   };
 }
 
@@ -185,7 +202,7 @@ export type AxisWord = { readonly place: number; readonly text: string; readonly
 
 export type PlacedWord = AxisWord & { readonly left: number; readonly width: number; readonly row: number };
 
-const GAP = 8;
+const GAP = 12;
 /** A word that steps aside ends no further from its place [px]. */
 const NEAR = 20;
 

@@ -35,6 +35,12 @@ export function fillersOf(network: Network, tank: string): readonly string[] {
   );
 }
 
+/** Whether rain of any roof is to come to a tank, by lines and overflow too, whether they run or not. */
+export const isRoofed = (network: Network, tank: string): boolean =>
+  followed(tank, (id) =>
+    [...edgesTo(network, "feeds", id), ...edgesTo(network, "spills", id)].map(({ from }) => from),
+  ).some((id) => edgesTo(network, "catches", id).length > 0);
+
 /** Tanks that a tank's water comes to through lines that run and their joints, itself first. */
 export function fedBy(network: Network, tank: string): readonly string[] {
   return tanksAmong(

@@ -1,7 +1,7 @@
 // Water that went another way in the year before: spilled, or lost to leaks and the air. It tells why a tank is empty,
 // and each litre of it answers for one litre of shortfall, once.
 
-import { LOSS, RAIN, STORAGE } from "./bounds.ts";
+import { LOSS, RAIN, STORAGE, UNROOFED } from "./bounds.ts";
 
 /** Days that count as the year before. */
 const YEAR = 365;
@@ -69,6 +69,9 @@ export function noteGone({ days, sum }: Book, tank: number, day: number, amount:
 /** How a shortfall of water is told [m3]. */
 export type Told = { readonly storage: number; readonly loss: number; readonly rain: number };
 
+/** Tanks whose water would have come, in any way, and whether any rain is to come to them off a roof. */
+export type Behind = { readonly tanks: readonly number[]; readonly roofed: boolean };
+
 /**
  * How a shortfall would be told, with nothing answering for it yet.
  * Storage as far as those tanks spilled in the year before, loss as far as they lost, else rain.
@@ -99,10 +102,13 @@ export function answeredBy(gone: Gone, tanks: readonly number[], short: number, 
   return told;
 }
 
+/** What no rain came for: where no roof is to bring any, more of it would change nothing. */
+export const rainPlace = ({ roofed }: Behind): number => (roofed ? RAIN : UNROOFED);
+
 /** The largest part, by its place in BOUNDS; of equal ones the first. */
-export function mostOf({ storage, loss, rain }: Told): number {
+export function mostOf({ storage, loss, rain }: Told, behind: Behind): number {
   if (storage > 0 && storage >= loss && storage >= rain) return STORAGE;
-  return loss > 0 && loss >= rain ? LOSS : RAIN;
+  return loss > 0 && loss >= rain ? LOSS : rainPlace(behind);
 }
 
 function leftIn({ sum }: Book, tanks: readonly number[]): number {

@@ -1,6 +1,7 @@
 // A season's input with one bound set free, all else as it is: the run of it says how many short days that bound costs.
 
 import { BOUNDS, type Bound } from "../network/bounds.ts";
+import { isRoofed } from "../network/feeds.ts";
 import { edgesFrom, edgesTo, runs } from "../network/network.ts";
 import type { SeasonTotals } from "./answer.ts";
 import type { LinePart, SeasonInput, TankPart } from "./input.ts";
@@ -52,6 +53,8 @@ export type GivesOut =
 
 /** Storage, roofs and tubs are freed by making them so many times as big. */
 const TIMES = 10;
+/** A tank that no roof fills is freed by making it, full at the start, so many times as big. */
+const WELL = 1e4;
 /** A pump that needs no time runs so many times as fast, for the same energy a litre. */
 const FASTER = 1e4;
 /** A refill at once: a short wide line with an opening as wide [m], [m2]. */
@@ -80,6 +83,13 @@ function bigger(part: TankPart): TankPart {
     startShare: part.startShare / TIMES,
   };
 }
+
+/** So much in it that no season's beds drink it: as if there were a well instead. */
+const neverEmpty = (part: TankPart): TankPart => ({
+  ...part,
+  vessel: { ...part.vessel, volume: part.vessel.volume * WELL },
+  startShare: 1,
+});
 
 function withTanks(input: SeasonInput, which: (id: string) => boolean): SeasonInput {
   return { ...input, tanks: input.tanks.map((part) => (which(part.id) ? bigger(part) : part)) };
@@ -144,6 +154,10 @@ const FREE: Readonly<Record<Bound, (input: SeasonInput) => SeasonInput>> = {
     ...input,
     roofs: input.roofs.map((roof) => ({ ...roof, footprint: roof.footprint * TIMES })),
   }),
+  unroofed: (input) => ({
+    ...input,
+    tanks: input.tanks.map((part) => (isRoofed(input.network, part.id) ? part : neverEmpty(part))),
+  }),
   tankful: (input) => {
     const tubs = tubsOf(input);
     return withTanks(input, (id) => tubs.has(id));
@@ -167,12 +181,16 @@ const FREE: Readonly<Record<Bound, (input: SeasonInput) => SeasonInput>> = {
     ...input,
     deliveries: input.deliveries.map((part) => ({ ...part, battery: null, sun: null })),
   }),
+  // Endless power does away with the night too; what another hour does is tried by turning the hour itself.
+  daylight: (input) => input,
   hands: (input) => ({ ...input, minutesPerDay: null }),
   held_back: (input) => ({ ...input, holdDays: 0 }),
   rule: (input) => ({
     ...input,
     beds: input.beds.map((bed) => ({ ...bed, rule: { kind: "soil" as const }, letGo: null })),
   }),
+  // Nothing that waters it is there to be set free.
+  unwatered: (input) => input,
 };
 
 /** The input with some bounds set free, one after the other. */

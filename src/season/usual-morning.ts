@@ -5,10 +5,11 @@ import { calendarDate } from "../units/calendar.ts";
 import { STEPPING } from "./gravity.ts";
 import type { SeasonInput, TankPart } from "./input.ts";
 import { contentKey, keeper } from "./kept.ts";
-import { quantile } from "./peak-day.ts";
+import { quantile } from "./quantile.ts";
 import { prepareSeason, runDays } from "./run.ts";
 import type { Soil } from "./soil-step.ts";
 import type { SeasonState } from "./state.ts";
+import { MANY_YEARS } from "./years-ahead.ts";
 
 /** Water of each tank [m3], charge of each battery [J] and what each bed's ground lacks [m], by id. */
 export type UsualMorning = {
@@ -26,7 +27,6 @@ const KEPT_MIDDLE = keeper<UsualMorning>(4);
 
 /** Days around the date that count too where the record has few years: without them a short record's middle is one shower. */
 const AROUND = 7;
-const MANY_YEARS = 10;
 
 function keyOf(input: SeasonInput, date: number): string {
   const { month, day } = calendarDate(date);

@@ -98,7 +98,7 @@ describe("a hose", () => {
     const night = at(22);
     expect(inputOf(night).deliveries[0]?.sun?.dry[6]).toEqual([0]);
     expect(numberAt(night, "season.got")).toBe(0);
-    expect(night.results.get("season.binding")).toMatchObject({ value: "energy" });
+    expect(night.results.get("season.binding")).toMatchObject({ value: "daylight" });
     expect(numberAt(noon, "season.got")).toBeGreaterThan(0);
   });
 

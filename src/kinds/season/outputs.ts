@@ -55,12 +55,12 @@ function ofShortFirst(answer: SeasonAnswer, beds: number): Outputs {
   };
 }
 
-/** What drives the pumps of the beds that were short of power. */
+/** What drives the pumps of the beds that were short of power; where none was, of all. */
 function shortOfPower(plan: SeasonInput, { beds }: SeasonAnswer): Driver {
   const short = beds.filter(({ seasons }) => seasons.some((season) => season.shortDaysByBound.energy > 0));
   return driverOf(
     plan,
-    short.map(({ id }) => id),
+    (short.length > 0 ? short : beds).map(({ id }) => id),
   );
 }
 

@@ -57,17 +57,6 @@ export function meantToFeed(network: Network, tank: string): readonly string[] {
   );
 }
 
-/** Lines that would bring water to a tank, straight or through joints, and can never carry any. */
-export function stoppedInto(network: Network, tank: string): readonly Edge[] {
-  const reached = followed(tank, (id) =>
-    edgesTo(network, "feeds", id).flatMap(({ from }) => joint(network, from)),
-  );
-  return reached.flatMap((id) => edgesTo(network, "feeds", id).filter((edge) => !runs(edge)));
-}
-
-const joint = (network: Network, id: string): readonly string[] =>
-  roleOf(network, id) === "joint" ? [id] : [];
-
 /** A part above another by lines, and what was gathered on the way up to it. */
 export type WayUp<Gathered> = { readonly node: string; readonly gathered: Gathered };
 

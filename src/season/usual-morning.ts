@@ -2,6 +2,7 @@
 
 import type { DailyRecord } from "../rainfall/record.ts";
 import { calendarDate } from "../units/calendar.ts";
+import { COMMON_YEAR } from "../units/constants.ts";
 import { STEPPING } from "./gravity.ts";
 import type { SeasonInput, TankPart } from "./input.ts";
 import { contentKey, keeper } from "./kept.ts";
@@ -63,7 +64,7 @@ function seenOn(input: SeasonInput, record: DailyRecord, date: number): readonly
 
 /** Days of a record whose evening is that before the calendar day of a date. */
 function eveningsBefore({ record, length }: SeasonState, date: number): readonly number[] {
-  const years = length / 365;
+  const years = length / COMMON_YEAR;
   const around = years < MANY_YEARS ? AROUND : 0;
   const { month, day } = calendarDate(date - 1);
   const days: number[] = [];

@@ -158,20 +158,20 @@ const wrongOf = ({ part }: Wanted): number => Math.max(0, ...part.words.map(({ w
 /** Of parts that are alike those whose name must be read: whatever is in trouble, and the worst of the rest. */
 function toName(group: readonly Speaker[]): readonly Speaker[] {
   const troubled = group.filter(({ part }) => part.trouble !== null);
-  const most = Math.max(...group.map(wrongOf));
+  const most = Math.max(0, ...group.map(wrongOf));
   const worst = most > 0 ? group.filter((one) => wrongOf(one) === most && !troubled.includes(one)) : [];
   return [...troubled, ...worst.slice(0, 1)];
 }
 
 /** The name under the figure of what must be named and is not, or over the thing, once all else has its words. */
 function namesBeside(
-  group: readonly Speaker[],
+  these: readonly Speaker[],
   labels: readonly Label[],
   board: LabelBoard,
 ): readonly Label[] {
-  if (board.small || group.length === 0) return [];
+  if (board.small) return [];
   const named = new Set(labels.filter(isNamed).map(({ of }) => of));
-  return toName(group).flatMap((one): readonly Label[] => {
+  return these.flatMap((one): readonly Label[] => {
     if (named.has(one.part.id)) return [];
     const saying = one.sayings.findIndex((words) => words.length === 1 && words[0]?.bold === true);
     const words = one.sayings[saying];
@@ -226,5 +226,5 @@ export function placeLabels(groups: readonly (readonly Wanted[])[], board: Label
     ...open.flatMap((one) => labelOf(one, board) ?? []),
     ...others.flatMap((group) => alike(group, board)),
   ];
-  return [...labels, ...others.flatMap((group) => namesBeside(group, labels, board))];
+  return [...labels, ...namesBeside([...open, ...others.flatMap(toName)], labels, board)];
 }

@@ -46,11 +46,13 @@ const cutOff = (page: Page): Promise<readonly string[]> =>
 
 /** Lines of the answers that are seen in part. */
 function cutLines(): readonly string[] {
-  const zone = document.querySelector(".zone-answers")?.getBoundingClientRect();
-  if (!zone) return ["There are no answers."];
+  const [zone, list] = [".zone-answers", ".answers > ul"].map((one) =>
+    document.querySelector(one)?.getBoundingClientRect(),
+  );
+  if (!zone || !list) return ["There are no answers."];
   return [...document.querySelectorAll(".answers > ul > li")].flatMap((line) => {
     const { top, bottom, left } = line.getBoundingClientRect();
-    const isSeen = left < zone.right - 1 && top < zone.bottom - 1 && bottom > top;
+    const isSeen = left < list.right - 1 && top < zone.bottom - 1 && bottom > top;
     return isSeen && bottom > zone.bottom + 1 ? [line.textContent ?? ""] : [];
   });
 }

@@ -372,7 +372,7 @@ test("Undo by the keyboard takes back what was typed, and the number stays in ha
 });
 
 describe("what is held", () => {
-  test("is marked on the axis, listed by how far it moved, and can be gone back to in one step", async () => {
+  test("is marked on the axis, listed with what is looked for first, and can be gone back to in one step", async () => {
     const { page, context, complaints } = await open(browser, { used: true });
     await page.getByRole("button", { name: "Hold", exact: true }).click();
     await take(page, "totes.capacity");
@@ -385,13 +385,18 @@ describe("what is held", () => {
     await expect
       .poll(() => list.locator(".changed").innerText())
       .toMatch(/Each holds:\s275\sgal →\s500\sgal/);
-    // The season's numbers come after the others, and then all are sorted anew.
-    const isSorted = () =>
-      list
-        .locator("ul:not(.changed) .way")
-        .evaluateAll((ways) => ways.map((way) => Number.parseFloat((way as HTMLElement).style.width)))
-        .then((far) => far.length > 3 && far.every((way, at) => at === 0 || way <= (far[at - 1] as number)));
-    await expect.poll(isSorted).toBe(true);
+    // What goes short leads, then how long full tanks last, once the season's numbers are there; whatever moved further is below.
+    const first = () => list.locator("ul:not(.changed) li button").allInnerTexts();
+    await expect.poll(async () => (await first())[0]).toBe("Short days, worst season");
+    const isInOrder = async () => {
+      const names = await first();
+      const lasts = names.indexOf("Full tanks last");
+      const short = names.findLastIndex((name) => name.endsWith("Days short, a season"));
+      return (
+        short >= 0 && lasts > short && !names.slice(0, lasts).some((name) => name.startsWith("Two cans"))
+      );
+    };
+    await expect.poll(isInOrder).toBe(true);
     await list.getByRole("button", { name: "Go back" }).click();
     await settled(page);
     await expect.poll(() => row(page, "totes.capacity").innerText()).toContain("275");

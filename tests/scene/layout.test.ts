@@ -379,19 +379,24 @@ describe("one arrangement at every width", () => {
       beds,
     };
     const sheet = { width: 800, height: 220, small: false };
+    const saidIn = ({ parts }: Layout): ReadonlyMap<string, string> =>
+      new Map(
+        parts.map(({ id, labels }) => [
+          id,
+          labels.flatMap(({ words }) => words.map(({ text }) => text)).join(" "),
+        ]),
+      );
     const layout = layoutPlace(place, sheet);
-    const said = new Map(
-      layout.parts.map(({ id, labels }) => [
-        id,
-        labels.flatMap(({ words }) => words.map(({ text }) => text)).join(" "),
-      ]),
-    );
+    const said = saidIn(layout);
     for (const [at, { id }] of beds.entries()) expect(said.get(id), id).toContain(String(days[at]));
     for (const at of [2, 7])
       expect(said.get(`bed_${at}`)).toContain(`Strawberries along the south wall ${at}`);
     const labels = labelsOf(layout);
     for (const [index, label] of labels.entries())
       for (const other of labels.slice(index + 1)) expect(overlaps(label.box, other.box)).toBe(false);
+    // So is the open one, whichever it is.
+    for (const { id, title } of beds)
+      expect(saidIn(layoutPlace(place, { ...sheet, open: id })).get(id), id).toContain(title);
     // While something moves each keeps all that was said of it.
     const moved = layoutPlace(place, { ...sheet, kept: layout.kept });
     expect(labelsOf(moved).map(({ of, box }) => [of, box])).toEqual(labels.map(({ of, box }) => [of, box]));

@@ -62,10 +62,7 @@ const STILL_ROOM = 1.4;
  * Whether an answer stays the same wherever it was tried, and where the number stands now: by its numbers, or at least as they
  * are read. Null where it moves, or where not every value has an answer.
  */
-function stillness(
-  points: readonly TurnedPoint[],
-  now: Standing | null,
-): "same" | "reads same" | null {
+function stillness(points: readonly TurnedPoint[], now: Standing | null): "same" | "reads same" | null {
   const answers = points.flatMap(({ answer }) => (answer === null ? [] : [answer]));
   if (answers.length < 2 || answers.length < points.length) return null;
   const all = now === null || now.answer === null ? answers : [...answers, now.answer];

@@ -12,6 +12,7 @@ import {
   type Taught,
 } from "../../physics/refill.ts";
 import { levelAt, type Vessel, volumeAt } from "../../physics/vessel.ts";
+import { MINUTES_A_DAY } from "../../units/constants.ts";
 import { MAY_LACK, noFlow, PASSES } from "./flow.ts";
 import { type Feed, HOSE, hoseOf, UNTIMED, untimedOpening, vesselAt, vesselOrNull, whyNone } from "./hose.ts";
 
@@ -200,8 +201,8 @@ const CLOCK_DAYS = ["", " the next day", " two days on", " three days on"];
 
 function clock(seconds: number): string {
   const minutes = Math.round(seconds / 60);
-  const days = Math.floor(minutes / 1440);
-  const hour = Math.floor((minutes % 1440) / 60);
+  const days = Math.floor(minutes / MINUTES_A_DAY);
+  const hour = Math.floor((minutes % MINUTES_A_DAY) / 60);
   const day = CLOCK_DAYS[days] ?? ` ${days} days on`;
   const half = hour < 12 ? "am" : "pm";
   return `${hour % 12 === 0 ? 12 : hour % 12}:${String(minutes % 60).padStart(2, "0")} ${half}${day}`;

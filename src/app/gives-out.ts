@@ -2,11 +2,11 @@
 
 import { batch, createEffect, createMemo, createSignal, on, onCleanup } from "solid-js";
 import { numberIn, valueIn, wordIn } from "../graph/readers.ts";
-import type { Driver } from "../network/bounds.ts";
 import type { SeasonInput } from "../season/input.ts";
 import { boundsAtWork, type GivesOut, type ShortDays } from "../season/relief.ts";
 import { reliefBook, reliefStep } from "../studies/gives-out.ts";
 import { givesOutFirst, givesOutSaid } from "../telling/gives-out.ts";
+import { asDriver } from "../telling/words/bounds.ts";
 import type { Asker } from "../worker/asking-pool.ts";
 import type { Engine } from "./engine.ts";
 
@@ -75,9 +75,7 @@ export function createGivesOut(engine: Engine, asker: Asker) {
     clearTimeout(timer);
     asker.callOff();
   });
-  const driver = createMemo(
-    () => (wordIn(engine.view().results.get("season.binding_driver")) || "either") as Driver,
-  );
+  const driver = createMemo(() => asDriver(wordIn(engine.view().results.get("season.binding_driver"))));
   return {
     givesOut: createMemo(() => {
       const known = answer();

@@ -16,16 +16,13 @@ import { runGravity, STEPPING, type Stepping } from "./gravity.ts";
 import type { SeasonInput } from "./input.ts";
 import { loseAll } from "./losses.ts";
 import type { PipeLine } from "./pipe-line.ts";
-import { wholeSeasons } from "./spans.ts";
+import { NO_WHOLE_SEASON, wholeSeasons } from "./spans.ts";
 import { readyState, type SeasonState } from "./state.ts";
 import { bookSpill, storeAfter, storeBefore } from "./store.ts";
 import { summaryOf } from "./summary.ts";
 import { count, type Tally } from "./tally.ts";
 import { settleOverflow } from "./tanks.ts";
 import { closeWaterings, wantsSecond, waterAgain, waterAll } from "./watering.ts";
-
-/** Said wherever a record is too short for anything to be told of a season. */
-export const NO_WHOLE_SEASON = "The record does not hold one whole season.";
 
 /**
  * Runs a season's input over a record.

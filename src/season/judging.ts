@@ -1,5 +1,6 @@
 // Which of today's choices loses least by the past years, and whether that can be told.
 
+import { ALIKE, isPlenty } from "./advice.ts";
 import type { Weighed } from "./advising.ts";
 import { meanLoss, type Run, type Tried } from "./holding-choices.ts";
 import { shareOfWorth } from "./worth.ts";
@@ -9,16 +10,6 @@ export const DUST = 1e-6;
 
 /** Less of all worth is not worth leaving every bed dry: our definition [-]. */
 const MATTERS = 1e-3;
-
-/**
- * Where watering all loses less of all worth, there is plenty: our definition [-]. Elsewhere a gain of less is advised all the
- * same: the gains of one day are small, and waterings are many. On years that nothing was tuned on the advice saves 35 % of what
- * seven days kept lose in dry ones; 26 % where each day's gain under this is passed over, and the 35 % with this rule.
- */
-const PLENTY = 1e-2;
-
-/** Gains that read as none, in percent with a place behind the point [-]. */
-const AS_NONE = 5e-4;
 
 /**
  * What is advised, or water all in its place: nobody is held back where there is plenty, for a gain that reads as none, nor
@@ -36,11 +27,10 @@ export function unlessForNothing(
   const all = tried.find(({ choice }) => choice === "water_all");
   if (!all || advised.choice === "water_all") return advised;
   const [lost, saved] = [lossesOf(all), lossesOf(advised)];
-  const isGainUnder = (least: number) => lost.every((loss, at) => loss - (saved[at] as number) < least);
-  // A run without any rain loses much in any case: of plenty it tells by what would be gained in it.
-  const isPlenty = (lost[0] ?? 0) < PLENTY && isGainUnder(PLENTY);
+  const gains = lost.map((loss, at) => loss - (saved[at] as number));
   const isEverybody = advised.choice === "hold_back" && advised.beds.length === beds;
-  return isPlenty || isGainUnder(isEverybody ? MATTERS : AS_NONE) ? all : advised;
+  const least = isEverybody ? MATTERS : ALIKE;
+  return isPlenty(lost, gains) || gains.every((gain) => gain < least) ? all : advised;
 }
 
 /** Of several ways to make a choice the one that loses least, the first of equals. */

@@ -12,7 +12,7 @@ import { listed, wholeDays } from "./words/lists.ts";
 export type ToldChoice = {
   readonly choice: ChoiceName;
   readonly name: string;
-  /** "lose 6 %" */
+  /** "lose 6 %", "30 % without rain" */
   readonly loses: string;
   /** Of the one that loses most [-]. */
   readonly bar: number;
@@ -28,8 +28,8 @@ export type ToldAdvice = {
   readonly reason: string;
   /** Beds that are held back already, by a note; "" none. */
   readonly noted: string;
-  /** Under which way of watering its days hold, and how long it lasts as the sheet waters. */
-  readonly rule: string;
+  /** For which way of watering its days hold, and when a bed is short by the sheet's own, for which those of other pages do. */
+  readonly rule: { readonly here: string; readonly asSheet: string };
   /** What the advice comes to bed by bed, for the page that tells how long it lasts as the sheet waters. */
   readonly asAdvised: string;
   readonly head: string;
@@ -61,7 +61,8 @@ function percents(shares: readonly number[]): readonly string[] {
 
 function nameOf({ choice, beds }: Choice, titleOf: TitleOf): string {
   if (choice === "water_all") return "Water all";
-  return choice === "hold_back" ? "Hold back" : `Give up ${listed(beds.map(titleOf))}`;
+  const those = listed(beds.map(titleOf));
+  return choice === "hold_back" ? `Hold back from ${those}` : `Give up ${those}`;
 }
 
 /** "Tunnel never short; Long bed short on 16 days, from Jul 24". */
@@ -120,7 +121,7 @@ function laterRest(advised: ChoiceName | "tie", beds: string): string {
 
 function restsOf({ kind, years }: Advice, hasForecast: boolean): string {
   const rain = hasForecast ? ", with the rain you expect" : "";
-  const after = `After today by the rule that did best in ${triedOn(kind)}. Harvest lost by FAO-33 (from memory), stage by stage.`;
+  const after = "Harvest lost by FAO-33 (from memory), stage by stage.";
   const few = years < MANY_YEARS ? ", too few to be sure," : "";
   if (kind === "odds")
     return `${years === 1 ? "1 past year" : `${years} past years`}${few} from today on${rain}. ${after}`;
@@ -129,7 +130,7 @@ function restsOf({ kind, years }: Advice, hasForecast: boolean): string {
 
 /** Made-up weather has no record. */
 const triedOn = (kind: Advice["kind"]): string =>
-  kind === "odds" ? "the years on record" : "the years it was tried on";
+  kind === "odds" ? "the years on record" : "the made-up years";
 
 /** The rule that every choice goes on by. */
 const thenBy = ({ kind }: Advice): string => `holding back as did best in ${triedOn(kind)}`;
@@ -143,15 +144,19 @@ function doneBy({ choice, beds }: Choice, titleOf: TitleOf): string {
 
 const usually = ({ kind }: Advice): string => (kind === "odds" ? " in a middling year" : " in usual weather");
 
-function ruleOf(advice: Advice): string {
+function ruleOf(advice: Advice): ToldAdvice["rule"] {
   const { asSheet, today } = advice;
+  const first = `a bed is first short on ${on(asSheet ?? today)}${usually(advice)}`;
   const sheet =
     asSheet === null
-      ? "no bed is short before the season's end"
+      ? `no bed is short before the season's end${usually(advice)}`
       : asSheet === today
         ? "a bed is short today"
-        : `a bed is first short on ${on(asSheet)}`;
-  return `These days hold for what you choose now and, from then on, for ${thenBy(advice)}. As the sheet waters, ${sheet}${usually(advice)}.`;
+        : first;
+  return {
+    here: `what you choose now, then ${thenBy(advice)}.`,
+    asSheet: sheet,
+  };
 }
 
 /** "Holding back from Long bed, then ..., in usual weather: Small tunnel never short; Long bed short on 16 days, from Jul 24." */
@@ -193,7 +198,7 @@ export function adviceTold(advice: Advice, titleOf: TitleOf, show: Show, hasFore
     choices: choices.map((one, at) => ({
       choice: one.choice,
       name: nameOf(one, titleOf),
-      loses: kind === "odds" ? `lose ${losses[at]}` : `lose ${dry[at]} without rain`,
+      loses: kind === "odds" ? `lose ${losses[at]}` : `${dry[at]} without rain`,
       bar: most > 0 ? (one.lossIfDry ?? one.loss) / most : 0,
       means: `${kind === "odds" ? "" : `In usual weather ${losses[at]}: `}${meansOf(one, titleOf, advice, show)}`,
       losesLeast: !tie && one.choice === advised,

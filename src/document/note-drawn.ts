@@ -23,9 +23,10 @@ export type TankKnown = {
 };
 
 export type Drawn = {
-  /** The dip, what the tank held by it, and what can have come out of it since [m3]. */
+  /** The dip, what the tank held by it, what would be left of that, and what can have come out at most, were it misread [m], [m3]. */
   readonly depth: number;
   readonly held: number;
+  readonly left: number;
   readonly most: number;
 };
 
@@ -74,11 +75,9 @@ export function drawnSinceDip(
     since.filter((one) => (one.what === "gave" || one.what === "took") && of.tanksOf(one).includes(tank)),
   );
   const came = known.inflow * (minute - (dip.minute ?? minute)) * MINUTE;
-  const off = Math.min(known.vessel.height, depth + 2 * (known.doubt ?? READ_TO));
-  const held = known.held(Math.min(known.vessel.height, depth));
-  return {
-    depth,
-    held,
-    most: Math.max(0, Math.min(known.vessel.volume, known.held(off) + filled + came) - taken),
-  };
+  const { height, volume } = known.vessel;
+  const held = known.held(Math.min(height, depth));
+  const leftOf = (water: number) => Math.max(0, Math.min(volume, water + filled + came) - taken);
+  const most = leftOf(known.held(Math.min(height, depth + 2 * (known.doubt ?? READ_TO))));
+  return { depth, held, left: leftOf(held), most };
 }

@@ -11,7 +11,12 @@ import type { Note, Worksheet } from "./worksheet.ts";
 type Said = Omit<Note, "id">;
 
 /** What may be noted instead; null: nothing. */
-export type NoteChoice = { readonly label: string; readonly note: Said | null };
+export type NoteChoice = {
+  readonly label: string;
+  readonly note: Said | null;
+  /** What is noted then, where it is not what was said before. */
+  readonly words?: string;
+};
 
 export type NoteQuestion = { readonly question: string; readonly choices: readonly NoteChoice[] };
 
@@ -134,12 +139,20 @@ function ofDrawn(asking: NoteAsking, note: Said, { instead }: Offered): NoteQues
   const drawn = drawnSinceDip(of, tank, known, note, minute);
   if (!drawn || volume <= drawn.most) return null;
   const { unit = "" } = note;
-  const most = Number(fromSi(drawn.most, unit).toPrecision(AS_SAID));
-  const there = show(toSi(most, unit), "volume");
+  const left = Number(fromSi(drawn.left, unit).toPrecision(AS_SAID));
+  const there = show(toSi(left, unit), "volume");
   return {
     question: `${titleOf(asking, tank)} was dipped at ${show(drawn.depth, "depth")}: ${show(drawn.held, "volume")}. How did ${show(volume, "volume")} come out of it?`,
     choices: [
-      ...(most > 0 ? [{ label: `It was ${there}, what was in it`, note: { ...note, value: most } }] : []),
+      ...(left > 0
+        ? [
+            {
+              label: `It was ${there}, what was in it`,
+              note: { ...note, value: left },
+              words: `${titleOf(asking, note.where)}, ${there}`,
+            },
+          ]
+        : []),
       { label: "More came in meanwhile", note },
       LEAVE,
     ],

@@ -84,7 +84,9 @@ type Lead = ToldAdvice["lead"];
 function leadOf(advice: Advice, titleOf: TitleOf): Lead {
   const { tie, advised, choices, asking } = advice;
   const beds = listed((choices.find(({ choice }) => choice === advised)?.beds ?? []).map(titleOf));
-  if (asking.length === 0) return { what: noneAsks(advice), rest: laterRest(tie ? "tie" : advised, beds) };
+  const isIdle = plentySaid(advice) !== "" || (tie && isSame(choices, choices.length));
+  if (asking.length === 0)
+    return { what: noneAsks(advice), rest: laterRest(isIdle ? "water_all" : tie ? "tie" : advised, beds) };
   const rest = advised === "hold_back" ? `from ${beds}.` : `${beds}.`;
   if (tie && isSame(choices, choices.length)) return { what: "No matter which;", rest: "water all." };
   // Of a tie what the rule does anyway.
@@ -154,7 +156,7 @@ function ruleOf(advice: Advice): ToldAdvice["rule"] {
         ? "a bed is short today"
         : first;
   return {
-    here: `what you choose now, then ${thenBy(advice)}.`,
+    here: `what you choose now, and after that for ${thenBy(advice)}.`,
     asSheet: sheet,
   };
 }

@@ -185,8 +185,11 @@ describe("a watering out of a tub that was dipped the same day", () => {
     for (const sure of [true, false]) {
       const asked = askOfNote(noted([dip(2.75, 7 * 60)]), gave(40), { sure });
       expect(asked?.question).toBe("Tub was dipped at 2.75 in: 5.04 gal. How did 40 gal come out of it?");
-      expect(asked?.choices.map(({ note }) => note?.value ?? null)).toEqual([6.9, 40, null]);
+      expect(asked?.choices[0]?.words).toBe("Beans, 5 gal");
+      expect(asked?.choices.map(({ note }) => note?.value ?? null)).toEqual([5, 40, null]);
     }
+    // Of a tub that was dry there is nothing that it could have been.
+    expect(askOfNote(noted([dip(0, 7 * 60)]), gave(40))?.choices.length).toBe(2);
     expect(askOfNote(noted([dip(2.75, 7 * 60)]), gave(6))).toBeNull();
     expect(askOfNote(noted([dip(23, 7 * 60)]), gave(40))).toBeNull();
   });

@@ -212,6 +212,7 @@ describe("what is advised, in words", () => {
         expect([seed, advice.advised]).toEqual([seed, "water_all"]);
         expect(told.reason).toMatch(/^There is plenty: watering all loses (nothing|under 1 %)/);
         expect(told.holds).toBeNull();
+        if (advice.asking.length === 0) expect(told.lead.rest).toBe("water all when they ask.");
       } else expect([seed, told.reason.includes("plenty")]).toEqual([seed, false]);
       const [, said] = /saves only ([\d.]+) %/.exec(told.reason) ?? [];
       const isSmall = !advice.tie && advice.advised !== "water_all" && most < 0.01;

@@ -86,11 +86,12 @@ function useQuestion() {
     const said = { ...what.said, day: what.said.day ?? sheet.today() };
     const asked = askOfNote(asking(), said, { sure: what.sure, instead });
     if (!asked) return null;
-    const choices = asked.choices.map(({ label, note: chosen }) => {
+    const choices = asked.choices.map(({ label, note: chosen, words }) => {
       if (!chosen) return { label };
       const { day: _day, minute: _now, ...rest } = chosen;
       const on = what.said.day === undefined ? {} : { day: what.said.day };
-      const other = chosen === said ? what : { said: { ...rest, ...on }, words: `${what.words}: ${label}` };
+      const other =
+        chosen === said ? what : { said: { ...rest, ...on }, words: words ?? `${what.words}: ${label}` };
       return { label, take: () => note(other) };
     });
     return { question: asked.question, choices };

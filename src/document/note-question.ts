@@ -2,6 +2,7 @@
 
 import { AS_READ, dipCounts, isOver, sayingToo, saysSo } from "../happened/dip.ts";
 import { calendarDate, dayInYear, parseIsoDate } from "../units/calendar.ts";
+import { DAYS_A_YEAR } from "../units/constants.ts";
 import { fromSi, toSi } from "../units/unit.ts";
 import { drawnSinceDip } from "./note-drawn.ts";
 import type { Show } from "./note-words.ts";
@@ -190,7 +191,6 @@ function ofRain({ show }: NoteAsking, note: Said): NoteQuestion | null {
 /** Days before a planting in which a soak is asked about, and after one in which something may still stand: our definition. */
 const SOON = 90;
 const STANDS = 200;
-const YEAR = 365.25;
 
 /** The planting of a bed that a soak comes shortly before, where nothing was planted in the months before it, as `MM-DD`. */
 function plantedSoon({ value }: NoteAsking, bed: string, date: number): string | null {
@@ -200,9 +200,11 @@ function plantedSoon({ value }: NoteAsking, bed: string, date: number): string |
   const waits = (contents as readonly { readonly planted?: unknown }[]).flatMap(({ planted }) => {
     const day = typeof planted === "string" ? dayInYear(planted, year) : null;
     // The year goes round: what is planted in October stands in January.
-    return day === null ? [] : [{ planted: planted as string, days: (day - date + YEAR) % YEAR }];
+    return day === null
+      ? []
+      : [{ planted: planted as string, days: (day - date + DAYS_A_YEAR) % DAYS_A_YEAR }];
   });
-  if (waits.some(({ days }) => days === 0 || days > YEAR - STANDS)) return null;
+  if (waits.some(({ days }) => days === 0 || days > DAYS_A_YEAR - STANDS)) return null;
   const [next] = waits.sort((a, b) => a.days - b.days);
   return next && next.days <= SOON ? next.planted : null;
 }

@@ -24,6 +24,9 @@ import { count, type Tally } from "./tally.ts";
 import { settleOverflow } from "./tanks.ts";
 import { closeWaterings, wantsSecond, waterAgain, waterAll } from "./watering.ts";
 
+/** Said wherever a record is too short for anything to be told of a season. */
+export const NO_WHOLE_SEASON = "The record does not hold one whole season.";
+
 /**
  * Runs a season's input over a record.
  *
@@ -52,8 +55,7 @@ export function prepareSeason(input: SeasonInput, record: DailyRecord): SeasonSt
   if (gap !== null)
     return { failed: `The record has no rain reading on ${isoDate(gap)}. Fill the gap first.`, at: gap };
   const seasons = wholeSeasons({ start: input.start, end: input.end }, record.firstDay, record.rain.length);
-  if (seasons.length === 0)
-    return { failed: "The record does not hold one whole season.", at: record.firstDay };
+  if (seasons.length === 0) return { failed: NO_WHOLE_SEASON, at: record.firstDay };
   const answer = dailyEto(record, input.eto);
   if ("failed" in answer) return { failed: answer.failed, at: null };
   try {

@@ -8,7 +8,7 @@ import { FORECAST_DAYS, type Forecast } from "./forecast.ts";
 import type { Weather } from "./moment.ts";
 import { spreadOver } from "./spread-over.ts";
 
-/** With fewer years than these each counts shifted too, by these days: our definition. */
+/** With fewer years than these days near the same one count too, and each weather shifted by these days: our definition. */
 export const MANY_YEARS = 10;
 const SHIFTS: readonly number[] = [-10, -5, 0, 5, 10];
 

@@ -24,14 +24,14 @@ import type { Weather } from "../season/moment.ts";
 import { assumedOf, momentToday } from "../season/moment-today.ts";
 import { doubtedMornings } from "../season/morning-doubt.ts";
 import type { FromToday } from "../season/odds.ts";
-import { prepareSeason } from "../season/run.ts";
+import { NO_WHOLE_SEASON, prepareSeason } from "../season/run.ts";
 import { seasonAround } from "../season/spans.ts";
 import type { SeasonState } from "../season/state.ts";
 import { pastMornings, usualMorning } from "../season/usual-morning.ts";
 import type { WeekGiven } from "../season/week-plan.ts";
 import { shareOfWorth } from "../season/worth.ts";
 import { expecting, weathersAhead, type YearAhead, yearsAhead } from "../season/years-ahead.ts";
-import { askedOf, NOTHING_NOTED } from "./from-today.ts";
+import { knownOf } from "./season-asked.ts";
 import type { Whole } from "./work-out.ts";
 
 /**
@@ -41,11 +41,8 @@ import type { Whole } from "./work-out.ts";
  * @source one step of policy improvement over a tuned rule (Bertsekas, Dynamic programming and optimal control, from memory)
  */
 export function adviceOf(whole: Whole, records: readonly DailyRecord[]): Advice | NoAdvice | SeasonFailure {
-  const { plan, given, record } = askedOf(whole, records);
-  if (!plan) return { failed: "There is no season to go on with.", at: null };
-  if (!given) return { failed: NOTHING_NOTED, at: null };
-  if (!record) return { failed: "The rain record is not here.", at: null };
-  return advise(plan, record, given);
+  const known = knownOf(whole, records);
+  return "failed" in known ? known : advise(known.plan, known.record, known.given);
 }
 
 /** The same of a season's input and what is known of today. */
@@ -78,7 +75,7 @@ function adviceFrom(
   const { record, eto } = whole;
   const forecast = recordedForecast(given.forecast ?? NO_FORECAST, input.rainScale);
   const tuned = tunedKeeping(input, record);
-  if (!tuned) return { failed: "The record does not hold one whole season.", at: null };
+  if (!tuned) return { failed: NO_WHOLE_SEASON, at: null };
   const days = { today: given.today, last: season.end };
   const moment = momentToday(whole, given, (date) => usualMorning(input, record, date));
   const { years, ahead } = yearsAhead(record, eto, days);

@@ -13,6 +13,7 @@ import {
   type Taught,
 } from "../../physics/refill.ts";
 import { levelAt, type Vessel, volumeAt } from "../../physics/vessel.ts";
+import { MINUTES_A_DAY } from "../../units/constants.ts";
 import { MAY_LACK, noFlow, PASSES, TIMED } from "./flow.ts";
 import {
   dropBehind,
@@ -222,8 +223,8 @@ const CLOCK_DAYS = ["", " the next day", " two days on", " three days on"];
 
 function clock(seconds: number): string {
   const minutes = Math.round(seconds / 60);
-  const days = Math.floor(minutes / 1440);
-  const hour = Math.floor((minutes % 1440) / 60);
+  const days = Math.floor(minutes / MINUTES_A_DAY);
+  const hour = Math.floor((minutes % MINUTES_A_DAY) / 60);
   const day = CLOCK_DAYS[days] ?? ` ${days} days on`;
   const half = hour < 12 ? "am" : "pm";
   return `${hour % 12 === 0 ? 12 : hour % 12}:${String(minutes % 60).padStart(2, "0")} ${half}${day}`;

@@ -23,9 +23,7 @@ import { summaryOf } from "./summary.ts";
 import { count, type Tally } from "./tally.ts";
 import { settleOverflow } from "./tanks.ts";
 import { closeWaterings, wantsSecond, waterAgain, waterAll } from "./watering.ts";
-
-/** Said wherever a record is too short for anything to be told of a season. */
-export const NO_WHOLE_SEASON = "The record does not hold one whole season.";
+import { NO_WHOLE_SEASON } from "./whole-season.ts";
 
 /**
  * Runs a season's input over a record.

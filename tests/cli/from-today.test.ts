@@ -8,7 +8,7 @@ const root = fileURLToPath(new URL("../..", import.meta.url));
 const DEMO = `${root}templates/hillside-totes.json`;
 const SEATTLE = ["--rain", `${root}tests/fixtures/seattle-weather.csv`, "--rain-unit", "mm"];
 /** What is told of today hangs on no more of made-up weather than that. */
-const FEW = ["--set", `weather.years=${tries(20, 6)}`];
+const FEW = ["--set", `weather.years=${tries(20, 4)}`];
 const run = (...words: string[]) => runOnce(...words, ...FEW);
 const GALLON = 0.003785411784;
 

@@ -16,13 +16,14 @@ import { runGravity, STEPPING, type Stepping } from "./gravity.ts";
 import type { SeasonInput } from "./input.ts";
 import { loseAll } from "./losses.ts";
 import type { PipeLine } from "./pipe-line.ts";
-import { NO_WHOLE_SEASON, wholeSeasons } from "./spans.ts";
+import { wholeSeasons } from "./spans.ts";
 import { readyState, type SeasonState } from "./state.ts";
 import { bookSpill, storeAfter, storeBefore } from "./store.ts";
 import { summaryOf } from "./summary.ts";
 import { count, type Tally } from "./tally.ts";
 import { settleOverflow } from "./tanks.ts";
 import { closeWaterings, wantsSecond, waterAgain, waterAll } from "./watering.ts";
+import { NO_WHOLE_SEASON } from "./whole-season.ts";
 
 /**
  * Runs a season's input over a record.
@@ -107,7 +108,7 @@ function runLines(state: SeasonState, day: number, stepping: Stepping): void {
   gravity(state, DAY - dark, stepping);
   for (let i = 0; ran && i < lines.length; i++) {
     const line = lines[i] as PipeLine;
-    line.doneAt = line.doneAt > 0 ? dark + line.doneAt : (ran[i] as number);
+    line.doneAt += ran[i] as number;
   }
   bookLines(state, day);
 }
@@ -120,6 +121,7 @@ function gravity({ pipes, tanks, ledger }: SeasonState, time: number, stepping: 
 function bookLines({ pipes, slots, lineMoved, lineRan, lineMovedOn }: SeasonState, day: number): void {
   for (let i = 0; i < pipes.lines.length; i++) {
     const line = pipes.lines[i] as PipeLine;
+    line.rise = 0;
     if (line.moved === 0) continue;
     count(lineMoved[i] as Tally, slots, line.moved);
     (lineRan[i] as Float64Array)[day] = line.doneAt;

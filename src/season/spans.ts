@@ -10,9 +10,6 @@ import {
 } from "../units/calendar.ts";
 import type { MonthDay } from "./input.ts";
 
-/** Said wherever a record is too short for anything to be told of a season. */
-export const NO_WHOLE_SEASON = "The record does not hold one whole season.";
-
 /** Days `first`..`last` of a record, both included, and the calendar year in which they begin. */
 export type Span = { readonly year: number; readonly first: number; readonly last: number };
 

@@ -5,7 +5,6 @@ import { copyCard, moveCard, removeCard, renameCard } from "../document/card-edi
 import { setGiven, setLife, setMeasured, setPrice, setWorksheet } from "../document/edits.ts";
 import { editLabel } from "../document/history.ts";
 import { NOTED_GIVENS, noted, united, withNotes } from "../document/notes.ts";
-import { recordNames } from "../document/record-names.ts";
 import { swapped } from "../document/swap.ts";
 import type { Entry, Worksheet } from "../document/worksheet.ts";
 import { keepConditions } from "../graph/keep-conditions.ts";
@@ -23,6 +22,7 @@ import { addJoined } from "./joining.ts";
 import { noteNow, onItsDay, todayIsNow, withTyped } from "./noting.ts";
 import type { PageShared } from "./page-shared.ts";
 import type { createRain } from "./rain.ts";
+import { rainEdits } from "./rain-edits.ts";
 import type { Session } from "./session.ts";
 import { template } from "./templates.ts";
 import type { Typing } from "./typing.ts";
@@ -204,10 +204,11 @@ function sheetEdits({
 
 /** Every edit and act of the page. */
 export function makeEdits(tools: Tools): Edits {
-  const { session, shared, typing, rain, looking, setRecord } = tools;
+  const { session, shared, typing, looking } = tools;
   return {
     ...cardEdits(tools),
     ...sheetEdits(tools),
+    ...rainEdits(tools),
     page: (change) =>
       session.edit("Change the worksheet's head", (worksheet) => setWorksheet(worksheet, change)),
     units: (units) => session.edit("Units", (worksheet) => setWorksheet(worksheet, { units })),
@@ -249,35 +250,6 @@ export function makeEdits(tools: Tools): Edits {
       if (rowKind(session.worksheet(), id) === "list") return reveal(looking, id);
       looking.openWorking(id);
       reveal(looking, measuredField.of(id));
-    },
-    importRain: rain.take,
-    pasteRain: rain.paste,
-    answerRain: rain.choose,
-    fillRain: rain.fill,
-    fillWarmth: rain.warm,
-    joinRain: rain.join,
-    takeRain: rain.keep,
-    cancelRain: rain.forget,
-    reopenRain: () => {
-      const record = session.engine.records.get(recordNames(session.worksheet())[0] ?? "");
-      if (record) rain.again(record);
-    },
-    dropRain: () => {
-      rain.forget();
-      setRecord("", "Back to made-up weather");
-    },
-    makeUpFromRain: async () => {
-      const key = recordNames(session.worksheet())[0] ?? "";
-      const record = session.engine.records.get(key);
-      if (!record) return;
-      const { normalsOf } = await import("./normals-of.ts");
-      rain.forget();
-      session.edit("Weather made up from the record", (worksheet) =>
-        Object.entries(normalsOf(record, worksheet.units)).reduce(
-          (sheet, [name, entry]) => setGiven(sheet, "weather", name, entry),
-          setGiven(worksheet, "weather", "record", null),
-        ),
-      );
     },
   };
 }

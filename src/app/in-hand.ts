@@ -88,15 +88,8 @@ export type InHandInside = {
   readonly putting: ReturnType<typeof createPutting>;
 };
 
-export function createInHand(tools: InHandTools, asker: Asker): InHand {
-  const { session, options } = tools;
-  const turned = createTurned(tools);
-  const { turn, entry, value } = turned;
-  const axis = createAxis(turned);
-  const texts = createTexts(tools, turned);
-  const putting = createPutting(tools, turned);
-  const { before, view, place } = createPlaces(tools, turned, axis, texts);
-  const { answers, answer, second, drawn } = createAnswers(tools, turned);
+/** What stands in the field of the number in hand; another number's field begins as it is. */
+function createTyped({ session, edits }: InHandTools, turn: Turned["turn"]): Pick<Hand, "text" | "setText"> {
   const [text, setText] = createSignal<string | null>(null);
   // What another number's turning joined is a step of its own, and so is what this one's will.
   createComputed(
@@ -109,6 +102,26 @@ export function createInHand(tools: InHandTools, asker: Asker): InHand {
       { defer: true },
     ),
   );
+  return {
+    text,
+    setText: (typed) => {
+      const now = turn();
+      setText(typed);
+      if (now) edits().typed(now.id, typed);
+    },
+  };
+}
+
+export function createInHand(tools: InHandTools, asker: Asker): InHand {
+  const { session, options } = tools;
+  const turned = createTurned(tools);
+  const { turn, entry, value } = turned;
+  const axis = createAxis(turned);
+  const texts = createTexts(tools, turned);
+  const putting = createPutting(tools, turned);
+  const { before, view, place } = createPlaces(tools, turned, axis, texts);
+  const { answers, answer, second, drawn } = createAnswers(tools, turned);
+  const typed = createTyped(tools, turn);
   const next = (by: 1 | -1, coarse = false): Entry | null => {
     const over = axis();
     return over && entryStepped(over, value(), by, coarse);
@@ -151,12 +164,7 @@ export function createInHand(tools: InHandTools, asker: Asker): InHand {
     origin: putting.origin,
     setOrigin: putting.setOrigin,
     restore: putting.restore,
-    text,
-    setText: (typed) => {
-      const now = turn();
-      setText(typed);
-      if (now) tools.edits().typed(now.id, typed);
-    },
+    ...typed,
     answers,
     answer,
     second,

@@ -29,28 +29,20 @@ function askedOf(plan: SeasonInput, isMadeUp: boolean): readonly LastsAsked[] {
   ];
 }
 
-/** Asks anew whenever the season, the weather or what is known of today changes, as long as somebody looks. */
-function createAsking({ engine }: Session, asker: Asker) {
-  const [looked, setLooked] = createSignal(0);
+/** What was answered so far, and when all of it is in. */
+function createFound() {
   const [now, setNow] = createSignal<FromToday | null>(null);
   const [settled, setSettled] = createSignal<FromToday | null>(null);
   const [alone, setAlone] = createSignal<{ readonly bed: string; readonly from: FromToday } | null>(null);
   const [working, setWorking] = createSignal(false);
-  const [failure, setFailure] = createSignal("");
-  const of = (id: string) => createMemo(() => engine.view().results.get(id));
-  const [plan, given, record] = [of("season.plan"), of("season.week_given"), of("weather.record_in_use")];
-  const isAsked = (): boolean => isReady(plan()) && isReady(given()) && isReady(record());
   const forget = (): void => {
     setNow(null);
     setSettled(null);
     setAlone(null);
     setWorking(false);
   };
-  const begin = (): void => {
-    const input = valueIn(plan()) as SeasonInput;
-    const key = wordIn(record());
-    const runs = askedOf(input, isMadeUpKey(key) || engine.records.get(key)?.madeUp === true);
-    const { worksheet } = engine.view();
+  /** Begins to wait for the answers of runs; the one of a bed alone is not waited for. */
+  const awaiting = (runs: readonly LastsAsked[]) => {
     let found: FromToday | null = null;
     let left = runs.filter(({ only }) => only === undefined).length;
     const take = (from: FromToday): void => {
@@ -65,15 +57,33 @@ function createAsking({ engine }: Session, asker: Asker) {
       });
     };
     setWorking(true);
+    return (at: number, from: FromToday | null): void => {
+      const bed = runs[at]?.only;
+      if (from && bed !== undefined) setAlone({ bed, from });
+      else if (from) take(from);
+    };
+  };
+  return { told: { now, settled, alone, working }, forget, awaiting, setWorking };
+}
+
+/** Asks anew whenever the season, the weather or what is known of today changes, as long as somebody looks. */
+function createAsking({ engine }: Session, asker: Asker) {
+  const [looked, setLooked] = createSignal(0);
+  const [failure, setFailure] = createSignal("");
+  const { told, forget, awaiting, setWorking } = createFound();
+  const of = (id: string) => createMemo(() => engine.view().results.get(id));
+  const [plan, given, record] = [of("season.plan"), of("season.week_given"), of("weather.record_in_use")];
+  const isAsked = (): boolean => isReady(plan()) && isReady(given()) && isReady(record());
+  const begin = (): void => {
+    const input = valueIn(plan()) as SeasonInput;
+    const key = wordIn(record());
+    const runs = askedOf(input, isMadeUpKey(key) || engine.records.get(key)?.madeUp === true);
+    const { worksheet } = engine.view();
+    const take = awaiting(runs);
     asker.ask(
       { worksheet, records: recordsInUse(engine), runs, wanted: [] },
       {
-        onAnswers: (at, answers) => {
-          const from = valueIn(answers["lasts"]) as FromToday | null;
-          const bed = runs[at]?.only;
-          if (from && bed !== undefined) setAlone({ bed, from });
-          else if (from) take(from);
-        },
+        onAnswers: (at, answers) => take(at, valueIn(answers["lasts"]) as FromToday | null),
         onEnd: (reason) => {
           setWorking(false);
           if (reason === null) return;
@@ -95,10 +105,7 @@ function createAsking({ engine }: Session, asker: Asker) {
   );
   onCleanup(() => asker.callOff());
   return {
-    now,
-    settled,
-    alone,
-    working,
+    ...told,
     failure,
     look: (): (() => void) => {
       setLooked((count) => count + 1);

@@ -150,18 +150,13 @@ function createActs({ session }: InHandTools, best: Accessor<readonly Bought[]>)
   };
 }
 
-export function createNextMoney(tools: InHandTools, asker: Asker): Money {
-  const { session, options } = tools;
-  const [amount, setAmount] = createSignal(FIRST_AMOUNT);
-  const standing = createStanding(tools);
-  const { alone, best, working, failure } = createSearch(tools, asker, standing, amount);
+/** What can be bought, those that help most first, and what is told of the best. */
+function createRows(
+  standing: Standing,
+  { alone, best }: Pick<ReturnType<typeof createSearch>, "alone" | "best">,
+  options: InHandTools["options"],
+) {
   const shown = (cost: number): string => showQuantity(cost, "money", options()).replaceAll("\u00a0", " ");
-  const read = (text: string) => {
-    const { locale, currency } = session.worksheet();
-    const found = readQuantity(text, { measure: "money", locale, currency, defaultUnit: "money" });
-    if (!found.ok) return { wrong: found.message };
-    return found.value < 0 ? { wrong: "an amount of money" } : { value: found.value, unit: found.unit };
-  };
   const share = (saved: number): number => Math.max(0, Math.min(1, saved / (standing.short() || 1)));
   const rowOf = (buy: Buy) => {
     const saved = alone().find(({ buys }) => buys[0]?.name === buy.name)?.saved;
@@ -195,6 +190,21 @@ export function createNextMoney(tools: InHandTools, asker: Asker): Money {
         return { name: nameOf(bought), said, share: share(saved) };
       }),
   );
+  return { rows, told, shown };
+}
+
+export function createNextMoney(tools: InHandTools, asker: Asker): Money {
+  const { session, options } = tools;
+  const [amount, setAmount] = createSignal(FIRST_AMOUNT);
+  const standing = createStanding(tools);
+  const { alone, best, working, failure } = createSearch(tools, asker, standing, amount);
+  const { rows, told, shown } = createRows(standing, { alone, best }, options);
+  const read = (text: string) => {
+    const { locale, currency } = session.worksheet();
+    const found = readQuantity(text, { measure: "money", locale, currency, defaultUnit: "money" });
+    if (!found.ok) return { wrong: found.message };
+    return found.value < 0 ? { wrong: "an amount of money" } : { value: found.value, unit: found.unit };
+  };
   const none = createMemo(() => {
     if (failure()) return failure();
     if (working() || standing.pending()) return "";

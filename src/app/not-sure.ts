@@ -8,7 +8,6 @@ import { numberIn } from "../graph/readers.ts";
 import type { QuantityId } from "../graph/types.ts";
 import { shownMeasure } from "../graph/unit-of.ts";
 import type { Answers } from "../studies/ask.ts";
-import { OF_THE_PLACE } from "../studies/moved-by.ts";
 import { type SpanSaid, spanSaid } from "../studies/not-sure/named.ts";
 import {
   type Ends,
@@ -18,7 +17,7 @@ import {
   RUNS,
   spannedOf,
 } from "../studies/not-sure/not-sure.ts";
-import { answerName } from "../telling/answer-names.ts";
+import { answerName, OF_THE_PLACE } from "../telling/answer-names.ts";
 import { askedSaid } from "../telling/not-sure.ts";
 import type { Doubting, NotSureSaid } from "../ui/hand/doubting.ts";
 import { showSpan } from "../units/show-span.ts";
@@ -37,14 +36,10 @@ type Known = ReadonlyMap<QuantityId, SpanSaid & { readonly first: QuantityId | n
 /** Lets whatever else waits go first. */
 const breathe = (): Promise<void> => new Promise((go) => setTimeout(go, 0));
 
-/** Runs that are asked, and what is told of them as they come in. */
-function createRuns({ session, options }: InHandTools, asker: Asker) {
+/** What is told of the runs as they come in, and once all of them are. */
+function createTold(options: InHandTools["options"]) {
   const [known, setKnown] = createSignal<Known>(new Map());
   const [done, setDone] = createSignal(0);
-  const [question, setQuestion] = createSignal<NotSure | null>(null);
-  const { engine } = session;
-  let asked = 0;
-
   const told = (view: View, id: QuantityId, { low, high }: Ends): SpanSaid | null => {
     const node = nodeOf(view.graph, id);
     const measure = node && shownMeasure(node);
@@ -58,11 +53,16 @@ function createRuns({ session, options }: InHandTools, asker: Asker) {
     });
     setKnown(new Map(spans));
   };
-  const tellAll = async (view: View, of: NotSure, answered: readonly Answers[], mine: number) => {
+  const tellAll = async (
+    view: View,
+    of: NotSure,
+    answered: readonly Answers[],
+    isCalledOff: () => boolean,
+  ) => {
     const spans = new Map<QuantityId, SpanSaid & { readonly first: QuantityId | null }>();
     for (const id of of.reached) {
       await breathe();
-      if (mine !== asked) return;
+      if (isCalledOff()) return;
       const spanned = spannedOf(
         of.places,
         answered.map((answers) => answers && numberIn(answers[id])),
@@ -76,6 +76,14 @@ function createRuns({ session, options }: InHandTools, asker: Asker) {
       setDone(of.runs.length);
     });
   };
+  return { known, setKnown, done, setDone, soFar, tellAll };
+}
+
+/** Runs that are asked, and what is told of them. */
+function createRuns({ session: { engine }, options }: InHandTools, asker: Asker) {
+  const [question, setQuestion] = createSignal<NotSure | null>(null);
+  const { known, setKnown, done, setDone, soFar, tellAll } = createTold(options);
+  let asked = 0;
   const stop = (): void => {
     asked++;
     asker.callOff();
@@ -112,7 +120,7 @@ function createRuns({ session, options }: InHandTools, asker: Asker) {
           });
         },
         onEnd: (failure) => {
-          if (failure === null) void tellAll(view, of, answered, mine);
+          if (failure === null) void tellAll(view, of, answered, () => mine !== asked);
           else clear();
         },
       },

@@ -115,15 +115,47 @@ function createSteps(engine: Engine, { history, setHistory, show }: Standing) {
   };
 }
 
+type Steps = ReturnType<typeof createSteps>;
+
+/** Edits and notes, which a worksheet that is only looked at takes none of. */
+function createWriting(
+  laid: Laid,
+  { edit, note }: Steps,
+  { saver, refused }: ReturnType<typeof createSaving>,
+  worksheet: () => Worksheet,
+) {
+  return {
+    /** Writes notes down, and says once they are stored whether they are. */
+    note: async (change: (worksheet: Worksheet) => Worksheet): Promise<boolean> => {
+      if (laid.readOnly) return false;
+      note(change);
+      // What was changed meanwhile is saved with it, or after it.
+      do await saver.flush();
+      while (!refused() && !saver.isIdle());
+      return !refused();
+    },
+    /** The worksheet with a name that tells it from all others wherever its copies go; it gets one as it first goes out. */
+    identified: (): Worksheet => {
+      if (!laid.readOnly) note((sheet) => (sheet.id === undefined ? { ...sheet, id: chanceId() } : sheet));
+      return worksheet();
+    },
+    edit: (...asked: Parameters<Steps["edit"]>): void => {
+      if (!laid.readOnly) edit(...asked);
+    },
+  };
+}
+
 /** Everything that changes while a worksheet is open. */
 export function createSession(laid: Laid, shared: PageShared) {
   const forecast = createForecast(shared.device, laid.id);
   const engine = createEngine(laid.worksheet, laid.records, forecast.text);
   const [history, setHistory] = createSignal<History<Worksheet>>(startHistory(laid.worksheet));
-  const { held, hold } = createHeld(engine, () => history().present);
-  const { saver, saved, setSaved, refused, notice, setNotice } = createSaving(laid, shared, (title) =>
-    show(commit(history(), setWorksheet(history().present, { title }), { label: "Keep as a copy" })),
+  const worksheet = (): Worksheet => history().present;
+  const { held, hold } = createHeld(engine, worksheet);
+  const saving = createSaving(laid, shared, (title) =>
+    show(commit(history(), setWorksheet(worksheet(), { title }), { label: "Keep as a copy" })),
   );
+  const { saver, saved, setSaved, refused, notice, setNotice } = saving;
   const show = (next: History<Worksheet>): void => {
     if (next === history()) return;
     // A record that undo names again may have been let go meanwhile by another tab.
@@ -134,17 +166,17 @@ export function createSession(laid: Laid, shared: PageShared) {
     setSaved("Saving …");
     saver.change(next.present);
   };
-  const { before, edit, note, takeOver, ...steps } = createSteps(engine, { history, setHistory, show });
+  const steps = createSteps(engine, { history, setHistory, show });
   onCleanup(
     followOtherTabs({
       shared,
       saver,
       records: engine.records,
-      takeOver: (worksheet) =>
+      takeOver: (theirs) =>
         batch(() => {
-          takeOver(worksheet);
+          steps.takeOver(theirs);
           setSaved("Saved");
-          engine.update(worksheet);
+          engine.update(theirs);
         }),
     }),
   );
@@ -152,7 +184,11 @@ export function createSession(laid: Laid, shared: PageShared) {
   if (laid.received || laid.unkept) saver.change(laid.worksheet);
 
   return {
-    ...steps,
+    undo: steps.undo,
+    redo: steps.redo,
+    settle: steps.settle,
+    drop: steps.drop,
+    ...createWriting(laid, steps, saving, worksheet),
     engine,
     history,
     forecast: {
@@ -160,7 +196,7 @@ export function createSession(laid: Laid, shared: PageShared) {
       set: (text: string): void =>
         batch(() => {
           forecast.set(text);
-          engine.update(history().present);
+          engine.update(worksheet());
         }),
     },
     notice,
@@ -177,28 +213,10 @@ export function createSession(laid: Laid, shared: PageShared) {
     saved,
     saver,
     /** What the answers are measured from: what was held, else the state before the last step. */
-    baseline: (): Results | null => held()?.results ?? before(),
-    worksheet: (): Worksheet => history().present,
+    baseline: (): Results | null => held()?.results ?? steps.before(),
+    worksheet,
     undoLabel: (): string | null => undoLabel(history()),
     redoLabel: (): string | null => redoLabel(history()),
-    /** Writes notes down, and says once they are stored whether they are. */
-    note: async (change: (worksheet: Worksheet) => Worksheet): Promise<boolean> => {
-      if (laid.readOnly) return false;
-      note(change);
-      // What was changed meanwhile is saved with it, or after it.
-      do await saver.flush();
-      while (!refused() && !saver.isIdle());
-      return !refused();
-    },
-    /** The worksheet with a name that tells it from all others wherever its copies go; it gets one as it first goes out. */
-    identified: (): Worksheet => {
-      if (!laid.readOnly)
-        note((worksheet) => (worksheet.id === undefined ? { ...worksheet, id: chanceId() } : worksheet));
-      return history().present;
-    },
-    edit: (...asked: Parameters<typeof edit>): void => {
-      if (!laid.readOnly) edit(...asked);
-    },
   };
 }
 

@@ -60,6 +60,38 @@ function createShelved(session: Session, { shelf }: PageShared) {
   return { sheets, refreshSheets };
 }
 
+/** The rain that the sheet runs on: what is brought, kept and taken up. */
+function createRainOf(
+  { engine, edit }: Session,
+  { hub, recordShelf }: PageShared,
+  showOptions: () => ShowOptions,
+) {
+  const setRecord = (key: string, label: string): void => {
+    edit(label, (worksheet) =>
+      setGiven(worksheet, "weather", "record", key ? { value: key, unit: "" } : null),
+    );
+  };
+  const rain = createRain({
+    showOptions,
+    others: () => [...engine.records.values()].filter((record) => !record.madeUp),
+    onRecord: (record) => {
+      engine.records.set(record.key, record);
+      void recordShelf.keep(record, Date.now());
+      setRecord(record.key, "Rain record");
+    },
+  });
+  rain.connect(hub.client);
+  hub.listen({
+    onRan: engine.accept,
+    onMadeUp: engine.showMadeUp,
+    onProgress: rain.progress,
+    onImported: rain.imported,
+    onImportFailed: rain.failed,
+  });
+  engine.connect(hub.client);
+  return { rain, setRecord };
+}
+
 /** The sheet and the session behind it. */
 export function createSheet(laid: Laid, shared: PageShared) {
   const session = createSession(laid, shared);
@@ -72,29 +104,7 @@ export function createSheet(laid: Laid, shared: PageShared) {
     const { units, locale, currency } = session.worksheet();
     return { units, locale, currency, rounded: true };
   });
-  const setRecord = (key: string, label: string): void => {
-    session.edit(label, (worksheet) =>
-      setGiven(worksheet, "weather", "record", key ? { value: key, unit: "" } : null),
-    );
-  };
-  const rain = createRain({
-    showOptions,
-    others: () => [...engine.records.values()].filter((record) => !record.madeUp),
-    onRecord: (record) => {
-      engine.records.set(record.key, record);
-      void shared.recordShelf.keep(record, Date.now());
-      setRecord(record.key, "Rain record");
-    },
-  });
-  rain.connect(shared.hub.client);
-  shared.hub.listen({
-    onRan: engine.accept,
-    onMadeUp: engine.showMadeUp,
-    onProgress: rain.progress,
-    onImported: rain.imported,
-    onImportFailed: rain.failed,
-  });
-  engine.connect(shared.hub.client);
+  const { rain, setRecord } = createRainOf(session, shared, showOptions);
   void refreshSheets();
   const workings = fetchWorkings();
   const reader = makeReader(session, showOptions, { words: shared.words, workings });

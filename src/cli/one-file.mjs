@@ -14,7 +14,7 @@ const hashOf = (text, algorithm = "sha256", letters = "base64") =>
   createHash(algorithm).update(text).digest(letters);
 
 /** Program text as it may stand in a script element: nothing in it ends the element or begins a comment. */
-export const inScript = (code) => code.replaceAll(/<\/(?=script)/gi, "<\\/").replaceAll("<!--", "\\x3c!--");
+const inScript = (code) => code.replaceAll(/<\/(?=script)/gi, "<\\/").replaceAll("<!--", "\\x3c!--");
 
 const policyFor = (script, style) =>
   [
@@ -89,7 +89,7 @@ async function bundled({ plugins, define }) {
  *
  * @param how `plugins` and `define` as the build of the page has them
  */
-export async function oneFilePage(how) {
+async function oneFilePage(how) {
   const { script, style } = await bundled(how);
   return assembled(inScript(script).trim(), style.trim());
 }

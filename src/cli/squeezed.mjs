@@ -18,7 +18,7 @@ const WAYS = {
 const kept = new Map();
 
 /** The way that a reader takes of those there are, the tightest first; null for none. */
-export function wayOf(accepted = "") {
+function wayOf(accepted = "") {
   const taken = accepted.split(",").flatMap((one) => {
     const [name, weight] = one.split(";");
     return /^\s*q=0(\.0*)?\s*$/.test(weight ?? "") ? [] : name.trim().toLowerCase();

@@ -213,17 +213,6 @@ export function readWorksheet(data: unknown): WorksheetReading {
   return assemble(migrated.worksheet, migrated.newer, migrated.notes);
 }
 
-/**
- * Reads the JSON text of a worksheet.
- *
- * @param text JSON text
- * @returns as readWorksheet; a slip in the JSON is told with its line and column
- */
-export function readWorksheetText(text: string): WorksheetReading {
-  const parsed = parseJson(text);
-  return parsed.ok ? readWorksheet(parsed.data) : { ok: false, problems: [parsed.problem] };
-}
-
 /** JSON text to data, or the line and column at which it stops being JSON. */
 export function parseJson(
   text: string,

@@ -114,8 +114,3 @@ export function undoLabel<T>(of: History<T>): string | null {
 export function redoLabel<T>(of: History<T>): string | null {
   return of.future[0]?.label ?? null;
 }
-
-/** Every document that undo or redo could bring back, and the present one. */
-export function documentsOf<T>(of: History<T>): readonly T[] {
-  return [...of.past.map((step) => step.document), of.present, ...of.future.map((step) => step.document)];
-}

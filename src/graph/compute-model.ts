@@ -4,11 +4,10 @@ import type { DailyRecord } from "../rainfall/record.ts";
 import type { GraphNode, ModelWork, Source } from "./nodes.ts";
 import { blockedBy, type Pass, PENDING, pendingAt, READY, resultAt, upstreamAt } from "./pass.ts";
 import { failed, none } from "./problems.ts";
+import { NO_RECORD } from "./readers.ts";
 import { requestFor } from "./requests.ts";
 import { notFinite } from "./same.ts";
 import type { CardView, ModelInput, Outcome, Outputs, Result, Value } from "./types.ts";
-
-const NO_RECORD = "The rain record is not here.";
 
 /** The result of a name as its reader sees it: that of the link where the link leads nowhere. */
 function resultOf(pass: Pass, { link, node }: Source): Result {

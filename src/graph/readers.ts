@@ -95,8 +95,11 @@ export function wordOf(input: ModelInput, name: string): string {
 export const wordOrNull = (input: ModelInput, name: string): string | null =>
   wordIn(input.results[name]) || null;
 
+/** Said wherever a record that is named has not come along. */
+export const NO_RECORD = "The rain record is not here.";
+
 /** The record that the model asked for; the graph does not run it without. */
 export function recordOf(input: ModelInput): DailyRecord {
-  if (!input.record) throw new Error("The rain record is not here.");
+  if (!input.record) throw new Error(NO_RECORD);
   return input.record;
 }

@@ -2,7 +2,7 @@
 // nothing but slips and mischief: numbers with which sums would run for ever or lose all meaning. Common practice, no source.
 
 import type { Measurable } from "../graph/measurable.ts";
-import { DAY } from "../units/constants.ts";
+import { COMMON_YEAR, DAY } from "../units/constants.ts";
 import type { MeasureName } from "../units/measures.ts";
 
 /** The most, in the SI unit of the measure; angles and factors have none in common, so their rows say. */
@@ -24,7 +24,7 @@ const MOST: Partial<Record<MeasureName, number>> = {
   mass: 1000,
   duration: 30 * DAY,
   clock: DAY,
-  span: 100 * 365 * DAY,
+  span: 100 * COMMON_YEAR * DAY,
   share: 1,
   count: 100_000,
   year: 9999,

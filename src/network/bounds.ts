@@ -5,14 +5,17 @@ export const BOUNDS = [
   "storage",
   "loss",
   "rain",
+  "unroofed",
   "tankful",
   "refill",
   "line",
   "pump_time",
   "energy",
+  "daylight",
   "hands",
   "held_back",
   "rule",
+  "unwatered",
 ] as const;
 
 export type Bound = (typeof BOUNDS)[number];

@@ -35,6 +35,12 @@ export function fillersOf(network: Network, tank: string): readonly string[] {
   );
 }
 
+/** Whether rain of any roof is to come to a tank, by lines and overflow too, whether they run or not. */
+export const isRoofed = (network: Network, tank: string): boolean =>
+  followed(tank, (id) =>
+    [...edgesTo(network, "feeds", id), ...edgesTo(network, "spills", id)].map(({ from }) => from),
+  ).some((id) => edgesTo(network, "catches", id).length > 0);
+
 /** Tanks that a tank's water comes to through lines that run and their joints, itself first. */
 export function fedBy(network: Network, tank: string): readonly string[] {
   return tanksAmong(
@@ -50,17 +56,6 @@ export function meantToFeed(network: Network, tank: string): readonly string[] {
     followed(tank, (id) => ends(edgesFrom(network, "feeds", id))),
   );
 }
-
-/** Lines that would bring water to a tank, straight or through joints, and can never carry any. */
-export function stoppedInto(network: Network, tank: string): readonly Edge[] {
-  const reached = followed(tank, (id) =>
-    edgesTo(network, "feeds", id).flatMap(({ from }) => joint(network, from)),
-  );
-  return reached.flatMap((id) => edgesTo(network, "feeds", id).filter((edge) => !runs(edge)));
-}
-
-const joint = (network: Network, id: string): readonly string[] =>
-  roleOf(network, id) === "joint" ? [id] : [];
 
 /** A part above another by lines, and what was gathered on the way up to it. */
 export type WayUp<Gathered> = { readonly node: string; readonly gathered: Gathered };

@@ -1,9 +1,10 @@
 // A total that runs, or a counter, to the amounts that it grew by.
+
 import { calendarDate } from "../units/calendar.ts";
+import { MINUTES_A_DAY } from "../units/constants.ts";
 import type { Series } from "./row-series.ts";
 import type { Pattern } from "./running-pattern.ts";
 
-const MINUTES_A_DAY = 1440;
 const SLIGHT = 0.5;
 
 /** Number of the period in which a moment lies; the total goes back to nought between two numbers. */

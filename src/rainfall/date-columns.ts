@@ -1,5 +1,7 @@
 // Where a table's dates stand, and how each row's day and time are read from there.
+
 import { dayNumber, isLeapYear } from "../units/calendar.ts";
+import { MINUTES_A_DAY } from "../units/constants.ts";
 import {
   checkedDay,
   type DateShape,
@@ -31,7 +33,6 @@ export type DayReader = {
 
 /** Day number 0 of a spreadsheet, which counts a 29 February 1900 that never was, against 1970-01-01. */
 const SERIAL_OF_1970 = 25_569;
-const MINUTES_A_DAY = 1440;
 const MONTH_WORD = /^[a-z]{3,9}\.?$/i;
 
 /** The columns of a row that hold its date. */

@@ -1,4 +1,5 @@
 // What a file leaves open, each answer beside the yearly rain that it would give where that can be told.
+import { DAYS_A_YEAR } from "../units/constants.ts";
 import type { Choices, Question, RainUnit } from "./import-result.ts";
 import type { FormatReader, Intake } from "./intake.ts";
 import { yearlyRate } from "./rain-figures.ts";
@@ -56,7 +57,7 @@ function absentQuestion(days: SettledDays, perUnit: number): Question | null {
   const isOpen = absent.onlyWet && rows.reading === "day" && absent.withRow >= LEAST_ROWS;
   if (!isOpen || absent.days < rain.length * ABSENT_SHARE) return null;
   const sum = rain.reduce((total, value) => total + (Number.isNaN(value) ? 0 : value), 0);
-  const rate = (over: number) => (over > 0 ? (sum / over) * 365.25 * perUnit : null);
+  const rate = (over: number) => (over > 0 ? (sum / over) * DAYS_A_YEAR * perUnit : null);
   const read = rain.reduce((count, value) => count + (Number.isNaN(value) ? 0 : 1), 0);
   const missing = absent.areDry ? rain.length - absent.days : read;
   return {

@@ -1,9 +1,8 @@
 // The figures that betray a misread file at a glance: mean yearly rain, wet days, the wettest day.
-import { MILLIMETRE } from "../units/constants.ts";
+import { DAYS_A_YEAR, MILLIMETRE } from "../units/constants.ts";
 import type { RainFigures } from "./import-result.ts";
 import { WET_FROM, yearTotals } from "./statistics.ts";
 
-const DAYS_IN_YEAR = 365.25;
 /** Outside these a mean is questioned [m]: design, section 12. */
 const LEAST_MEAN = 50 * MILLIMETRE;
 const MOST_MEAN = 4000 * MILLIMETRE;
@@ -16,7 +15,7 @@ export function yearlyRate(rain: Float64Array): number | null {
     sum += value;
     days++;
   }
-  return days ? (sum / days) * DAYS_IN_YEAR : null;
+  return days ? (sum / days) * DAYS_A_YEAR : null;
 }
 
 /** The mean of whole calendar years, else of the days that have a reading. */
@@ -46,7 +45,7 @@ export function rainFigures(record: { readonly firstDay: number; readonly rain: 
   return {
     meanYear,
     wholeYears,
-    wetDays: known ? (wet / known) * DAYS_IN_YEAR : 0,
+    wetDays: known ? (wet / known) * DAYS_A_YEAR : 0,
     wettestRain: known ? (rain[wettest] ?? 0) : 0,
     wettestDay: firstDay + wettest,
     isDoubtful: meanYear !== null && (meanYear < LEAST_MEAN || meanYear > MOST_MEAN),

@@ -1,9 +1,9 @@
 // Times of day as records write them: 14:30, 2:30 pm, 1430, 14h, 14.30, 14.
 
+import { MINUTES_A_DAY } from "../units/constants.ts";
 /** Stands for text where a time should be that is none. */
 export const NO_TIME = -2;
 const NONE = -1;
-const MINUTES_A_DAY = 1440;
 
 const CLOCK = /^[T ,]*(\d{1,2})\s*[:h.]\s*(\d{2})(?:[:.](\d{2}(?:[.,]\d+)?))?\s*(am|pm|a\.m\.|p\.m\.)?(.*)$/i;
 const COMPACT = /^[T ,]*(\d{2})(\d{2})(\d{2})?(.*)$/i;

@@ -1,8 +1,8 @@
 // Whether rows within a day are totals over more than the time from one row to the next: each rain is then told many times.
 // Shares and counts: common practice, no source.
+import { MINUTES_A_DAY } from "../units/constants.ts";
 import type { Series } from "./row-series.ts";
 
-const MINUTES_A_DAY = 1440;
 /** Rows that stand the usual step apart, for there to be one. */
 const KEPT = 0.8;
 const LEAST_SPELLS = 5;

@@ -1,4 +1,5 @@
 // From readings as met to readings in the order of days: settles day and month, and sorts where the file did not.
+import { DAYS_A_YEAR } from "../units/constants.ts";
 import { type Question, Refusal } from "./import-result.ts";
 import type { Intake } from "./intake.ts";
 import { unpackDate } from "./read-date.ts";
@@ -8,7 +9,6 @@ type Order = "dmy" | "mdy";
 
 /** A record longer than this is a misread date, and would fill the memory with missing days. */
 const LONGEST_SPAN_YEARS = 400;
-const DAYS_IN_YEAR = 365.25;
 
 const ORDER_QUESTION: Question = {
   id: "date_order",
@@ -94,7 +94,7 @@ export function dayRange(readings: Readings): { first: number; last: number } {
     const before = last - first;
     first = Math.min(first, day);
     last = Math.max(last, day);
-    const limit = LONGEST_SPAN_YEARS * DAYS_IN_YEAR;
+    const limit = LONGEST_SPAN_YEARS * DAYS_A_YEAR;
     if (last - first > limit && !(before > limit)) line = readings.line[at] ?? 0;
   }
   if (line)

@@ -1,8 +1,20 @@
 // What answers for a short day of a bed, and for the water it went without: its last short watering's bound.
 
 import type { Bed } from "./beds.ts";
-import { bindingPlace, type Lacks, LOSS, ownBound, RAIN, STORAGE, UNBOUND, WATER } from "./bounds.ts";
-import { answeredBy, mostOf, toldOf } from "./gone.ts";
+import {
+  bindingPlace,
+  DAYLIGHT,
+  ENERGY,
+  type Lacks,
+  LOSS,
+  ownBound,
+  RAIN,
+  STORAGE,
+  UNBOUND,
+  UNROOFED,
+  WATER,
+} from "./bounds.ts";
+import { answeredBy, type Behind, mostOf, rainPlace, toldOf } from "./gone.ts";
 import type { SeasonState } from "./state.ts";
 import { count } from "./tally.ts";
 
@@ -13,10 +25,17 @@ export function refilled(bed: Bed): void {
 }
 
 /** What fills a tank in any way. */
-const behind = (state: SeasonState, tank: number): readonly number[] => state.spillers[tank] ?? [];
+const behind = ({ spillers, roofed }: SeasonState, tank: number): Behind => ({
+  tanks: spillers[tank] ?? [],
+  roofed: roofed[tank] ?? false,
+});
+
+/** Power is told as daylight where a panel many times as big would have given less than half of what was lacking. */
+const toldPower = (lacks: Lacks): number =>
+  (lacks[DAYLIGHT] as number) > (lacks[ENERGY] as number) / 2 ? DAYLIGHT : ENERGY;
 
 /**
- * The bound of lacks, by its place in BOUNDS: water in reach is told by where it went.
+ * The bound of lacks, by its place in BOUNDS: water in reach is told by where it went, power by what night left of it.
  *
  * @param lacks of a watering or draw [m3]
  * @param dryTank the tank whose water it lacked, -1: none
@@ -25,15 +44,20 @@ const behind = (state: SeasonState, tank: number): readonly number[] => state.sp
  */
 export function boundOf(state: SeasonState, lacks: Lacks, dryTank: number, most: number): number {
   const place = bindingPlace(lacks);
+  if (place === ENERGY) return toldPower(lacks);
   if (place !== WATER || dryTank < 0) return place;
-  return mostOf(toldOf(state.gone, behind(state, dryTank), Math.min(most, lacks[WATER] as number)));
+  const from = behind(state, dryTank);
+  return mostOf(toldOf(state.gone, from.tanks, Math.min(most, lacks[WATER] as number)), from);
 }
+
+const isWater = (bound: number): boolean =>
+  bound === STORAGE || bound === LOSS || bound === RAIN || bound === UNROOFED;
 
 /** Remembers what bound a bed's watering, until it is refilled. */
 export function rememberShort(bed: Bed, bound: number, tank: number): void {
   bed.bound = bound === UNBOUND ? ownBound(bed.sources) : bound;
   bed.shortBound = bed.bound;
-  bed.dryTank = bound === STORAGE || bound === LOSS || bound === RAIN ? tank : -1;
+  bed.dryTank = isWater(bound) ? tank : -1;
 }
 
 /** Marks a day on which a bed is short, whatever answers for it. */
@@ -59,7 +83,7 @@ export function bookShortDay(state: SeasonState, bed: Bed, day: number, unmet: n
 }
 
 /**
- * Books water that a tank did not hold under storage, loss and rain.
+ * Books water that a tank did not hold under storage, loss and rain, or the roof that is not there.
  *
  * @param litres gets it, by place in BOUNDS [m3]; null: the day is in no whole season
  * @param short the tank, what was lacking [m3] and the day of the record
@@ -71,13 +95,14 @@ export function bookWater(
   litres: Float64Array | null,
   { tank, unmet, day }: { readonly tank: number; readonly unmet: number; readonly day: number },
 ): number {
-  const told = answeredBy(state.gone, behind(state, tank), unmet, day + state.counted);
+  const from = behind(state, tank);
+  const told = answeredBy(state.gone, from.tanks, unmet, day + state.counted);
   if (litres) {
     add(litres, STORAGE, told.storage);
     add(litres, LOSS, told.loss);
-    add(litres, RAIN, told.rain);
+    add(litres, rainPlace(from), told.rain);
   }
-  return mostOf(told);
+  return mostOf(told, from);
 }
 
 function add(sums: Float64Array, place: number, amount: number): void {

@@ -7,19 +7,23 @@ const placeOf = (bound: (typeof BOUNDS)[number]): number => BOUNDS.indexOf(bound
 export const STORAGE = placeOf("storage");
 export const LOSS = placeOf("loss");
 export const RAIN = placeOf("rain");
+export const UNROOFED = placeOf("unroofed");
 export const TANKFUL = placeOf("tankful");
 export const REFILL = placeOf("refill");
 export const LINE = placeOf("line");
 export const PUMP_TIME = placeOf("pump_time");
 export const ENERGY = placeOf("energy");
+export const DAYLIGHT = placeOf("daylight");
 export const HANDS = placeOf("hands");
 export const HELD_BACK = placeOf("held_back");
 export const RULE = placeOf("rule");
+const UNWATERED = placeOf("unwatered");
 /** Nothing lacked: beyond the last bound. */
 export const UNBOUND: number = BOUNDS.length;
 
 /**
- * Place under which the water in reach is noted: one allowance, told as storage, loss or rain by where it went (gone.ts).
+ * Place under which the water in reach is noted: one allowance, told by where it went (gone.ts), of a tank that no roof
+ * fills as that. Power is one allowance too, told as daylight where night rather than the panel kept most of it.
  */
 export const WATER: number = placeOf("storage");
 
@@ -51,5 +55,5 @@ export function bindingPlace(lacks: Lacks): number {
   return place;
 }
 
-/** Bound of a bed that got all it asked for: its rule; one that nobody waters lacks hands. */
-export const ownBound = (sources: readonly unknown[]): number => (sources.length > 0 ? RULE : HANDS);
+/** Bound of a bed that got all it asked for: its rule; of one that nothing waters that. */
+export const ownBound = (sources: readonly unknown[]): number => (sources.length > 0 ? RULE : UNWATERED);

@@ -4,7 +4,7 @@ import type { DailyRecord } from "../rainfall/record.ts";
 import { calendarDate, dayInYear } from "../units/calendar.ts";
 import { isMeasured } from "./measured.ts";
 import type { Weather } from "./moment.ts";
-import { quantile } from "./peak-day.ts";
+import { quantile } from "./quantile.ts";
 
 /** How fast things will dry in days that no record holds: as in a usual year, or as in the hottest in ten. */
 export type Drying = "usual" | "hot";

@@ -1,12 +1,10 @@
 // Water that went another way in the year before: spilled, or lost to leaks and the air. It tells why a tank is empty,
 // and each litre of it answers for one litre of shortfall, once.
 
-import { LOSS, RAIN, STORAGE } from "./bounds.ts";
+import { COMMON_YEAR } from "../units/constants.ts";
+import { LOSS, RAIN, STORAGE, UNROOFED } from "./bounds.ts";
 
-/** Days that count as the year before. */
-const YEAR = 365;
-
-/** Litres by tank and day of a year that have not answered yet [m3]. */
+/** Litres by tank and day of the year before, which is 365 days, that have not answered yet [m3]. */
 type Book = {
   readonly days: readonly Float64Array[];
   readonly sum: Float64Array;
@@ -17,7 +15,7 @@ type Book = {
 export type Gone = { readonly spilled: Book; readonly lost: Book };
 
 const newBook = (tanks: number): Book => ({
-  days: Array.from({ length: tanks }, () => new Float64Array(YEAR)),
+  days: Array.from({ length: tanks }, () => new Float64Array(COMMON_YEAR)),
   sum: new Float64Array(tanks),
   oldest: new Int32Array(tanks),
 });
@@ -59,7 +57,7 @@ export function putGone(into: Gone, { spilled, lost }: Gone): void {
  */
 export function noteGone({ days, sum }: Book, tank: number, day: number, amount: number): void {
   const slots = days[tank] as Float64Array;
-  const slot = day % YEAR;
+  const slot = day % COMMON_YEAR;
   const before = slots[slot] as number;
   if (before === 0 && amount === 0) return;
   slots[slot] = amount;
@@ -68,6 +66,9 @@ export function noteGone({ days, sum }: Book, tank: number, day: number, amount:
 
 /** How a shortfall of water is told [m3]. */
 export type Told = { readonly storage: number; readonly loss: number; readonly rain: number };
+
+/** Tanks whose water would have come, in any way, and whether any rain is to come to them off a roof. */
+export type Behind = { readonly tanks: readonly number[]; readonly roofed: boolean };
 
 /**
  * How a shortfall would be told, with nothing answering for it yet.
@@ -99,10 +100,13 @@ export function answeredBy(gone: Gone, tanks: readonly number[], short: number, 
   return told;
 }
 
+/** What no rain came for: where no roof is to bring any, more of it would change nothing. */
+export const rainPlace = ({ roofed }: Behind): number => (roofed ? RAIN : UNROOFED);
+
 /** The largest part, by its place in BOUNDS; of equal ones the first. */
-export function mostOf({ storage, loss, rain }: Told): number {
+export function mostOf({ storage, loss, rain }: Told, behind: Behind): number {
   if (storage > 0 && storage >= loss && storage >= rain) return STORAGE;
-  return loss > 0 && loss >= rain ? LOSS : RAIN;
+  return loss > 0 && loss >= rain ? LOSS : rainPlace(behind);
 }
 
 function leftIn({ sum }: Book, tanks: readonly number[]): number {
@@ -120,11 +124,11 @@ function take(book: Book, tanks: readonly number[], amount: number, today: numbe
 function takeFrom({ days, sum, oldest }: Book, tank: number, amount: number, today: number): number {
   const slots = days[tank] as Float64Array;
   let taken = 0;
-  let day = Math.max(oldest[tank] as number, today - YEAR + 1, 0);
+  let day = Math.max(oldest[tank] as number, today - COMMON_YEAR + 1, 0);
   for (; day <= today && taken < amount; day++) {
-    const held = slots[day % YEAR] as number;
+    const held = slots[day % COMMON_YEAR] as number;
     const part = Math.min(held, amount - taken);
-    slots[day % YEAR] = held - part;
+    slots[day % COMMON_YEAR] = held - part;
     taken += part;
     if (held > part) break;
   }

@@ -98,7 +98,10 @@ export type DrawPart = {
 export type SunHours = readonly (readonly number[])[];
 
 /** The same on days without and with rain. */
-export type SunOnPump = { readonly dry: SunHours; readonly wet: SunHours };
+export type SunOnDays = { readonly dry: SunHours; readonly wet: SunHours };
+
+/** That of the panel which drives it; and the hours of the day that are bright enough for one many times as big. */
+export type SunOnPump = SunOnDays & { readonly bright: SunOnDays };
 
 export type DeliveryPart = {
   readonly id: string;

@@ -1,7 +1,7 @@
 // What each allowance alone would have kept from a watering: the water in reach, a tankful, its refill, the line, the
 // pump's time, power and hands. Only short waterings ask.
 
-import { ENERGY, HANDS, type Lacks, LINE, PUMP_TIME, REFILL, TANKFUL, WATER } from "./bounds.ts";
+import { DAYLIGHT, ENERGY, HANDS, type Lacks, LINE, PUMP_TIME, REFILL, TANKFUL, WATER } from "./bounds.ts";
 import { refillAllows } from "./refill-allows.ts";
 import { drawdownOf, drawnWithin } from "./run-pump.ts";
 import type { Source } from "./sources.ts";
@@ -12,6 +12,8 @@ import type { Supply } from "./supply.ts";
 export type Means = {
   readonly time: number;
   readonly sun: number;
+  /** What is left of the day's light, where the sun drives it; Infinity: something else does. */
+  readonly light: number;
   readonly hands: number;
   readonly charge: number;
 };
@@ -94,7 +96,12 @@ export function addPumpLacks(
   const wanted: Wanted = { level, volume, want, time, energy };
   const { hands, charge } = means;
   if (means.time < Infinity) add(lacks, PUMP_TIME, want - allowed(source, wanted, means.time, Infinity));
-  if (means.sun < Infinity) add(lacks, ENERGY, want - allowed(source, wanted, means.sun, Infinity));
+  if (means.sun < Infinity) {
+    const lack = want - allowed(source, wanted, means.sun, Infinity);
+    add(lacks, ENERGY, lack);
+    // A big panel drives it in less light than is told as any.
+    add(lacks, DAYLIGHT, Math.min(lack, want - allowed(source, wanted, means.light, Infinity)));
+  }
   if (charge < Infinity) add(lacks, ENERGY, want - allowed(source, wanted, Infinity, charge));
   if (hands < 0) add(lacks, HANDS, want);
   else if (hands < Infinity) add(lacks, HANDS, want - allowed(source, wanted, hands, Infinity));

@@ -1,30 +1,11 @@
 // The peak day: what nine seasons in ten stay under, by each season's highest ten-day mean.
 
+import { quantile } from "./quantile.ts";
 import type { Span } from "./spans.ts";
 
 /** Days over which a peak is meant, and the quantile over the seasons: our definition. */
 const PEAK_DAYS = 10;
 const PEAK_QUANTILE = 0.9;
-
-/**
- * Quantile of values, linear between the two nearest.
- * Position (n - 1) p in the sorted values, linear between neighbours.
- *
- * @param values at least one [any]
- * @param share 0..1 [-]
- * @returns quantile; 0 of no values [any]
- */
-export function quantile(values: ArrayLike<number>, share: number): number {
-  return quantileOf(Float64Array.from(values).sort(), share);
-}
-
-/** quantile of values that are sorted already. */
-export function quantileOf(sorted: Float64Array, share: number): number {
-  const place = (sorted.length - 1) * share;
-  const lower = sorted[Math.floor(place)] ?? 0;
-  const upper = sorted[Math.ceil(place)] ?? 0;
-  return lower + (upper - lower) * (place - Math.floor(place));
-}
 
 type Peak = { readonly mean: number; readonly span: Span };
 

@@ -1,9 +1,10 @@
 // A season's input with one bound set free, all else as it is: the run of it says how many short days that bound costs.
 
 import { BOUNDS, type Bound } from "../network/bounds.ts";
+import { isRoofed } from "../network/feeds.ts";
 import { edgesFrom, edgesTo, runs } from "../network/network.ts";
 import type { SeasonTotals } from "./answer.ts";
-import type { LinePart, SeasonInput, TankPart } from "./input.ts";
+import type { CarryPart, LinePart, SeasonInput, TankPart } from "./input.ts";
 
 /** One run: which bounds are free, and the share of the rain that falls. */
 export type Freeing = { readonly bounds: readonly Bound[]; readonly rain: number };
@@ -52,6 +53,8 @@ export type GivesOut =
 
 /** Storage, roofs and tubs are freed by making them so many times as big. */
 const TIMES = 10;
+/** A tank that no roof fills is freed by making it, full at the start, so many times as big. */
+const WELL = 1e4;
 /** A pump that needs no time runs so many times as fast, for the same energy a litre. */
 const FASTER = 1e4;
 /** A refill at once: a short wide line with an opening as wide [m], [m2]. */
@@ -80,6 +83,13 @@ function bigger(part: TankPart): TankPart {
     startShare: part.startShare / TIMES,
   };
 }
+
+/** So much in it that no season's beds drink it: as if there were a well instead. */
+const neverEmpty = (part: TankPart): TankPart => ({
+  ...part,
+  vessel: { ...part.vessel, volume: part.vessel.volume * WELL },
+  startShare: 1,
+});
 
 function withTanks(input: SeasonInput, which: (id: string) => boolean): SeasonInput {
   return { ...input, tanks: input.tanks.map((part) => (which(part.id) ? bigger(part) : part)) };
@@ -131,6 +141,48 @@ function linesRunning(input: SeasonInput): SeasonInput {
   return { ...input, lines, tanks: input.tanks.map(under), network };
 }
 
+const WELL_TANK: TankPart = {
+  id: "a well",
+  vessel: { form: "upright", height: 1, volume: 1e6 },
+  floor: 0,
+  outlet: 0,
+  openArea: 0,
+  overflowsTo: null,
+  startShare: 1,
+  leak: 0,
+};
+const WELL_CANS: CarryPart = {
+  id: "cans at the well",
+  from: WELL_TANK.id,
+  canVolume: 1,
+  cansAtOnce: 1,
+  roundTime: 0,
+  distance: 0,
+  canMass: 0,
+};
+
+/** Beds that nothing waters get all they ask for, out of a well of their own and in no time. */
+function wateredByWell(input: SeasonInput): SeasonInput {
+  const dry = input.beds.filter(({ wateredBy }) => wateredBy.length === 0);
+  if (dry.length === 0) return input;
+  const { nodes, edges } = input.network;
+  const edge = { by: WELL_CANS.id, stopped: null };
+  return {
+    ...input,
+    tanks: [...input.tanks, WELL_TANK],
+    carries: [...input.carries, WELL_CANS],
+    beds: input.beds.map((bed) => (dry.includes(bed) ? { ...bed, wateredBy: [WELL_CANS.id] } : bed)),
+    network: {
+      nodes: [...nodes, { id: WELL_TANK.id, role: "tank" }, { id: WELL_CANS.id, role: "waterer" }],
+      edges: [
+        ...edges,
+        { ...edge, kind: "draws", from: WELL_TANK.id, to: WELL_CANS.id },
+        ...dry.map(({ id }) => ({ ...edge, by: id, kind: "waters" as const, from: WELL_CANS.id, to: id })),
+      ],
+    },
+  };
+}
+
 const FREE: Readonly<Record<Bound, (input: SeasonInput) => SeasonInput>> = {
   storage: (input) => {
     const tubs = tubsOf(input);
@@ -143,6 +195,10 @@ const FREE: Readonly<Record<Bound, (input: SeasonInput) => SeasonInput>> = {
   rain: (input) => ({
     ...input,
     roofs: input.roofs.map((roof) => ({ ...roof, footprint: roof.footprint * TIMES })),
+  }),
+  unroofed: (input) => ({
+    ...input,
+    tanks: input.tanks.map((part) => (isRoofed(input.network, part.id) ? part : neverEmpty(part))),
   }),
   tankful: (input) => {
     const tubs = tubsOf(input);
@@ -167,12 +223,15 @@ const FREE: Readonly<Record<Bound, (input: SeasonInput) => SeasonInput>> = {
     ...input,
     deliveries: input.deliveries.map((part) => ({ ...part, battery: null, sun: null })),
   }),
+  // Endless power does away with the night too; what another hour does is tried by turning the hour itself.
+  daylight: (input) => input,
   hands: (input) => ({ ...input, minutesPerDay: null }),
   held_back: (input) => ({ ...input, holdDays: 0 }),
   rule: (input) => ({
     ...input,
     beds: input.beds.map((bed) => ({ ...bed, rule: { kind: "soil" as const }, letGo: null })),
   }),
+  unwatered: wateredByWell,
 };
 
 /** The input with some bounds set free, one after the other. */

@@ -23,6 +23,7 @@ import { summaryOf } from "./summary.ts";
 import { count, type Tally } from "./tally.ts";
 import { settleOverflow } from "./tanks.ts";
 import { closeWaterings, wantsSecond, waterAgain, waterAll } from "./watering.ts";
+import { NO_WHOLE_SEASON } from "./whole-season.ts";
 
 /**
  * Runs a season's input over a record.
@@ -52,8 +53,7 @@ export function prepareSeason(input: SeasonInput, record: DailyRecord): SeasonSt
   if (gap !== null)
     return { failed: `The record has no rain reading on ${isoDate(gap)}. Fill the gap first.`, at: gap };
   const seasons = wholeSeasons({ start: input.start, end: input.end }, record.firstDay, record.rain.length);
-  if (seasons.length === 0)
-    return { failed: "The record does not hold one whole season.", at: record.firstDay };
+  if (seasons.length === 0) return { failed: NO_WHOLE_SEASON, at: record.firstDay };
   const answer = dailyEto(record, input.eto);
   if ("failed" in answer) return { failed: answer.failed, at: null };
   try {
@@ -108,7 +108,7 @@ function runLines(state: SeasonState, day: number, stepping: Stepping): void {
   gravity(state, DAY - dark, stepping);
   for (let i = 0; ran && i < lines.length; i++) {
     const line = lines[i] as PipeLine;
-    line.doneAt = line.doneAt > 0 ? dark + line.doneAt : (ran[i] as number);
+    line.doneAt += ran[i] as number;
   }
   bookLines(state, day);
 }
@@ -121,6 +121,7 @@ function gravity({ pipes, tanks, ledger }: SeasonState, time: number, stepping: 
 function bookLines({ pipes, slots, lineMoved, lineRan, lineMovedOn }: SeasonState, day: number): void {
   for (let i = 0; i < pipes.lines.length; i++) {
     const line = pipes.lines[i] as PipeLine;
+    line.rise = 0;
     if (line.moved === 0) continue;
     count(lineMoved[i] as Tally, slots, line.moved);
     (lineRan[i] as Float64Array)[day] = line.doneAt;

@@ -3,6 +3,7 @@
 import { DAY } from "../units/constants.ts";
 import type { Bed } from "./beds.ts";
 import { HELD_BACK, type Lacks } from "./bounds.ts";
+import type { SunOnDays } from "./input.ts";
 import { addPumpLacks, addRoundLacks, addWaterLacks, isWithin, type Means } from "./lacks.ts";
 import { drawdownOf, drawnWithin } from "./run-pump.ts";
 import { handsFor, type Served, type Source } from "./sources.ts";
@@ -58,8 +59,11 @@ function byRounds(state: SeasonState, source: Source, most: number): number {
 
 /** Full running by the hour, from the hour of watering on, of a pump that today's sun drives; null where it has a battery. */
 export function sunOn(state: SeasonState, source: Source, day: number): readonly number[] | null {
-  if (!source.sun) return null;
-  const months = state.wet[day] === 1 ? source.sun.wet : source.sun.dry;
+  return source.sun ? hoursOn(state, source.sun, day) : null;
+}
+
+function hoursOn(state: SeasonState, { dry, wet }: SunOnDays, day: number): readonly number[] {
+  const months = state.wet[day] === 1 ? wet : dry;
   return months[state.months[day] as number] ?? NO_SUN;
 }
 
@@ -86,6 +90,8 @@ function meansOf(state: SeasonState, source: Source, day: number): Means {
     // Under the sun night ends the day sooner.
     time: sun ? Infinity : (state.pumpLeft[source.pump] as number) - source.setUp,
     sun: sun ? runningWithin(sun, from, DAY) : Infinity,
+    // Beds before it kept a weak sun's pump for longer: of a big panel's day they would have left nearly all.
+    light: source.sun ? runningWithin(hoursOn(state, source.sun.bright, day), source.setUp, DAY) : Infinity,
     charge: source.battery < 0 ? Infinity : (state.batteries.charge[source.battery] as number),
     hands: spare < 0 ? -1 : held ? runningWithin(sun, from, spare) : Infinity,
   };

@@ -1,6 +1,6 @@
 // Everything one run holds, put together once from the input and the record; the days then change it in place.
 
-import { feedersOf, fillersOf } from "../network/feeds.ts";
+import { feedersOf, fillersOf, isRoofed } from "../network/feeds.ts";
 import type { Network } from "../network/network.ts";
 import { WET_DAY } from "../physics/sky-radiation.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
@@ -65,6 +65,8 @@ export type SeasonState = RoofWater & {
   /** Tanks whose water reaches each tank through lines, itself first; and those that fill it in any way. */
   readonly feeders: readonly (readonly number[])[];
   readonly spillers: readonly (readonly number[])[];
+  /** Whether rain of any roof is to come to each tank. */
+  readonly roofed: readonly boolean[];
   /** The water behind each tank, through lines. */
   readonly supply: readonly Supply[];
   /** What spilled and was lost in the year before. */
@@ -156,6 +158,7 @@ export function readyState(
     batteries: readyBatteries(byId(input.batteries), { ...spans, length }),
     feeders,
     spillers: placesOf(input.network, tanks, fillersOf),
+    roofed: tanks.parts.map(({ id }) => isRoofed(input.network, id)),
     ...roofsOf(input, tanks.placeOf, sky, before),
     leftOut,
     ...scratch(input, tanks, pipes, spans, length),

@@ -18,7 +18,7 @@ import { bedSeasons } from "./bed-seasons.ts";
 import type { Bed } from "./beds.ts";
 import type { TankPart } from "./input.ts";
 import { noFailureStorage } from "./no-failure.ts";
-import { quantileOf } from "./peak-day.ts";
+import { quantileOf } from "./quantile.ts";
 import type { Source } from "./sources.ts";
 import { type Span, sumOver, totalOf } from "./spans.ts";
 import type { SeasonState } from "./state.ts";

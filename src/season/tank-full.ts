@@ -2,6 +2,7 @@
 
 import { DomainError } from "../physics/domain-error.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
+import { COMMON_YEAR } from "../units/constants.ts";
 import type { SeasonFailure } from "./answer.ts";
 import { STEPPING } from "./gravity.ts";
 import type { SeasonInput } from "./input.ts";
@@ -12,8 +13,7 @@ import { prepareSeason, runDays } from "./run.ts";
 import { usualMorning } from "./usual-morning.ts";
 import { MANY_YEARS, type YearAhead, yearsAhead } from "./years-ahead.ts";
 
-/** Days that are looked ahead, and the share of what it holds that counts as full: our definitions. */
-const YEAR = 365;
+/** The share of what it holds that counts as full; a year is looked ahead: our definitions. */
 const FULL = 0.99;
 
 export type TankFull = {
@@ -54,7 +54,7 @@ export function tanksFull(
   const { today } = given;
   try {
     const moment = momentToday(whole, given, (date) => usualMorning(input, record, date));
-    const { years, ahead } = yearsAhead(record, whole.eto, { today, last: today + YEAR - 1 });
+    const { years, ahead } = yearsAhead(record, whole.eto, { today, last: today + COMMON_YEAR - 1 });
     const filled = input.tanks.filter(({ id }) => isFilledByRain(input, id));
     const fullOn = (id: string, place: number, limit: number, { weather }: YearAhead): number | null => {
       const empty = { ...moment, tanks: { ...moment.tanks, [id]: 0 } };

@@ -2,13 +2,15 @@
 
 import type { DailyRecord } from "../rainfall/record.ts";
 import { calendarDate } from "../units/calendar.ts";
+import { COMMON_YEAR } from "../units/constants.ts";
 import { STEPPING } from "./gravity.ts";
 import type { SeasonInput, TankPart } from "./input.ts";
 import { contentKey, keeper } from "./kept.ts";
-import { quantile } from "./peak-day.ts";
+import { quantile } from "./quantile.ts";
 import { prepareSeason, runDays } from "./run.ts";
 import type { Soil } from "./soil-step.ts";
 import type { SeasonState } from "./state.ts";
+import { MANY_YEARS } from "./years-ahead.ts";
 
 /** Water of each tank [m3], charge of each battery [J] and what each bed's ground lacks [m], by id. */
 export type UsualMorning = {
@@ -26,7 +28,6 @@ const KEPT_MIDDLE = keeper<UsualMorning>(4);
 
 /** Days around the date that count too where the record has few years: without them a short record's middle is one shower. */
 const AROUND = 7;
-const MANY_YEARS = 10;
 
 function keyOf(input: SeasonInput, date: number): string {
   const { month, day } = calendarDate(date);
@@ -63,7 +64,7 @@ function seenOn(input: SeasonInput, record: DailyRecord, date: number): readonly
 
 /** Days of a record whose evening is that before the calendar day of a date. */
 function eveningsBefore({ record, length }: SeasonState, date: number): readonly number[] {
-  const years = length / 365;
+  const years = length / COMMON_YEAR;
   const around = years < MANY_YEARS ? AROUND : 0;
   const { month, day } = calendarDate(date - 1);
   const days: number[] = [];

@@ -4,7 +4,7 @@ import { levelAt } from "../physics/vessel.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import type { SeasonAnswer } from "./answer.ts";
 import type { SeasonInput } from "./input.ts";
-import { quantile } from "./peak-day.ts";
+import { quantile } from "./quantile.ts";
 import { type Span, sumOver, wholeSeasons } from "./spans.ts";
 
 export type UsualSoFar = {

@@ -6,7 +6,7 @@ import type { Advice, Choice, NoAdvice, Why } from "../season/advice.ts";
 import { type Weighed, weighed } from "../season/advising.ts";
 import type { SeasonFailure } from "../season/answer.ts";
 import { dryWeather } from "../season/coming-days.ts";
-import { type Forecast, NO_FORECAST, recordedForecast } from "../season/forecast.ts";
+import { NO_FORECAST, recordedForecast } from "../season/forecast.ts";
 import { fromToday } from "../season/from-today.ts";
 import { meanLoss, type Run, type Tried } from "../season/holding-choices.ts";
 import type { SeasonInput } from "../season/input.ts";
@@ -29,9 +29,10 @@ import { seasonAround } from "../season/spans.ts";
 import type { SeasonState } from "../season/state.ts";
 import { pastMornings, usualMorning } from "../season/usual-morning.ts";
 import type { WeekGiven } from "../season/week-plan.ts";
+import { NO_WHOLE_SEASON } from "../season/whole-season.ts";
 import { shareOfWorth } from "../season/worth.ts";
-import { expecting, withForecast, type YearAhead, yearsAhead } from "../season/years-ahead.ts";
-import { askedOf, NOTHING_NOTED } from "./from-today.ts";
+import { expecting, weathersAhead, type YearAhead, yearsAhead } from "../season/years-ahead.ts";
+import { knownOf } from "./season-asked.ts";
 import type { Whole } from "./work-out.ts";
 
 /**
@@ -41,11 +42,8 @@ import type { Whole } from "./work-out.ts";
  * @source one step of policy improvement over a tuned rule (Bertsekas, Dynamic programming and optimal control, from memory)
  */
 export function adviceOf(whole: Whole, records: readonly DailyRecord[]): Advice | NoAdvice | SeasonFailure {
-  const { plan, given, record } = askedOf(whole, records);
-  if (!plan) return { failed: "There is no season to go on with.", at: null };
-  if (!given) return { failed: NOTHING_NOTED, at: null };
-  if (!record) return { failed: "The rain record is not here.", at: null };
-  return advise(plan, record, given);
+  const known = knownOf(whole, records);
+  return "failed" in known ? known : advise(known.plan, known.record, known.given);
 }
 
 /** The same of a season's input and what is known of today. */
@@ -78,7 +76,7 @@ function adviceFrom(
   const { record, eto } = whole;
   const forecast = recordedForecast(given.forecast ?? NO_FORECAST, input.rainScale);
   const tuned = tunedKeeping(input, record);
-  if (!tuned) return { failed: "The record does not hold one whole season.", at: null };
+  if (!tuned) return { failed: NO_WHOLE_SEASON, at: null };
   const days = { today: given.today, last: season.end };
   const moment = momentToday(whole, given, (date) => usualMorning(input, record, date));
   const { years, ahead } = yearsAhead(record, eto, days);
@@ -86,13 +84,8 @@ function adviceFrom(
   const lasts = fromToday(input, record, given);
   if ("failed" in lasts) return lasts;
   const dry = expecting(dryWeather(record, eto, days, "usual"), forecast, days.today, () => false);
-  const weathers = isOdds
-    ? withForecast(
-        ahead.map(({ weather }) => weather),
-        forecast,
-        days.today,
-      )
-    : usualAndDry(usualOf(lasts, ahead), dry, forecast, days.today);
+  const all = weathersAhead(record, ahead, forecast, days.today);
+  const weathers = isOdds ? all : [usualOf(lasts, ahead, all) ?? dry, dry];
   const doubt = {
     assumed: assumedOf(whole, given),
     dip: given.dipDoubt ?? 0,
@@ -113,21 +106,14 @@ function shortOf(lasts: FromToday): number | null {
 }
 
 /** The weather of the year that how long it lasts is told by: two pages must not have two usual years. */
-function usualOf(lasts: FromToday, ahead: readonly YearAhead[]): Weather | null {
+function usualOf(
+  lasts: FromToday,
+  ahead: readonly YearAhead[],
+  weathers: readonly Weather[],
+): Weather | null {
   if (lasts.kind !== "usual_and_dry") return null;
   const { year, shift } = lasts.usual;
-  return ahead.find((one) => one.year === year && one.shift === shift)?.weather ?? null;
-}
-
-/** The usual year with rain that is likelier than not, and days without rain. */
-function usualAndDry(
-  usual: Weather | null,
-  dry: Weather,
-  forecast: Forecast,
-  today: number,
-): readonly [Weather, Weather] {
-  const isLikely = (day: number) => (forecast[today + day]?.chance ?? 1) >= 0.5;
-  return [usual ? expecting(usual, forecast, today, isLikely) : dry, dry];
+  return weathers[ahead.findIndex((one) => one.year === year && one.shift === shift)] ?? null;
 }
 
 type Judged = Pick<Advice, "kind" | "asking" | "choices" | "advised" | "tie" | "why">;

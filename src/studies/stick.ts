@@ -10,7 +10,8 @@ import type { SeasonInput, TankPart } from "../season/input.ts";
 import { prepareSeason } from "../season/run.ts";
 import type { SeasonState } from "../season/state.ts";
 import { type StickRule, type TriedYear, tunedStick } from "../season/stick-rule.ts";
-import { askedOf } from "./from-today.ts";
+import { NO_WHOLE_SEASON } from "../season/whole-season.ts";
+import { plannedOf } from "./season-asked.ts";
 import type { Whole } from "./work-out.ts";
 
 /** A month's mark. */
@@ -45,10 +46,8 @@ export type Stick = {
  * @source rule curves with hedging, Shih and ReVelle 1994; Draper and Lund 2004 (from memory); tuned as tunedRule says
  */
 export function stickOf(whole: Whole, records: readonly DailyRecord[]): Stick | NoAdvice | SeasonFailure {
-  const { plan, record } = askedOf(whole, records);
-  if (!plan) return { failed: "There is no season to go on with.", at: null };
-  if (!record) return { failed: "The rain record is not here.", at: null };
-  return stickFor(plan, record);
+  const planned = plannedOf(whole, records);
+  return "failed" in planned ? planned : stickFor(planned.plan, planned.record);
 }
 
 /** The same of a season's input. */
@@ -57,7 +56,7 @@ export function stickFor(input: SeasonInput, record: DailyRecord): Stick | NoAdv
   if ("failed" in state) return state;
   if (state.beds.length < 2) return { kind: "one_bed" };
   const tuned = tunedStick(input, record);
-  if (!tuned) return { failed: "The record does not hold one whole season.", at: null };
+  if (!tuned) return { failed: NO_WHOLE_SEASON, at: null };
   const ids = byWorth(state.beds).map(({ part }) => part.id);
   return {
     kind: "stick",

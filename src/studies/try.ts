@@ -5,6 +5,7 @@ import type { Entry, Worksheet } from "../document/worksheet.ts";
 import { keepConditions } from "../graph/keep-conditions.ts";
 import type { CardKinds, Row } from "../graph/types.ts";
 import { calendarDate, dayNumber, isoDate, parseIsoDate, parseMonthDay } from "../units/calendar.ts";
+import { COMMON_YEAR } from "../units/constants.ts";
 import { type Scale, valuesOf } from "../units/scale.ts";
 import { toSi } from "../units/unit.ts";
 
@@ -33,7 +34,6 @@ export function wordTrials(target: Target, words: readonly string[]): readonly T
 
 /** Any year that is no leap year: a day of the year that every year has. */
 const SOME_YEAR = 2001;
-const DAYS = 365;
 
 const two = (number: number): string => String(number).padStart(2, "0");
 
@@ -60,7 +60,7 @@ export function dateTrials(
   const [first, last] = [dayOf(from), dayOf(until)];
   const dated = parseIsoDate(from) !== null;
   if (first === null || last === null || dated !== (parseIsoDate(until) !== null)) return null;
-  const close = !dated && last < first ? last + DAYS : last;
+  const close = !dated && last < first ? last + COMMON_YEAR : last;
   return wordTrials(
     target,
     daysBetween(first, close, count).map((day) => dateOf(day, dated)),

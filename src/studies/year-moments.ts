@@ -3,7 +3,7 @@
 
 import { amountOf } from "../document/telling-notes.ts";
 import type { Note } from "../document/worksheet.ts";
-import { numberIn, valueIn, wordIn } from "../graph/readers.ts";
+import { NO_RECORD, numberIn, valueIn, wordIn } from "../graph/readers.ts";
 import { AS_READ, dipCounts, saysSo } from "../happened/dip.ts";
 import type { Vessel } from "../physics/vessel.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
@@ -16,8 +16,8 @@ import { type TanksFull, tanksFull } from "../season/tank-full.ts";
 import { usualSoFar } from "../season/usual-so-far.ts";
 import type { Frosts } from "../telling/frost-jobs.ts";
 import type { ThisYear } from "../telling/this-year.ts";
-import { askedOf } from "./from-today.ts";
 import { notedSoFar } from "./noted-so-far.ts";
+import { askedOf } from "./season-asked.ts";
 import type { Whole } from "./work-out.ts";
 
 export type YearMoments = {
@@ -91,7 +91,7 @@ export function yearMoments(
   today: number,
 ): YearMoments | { readonly failed: string } {
   const { plan, given, record } = askedOf(whole, records);
-  if (!record) return { failed: "The rain record is not here." };
+  if (!record) return { failed: NO_RECORD };
   const day = given?.today ?? today;
   const frosts = frostsOf(whole, record);
   if (!plan) return { today: day, frosts, full: null, thisYear: null };

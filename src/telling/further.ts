@@ -1,6 +1,6 @@
 // What stands under the lead: of what applies, in a fixed order, the first three.
 
-import { feedsTank } from "../network/feeds.ts";
+import { feedsTank, isFilled } from "../network/feeds.ts";
 import { idsOf } from "../network/network.ts";
 import { driverOf } from "../network/power.ts";
 import {
@@ -10,11 +10,12 @@ import {
   number,
   type Piece,
   type Sentence,
+  titleOf,
   value,
   withRow,
   word,
 } from "./asked.ts";
-import { unfilledTank } from "./lacking.ts";
+import { unroofedTank } from "./lacking.ts";
 import { withoutParts } from "./left-out.ts";
 
 const MOST = 3;
@@ -45,9 +46,15 @@ function unknownPower(asked: Asked): Sentence | null {
 
 /** Whatever is short of its water, rain would not help. */
 function unfilled(asked: Asked): Sentence | null {
-  const tank = unfilledTank(asked);
-  if (tank === "") return null;
-  return sentence("unfilled", `Nothing fills ${tank}: no roof, no line and no overflow leads to it`);
+  const tank = unroofedTank(asked);
+  if (tank === null) return null;
+  const title = titleOf(asked, tank);
+  return sentence(
+    "unfilled",
+    isFilled(networkOfSheet(asked), tank)
+      ? `No rain comes to ${title}: no roof leads to it, nor to what fills it`
+      : `Nothing fills ${title}: no roof, no line and no overflow leads to it`,
+  );
 }
 
 /** Where beds lead the answers, the other use that goes short most often. */

@@ -2,7 +2,7 @@
 
 import { takersOf } from "../network/beds.ts";
 import type { Driver } from "../network/bounds.ts";
-import { isFilled } from "../network/feeds.ts";
+import { isRoofed } from "../network/feeds.ts";
 import { idsOf } from "../network/network.ts";
 import {
   type Asked,
@@ -54,11 +54,11 @@ export function powerUnknown(asked: Asked): Sentence | null {
   return { id: "power_unknown", lead: false, pieces };
 }
 
-/** Title of a tank that something is watered from and that no roof, line or overflow leads to; "": all are filled. */
-export function unfilledTank(asked: Asked): string {
+/** A tank that something is watered from and that rain of no roof is to come to in any way; null: there is none. */
+export function unroofedTank(asked: Asked): string | null {
   const network = networkOfSheet(asked);
-  const dry = idsOf(network, "tank").find((id) => takersOf(network, id).length > 0 && !isFilled(network, id));
-  return dry === undefined ? "" : titleOf(asked, dry);
+  const isMeant = (id: string) => takersOf(network, id).length > 0 && !isRoofed(network, id);
+  return idsOf(network, "tank").find(isMeant) ?? null;
 }
 
 /** Whether the record holds one whole year: it has a usual one, and none that is driest. */
@@ -85,12 +85,9 @@ export function lackedMostOften(asked: Asked): Sentence | null {
   if (why) return { id: "binding", lead: false, pieces: [`What is short most often: ${why}.`] };
   const bound = word(asked, id);
   if (!bound) return null;
-  const dry = bound === "rain" ? unfilledTank(asked) : "";
   const driver = (word(asked, "season.binding_driver") || "either") as Driver;
-  const said =
-    dry === ""
-      ? lackedMost(bound, driver)
-      : `What is short most often is water, which nothing brings to ${dry}.`;
+  const unroofed = bound === "unroofed" ? unroofedTank(asked) : null;
+  const said = lackedMost(bound, driver, unroofed === null ? "" : titleOf(asked, unroofed));
   const beds = number(asked, "season.days_short") ?? 0;
   if (beds === 0) return { id: "binding", lead: false, pieces: [said] };
   return {

@@ -10,7 +10,7 @@ const MOST = 2;
 
 /** Why a bed does not get its water; one that nothing waters lacks no tank, no time and no pump. */
 export function whyNot(bound: DayBound | null, { driver, tanks, titleOf }: Lacking): string {
-  if (tanks?.reach.length === 0) return "there is nothing to water it with";
+  if (tanks?.reach.length === 0) return whyShort("unwatered", driver);
   return whyShort(bound, driver, namedTanks(tanks, titleOf));
 }
 

@@ -6,6 +6,11 @@ export const MINUTE = 60;
 export const HOUR = 3600;
 /** [s] */
 export const DAY = 86_400;
+/** Minutes of a day on the clock. */
+export const MINUTES_A_DAY: number = DAY / MINUTE;
+/** Days of a year on the mean, of the Julian one; and of one without a leap day, for what is booked by the day of a year. */
+export const DAYS_A_YEAR = 365.25;
+export const COMMON_YEAR = 365;
 /** Standard acceleration of gravity [m/s2], exact by definition (3rd CGPM, 1901). */
 export const GRAVITY = 9.80665;
 /** Offset of the Celsius scale [K], exact by definition. */

@@ -91,9 +91,6 @@ function aroundValue(at: RegExpExecArray, options: ReadOptions): SpanReading {
   return spanOf(first, tidy(first.value - size), tidy(first.value + size), options);
 }
 
-/** Whether a text reads as one that names two ends or a give and take. */
-export const isSpanText = (text: string): boolean => AROUND.test(text) || BETWEEN.test(text);
-
 /**
  * Reads a span as a person types it.
  * @returns null where the text names one number only; else the ends with their middle, or a sentence and the place it is about

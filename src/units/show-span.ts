@@ -1,6 +1,6 @@
 // A span as a grower reads it: both ends rounded to what the doubt between them allows, the unit said once.
 
-import { MINUTE } from "./constants.ts";
+import { MINUTE, MINUTES_A_DAY } from "./constants.ts";
 import { MEASURES, type MeasureName } from "./measures.ts";
 import { roundedDown } from "./scale.ts";
 import { type ShowOptions, showQuantity } from "./show.ts";
@@ -9,7 +9,7 @@ import { fromSi, toSi } from "./unit.ts";
 
 /** A span is told in at least so many steps. */
 const STEPS_WITHIN = 4;
-const MINUTES = [1, 2, 5, 10, 15, 30, 60, 120, 300, 600, 1440].map((minutes) => minutes * MINUTE);
+const MINUTES = [1, 2, 5, 10, 15, 30, 60, 120, 300, 600, MINUTES_A_DAY].map((minutes) => minutes * MINUTE);
 
 /** Step in which the ends are told, and the unit of it; of what is a time, a round one of the clock. */
 function stepOf(

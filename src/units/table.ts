@@ -3,7 +3,7 @@
 // 231 cubic inches, imperial gallon of 4.54609 L. A week is 7 days; a year is the Julian year of 365.25 days. A month
 // is no unit, since months differ. A column of water is of 1000 kg/m3 under standard gravity (WATER_COLUMN_DENSITY).
 
-import { DAY, GRAVITY, HOUR, INCH, MILE, MINUTE, ZERO_CELSIUS } from "./constants.ts";
+import { DAY, DAYS_A_YEAR, GRAVITY, HOUR, INCH, MILE, MINUTE, ZERO_CELSIUS } from "./constants.ts";
 import { type BaseKind, type Dimension, dimension } from "./dimension.ts";
 
 export type NamedUnit = {
@@ -165,7 +165,7 @@ const TIMES = [
   row("h", HOUR, TIME, "hr|hrs|hour|hours"),
   row("day", DAY, TIME, "days|d"),
   row("week", DAY * 7, TIME, "weeks|wk|wks"),
-  row("year", DAY * 365.25, TIME, "years|yr|yrs"),
+  row("year", DAY * DAYS_A_YEAR, TIME, "years|yr|yrs"),
 ];
 
 const ELECTRICITY = [

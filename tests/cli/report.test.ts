@@ -2,7 +2,6 @@ import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { fullReport, jsonReport, optionsOf } from "../../src/cli/report.ts";
 import { shortReport } from "../../src/cli/short-report.ts";
-import { readWorksheetText } from "../../src/document/check.ts";
 import { setGiven } from "../../src/document/edits.ts";
 import { cautionsOf } from "../../src/graph/cautions.ts";
 import { shownValue } from "../../src/graph/shown.ts";
@@ -11,6 +10,7 @@ import { KIND_WORDS } from "../../src/kinds/words.ts";
 import { workOut } from "../../src/studies/work-out.ts";
 import { answers } from "../../src/telling/answers.ts";
 import { textOf } from "../../src/telling/asked.ts";
+import { readWorksheetText } from "../document/read-text.ts";
 import { tries } from "../tries.ts";
 
 const FOLDER = new URL("../../templates/", import.meta.url);

@@ -22,7 +22,7 @@ async function said(change: (cards: readonly Card[]) => readonly Card[]): Promis
 test("without the hose to it the small tank is said to be filled by nothing, and rain is not blamed", async () => {
   const text = await said((cards) => cards.filter(({ id }) => id !== "hose_down"));
   expect(text).toContain("Nothing fills Tub by the tunnel: no roof, no line and no overflow leads to it.");
-  expect(text).toContain("What is short most often is water, which nothing brings to Tub by the tunnel.");
+  expect(text).toContain("What is short most often is water in Tub by the tunnel, which no roof fills.");
   expect(text).not.toContain("the roofs bring too little");
   expect(await said((cards) => cards)).not.toContain("Nothing fills");
 });

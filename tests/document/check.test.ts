@@ -1,11 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { emptyWorksheet } from "../../src/document/blank.ts";
-import { readWorksheet, readWorksheetText, SET_ASIDE } from "../../src/document/check.ts";
+import { readWorksheet, SET_ASIDE } from "../../src/document/check.ts";
 import { LIMITS } from "../../src/document/limits.ts";
 import type { Worksheet } from "../../src/document/worksheet.ts";
 import { tries } from "../tries.ts";
 import { fixture, fixtureText, isDeeplyFrozen } from "./made-up.ts";
+import { readWorksheetText } from "./read-text.ts";
 
 function read(data: unknown) {
   const reading = readWorksheet(data);

@@ -1,7 +1,6 @@
 // A record of one year: no number is called that of the driest of one, and nothing whole is promised of others.
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import { readWorksheetText } from "../../src/document/check.ts";
 import { setGiven } from "../../src/document/edits.ts";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
 import { makeRecord } from "../../src/rainfall/record-key.ts";
@@ -9,6 +8,7 @@ import { workOut } from "../../src/studies/work-out.ts";
 import { answers } from "../../src/telling/answers.ts";
 import { allBeside } from "../../src/telling/beside.ts";
 import { dayNumber } from "../../src/units/calendar.ts";
+import { readWorksheetText } from "../document/read-text.ts";
 import { sheetOf } from "./made-up-sheets.ts";
 
 const DRIEST = [

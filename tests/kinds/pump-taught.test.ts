@@ -2,7 +2,6 @@
 
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { readWorksheetText } from "../../src/document/check.ts";
 import { setGiven } from "../../src/document/edits.ts";
 import type { Worksheet } from "../../src/document/worksheet.ts";
 import { cautionsOf } from "../../src/graph/cautions.ts";
@@ -10,6 +9,7 @@ import { keepConditions } from "../../src/graph/keep-conditions.ts";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
 import { KIND_WORDS } from "../../src/kinds/words.ts";
 import { fromSi, toSi } from "../../src/units/unit.ts";
+import { readWorksheetText } from "../document/read-text.ts";
 import { cautionIds, type Givens, given, numberAt, workedOut } from "./made-up-sheets.ts";
 import { light, rig, TUB } from "./power-rig.ts";
 

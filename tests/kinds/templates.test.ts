@@ -1,10 +1,10 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { jsonReport } from "../../src/cli/report.ts";
-import { readWorksheetText } from "../../src/document/check.ts";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
 import { workOut } from "../../src/studies/work-out.ts";
 import { toSi } from "../../src/units/unit.ts";
+import { readWorksheetText } from "../document/read-text.ts";
 
 const FOLDER = new URL("../../templates/", import.meta.url);
 

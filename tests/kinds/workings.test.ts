@@ -2,12 +2,12 @@
 
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { readWorksheetText } from "../../src/document/check.ts";
 import { explain } from "../../src/graph/explain.ts";
 import { nodeOf } from "../../src/graph/nodes.ts";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
 import { KIND_WORDS } from "../../src/kinds/words.ts";
 import { workOut } from "../../src/studies/work-out.ts";
+import { readWorksheetText } from "../document/read-text.ts";
 import { type Givens, numberAt, sheetOf, type Whole, workedOut } from "./made-up-sheets.ts";
 
 const US = { units: "us", locale: "en-US", currency: "$" } as const;

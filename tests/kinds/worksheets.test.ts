@@ -2,7 +2,6 @@ import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { emptyWorksheet } from "../../src/document/blank.ts";
 import { addCard, removeCard } from "../../src/document/card-edits.ts";
-import { readWorksheetText } from "../../src/document/check.ts";
 import { setGiven } from "../../src/document/edits.ts";
 import type { Worksheet } from "../../src/document/worksheet.ts";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
@@ -14,6 +13,7 @@ import { textOf } from "../../src/telling/asked.ts";
 import { allBeside } from "../../src/telling/beside.ts";
 import { DAY } from "../../src/units/constants.ts";
 import { toSi } from "../../src/units/unit.ts";
+import { readWorksheetText } from "../document/read-text.ts";
 
 const CSV = readFileSync(new URL("../fixtures/seattle-weather.csv", import.meta.url), "utf8");
 
@@ -181,7 +181,7 @@ describe("worksheets with something wrong answer what they still can", () => {
     const shown = (id: string): string => String(number(whole, id));
     const [lead, next] = answers(asked).map((sentence) => textOf(sentence, shown));
     expect(lead).toMatch(/^Without Long bed, beds never go short in \d+ made-up seasons\. Full tanks last /);
-    expect(next).toMatch(/^Long bed is left out: Length: /);
+    expect(next).toMatch(/^Without Long bed: Length: /);
     const said = [...answers(asked), ...allBeside(asked)];
     expect(said.map(({ id }) => id)).toContain("without");
     const words = said.flatMap(({ pieces }) => pieces.filter((piece) => typeof piece === "string")).join("");

@@ -2,7 +2,7 @@
 
 import { describe, expect, test } from "vitest";
 import { bedsServed, bedsStraightFrom, firstTankOf, takersOf, waterersOf } from "../../src/network/beds.ts";
-import { fedBy, feedersOf, fillersOf, overflowEnd, stepsDown, stoppedInto } from "../../src/network/feeds.ts";
+import { fedBy, feedersOf, fillersOf, isRoofed, overflowEnd, stepsDown } from "../../src/network/feeds.ts";
 import { goesTo, leaningOn } from "../../src/network/gone.ts";
 import {
   type Edge,
@@ -84,9 +84,19 @@ describe("water", () => {
     expect(feedersOf(dry, "tub")).toEqual(["tub"]);
     expect(fillersOf(dry, "far_tub")).toEqual(["far_tub"]);
     expect(bedsServed(dry, "upper")).toEqual([]);
-    expect(stoppedInto(dry, "tub").map(({ by }) => by)).toEqual(["main"]);
     expect(whyStopped(dry, "main")).toBe("its far end is too high");
     expect(whyStopped(dry, "to_tub")).toBeNull();
+  });
+
+  test("of a roof is to come to a tank through what stands above it, whether the lines there run or not", () => {
+    const tanks = ["high", "tub", "bare"].map((id) => ({ id, role: "tank" as const }));
+    const roofed = networkOf(
+      [...tanks, { id: "barn", role: "roof" }],
+      [edge("catches", "barn", "barn", "high"), edge("feeds", "line", "high", "tub", "a hump")],
+    );
+    expect(["high", "tub", "bare"].map((id) => isRoofed(roofed, id))).toEqual([true, true, false]);
+    const spilling = networkOf(tanks, [edge("spills", "high", "high", "tub")]);
+    expect(isRoofed(spilling, "tub")).toBe(false);
   });
 
   test("in a ring of tanks goes round once", () => {

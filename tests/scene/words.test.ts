@@ -1,7 +1,6 @@
 import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { readWorksheetText } from "../../src/document/check.ts";
 import { setGiven } from "../../src/document/edits.ts";
 import type { Worksheet } from "../../src/document/worksheet.ts";
 import { cautionsOf } from "../../src/graph/cautions.ts";
@@ -15,6 +14,7 @@ import { spoken } from "../../src/scene/spoken.ts";
 import { blockOf, fitted, textWidth } from "../../src/scene/text-block.ts";
 import { troublesOf } from "../../src/scene/trouble.ts";
 import { workOut } from "../../src/studies/work-out.ts";
+import { readWorksheetText } from "../document/read-text.ts";
 
 function template(name: string): Worksheet {
   const read = readWorksheetText(

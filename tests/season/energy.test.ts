@@ -25,6 +25,7 @@ import {
   recordOf,
   roof,
   seattle,
+  sunny,
   tank,
 } from "./made.ts";
 
@@ -350,7 +351,11 @@ describe("a pump that hangs on a panel alone", () => {
   /** Runs at so large a share of full flow for so many hours. */
   const sunOf = (dryShare: number, wetShare: number, hours: number): SunOnPump => {
     const running = (part: number) => Array.from({ length: hours + 1 }, (_, hour) => hour * part * HOUR);
-    return { dry: Array(12).fill(running(dryShare)), wet: Array(12).fill(running(wetShare)) };
+    return {
+      ...sunny([], running(1)),
+      dry: Array(12).fill(running(dryShare)),
+      wet: Array(12).fill(running(wetShare)),
+    };
   };
   const onPanel = (sun: SunOnPump, litres = 100, more: Partial<SeasonInput> = {}) =>
     pumping({ deliveries: [delivery({ sun })], beds: [thirsty(litres)], ...more });
@@ -377,7 +382,7 @@ describe("a pump that hangs on a panel alone", () => {
   test("gives nothing at night, and little on a wet day", () => {
     const night = ran(onPanel(sunOf(1, 1, 0)), dry());
     expect(given(night)).toBe(0);
-    expect(lackOn(night, 10)).toBe("energy");
+    expect(lackOn(night, 10)).toBe("daylight");
     const rain = recordOf(
       Float64Array.from({ length: 365 }, (_, day) => (day === 10 ? 5 * MM : 0)),
       FIRST,

@@ -14,6 +14,7 @@ import type {
   LinePart,
   RoofPart,
   SeasonInput,
+  SunOnPump,
   TankPart,
 } from "../../src/season/input.ts";
 import { runSeason } from "../../src/season/run.ts";
@@ -196,6 +197,12 @@ export const delivery = (more: Partial<DeliveryPart> = {}): DeliveryPart => ({
   setUp: 0,
   ...more,
 });
+
+/** Sun that drives a pump the same in every month: its full running, and the bright hours, by the end of each hour [s]. */
+export function sunny(hours: readonly number[], bright: readonly number[]): SunOnPump {
+  const months = (each: readonly number[]) => ({ dry: Array(12).fill(each), wet: Array(12).fill(each) });
+  return { ...months(hours), bright: months(bright) };
+}
 
 export const battery = (more: Partial<BatteryPart> = {}): BatteryPart => ({
   id: "battery",

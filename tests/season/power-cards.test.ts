@@ -2,7 +2,6 @@
 
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { readWorksheetText } from "../../src/document/check.ts";
 import type { Worksheet } from "../../src/document/worksheet.ts";
 import type { DayNotes } from "../../src/kinds/bed/gets.ts";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
@@ -11,6 +10,7 @@ import type { SeasonInput } from "../../src/season/input.ts";
 import { workOut } from "../../src/studies/work-out.ts";
 import { dayNote } from "../../src/telling/bed-day.ts";
 import { toSi } from "../../src/units/unit.ts";
+import { readWorksheetText } from "../document/read-text.ts";
 import {
   cautionIds,
   type Givens,
@@ -98,7 +98,7 @@ describe("a hose", () => {
     const night = at(22);
     expect(inputOf(night).deliveries[0]?.sun?.dry[6]).toEqual([0]);
     expect(numberAt(night, "season.got")).toBe(0);
-    expect(night.results.get("season.binding")).toMatchObject({ value: "energy" });
+    expect(night.results.get("season.binding")).toMatchObject({ value: "daylight" });
     expect(numberAt(noon, "season.got")).toBeGreaterThan(0);
   });
 

@@ -59,7 +59,7 @@ describe("what a bed needs", () => {
     expect(answer.totals.need).toBeCloseTo(ran(watered(dates), dry()).totals.need, 12);
     expect(answer.totals.got).toBe(0);
     expect(answer.totals.shareMet).toBeLessThan(0.8);
-    expect(answer.totals.binding).toBe("hands");
+    expect(answer.totals.binding).toBe("unwatered");
   });
 
   test("does not move with the sowing while the crop stays inside the season, ETo being constant", () => {
@@ -164,7 +164,7 @@ describe("what is lacked most often", () => {
   });
 
   test("is rain when the tank was never filled, storage when it spilled before, a refill when the next tank still holds water", () => {
-    expect(binding({ tanks: [tank(1)] })).toBe("rain");
+    expect(binding({ tanks: [tank(1)], roofs: [roof()] })).toBe("rain");
     const early = Float64Array.from({ length: 365 }, (_, day) => (day > 121 && day < 130 ? 0.03 : 0));
     expect(
       binding(

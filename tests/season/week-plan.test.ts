@@ -16,6 +16,7 @@ import {
   LITRE,
   MM,
   recordOf,
+  roof,
   seattle,
   steadyEto,
   tank,
@@ -146,7 +147,8 @@ describe("whether a bed will get it", () => {
     const low = weekOf({}, { levels: { tank: 0.02 } });
     expect(low.outlook).toBe("some");
     expect(low.given).toBeCloseTo(0.1, 12);
-    expect(low.bound).toBe("rain");
+    expect(low.bound).toBe("unroofed");
+    expect(weekOf({ roofs: [roof()] }, { levels: { tank: 0.02 } }).bound).toBe("rain");
     expect(weekOf({}, { levels: { tank: 0 } }).outlook).toBe("none");
     expect(weekOf({ minutesPerDay: 180 }).bound).toBe("hands");
   });

@@ -18,6 +18,7 @@ import {
   ran,
   recordOf,
   roof,
+  sunny,
   tank,
 } from "./made.ts";
 
@@ -56,10 +57,28 @@ describe("power", () => {
   });
 
   test("of a panel alone that is far too small is what its beds lack", () => {
-    const months = Array(12).fill([0, 30]);
-    expect(totals({ ...hose, deliveries: [delivery({ sun: { dry: months, wet: months } })] }).binding).toBe(
-      "energy",
-    );
+    const sun = sunny([0, 30], [0, HOUR]);
+    expect(totals({ ...hose, deliveries: [delivery({ sun })] }).binding).toBe("energy");
+  });
+
+  test("after dark is daylight that is lacked, of whatever size the panel", () => {
+    const { binding, shortDaysByBound } = totals({
+      ...hose,
+      deliveries: [delivery({ sun: sunny([0], [0]) })],
+    });
+    expect(binding).toBe("daylight");
+    expect(shortDaysByBound.energy).toBe(0);
+  });
+
+  test("is daylight where all that is left of the day would have given less than half, else the panel's sun", () => {
+    // Its 10 m2 hold 45 mm: they want 0.45 / 0.8 = 0.56 m3 at most, which is 2,800 s at 0.2 L/s, and 100 s a day at least.
+    const on = (bright: number) =>
+      totals({ ...hose, deliveries: [delivery({ sun: sunny([0, 1], [0, bright]) })] });
+    expect(on(10).binding).toBe("daylight");
+    expect(on(10).shortDaysByBound.energy).toBe(0);
+    // The second bed too, which a weak sun leaves no time for.
+    expect(on(HOUR).binding).toBe("energy");
+    expect(on(HOUR).shortDaysByBound.daylight).toBe(0);
   });
 });
 
@@ -80,7 +99,36 @@ describe("an empty tank", () => {
   });
 
   test("that lost and spilled nothing lacks rain", () => {
-    expect(totals({ tanks: [tank(0.5)] }).binding).toBe("rain");
+    expect(totals({ tanks: [tank(0.5)], roofs: [roof()] }).binding).toBe("rain");
+  });
+
+  test("that no roof fills lacks one, whatever rain there is, and so does one under it", () => {
+    const alone = totals({ tanks: [tank(0.5)] }, wetWinter(5 * MM));
+    expect(alone.binding).toBe("unroofed");
+    expect(alone.unmetByBound.rain).toBe(0);
+    const under = plan({
+      tanks: [tank(0.5, { id: "high", floor: 2 }), tank(0.2, { id: "tub" })],
+      lines: [line({ from: "high", to: "tub", startHeight: 2, endHeight: 1, shutLevel: 1 })],
+      carries: [carry({ from: "tub" })],
+    });
+    expect(ran(under, wetWinter(5 * MM)).totals.binding).toBe("unroofed");
+  });
+
+  test("under one that a roof fills lacks rain, by overflow as by a line", () => {
+    // 0.1 mm a day on 90 m2 are 9 L, of which none spills and none comes in summer.
+    const below = (more: Partial<SeasonInput>) =>
+      totals(
+        {
+          tanks: [tank(5, { id: "high", floor: 2, overflowsTo: "tub" }), tank(0.2, { id: "tub" })],
+          carries: [carry({ from: "tub" })],
+          roofs: [roof({ drainsTo: "high" })],
+          ...more,
+        },
+        wetWinter(0.1 * MM),
+      ).binding;
+    expect(below({})).toBe("rain");
+    const joined = line({ from: "high", to: "tub", startHeight: 2, endHeight: 1, shutLevel: 1 });
+    expect(below({ lines: [joined] })).toBe("rain");
   });
 
   test("answers with each litre that it spilled for one litre of shortfall, once", () => {
@@ -132,6 +180,29 @@ describe("a tub of 44 gal under a bed that wants 76", () => {
   test("and a faster refill that still ends after dark changes neither words nor days", () => {
     expect(faster.totals.binding).toBe("tankful");
     expect(faster.totals.daysShort).toBe(slow.totals.daysShort);
+  });
+
+  test("and behind a joint it is the tub as well: what comes through it is known there too", () => {
+    // The hose to the joint is short and wide, so that the float's opening governs as before.
+    const plain = tubbed(44, { opening: openingFor(15) });
+    const joined = {
+      ...plain,
+      tees: [{ id: "joint", height: 1 }],
+      lines: [
+        line({ id: "main", from: "high", to: "joint", startHeight: 2, endHeight: 1, bore: 0.1, length: 1 }),
+        ...plain.lines.map((one) => ({ ...one, from: "joint", startHeight: 1 })),
+      ],
+    };
+    const { totals: said } = ran(joined, dry());
+    expect(said.binding).toBe("tankful");
+    expect(said.shortDaysByBound.refill).toBe(0);
+    // One too slow for a tubful a day lacks the refill, there as without a joint.
+    const slower = {
+      ...joined,
+      lines: joined.lines.map((one) => (one.id === "main" ? one : { ...one, opening: openingFor(60) })),
+    };
+    expect(ran(slower, dry()).totals.binding).toBe("refill");
+    expect(ran(tubbed(44, { opening: openingFor(60) }), dry()).totals.binding).toBe("refill");
   });
 
   test("while a tub of 100 gal changes both", () => {
@@ -190,7 +261,9 @@ describe("a line that cannot run", () => {
 
   test("is not blamed once nothing waits above it", () => {
     const empty = tubbed(44, { blocked: "a hump that no siphon lifts" }, { startShare: 0 });
-    expect(ran(empty, dry()).totals.binding).toBe("rain");
+    expect(ran(empty, dry()).totals.binding).toBe("unroofed");
+    const { network: _network, ...parts } = empty;
+    expect(totals({ ...parts, roofs: [roof({ drainsTo: "high" })] }).binding).toBe("rain");
   });
 });
 
@@ -205,6 +278,12 @@ describe("a bed's own rule", () => {
         .map(([bound]) => bound),
     ).toEqual(["rule"]);
   });
+});
+
+test("a bed that nothing waters lacks what would, not anybody's time", () => {
+  const { binding, shortDaysByBound } = totals({ beds: [bed({ wateredBy: [] })] });
+  expect(binding).toBe("unwatered");
+  expect(shortDaysByBound.hands).toBe(0);
 });
 
 test("draws alone say their longest run short: a tank of 10 days, 39 days dry, 29 of them short", () => {

@@ -27,6 +27,7 @@ import {
   roof,
   seattle,
   steadyEto,
+  sunny,
   tank,
 } from "../season/made.ts";
 
@@ -87,6 +88,13 @@ describe("planted troubles are named", () => {
         tanks: [bigTank({ startShare: 0 }), tank(3, { id: "tub", startShare: 0 })],
       },
     ],
+    [
+      "no roof at all",
+      "unroofed",
+      { roofs: [], tanks: [bigTank({ startShare: 0 }), tank(3, { id: "tub", startShare: 0 })] },
+    ],
+    ["nothing to water with", "unwatered", { beds: plenty().beds.map((one) => ({ ...one, wateredBy: [] })) }],
+    ["a panel after dark", "energy", { deliveries: [delivery({ from: "tub", sun: sunny([0], [0]) })] }],
     [
       "a tank too small",
       "storage",

@@ -1,6 +1,7 @@
 // What the pumps on a battery ask of it, whether through a card of their own or straight from a hose.
 
 import type { Row } from "../../graph/types.ts";
+import { DAY } from "../../units/constants.ts";
 import { formula, given, hiddenFrom, output } from "../rows.ts";
 
 const fromHoses = hiddenFrom("delivery", "powered_by");
@@ -8,7 +9,7 @@ const fromPumps = hiddenFrom("pump", "powered_by");
 
 export const LOAD_ROWS: readonly Row[] = [
   given("other_power", "Other loads on it", "power", [0, "W"], { minor: true, max: 1000 }),
-  given("other_time", "They run a day for", "duration", [24, "h"], { minor: true, max: 86_400 }),
+  given("other_time", "They run a day for", "duration", [24, "h"], { minor: true, max: DAY }),
   formula("other_energy", "They take a day", "energy", "other_power * other_time", { minor: true }),
   fromHoses("largest_by_hose", "Largest load, hoses straight on it", "series", "own_drawn_power", "list"),
   fromPumps("largest_by_pump", "Largest load, pumps on it", "series", "running_power", "list"),

@@ -1,10 +1,10 @@
 // How much of a bed its crops take at once, through any year.
 
 import { dayInYear } from "../../units/calendar.ts";
+import { COMMON_YEAR } from "../../units/constants.ts";
 import { cropPart, type Planted } from "./crops.ts";
 
 const SOME_YEAR = 2001;
-const YEAR = 365;
 
 /** First day and length of a crop's stand; null where its lines cannot be read, which its bed says itself. */
 function standOf(content: Planted): { readonly first: number; readonly days: number } | null {
@@ -30,7 +30,7 @@ export function crowding(
   // More can only stand from a day on which something is planted.
   for (const { first: day } of stands) {
     const share = stands.reduce((sum, stand) => {
-      const age = (((day - stand.first) % YEAR) + YEAR) % YEAR;
+      const age = (((day - stand.first) % COMMON_YEAR) + COMMON_YEAR) % COMMON_YEAR;
       return age < stand.days ? sum + stand.share : sum;
     }, 0);
     if (!most || share > most.share) most = { share, day };

@@ -3,6 +3,7 @@
 import soils from "../../../shared/soils.json";
 import methods from "../../../shared/water-methods.json";
 import type { Row, Typed } from "../../graph/types.ts";
+import { DAY } from "../../units/constants.ts";
 import { choice, date, given, links, text } from "../rows.ts";
 import { CROP_OPTIONS, labelled, MULCH_LABELS } from "./crops.ts";
 
@@ -95,7 +96,7 @@ const COVER: readonly Row[] = [
     "tables",
     { minor: true },
   ),
-  given("wetted_every", "Once every", "span", [2, "day"], { min: 86_400, max: 2_592_000, ...WETTED }),
+  given("wetted_every", "Once every", "span", [2, "day"], { min: DAY, max: 30 * DAY, ...WETTED }),
   given("wetted_depth", "Each time with", "depth", [0.4, "in"], { min: 0.001, max: 0.1, ...WETTED }),
   choice("air_corrects", "Dry, windy air drives the crop", YES_NO, "no", { minor: true }),
 ];
@@ -160,7 +161,7 @@ const WATERING: readonly Row[] = [
   }),
   given("fixed_volume", "Set amount", "volume", [20, "gal"], { ...SET_AMOUNT }),
   given("fixed_every", "Every so many days", "span", [3, "day"], {
-    min: 86_400,
+    min: DAY,
     when: { row: "rule", is: ["fixed"] },
   }),
   choice(

@@ -1,5 +1,6 @@
 // What else takes water from a tank: animals, rinsing, trays.
 
+import { COMMON_YEAR, DAY } from "../../units/constants.ts";
 import type { Kind } from "../kind.ts";
 import { given, link, output } from "../rows.ts";
 import { drawSeason } from "./season.ts";
@@ -23,7 +24,7 @@ export const draw: Kind = {
   rows: [
     link("from", "Taken from", "holds_water", "taken from no tank"),
     given("volume", "Each time", "volume", [5, "gal"]),
-    given("every", "Every", "span", [1, "day"], { min: 86_400, max: 31_536_000 }),
+    given("every", "Every", "span", [1, "day"], { min: DAY, max: COMMON_YEAR * DAY }),
     output("season_volume", "In a season", "season.run", "volume"),
     output("share_met", "Share it got", "season.run", "share"),
     output("days_short", "Days short, a season", "season.run", "count"),

@@ -4,7 +4,7 @@ import roofs from "../../../shared/roofs.json";
 import { outcomes } from "../../graph/outcomes.ts";
 import { numberOf, numberOrNull } from "../../graph/readers.ts";
 import type { ModelInput, Outputs } from "../../graph/types.ts";
-import { GRAVITY } from "../../units/constants.ts";
+import { COMMON_YEAR, DAY, GRAVITY, HOUR } from "../../units/constants.ts";
 import type { Kind } from "../kind.ts";
 import { whyNone } from "../line/hose.ts";
 import { COSTS, formula, given, link, output } from "../rows.ts";
@@ -32,7 +32,7 @@ export const filter: Kind = {
     link("on", "Sits on", "carries_dirt", "sits on nothing yet"),
     given("k", "Loss when clean", "factor", [2, "1"], { max: 10_000 }),
     given("clogged_share", "Clogged before it is cleaned", "share", [30, "%"], { max: 0.95 }),
-    given("clean_every", "Cleaned every", "span", [14, "day"], { min: 3600, max: 31_536_000 }),
+    given("clean_every", "Cleaned every", "span", [14, "day"], { min: HOUR, max: COMMON_YEAR * DAY }),
     given("clean_passes", "On a roof, lets through when clean", "share", [PASSES, "%"], {
       max: 1,
       minor: true,

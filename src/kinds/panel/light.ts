@@ -95,7 +95,21 @@ export function sunOnPump(supply: PanelSupply, lifting: Lifting, full: number): 
     for (const light of lights) sums.push((sums.at(-1) ?? 0) + HOUR * share(light, month));
     return sums;
   };
-  return { dry: supply.dryHours.map(running), wet: supply.wetHours.map(running) };
+  return {
+    dry: supply.dryHours.map(running),
+    wet: supply.wetHours.map(running),
+    bright: { dry: supply.dryHours.map(brightBy), wet: supply.wetHours.map(brightBy) },
+  };
+}
+
+/** A tenth of full sun, in which a panel of ten times its pump's watts drives it fully: our definition [W/m2]. */
+const BRIGHT = 100;
+
+/** How much of the hours was bright, by the end of each [s]. */
+function brightBy(lights: readonly number[]): readonly number[] {
+  const sums = [0];
+  for (const light of lights) sums.push((sums.at(-1) ?? 0) + (light >= BRIGHT ? HOUR : 0));
+  return sums;
 }
 
 /** Light of every month at an hour and from it on, on dry and wet days, from the sky over the panel. */

@@ -1,7 +1,7 @@
 // The season: the plan put together from all cards, the run over the record, and what it says of the whole.
 
 import { outcomes } from "../../graph/outcomes.ts";
-import { readyList, wordOf } from "../../graph/readers.ts";
+import { readyList, recordOf, wordOf } from "../../graph/readers.ts";
 import type { Model, ModelInput, Outputs } from "../../graph/types.ts";
 import type { SeasonInput } from "../../season/input.ts";
 import { runSeason } from "../../season/run.ts";
@@ -73,9 +73,8 @@ const running = (kinds: readonly Answered[]): Model => ({
   outputs: "by quantity id",
   run: (input) => {
     const plan = input.values["plan"] as SeasonInput;
-    if (!input.record) throw new Error("The rain record is not here.");
     const kindOf = input.values["part_kinds"] as PartKinds;
-    return seasonOutputs(plan, runSeason(plan, input.record), kinds, kindOf);
+    return seasonOutputs(plan, runSeason(plan, recordOf(input)), kinds, kindOf);
   },
 });
 

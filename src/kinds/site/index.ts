@@ -1,5 +1,6 @@
 // Where the garden lies, when its season runs, and how the day's watering is bounded.
 
+import { DAY } from "../../units/constants.ts";
 import type { Kind } from "../kind.ts";
 import { choice, date, formula, given, text } from "../rows.ts";
 import { SITE_SPANS } from "./spans.ts";
@@ -31,9 +32,9 @@ export const site: Kind = {
     date("season_end", "Season until", "month_day", "09-30"),
     given("minutes_per_day", "Time to water, a day", "duration", [60, "min"], {
       absent: "no limit on time",
-      max: 86_400,
+      max: DAY,
     }),
-    given("water_at", "Watering at", "clock", [19, "h"], { max: 86_400 }),
+    given("water_at", "Watering at", "clock", [19, "h"], { max: DAY }),
     choice(
       "storage_rule",
       "A rainy day's roof water",

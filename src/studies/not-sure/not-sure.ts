@@ -6,11 +6,11 @@ import type { Worksheet } from "../../document/worksheet.ts";
 import { ancestorsOf } from "../../graph/ancestors.ts";
 import { numberIn } from "../../graph/readers.ts";
 import type { QuantityId } from "../../graph/types.ts";
+import { quantileOf } from "../../season/quantile.ts";
 import type { Answers } from "../ask.ts";
 import { changesAt, type Doubts, doubtsOf, sheetToDoubt, type Worked } from "./doubts.ts";
 import { type Fit, fitAt, fitOf, shareOf } from "./fit.ts";
 import { latinHypercube } from "./latin-hypercube.ts";
-import { quantile } from "./quantile.ts";
 
 /** Runs of the whole worksheet, and where somebody waits for a closer answer. */
 export const RUNS = 128;
@@ -88,7 +88,7 @@ function sampleOf(places: readonly Float64Array[], answers: readonly RunAnswer[]
 
 const widthOf = (answers: Float64Array): number => {
   const rising = answers.slice().sort();
-  return quantile(rising, 1 - TAIL) - quantile(rising, TAIL);
+  return quantileOf(rising, 1 - TAIL) - quantileOf(rising, TAIL);
 };
 
 /** A tenth of the span of a doubt, wherever in it the truth turns out to lie. */
@@ -114,7 +114,7 @@ export type Ends = Pick<Spanned, "low" | "high" | "runs">;
 
 function endsOf({ answers }: Sample): Ends {
   const rising = answers.slice().sort();
-  const [least, most] = [quantile(rising, TAIL), quantile(rising, 1 - TAIL)];
+  const [least, most] = [quantileOf(rising, TAIL), quantileOf(rising, 1 - TAIL)];
   const isWhole = rising.every(Number.isInteger);
   const runs = rising.length;
   return isWhole ? { low: Math.floor(least), high: Math.ceil(most), runs } : { low: least, high: most, runs };

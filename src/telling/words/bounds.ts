@@ -39,6 +39,13 @@ const WORDS: Readonly<Record<Exclude<Bound, "energy">, Words>> = {
     reason: "the tanks run out, for want of rain",
     day: "the tank had run out, for want of rain",
   },
+  unroofed: {
+    name: "water in a tank that no roof fills",
+    thing: "the tank that no roof fills",
+    answer: "water in a tank that no roof fills",
+    reason: "a tank runs out that no roof fills",
+    day: "the tank had run out, and no roof fills it",
+  },
   tankful: {
     name: "a bigger small tank",
     thing: "the small tank's size",
@@ -67,10 +74,17 @@ const WORDS: Readonly<Record<Exclude<Bound, "energy">, Words>> = {
     reason: "the pump cannot give so much in the time",
     day: "the pump's time ran out",
   },
+  daylight: {
+    name: "daylight after the hour of watering",
+    thing: "daylight after the hour of watering",
+    answer: "daylight: at the hour of watering too little of it is left for a pump on a panel alone",
+    reason: "too little daylight is left at the hour of watering for the panel that drives the pump",
+    day: "too little daylight was left for the panel that drives the pump",
+  },
   hands: {
     name: "your time",
     thing: "your time",
-    answer: "time to water by hand: nobody has so much of it",
+    answer: "your time: watering takes more of it than you have a day",
     reason: "your time is used up",
     day: "your time ran out",
   },
@@ -87,6 +101,13 @@ const WORDS: Readonly<Record<Exclude<Bound, "energy">, Words>> = {
     answer: "the watering rule: its days or amounts do not suffice",
     reason: "its days or amounts do not suffice",
     day: "its days or amounts did not suffice",
+  },
+  unwatered: {
+    name: "anything that waters it",
+    thing: "what should water the beds",
+    answer: "something to water with: nothing waters the beds that are short",
+    reason: "there is nothing to water it with",
+    day: "nothing watered it",
   },
 };
 
@@ -122,9 +143,15 @@ function saidOf(bound: string, as: Said, driver: Driver): string {
   return bound === "energy" ? ENERGY[driver][as] : WORDS[bound][as];
 }
 
-/** "What is short most often is rain: the roofs bring too little." */
-export const lackedMost = (bound: string, driver: Driver): string =>
-  `What is short most often is ${saidOf(bound, "answer", driver)}.`;
+/**
+ * "What is short most often is rain: the roofs bring too little."
+ *
+ * @param tank title of one that no roof fills, where one is; "": none is to be named
+ */
+export function lackedMost(bound: string, driver: Driver, tank = ""): string {
+  const thing = bound === "unroofed" && tank !== "" ? `water in ${tank}, which no roof fills` : "";
+  return `What is short most often is ${thing || saidOf(bound, "answer", driver)}.`;
+}
 
 /** What gives out, as the subject of a sentence. */
 export const boundThing = (bound: string, driver: Driver): string => saidOf(bound, "thing", driver);

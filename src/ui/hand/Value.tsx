@@ -58,12 +58,11 @@ const entryOf = (read: Extract<TypedRead, { readonly ok: true }>): Entry => ({
 });
 
 /** What is typed, and what becomes of it. */
-function createEntering(sheet: Sheet, id: string, row: NumberGiven) {
+/** What stands in the field while it is typed, what is wrong with it, and what is said of a field that was left empty. */
+function createTyping(sheet: Sheet, id: string, row: NumberGiven) {
   const { hand } = sheet;
   const [wrong, setWrong] = createSignal<Refused | null>(null);
-  /** What is said of a field that was left empty. */
   const [kept, setKept] = createSignal("");
-  const start = () => startText(sheet, hand.entry() ?? undefined, id, row.measure);
   let pending: string | null = null;
   let pause: ReturnType<typeof setTimeout> | undefined;
   let isFollowing = false;
@@ -98,40 +97,44 @@ function createEntering(sheet: Sheet, id: string, row: NumberGiven) {
       { defer: true },
     ),
   );
+  return { setText, type, wrong, setWrong, kept, setKept, pending: () => pending };
+}
+
+function createEntering(sheet: Sheet, id: string, row: NumberGiven) {
+  const { hand } = sheet;
+  const { setText, type, wrong, setWrong, kept, setKept, pending } = createTyping(sheet, id, row);
+  const start = () => startText(sheet, hand.entry() ?? undefined, id, row.measure);
   // Typing the usual value is saying it: from then on it is the grower's own.
   const isUsual = () => !hand.entry() || hand.entry()?.from === "default";
+  const put = (entry: Entry | null): void => {
+    setText(null);
+    hand.put(entry);
+  };
   /** Enters what is typed; false where it cannot be read. */
   const enter = (): boolean => {
     const typed = hand.text();
     if (typed === null) return true;
     if (typed.trim() === "") {
       // No other number takes its place unasked: the usual one is chosen by where the number is from.
-      if (row.default !== null) {
-        setWrong(NOTHING_TYPED);
-        return false;
-      }
-      setText(null);
-      hand.put(null);
-      return true;
+      if (row.default === null) put(null);
+      else setWrong(NOTHING_TYPED);
+      return row.default === null;
     }
     if (!isUsual() && typed === start()) {
       setText(null);
       return true;
     }
     const read = readHand(sheet, id, row, typed);
-    if (!read.ok) {
-      setWrong({ ...read, typed });
-      return false;
-    }
-    setText(null);
-    hand.put(entryOf(read));
-    return true;
+    if (read.ok) put(entryOf(read));
+    else setWrong({ ...read, typed });
+    return read.ok;
   };
   /** The hand is at another number already: what was only typed is entered where it was typed; what cannot be read stays. */
   const leave = (): void => {
+    const text = pending();
     const card = sheet.worksheet().cards.find((one) => one.id === id.split(".")[0]);
-    if (pending === null || pending.trim() === "" || !card || card.measured[row.name]) return;
-    if (enterNumber(sheet, card, row, pending).ok) sheet.edit.typed(id, null);
+    if (text === null || text.trim() === "" || !card || card.measured[row.name]) return;
+    if (enterNumber(sheet, card, row, text).ok) sheet.edit.typed(id, null);
   };
   /** The field is left: what was there before it was emptied stands there again. */
   const rest = (): void => {
@@ -231,15 +234,20 @@ const wordOf = (sheet: Sheet, usual: string | null): string | null => {
 
 function WordValue(props: { readonly row: ChoiceGiven }) {
   const sheet = useSheet();
+  const word = () => wordOf(sheet, props.row.default) ?? "";
   return (
-    <select
-      class="in-hand-value"
-      aria-label={props.row.label}
-      value={wordOf(sheet, props.row.default) ?? ""}
-      onChange={(event) => sheet.hand.put({ value: event.currentTarget.value, unit: "" })}
-    >
-      <For each={props.row.options}>{(option) => <option value={option.word}>{option.label}</option>}</For>
-    </select>
+    <span class="in-hand-word">
+      {/* What a select shows never goes on in a second line, and long words would be cut. */}
+      <span aria-hidden="true">{props.row.options.find((option) => option.word === word())?.label}</span>
+      <select
+        class="in-hand-value"
+        aria-label={props.row.label}
+        value={word()}
+        onChange={(event) => sheet.hand.put({ value: event.currentTarget.value, unit: "" })}
+      >
+        <For each={props.row.options}>{(option) => <option value={option.word}>{option.label}</option>}</For>
+      </select>
+    </span>
   );
 }
 

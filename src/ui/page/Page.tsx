@@ -5,7 +5,7 @@ import { Dynamic } from "solid-js/web";
 import { isBare } from "../../kinds/kind.ts";
 import { lazyAfterAnswers } from "../after-answers.ts";
 import { answersStand, firstPaint } from "../after-paint.ts";
-import { SheetContext, useSheet } from "../sheet.ts";
+import { type Sheet, SheetContext, useSheet } from "../sheet.ts";
 import { Answers } from "./Answers.tsx";
 import { Header } from "./Header.tsx";
 import { KeepingBar } from "./KeepingBar.tsx";
@@ -119,18 +119,90 @@ function TimeZone() {
   );
 }
 
+/** What stands where, by the width of the window and by what is open. */
+function createPlan(sheet: Sheet, listing: Listing) {
+  const width = sheet.looking.width;
+  const isPhone = () => width() === "phone";
+  // On its side a window of that width has no room for a list beside the open part.
+  const isLow = createLow();
+  const isOpen = () => !isPhone() || sheet.looking.part() !== null || listing.group() !== null;
+  return {
+    width,
+    isPhone,
+    isOpen,
+    hasList: () => width() === "list" && !isLow(),
+    isAtRest: () => isPhone() && !isOpen(),
+  };
+}
+
+type Standing = {
+  readonly parts: Parts;
+  readonly listing: Listing;
+  readonly plan: ReturnType<typeof createPlan>;
+};
+
+/** All zones, in the order in which they are read. */
+function Zones(props: Standing) {
+  const sheet = useSheet();
+  const { width, isPhone, isOpen, hasList, isAtRest } = props.plan;
+  return (
+    <>
+      <div class="zone-answers">
+        <KeepingBar />
+        <Answers />
+      </div>
+      <Show when={hasList()}>
+        <div class="zone-list">
+          <PartList parts={props.parts} />
+        </div>
+      </Show>
+      <Show when={!hasList() && !(isPhone() && sheet.looking.inHand())}>
+        <Strip parts={props.parts} listing={props.listing} />
+      </Show>
+      <Show when={isOpen()}>
+        <div class="zone-part" id="part" tabindex="-1">
+          <OpenPart parts={props.parts} listing={props.listing} />
+          <Show when={width() === "list"}>
+            <TimeZone />
+          </Show>
+          <Show when={!isPhone()}>
+            <Foot />
+          </Show>
+        </div>
+      </Show>
+      <div class="zone-place">
+        <SheetContext.Provider value={sheet.late()}>
+          <Drawing />
+        </SheetContext.Provider>
+      </div>
+      <Show when={isAtRest() || width() === "bench" || width() === "wide"}>
+        <TimeZone />
+      </Show>
+      <Show when={isAtRest()}>
+        <PartList parts={props.parts} />
+      </Show>
+      <Show when={isAtRest() && sheet.held()}>
+        <Moved />
+      </Show>
+      <Show when={width() === "wide"}>
+        <Third />
+      </Show>
+      <Show when={isPhone() && sheet.looking.inHand()}>
+        <div class="zone-hand">
+          <Hand />
+        </div>
+      </Show>
+    </>
+  );
+}
+
 function Bench(props: { readonly season: InAddress }) {
   const sheet = useSheet();
   const parts = createParts(sheet);
   const listing = createListing();
   listenToKeys(parts, sheet.edit.goTo);
-  const width = sheet.looking.width;
-  const isPhone = () => width() === "phone";
-  // On its side a window of that width has no room for a list beside the open part.
-  const isLow = createLow();
-  const hasList = () => width() === "list" && !isLow();
-  const isOpen = () => !isPhone() || sheet.looking.part() !== null || listing.group() !== null;
-  const isAtRest = () => isPhone() && !isOpen();
+  const plan = createPlan(sheet, listing);
+  const { width, isOpen, isAtRest } = plan;
   return (
     <>
       <a class="skip" href={isOpen() ? "#part" : "#parts"}>
@@ -146,51 +218,7 @@ function Bench(props: { readonly season: InAddress }) {
           typing: sheet.looking.typing(),
         }}
       >
-        <div class="zone-answers">
-          <KeepingBar />
-          <Answers />
-        </div>
-        <Show when={hasList()}>
-          <div class="zone-list">
-            <PartList parts={parts} />
-          </div>
-        </Show>
-        <Show when={!hasList() && !(isPhone() && sheet.looking.inHand())}>
-          <Strip parts={parts} listing={listing} />
-        </Show>
-        <Show when={isOpen()}>
-          <div class="zone-part" id="part" tabindex="-1">
-            <OpenPart parts={parts} listing={listing} />
-            <Show when={width() === "list"}>
-              <TimeZone />
-            </Show>
-            <Show when={!isPhone()}>
-              <Foot />
-            </Show>
-          </div>
-        </Show>
-        <div class="zone-place">
-          <SheetContext.Provider value={sheet.late()}>
-            <Drawing />
-          </SheetContext.Provider>
-        </div>
-        <Show when={isAtRest() || width() === "bench" || width() === "wide"}>
-          <TimeZone />
-        </Show>
-        <Show when={isAtRest()}>
-          <PartList parts={parts} />
-        </Show>
-        <Show when={isAtRest() && sheet.held()}>
-          <Moved />
-        </Show>
-        <Show when={width() === "wide"}>
-          <Third />
-        </Show>
-        <Show when={isPhone() && sheet.looking.inHand()}>
-          <div class="zone-hand">
-            <Hand />
-          </div>
-        </Show>
+        <Zones parts={parts} listing={listing} plan={plan} />
       </main>
       <Show when={!sheet.starter() && !isBare(sheet.kinds, sheet.worksheet().cards)}>
         <NextNumber />

@@ -206,6 +206,29 @@ describe("a tub of 44 gal under a bed that wants 76", () => {
     expect(faster.totals.daysShort).toBe(slow.totals.daysShort);
   });
 
+  test("and behind a joint it is the tub as well: what comes through it is known there too", () => {
+    // The hose to the joint is short and wide, so that the float's opening governs as before.
+    const plain = tubbed(44, { opening: openingFor(15) });
+    const joined = {
+      ...plain,
+      tees: [{ id: "joint", height: 1 }],
+      lines: [
+        line({ id: "main", from: "high", to: "joint", startHeight: 2, endHeight: 1, bore: 0.1, length: 1 }),
+        ...plain.lines.map((one) => ({ ...one, from: "joint", startHeight: 1 })),
+      ],
+    };
+    const { totals: said } = ran(joined, dry());
+    expect(said.binding).toBe("tankful");
+    expect(said.shortDaysByBound.refill).toBe(0);
+    // One too slow for a tubful a day lacks the refill, there as without a joint.
+    const slower = {
+      ...joined,
+      lines: joined.lines.map((one) => (one.id === "main" ? one : { ...one, opening: openingFor(60) })),
+    };
+    expect(ran(slower, dry()).totals.binding).toBe("refill");
+    expect(ran(tubbed(44, { opening: openingFor(60) }), dry()).totals.binding).toBe("refill");
+  });
+
   test("while a tub of 100 gal changes both", () => {
     expect(bigger.totals.binding).not.toBe("tankful");
     expect(bigger.totals.daysShort ?? 99).toBeLessThan(slow.totals.daysShort ?? 0);

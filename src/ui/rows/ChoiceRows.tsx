@@ -6,6 +6,7 @@ import type { ChoiceGiven, DateGiven, Given, LinkGiven } from "../../graph/types
 import { useSheet } from "../sheet.ts";
 import { Cautions } from "./Cautions.tsx";
 import { DayPicker } from "./DayPicker.tsx";
+import { keepInView } from "./in-view.ts";
 
 /** A row of which the value is one control under the row's label, with what is wrong and what to beware of. */
 function PickRow(props: {
@@ -17,8 +18,11 @@ function PickRow(props: {
 }) {
   const sheet = useSheet();
   const id = () => `${props.card.id}.${props.row.name}`;
+  const held = () => sheet.looking.inHand() === id();
+  let line: HTMLDivElement | undefined;
+  keepInView(sheet, { id, held, line: () => line });
   return (
-    <div class="row" classList={{ held: sheet.looking.inHand() === id() }}>
+    <div class="row" classList={{ held: held() }} ref={line}>
       <Show
         when={props.turned}
         fallback={
@@ -31,7 +35,7 @@ function PickRow(props: {
           type="button"
           class="label"
           title={sheet.help(props.card, props.row)}
-          aria-pressed={sheet.looking.inHand() === id()}
+          aria-pressed={held()}
           onClick={() => sheet.looking.take(id())}
         >
           {props.row.label}

@@ -143,6 +143,9 @@ const ENERGY: Readonly<Record<Driver, Words>> = {
   },
 };
 
+/** What drives the pumps, by its word; "" and any other: not told apart. */
+export const asDriver = (word: string): Driver => (word === "battery" || word === "sun" ? word : "either");
+
 const isBound = (word: string): word is Bound => (BOUNDS as readonly string[]).includes(word);
 
 function saidOf(bound: string, as: Said, driver: Driver): string {

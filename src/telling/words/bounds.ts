@@ -102,6 +102,13 @@ const WORDS: Readonly<Record<Exclude<Bound, "energy">, Words>> = {
     reason: "its days or amounts do not suffice",
     day: "its days or amounts did not suffice",
   },
+  given_up: {
+    name: "beds given up in a dry spell",
+    thing: "giving beds up in a dry spell",
+    answer: "a rule that goes on watering: beds are given up in a dry spell, as you set it",
+    reason: "it is given up in a dry spell, as you set it",
+    day: "it was given up in a dry spell, as you set it",
+  },
   unwatered: {
     name: "anything that waters it",
     thing: "what should water the beds",

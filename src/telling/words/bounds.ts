@@ -124,7 +124,7 @@ const ENERGY: Readonly<Record<Driver, Words>> = {
     name: "charge in the battery",
     thing: "the battery's charge",
     answer: "charge: the battery is empty",
-    reason: "the battery runs empty",
+    reason: "the battery has too little charge",
     day: "the battery was drawn down",
   },
   sun: {

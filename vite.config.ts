@@ -80,6 +80,25 @@ const parserWithoutEvaluating: Plugin = {
   },
 };
 
+/**
+ * Most of what stands in these files is called before the page says anything: the browser is told to translate all of it as it
+ * reads it, off the page's thread, instead of each function as it is first called (a comment; who does not know it reads on).
+ */
+const calledAtOnce: Plugin = {
+  name: "called-at-once",
+  apply: "build",
+  enforce: "post",
+  generateBundle: {
+    // It must stand before everything else in the file.
+    order: "post",
+    handler: (_options, bundle) => {
+      for (const part of Object.values(bundle))
+        if (part.type === "chunk" && ["reckoning", "first"].includes(part.name))
+          part.code = `//# allFunctionsCalledOnLoad\n${part.code}`;
+    },
+  },
+};
+
 /** What the tables tell whoever checks them; the page shows its own words on a row (a test: nothing in src reads these). */
 export const FOR_CHECKING: readonly string[] = ["about", "note", "source", "status"];
 
@@ -103,6 +122,7 @@ export default defineConfig({
   plugins: [
     workersCodeStaysThere,
     parserWithoutEvaluating,
+    calledAtOnce,
     tablesWithoutNotes,
     solid(),
     {
@@ -164,6 +184,7 @@ export default defineConfig({
         // Whatever the page needs at first stands in one file, which squeezes better than thirty.
         codeSplitting: {
           groups: [
+            { name: "reckoning", test: /src[\\/]graph[\\/](build|evaluate)\.ts$/, priority: 2 },
             { name: "kinds", test: /src[\\/]kinds[\\/]index\.ts$/, priority: 1 },
             { name: "first", test: /src[\\/]app[\\/]main\.tsx$/ },
           ],

@@ -108,7 +108,7 @@ export function whatMoved(before: Worked, now: Worked, options: ShowOptions): Wh
     if (!isAnswer && !isGiven) continue;
     const moved = movedNode(before, now, node, options);
     if (moved) (isAnswer ? answers : givens).push(moved);
-    else if (isAnswer) unmoved += 1;
+    else if (!isGiven) unmoved += 1;
   }
   return { answers: sorted(answers), givens: sorted(givens), unmoved };
 }

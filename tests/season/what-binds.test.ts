@@ -131,6 +131,30 @@ describe("an empty tank", () => {
     expect(below({ lines: [joined] })).toBe("rain");
   });
 
+  test("that ran over into a tank of no use to its bed lacks storage, unless that one waters the bed too", () => {
+    // 5 mm a day on 90 m2 are 450 L, all winter, into 500 L: nearly all of it runs over, into 100 m3 that hold it.
+    const passing = (more: Partial<SeasonInput>) =>
+      totals(
+        {
+          tanks: [tank(0.5, { overflowsTo: "other" }), tank(100, { id: "other" })],
+          roofs: [roof()],
+          ...more,
+        },
+        wetWinter(5 * MM),
+      );
+    const { binding, unmetByBound, spill } = passing({});
+    expect(spill).toBe(0);
+    expect(binding).toBe("storage");
+    expect(unmetByBound.rain).toBe(0);
+    // What the second tank holds is of use then, and a bigger first one would bring no more: all of it came, and went.
+    const both = passing({
+      carries: [carry(), carry({ id: "more", from: "other" })],
+      beds: [bed({ area: 2000, wateredBy: ["cans", "more"] })],
+    });
+    expect(both.binding).toBe("rain");
+    expect(both.unmetByBound.storage).toBe(0);
+  });
+
   test("answers with each litre that it spilled for one litre of shortfall, once", () => {
     // It is brim-full and gets 100 L more on one day, and no rain after: those 100 L can answer for no more than 100.
     const rain = new Float64Array(365);

@@ -108,7 +108,7 @@ function runLines(state: SeasonState, day: number, stepping: Stepping): void {
   gravity(state, DAY - dark, stepping);
   for (let i = 0; ran && i < lines.length; i++) {
     const line = lines[i] as PipeLine;
-    line.doneAt = line.doneAt > 0 ? dark + line.doneAt : (ran[i] as number);
+    line.doneAt += ran[i] as number;
   }
   bookLines(state, day);
 }
@@ -121,6 +121,7 @@ function gravity({ pipes, tanks, ledger }: SeasonState, time: number, stepping: 
 function bookLines({ pipes, slots, lineMoved, lineRan, lineMovedOn }: SeasonState, day: number): void {
   for (let i = 0; i < pipes.lines.length; i++) {
     const line = pipes.lines[i] as PipeLine;
+    line.rise = 0;
     if (line.moved === 0) continue;
     count(lineMoved[i] as Tally, slots, line.moved);
     (lineRan[i] as Float64Array)[day] = line.doneAt;

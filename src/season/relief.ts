@@ -229,8 +229,9 @@ const FREE: Readonly<Record<Bound, (input: SeasonInput) => SeasonInput>> = {
   held_back: (input) => ({ ...input, holdDays: 0 }),
   rule: (input) => ({
     ...input,
-    beds: input.beds.map((bed) => ({ ...bed, rule: { kind: "soil" as const }, letGo: null })),
+    beds: input.beds.map((bed) => ({ ...bed, rule: { kind: "soil" as const } })),
   }),
+  given_up: (input) => ({ ...input, beds: input.beds.map((bed) => ({ ...bed, letGo: null })) }),
   unwatered: wateredByWell,
 };
 

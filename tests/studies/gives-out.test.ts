@@ -110,6 +110,11 @@ describe("planted troubles are named", () => {
       { beds: plenty().beds.map((one) => ({ ...one, rule: { kind: "weekdays", days: [1], volume: null } })) },
     ],
     [
+      "beds given up in a dry spell",
+      "given_up",
+      { beds: plenty().beds.map((one) => ({ ...one, letGo: { from: "05-15", dryDays: 5 } })) },
+    ],
+    [
       "a line that cannot run",
       "line",
       {

@@ -119,6 +119,25 @@ function SingleLink(props: { readonly card: Card; readonly row: LinkGiven }) {
   );
 }
 
+/** What one of the linked may be taken for instead. */
+function Swaps(props: {
+  readonly card: Card;
+  readonly row: LinkGiven;
+  readonly linked: readonly { readonly kind: string }[];
+}) {
+  const sheet = useSheet();
+  const has = (kind: string) => props.linked.some((card) => card.kind === kind);
+  return (
+    <For each={(props.row.swaps ?? []).filter(({ from, to }) => has(from) && !has(to))}>
+      {(swap) => (
+        <button type="button" class="small" onClick={() => sheet.edit.swapLink(props.card, props.row, swap)}>
+          {swap.ask}
+        </button>
+      )}
+    </For>
+  );
+}
+
 function ManyLinks(props: { readonly card: Card; readonly row: LinkGiven }) {
   const sheet = useSheet();
   const id = () => `${props.card.id}.${props.row.name}`;
@@ -129,7 +148,7 @@ function ManyLinks(props: { readonly card: Card; readonly row: LinkGiven }) {
   };
   const put = (list: readonly string[]) =>
     sheet.edit.given(props.card, props.row, list.length > 0 ? { value: [...list], unit: "" } : null);
-  const kindOf = (target: string) => targets().find((card) => card.id === target)?.kind;
+  const linked = () => targets().filter((card) => ids().includes(card.id));
   const title = (target: string) =>
     targets().find((card) => card.id === target)?.title ?? `${target}, which is gone`;
   return (
@@ -172,22 +191,7 @@ function ManyLinks(props: { readonly card: Card; readonly row: LinkGiven }) {
           </select>
         </li>
       </ol>
-      <For
-        each={(props.row.swaps ?? []).filter(
-          ({ from, to }) =>
-            ids().some((target) => kindOf(target) === from) && !ids().some((target) => kindOf(target) === to),
-        )}
-      >
-        {(swap) => (
-          <button
-            type="button"
-            class="small"
-            onClick={() => sheet.edit.swapLink(props.card, props.row, swap)}
-          >
-            {swap.ask}
-          </button>
-        )}
-      </For>
+      <Swaps card={props.card} row={props.row} linked={linked()} />
       <Show when={sheet.failure(id())}>{(text) => <p class="wrong">{text()}</p>}</Show>
       <Cautions card={props.card} beside={props.row.name} />
     </div>

@@ -44,6 +44,21 @@ function About(props: Props) {
   );
 }
 
+/** The field of the hand comes with the number; what is pressed on the row goes on there. */
+function goOnInHand(event: KeyboardEvent, take: () => void): void {
+  if (event.ctrlKey || event.metaKey || event.altKey) return;
+  const isArrow = event.key === "ArrowUp" || event.key === "ArrowDown";
+  if (!isArrow && !BEGINS_A_NUMBER.test(event.key)) return;
+  take();
+  const field = handField();
+  field?.focus({ preventScroll: true });
+  field?.select();
+  if (!isArrow) return;
+  event.preventDefault();
+  const { key, shiftKey } = event;
+  field?.dispatchEvent(new KeyboardEvent("keydown", { key, shiftKey, bubbles: true, cancelable: true }));
+}
+
 export function NumberRow(props: Props) {
   const sheet = useSheet();
   const id = () => `${props.card.id}.${props.row.name}`;
@@ -60,20 +75,6 @@ export function NumberRow(props: Props) {
   let line: HTMLDivElement | undefined;
   keepInView(sheet, { id, held, line: () => line });
   const isNone = () => sheet.result(id())?.state === "none";
-  // The field of the hand comes with the number; what is pressed on the row goes on there.
-  const onKey = (event: KeyboardEvent): void => {
-    if (event.ctrlKey || event.metaKey || event.altKey) return;
-    const isArrow = event.key === "ArrowUp" || event.key === "ArrowDown";
-    if (!isArrow && !BEGINS_A_NUMBER.test(event.key)) return;
-    sheet.looking.take(id());
-    const field = handField();
-    field?.focus({ preventScroll: true });
-    field?.select();
-    if (!isArrow) return;
-    event.preventDefault();
-    const { key, shiftKey } = event;
-    field?.dispatchEvent(new KeyboardEvent("keydown", { key, shiftKey, bubbles: true, cancelable: true }));
-  };
   return (
     <div class="row given" classList={{ held: held(), unsure: isUnsure() }} ref={line}>
       <button
@@ -82,7 +83,7 @@ export function NumberRow(props: Props) {
         id={id()}
         aria-pressed={held()}
         onClick={() => sheet.looking.take(id())}
-        onKeyDown={onKey}
+        onKeyDown={(event) => goOnInHand(event, () => sheet.looking.take(id()))}
       >
         <span class="label">{props.row.label}</span>
         <Shown text={text()} none={isNone()} />

@@ -50,8 +50,14 @@ export const words: KindWords = {
       "The most days on end on which some bed was short, over the record; where there is no bed, some other draw.",
       RUN,
     ],
-    driest_year_share_met: ["The same share of the season that began in the calendar year with the least rain.", RUN],
-    driest_year_days_short: ["Days short in the season that began in the calendar year with the least rain.", RUN],
+    driest_year_share_met: [
+      "The same share of the season that began in the calendar year with the least rain.",
+      RUN,
+    ],
+    driest_year_days_short: [
+      "Days short in the season that began in the calendar year with the least rain.",
+      RUN,
+    ],
     short_first: [
       "The bed with the earliest short day of that season; of equals the one that is served first.",
       RUN,

@@ -88,6 +88,14 @@ export function leftOutSaid({ assumed }: FromToday): string {
     : `${capital(counted(count))} parts with something wrong are left out.`;
 }
 
+/** "Two totes: not dipped lately, taken as in a middling year."; nothing where every tank was. */
+export function undippedSaid(from: FromToday, titleOf: (id: string) => string): string {
+  const { tanks } = from.assumed;
+  return from.kind === "out_of_season" || tanks.length === 0
+    ? ""
+    : `${listed(tanks.map(titleOf))}: not dipped lately, taken as in a middling year.`;
+}
+
 const inShort = (day: number | null, more: string, about = ""): LastsInShort => ({
   said: day === null ? "Lasts to" : `Lasts to ${about}`.trim(),
   day: toEnd(day),
@@ -243,13 +251,15 @@ export function ruleSaid(
   return `As the sheet waters: ${beds.map(({ title, when }) => `${title} when ${when}`).join("; ")}.${kept}${today}`;
 }
 
-/** Where nobody said how likely it is, rain comes in half of all years; a single usual run has it. */
+/** Where nobody said how likely it is, rain comes in half of all past years, of made-up ones in all: as the runs have it. */
 function wetSaid({ rain, chance }: Expected, isOdds: boolean, { show }: LastsVoice): readonly string[] {
   if (rain === null) return [];
   if (rain === 0) return ["dry"];
   const much = show(rain, "rain");
   if (isOdds) return [`${much} in ${show(chance ?? 0.5, "share")} of the years`];
-  return [(chance ?? 1) >= 0.5 ? `${much} in usual weather` : `${much}, too unlikely to be counted on`];
+  return [
+    chance === null || chance === 1 ? `${much} in usual weather` : `${much}, ${show(chance, "share")} likely`,
+  ];
 }
 
 /** What one expects of the coming days, as it stands in the runs. */

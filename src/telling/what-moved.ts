@@ -1,4 +1,4 @@
-// What has moved between what is held and what stands now, furthest first.
+// What has moved between what is held and what stands now: what a grower looks for first, of the rest the furthest first.
 
 import type { Graph, GraphNode } from "../graph/nodes.ts";
 import { nodeOf } from "../graph/nodes.ts";
@@ -6,6 +6,7 @@ import { shownIn } from "../graph/readers.ts";
 import { shownOf } from "../graph/shown.ts";
 import type { QuantityId, Result } from "../graph/types.ts";
 import type { ShowOptions } from "../units/show.ts";
+import { placeInOrder } from "./answer-names.ts";
 
 type Worked = {
   readonly graph: Graph;
@@ -60,14 +61,32 @@ function movedNode(before: Worked, now: Worked, node: GraphNode, options: ShowOp
   return { ...said, wasAt, nowAt, far: farOf(from, to), detail: node.row?.minor === true };
 }
 
+/** A given that nobody typed, neither now nor before, follows others as an answer does. */
+function isTyped({ worksheet }: Worked, { card, row }: GraphNode): boolean {
+  const of = worksheet.cards.find(({ id }) => id === card);
+  const name = row?.name ?? "";
+  if (row?.row === "given" && row.stored === "card")
+    return of?.[name === "price" ? "price" : "life"] !== undefined;
+  return of?.givens[name] !== undefined || of?.measured[name] !== undefined;
+}
+
 /** Beside a measured number stands the computed one, under another name. */
 const isShown = ({ id, card, row }: GraphNode, among: ReadonlySet<string>): boolean =>
   row !== null && among.has(row.row) && row.hidden !== true && id === `${card}.${row.name}`;
 
-/** Furthest first, of equals by name, so that the list does not depend on the order of cards; details of a card and words last. */
+/**
+ * In the order in which they are looked for, of the same place the furthest first, of equals by name, so that the list does
+ * not depend on the order of cards; details of a card and words last.
+ */
 function sorted(moved: readonly Sorted[]): readonly Moved[] {
   return [...moved]
-    .sort((a, b) => Number(a.detail) - Number(b.detail) || b.far - a.far || (a.id < b.id ? -1 : 1))
+    .sort(
+      (a, b) =>
+        Number(a.detail) - Number(b.detail) ||
+        placeInOrder(a.id) - placeInOrder(b.id) ||
+        b.far - a.far ||
+        (a.id < b.id ? -1 : 1),
+    )
     .map(({ far: _far, detail: _detail, ...rest }) => rest);
 }
 
@@ -84,11 +103,12 @@ export function whatMoved(before: Worked, now: Worked, options: ShowOptions): Wh
   const givens: Sorted[] = [];
   let unmoved = 0;
   for (const node of now.graph.nodes) {
-    const isAnswer = isShown(node, ANSWER);
-    if (!isAnswer && !isShown(node, GIVEN)) continue;
+    const isGiven = isShown(node, GIVEN);
+    const isAnswer = isShown(node, ANSWER) || (isGiven && !isTyped(before, node) && !isTyped(now, node));
+    if (!isAnswer && !isGiven) continue;
     const moved = movedNode(before, now, node, options);
     if (moved) (isAnswer ? answers : givens).push(moved);
-    else if (isAnswer) unmoved += 1;
+    else if (!isGiven) unmoved += 1;
   }
   return { answers: sorted(answers), givens: sorted(givens), unmoved };
 }

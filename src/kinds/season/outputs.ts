@@ -3,7 +3,7 @@
 import { all, valueOr } from "../../graph/outcomes.ts";
 import type { Outcome, Outputs } from "../../graph/types.ts";
 import type { Driver } from "../../network/bounds.ts";
-import type { SeasonAnswer, SeasonFailure, SeasonTotals } from "../../season/answer.ts";
+import type { BedSeason, SeasonAnswer, SeasonFailure, SeasonTotals } from "../../season/answer.ts";
 import type { LeftOut, SeasonInput } from "../../season/input.ts";
 import { wholeYears } from "../../season/spans.ts";
 import { isoDate } from "../../units/calendar.ts";
@@ -16,6 +16,7 @@ import { storageOutputs } from "./storage-answers.ts";
 /** Why nothing bound: said only of what could be worked out. */
 function unbound(answer: SeasonAnswer, beds: number): string {
   if (beds === 0) return "no bed is in the run";
+  if (answer.totals.shareMet === null) return NO_CROP;
   return answer.leftOut.length > 0 ? "nothing that could be worked out went short" : "nothing went short";
 }
 
@@ -33,8 +34,10 @@ const isOneYear = ({ firstDay, storedTotal }: SeasonAnswer): boolean =>
 function ofDriest(answer: SeasonAnswer, beds: number): Outputs {
   const { totals } = answer;
   const isOne = isOneYear(answer);
+  // Where nothing grows no day can be short, in whatever year.
+  const reason = beds > 0 && totals.shareMet === null ? NO_CROP : noDriest(totals, beds);
   const said = (value: number | null): Outcome =>
-    isOne ? { none: ONE_YEAR } : valueOr(value, noDriest(totals, beds));
+    isOne ? { none: ONE_YEAR } : valueOr(totals.shareMet === null ? null : value, reason);
   return {
     "season.driest_year_share_met": said(totals.driestYearShareMet),
     "season.driest_year_days_short": said(totals.driestYearDaysShort),
@@ -55,9 +58,11 @@ function ofShortFirst(answer: SeasonAnswer, beds: number): Outputs {
   };
 }
 
-/** What drives the pumps of the beds that were short of power; where none was, of all. */
+/** What drives the pumps of the beds that were short of power, be it for want of daylight; where none was, of all. */
 function shortOfPower(plan: SeasonInput, { beds }: SeasonAnswer): Driver {
-  const short = beds.filter(({ seasons }) => seasons.some((season) => season.shortDaysByBound.energy > 0));
+  const isShort = ({ shortDaysByBound }: BedSeason) =>
+    shortDaysByBound.energy > 0 || shortDaysByBound.daylight > 0;
+  const short = beds.filter(({ seasons }) => seasons.some(isShort));
   return driverOf(
     plan,
     (short.length > 0 ? short : beds).map(({ id }) => id),

@@ -36,7 +36,8 @@ const WORDS: Readonly<Record<Exclude<Bound, "energy">, Words>> = {
     name: "rain",
     thing: "rain",
     answer: "rain: the roofs bring too little",
-    reason: "the tanks run out, for want of rain",
+    // What spilled or leaked before today nobody knows: that it did not rain is not said of it.
+    reason: "the tanks run out",
     day: "the tank had run out, for want of rain",
   },
   unroofed: {
@@ -102,6 +103,13 @@ const WORDS: Readonly<Record<Exclude<Bound, "energy">, Words>> = {
     reason: "its days or amounts do not suffice",
     day: "its days or amounts did not suffice",
   },
+  given_up: {
+    name: "beds given up in a dry spell",
+    thing: "giving beds up in a dry spell",
+    answer: "a rule that goes on watering: beds are given up in a dry spell, as you set it",
+    reason: "it is given up in a dry spell, as you set it",
+    day: "it was given up in a dry spell, as you set it",
+  },
   unwatered: {
     name: "anything that waters it",
     thing: "what should water the beds",
@@ -117,7 +125,7 @@ const ENERGY: Readonly<Record<Driver, Words>> = {
     name: "charge in the battery",
     thing: "the battery's charge",
     answer: "charge: the battery is empty",
-    reason: "the battery is empty",
+    reason: "the battery has too little charge",
     day: "the battery was drawn down",
   },
   sun: {
@@ -135,6 +143,9 @@ const ENERGY: Readonly<Record<Driver, Words>> = {
     day: "the battery was drawn down, or the sun too weak on a panel alone",
   },
 };
+
+/** What drives the pumps, by its word; "" and any other: not told apart. */
+export const asDriver = (word: string): Driver => (word === "battery" || word === "sun" ? word : "either");
 
 const isBound = (word: string): word is Bound => (BOUNDS as readonly string[]).includes(word);
 
@@ -167,7 +178,7 @@ const NAMING: Partial<Record<Bound, (tanks: NamedTanks) => string>> = {
   storage: ({ reach }) =>
     reach && `too little water in ${reach}; some spilled earlier that a bigger one would have kept`,
   loss: ({ reach }) => reach && `too little water in ${reach}; leaks and open water took what is missing`,
-  rain: ({ reach }) => reach && `too little water in ${reach}, for want of rain`,
+  rain: ({ reach }) => reach && `too little water in ${reach}`,
   tankful: ({ filled }) => filled && `a watering takes more than fits in ${filled}`,
   refill: ({ filled }) => filled && `the refill of ${filled} comes too late`,
 };

@@ -1,11 +1,24 @@
 // What is noted on the pages of the season: said to be only once it is stored, set right by one touch, taken back.
 
-import { createContext, createSignal, For, type JSX, onCleanup, Show, useContext } from "solid-js";
+import {
+  createContext,
+  createEffect,
+  createSignal,
+  For,
+  type JSX,
+  on,
+  onCleanup,
+  Show,
+  useContext,
+} from "solid-js";
+import { isKeptAlone } from "../../document/note-kinds.ts";
 import { askOfNote, type NoteAsking } from "../../document/note-question.ts";
 import type { ToBeNoted } from "../../document/worksheet.ts";
 import { valueIn } from "../../graph/readers.ts";
 import type { WeekSpan } from "../../kinds/season/week.ts";
+import { heldAtDepth } from "../../scene/dip-level.ts";
 import type { FromToday } from "../../telling/from-today.ts";
+import { MINUTE } from "../../units/constants.ts";
 import { showQuantity } from "../../units/show.ts";
 import { useWeekSpan } from "../page/plan-voice.ts";
 import { useSheet } from "../sheet.ts";
@@ -15,7 +28,7 @@ import type { Lasting } from "./lasting.ts";
 export type ToNote = {
   readonly said: ToBeNoted;
   readonly words: string;
-  /** The sheet itself offers so much: nobody is asked whether it can be right. */
+  /** The sheet itself offers so much: nobody is asked whether its tank can hold it. */
   readonly sure?: true;
   readonly instead?: readonly Instead[];
 };
@@ -45,6 +58,8 @@ const FOOT_WORDS: Readonly<Record<Foot["state"], string>> = {
   undone: "Taken back",
 };
 
+const KEPT = ". It is kept; today's plan does not change by it.";
+
 /** How long it lasts, asked for as long as the pages of the season are open. */
 function useLasting() {
   const [lasting, setLasting] = createSignal<Lasting | null>(null);
@@ -71,6 +86,8 @@ export function useAsking(): () => NoteAsking {
     value: (id) => valueIn(sheet.result(id)),
     show: (si, measure) => showQuantity(si, measure, sheet.showOptions()),
     today: sheet.today(),
+    now: Math.round(sheet.timeOfDay() / MINUTE),
+    held: heldAtDepth,
   });
 }
 
@@ -78,15 +95,16 @@ export function useAsking(): () => NoteAsking {
 function useQuestion() {
   const sheet = useSheet();
   const asking = useAsking();
-  return (what: ToNote, note: (what: ToNote) => void): Asked | null => {
+  return (what: ToNote, note: (what: ToNote) => void, instead?: string): Asked | null => {
     const said = { ...what.said, day: what.said.day ?? sheet.today() };
-    const asked = askOfNote(asking(), said);
+    const asked = askOfNote(asking(), said, { sure: what.sure, instead });
     if (!asked) return null;
-    const choices = asked.choices.map(({ label, note: chosen }) => {
+    const choices = asked.choices.map(({ label, note: chosen, words }) => {
       if (!chosen) return { label };
       const { day: _day, minute: _now, ...rest } = chosen;
       const on = what.said.day === undefined ? {} : { day: what.said.day };
-      const other = chosen === said ? what : { said: { ...rest, ...on }, words: `${what.words}: ${label}` };
+      const other =
+        chosen === said ? what : { said: { ...rest, ...on }, words: words ?? `${what.words}: ${label}` };
       return { label, take: () => note(other) };
     });
     return { question: asked.question, choices };
@@ -107,6 +125,18 @@ function createNoting() {
     setBefore(lasts());
     setWeek(span());
   };
+  // What was noted yesterday, and how long it lasted then, is no news in the morning.
+  createEffect(
+    on(
+      sheet.today,
+      () => {
+        setFoot(null);
+        setBefore(null);
+        setWeek(null);
+      },
+      { defer: true },
+    ),
+  );
   const say = async (stored: Promise<boolean>, noted: Noted, done: Foot["state"]): Promise<void> => {
     setAsked(null);
     setFoot({ state: "noting", noted });
@@ -131,7 +161,7 @@ function createNoting() {
     weekBefore: (first: string): WeekSpan | null => (week()?.first === first ? week() : null),
     /** Notes it, in the place of another where one is named; what can hardly be right is asked about first. */
     note: (what: ToNote, instead?: string): void => {
-      const doubt = what.sure ? null : question(what, (chosen) => write(chosen, instead));
+      const doubt = question(what, (chosen) => write(chosen, instead), instead);
       if (doubt) setAsked(doubt);
       else write(what, instead);
     },
@@ -197,6 +227,7 @@ function SaidNoted(props: { readonly unsaid?: string | undefined }) {
           {(said) => (
             <>
               {words(said().state)}: <b>{said().noted.words}</b>
+              <Show when={noted() && isKeptAlone(said().noted.said.what)}>{KEPT}</Show>
             </>
           )}
         </Show>

@@ -2,6 +2,8 @@
 // where it lifts none at all or has nothing to run on, as of a line that cannot run.
 
 import { describe, expect, test } from "vitest";
+import type { ModelInput } from "../../src/graph/types.ts";
+import { running, stopping } from "../../src/kinds/delivery/run.ts";
 import { type Givens, numberAt, sheetOf, type Whole, workedOut } from "./made-up-sheets.ts";
 
 /** Five feet of water on the ground, under a roof; a pump on a charged battery; a bed. */
@@ -61,17 +63,11 @@ describe("a pump", () => {
     expect(reasonAt(place({}, { pump: ["pump", { size: "gph_500" }] }), "hose.flow")).toBe(
       "its pump runs on no battery and no panel",
     );
-    const dark = place(
-      {},
-      {
-        sun: ["panel", {}],
-        pump: ["pump", { size: "gph_500", powered_by: "sun" }],
-      },
-    );
-    const light = reasonAt(dark, "sun.supply");
-    // Made-up years without temperatures: nobody can tell the sun.
-    expect(light).toContain("cannot be worked out");
-    expect(reasonAt(dark, "hose.flow")).toBe(light);
-    expect(numberAt(dark, "tank.reachable")).toBe(0);
+    // As its pump's card says it where the record has neither temperatures nor sunshine.
+    const dark = "the sun cannot be worked out";
+    const results = { "pump.dark": { state: "ready", value: dark, origin: "computed" } };
+    const input = { values: { "pump.curve_in_use": {} }, results, cards: {} } as unknown as ModelInput;
+    expect(running.run(input)["flow"]).toEqual({ none: dark });
+    expect(stopping.run(input)["stopped_by"]).toEqual({ value: dark });
   });
 });

@@ -224,8 +224,15 @@ export const afterWatering: Model = {
 export const sharing: Model = {
   name: "sharing",
   takes: ["refill_alone", "to.refilled_after"],
+  optional: ["refill_alone", "to.refilled_after"],
   outputs: ["refill_after_watering"],
-  run: (input) => outcomes({ refill_after_watering: numberOf(input, "to.refilled_after") }),
+  run: (input) => {
+    const isFilling = numberOrNull(input, "refill_alone") !== null;
+    return outcomes(
+      { refill_after_watering: isFilling ? numberOrNull(input, "to.refilled_after") : null },
+      whyNone(input, "refill_alone"),
+    );
+  },
 };
 
 const CLOCK_DAYS = ["", " the next day", " two days on", " three days on"];

@@ -89,7 +89,9 @@ function peakDraws(input: ModelInput): Outputs {
   const whole = known === input ? all : asked(known);
   // Beds that something meant to water, but for what is left out.
   const ofAll =
-    whole.draw === null && all.draw !== null ? { ...OF_ALL, noBed: "no bed is in the run" } : OF_ALL;
+    whole.draw === null && all.tanks.some((tank) => tank.beds.length > 0)
+      ? { ...OF_ALL, noBed: "no bed is in the run" }
+      : OF_ALL;
   return {
     ...Object.assign({}, ...rows),
     "season.reachable": whole.draw === null ? { none: ofAll.noBed } : { value: whole.reachable },

@@ -3,7 +3,7 @@
 
 import { describe, expect, test } from "vitest";
 import type { ModelInput } from "../../src/graph/types.ts";
-import { running, stopping } from "../../src/kinds/delivery/run.ts";
+import { running } from "../../src/kinds/delivery/run.ts";
 import { type Givens, numberAt, sheetOf, type Whole, workedOut } from "./made-up-sheets.ts";
 
 /** Five feet of water on the ground, under a roof; a pump on a charged battery; a bed. */
@@ -68,6 +68,5 @@ describe("a pump", () => {
     const results = { "pump.dark": { state: "ready", value: dark, origin: "computed" } };
     const input = { values: { "pump.curve_in_use": {} }, results, cards: {} } as unknown as ModelInput;
     expect(running.run(input)["flow"]).toEqual({ none: dark });
-    expect(stopping.run(input)["stopped_by"]).toEqual({ value: dark });
   });
 });

@@ -4,7 +4,13 @@ import { numberOf, numberOrNull } from "../../graph/readers.ts";
 import type { ModelInput } from "../../graph/types.ts";
 import type { GravityLine } from "../../physics/gravity-line.ts";
 import type { Pump } from "../../physics/pump-curve.ts";
-import { outletKFromBucket, type PumpRun, pumpRun, type Supply } from "../../physics/pump-run.ts";
+import {
+  greatestLift,
+  outletKFromBucket,
+  type PumpRun,
+  pumpRun,
+  type Supply,
+} from "../../physics/pump-run.ts";
 import type { PanelSupply } from "../panel/light.ts";
 import type { BucketTest } from "../pump/lesson.ts";
 import { LINE_TAKES, lineOf, roseOf } from "./test.ts";
@@ -26,6 +32,29 @@ export const HOSE_TAKES = [
   "bucket_test",
 ];
 export const HOSE_MAY_LACK = HOSE_TAKES.filter((name) => /^(pump|bucket|rose_holes)/.test(name));
+
+/** What tells how high a pump lifts into its hose, of whatever sun: less than the whole hose, and known sooner. */
+export const LIFT_TAKES = [
+  "pump.curve_in_use",
+  "pump.supply_voltage",
+  "pump.wire_resistance",
+  "pump.panel_short",
+  "from.floor_height",
+  "outlet_height",
+];
+export const LIFT_MAY_LACK = LIFT_TAKES.filter((name) => name.startsWith("pump"));
+
+/** Depth of the tank's water at which a pump no longer lifts any to the end of its hose [m]; null where nothing drives it. */
+export function liftedFrom(input: ModelInput): number | null {
+  const pump = input.values["pump.curve_in_use"] as Pump | undefined;
+  const onPanel = numberOrNull(input, "pump.panel_short") !== null;
+  const voltage =
+    numberOrNull(input, "pump.supply_voltage") ?? (onPanel ? (pump?.ratedVoltage ?? null) : null);
+  if (!pump || voltage === null) return null;
+  const resistance = onPanel ? 0 : (numberOrNull(input, "pump.wire_resistance") ?? 0);
+  const above = numberOf(input, "outlet_height") - numberOf(input, "from.floor_height");
+  return above - greatestLift(pump, { voltage, resistance });
+}
 
 /** A pump put to a hose. */
 export type Rig = {

@@ -11,7 +11,16 @@ import type { Vessel } from "../../physics/vessel.ts";
 import type { SunOnPump } from "../../season/input.ts";
 import { whyNone } from "../line/hose.ts";
 import { curveIn, sunOnPump } from "../panel/light.ts";
-import { HOSE_MAY_LACK, HOSE_TAKES, type Rig, rigOf, runUnder } from "./rig.ts";
+import {
+  HOSE_MAY_LACK,
+  HOSE_TAKES,
+  LIFT_MAY_LACK,
+  LIFT_TAKES,
+  liftedFrom,
+  type Rig,
+  rigOf,
+  runUnder,
+} from "./rig.ts";
 import { bucketFlow } from "./test.ts";
 
 const POINT = [
@@ -41,7 +50,7 @@ const NEVER = "In the season nothing comes through it on any day, for after that
 /** A pump that would lift so high at its own voltage wants volts, not a lower hose. */
 function whyTooHigh({ pump, supply, lift, panel }: Rig): string {
   const atItsOwn = { ...supply, voltage: pump.ratedVoltage };
-  if (panel || greatestLift(pump, atItsOwn) <= lift) return "its hose ends higher than this pump lifts";
+  if (panel || greatestLift(pump, atItsOwn) <= lift) return TOO_HIGH;
   return "its battery gives too few volts: at them the pump does not lift water to the end of the hose";
 }
 
@@ -156,20 +165,20 @@ export const running: Model = {
   },
 };
 
+const TOO_HIGH = "its hose ends higher than this pump lifts";
+
 /** Why no water ever comes of a pump that has a card, however full its tank is: as a line that cannot run. */
 export const stopping: Model = {
   name: "stopping",
-  takes: HOSE_TAKES,
-  optional: HOSE_MAY_LACK,
+  takes: [...LIFT_TAKES, "from.vessel"],
+  optional: LIFT_MAY_LACK,
   outputs: ["stopped_by"],
   run: (input) => {
     if (!input.values["pump.curve_in_use"]) return { stopped_by: { none: "its bucket tells" } };
-    const rig = rigOf(input);
-    if (!rig) return { stopped_by: { value: whyUnfed(input) } };
-    const vessel = input.values["from.vessel"] as Vessel;
-    const above = numberOf(input, "outlet_height") - numberOf(input, "from.floor_height");
-    const isLifted = greatestLift(rig.pump, rig.supply) > above - vessel.height;
-    return { stopped_by: isLifted ? { none: "water comes" } : { value: whyTooHigh(rig) } };
+    const lowest = liftedFrom(input);
+    if (lowest === null) return { stopped_by: { value: UNFED } };
+    const { height } = input.values["from.vessel"] as Vessel;
+    return { stopped_by: lowest < height ? { none: "water comes" } : { value: TOO_HIGH } };
   },
 };
 

@@ -6,7 +6,16 @@ import type { Model, ModelInput, Outcome, Outputs } from "../../graph/types.ts";
 import { greatestLift, type PumpRun } from "../../physics/pump-run.ts";
 import type { Vessel } from "../../physics/vessel.ts";
 import { type PumpedTank, type Watering, watering } from "../../physics/watering-time.ts";
-import { HOSE_MAY_LACK, HOSE_TAKES, type Rig, rigOf, runUnder } from "./rig.ts";
+import {
+  HOSE_MAY_LACK,
+  HOSE_TAKES,
+  LIFT_MAY_LACK,
+  LIFT_TAKES,
+  liftedFrom,
+  type Rig,
+  rigOf,
+  runUnder,
+} from "./rig.ts";
 
 /** Disagreement of the integrals that is accepted: far under what a bucket shows [-]. */
 const CLOSE = 1e-5;
@@ -116,15 +125,11 @@ export const timing: Model = {
  */
 export const reaching: Model = {
   name: "reaching",
-  takes: [...HOSE_TAKES, "dead_depth"],
-  optional: HOSE_MAY_LACK,
+  takes: [...LIFT_TAKES, "dead_depth"],
+  optional: LIFT_MAY_LACK,
   outputs: ["gives_down_to"],
-  run: (input) => {
-    const rig = rigOf(input);
-    const above = numberOf(input, "outlet_height") - numberOf(input, "from.floor_height");
-    const lifted = rig ? above - greatestLift(rig.pump, rig.supply) : -Infinity;
-    return outcomes({ gives_down_to: Math.max(numberOf(input, "dead_depth"), lifted) });
-  },
+  run: (input) =>
+    outcomes({ gives_down_to: Math.max(numberOf(input, "dead_depth"), liftedFrom(input) ?? -Infinity) }),
 };
 
 /** Depth under which nothing comes: the pump's, or what was given for it. */

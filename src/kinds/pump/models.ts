@@ -2,7 +2,7 @@
 
 import { all, outcomes } from "../../graph/outcomes.ts";
 import { numberOf, numberOrNull, wordOf, wordOrNull } from "../../graph/readers.ts";
-import type { Model, ModelInput, Outputs } from "../../graph/types.ts";
+import type { Model, ModelInput } from "../../graph/types.ts";
 import {
   believedCurve,
   curveFromPoints,
@@ -96,42 +96,55 @@ const believing: Model = {
   },
 };
 
-function feeding(input: ModelInput): Outputs {
-  const panel = input.values["powered_by.supply"] ?? null;
-  const short = numberOrNull(input, "powered_by.whole_short");
-  return {
-    ...outcomes(
-      {
-        supply_voltage: numberOrNull(input, "powered_by.nominal_voltage"),
-        source_kind: wordOrNull(input, "powered_by.chemistry"),
-        source_short: numberOrNull(input, "powered_by.short_current"),
-      },
-      panel === null ? "it runs on no battery" : "it runs on a panel, whose voltage follows the sun",
-    ),
-    ...outcomes({ panel, panel_short: short }, "it runs on no panel"),
-    // A panel whose light cannot be worked out is a source all the same.
-    ...outcomes(
-      { dark: panel === null && short !== null ? whyNone(input, "powered_by.supply") : null },
-      "nothing is wrong with its light",
-    ),
-  };
-}
-
 const FED = [
   "powered_by.nominal_voltage",
-  "powered_by.supply",
   "powered_by.chemistry",
   "powered_by.short_current",
   "powered_by.whole_short",
 ];
 
-/** What stands at the other end of its wire. */
+/** What stands at the other end of its wire; a panel's light takes longer to know than that it is there. */
 const source: Model = {
   name: "source",
   takes: FED,
   optional: FED,
-  outputs: ["supply_voltage", "panel", "panel_short", "dark", "source_kind", "source_short"],
-  run: feeding,
+  outputs: ["supply_voltage", "panel_short", "source_kind", "source_short"],
+  run: (input) => {
+    const short = numberOrNull(input, "powered_by.whole_short");
+    return {
+      ...outcomes(
+        {
+          supply_voltage: numberOrNull(input, "powered_by.nominal_voltage"),
+          source_kind: wordOrNull(input, "powered_by.chemistry"),
+          source_short: numberOrNull(input, "powered_by.short_current"),
+        },
+        short === null ? "it runs on no battery" : "it runs on a panel, whose voltage follows the sun",
+      ),
+      ...outcomes({ panel_short: short }, "it runs on no panel"),
+    };
+  },
+};
+
+const LIT = ["powered_by.supply", "powered_by.whole_short"];
+
+/** The light that a panel at its wire gives, or why that is not known. */
+const lighting: Model = {
+  name: "lighting",
+  takes: LIT,
+  optional: LIT,
+  outputs: ["panel", "dark"],
+  run: (input) => {
+    const isDark =
+      numberOrNull(input, "powered_by.whole_short") !== null && !input.values["powered_by.supply"];
+    return {
+      ...outcomes({ panel: input.values["powered_by.supply"] ?? null }, "it runs on no panel"),
+      // A panel whose light cannot be worked out is a source all the same.
+      ...outcomes(
+        { dark: isDark ? whyNone(input, "powered_by.supply") : null },
+        "nothing is wrong with its light",
+      ),
+    };
+  },
 };
 
 const ends: Model = {
@@ -150,4 +163,4 @@ const ends: Model = {
   },
 };
 
-export const PUMP_MODELS: readonly Model[] = [believing, source, ends];
+export const PUMP_MODELS: readonly Model[] = [believing, source, lighting, ends];

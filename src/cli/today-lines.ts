@@ -1,8 +1,7 @@
 // What to water today and in the week as the command line gives it: in JSON, and as it is read.
 
-import { valueIn, wordIn } from "../graph/readers.ts";
+import { valueIn } from "../graph/readers.ts";
 import type { WeekSpan } from "../kinds/season/week.ts";
-import type { Driver } from "../network/bounds.ts";
 import type { DayLine, Go } from "../season/day-lines.ts";
 import type { WeekAnswer } from "../season/week-plan.ts";
 import type { Whole } from "../studies/work-out.ts";
@@ -57,12 +56,11 @@ export function voiceOf(whole: Whole): Voice {
   const options = optionsOf(whole);
   const titles = new Map(whole.worksheet.cards.map(({ id, title }) => [id, title]));
   const span = valueIn(whole.results.get("season.week_span")) as WeekSpan | null;
-  const driver = (wordIn(whole.results.get("season.binding_driver")) || "either") as Driver;
   return {
     show: (si, measure) => showQuantity(si, measure, options),
     locale: options.locale,
     titleOf: (id) => titles.get(id) ?? id,
-    driverOf: () => driver,
+    driverOf: (bed) => span?.drivers[bed] ?? "either",
     tanksOf: (bed) => span?.tanks[bed],
     tankBy: (by) => span?.tankBy[by],
   };

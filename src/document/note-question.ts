@@ -1,6 +1,7 @@
 // A note that can hardly be right, asked about with its choices before it is written down, and told where it stands in a file.
 
 import { AS_READ, dipCounts, isOver, sayingToo, saysSo } from "../happened/dip.ts";
+import { isMuchRain, muchRainSaid } from "../happened/much-rain.ts";
 import { calendarDate, dayInYear, parseIsoDate } from "../units/calendar.ts";
 import { DAYS_A_YEAR } from "../units/constants.ts";
 import type { Show } from "./note-words.ts";
@@ -22,9 +23,6 @@ export type NoteAsking = {
   /** `YYYY-MM-DD` */
   readonly today: string;
 };
-
-/** More rain than this in a gauge is asked about [m]: our definition. */
-const MUCH_RAIN = 0.3;
 
 const LEAVE: NoteChoice = { label: "Leave it out", note: null };
 
@@ -113,9 +111,9 @@ function ofRefill(asking: NoteAsking, note: Said): NoteQuestion | null {
 
 function ofRain({ show }: NoteAsking, note: Said): NoteQuestion | null {
   const depth = note.what === "rain" ? amountOf(note) : null;
-  if (depth === null || depth <= MUCH_RAIN) return null;
+  if (depth === null || !isMuchRain(depth)) return null;
   return {
-    question: `${show(depth, "rain")} of rain in the gauge is more than falls in weeks in most places. Is the unit right?`,
+    question: muchRainSaid(show(depth, "rain"), "in the gauge"),
     choices: [{ label: `Yes, ${show(depth, "rain")}`, note }, LEAVE],
   };
 }

@@ -1,6 +1,7 @@
 // Beds that are short already this morning: which, since when, and how long it lasts once they have had their water.
 
 import { dayAtRank, type FromToday, type Odds, type UsualAndDry } from "../season/odds.ts";
+import { MANY_YEARS } from "../season/years-ahead.ts";
 import { counted, dayWords, EITHER_WAY, type LastsPiece, plain, until, worstOf } from "./lasts-pieces.ts";
 import { listed } from "./words/lists.ts";
 
@@ -89,8 +90,10 @@ function byOdds(from: InSeason & Odds, titleOf: (id: string) => string): ShortTo
   const once = thenByOdds(from);
   if (now === members) return { now: `${who} short today, whatever the weather.`, once };
   const ends = ahead.filter((run) => run.short === null).length;
-  const end = ends === 0 ? "" : `; in ${counted(ends)} no bed is short before the end`;
-  return { now: `${who} short today in ${now} of ${members}${end}.`, once };
+  const end = ends === 0 ? "" : `; in ${counted(ends)} of the ${members} no bed is short before the end`;
+  // How it stands this morning is certain, and what weather comes today is not.
+  const runs = from.years < MANY_YEARS ? "runs of past weather" : "past years";
+  return { now: `${who} short today in the weather of ${now} of ${members} ${runs}${end}.`, once };
 }
 
 /** What is said where beds are short today, in most years or in usual weather and without rain; null: they are not. */

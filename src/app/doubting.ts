@@ -4,7 +4,7 @@ import { createMemo, untrack } from "solid-js";
 import type { Entry } from "../document/worksheet.ts";
 import { usualSpread } from "../studies/not-sure/doubts.ts";
 import { type Ends, type NumberAxis, numberAt, usualEnds } from "../studies/not-sure/usual-ends.ts";
-import { entryStepped, placeOnAxis } from "../studies/turn.ts";
+import { type Axis, entryStepped, placeOnAxis } from "../studies/turn.ts";
 import type { Doubting, End, SpanInHand } from "../ui/hand/doubting.ts";
 import { MEASURES } from "../units/measures.ts";
 import { fromSi, toSi } from "../units/unit.ts";
@@ -15,13 +15,9 @@ import { FIGURES, type InHandTools } from "./turned.ts";
 
 const tidy = (value: number): number => Number(value.toPrecision(FIGURES));
 
-/** Both ends of the number in hand, and every way of setting them. */
-function createSpan({ session, looking }: InHandTools, { turned, axis, texts, putting }: InHandInside) {
-  const { turn, entry, value, ends } = turned;
-  const numbers = (): NumberAxis | null => {
-    const over = axis();
-    return over?.form === "number" ? over : null;
-  };
+/** Both ends of the number in hand put down, and what its table gives for them. */
+function createEnds({ session }: InHandTools, { turned, putting }: InHandInside) {
+  const { turn } = turned;
   const put = ({ low, high }: Ends, unit: string): void => {
     const row = turn()?.row;
     const middle = tidy((low + high) / 2);
@@ -36,6 +32,23 @@ function createSpan({ session, looking }: InHandTools, { turned, axis, texts, pu
     const of = (end: number) => tidy(fromSi(toSi(end, spread?.unit ?? unit), unit));
     return spread && { low: of(spread.low), high: of(spread.high) };
   };
+  return { put, usual };
+}
+
+const numbersOf = (over: Axis | null): NumberAxis | null => (over?.form === "number" ? over : null);
+
+/** Both ends in a unit, where there are two. */
+function endsIn(unit: string, [low, high]: readonly number[]): Ends | null {
+  if (low === undefined || high === undefined) return null;
+  return { low: tidy(fromSi(low, unit)), high: tidy(fromSi(high, unit)) };
+}
+
+/** Both ends of the number in hand, and every way of setting them. */
+function createSpan(tools: InHandTools, inside: InHandInside) {
+  const { turned, axis, texts, putting } = inside;
+  const { entry, value, ends } = turned;
+  const { put, usual } = createEnds(tools, inside);
+  const numbers = (): NumberAxis | null => numbersOf(axis());
   const doubt = (): void => {
     const [over, si] = [numbers(), value()];
     if (!over || typeof si !== "number") return;
@@ -43,18 +56,12 @@ function createSpan({ session, looking }: InHandTools, { turned, axis, texts, pu
     const isUsual = entry() === null || entry()?.from === "default";
     put((isUsual ? usual(unit) : null) ?? usualEnds(over, si), unit);
   };
-  const endsNow = (unit: string): Ends | null => {
-    const [low, high] = ends();
-    return low === undefined || high === undefined
-      ? null
-      : { low: tidy(fromSi(low, unit)), high: tidy(fromSi(high, unit)) };
-  };
   const set = (end: End, to: number): void => {
     const over = numbers();
-    const now = over && endsNow(over.scale.unit);
+    const now = over && endsIn(over.scale.unit, ends());
     // An end never goes past the other one.
     if (!over || !now || (end === "low" ? to >= now.high : to <= now.low)) return;
-    looking.stir();
+    tools.looking.stir();
     put({ ...now, [end]: to }, over.scale.unit);
   };
   const span = createMemo<SpanInHand | null>(() => {

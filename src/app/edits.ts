@@ -85,22 +85,7 @@ function takeInHand(looking: Looking, id: string): void {
   });
 }
 
-function cardEdits({
-  session,
-  looking,
-}: Tools): Pick<
-  Edits,
-  | "given"
-  | "measured"
-  | "keepLesson"
-  | "settle"
-  | "addCard"
-  | "swapLink"
-  | "removeCard"
-  | "copyCard"
-  | "renameCard"
-  | "moveCard"
-> {
+function valueEdits({ session }: Tools): Pick<Edits, "given" | "measured" | "keepLesson" | "settle"> {
   return {
     given: (card, row, entry, merge = false) => {
       if (NOTED_GIVENS.has(row.name))
@@ -125,6 +110,14 @@ function cardEdits({
         setMeasured(setMeasured(worksheet, card.id, lesson.name, entry), card.id, row.name, null),
       ),
     settle: session.settle,
+  };
+}
+
+function cardEdits({
+  session,
+  looking,
+}: Tools): Pick<Edits, "addCard" | "swapLink" | "removeCard" | "copyCard" | "renameCard" | "moveCard"> {
+  return {
     addCard: (kind) => {
       const known = new Set(session.worksheet().cards.map((card) => card.id));
       session.edit(`Add ${kind.label}`, (worksheet) =>
@@ -206,6 +199,7 @@ function sheetEdits({
 export function makeEdits(tools: Tools): Edits {
   const { session, shared, typing, looking } = tools;
   return {
+    ...valueEdits(tools),
     ...cardEdits(tools),
     ...sheetEdits(tools),
     ...rainEdits(tools),

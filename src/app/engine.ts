@@ -5,7 +5,7 @@ import { createSignal } from "solid-js";
 import { withSeen } from "../document/notes.ts";
 import { titlesApart } from "../document/title-apart.ts";
 import type { Worksheet } from "../document/worksheet.ts";
-import { type Graph, graphFor } from "../graph/build.ts";
+import { type Graph, graphFor, partFor } from "../graph/build.ts";
 import { readAhead } from "../graph/card-plans.ts";
 import { evaluate, type Results } from "../graph/evaluate.ts";
 import { wordIn } from "../graph/readers.ts";
@@ -13,6 +13,8 @@ import type { Outputs } from "../graph/types.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { forgetOldest, isMadeUpKey } from "../studies/made-up-records.ts";
+import { firstAsked } from "../telling/first-asked.ts";
+import { firstPaint, wholeIsWorked } from "../ui/after-paint.ts";
 import type { WorkerClient } from "../worker/client.ts";
 import type { Ran } from "../worker/messages.ts";
 import { today } from "./clock.ts";
@@ -27,28 +29,38 @@ export type View = { readonly worksheet: Worksheet; readonly graph: Graph; reado
 /** What was made of worksheets before they were opened. */
 const ahead = new WeakMap<Worksheet, Pick<View, "graph"> & Partial<View>>();
 
+/** What of a worksheet the first answers are worked out from. */
+const firstGraph = (applied: Worksheet, previous?: Graph): Graph =>
+  partFor(applied, CARD_KINDS, firstAsked(applied.cards), previous);
+
 /**
- * Works a worksheet out that may be opened next, in three short tasks, while the store is still being asked what is.
+ * Works out what a worksheet says first that may be opened next, in two short tasks, while the store is still being asked
+ * what is.
  *
  * @param isWanted whether nothing else has been opened meanwhile
  * @returns once that is done, or not wanted any more: who opens it sooner does it all in one long task
  */
 export function workAhead(worksheet: Worksheet, isWanted: () => boolean): Promise<void> {
   const applied = titlesApart(withSeen(worksheet, today()));
-  const tasks = [
-    () => readAhead(applied, CARD_KINDS),
-    () => ahead.set(worksheet, { graph: graphFor(applied, CARD_KINDS) }),
-    () => {
-      const graph = graphFor(applied, CARD_KINDS, ahead.get(worksheet)?.graph);
-      const settled = { answers: new Map(), records: new Map(), elsewhere: isMadeUpKey };
-      ahead.set(worksheet, { graph, results: evaluate(graph, applied, settled) });
-    },
-  ];
+  const graph = (): Graph => firstGraph(applied, ahead.get(worksheet)?.graph);
+  const settled = { answers: new Map(), records: new Map(), elsewhere: isMadeUpKey };
+  return inTasks(
+    [
+      () => ahead.set(worksheet, { graph: graph() }),
+      () => ahead.set(worksheet, { graph: graph(), results: evaluate(graph(), applied, settled) }),
+    ],
+    isWanted,
+  );
+}
+
+/** Works one after the other, each in a task of its own, for as long as they are wanted. */
+function inTasks(works: readonly (() => unknown)[], isWanted: () => boolean): Promise<void> {
+  const left = [...works];
   return new Promise((resolve) => {
     const next = (): void => {
-      const task = isWanted() ? tasks.shift() : undefined;
-      task?.();
-      if (task) setTimeout(next);
+      const work = isWanted() ? left.shift() : undefined;
+      work?.();
+      if (work) setTimeout(next);
       else resolve();
     };
     setTimeout(next);
@@ -56,7 +68,8 @@ export function workAhead(worksheet: Worksheet, isWanted: () => boolean): Promis
 }
 
 /**
- * The engine of one open worksheet.
+ * The engine of one open worksheet. It begins with what the first answers are worked out from; the rest is worked out once
+ * they are painted, in tasks of its own, or sooner where somebody asks for it.
  *
  * @param forecast what this device keeps of the coming days
  */
@@ -75,13 +88,29 @@ export function createEngine(
   };
   let client: WorkerClient | null = null;
 
-  const work = (worksheet: Worksheet, previous?: Pick<View, "graph"> & Partial<View>): View => {
-    const applied = titlesApart(withSeen(worksheet, today(), forecast()));
-    const graph = graphFor(applied, CARD_KINDS, previous?.graph);
-    return { worksheet: applied, graph, results: evaluate(graph, applied, settled, previous?.results) };
+  const apply = (worksheet: Worksheet): Worksheet => titlesApart(withSeen(worksheet, today(), forecast()));
+  const begin = (previous?: Pick<View, "graph"> & Partial<View>): View => {
+    const worksheet = apply(first);
+    const graph = firstGraph(worksheet, previous?.graph);
+    return { worksheet, graph, results: evaluate(graph, worksheet, settled, previous?.results) };
+  };
+  const work = (worksheet: Worksheet, { graph: before, results }: View): View => {
+    const applied = apply(worksheet);
+    const graph = graphFor(applied, CARD_KINDS, before);
+    return { worksheet: applied, graph, results: evaluate(graph, applied, settled, results.all) };
   };
   const ask = ({ results }: View): void => client?.ask(results.requests, (key) => records.get(key));
-  const [view, setView] = createSignal<View>(work(first, ahead.get(first)));
+  const [view, setView] = createSignal<View>(begin(ahead.get(first)));
+  const isPart = (): boolean => view().graph.whole !== null;
+  const complete = (): void => {
+    const { worksheet, results } = view();
+    const { all } = results;
+    setView({ worksheet, graph: all.inside.graph, results: all });
+    ask(view());
+  };
+
+  const rest = [() => readAhead(view().worksheet, CARD_KINDS), () => view().graph.whole?.graph(), complete];
+  void firstPaint.then(() => inTasks(rest, isPart)).then(wholeIsWorked);
 
   return {
     view,
@@ -100,10 +129,11 @@ export function createEngine(
     accept: (ran: readonly Ran[]): void => {
       for (const one of ran)
         answers.set(one.key, "outputs" in one ? one.outputs : { failure: { failed: one.failed } });
-      const now = view();
-      const used = new Set(now.results.askedKeys);
+      const { worksheet, results } = view();
+      const { graph } = results.all.inside;
+      const used = new Set(results.all.askedKeys);
       forgetOldest(answers, KEPT_ANSWERS, (key) => !used.has(key));
-      const next = { ...now, results: evaluate(now.graph, now.worksheet, settled, now.results) };
+      const next = { worksheet, graph, results: evaluate(graph, worksheet, settled, results.all) };
       setView(next);
       ask(next);
     },

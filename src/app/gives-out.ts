@@ -2,11 +2,12 @@
 
 import { batch, createEffect, createMemo, createSignal, on, onCleanup } from "solid-js";
 import { numberIn, valueIn, wordIn } from "../graph/readers.ts";
-import type { Driver } from "../network/bounds.ts";
+import type { Result } from "../graph/types.ts";
 import type { SeasonInput } from "../season/input.ts";
 import { boundsAtWork, type GivesOut, type ShortDays } from "../season/relief.ts";
 import { reliefBook, reliefStep } from "../studies/gives-out.ts";
 import { givesOutFirst, givesOutSaid } from "../telling/gives-out.ts";
+import { asDriver } from "../telling/words/bounds.ts";
 import type { Asker } from "../worker/asking-pool.ts";
 import type { Engine } from "./engine.ts";
 
@@ -14,6 +15,44 @@ import type { Engine } from "./engine.ts";
 const REST = 900;
 /** A page that was just opened has more urgent work [ms]. */
 const FIRST_REST = 2500;
+
+type Season = { readonly plan: Result | undefined; readonly record: Result | undefined };
+
+/** Asks what gives out of a season, one step after the other. */
+function askedOf(
+  engine: Engine,
+  asker: Asker,
+  { plan, record }: Season,
+  onFound: (answer: GivesOut) => void,
+): void {
+  const held = engine.records.get(wordIn(record));
+  const input = valueIn(plan) as SeasonInput | null;
+  if (!input || !held) return;
+  const bounds = boundsAtWork(input);
+  const book = reliefBook();
+  const { worksheet } = engine.view();
+  const go = (): void => {
+    const step = reliefStep(book, bounds);
+    if ("answer" in step) {
+      onFound(step.answer);
+      return;
+    }
+    asker.ask(
+      { worksheet, records: [held], runs: step.ask, wanted: [] },
+      {
+        onAnswers: (at, answers) => {
+          const short = valueIn(answers["freed"]) as ShortDays | null;
+          const run = step.ask[at];
+          if (run && short) book.put(run, short);
+        },
+        onEnd: (failure) => {
+          if (failure === null) go();
+        },
+      },
+    );
+  };
+  go();
+}
 
 /** The sentences; of the short one the last stays, marked old, until the next is known. */
 export function createGivesOut(engine: Engine, asker: Asker) {
@@ -25,38 +64,13 @@ export function createGivesOut(engine: Engine, asker: Asker) {
   let timer: ReturnType<typeof setTimeout> | undefined;
   let rest = FIRST_REST;
 
-  const begin = (): void => {
-    const held = engine.records.get(wordIn(record()));
-    const input = valueIn(plan()) as SeasonInput | null;
-    if (!input || !held) return;
-    const bounds = boundsAtWork(input);
-    const book = reliefBook();
-    const { worksheet } = engine.view();
-    const go = (): void => {
-      const step = reliefStep(book, bounds);
-      if ("answer" in step) {
-        batch(() => {
-          setAnswer(step.answer);
-          setLast(step.answer);
-        });
-        return;
-      }
-      asker.ask(
-        { worksheet, records: [held], runs: step.ask, wanted: [] },
-        {
-          onAnswers: (at, answers) => {
-            const short = valueIn(answers["freed"]) as ShortDays | null;
-            const run = step.ask[at];
-            if (run && short) book.put(run, short);
-          },
-          onEnd: (failure) => {
-            if (failure === null) go();
-          },
-        },
-      );
-    };
-    go();
-  };
+  const begin = (): void =>
+    askedOf(engine, asker, { plan: plan(), record: record() }, (found) =>
+      batch(() => {
+        setAnswer(found);
+        setLast(found);
+      }),
+    );
   createEffect(
     on([plan, record, short], () => {
       clearTimeout(timer);
@@ -75,9 +89,7 @@ export function createGivesOut(engine: Engine, asker: Asker) {
     clearTimeout(timer);
     asker.callOff();
   });
-  const driver = createMemo(
-    () => (wordIn(engine.view().results.get("season.binding_driver")) || "either") as Driver,
-  );
+  const driver = createMemo(() => asDriver(wordIn(engine.view().results.get("season.binding_driver"))));
   return {
     givesOut: createMemo(() => {
       const known = answer();

@@ -18,7 +18,7 @@ import { readQuantity } from "../units/read.ts";
 import { showQuantity } from "../units/show.ts";
 import type { Asker } from "../worker/asking-pool.ts";
 import { askAll } from "./asking.ts";
-import { recordsInUse } from "./engine.ts";
+import { type Engine, recordsInUse } from "./engine.ts";
 import type { InHandTools } from "./turned.ts";
 
 /** A price being typed, or a number being turned, goes on changing [ms]. */
@@ -54,6 +54,15 @@ function createStanding({ session }: InHandTools) {
 
 type Standing = ReturnType<typeof createStanding>;
 
+/** Short days of the sheet with each of some changes. */
+function shortWith(engine: Engine, asker: Asker, standing: Standing): ShortWith {
+  const question = { worksheet: standing.sheet(), records: recordsInUse(engine), wanted: [SHORT_DAYS] };
+  return async (runs) => {
+    const all = await askAll(asker, { ...question, runs });
+    return all.map((answers) => numberIn(answers?.[SHORT_DAYS]));
+  };
+}
+
 /** Works out what each takes away alone, then the best for the amount; what was known before stays until then. */
 function createSearch(
   { session, looking }: InHandTools,
@@ -67,17 +76,9 @@ function createSearch(
   const [failure, setFailure] = createSignal("");
   let timer: ReturnType<typeof setTimeout> | undefined;
   let asked = 0;
-  const shortWith = (): ShortWith => {
-    const records = recordsInUse(session.engine);
-    const question = { worksheet: standing.sheet(), records, wanted: [SHORT_DAYS] };
-    return async (runs) => {
-      const all = await askAll(asker, { ...question, runs });
-      return all.map((answers) => numberIn(answers?.[SHORT_DAYS]));
-    };
-  };
   const search = async (base: number, buys: readonly Buy[], most: number): Promise<void> => {
     const own = asked;
-    const short = shortWith();
+    const short = shortWith(session.engine, asker, standing);
     const each = await eachAlone(short, base, buys);
     if (own !== asked) return;
     setAlone(each);

@@ -8,7 +8,6 @@ import { numberIn } from "../graph/readers.ts";
 import type { QuantityId } from "../graph/types.ts";
 import { shownMeasure } from "../graph/unit-of.ts";
 import type { Answers } from "../studies/ask.ts";
-import { OF_THE_PLACE } from "../studies/moved-by.ts";
 import { type SpanSaid, spanSaid } from "../studies/not-sure/named.ts";
 import {
   type Ends,
@@ -18,7 +17,7 @@ import {
   RUNS,
   spannedOf,
 } from "../studies/not-sure/not-sure.ts";
-import { answerName } from "../telling/answer-names.ts";
+import { answerName, OF_THE_PLACE } from "../telling/answer-names.ts";
 import { askedSaid } from "../telling/not-sure.ts";
 import type { Doubting, NotSureSaid } from "../ui/hand/doubting.ts";
 import { showSpan } from "../units/show-span.ts";

@@ -1,21 +1,42 @@
 // Setting what stands in hand: the value, where it comes from, and back to what it was when it was taken.
 
+import { createMemo, on, untrack } from "solid-js";
 import { sameData } from "../document/same.ts";
 import { withFrom } from "../document/still-from.ts";
 import type { Entry, Origin } from "../document/worksheet.ts";
-import { entryAtTarget } from "../studies/turn.ts";
+import { entryAtTarget, type Turn } from "../studies/turn.ts";
 import { fromSi } from "../units/unit.ts";
 import { FIGURES, type InHandTools, type Turned } from "./turned.ts";
 
 /** Setting what stands there. */
 export function createPutting({ session, edits }: InHandTools, { turn, target, entry, value, unit }: Turned) {
   const card = () => session.worksheet().cards.find(({ id }) => id === turn()?.target.card);
+  /** What was given beside what was measured, when it was taken. */
+  const givenAsTaken = createMemo<Entry | null>(
+    on(turn, (now) =>
+      now ? entryAtTarget(untrack(session.worksheet), { ...now.target, part: "givens" }) : null,
+    ),
+  );
   const put = (next: Entry | null): void => {
     const [of, now, at] = [card(), turn(), target()];
     if (!of || !now || !at) return;
-    if (at.part === "measured") {
-      edits().measured(of, now.row, next && { ...next, from: "measured" }, true);
-    } else edits().given(of, now.row, next, true);
+    if (at.part !== "measured" || next?.from === "measured") {
+      if (at.part === "measured") edits().measured(of, now.row, next, true);
+      else edits().given(of, now.row, next, true);
+      return;
+    }
+    // Nobody measured what is typed or turned in the place of what was measured: it is given like any other.
+    if (next) edits().given(of, now.row, next, true);
+    edits().measured(of, now.row, null, true);
+  };
+  const putBack = ({ target: taken, row, entry: was }: Turn): void => {
+    const of = card();
+    if (taken.part !== "measured" || !of) {
+      put(was);
+      return;
+    }
+    edits().measured(of, row, was, true);
+    edits().given(of, row, givenAsTaken(), true);
   };
   const keeping = (next: Entry): Entry => withFrom(next, [entry(), turn()?.entry]);
   const bare = (): Entry | null => {
@@ -46,7 +67,7 @@ export function createPutting({ session, edits }: InHandTools, { turn, target, e
     const stands = entryAtTarget(session.engine.view().worksheet, now.target);
     const isOther = !sameData(stands, now.entry);
     if (isOther) {
-      put(now.entry);
+      putBack(now);
       session.settle();
     }
     return isDropped || isOther;

@@ -19,6 +19,8 @@ export type RainTools = {
   readonly client: () => WorkerClient | null;
 };
 
+type Preview = Extract<RainImport, { readonly state: "shown" }>["preview"];
+
 type Source = { readonly file: File } | { readonly text: string };
 
 /** Readings of a gauge, or a table if a line of the text cannot be such a reading but may be a row. */
@@ -26,6 +28,19 @@ function sourceOf(text: string): Source {
   const isTable = readOwnGauge(text).state === "refused" && /[,;\t]/.test(text.split("\n")[0] ?? "");
   return isTable ? { file: new File([text], "Pasted record") } : { text };
 }
+
+function openedAgain(record: DailyRecord): Arriving {
+  const none = { facts: [], assumptions: [], questions: [], open: [], answers: {}, taken: [] };
+  return { record, ...none, table: { header: [], rows: [] } };
+}
+
+function laidOpen({ questions }: Arriving, preview: Preview): RainImport {
+  return questions.length > 0 ? { state: "asking", questions, preview } : { state: "shown", preview };
+}
+
+/** "Line 3: ..." of a refusal whose line is known. */
+const refusal = (reason: string, line: number | null): string =>
+  line === null ? reason : `Line ${line}: ${reason}`;
 
 /** What is being brought in, and everything said about it so far. */
 function createArrival({ setState, ...events }: RainTools) {
@@ -37,17 +52,14 @@ function createArrival({ setState, ...events }: RainTools) {
   const show = (wrong = ""): void => {
     if (!arriving) return;
     const preview = { ...previewOf(arriving, words, others(), events.showOptions()), wrong };
-    const { questions } = arriving;
-    setState(questions.length > 0 ? { state: "asking", questions, preview } : { state: "shown", preview });
+    setState(laidOpen(arriving, preview));
   };
   const refuse = (reason: string, line: number | null): void => {
-    const text = line === null ? reason : `Line ${line}: ${reason}`;
-    if (!arriving) {
-      setState({ state: "refused", reason: text });
-      return;
-    }
-    choices.back();
-    show(text);
+    const text = refusal(reason, line);
+    if (arriving) {
+      choices.back();
+      show(text);
+    } else setState({ state: "refused", reason: text });
   };
   return {
     refuse,
@@ -72,17 +84,14 @@ function createArrival({ setState, ...events }: RainTools) {
       const questions = result.state === "ask" ? result.questions : [];
       const asked = choices.askedWith(questions);
       if ("report" in result && choices.presume(questions)) return "again";
-      arriving =
-        "report" in result
-          ? fromFile(result, choices.all(), asked)
-          : fromGauge(result, choices.chosen(), asked);
+      const isFile = "report" in result;
+      arriving = isFile ? fromFile(result, choices.all(), asked) : fromGauge(result, choices.chosen(), asked);
       show();
       return "shown";
     },
     /** A record that came in before, laid open again to fill or to join. */
     reopen: (record: DailyRecord): void => {
-      const none = { facts: [], assumptions: [], questions: [], open: [], answers: {}, taken: [] };
-      arriving = { record, ...none, table: { header: [], rows: [] } };
+      arriving = openedAgain(record);
       show();
     },
     keep: (): void => {

@@ -67,6 +67,33 @@ function createLookups(session: Session, showOptions: Accessor<ShowOptions>) {
   return { view, result, before, placeOf, about };
 }
 
+/** Where a number is from, and why there is none. */
+function createOrigins(
+  { result, placeOf }: Pick<ReturnType<typeof createLookups>, "result" | "placeOf">,
+  label: (id: string) => string,
+) {
+  return {
+    originOf: (id: string): string | null => {
+      const now = result(id);
+      if (now?.state !== "ready") return null;
+      if (now.origin === "measured") return "measured";
+      const place = placeOf(id);
+      if (!place?.row || !GIVEN_ROWS.includes(place.row.row)) return null;
+      const entry = place.card.givens[place.row.name];
+      if (entry) return entry.from ?? null;
+      return now.origin === "computed" ? null : "default";
+    },
+    failure: (id: string): string | null => {
+      const now = result(id);
+      if (now?.state !== "failed") return null;
+      const { problem } = now;
+      return problem.cause && problem.cause !== id
+        ? `waits for ${placeOf(problem.cause)?.card.title ?? problem.cause}: ${label(problem.cause)}`
+        : problem.text;
+    },
+  };
+}
+
 /** What the components may read; everything is worked out from the session's present view. */
 export function makeReader(
   session: Session,
@@ -85,6 +112,7 @@ export function makeReader(
     result,
     shown,
     label,
+    ...createOrigins({ result, placeOf }, label),
     help: ({ kind }: Card, row: Row): string => rowWords(words(), kind, row).help,
     place: (id: string): string => {
       const place = placeOf(id);
@@ -108,24 +136,6 @@ export function makeReader(
       const row = placeOf(id)?.row;
       if (!row || !("measure" in row) || row.measure === "text" || row.measure === "series") return "";
       return unitFor(row.measure as MeasureName, showOptions().units);
-    },
-    originOf: (id: string): string | null => {
-      const now = result(id);
-      if (now?.state !== "ready") return null;
-      if (now.origin === "measured") return "measured";
-      const place = placeOf(id);
-      if (!place?.row || !GIVEN_ROWS.includes(place.row.row)) return null;
-      const entry = place.card.givens[place.row.name];
-      if (entry) return entry.from ?? null;
-      return now.origin === "computed" ? null : "default";
-    },
-    failure: (id: string): string | null => {
-      const now = result(id);
-      if (now?.state !== "failed") return null;
-      const { problem } = now;
-      return problem.cause && problem.cause !== id
-        ? `waits for ${placeOf(problem.cause)?.card.title ?? problem.cause}: ${label(problem.cause)}`
-        : problem.text;
     },
     stored: createMemo<StoredSeries | null>(() => storedIn(result), null, { equals: isSameSeries }),
     heldResult: (id: string): Result | undefined => session.held()?.results.get(id),

@@ -145,6 +145,23 @@ function createWriting(
   };
 }
 
+/** What is told of how it is kept. */
+function keptSaid({ saver, saved, refused, notice, setNotice }: ReturnType<typeof createSaving>) {
+  return {
+    saver,
+    saved,
+    refused,
+    notice,
+    /** Tells the reader something that stays until it is put away. */
+    say: (text: string): void => {
+      setNotice(text);
+    },
+    dismiss: (): void => {
+      setNotice("");
+    },
+  };
+}
+
 /** Everything that changes while a worksheet is open. */
 export function createSession(laid: Laid, shared: PageShared) {
   const forecast = createForecast(shared.device, laid.id);
@@ -155,7 +172,7 @@ export function createSession(laid: Laid, shared: PageShared) {
   const saving = createSaving(laid, shared, (title) =>
     show(commit(history(), setWorksheet(worksheet(), { title }), { label: "Keep as a copy" })),
   );
-  const { saver, saved, setSaved, refused, notice, setNotice } = saving;
+  const { saver, setSaved } = saving;
   const show = (next: History<Worksheet>): void => {
     if (next === history()) return;
     // A record that undo names again may have been let go meanwhile by another tab.
@@ -166,20 +183,19 @@ export function createSession(laid: Laid, shared: PageShared) {
     setSaved("Saving …");
     saver.change(next.present);
   };
+  const expect = (text: string): void =>
+    batch(() => {
+      forecast.set(text);
+      engine.update(worksheet());
+    });
   const steps = createSteps(engine, { history, setHistory, show });
-  onCleanup(
-    followOtherTabs({
-      shared,
-      saver,
-      records: engine.records,
-      takeOver: (theirs) =>
-        batch(() => {
-          steps.takeOver(theirs);
-          setSaved("Saved");
-          engine.update(theirs);
-        }),
-    }),
-  );
+  const takeOver = (theirs: Worksheet): void =>
+    batch(() => {
+      steps.takeOver(theirs);
+      setSaved("Saved");
+      engine.update(theirs);
+    });
+  onCleanup(followOtherTabs({ shared, saver, records: engine.records, takeOver }));
   // What was sent by somebody is kept at once: closing the page must not lose it.
   if (laid.received || laid.unkept) saver.change(laid.worksheet);
 
@@ -191,27 +207,10 @@ export function createSession(laid: Laid, shared: PageShared) {
     ...createWriting(laid, steps, saving, worksheet),
     engine,
     history,
-    forecast: {
-      ...forecast,
-      set: (text: string): void =>
-        batch(() => {
-          forecast.set(text);
-          engine.update(worksheet());
-        }),
-    },
-    notice,
-    refused,
-    /** Tells the reader something that stays until it is put away. */
-    say: (text: string): void => {
-      setNotice(text);
-    },
-    dismiss: (): void => {
-      setNotice("");
-    },
+    forecast: { ...forecast, set: (text: string) => expect(text) },
+    ...keptSaid(saving),
     held,
     hold,
-    saved,
-    saver,
     /** What the answers are measured from: what was held, else the state before the last step. */
     baseline: (): Results | null => held()?.results ?? steps.before(),
     worksheet,

@@ -67,6 +67,13 @@ function createJob({ engine, turn, axis }: Trying): Accessor<Job | null> {
   );
 }
 
+/** A point more, or what more is answered there, in their order. */
+function withPoint(known: readonly Raw[], raw: Raw): readonly Raw[] {
+  const there = known.find(({ place }) => place === raw.place);
+  const merged = there ? { ...raw, answers: { ...there.answers, ...raw.answers } } : raw;
+  return [...known.filter(({ place }) => place !== raw.place), merged].sort((a, b) => a.place - b.place);
+}
+
 /** Runs that are asked for one after the other: the picture, then the edge of enough. */
 function createRuns({ engine, asker }: Trying) {
   const [points, setPoints] = createSignal<readonly Raw[]>([]);
@@ -76,11 +83,7 @@ function createRuns({ engine, asker }: Trying) {
   const [edged, setEdged] = createSignal(false);
 
   const put = (raw: Raw): void => {
-    setPoints((known) => {
-      const there = known.find(({ place }) => place === raw.place);
-      const merged = there ? { ...raw, answers: { ...there.answers, ...raw.answers } } : raw;
-      return [...known.filter(({ place }) => place !== raw.place), merged].sort((a, b) => a.place - b.place);
-    });
+    setPoints((known) => withPoint(known, raw));
   };
   const ask = (
     { turn, sheet, record }: Job,
@@ -120,7 +123,35 @@ function createRuns({ engine, asker }: Trying) {
       },
     });
   };
-  return { points, setPoints, put, state, setState, reason, edged, setEdged, ask };
+  const begun = (isFresh: boolean): void => {
+    if (isFresh) setPoints([]);
+    setEdged(false);
+    setState("working");
+  };
+  const end = (): void => {
+    setEdged(true);
+    setState("ready");
+  };
+  return { points, setPoints, put, state, setState, reason, edged, setEdged, ask, begun, end };
+}
+
+/** What is tried along the axis: far apart first, then all that lies between. */
+function trialsOf({ turn, axis }: Job) {
+  const along = trialsAlong(turn, axis, FINE);
+  return coarseThenFine(along.length).flatMap((at) => along[at] ?? []);
+}
+
+const isOtherNumber = (before: Job | null, now: Job): boolean =>
+  before?.turn !== now.turn || before.axis !== now.axis;
+
+/** Where enough begins; null where it cannot be told. */
+async function edgeOf(now: Job, answer: string, points: readonly Raw[], askFor: AskFor): Promise<Raw | null> {
+  try {
+    const { edgeFound } = await import("./enough-edge.ts");
+    return await edgeFound(now, answer, points, askFor);
+  } catch {
+    return null;
+  }
 }
 
 /** The curve of the number in hand. */
@@ -132,37 +163,27 @@ export function createTrying(trying: Trying): Accessor<Curve> {
   let run = 0;
   const wanted = () => trying.answers();
 
-  const end = (): void => {
-    runs.setEdged(true);
-    runs.setState("ready");
-  };
   /** Finds where enough begins as what is worked back is; that alone joins the picture. */
   const refine = (now: Job): void => {
     const [answer] = wanted();
-    if (answer === undefined) return void end();
+    if (answer === undefined) {
+      runs.end();
+      return;
+    }
     const mine = run;
     const askFor: AskFor = (trials, onRaw) =>
       new Promise((onEnd) => {
         if (mine === run) runs.ask(now, trials, wanted(), { onRaw, onEnd });
       });
-    void import("./enough-edge.ts")
-      .then(({ edgeFound }) => edgeFound(now, answer, runs.points(), askFor))
-      .catch(() => null)
-      .then((found) => {
-        if (mine !== run) return;
-        if (found) runs.put(found);
-        end();
-      });
+    void edgeOf(now, answer, runs.points(), askFor).then((found) => {
+      if (mine !== run) return;
+      if (found) runs.put(found);
+      runs.end();
+    });
   };
   const begin = (now: Job, isFresh: boolean): void => {
-    const along = trialsAlong(now.turn, now.axis, FINE);
-    const trials = coarseThenFine(along.length).flatMap((at) => along[at] ?? []);
-    runs.ask(now, trials, wanted(), {
-      onFirst: () => {
-        if (isFresh) runs.setPoints([]);
-        runs.setEdged(false);
-        runs.setState("working");
-      },
+    runs.ask(now, trialsOf(now), wanted(), {
+      onFirst: () => runs.begun(isFresh),
       onEnd: () => refine(now),
     });
   };
@@ -179,7 +200,7 @@ export function createTrying(trying: Trying): Accessor<Curve> {
         return void runs.setState("still");
       }
       const last = before?.[0] ?? null;
-      const isOther = last?.turn !== now.turn || last.axis !== now.axis;
+      const isOther = isOtherNumber(last, now);
       if (isOther) runs.setPoints([]);
       const isFresh = !sameJob(last, now);
       const waits = isFresh && !isOther;

@@ -2,7 +2,7 @@
 
 import { type Accessor, createSignal } from "solid-js";
 import type { Words } from "../graph/words.ts";
-import { firstPaint } from "../ui/after-paint.ts";
+import { firstPaint, wholeWorked } from "../ui/after-paint.ts";
 
 const AGAIN_AFTER = 5000;
 
@@ -14,8 +14,8 @@ function fetchAfterAnswers<Fetched, Until>(
 ): Accessor<Fetched | Until> {
   const [fetched, setFetched] = createSignal<Fetched | Until>(until);
   const fetch = (): void => {
-    load().then(
-      (here) => setFetched(() => here),
+    Promise.all([load(), wholeWorked]).then(
+      ([here]) => setFetched(() => here),
       () => {
         onFailure();
         setTimeout(fetch, AGAIN_AFTER);

@@ -75,5 +75,7 @@ export function adviceText(whole: Whole, answer: AdviceAnswer): readonly string[
   const told = adviceTold(answer, titleOf, show, Object.keys(given?.forecast ?? {}).length > 0);
   const { what, rest } = told.lead;
   const said = [`${what} ${rest}`.trim(), told.noted, told.reason].filter((words) => words !== "");
-  return [said.join(" "), told.asAdvised, told.rule, told.rests, ""];
+  const { here, asSheet } = told.rule;
+  const rule = `These days hold for ${here} As the sheet waters, ${asSheet}.`;
+  return [said.join(" "), told.asAdvised, rule, told.rests, ""];
 }

@@ -3,13 +3,13 @@
 import type { Worksheet } from "../document/worksheet.ts";
 import { wordIn } from "../graph/readers.ts";
 import type { CardKinds } from "../graph/types.ts";
-import type { Driver } from "../network/bounds.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import type { GivesOut } from "../season/relief.ts";
 import { baseOf } from "../studies/ask.ts";
 import { givesOut } from "../studies/gives-out.ts";
 import type { Whole } from "../studies/work-out.ts";
 import { givesOutSaid } from "../telling/gives-out.ts";
+import { asDriver } from "../telling/words/bounds.ts";
 
 export type GivesOutReport = {
   /** Short days saved are those of a season on the mean, as `season.days_short` is; `in_all` those of all seasons together. */
@@ -46,7 +46,7 @@ export function givesOutReport(
     const said = `What gives out first cannot be said: ${answer.failed.replace(/\.$/, "")}.`;
     return { gives_out: [], gives_out_state: answer.failed, gives_out_rain: 1, gives_out_said: said };
   }
-  const driver = (wordIn(whole.results.get("season.binding_driver")) || "either") as Driver;
+  const driver = asDriver(wordIn(whole.results.get("season.binding_driver")));
   return {
     gives_out: reliefs(answer),
     gives_out_state: answer.state,

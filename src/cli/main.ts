@@ -8,6 +8,7 @@ import { valueIn } from "../graph/readers.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { recordKey } from "../rainfall/record-key.ts";
+import { heldAtDepth } from "../scene/dip-level.ts";
 import type { WeekGiven } from "../season/week-plan.ts";
 import { worksheetFromFileText } from "../storage/file.ts";
 import { baseOf } from "../studies/ask.ts";
@@ -69,7 +70,7 @@ function tellDoubtfulNotes({ worksheet, results }: Whole): void {
   const show = (si: number, measure: MeasureName) => showQuantity(si, measure, options);
   const notes = inForce(worksheet.notes ?? []);
   const told = [
-    ...questionsOf({ worksheet, value, today, show }, notes),
+    ...questionsOf({ worksheet, value, today, show, now: null, held: heldAtDepth }, notes),
     ...unreckonedOf(CARD_KINDS, worksheet, notes),
     ...forecastAsked((value("season.week_given") as WeekGiven | null)?.forecast ?? {}, show),
   ];

@@ -2,6 +2,7 @@
 
 import { valueIn } from "../graph/readers.ts";
 import type { WeekSpan } from "../kinds/season/week.ts";
+import type { ByHand } from "../season/by-hand.ts";
 import type { DayLine, Go } from "../season/day-lines.ts";
 import type { WeekAnswer } from "../season/week-plan.ts";
 import type { Whole } from "../studies/work-out.ts";
@@ -20,10 +21,10 @@ import { isoDate } from "../units/calendar.ts";
 import { showQuantity } from "../units/show.ts";
 import { optionsOf } from "./report.ts";
 
-type Line = Pick<DayLine, "bed" | "volume" | "by" | "time" | "trips" | "tankfuls" | "waits"> & {
+type Line = Pick<DayLine, "bed" | "volume" | "by" | "time" | "trips" | "hands" | "tankfuls" | "waits"> & {
   readonly why: string;
-  /** By what and when it is given: [m3], [s], rounds, and how long after the hour of watering [s]. */
-  readonly goes: readonly Pick<Go, "by" | "volume" | "time" | "trips" | "wait">[];
+  /** By what and when it is given: [m3], [s], rounds, one's own time of it and how long after the hour of watering [s]. */
+  readonly goes: readonly Pick<Go, "by" | "volume" | "time" | "trips" | "hands" | "wait">[];
 };
 
 export type TodayReport = {
@@ -42,6 +43,13 @@ export type TodayReport = {
   }[];
   /** Parts that are noted broken, which the plan does without. */
   readonly broken: readonly string[];
+  /** Charging that the plan counts on its grower for: each battery, how, and on which days it is carried to the panel. */
+  readonly by_hand: readonly {
+    readonly battery: string;
+    readonly way: ByHand["way"];
+    readonly days: readonly string[];
+    readonly said: string;
+  }[];
   /** Beds that ask on a day and get nothing, and what they ask for [m3]. */
   readonly refused: readonly {
     readonly day: string;
@@ -67,23 +75,31 @@ export function voiceOf(whole: Whole): Voice {
 }
 
 function lineOf(line: DayLine, voice: Voice): Line {
-  const { bed, volume, by, time, trips, tankfuls, waits, goes } = line;
+  const { bed, volume, by, time, trips, hands, tankfuls, waits, goes } = line;
   return {
     bed,
     volume,
     by,
     time,
     trips,
+    hands,
     tankfuls,
     waits,
     why: lineWhy(line, voice),
-    goes: goes.map((go) => ({ by: go.by, volume: go.volume, time: go.time, trips: go.trips, wait: go.wait })),
+    goes: goes.map((go) => ({
+      by: go.by,
+      volume: go.volume,
+      time: go.time,
+      trips: go.trips,
+      hands: go.hands,
+      wait: go.wait,
+    })),
   };
 }
 
 /** Today's and the week's lines in JSON. */
 export function todayReport(whole: Whole, week: WeekAnswer): TodayReport {
-  const { first, lines, opens, broken, refused, rains, spared } = week;
+  const { first, lines, opens, broken, byHand, refused, rains, spared } = week;
   const voice = voiceOf(whole);
   return {
     today: lines.filter(({ day }) => day === first).map((line) => lineOf(line, voice)),
@@ -98,6 +114,12 @@ export function todayReport(whole: Whole, week: WeekAnswer): TodayReport {
       why: sparedWords(one, voice),
     })),
     broken,
+    by_hand: byHand.map((one) => ({
+      battery: one.battery,
+      way: one.way,
+      days: one.days.map(isoDate),
+      said: byHandWords([one], voice).join(" "),
+    })),
     refused: refused.map((one) => ({
       day: isoDate(one.day),
       bed: one.bed,

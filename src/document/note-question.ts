@@ -4,6 +4,8 @@ import { AS_READ, dipCounts, isOver, sayingToo, saysSo } from "../happened/dip.t
 import { isMuchRain, muchRainSaid } from "../happened/much-rain.ts";
 import { calendarDate, dayInYear, parseIsoDate } from "../units/calendar.ts";
 import { DAYS_A_YEAR } from "../units/constants.ts";
+import { fromSi, toSi } from "../units/unit.ts";
+import { drawnSinceDip } from "./note-drawn.ts";
 import type { Show } from "./note-words.ts";
 import { amountOf } from "./telling-notes.ts";
 import type { Note, Worksheet } from "./worksheet.ts";
@@ -11,7 +13,12 @@ import type { Note, Worksheet } from "./worksheet.ts";
 type Said = Omit<Note, "id">;
 
 /** What may be noted instead; null: nothing. */
-export type NoteChoice = { readonly label: string; readonly note: Said | null };
+export type NoteChoice = {
+  readonly label: string;
+  readonly note: Said | null;
+  /** What is noted then, where it is not what was said before. */
+  readonly words?: string;
+};
 
 export type NoteQuestion = { readonly question: string; readonly choices: readonly NoteChoice[] };
 
@@ -22,6 +29,18 @@ export type NoteAsking = {
   readonly show: Show;
   /** `YYYY-MM-DD` */
   readonly today: string;
+  /** Time of that day, for a note that says none [min]; null: not known. */
+  readonly now: number | null;
+  /** Water in a tank at a depth [m3]. */
+  readonly held: (vessel: unknown, depth: number) => number;
+};
+
+/** How a note came about. */
+export type Offered = {
+  /** The sheet itself offers so much of it: nobody is asked whether a tank holds it. */
+  readonly sure?: boolean | undefined;
+  /** The note that it stands in for. */
+  readonly instead?: string | undefined;
 };
 
 const LEAVE: NoteChoice = { label: "Leave it out", note: null };
@@ -90,6 +109,55 @@ function ofVolume(asking: NoteAsking, note: Said): NoteQuestion | null {
   };
 }
 
+/** Figures of an amount as it is said. */
+const AS_SAID = 2;
+
+/** More water than a tank can have had in it since it was dipped that day. */
+function ofDrawn(asking: NoteAsking, note: Said, { instead }: Offered): NoteQuestion | null {
+  const volume = note.what === "gave" || note.what === "took" ? amountOf(note) : null;
+  const [tank, ...others] = tanksOf(asking, note);
+  const minute = note.minute ?? (note.day === asking.today ? asking.now : null);
+  const vessel = tank === undefined ? null : vesselOf(asking, tank);
+  if (volume === null || tank === undefined || others.length > 0 || minute === null || !vessel) return null;
+  const { worksheet, value, show } = asking;
+  const number = (id: string): number | null => {
+    const held = value(id);
+    return typeof held === "number" ? held : null;
+  };
+  const inflow = linesInto(asking, tank).reduce(
+    (sum, { id }) => sum + Math.max(0, number(`${id}.flow`) ?? 0),
+    0,
+  );
+  const known = {
+    vessel,
+    held: (depth: number) => asking.held(vessel, depth),
+    inflow,
+    doubt: number("season.dip_doubt"),
+  };
+  const of = { worksheet, instead, tanksOf: (one: Said) => tanksOf(asking, one) };
+  const drawn = drawnSinceDip(of, tank, known, note, minute);
+  if (!drawn || volume <= drawn.most) return null;
+  const { unit = "" } = note;
+  const left = Number(fromSi(drawn.left, unit).toPrecision(AS_SAID));
+  const there = show(toSi(left, unit), "volume");
+  return {
+    question: `${titleOf(asking, tank)} was dipped at ${show(drawn.depth, "depth")}: ${show(drawn.held, "volume")}. How did ${show(volume, "volume")} come out of it?`,
+    choices: [
+      ...(left > 0
+        ? [
+            {
+              label: `It was ${there}, what was in it`,
+              note: { ...note, value: left },
+              words: `${titleOf(asking, note.where)}, ${there}`,
+            },
+          ]
+        : []),
+      { label: "More came in meanwhile", note },
+      LEAVE,
+    ],
+  };
+}
+
 /** Lines that end in a tank. */
 const linesInto = ({ worksheet }: NoteAsking, tank: string) =>
   worksheet.cards.filter(({ kind, givens }) => kind === "line" && givens["to"]?.value === tank);
@@ -154,11 +222,12 @@ function ofSoak(asking: NoteAsking, note: Said): NoteQuestion | null {
  *
  * @returns null where nothing speaks against it
  */
-export function askOfNote(asking: NoteAsking, note: Said): NoteQuestion | null {
+export function askOfNote(asking: NoteAsking, note: Said, offered: Offered = {}): NoteQuestion | null {
   return (
     ofDay(asking, note) ??
     (note.what === "dipped" ? ofDip(asking, note) : null) ??
-    ofVolume(asking, note) ??
+    ofDrawn(asking, note, offered) ??
+    (offered.sure ? null : ofVolume(asking, note)) ??
     ofRefill(asking, note) ??
     ofRain(asking, note) ??
     ofSoak(asking, note)

@@ -2,22 +2,25 @@
 
 import type { Worksheet } from "../document/worksheet.ts";
 import { bindNodes, bindStep } from "./bind-nodes.ts";
-import { type CardPlan, type Draft, draftOf } from "./card-plans.ts";
+import { type CardPlan, type Draft, draftOf, kindNamed, rowNamed } from "./card-plans.ts";
 import { isWrong, stepOf, type Wrong } from "./formula-work.ts";
 import { resolveName } from "./names.ts";
-import { addNodeWork, addShells } from "./node-work.ts";
+import { addNodeWork, addPartWork } from "./node-work.ts";
 import {
   type CardCaution,
   type EntryPlace,
   type Graph,
   type GraphNode,
+  nodeOf,
   readsOf,
   type Step,
+  type Whole,
 } from "./nodes.ts";
 import { once } from "./once.ts";
 import { ordered } from "./order.ts";
 import { sameShape } from "./shape.ts";
-import type { CardKinds, Caution, Problem } from "./types.ts";
+import { addShells } from "./shells.ts";
+import type { CardKinds, Caution, Problem, QuantityId } from "./types.ts";
 import { siUnitOfNode } from "./unit-of.ts";
 
 export type { Graph } from "./nodes.ts";
@@ -103,6 +106,35 @@ function cautionsOf(plan: Draft): Told {
   return { cautions, wrong };
 }
 
+const NONE_TOLD: Told = { cautions: [], wrong: [] };
+
+function graphOf(plan: Draft, whole: Whole | null): Graph {
+  const { kinds, worksheet } = plan;
+  for (const node of plan.nodes.values()) node.reads = readsOf(node.work);
+  const nodes = ordered([...plan.nodes.values()]);
+  bindNodes(nodes);
+  // Read when somebody first asks: they are a fifth of the building, and most who build a graph never tell a caution.
+  const told = once(() => (whole ? NONE_TOLD : cautionsOf(plan)));
+  const index = new Map(nodes.map(({ id, position }) => [id, position]));
+  const graph: Graph = {
+    kinds,
+    worksheet,
+    cards: worksheet.cards,
+    whole,
+    nodes,
+    index,
+    ...plainOf(nodes),
+    ...readersOf(nodes),
+    ...placesOf(nodes),
+    ids: nodes.filter(({ role }) => role === "quantity").map(({ id }) => id),
+    cautions: () => told().cautions,
+    siUnitOf: (id) => siUnitOfNode(nodeOf(graph, id)),
+    problems: plan.problems,
+    wrongCautions: () => told().wrong,
+  };
+  return graph;
+}
+
 /**
  * The graph of a worksheet.
  * @param worksheet with its active options already applied
@@ -113,34 +145,43 @@ export function buildGraph(worksheet: Worksheet, kinds: CardKinds): Graph {
   const plan = draftOf(worksheet, kinds);
   for (const owner of plan.cards) addShells(plan, owner);
   for (const owner of plan.cards) addNodeWork(plan, owner);
-  for (const node of plan.nodes.values()) node.reads = readsOf(node.work);
-  const nodes = ordered([...plan.nodes.values()]);
-  bindNodes(nodes);
-  // Read when somebody first asks: they are a fifth of the building, and most who build a graph never tell a caution.
-  const told = once(() => cautionsOf(plan));
-  const index = new Map(nodes.map(({ id, position }) => [id, position]));
-  return {
-    kinds,
-    worksheet,
-    cards: worksheet.cards,
-    nodes,
-    index,
-    ...plainOf(nodes),
-    ...readersOf(nodes),
-    ...placesOf(nodes),
-    ids: nodes.filter(({ role }) => role === "quantity").map(({ id }) => id),
-    cautions: () => told().cautions,
-    siUnitOf: (id) => siUnitOfNode(nodes[index.get(id) ?? -1]),
-    problems: plan.problems,
-    wrongCautions: () => told().wrong,
-  };
+  return graphOf(plan, null);
 }
 
 /**
- * The graph of a worksheet: the previous one itself where nothing changed but values.
+ * What of a worksheet's graph some quantities are worked out from, in half the time and less: what the page says first need
+ * not wait for the rest. Its results are those of the whole; cautions it has none, and problems only its own.
+ * @param wanted quantities; those that there are not are left aside
+ */
+export function buildPart(worksheet: Worksheet, kinds: CardKinds, wanted: readonly QuantityId[]): Graph {
+  const plan = draftOf(worksheet, kinds);
+  // Which of two cards of one name is meant shows only in the whole.
+  if (plan.cards.some(({ doubled }) => doubled)) return buildGraph(worksheet, kinds);
+  addPartWork(plan, wanted);
+  const mayHave = (id: QuantityId): boolean => {
+    const [card = "", name = ""] = id.split(".");
+    const kind = plan.byId.get(card)?.kind ?? kindNamed(kinds, card);
+    return kind !== undefined && rowNamed(kind, name.replace("~computed", "")) !== undefined;
+  };
+  return graphOf(plan, { graph: once(() => buildGraph(worksheet, kinds)), mayHave });
+}
+
+/**
+ * The graph of a worksheet: the previous one itself where nothing changed but values, and all of it where that was a part.
  * @param previous graph of an earlier state of the worksheet
  */
 export function graphFor(worksheet: Worksheet, kinds: CardKinds, previous?: Graph): Graph {
   const fits = previous && previous.kinds === kinds && sameShape(previous.worksheet, worksheet, kinds);
-  return fits ? previous : buildGraph(worksheet, kinds);
+  return fits ? (previous.whole?.graph() ?? previous) : buildGraph(worksheet, kinds);
+}
+
+/** The same of a part. */
+export function partFor(
+  worksheet: Worksheet,
+  kinds: CardKinds,
+  wanted: readonly QuantityId[],
+  previous?: Graph,
+): Graph {
+  const fits = previous && previous.kinds === kinds && sameShape(previous.worksheet, worksheet, kinds);
+  return fits ? previous : buildPart(worksheet, kinds, wanted);
 }

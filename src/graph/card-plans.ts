@@ -4,7 +4,7 @@ import type { Card, Entry, EntryValue, Worksheet } from "../document/worksheet.t
 import { readFormula } from "../formula/read.ts";
 import type { GraphNode, Work } from "./nodes.ts";
 import { failed } from "./problems.ts";
-import type { CardKind, CardKinds, LinkGiven, Problem, QuantityId, Result, Row } from "./types.ts";
+import type { CardKind, CardKinds, LinkGiven, Model, Problem, QuantityId, Result, Row } from "./types.ts";
 
 export type CardPlan = {
   readonly card: Card;
@@ -24,7 +24,15 @@ export type Draft = {
   readonly strangers: ReadonlySet<string>;
   readonly nodes: Map<QuantityId, GraphNode>;
   readonly problems: Problem[];
+  /** Where only a part is built: what was found to be read, still without its work; null where all is in the plan. */
+  reached: Reached[] | null;
 };
+
+/** A node of a card's row or model. */
+export type Reached = { readonly owner: CardPlan; readonly node: GraphNode } & (
+  | { readonly row: Row }
+  | { readonly model: Model }
+);
 
 /** The kind of that name, or undefined; names such as `constructor` are no kinds. */
 export function kindNamed(kinds: CardKinds, name: string): CardKind | undefined {
@@ -104,7 +112,7 @@ function wholeProblems(
 }
 
 /** Sorts the cards, matches them with their kinds, and notes unknown kinds, doubled ids and missing single cards. */
-export function draftOf(worksheet: Worksheet, kinds: CardKinds): Draft {
+export function draftOf(worksheet: Worksheet, kinds: CardKinds, reached: Reached[] | null = null): Draft {
   const problems: Problem[] = [];
   const strangers = new Set<string>();
   const counts = countsOf(worksheet.cards);
@@ -120,7 +128,7 @@ export function draftOf(worksheet: Worksheet, kinds: CardKinds): Draft {
   const byId = new Map(cards.map((plan) => [plan.card.id, plan]));
   problems.push(...wholeProblems(counts, byId, kinds));
   problems.sort(byPlace);
-  return { kinds, worksheet, cards, byId, strangers, nodes: new Map(), problems };
+  return { kinds, worksheet, cards, byId, strangers, nodes: new Map(), problems, reached };
 }
 
 /** The problem of a single card that is not there. */

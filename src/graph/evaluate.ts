@@ -5,7 +5,8 @@ import type { Card, Worksheet } from "../document/worksheet.ts";
 import { entryAt } from "./card-plans.ts";
 import { compute } from "./compute.ts";
 import type { EntryPlace, Graph } from "./nodes.ts";
-import { type AskedAnswer, hasAll, type Pass, settle, settleNumber } from "./pass.ts";
+import { once } from "./once.ts";
+import { type AskedAnswer, FAILED, hasAll, type Pass, settle, settleNumber } from "./pass.ts";
 import { failed, reasonOf } from "./problems.ts";
 import { type Inside, Results } from "./results.ts";
 import type { Result, Settled } from "./types.ts";
@@ -102,6 +103,29 @@ function sameShowing(a: Worksheet, b: Worksheet): boolean {
   return a.units === b.units && a.locale === b.locale && a.currency === b.currency;
 }
 
+/** Whether a pass was over a part of the graph. */
+const isPart = (part: Graph, graph: Graph): boolean =>
+  part.whole !== null && !graph.whole && part.worksheet === graph.worksheet && part.kinds === graph.kinds;
+
+/** A pass over a part, laid into the places of the whole; what is not in it counts as failed until it is settled. */
+function laidInto(graph: Graph, part: Inside): { readonly before: Inside; readonly unknown: Uint8Array } {
+  const { length } = graph.nodes;
+  const values = new Float64Array(length).fill(Number.NaN);
+  const states = new Uint8Array(length).fill(FAILED);
+  const results = new Array<Result | undefined>(length);
+  const unknown = new Uint8Array(length).fill(1);
+  const placeOf = part.graph.nodes.map(({ id }) => graph.index.get(id) ?? -1);
+  for (const [at, place] of placeOf.entries()) {
+    if (place < 0) continue;
+    values[place] = part.values[at] ?? Number.NaN;
+    states[place] = part.states[at] ?? FAILED;
+    results[place] = part.results[at];
+    unknown[place] = 0;
+  }
+  const asked = new Map([...part.asked].map(([at, answer]) => [placeOf[at] ?? -1, answer]));
+  return { before: { ...part, graph, values, states, results, asked, whole: null }, unknown };
+}
+
 function startPass(graph: Graph, worksheet: Worksheet, settled: Settled, before: Inside | null): Pass {
   const { units, locale, currency } = worksheet;
   const shared = { graph, cards: cardsFor(graph, worksheet), show: { units, locale, currency }, settled };
@@ -135,13 +159,17 @@ function startPass(graph: Graph, worksheet: Worksheet, settled: Settled, before:
  * @param previous results of an earlier pass: they save work and keep objects, and change no value
  */
 export function evaluate(graph: Graph, worksheet: Worksheet, settled: Settled, previous?: Results): Results {
-  const before = previous?.inside ?? null;
+  const known = previous?.inside ?? null;
+  const laid = known && isPart(known.graph, graph) ? laidInto(graph, known) : null;
+  const before = laid?.before ?? known;
   const pass = startPass(graph, worksheet, settled, before);
-  const dirty = new Uint8Array(graph.nodes.length);
   const continues = before !== null && before.graph === graph && sameShowing(before.worksheet, worksheet);
-  const first = continues ? markEdits(pass, before, dirty) : 0;
+  const dirty = (continues ? laid?.unknown : null) ?? new Uint8Array(graph.nodes.length);
+  const edited = continues ? markEdits(pass, before, dirty) : 0;
   if (!continues) dirty.fill(1);
-  const done = run(pass, dirty, first);
+  const done = run(pass, dirty, laid ? 0 : edited);
   const { cards, values, states, results, asked } = pass;
-  return new Results({ graph, worksheet, cards, values, states, results, asked, done });
+  const whole = graph.whole && once(() => evaluate(graph.whole?.graph() ?? graph, worksheet, settled, all));
+  const all = new Results({ graph, worksheet, cards, values, states, results, asked, done, whole });
+  return all;
 }

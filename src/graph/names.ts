@@ -12,6 +12,7 @@ import {
 } from "./card-plans.ts";
 import type { GraphNode, Source } from "./nodes.ts";
 import { failed, none } from "./problems.ts";
+import { isMeasured, nodeAt } from "./shells.ts";
 import type { CardKind, LinkGiven } from "./types.ts";
 
 export type Resolved = { readonly source: Source } | { readonly wrong: string };
@@ -19,10 +20,6 @@ export type Resolved = { readonly source: Source } | { readonly wrong: string };
 const found = (name: string, node: GraphNode | null, link: GraphNode | null = null): Resolved => ({
   source: { name, link, node },
 });
-
-function nodeAt(plan: Draft, card: string, row: string): GraphNode | null {
-  return plan.nodes.get(`${card}.${row}`) ?? null;
-}
 
 /** A row that only some of a link's kinds have does not apply to the others. */
 function throughLink(plan: Draft, from: CardPlan, row: LinkGiven, rest: string, name: string): Resolved {
@@ -54,8 +51,7 @@ function ofMeasured(plan: Draft, from: CardPlan, rest: string, name: string): Re
   const row = rowNamed(from.kind, rest);
   if (!row) return { wrong: `${name}: this card has nothing called ${rest}.` };
   const id = `${from.card.id}.${rest}`;
-  const node = plan.nodes.get(id);
-  if (node?.work.kind === "measured") return found(name, node);
+  if (isMeasured(from, row)) return found(name, nodeAt(plan, from.card.id, rest));
   return found(name, standIn(plan, `${id}~measured`, from.kind, row, none("not measured", id)));
 }
 

@@ -2,13 +2,13 @@
 
 import { bindRelation } from "./bind-nodes.ts";
 import {
-  addNode,
   type CardPlan,
   type Draft,
   entryAt,
   kindNamed,
   linkedIds,
   missingCard,
+  type Reached,
   rowNamed,
   targetOf,
 } from "./card-plans.ts";
@@ -26,46 +26,20 @@ import {
 } from "./nodes.ts";
 import { once } from "./once.ts";
 import { failed, none } from "./problems.ts";
-import { isMeasurable } from "./rows.ts";
-import type { GatherRow, Given, LinkGiven, Model, NumberGiven, OutputRow, Result, Row } from "./types.ts";
+import { modelAt, nodeAt } from "./shells.ts";
+import type {
+  GatherRow,
+  Given,
+  LinkGiven,
+  Model,
+  NumberGiven,
+  OutputRow,
+  QuantityId,
+  Result,
+  Row,
+} from "./types.ts";
 
 const fixed = (result: Result): Work => ({ kind: "fixed", result });
-
-/** The name under which a model's answer stands among the nodes; no quantity can be called that. */
-function modelId(card: string, model: string): string {
-  return `${card}.${model}()`;
-}
-
-function shellOf(plan: Draft, owner: CardPlan, row: Row): void {
-  const { card, at, kind, doubled } = owner;
-  const id = `${card.id}.${row.name}`;
-  const node = addNode(plan, id, "quantity", { card: card.id, cardAt: at, kind, row });
-  if (doubled) {
-    node.work = fixed(failed("duplicate_id", id, `Several cards are called ${card.id}.`));
-    return;
-  }
-  const entry = entryAt(card.measured, row.name);
-  if (!entry || entry.value === null || entry.value === undefined) return;
-  if (isMeasurable(row)) {
-    node.work = { kind: "measured", row };
-    addNode(plan, twinId(id), "twin", { card: card.id, cardAt: at, kind, row });
-  } else
-    plan.problems.push({
-      code: "bad_value",
-      at: id,
-      text: `${row.label} cannot be measured; what was entered is left aside.`,
-    });
-}
-
-/** Nodes of a card, still without their work, so that every name can be found. */
-export function addShells(plan: Draft, owner: CardPlan): void {
-  for (const row of owner.kind.rows) shellOf(plan, owner, row);
-  if (owner.doubled) return;
-  for (const model of owner.kind.models) {
-    const place = { card: owner.card.id, cardAt: owner.at, kind: owner.kind, row: null };
-    addNode(plan, modelId(owner.card.id, model.name), "model", place);
-  }
-}
 
 function linkResult(plan: Draft, owner: CardPlan, row: LinkGiven, id: string): Result {
   const ids = linkedIds(owner.card, row);
@@ -88,8 +62,8 @@ function entryWork(
 ): EntryWork {
   const before = row.when && rowNamed(owner.kind, row.when.row);
   const isTyped = before !== undefined && TYPED.has(before.row) && !hasWorked(before);
-  const behind = isTyped ? plan.nodes.get(`${owner.card.id}.${before.name}`) : undefined;
-  return { kind: "entry", row, place, behind: behind ?? null };
+  const behind = isTyped ? nodeAt(plan, owner.card.id, before.name) : null;
+  return { kind: "entry", row, place, behind };
 }
 
 const TYPED: ReadonlySet<Row["row"]> = new Set(["given", "choice", "date", "text", "list"]);
@@ -102,7 +76,7 @@ function numberWork(plan: Draft, owner: CardPlan, row: NumberGiven, id: string):
   const usual = row.default;
   if (usual && "formula" in usual) return formulaWork(plan, owner, id, usual.formula, []);
   if (!usual || !("by" in usual)) return entryWork(plan, owner, row, place);
-  const choice = plan.nodes.get(`${owner.card.id}.${usual.by}`);
+  const choice = nodeAt(plan, owner.card.id, usual.by);
   return choice
     ? { kind: "pick", row, choice }
     : fixed(failed("formula", id, `There is no choice ${usual.by}.`));
@@ -120,7 +94,7 @@ function outputWork(plan: Draft, owner: CardPlan, row: OutputRow, id: string): W
   const model = kind?.models.find(({ name }) => name === (rest ?? head));
   if (!kind || !model) return fixed(failed("formula", id, `There is no model ${row.of}.`));
   const card = rest === undefined ? owner.card.id : head;
-  const node = plan.nodes.get(modelId(card, model.name));
+  const node = modelAt(plan, card, model);
   if (!node) {
     const doubled = plan.byId.get(card)?.doubled;
     return fixed(
@@ -157,7 +131,7 @@ function gatherWork(plan: Draft, owner: CardPlan, row: GatherRow, id: string): W
         .map(({ card, at }) => ({
           card: card.id,
           cardAt: at,
-          node: row.take === "id" ? null : (plan.nodes.get(`${card.id}.${row.take}`) ?? null),
+          node: row.take === "id" ? null : nodeAt(plan, card.id, row.take),
         }))
     : [];
   return { kind: "gather", how: row.how, parts };
@@ -233,8 +207,24 @@ export function addNodeWork(plan: Draft, owner: CardPlan): void {
     if (node) node.work = workOf(plan, owner, row, id);
   }
   for (const model of owner.kind.models) {
-    const id = modelId(owner.card.id, model.name);
-    const node = plan.nodes.get(id);
-    if (node) node.work = modelWork(plan, owner, model, id);
+    const node = modelAt(plan, owner.card.id, model);
+    if (node) node.work = modelWork(plan, owner, model, node.id);
   }
+}
+
+/** Gives every node its work that some quantities read, at any distance, and them. */
+export function addPartWork(plan: Draft, wanted: readonly QuantityId[]): void {
+  const found: Reached[] = [];
+  plan.reached = found;
+  for (const id of wanted) {
+    const [card = "", name = ""] = id.split(".");
+    nodeAt(plan, card, name);
+  }
+  for (let next = found.pop(); next; next = found.pop()) {
+    const { owner, node } = next;
+    node.work =
+      "row" in next ? workOf(plan, owner, next.row, node.id) : modelWork(plan, owner, next.model, node.id);
+  }
+  // Nothing that is asked for later would get any work.
+  plan.reached = null;
 }

@@ -118,11 +118,21 @@ export type CardCaution = {
   readonly step: Step | null;
 };
 
+/** Of a graph that is only a part of its worksheet's. */
+export type Whole = {
+  /** All of it, built when somebody first asks. */
+  readonly graph: () => Graph;
+  /** Whether a quantity may stand in the whole that is not in the part. */
+  readonly mayHave: (id: QuantityId) => boolean;
+};
+
 export type Graph = {
   readonly kinds: CardKinds;
   /** The worksheet it was built for; numbers in it may be old by now, its shape is not. */
   readonly worksheet: Worksheet;
   readonly cards: readonly Card[];
+  /** Where this is a part of it: what the first answers are worked out from. */
+  readonly whole: Whole | null;
   /** By rank, then by name. */
   readonly nodes: readonly GraphNode[];
   readonly index: ReadonlyMap<QuantityId, number>;
@@ -148,10 +158,11 @@ export type Graph = {
   readonly wrongCautions: () => readonly Problem[];
 };
 
-/** The node of a quantity, or null. */
+/** The node of a quantity, or null; of one that is not in a part the whole's. */
 export function nodeOf(graph: Graph, id: QuantityId): GraphNode | null {
   const position = graph.index.get(id);
-  return position === undefined ? null : (graph.nodes[position] ?? null);
+  if (position !== undefined) return graph.nodes[position] ?? null;
+  return graph.whole?.mayHave(id) ? nodeOf(graph.whole.graph(), id) : null;
 }
 
 /** The name of a measured quantity's computed twin. */

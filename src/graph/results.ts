@@ -18,6 +18,8 @@ export type Inside = {
   readonly asked: ReadonlyMap<number, AskedAnswer>;
   /** Positions computed in this pass. */
   readonly done: readonly number[];
+  /** Where the graph is a part: the results of the whole, worked out when somebody first asks. */
+  readonly whole: (() => Results) | null;
 };
 
 export class Results {
@@ -30,8 +32,15 @@ export class Results {
 
   /** The result of a quantity, or of a measured one's computed twin (see `twinId`); undefined where there is none. */
   get(id: QuantityId): Result | undefined {
-    const position = this.inside.graph.index.get(id);
-    return position === undefined ? undefined : this.inside.results[position];
+    const { graph, results } = this.inside;
+    const position = graph.index.get(id);
+    if (position !== undefined) return results[position];
+    return graph.whole?.mayHave(id) ? this.all.get(id) : undefined;
+  }
+
+  /** The results of the whole worksheet: these, or where they are of a part what they are a part of. */
+  get all(): Results {
+    return this.inside.whole?.() ?? this;
   }
 
   /** Every quantity, hidden ones too, each after what it reads. */

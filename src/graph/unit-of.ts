@@ -46,7 +46,7 @@ export function shownMeasure(node: GraphNode): MeasureName | null {
 }
 
 /** The coherent SI unit of a node's number, "" where it has none. */
-export function siUnitOfNode(node: GraphNode | undefined): string {
+export function siUnitOfNode(node: GraphNode | null): string {
   if (!node) return "";
   const measure = shownMeasure(node);
   if (measure) return MEASURES[measure].si;

@@ -1,6 +1,7 @@
 // Which bed is watered by what and from which tank, and which tanks stand behind it.
 
-import { fedBy, meantToFeed } from "./feeds.ts";
+import { fedBy, fillersOf, meantToFeed } from "./feeds.ts";
+import { goesTo } from "./gone.ts";
 import { edgesFrom, edgesTo, type Network, runs } from "./network.ts";
 
 /** What waters a bed, in the order in which it is tried. */
@@ -50,3 +51,19 @@ export const bedsServed = (network: Network, tank: string): readonly string[] =>
 /** Beds that it would come to if every line ran, sorted by id. */
 export const bedsMeant = (network: Network, tank: string): readonly string[] =>
   bedsOfTanks(network, meantToFeed(network, tank));
+
+/**
+ * Tanks whose overflow takes water away from whoever draws from a tank: of those that fill it, the ones that run over into a
+ * tank which neither fills it nor serves, in any way, a bed that it serves.
+ */
+export function passingBy(network: Network, tank: string): readonly string[] {
+  const fillers = fillersOf(network, tank);
+  const served = bedsStraightFrom(network, tank).flatMap((bed) =>
+    waterersOf(network, bed).flatMap((waterer) => tankOf(network, waterer) ?? []),
+  );
+  const ofUse = new Set([...fillers, ...served.flatMap((other) => fillersOf(network, other))]);
+  return fillers.filter((id) => {
+    const into = goesTo(network, "spills", id);
+    return into !== null && !ofUse.has(into);
+  });
+}

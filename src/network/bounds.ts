@@ -15,6 +15,7 @@ export const BOUNDS = [
   "hands",
   "held_back",
   "rule",
+  "given_up",
   "unwatered",
 ] as const;
 

@@ -65,6 +65,9 @@ export const levelMoved = (stick: Stick, from: Level, by: number): Level =>
 /** What a tank holds at a level [m3]. */
 export const heldAt = (vessel: Vessel, { depth }: Level): number => volumeAt(vessel, depth);
 
+/** The same of whatever a tank's card says of its vessel. */
+export const heldAtDepth = (vessel: unknown, depth: number): number => volumeAt(vessel as Vessel, depth);
+
 /** How high a volume stands in a tank, more than it holds up to its rim [m]. */
 export const depthHolding = (vessel: Vessel, volume: number): number =>
   vesselLevelAt(vessel, Math.min(vessel.volume, Math.max(0, volume)));

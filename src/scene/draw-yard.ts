@@ -164,6 +164,11 @@ export function drawBed(bench: Bench, cell: Cell, bed: DrawnBed): void {
     );
     takes(paper, bed.id, { x: left, y: y - rise, width: right - left, height: 10 });
   }
-  anchorBelow(bench, bed, cell, y + 17);
+  const [left, right] = [cell.x, cell.x + cell.width];
+  const middle = (left + right) / 2;
+  paper.anchors.set(bed.id, [
+    { middle, from: y + 17, side: "under", left, right },
+    { middle, from: y - (bed.covered ? ARC : PLANT) - 4, side: "over", left, right, spare: true },
+  ]);
   if (bed.trouble !== null) putMark(paper, bed.id, cell.x + cell.width / 2, y - 26);
 }

@@ -1,30 +1,12 @@
 // Words beside things, once everything is drawn: each takes the nearest place where no line, no thing and no other word
 // is. Where there is none it says less, and at last nothing: the disc and the list still say it.
 
-import { deepest, type Ground } from "./ground.ts";
+import { deepest } from "./ground.ts";
+import { type LabelBoard, type Speaker, speakerOf, type Wanted } from "./label-words.ts";
 import { type Anchor, round } from "./paper.ts";
-import type { Box, Label, LabelWay, Part, Words } from "./place.ts";
-import type { Room } from "./room.ts";
-import { type Block, blockOf, type Type, textWidth } from "./text-block.ts";
+import type { Box, Label, LabelWay, Words } from "./place.ts";
+import type { Block } from "./text-block.ts";
 
-export type LabelBoard = {
-  readonly room: Room;
-  readonly width: number;
-  readonly ground: Ground;
-  readonly type: Type;
-  /** Only the open part, levels and trouble are labelled. */
-  readonly small: boolean;
-  readonly open: string | null;
-  /** Where words stood before, and are to stay; null: wherever they are best. */
-  readonly ways?: ReadonlyMap<string, LabelWay> | null;
-  /** There are so many of a kind that each says less. */
-  readonly crowded?: true;
-};
-
-export type Wanted = { readonly part: Part; readonly anchors: readonly Anchor[] };
-
-/** Widths that words are tried in [px]; the first is their thing's own. */
-const ROOMS = [96, 150, 230];
 const STEP = 6;
 /** Furthest that words go from where they would like to be [px]. */
 const FURTHEST = { over: 54, under: 96 };
@@ -34,68 +16,6 @@ const HALO = 2;
 /** A step aside costs so many up or down; beside others of its kind, whose room it would take, more. */
 const ASIDE_COSTS = { alone: 0.6, crowded: 5 };
 const WAYS = [-1, 1] as const;
-
-/** What may be said, from the most to the least. */
-function sayings(part: Part, board: LabelBoard): readonly (readonly Words[])[] {
-  const whole = (words: readonly Words[]): readonly Words[] =>
-    words.map((one): Words => ({ ...one, whole: true, most: 2 }));
-  const [title, ...facts] = part.words.filter(({ text }) => text !== part.trouble);
-  const fact = facts[0];
-  const briefs = facts.flatMap((one): readonly Words[] =>
-    one.live !== undefined
-      ? [{ ...one, text: one.live }]
-      : one.brief !== undefined
-        ? [{ text: one.brief, tone: one.tone }]
-        : [],
-  );
-  const isOpen = board.open === part.id;
-  const brief = briefs.slice(0, 1);
-  const least = facts.flatMap(({ least: text, tone }): readonly Words[] => (text ? [{ text, tone }] : []));
-  // What is in trouble is said before its name.
-  const first = fact?.tone === "trouble" ? [brief] : [];
-  const named = title ? [[title, ...(fact ? [fact] : [])], [title, ...brief], ...first, [title]] : [];
-  const all = board.small
-    ? [...(isOpen && title ? [[title, ...brief], [title]] : []), brief, least]
-    : [...named, brief, least];
-  return all.filter((words) => words.length > 0).map(whole);
-}
-
-const saysAll = (block: Block, words: readonly Words[]): boolean =>
-  words.every(({ text }) => block.lines.some((line) => text.includes(line.text)));
-
-/** The same words in narrower and wider blocks, none of them cut. */
-function blocksOf(words: readonly Words[], anchor: Anchor, board: LabelBoard): readonly Block[] {
-  const own = Math.max(56, anchor.right - anchor.left);
-  const longest = Math.max(...words.map((one) => textWidth(one.text, board.type.size, one.bold)));
-  const rooms = [...new Set([own, ...ROOMS, longest])].filter((room) => room <= board.width - 8);
-  const seen = new Set<string>();
-  return rooms
-    .map((room) => blockOf(words, room, board.type))
-    .filter((block) => {
-      const key = block.lines.map(({ text }) => text).join("\n");
-      if (seen.has(key) || !saysAll(block, words)) return false;
-      seen.add(key);
-      return true;
-    });
-}
-
-/** A part with all that may be said of it, and what that takes: asked for over and over while the places are sought. */
-type Speaker = Wanted & {
-  readonly sayings: readonly (readonly Words[])[];
-  readonly blocks: (words: readonly Words[], anchor: Anchor) => readonly Block[];
-};
-
-function speakerOf(wanted: Wanted, board: LabelBoard): Speaker {
-  const known = new Map<readonly Words[], Map<Anchor, readonly Block[]>>();
-  const blocks = (words: readonly Words[], anchor: Anchor): readonly Block[] => {
-    const beside = known.get(words) ?? new Map<Anchor, readonly Block[]>();
-    known.set(words, beside);
-    const found = beside.get(anchor) ?? blocksOf(words, anchor, board);
-    beside.set(anchor, found);
-    return found;
-  };
-  return { ...wanted, sayings: sayings(wanted.part, board), blocks };
-}
 
 type Found = { readonly block: Block; readonly box: Box; readonly cost: number };
 
@@ -176,8 +96,8 @@ function labelOf(speaker: Speaker, board: LabelBoard, from = 0): Label | null {
   for (const [index, words] of all.entries()) {
     if (index < Math.min(from, all.length - 1)) continue;
     // Where little is said, it is said in the ground, out of the way of everything.
-    const isNamed = words.some(({ bold }) => bold);
-    const found = placed(speaker, words, isNamed ? anchors : [...anchors].reverse(), board);
+    const hasName = words.some(({ bold }) => bold);
+    const found = placed(speaker, words, hasName ? anchors : [...anchors].reverse(), board);
     if (!found) continue;
     return labelFound(part.id, index, found, board);
   }
@@ -205,7 +125,8 @@ function labelFound(of: string, saying: number, { block, box, anchor }: Said, bo
 
 /** The same saying where it stood beside its thing before, in as many lines; null where something has come there. */
 function labelKept(speaker: Speaker, way: LabelWay, board: LabelBoard): Label | null {
-  const { part, anchors, sayings: all, blocks } = speaker;
+  const { part, sayings: all, blocks } = speaker;
+  const anchors = [...speaker.anchors, ...speaker.spare];
   const words = all[way.saying];
   const anchor = anchors.find(({ side }) => (side === "under") === way.under);
   if (!words || !anchor) return null;
@@ -220,17 +141,43 @@ function labelKept(speaker: Speaker, way: LabelWay, board: LabelBoard): Label | 
 /** While something moves: each where it stood, else nearby; what was not labelled is not labelled now. */
 function labelsKept(
   wanted: readonly Speaker[],
-  ways: ReadonlyMap<string, LabelWay>,
+  ways: ReadonlyMap<string, readonly LabelWay[]>,
   board: LabelBoard,
 ): readonly Label[] {
-  const known = wanted.flatMap((one) => {
-    const way = ways.get(one.part.id);
-    return way ? [{ one, way }] : [];
-  });
+  const known = wanted.flatMap((one) => (ways.get(one.part.id) ?? []).map((way) => ({ one, way })));
   const kept = known.flatMap(({ one, way }) => labelKept(one, way, board) ?? []);
   const stand = new Set(kept.map(({ of }) => of));
   const others = known.filter(({ one }) => !stand.has(one.part.id));
   return [...kept, ...others.flatMap(({ one, way }) => labelOf(one, board, way.saying) ?? [])];
+}
+
+const isNamed = ({ words }: Label): boolean => words.some(({ bold }) => bold);
+
+const wrongOf = ({ part }: Wanted): number => Math.max(0, ...part.words.map(({ wrong }) => wrong ?? 0));
+
+/** Of parts that are alike those whose name must be read: whatever is in trouble, and the worst of the rest. */
+function toName(group: readonly Speaker[]): readonly Speaker[] {
+  const troubled = group.filter(({ part }) => part.trouble !== null);
+  const most = Math.max(0, ...group.map(wrongOf));
+  const worst = most > 0 ? group.filter((one) => wrongOf(one) === most && !troubled.includes(one)) : [];
+  return [...troubled, ...worst.slice(0, 1)];
+}
+
+/** The name under the figure of what must be named and is not, or over the thing, once all else has its words. */
+function namesBeside(
+  these: readonly Speaker[],
+  labels: readonly Label[],
+  board: LabelBoard,
+): readonly Label[] {
+  if (board.small) return [];
+  const named = new Set(labels.filter(isNamed).map(({ of }) => of));
+  return these.flatMap((one): readonly Label[] => {
+    if (named.has(one.part.id)) return [];
+    const saying = one.sayings.findIndex((words) => words.length === 1 && words[0]?.bold === true);
+    const words = one.sayings[saying];
+    const found = words ? placed(one, words, [...one.anchors, ...one.spare], board) : null;
+    return found ? [labelFound(one.part.id, saying, found, board)] : [];
+  });
 }
 
 const MOST_SAYINGS = 6;
@@ -274,13 +221,10 @@ export function placeLabels(groups: readonly (readonly Wanted[])[], board: Label
   const speakers = groups.map((group) => group.map((one) => speakerOf(one, board)));
   if (board.ways) return labelsKept(speakers.flat(), board.ways, board);
   const open = speakers.flat().filter(isOpen);
-  return [
+  const others = speakers.map((group) => group.filter((one) => !isOpen(one)));
+  const labels = [
     ...open.flatMap((one) => labelOf(one, board) ?? []),
-    ...speakers.flatMap((group) =>
-      alike(
-        group.filter((one) => !isOpen(one)),
-        board,
-      ),
-    ),
+    ...others.flatMap((group) => alike(group, board)),
   ];
+  return [...labels, ...namesBeside([...open, ...others.flatMap(toName)], labels, board)];
 }

@@ -43,7 +43,7 @@ export type Lasts = {
 
 const TICKS_UP = 3;
 /** Two labels under the axis keep so far apart [px]. */
-const APART = 12;
+const APART = 8;
 const SIZE = 13;
 
 function dayLabel(day: number): string {
@@ -64,18 +64,26 @@ function untouched(ticks: readonly Tick[], from: number, to: number, width: numb
   return kept.map(({ tick }) => tick);
 }
 
-/** From today to the evening of the last day, with the months that have room. */
+/** Days that stand for a month whose first has no room, the best first. */
+const INSTEAD: readonly number[] = [15, 10, 20, 25];
+
+/** From today to the evening of the last day, with the months between. */
 function daysAxis({ today, last }: Lasts, width: number): Axis {
   const to = last + 1;
-  const months = Array.from({ length: to - today }, (_, day) => today + day).filter(
-    (day) => calendarDate(day).day === 1,
-  );
-  const ticks = [
+  const days = Array.from({ length: to - today }, (_, day) => today + day);
+  const monthOf = (day: number) => SHORT_MONTHS[calendarDate(day).month - 1] as string;
+  const ends = [
     { at: today, label: dayLabel(today) },
     { at: to, label: dayLabel(last) },
-    ...months.map((at) => ({ at, label: SHORT_MONTHS[calendarDate(at).month - 1] as string })),
   ];
-  return { from: today, to, ticks: untouched(ticks, today, to, width) };
+  const firsts = days.flatMap((at) => (calendarDate(at).day === 1 ? [{ at, label: monthOf(at) }] : []));
+  let ticks = untouched([...ends, ...firsts], today, to, width);
+  for (const of of INSTEAD) {
+    const isNamed = (day: number) => ticks.some(({ label }) => label.startsWith(monthOf(day)));
+    const more = days.filter((at) => calendarDate(at).day === of && !isNamed(at));
+    ticks = untouched([...ticks, ...more.map((at) => ({ at, label: dayLabel(at) }))], today, to, width);
+  }
+  return { from: today, to, ticks };
 }
 
 /** The day on which a run's line ends: its first short day; of one that is short at once the next, or when nothing is left. */
@@ -104,6 +112,36 @@ function middleOf({ lines, middle }: Lasts): LineAhead | undefined {
   return lines.filter(({ short }) => short === middle).sort((a, b) => sum(b) - sum(a))[0];
 }
 
+/** What a line of the fan, or its shading, stands for. */
+export type FanKey = {
+  readonly as: "middle" | "thin" | "area";
+  readonly tone: Layer["tone"];
+  readonly label: string;
+};
+
+/** The key of the fan: what is drawn, each once; of runs that are no odds each by its name. */
+export function fanKey(lasts: Lasts, isOdds: boolean): readonly FanKey[] {
+  const middle = middleOf(lasts);
+  const others = lasts.lines.filter((line) => line !== middle);
+  const thin = (tone: Layer["tone"], label: string): readonly FanKey[] =>
+    others.some((line) => toneOf(lasts, line) === tone) ? [{ as: "thin", tone, label }] : [];
+  const key: readonly (FanKey | undefined)[] = [
+    middle && { as: "middle", tone: toneOfMiddle(middle), label: isOdds ? "middling year" : middle.name },
+    ...(isOdds
+      ? [
+          ...thin("trouble", "short soonest"),
+          ...thin("water", "another year"),
+          ...thin("growth", "never short"),
+        ]
+      : others.map((line): FanKey => ({ as: "thin", tone: toneOf(lasts, line), label: line.name }))),
+    lasts.foreseen > 0 ? { as: "area", tone: "water", label: "days you expect" } : undefined,
+  ];
+  return key.filter((one) => one !== undefined);
+}
+
+/** The middling year is never a bad one. */
+const toneOfMiddle = ({ short }: LineAhead): Layer["tone"] => (short === null ? "growth" : "water");
+
 /** The fan of the water left. */
 export function fanPlot(lasts: Lasts, width: number, options: ShowOptions): Plot {
   const { today, lines, foreseen } = lasts;
@@ -126,7 +164,7 @@ export function fanPlot(lasts: Lasts, width: number, options: ShowOptions): Plot
   if (middle)
     layers.push({
       as: "line",
-      tone: middle.short === null ? "growth" : "water",
+      tone: toneOfMiddle(middle),
       points: pointsOf(lasts, middle),
     });
   return { across: daysAxis(lasts, width), up, layers, marks: [] };

@@ -9,7 +9,8 @@ import { heldOutline } from "./draw-tanks.ts";
 import { type Ground, pathOf } from "./ground.ts";
 import { groundOf } from "./ground-line.ts";
 import { hitsOf } from "./hits.ts";
-import { placeLabels, type Wanted } from "./labels.ts";
+import type { Wanted } from "./label-words.ts";
+import { placeLabels } from "./labels.ts";
 import { DISC, newPaper, type Paper, round } from "./paper.ts";
 import type { Box, Label, LabelWay, Part, Place, Shape } from "./place.ts";
 import { reachesOf } from "./reaches.ts";
@@ -38,7 +39,7 @@ export type DrawnPart = {
 export type DrawnGround = { readonly line: string; readonly area: string };
 
 /** While something moves heights keep their scale and words their places, so that the paper does not move under the finger. */
-export type Kept = Upright & { readonly ways: ReadonlyMap<string, LabelWay> };
+export type Kept = Upright & { readonly ways: ReadonlyMap<string, readonly LabelWay[]> };
 
 export type Layout = {
   readonly width: number;
@@ -155,6 +156,12 @@ function labelsOf(bench: Bench, sheet: PaperSize, grades: readonly Grade[]): rea
   return placeLabels(wanted, { room, width, ground: bench.ground, type: typeFor(sheet), small, open, ways });
 }
 
+function waysOf(labels: readonly Label[]): Kept["ways"] {
+  const ways = new Map<string, LabelWay[]>();
+  for (const { of, way } of labels) ways.set(of, [...(ways.get(of) ?? []), way]);
+  return ways;
+}
+
 function drawnParts(
   place: Place,
   paper: Paper,
@@ -253,7 +260,7 @@ export function layoutPlace(place: Place, sheet: PaperSize): Layout {
     spots: bench.spots,
     grades,
     held,
-    kept: { scale, base, ways: new Map(labels.map(({ of, way }) => [of, way])) },
+    kept: { scale, base, ways: waysOf(labels) },
   };
 }
 

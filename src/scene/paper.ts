@@ -18,6 +18,8 @@ export type Anchor = {
   /** From where to where its thing goes: its words stay over or under some of it. */
   readonly left: number;
   readonly right: number;
+  /** Only for a name that must be read and finds no place elsewhere. */
+  readonly spare?: true;
 };
 
 type Spot = { readonly x: number; readonly y: number };

@@ -18,6 +18,8 @@ export type Words = {
   readonly brief?: string;
   /** Less still, for many of them side by side. */
   readonly least?: string;
+  /** How much is wrong, against what is alike: the worst of them is named where the others are not. */
+  readonly wrong?: number;
 };
 
 export type Part = {

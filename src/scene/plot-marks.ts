@@ -41,6 +41,8 @@ export type PlacedMark = {
 
 /** From a point to its words [px]. */
 const BESIDE = 9;
+/** From a point up to the foot of its words: a level line through it stays clear of them [px]. */
+const ABOVE = 3;
 /** From the foot of the words over a line to the field's top [px]. */
 const OVER = 8;
 
@@ -61,7 +63,7 @@ function wishes(mark: Mark, x: number, y: number | null, frame: Frame, size: num
   if (y === null) return rows.map((up) => box(x - width / 2, -OVER - height - up));
   const [right, left] = [x + BESIDE, x - BESIDE - width];
   const sides = right + width <= frame.width ? [right, left] : [left, right];
-  const beside = rows.flatMap((up) => sides.map((side) => box(side, y - height - up)));
+  const beside = rows.flatMap((up) => sides.map((side) => box(side, y - height - ABOVE - up)));
   return beside
     .filter((one) => one.x + one.width <= x || one.x >= x)
     .concat(rows.map((up) => box(right, y - height - 2 * BESIDE - up)));

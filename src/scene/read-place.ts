@@ -152,6 +152,7 @@ function bedWords(asked: SceneInput, id: string): readonly Words[] {
         brief: `${days}\u00a0${unit}`,
         least: `${days}d`,
         tone: "trouble",
+        wrong: short,
       },
     ];
   return [{ text: short > 0 ? "hardly ever short" : "never short", tone: "growth" }];

@@ -21,7 +21,7 @@ const ALL_TANKS = 0.32;
 /** What a vessel comes near to, in its own heights, however much it holds. */
 const BROADEST = 1.3;
 /** A tank on so much ground takes half of what it could at the most, and a vessel half of its greatest breadth [m2]. */
-const HALF = { paper: 0.6, vessel: 0.6 };
+const HALF = { paper: 1, vessel: 0.9 };
 const HALVINGS = 40;
 
 /** Breadth of one vessel, the gap to the next, and of all together [px]. */

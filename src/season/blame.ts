@@ -25,8 +25,9 @@ export function refilled(bed: Bed): void {
 }
 
 /** What fills a tank in any way. */
-const behind = ({ spillers, roofed }: SeasonState, tank: number): Behind => ({
-  tanks: spillers[tank] ?? [],
+const behind = ({ fillers, spills, roofed }: SeasonState, tank: number): Behind => ({
+  tanks: fillers[tank] ?? [],
+  spills: spills[tank] ?? [],
   roofed: roofed[tank] ?? false,
 });
 
@@ -47,7 +48,7 @@ export function boundOf(state: SeasonState, lacks: Lacks, dryTank: number, most:
   if (place === ENERGY) return toldPower(lacks);
   if (place !== WATER || dryTank < 0) return place;
   const from = behind(state, dryTank);
-  return mostOf(toldOf(state.gone, from.tanks, Math.min(most, lacks[WATER] as number)), from);
+  return mostOf(toldOf(state.gone, from, Math.min(most, lacks[WATER] as number)), from);
 }
 
 const isWater = (bound: number): boolean =>
@@ -96,7 +97,7 @@ export function bookWater(
   { tank, unmet, day }: { readonly tank: number; readonly unmet: number; readonly day: number },
 ): number {
   const from = behind(state, tank);
-  const told = answeredBy(state.gone, from.tanks, unmet, day + state.counted);
+  const told = answeredBy(state.gone, from, unmet, day + state.counted);
   if (litres) {
     add(litres, STORAGE, told.storage);
     add(litres, LOSS, told.loss);

@@ -16,7 +16,8 @@ export const ENERGY = placeOf("energy");
 export const DAYLIGHT = placeOf("daylight");
 export const HANDS = placeOf("hands");
 export const HELD_BACK = placeOf("held_back");
-export const RULE = placeOf("rule");
+const RULE = placeOf("rule");
+export const GIVEN_UP = placeOf("given_up");
 const UNWATERED = placeOf("unwatered");
 /** Nothing lacked: beyond the last bound. */
 export const UNBOUND: number = BOUNDS.length;

@@ -2,7 +2,7 @@
 
 import { DAY } from "../units/constants.ts";
 import type { Bed } from "./beds.ts";
-import { RULE } from "./bounds.ts";
+import { GIVEN_UP } from "./bounds.ts";
 import { dueOn } from "./draws.ts";
 import { notedAsk } from "./noted-watering.ts";
 import { mayAsk } from "./schedule.ts";
@@ -65,7 +65,7 @@ export function askOf(bed: Bed, day: number, dayInSeason: number, date: number):
   if (bed.days.total[day] === 0) return 0;
   if (bed.letGo?.[day] === 1) {
     // Its own rule lets it go: no water is held back for another bed.
-    bed.bound = RULE;
+    bed.bound = GIVEN_UP;
     bed.dryTank = -1;
     return 0;
   }

@@ -21,7 +21,7 @@ import { prepareSeason, runDays } from "./run.ts";
 import { seasonAround } from "./spans.ts";
 import type { SeasonState } from "./state.ts";
 import { pastMornings, usualMorning } from "./usual-morning.ts";
-import { expecting, isLikely, withForecast, type YearAhead, yearsAhead } from "./years-ahead.ts";
+import { expecting, weathersAhead, type YearAhead, yearsAhead } from "./years-ahead.ts";
 
 /** What is known of today and expected of the coming days. */
 export type AheadGiven = TodayGiven & {
@@ -123,11 +123,7 @@ function lasting(morning: Morning, record: DailyRecord, asked: Asked): Odds | Us
   const forecast = recordedForecast(said, morning.whole.input.rainScale);
   const { years, ahead } = yearsAhead(record, morning.whole.eto, days);
   if (record.madeUp || ahead.length === 0) return usualAndDry(morning, record, days, ahead, forecast);
-  const weathers = withForecast(
-    ahead.map(({ weather }) => weather),
-    forecast,
-    days.today,
-  );
+  const weathers = weathersAhead(record, ahead, forecast, days.today);
   const { whole, moment, doubt } = morning;
   const starting = doubtedMornings(whole, moment, doubt, ahead.length);
   const runOf = runner(morning);
@@ -138,7 +134,11 @@ function lasting(morning: Morning, record: DailyRecord, asked: Asked): Odds | Us
   return oddsOf(runs, years, ahead.length - runs.length);
 }
 
-/** The middle one of the made-up years, with rain that is likelier than not; and days as dry as they usually are, with none. */
+/**
+ * The middle one of the made-up years, rain that is expected in so many of them as it is likely: in none of them, where it is
+ * less likely than not, would make a usual year drier than one of which nothing is expected. And days as dry as they usually
+ * are, with no rain.
+ */
 function usualAndDry(
   morning: Morning,
   record: DailyRecord,
@@ -146,16 +146,14 @@ function usualAndDry(
   ahead: readonly YearAhead[],
   forecast: Forecast,
 ): UsualAndDry {
-  const comes = (day: number) => isLikely(forecast, days.today + day);
   const runOf = runner(morning);
   const dry = runOf(
     morning.moment,
     { year: null, shift: 0 },
     expecting(dryWeather(record, morning.whole.eto, days, "usual"), forecast, days.today, () => false),
   );
-  const runs = ahead.map((one) =>
-    runOf(morning.moment, one, expecting(one.weather, forecast, days.today, comes)),
-  );
+  const weathers = weathersAhead(record, ahead, forecast, days.today);
+  const runs = ahead.map((one, member) => runOf(morning.moment, one, weathers[member] as Weather));
   const usual = middlingOf(runs, days.last + 1) ?? dry;
   return { kind: "usual_and_dry", because: record.madeUp ? "made_up" : "too_short", usual, dry };
 }

@@ -1,5 +1,5 @@
-// Water that went another way in the year before: spilled, or lost to leaks and the air. It tells why a tank is empty,
-// and each litre of it answers for one litre of shortfall, once.
+// Water that went another way in the year before: spilled, ran over into a tank that is of no use there, or was lost to leaks
+// and the air. It tells why a tank is empty, and each litre of it answers for one litre of shortfall, once.
 
 import { COMMON_YEAR } from "../units/constants.ts";
 import { LOSS, RAIN, STORAGE, UNROOFED } from "./bounds.ts";
@@ -20,7 +20,10 @@ const newBook = (tanks: number): Book => ({
   oldest: new Int32Array(tanks),
 });
 
-export const nothingGone = (tanks: number): Gone => ({ spilled: newBook(tanks), lost: newBook(tanks) });
+export const nothingGone = (tanks: number): Gone => ({ spilled: newBook(2 * tanks), lost: newBook(tanks) });
+
+/** Where the book of what spilled keeps what a tank passed on by its overflow: after what all tanks spilled to the ground. */
+export const overflowPlace = (tanks: number, tank: number): number => tanks + tank;
 
 const copyOf = ({ days, sum, oldest }: Book): Book => ({
   days: days.map((slots) => slots.slice()),
@@ -67,19 +70,26 @@ export function noteGone({ days, sum }: Book, tank: number, day: number, amount:
 /** How a shortfall of water is told [m3]. */
 export type Told = { readonly storage: number; readonly loss: number; readonly rain: number };
 
-/** Tanks whose water would have come, in any way, and whether any rain is to come to them off a roof. */
-export type Behind = { readonly tanks: readonly number[]; readonly roofed: boolean };
+/**
+ * Tanks whose water would have come, in any way, places in the book of what spilled that had it, and whether any rain is to
+ * come to them off a roof.
+ */
+export type Behind = {
+  readonly tanks: readonly number[];
+  readonly spills: readonly number[];
+  readonly roofed: boolean;
+};
 
 /**
  * How a shortfall would be told, with nothing answering for it yet.
  * Storage as far as those tanks spilled in the year before, loss as far as they lost, else rain.
  *
- * @param tanks those whose water would have come, in any way
+ * @param behind what would have brought the water
  * @param short the shortfall [m3]
  * @returns its parts [m3]
  */
-export function toldOf(gone: Gone, tanks: readonly number[], short: number): Told {
-  const storage = Math.min(short, leftIn(gone.spilled, tanks));
+export function toldOf(gone: Gone, { tanks, spills }: Behind, short: number): Told {
+  const storage = Math.min(short, leftIn(gone.spilled, spills));
   const loss = Math.min(short - storage, leftIn(gone.lost, tanks));
   return { storage, loss, rain: short - storage - loss };
 }
@@ -87,24 +97,24 @@ export function toldOf(gone: Gone, tanks: readonly number[], short: number): Tol
 /**
  * The same, and the litres have answered.
  *
- * @param tanks those whose water would have come, in any way
+ * @param behind what would have brought the water
  * @param short the shortfall [m3]
  * @param day of the record [day]
  * @returns its parts [m3]
  * @source toldOf
  */
-export function answeredBy(gone: Gone, tanks: readonly number[], short: number, day: number): Told {
-  const told = toldOf(gone, tanks, short);
-  if (told.storage > 0) take(gone.spilled, tanks, told.storage, day);
-  if (told.loss > 0) take(gone.lost, tanks, told.loss, day);
+export function answeredBy(gone: Gone, behind: Behind, short: number, day: number): Told {
+  const told = toldOf(gone, behind, short);
+  if (told.storage > 0) take(gone.spilled, behind.spills, told.storage, day);
+  if (told.loss > 0) take(gone.lost, behind.tanks, told.loss, day);
   return told;
 }
 
 /** What no rain came for: where no roof is to bring any, more of it would change nothing. */
-export const rainPlace = ({ roofed }: Behind): number => (roofed ? RAIN : UNROOFED);
+export const rainPlace = ({ roofed }: Pick<Behind, "roofed">): number => (roofed ? RAIN : UNROOFED);
 
 /** The largest part, by its place in BOUNDS; of equal ones the first. */
-export function mostOf({ storage, loss, rain }: Told, behind: Behind): number {
+export function mostOf({ storage, loss, rain }: Told, behind: Pick<Behind, "roofed">): number {
   if (storage > 0 && storage >= loss && storage >= rain) return STORAGE;
   return loss > 0 && loss >= rain ? LOSS : rainPlace(behind);
 }

@@ -78,7 +78,8 @@ function runGroup(pipes: Pipes, group: PipeGroup, tanks: Tanks, { time, stepping
 function noteRises({ lines }: PipeGroup): void {
   for (let k = 0; k < lines.length; k++) {
     const line = lines[k] as PipeLine;
-    if (line.float && line.to) line.rise = Math.max(0, line.float.shutHeight - line.to.surface);
+    // After dark they go on with what is left of the day's filling: that alone is no rise of its own.
+    if (line.float && line.to) line.rise = Math.max(line.rise, line.float.shutHeight - line.to.surface);
   }
 }
 

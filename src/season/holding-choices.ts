@@ -63,10 +63,11 @@ export function candidatesOf(
       ...[...held].map((bed) => [idOf(bed), REFUSED] as const),
       ...refused.map((bed) => [idOf(bed), how] as const),
     ]);
+  // Giving up a bed is for good: it is decided when that bed asks, until when it changes nothing of what is done.
   const least = ranked
     .slice(1)
     .slice(-1)
-    .filter(({ sources }) => sources.length > 0);
+    .filter((bed) => deciding.has(bed));
   return [
     { choice: "water_all", beds: [], orders: orders([], REFUSED) },
     ...waysToHold(about).map(

@@ -1,5 +1,6 @@
 // Which of today's choices loses least by the past years, and whether that can be told.
 
+import { ALIKE, isPlenty } from "./advice.ts";
 import type { Weighed } from "./advising.ts";
 import { meanLoss, type Run, type Tried } from "./holding-choices.ts";
 import { shareOfWorth } from "./worth.ts";
@@ -7,15 +8,15 @@ import { shareOfWorth } from "./worth.ts";
 /** Losses that differ by less are the same [-]. */
 export const DUST = 1e-6;
 
-/** Less of all worth is not worth a dry bed: our definition [-]. */
+/** Less of all worth is not worth leaving every bed dry: our definition [-]. */
 const MATTERS = 1e-3;
 
 /**
- * What is advised, or water all in its place: nobody is held back where all lose next to nothing, nor everybody at once for a
- * gain that does not matter.
+ * What is advised, or water all in its place: nobody is held back where there is plenty, for a gain that reads as none, nor
+ * everybody at once for one that does not matter.
  *
  * @param beds how many there are
- * @param lossesOf what one loses of all worth, on the mean or in each weather [-]
+ * @param lossesOf what one loses of all worth, on the mean, or in a usual run and in a dry one [-]
  */
 export function unlessForNothing(
   advised: Tried,
@@ -26,10 +27,10 @@ export function unlessForNothing(
   const all = tried.find(({ choice }) => choice === "water_all");
   if (!all || advised.choice === "water_all") return advised;
   const [lost, saved] = [lossesOf(all), lossesOf(advised)];
-  const isPlenty = lost.every((loss) => loss < MATTERS);
+  const gains = lost.map((loss, at) => loss - (saved[at] as number));
   const isEverybody = advised.choice === "hold_back" && advised.beds.length === beds;
-  const matters = lost.some((loss, at) => loss - (saved[at] as number) >= MATTERS);
-  return isPlenty || (isEverybody && !matters) ? all : advised;
+  const least = isEverybody ? MATTERS : ALIKE;
+  return isPlenty(lost, gains) || gains.every((gain) => gain < least) ? all : advised;
 }
 
 /** Of several ways to make a choice the one that loses least, the first of equals. */

@@ -44,9 +44,9 @@ export type PipeLine = {
   /** Moved in this step, and forward on balance today [m3]. */
   step: number;
   moved: number;
-  /** Time after the watering at which it was done today [s]. */
+  /** For how long after the watering it ran today: until then, where nothing more was drawn before dark [s]. */
   doneAt: number;
-  /** What the tank that it fills had to rise until its float shuts, when the lines began to run [m]. */
+  /** What the tank that it fills had to rise until its float shuts, most of all when the lines began to run today [m]. */
   rise: number;
 };
 

@@ -4,7 +4,7 @@ import { BOUNDS, type Bound } from "../network/bounds.ts";
 import { isRoofed } from "../network/feeds.ts";
 import { edgesFrom, edgesTo, runs } from "../network/network.ts";
 import type { SeasonTotals } from "./answer.ts";
-import type { LinePart, SeasonInput, TankPart } from "./input.ts";
+import type { CarryPart, LinePart, SeasonInput, TankPart } from "./input.ts";
 
 /** One run: which bounds are free, and the share of the rain that falls. */
 export type Freeing = { readonly bounds: readonly Bound[]; readonly rain: number };
@@ -141,6 +141,48 @@ function linesRunning(input: SeasonInput): SeasonInput {
   return { ...input, lines, tanks: input.tanks.map(under), network };
 }
 
+const WELL_TANK: TankPart = {
+  id: "a well",
+  vessel: { form: "upright", height: 1, volume: 1e6 },
+  floor: 0,
+  outlet: 0,
+  openArea: 0,
+  overflowsTo: null,
+  startShare: 1,
+  leak: 0,
+};
+const WELL_CANS: CarryPart = {
+  id: "cans at the well",
+  from: WELL_TANK.id,
+  canVolume: 1,
+  cansAtOnce: 1,
+  roundTime: 0,
+  distance: 0,
+  canMass: 0,
+};
+
+/** Beds that nothing waters get all they ask for, out of a well of their own and in no time. */
+function wateredByWell(input: SeasonInput): SeasonInput {
+  const dry = input.beds.filter(({ wateredBy }) => wateredBy.length === 0);
+  if (dry.length === 0) return input;
+  const { nodes, edges } = input.network;
+  const edge = { by: WELL_CANS.id, stopped: null };
+  return {
+    ...input,
+    tanks: [...input.tanks, WELL_TANK],
+    carries: [...input.carries, WELL_CANS],
+    beds: input.beds.map((bed) => (dry.includes(bed) ? { ...bed, wateredBy: [WELL_CANS.id] } : bed)),
+    network: {
+      nodes: [...nodes, { id: WELL_TANK.id, role: "tank" }, { id: WELL_CANS.id, role: "waterer" }],
+      edges: [
+        ...edges,
+        { ...edge, kind: "draws", from: WELL_TANK.id, to: WELL_CANS.id },
+        ...dry.map(({ id }) => ({ ...edge, by: id, kind: "waters" as const, from: WELL_CANS.id, to: id })),
+      ],
+    },
+  };
+}
+
 const FREE: Readonly<Record<Bound, (input: SeasonInput) => SeasonInput>> = {
   storage: (input) => {
     const tubs = tubsOf(input);
@@ -187,10 +229,10 @@ const FREE: Readonly<Record<Bound, (input: SeasonInput) => SeasonInput>> = {
   held_back: (input) => ({ ...input, holdDays: 0 }),
   rule: (input) => ({
     ...input,
-    beds: input.beds.map((bed) => ({ ...bed, rule: { kind: "soil" as const }, letGo: null })),
+    beds: input.beds.map((bed) => ({ ...bed, rule: { kind: "soil" as const } })),
   }),
-  // Nothing that waters it is there to be set free.
-  unwatered: (input) => input,
+  given_up: (input) => ({ ...input, beds: input.beds.map((bed) => ({ ...bed, letGo: null })) }),
+  unwatered: wateredByWell,
 };
 
 /** The input with some bounds set free, one after the other. */

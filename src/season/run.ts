@@ -23,9 +23,7 @@ import { summaryOf } from "./summary.ts";
 import { count, type Tally } from "./tally.ts";
 import { settleOverflow } from "./tanks.ts";
 import { closeWaterings, wantsSecond, waterAgain, waterAll } from "./watering.ts";
-
-/** Said wherever a record is too short for anything to be told of a season. */
-export const NO_WHOLE_SEASON = "The record does not hold one whole season.";
+import { NO_WHOLE_SEASON } from "./whole-season.ts";
 
 /**
  * Runs a season's input over a record.
@@ -110,7 +108,7 @@ function runLines(state: SeasonState, day: number, stepping: Stepping): void {
   gravity(state, DAY - dark, stepping);
   for (let i = 0; ran && i < lines.length; i++) {
     const line = lines[i] as PipeLine;
-    line.doneAt = line.doneAt > 0 ? dark + line.doneAt : (ran[i] as number);
+    line.doneAt += ran[i] as number;
   }
   bookLines(state, day);
 }
@@ -123,6 +121,7 @@ function gravity({ pipes, tanks, ledger }: SeasonState, time: number, stepping: 
 function bookLines({ pipes, slots, lineMoved, lineRan, lineMovedOn }: SeasonState, day: number): void {
   for (let i = 0; i < pipes.lines.length; i++) {
     const line = pipes.lines[i] as PipeLine;
+    line.rise = 0;
     if (line.moved === 0) continue;
     count(lineMoved[i] as Tally, slots, line.moved);
     (lineRan[i] as Float64Array)[day] = line.doneAt;

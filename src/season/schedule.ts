@@ -23,7 +23,17 @@ export function isByCalendar(rule: BedRule): boolean {
 export function mayAsk(rule: BedRule, date: number, dayInSeason: number): boolean {
   if (rule.kind === "soil") return true;
   if (rule.kind === "weekdays") return rule.days.includes(weekday(date));
-  return (dayInSeason - 1) % Math.max(1, Math.round(rule.every / DAY)) === 0;
+  return (dayInSeason - 1) % daysApart(rule) === 0;
+}
+
+const WEEK = 7;
+
+/** Whole days between two days on which a bed may ask, the least of them. */
+export function daysApart(rule: BedRule): number {
+  if (rule.kind === "soil") return 1;
+  if (rule.kind === "fixed") return Math.max(1, Math.round(rule.every / DAY));
+  const days = [...rule.days].sort((a, b) => a - b);
+  return Math.min(...days.map((day, i) => (days[i + 1] ?? (days[0] ?? 0) + WEEK) - day));
 }
 
 /** A day with less rain than this is dry [m]; the same as in the longest dry run of a record. */

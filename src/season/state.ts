@@ -1,5 +1,6 @@
 // Everything one run holds, put together once from the input and the record; the days then change it in place.
 
+import { passingBy } from "../network/beds.ts";
 import { feedersOf, fillersOf, isRoofed } from "../network/feeds.ts";
 import type { Network } from "../network/network.ts";
 import { WET_DAY } from "../physics/sky-radiation.ts";
@@ -11,7 +12,7 @@ import { noLacks } from "./bounds.ts";
 import { byId } from "./by-id.ts";
 import type { DayLog } from "./day-log.ts";
 import { type DueDraw, readyDraws } from "./draws.ts";
-import { type Gone, nothingGone } from "./gone.ts";
+import { type Gone, nothingGone, overflowPlace } from "./gone.ts";
 import type { LeftOut, SeasonInput } from "./input.ts";
 import { keeper } from "./kept.ts";
 import { type Ledger, newLedger } from "./ledger.ts";
@@ -64,7 +65,9 @@ export type SeasonState = RoofWater & {
   readonly batteries: Batteries;
   /** Tanks whose water reaches each tank through lines, itself first; and those that fill it in any way. */
   readonly feeders: readonly (readonly number[])[];
-  readonly spillers: readonly (readonly number[])[];
+  readonly fillers: readonly (readonly number[])[];
+  /** Where the book of what spilled has water that a bigger tank would have kept for each tank. */
+  readonly spills: readonly (readonly number[])[];
   /** Whether rain of any roof is to come to each tank. */
   readonly roofed: readonly boolean[];
   /** The water behind each tank, through lines. */
@@ -157,7 +160,7 @@ export function readyState(
     sources,
     batteries: readyBatteries(byId(input.batteries), { ...spans, length }),
     feeders,
-    spillers: placesOf(input.network, tanks, fillersOf),
+    ...spillsBehind(input.network, tanks),
     roofed: tanks.parts.map(({ id }) => isRoofed(input.network, id)),
     ...roofsOf(input, tanks.placeOf, sky, before),
     leftOut,
@@ -207,6 +210,17 @@ function placesOf(
   ask: (network: Network, tank: string) => readonly string[],
 ): readonly (readonly number[])[] {
   return tanks.parts.map(({ id }) => ask(network, id).flatMap((other) => tanks.placeOf.get(other) ?? []));
+}
+
+function spillsBehind(network: Network, tanks: Tanks): Pick<SeasonState, "fillers" | "spills"> {
+  const fillers = placesOf(network, tanks, fillersOf);
+  const passing = placesOf(network, tanks, passingBy);
+  const count = tanks.parts.length;
+  const spills = fillers.map((own, tank) => [
+    ...own,
+    ...(passing[tank] ?? []).map((other) => overflowPlace(count, other)),
+  ]);
+  return { fillers, spills };
 }
 
 type Spans = { readonly seasons: number; readonly years: number };

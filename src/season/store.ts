@@ -1,7 +1,7 @@
 // Roof water and overflow find room, or not: by the storage rule, upstream tanks first.
 
 import { readLeeway } from "./decide.ts";
-import { noteGone } from "./gone.ts";
+import { noteGone, overflowPlace } from "./gone.ts";
 import type { SeasonState } from "./state.ts";
 import { count } from "./tally.ts";
 import { settleOverflow, type Tanks } from "./tanks.ts";
@@ -79,6 +79,7 @@ export function bookSpill(state: SeasonState, day: number): void {
       if (tally) count(tally, state.slots, lost);
     }
     const passed = passedOn[place] as number;
+    noteGone(state.gone.spilled, overflowPlace(spilled.length, place), day + state.counted, passed);
     if (passed > 0) {
       passedOn[place] = 0;
       state.passedOn[place] = (state.passedOn[place] as number) + passed;

@@ -55,5 +55,6 @@ function runLines({ pipes, tanks, ledger }: SeasonState, time: number): void {
   for (const line of pipes.lines) {
     line.moved = 0;
     line.doneAt = 0;
+    line.rise = 0;
   }
 }

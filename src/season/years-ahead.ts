@@ -63,30 +63,49 @@ function weatherFrom(record: DailyRecord, eto: Float64Array, date: number, lengt
   };
 }
 
-/** Where nobody said how likely rain is, it comes in half of all cases: our definition. */
+/**
+ * Where nobody said how likely rain is, it comes in half of all past years; of made-up ones, of which only the middling run is
+ * told, in all: our definitions.
+ */
 const UNSAID = 0.5;
+const UNSAID_MADE_UP = 1;
+
+/** The weathers of the years ahead with the forecast over their first days, in their order. */
+export const weathersAhead = (
+  { madeUp }: Pick<DailyRecord, "madeUp">,
+  ahead: readonly YearAhead[],
+  forecast: Forecast,
+  today: number,
+): readonly Weather[] =>
+  withForecast(
+    ahead.map(({ weather }) => weather),
+    forecast,
+    today,
+    madeUp ? UNSAID_MADE_UP : UNSAID,
+  );
 
 /**
  * Weathers with the forecast over their first days: its rain in so many of them as it is likely, none in the others.
  *
- * @param latitude of the site [rad]
  * @param today first day of the weathers [days since 1970-01-01]
+ * @param unsaid chance of rain of which none was said [-]
  */
 export function withForecast(
   weathers: readonly Weather[],
   forecast: Forecast,
   today: number,
+  unsaid = UNSAID,
 ): readonly Weather[] {
   const members = weathers.length;
   // Its chance of the members get the rain of a day, others on each day.
   const ranks = Array.from({ length: FORECAST_DAYS }, (_, day) => spreadOver(members, day));
-  const wet = (day: number): number => Math.round((forecast[today + day]?.chance ?? UNSAID) * members);
+  const wet = (day: number): number => Math.round((forecast[today + day]?.chance ?? unsaid) * members);
   return weathers.map((weather, member) =>
     expecting(weather, forecast, today, (day) => (ranks[day]?.[member] ?? members) < wet(day)),
   );
 }
 
-/** Whether a day's rain is to be reckoned with where there is one run and not many: likelier than not, or not said. */
+/** Whether a day's rain is to be reckoned with in a plan, which is one run and not many: likelier than not, or not said. */
 export const isLikely = (forecast: Forecast, date: number): boolean => (forecast[date]?.chance ?? 1) >= 0.5;
 
 /**

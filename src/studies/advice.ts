@@ -6,7 +6,7 @@ import type { Advice, Choice, NoAdvice, Why } from "../season/advice.ts";
 import { type Weighed, weighed } from "../season/advising.ts";
 import type { SeasonFailure } from "../season/answer.ts";
 import { dryWeather } from "../season/coming-days.ts";
-import { type Forecast, NO_FORECAST, recordedForecast } from "../season/forecast.ts";
+import { NO_FORECAST, recordedForecast } from "../season/forecast.ts";
 import { fromToday } from "../season/from-today.ts";
 import { meanLoss, type Run, type Tried } from "../season/holding-choices.ts";
 import type { SeasonInput } from "../season/input.ts";
@@ -24,13 +24,14 @@ import type { Weather } from "../season/moment.ts";
 import { assumedOf, momentToday } from "../season/moment-today.ts";
 import { doubtedMornings } from "../season/morning-doubt.ts";
 import type { FromToday } from "../season/odds.ts";
-import { NO_WHOLE_SEASON, prepareSeason } from "../season/run.ts";
+import { prepareSeason } from "../season/run.ts";
 import { seasonAround } from "../season/spans.ts";
 import type { SeasonState } from "../season/state.ts";
 import { pastMornings, usualMorning } from "../season/usual-morning.ts";
 import type { WeekGiven } from "../season/week-plan.ts";
+import { NO_WHOLE_SEASON } from "../season/whole-season.ts";
 import { shareOfWorth } from "../season/worth.ts";
-import { expecting, withForecast, type YearAhead, yearsAhead } from "../season/years-ahead.ts";
+import { expecting, weathersAhead, type YearAhead, yearsAhead } from "../season/years-ahead.ts";
 import { knownOf } from "./season-asked.ts";
 import type { Whole } from "./work-out.ts";
 
@@ -83,13 +84,8 @@ function adviceFrom(
   const lasts = fromToday(input, record, given);
   if ("failed" in lasts) return lasts;
   const dry = expecting(dryWeather(record, eto, days, "usual"), forecast, days.today, () => false);
-  const weathers = isOdds
-    ? withForecast(
-        ahead.map(({ weather }) => weather),
-        forecast,
-        days.today,
-      )
-    : usualAndDry(usualOf(lasts, ahead), dry, forecast, days.today);
+  const all = weathersAhead(record, ahead, forecast, days.today);
+  const weathers = isOdds ? all : [usualOf(lasts, ahead, all) ?? dry, dry];
   const doubt = {
     assumed: assumedOf(whole, given),
     dip: given.dipDoubt ?? 0,
@@ -110,21 +106,14 @@ function shortOf(lasts: FromToday): number | null {
 }
 
 /** The weather of the year that how long it lasts is told by: two pages must not have two usual years. */
-function usualOf(lasts: FromToday, ahead: readonly YearAhead[]): Weather | null {
+function usualOf(
+  lasts: FromToday,
+  ahead: readonly YearAhead[],
+  weathers: readonly Weather[],
+): Weather | null {
   if (lasts.kind !== "usual_and_dry") return null;
   const { year, shift } = lasts.usual;
-  return ahead.find((one) => one.year === year && one.shift === shift)?.weather ?? null;
-}
-
-/** The usual year with rain that is likelier than not, and days without rain. */
-function usualAndDry(
-  usual: Weather | null,
-  dry: Weather,
-  forecast: Forecast,
-  today: number,
-): readonly [Weather, Weather] {
-  const isLikely = (day: number) => (forecast[today + day]?.chance ?? 1) >= 0.5;
-  return [usual ? expecting(usual, forecast, today, isLikely) : dry, dry];
+  return weathers[ahead.findIndex((one) => one.year === year && one.shift === shift)] ?? null;
 }
 
 type Judged = Pick<Advice, "kind" | "asking" | "choices" | "advised" | "tie" | "why">;

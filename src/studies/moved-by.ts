@@ -5,19 +5,8 @@ import { ancestorsOf } from "../graph/ancestors.ts";
 import type { Graph } from "../graph/nodes.ts";
 import { isMet } from "../graph/row-when.ts";
 import type { NumberGiven, QuantityId, Result, Row } from "../graph/types.ts";
+import { OF_THE_PLACE } from "../telling/answer-names.ts";
 
-/** Of the whole place, in the order in which they are offered. */
-export const OF_THE_PLACE: readonly QuantityId[] = [
-  "season.worst_season_days_short",
-  "season.seasons_short",
-  "season.days_short",
-  "season.share_met",
-  "season.days_of_autonomy",
-  "season.reliability_volume",
-  "season.spill",
-  "cost.total",
-  "cost.yearly",
-];
 /** Of the part itself. */
 const MOST_OWN = 8;
 

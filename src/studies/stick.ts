@@ -7,9 +7,10 @@ import type { SeasonFailure } from "../season/answer.ts";
 import { type InReach, inReachOf } from "../season/from-today.ts";
 import { byWorth } from "../season/holding.ts";
 import type { SeasonInput, TankPart } from "../season/input.ts";
-import { NO_WHOLE_SEASON, prepareSeason } from "../season/run.ts";
+import { prepareSeason } from "../season/run.ts";
 import type { SeasonState } from "../season/state.ts";
 import { type StickRule, type TriedYear, tunedStick } from "../season/stick-rule.ts";
+import { NO_WHOLE_SEASON } from "../season/whole-season.ts";
 import { plannedOf } from "./season-asked.ts";
 import type { Whole } from "./work-out.ts";
 

@@ -1,17 +1,18 @@
 // Water all, hold back or give up: one sentence and its reason, what each choice would lose, what it means for each bed.
 
-import type { Advice, Choice, NoAdvice } from "../season/advice.ts";
+import { type Advice, ALIKE, type Choice, type NoAdvice } from "../season/advice.ts";
 import type { ChoiceName } from "../season/holding-choices.ts";
 import { MANY_YEARS } from "../season/years-ahead.ts";
 import { calendarDate } from "../units/calendar.ts";
 import { dayName } from "../units/calendar-names.ts";
+import { isAsAll, isSame, plentySaid, reasonOf } from "./advice-reason.ts";
 import type { Show } from "./bed-day.ts";
 import { listed, wholeDays } from "./words/lists.ts";
 
 export type ToldChoice = {
   readonly choice: ChoiceName;
   readonly name: string;
-  /** "lose 6 %" */
+  /** "lose 6 %", "30 % without rain" */
   readonly loses: string;
   /** Of the one that loses most [-]. */
   readonly bar: number;
@@ -27,8 +28,8 @@ export type ToldAdvice = {
   readonly reason: string;
   /** Beds that are held back already, by a note; "" none. */
   readonly noted: string;
-  /** Under which way of watering its days hold, and how long it lasts as the sheet waters. */
-  readonly rule: string;
+  /** For which way of watering its days hold, and when a bed is short by the sheet's own, for which those of other pages do. */
+  readonly rule: { readonly here: string; readonly asSheet: string };
   /** What the advice comes to bed by bed, for the page that tells how long it lasts as the sheet waters. */
   readonly asAdvised: string;
   readonly head: string;
@@ -60,11 +61,15 @@ function percents(shares: readonly number[]): readonly string[] {
 
 function nameOf({ choice, beds }: Choice, titleOf: TitleOf): string {
   if (choice === "water_all") return "Water all";
-  return choice === "hold_back" ? "Hold back" : `Give up ${listed(beds.map(titleOf))}`;
+  const those = listed(beds.map(titleOf));
+  return choice === "hold_back" ? `Hold back from ${those}` : `Give up ${those}`;
 }
 
 /** "Tunnel never short; Long bed short on 16 days, from Jul 24". */
-function meansOf({ perBed, left, choice }: Choice, titleOf: TitleOf, { last }: Advice, show: Show): string {
+function meansOf(own: Choice, titleOf: TitleOf, advice: Advice, show: Show): string {
+  const { perBed, left, choice } = own;
+  const { last } = advice;
+  if (isAsAll(own, advice)) return "The same days as Water all";
   const beds = perBed.map(({ bed, shortDays, from }) =>
     shortDays === 0 || from === null
       ? `${titleOf(bed)} ${shortDays === 0 ? "never short" : `short on ${wholeDays(shortDays)}`}`
@@ -74,63 +79,16 @@ function meansOf({ perBed, left, choice }: Choice, titleOf: TitleOf, { last }: A
   return [...beds, ...over].join("; ");
 }
 
-const waits = (spare: number | null): string => (spare === null ? "to the season's end" : wholeDays(spare));
-
-function spareOf({ why }: Advice, bed: string | null): number | null {
-  return why.beds.find((one) => one.bed === bed)?.spare ?? null;
-}
-
-function paysMost({ why }: Advice, titleOf: TitleOf, show: Show): string {
-  const best = why.beds.find(({ bed }) => bed === why.pays);
-  if (!best?.asks || why.pays === why.held) return "";
-  return `; ${titleOf(best.bed)} pays most for the next ${show(best.asks.volume, "volume")}`;
-}
-
-/** Shares that read alike even with a place more. */
-const ALIKE = 5e-4;
-
-/** Whether so many that lose least lose the same, in all that is told of them. */
-function isSame(choices: readonly Choice[], count: number): boolean {
-  const [first, ...others] = [...choices].sort((a, b) => a.loss - b.loss).slice(0, count);
-  if (!first) return false;
-  return others.every(
-    ({ loss, lossIfDry }) =>
-      Math.abs(loss - first.loss) <= ALIKE && Math.abs((lossIfDry ?? 0) - (first.lossIfDry ?? 0)) <= ALIKE,
-  );
-}
-
-function reasonOf(advice: Advice, titleOf: TitleOf, show: Show): string {
-  const { advised, choices, tie } = advice;
-  if (tie && isSame(choices, choices.length))
-    return "All of them lose the same: what is done today makes no difference to the beds.";
-  if (tie && isSame(choices, 2)) return "The best two lose the same, so nothing speaks for one of them.";
-  if (tie)
-    return advice.kind === "odds"
-      ? "The best two lose about the same, or it would turn if one bed were worth half or twice as much to you."
-      : "Which loses least hangs on the rain, or would turn if one bed were worth half or twice as much to you.";
-  const own = choices.find(({ choice }) => choice === advised);
-  const held = choices.find(({ choice }) => choice === "hold_back");
-  const bed = held?.beds.at(-1) ?? null;
-  if (advised === "hold_back" && bed !== null) {
-    const spare = spareOf(advice, bed);
-    const can =
-      spare === 0
-        ? `${titleOf(bed)} holds back growth from today on, but its water saves more elsewhere or later`
-        : `${titleOf(bed)} can wait: ${waits(spare)} in its soil`;
-    return `${can}${paysMost(advice, titleOf, show)}.`;
-  }
-  if (advised === "give_up" && own)
-    return `There is too little for all: what ${listed(own.beds.map(titleOf))} would get, the others are worth more with.`;
-  return bed === null ? "" : `Held back, ${titleOf(bed)} loses more than the others gain.`;
-}
-
 type Lead = ToldAdvice["lead"];
 
 function leadOf(advice: Advice, titleOf: TitleOf): Lead {
   const { tie, advised, choices, asking } = advice;
   const beds = listed((choices.find(({ choice }) => choice === advised)?.beds ?? []).map(titleOf));
-  if (asking.length === 0) return { what: noneAsks(advice), rest: laterRest(tie ? "tie" : advised, beds) };
+  const isIdle = plentySaid(advice) !== "" || (tie && isSame(choices, choices.length));
+  if (asking.length === 0)
+    return { what: noneAsks(advice), rest: laterRest(isIdle ? "water_all" : tie ? "tie" : advised, beds) };
   const rest = advised === "hold_back" ? `from ${beds}.` : `${beds}.`;
+  if (tie && isSame(choices, choices.length)) return { what: "No matter which;", rest: "water all." };
   // Of a tie what the rule does anyway.
   if (tie) {
     const what = {
@@ -165,7 +123,7 @@ function laterRest(advised: ChoiceName | "tie", beds: string): string {
 
 function restsOf({ kind, years }: Advice, hasForecast: boolean): string {
   const rain = hasForecast ? ", with the rain you expect" : "";
-  const after = `After today by the rule that did best in ${triedOn(kind)}. Harvest lost by FAO-33 (from memory), stage by stage.`;
+  const after = "Harvest lost by FAO-33 (from memory), stage by stage.";
   const few = years < MANY_YEARS ? ", too few to be sure," : "";
   if (kind === "odds")
     return `${years === 1 ? "1 past year" : `${years} past years`}${few} from today on${rain}. ${after}`;
@@ -174,7 +132,7 @@ function restsOf({ kind, years }: Advice, hasForecast: boolean): string {
 
 /** Made-up weather has no record. */
 const triedOn = (kind: Advice["kind"]): string =>
-  kind === "odds" ? "the years on record" : "the years it was tried on";
+  kind === "odds" ? "the years on record" : "the made-up years";
 
 /** The rule that every choice goes on by. */
 const thenBy = ({ kind }: Advice): string => `holding back as did best in ${triedOn(kind)}`;
@@ -188,15 +146,19 @@ function doneBy({ choice, beds }: Choice, titleOf: TitleOf): string {
 
 const usually = ({ kind }: Advice): string => (kind === "odds" ? " in a middling year" : " in usual weather");
 
-function ruleOf(advice: Advice): string {
+function ruleOf(advice: Advice): ToldAdvice["rule"] {
   const { asSheet, today } = advice;
+  const first = `a bed is first short on ${on(asSheet ?? today)}${usually(advice)}`;
   const sheet =
     asSheet === null
-      ? "no bed is short before the season's end"
+      ? `no bed is short before the season's end${usually(advice)}`
       : asSheet === today
         ? "a bed is short today"
-        : `a bed is first short on ${on(asSheet)}`;
-  return `These days hold for what you choose now and, from then on, for ${thenBy(advice)}. As the sheet waters, ${sheet}${usually(advice)}.`;
+        : first;
+  return {
+    here: `what you choose now, and after that for ${thenBy(advice)}.`,
+    asSheet: sheet,
+  };
 }
 
 /** "Holding back from Long bed, then ..., in usual weather: Small tunnel never short; Long bed short on 16 days, from Jul 24." */
@@ -210,9 +172,10 @@ function asAdvisedOf(advice: Advice, titleOf: TitleOf, show: Show): string {
 const notedOf = ({ held }: Advice, titleOf: TitleOf): string =>
   held.length === 0 ? "" : `Held back today, as you noted: ${listed(held.map(titleOf))}.`;
 
-function holdsOf({ tie, advised, choices, asking, held: noted }: Advice): ToldAdvice["holds"] {
+function holdsOf(advice: Advice): ToldAdvice["holds"] {
+  const { tie, advised, choices, asking, held: noted } = advice;
   if (noted.length > 0) return { beds: noted, label: HOLD };
-  if (tie && isSame(choices, choices.length)) return null;
+  if (plentySaid(advice) !== "" || (tie && isSame(choices, choices.length))) return null;
   // In a tie either will do: whoever would rather keep the water holds back.
   const held = tie && advised === "water_all" ? "hold_back" : advised;
   if (held === "water_all") return null;
@@ -237,7 +200,7 @@ export function adviceTold(advice: Advice, titleOf: TitleOf, show: Show, hasFore
     choices: choices.map((one, at) => ({
       choice: one.choice,
       name: nameOf(one, titleOf),
-      loses: kind === "odds" ? `lose ${losses[at]}` : `lose ${dry[at]} without rain`,
+      loses: kind === "odds" ? `lose ${losses[at]}` : `${dry[at]} without rain`,
       bar: most > 0 ? (one.lossIfDry ?? one.loss) / most : 0,
       means: `${kind === "odds" ? "" : `In usual weather ${losses[at]}: `}${meansOf(one, titleOf, advice, show)}`,
       losesLeast: !tie && one.choice === advised,

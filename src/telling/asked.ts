@@ -86,14 +86,22 @@ export function value(
 const isOne = (asked: Asked, id: string): boolean =>
   roundedCount(number(asked, id) ?? 0) === 1 && !asked.isSpan?.(id);
 
-/** A count with the thing counted behind it: "8 days", "1 day". */
-export const counted = (
+/** A mean of fewer days than this, and of more than none, would read as a part of a day, which nobody says. */
+const LEAST_DAYS = 0.75;
+const isUnderADay = (days: number): boolean => days > 0 && days < LEAST_DAYS;
+
+/** A count with the thing counted behind it: "8 days", "1 day", "less than a day". */
+export function counted(
   asked: Asked,
   id: string,
   tone: Tone,
   thing: string,
   more: Pick<NumberPiece, "was"> = {},
-): Piece => value(id, tone, { after: isOne(asked, id) ? ` ${thing}` : ` ${thing}s`, ...more });
+): Piece {
+  const isLess = thing === "day" && isUnderADay(number(asked, id) ?? 0) && !asked.isSpan?.(id);
+  if (isLess) return value(id, tone, { text: "less than a day", ...more });
+  return value(id, tone, { after: isOne(asked, id) ? ` ${thing}` : ` ${thing}s`, ...more });
+}
 
 export function reasonOf(result: Result | undefined): string | null {
   if (!result) return "one of the worksheet's four fixed cards is missing";

@@ -249,13 +249,15 @@ export function ruleSaid(
   return `As the sheet waters: ${beds.map(({ title, when }) => `${title} when ${when}`).join("; ")}.${kept}${today}`;
 }
 
-/** Where nobody said how likely it is, rain comes in half of all years; a single usual run has it. */
+/** Where nobody said how likely it is, rain comes in half of all past years, of made-up ones in all: as the runs have it. */
 function wetSaid({ rain, chance }: Expected, isOdds: boolean, { show }: LastsVoice): readonly string[] {
   if (rain === null) return [];
   if (rain === 0) return ["dry"];
   const much = show(rain, "rain");
   if (isOdds) return [`${much} in ${show(chance ?? 0.5, "share")} of the years`];
-  return [(chance ?? 1) >= 0.5 ? `${much} in usual weather` : `${much}, too unlikely to be counted on`];
+  return [
+    chance === null || chance === 1 ? `${much} in usual weather` : `${much}, ${show(chance, "share")} likely`,
+  ];
 }
 
 /** Rain of a day that can hardly be meant is asked about; "" where it can. */

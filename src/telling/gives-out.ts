@@ -4,25 +4,25 @@ import type { Driver } from "../network/bounds.ts";
 import type { GivesOut, Relief, ShortDays } from "../season/relief.ts";
 import { type Piece, type Sentence, value } from "./asked.ts";
 import { boundThing } from "./words/bounds.ts";
-import { capital, listed, wholeDays } from "./words/lists.ts";
+import { capital, inSeasons, listed, shortDays, wholeDays } from "./words/lists.ts";
 
 const RAIN: Readonly<Record<number, string>> = {
   0.75: "with three quarters of the rain",
   0.5: "with half of the rain",
 };
 
-const days = (count: number): string => (count === 1 ? "1 short day" : `${count} short days`);
-
 function ofAll(saved: number, { days: all, seasons }: ShortDays): string {
-  const span = seasons === 1 ? "in this one season" : `in ${seasons} seasons`;
-  if (saved === all) return all === 1 ? `the only short day ${span}` : `all ${days(all)} ${span}`;
-  return `${saved} of ${days(all)} ${span}`;
+  const span = inSeasons(seasons);
+  if (saved === all) return all === 1 ? `the only short day ${span}` : `all ${shortDays(all)} ${span}`;
+  return `${saved} of ${shortDays(all)} ${span}`;
 }
 
 /** What one or two of them take away at most: of ten days or fewer a tenth is no whole day, so none. */
 function tooLittle({ days: all }: ShortDays): string {
   if (all === 1) return "does not take away the only short day";
-  return all <= 10 ? `takes away none of ${days(all)}` : `takes away less than a tenth of ${days(all)}`;
+  return all <= 10
+    ? `takes away none of ${shortDays(all)}`
+    : `takes away less than a tenth of ${shortDays(all)}`;
 }
 
 function single(first: readonly Relief[], short: ShortDays, driver: Driver): string {
@@ -57,8 +57,7 @@ function daysOf(first: readonly Relief[], short: ShortDays): string {
   const [{ saved, savedInWorst } = { saved: 0, savedInWorst: 0 }] = first;
   const worst = short.bySeason[short.worst] ?? 0;
   const alike = first.every((relief) => relief.savedInWorst === savedInWorst);
-  if (!alike || savedInWorst < 1)
-    return `${saved} of ${wholeDays(short.days)} in ${short.seasons === 1 ? "this one season" : `${short.seasons} seasons`}`;
+  if (!alike || savedInWorst < 1) return `${saved} of ${wholeDays(short.days)} ${inSeasons(short.seasons)}`;
   if (savedInWorst < worst) return `${savedInWorst} of the ${wholeDays(worst)}`;
   return worst === 1 ? "the only day" : `all ${wholeDays(worst)}`;
 }

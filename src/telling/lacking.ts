@@ -1,7 +1,6 @@
 // What is lacking: parts that are left out, power that nobody knows, and what the beds lack most often.
 
 import { takersOf } from "../network/beds.ts";
-import type { Driver } from "../network/bounds.ts";
 import { isRoofed } from "../network/feeds.ts";
 import { idsOf } from "../network/network.ts";
 import {
@@ -17,7 +16,7 @@ import {
   word,
 } from "./asked.ts";
 import { leftOut, leftOutParts } from "./left-out.ts";
-import { lackedMost } from "./words/bounds.ts";
+import { asDriver, lackedMost } from "./words/bounds.ts";
 import { listed } from "./words/lists.ts";
 
 /** "Barrel: its capacity is not given; Hose and Bed: Barrel is left out". */
@@ -85,7 +84,7 @@ export function lackedMostOften(asked: Asked): Sentence | null {
   if (why) return { id: "binding", lead: false, pieces: [`What is short most often: ${why}.`] };
   const bound = word(asked, id);
   if (!bound) return null;
-  const driver = (word(asked, "season.binding_driver") || "either") as Driver;
+  const driver = asDriver(word(asked, "season.binding_driver"));
   const unroofed = bound === "unroofed" ? unroofedTank(asked) : null;
   const said = lackedMost(bound, driver, unroofed === null ? "" : titleOf(asked, unroofed));
   const beds = number(asked, "season.days_short") ?? 0;

@@ -29,15 +29,17 @@ export function takersOf(asked: Asked): Takers {
   return { all, out, things: beds.length > 0 ? "beds" : "uses" };
 }
 
-const OUT = / is left out\.?$/;
+/** What the season's plan says of a part that leans on one without which it goes; right of "Two cans" and of "Long bed". */
+const OUT = /^left out with (.+?)\.?$/;
 
 /** The part at which it began: one that is left out because another is leads on to that one. */
 function firstOf(asked: Asked, parts: readonly LeftOut[], part: LeftOut): LeftOut {
   const seen = new Set<LeftOut>();
   let at = part;
-  while (!seen.has(at) && OUT.test(at.reason)) {
+  for (;;) {
+    const title = OUT.exec(at.reason)?.[1];
+    if (title === undefined || seen.has(at)) break;
     seen.add(at);
-    const title = at.reason.replace(OUT, "");
     at = parts.find(({ id }) => titleOf(asked, id) === title) ?? at;
   }
   // What is wrong with a number of another part is told of that part.
@@ -45,14 +47,14 @@ function firstOf(asked: Asked, parts: readonly LeftOut[], part: LeftOut): LeftOu
   return parts.find(({ id }) => id === owner) ?? at;
 }
 
-const areOut = (asked: Asked, takers: readonly LeftOut[], things: string): string => {
+const alsoWithout = (asked: Asked, takers: readonly LeftOut[], things: string): string => {
   const [only] = takers;
   return takers.length === 1 && only
-    ? `${titleOf(asked, only.id)} is left out too`
-    : `${takers.length} ${things} are left out too`;
+    ? `without ${titleOf(asked, only.id)} too`
+    : `without ${takers.length} ${things} too`;
 };
 
-/** "The hose is left out: its bore is not given, so Long bed is left out too", where it began, and how many parts that names. */
+/** "Without Two cans: what one holds is not given, so without Long bed too", where it began, and how many parts that names. */
 export function whyOut(
   asked: Asked,
 ): { readonly said: string; readonly at: string; readonly named: number } | null {
@@ -62,8 +64,8 @@ export function whyOut(
   if (!part) return null;
   const first = firstOf(asked, parts, part);
   const others = out.filter((one) => one !== first && firstOf(asked, parts, one) === first);
-  const so = others.length > 0 ? `, so ${areOut(asked, others, things)}` : "";
-  const said = `${titleOf(asked, first.id)} is left out: ${first.reason.replace(/\.$/, "")}${so}`;
+  const so = others.length > 0 ? `, so ${alsoWithout(asked, others, things)}` : "";
+  const said = `Without ${titleOf(asked, first.id)}: ${first.reason.replace(/\.$/, "")}${so}`;
   return { said, at: first.cause ?? first.id, named: 1 + others.length };
 }
 

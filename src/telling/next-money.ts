@@ -1,7 +1,7 @@
 // What the next money buys: one sentence with whole days of all seasons in it, as what gives out first is said.
 
 import { type ShowOptions, showQuantity } from "../units/show.ts";
-import { listed } from "./words/lists.ts";
+import { inSeasons, listed, shortDays } from "./words/lists.ts";
 
 /** What was bought and what it takes away. */
 export type BoughtSaid = {
@@ -15,14 +15,13 @@ export type BoughtSaid = {
 /** Short days of all seasons together: a mean over whole seasons times their number. */
 export const inAll = (aSeason: number, seasons: number): number => Math.round(aSeason * seasons);
 
-const days = (count: number): string => (count === 1 ? "1 short day" : `${count} short days`);
-
 /** "24 of 30 short days fewer in 4 seasons". */
 export function fewerSaid(saved: number, base: number, seasons: number): string {
   const [fewer, all] = [inAll(saved, seasons), inAll(base, seasons)];
-  const span = seasons === 1 ? "in this one season" : `in ${seasons} seasons`;
-  if (fewer === all) return all === 1 ? `the only short day gone ${span}` : `all ${days(all)} gone ${span}`;
-  return `${fewer} of ${days(all)} fewer ${span}`;
+  const span = inSeasons(seasons);
+  if (fewer === all)
+    return all === 1 ? `the only short day gone ${span}` : `all ${shortDays(all)} gone ${span}`;
+  return `${fewer} of ${shortDays(all)} fewer ${span}`;
 }
 
 /** What one thing takes away by itself: "24 fewer". */

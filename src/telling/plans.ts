@@ -101,6 +101,10 @@ const ANSWERS = 5;
 /** Every quantity that may be compared, to ask for. */
 export const COMPARED_IDS: readonly string[] = COMPARED.map(({ id }) => id);
 
+/** Which of two of an answer is better; null where neither is. */
+export const betterOf = (id: string): Compared["better"] | null =>
+  COMPARED.find((one) => one.id === id)?.better ?? null;
+
 /** The five answers of a place, out of those that it has. */
 export const comparedIn = (has: (id: string) => boolean): readonly Compared[] =>
   COMPARED.filter(({ id }) => has(id)).slice(0, ANSWERS);

@@ -54,8 +54,15 @@ function tunedSaid({ years, madeUp, on }: Stick): string {
   const sum = (of: "loss" | "plain") =>
     years.reduce((all, year) => all + year[of], 0) / Math.max(1, years.length);
   const of = madeUp ? `${years.length} made-up seasons` : `the ${years.length} seasons on record`;
-  return `Tuned on the ${on} hardest of ${of}, and told of all of them: by these marks the beds lose ${percent(sum("loss"))} of what they are worth in a mean season, by the days the sheet holds back ${percent(sum("plain"))}. Years that it was not tuned on do worse as a rule.`;
+  const hardest = on === 1 ? "the hardest" : `the ${on} hardest`;
+  return `Found by trying marks on ${hardest} of ${of}. Over all ${years.length} the beds would have lost ${percent(sum("loss"))} of what they are worth by these marks, ${percent(sum("plain"))} as the sheet waters. Expect somewhat worse of seasons that no mark was tried on.`;
 }
+
+/** Where there are several tanks a mark is at the same share of each. */
+const alikeSaid = ({ marks }: Stick): string =>
+  Object.keys(marks[0]?.depths ?? {}).length > 1
+    ? " It holds while all tanks are about as full as each other."
+    : "";
 
 /** The stick of one tank; null where the tank has no part in it. */
 export function stickTold(stick: Stick, tank: string, titleOf: (id: string) => string): ToldStick | null {
@@ -64,7 +71,7 @@ export function stickTold(stick: Stick, tank: string, titleOf: (id: string) => s
   const only = stick.kept.length > 0 ? `only ${listed(stick.kept.map(titleOf))}` : "nothing";
   return {
     marks: marksOf(stick, tank),
-    rule: `Water above the month's mark: water all. Below it: ${only}.`,
+    rule: `Water above the month's mark: water all. Below it: ${only}.${alikeSaid(stick)}`,
     over:
       over.length === 0
         ? ""

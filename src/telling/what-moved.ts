@@ -1,4 +1,4 @@
-// What has moved between what is held and what stands now, furthest first.
+// What has moved between what is held and what stands now: what a grower looks for first, of the rest the furthest first.
 
 import type { Graph, GraphNode } from "../graph/nodes.ts";
 import { nodeOf } from "../graph/nodes.ts";
@@ -6,6 +6,7 @@ import { shownIn } from "../graph/readers.ts";
 import { shownOf } from "../graph/shown.ts";
 import type { QuantityId, Result } from "../graph/types.ts";
 import type { ShowOptions } from "../units/show.ts";
+import { placeInOrder } from "./answer-names.ts";
 
 type Worked = {
   readonly graph: Graph;
@@ -64,10 +65,19 @@ function movedNode(before: Worked, now: Worked, node: GraphNode, options: ShowOp
 const isShown = ({ id, card, row }: GraphNode, among: ReadonlySet<string>): boolean =>
   row !== null && among.has(row.row) && row.hidden !== true && id === `${card}.${row.name}`;
 
-/** Furthest first, of equals by name, so that the list does not depend on the order of cards; details of a card and words last. */
+/**
+ * In the order in which they are looked for, of the same place the furthest first, of equals by name, so that the list does
+ * not depend on the order of cards; details of a card and words last.
+ */
 function sorted(moved: readonly Sorted[]): readonly Moved[] {
   return [...moved]
-    .sort((a, b) => Number(a.detail) - Number(b.detail) || b.far - a.far || (a.id < b.id ? -1 : 1))
+    .sort(
+      (a, b) =>
+        Number(a.detail) - Number(b.detail) ||
+        placeInOrder(a.id) - placeInOrder(b.id) ||
+        b.far - a.far ||
+        (a.id < b.id ? -1 : 1),
+    )
     .map(({ far: _far, detail: _detail, ...rest }) => rest);
 }
 

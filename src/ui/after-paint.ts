@@ -23,14 +23,28 @@ export function afterPaint(then: () => void, wait = 0): () => void {
   };
 }
 
-let resolve: () => void = () => undefined;
+/** A promise, and what resolves it. */
+function moment(): { readonly come: Promise<void>; readonly comes: () => void } {
+  let resolve: () => void = () => undefined;
+  const come = new Promise<void>((done) => {
+    resolve = done;
+  });
+  return { come, comes: () => resolve() };
+}
+
+const painted = moment();
+const worked = moment();
 
 /** Resolves once the first answers have been painted. */
-export const firstPaint: Promise<void> = new Promise((done) => {
-  resolve = done;
-});
+export const firstPaint: Promise<void> = painted.come;
+
+/** Resolves once all of the worksheet is worked out whose first answers those are: whatever else is shown reads it. */
+export const wholeWorked: Promise<void> = worked.come;
 
 /** Said by the page as the answers come to stand in the document. */
 export const answersStand = (): void => {
-  afterPaint(resolve);
+  afterPaint(painted.comes);
 };
+
+/** Said by who works it out. */
+export const wholeIsWorked = worked.comes;

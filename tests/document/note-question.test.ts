@@ -1,10 +1,11 @@
 // A note that can hardly be right is asked about; one that can is not.
 
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { askOfNote, questionsOf, uncountedDips } from "../../src/document/note-question.ts";
 import { noteSaid } from "../../src/document/note-words.ts";
 import { happenedOf } from "../../src/document/telling-notes.ts";
 import type { Note } from "../../src/document/worksheet.ts";
+import { heldAtDepth } from "../../src/scene/dip-level.ts";
 import type { MeasureName } from "../../src/units/measures.ts";
 import { showQuantity } from "../../src/units/show.ts";
 import { fixture } from "./made-up.ts";
@@ -35,12 +36,14 @@ const asking = {
   },
   value: (id: string): unknown =>
     ({
-      "tub.vessel": { height: 24 * INCH, volume: 44 * GALLON },
+      "tub.vessel": { form: "upright", height: 24 * INCH, volume: 44 * GALLON },
       "bed.watered_by": ["pump"],
       "bed.contents": [{ planted: "06-01" }, { planted: "05-15" }],
     })[id] ?? null,
   show,
   today: "2026-07-10",
+  now: 20 * 60,
+  held: heldAtDepth,
 };
 const said = (what: string, where: string, more: Partial<Note> = {}): Omit<Note, "id"> => ({
   day: "2026-07-10",
@@ -150,4 +153,73 @@ test("a note is told in a grower's words, one that nobody knows in its own", () 
   expect(words("soaked", {})).toBe("soaked through");
   expect(words("dug", { text: "dry" })).toBe("dug to see, dry");
   expect(words("mulched", { value: 3, unit: "stones" })).toBe("mulched 3 stones");
+});
+
+describe("a watering out of a tub that was dipped the same day", () => {
+  const dip = (inches: number, minute: number): Note => ({
+    id: "dip",
+    ...said("dipped", "tub", { value: inches, unit: "in", minute }),
+  });
+  const hose = {
+    id: "hose",
+    kind: "line",
+    title: "Hose",
+    givens: { to: { value: "tub", unit: "" } },
+    measured: {},
+  };
+  /** A hose that brings so much an hour, if any. */
+  const noted = (notes: readonly Note[], anHour = 0) => ({
+    ...asking,
+    worksheet: {
+      ...asking.worksheet,
+      notes,
+      cards: [...asking.worksheet.cards, ...(anHour > 0 ? [hose] : [])],
+    },
+    value: (id: string): unknown => (id === "hose.flow" ? (anHour * GALLON) / 3600 : asking.value(id)),
+  });
+  const gave = (gallons: number, more: Partial<Note> = {}) =>
+    said("gave", "bed", { value: gallons, unit: "gal", by: "pump", minute: 7 * 60 + 10, ...more });
+
+  test("is asked about where it takes more than was in it, also where the sheet offers so much", () => {
+    // 44 gal in 24 in: 5 gal at 2.75 in, with an inch for the reading 6.9 gal.
+    for (const sure of [true, false]) {
+      const asked = askOfNote(noted([dip(2.75, 7 * 60)]), gave(40), { sure });
+      expect(asked?.question).toBe("Tub was dipped at 2.75 in: 5.04 gal. How did 40 gal come out of it?");
+      expect(asked?.choices[0]?.words).toBe("Beans, 5 gal");
+      expect(asked?.choices.map(({ note }) => note?.value ?? null)).toEqual([5, 40, null]);
+    }
+    // Of a tub that was dry there is nothing that it could have been.
+    expect(askOfNote(noted([dip(0, 7 * 60)]), gave(40))?.choices.length).toBe(2);
+    expect(askOfNote(noted([dip(2.75, 7 * 60)]), gave(6))).toBeNull();
+    expect(askOfNote(noted([dip(23, 7 * 60)]), gave(40))).toBeNull();
+  });
+
+  test("not where the hose can have brought it since, nor where it was poured in", () => {
+    // 4 gal an hour bring 34 in eight and a half.
+    const late = gave(38, { minute: 15 * 60 + 30 });
+    expect(askOfNote(noted([dip(2.75, 7 * 60)]), late)).not.toBeNull();
+    expect(askOfNote(noted([dip(2.75, 7 * 60)], 4), late)).toBeNull();
+    const filled = { id: "filled", ...said("filled", "tub", { value: 33, unit: "gal", minute: 7 * 60 + 5 }) };
+    expect(askOfNote(noted([dip(2.75, 7 * 60), filled]), gave(38))).toBeNull();
+  });
+
+  test("with all that was given since, but for the note that it sets right", () => {
+    const first: Note = { id: "first", ...gave(30, { minute: 7 * 60 + 5 }) };
+    const notes = [dip(20, 7 * 60), first];
+    expect(askOfNote(noted(notes), gave(30))?.question).toContain("How did 30 gal come out of it?");
+    expect(askOfNote(noted(notes), gave(35), { instead: "first" })).toBeNull();
+  });
+
+  test("by the dip before it, not by one after it, nor by one of another day or at no known time", () => {
+    expect(askOfNote(noted([dip(2.75, 8 * 60)]), gave(40))).toBeNull();
+    expect(askOfNote(noted([{ ...dip(2.75, 7 * 60), day: "2026-07-09" }]), gave(40))).toBeNull();
+    const { minute: _none, ...untimed } = dip(2.75, 0);
+    expect(askOfNote(noted([untimed]), gave(40))).toBeNull();
+    // One of today without a time is of now.
+    const { minute: _now, ...now } = gave(40);
+    expect(askOfNote(noted([dip(2.75, 7 * 60)]), now)).not.toBeNull();
+    expect(questionsOf(noted([dip(2.75, 7 * 60)]), [{ id: "gave", ...gave(40) }])[0]).toContain(
+      "dipped at 2.75 in",
+    );
+  });
 });

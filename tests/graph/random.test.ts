@@ -3,13 +3,24 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Card, Entry, Worksheet } from "../../src/document/worksheet.ts";
-import { graphFor } from "../../src/graph/build.ts";
+import { buildPart, graphFor } from "../../src/graph/build.ts";
 import { evaluate, type Results } from "../../src/graph/evaluate.ts";
 import { inputOf } from "../../src/graph/requests.ts";
 import { sameResult } from "../../src/graph/same.ts";
 import type { Outputs, Settled } from "../../src/graph/types.ts";
 import { tries } from "../tries.ts";
-import { card, entry, KINDS, own, picture, sheet, type Worked, withPlace, workOut } from "./kinds.ts";
+import {
+  card,
+  entry,
+  KINDS,
+  NOTHING_SETTLED,
+  own,
+  picture,
+  sheet,
+  type Worked,
+  withPlace,
+  workOut,
+} from "./kinds.ts";
 
 const SPRINGS = ["a", "b", "c"];
 const PONDS = ["p", "q"];
@@ -180,6 +191,38 @@ describe("random worksheets", () => {
     );
   });
 
+  it("[G2] [G3] [G4] [G7] what is worked out of a part first is what the whole says, and goes on into it", () => {
+    const wanted = fc.uniqueArray(
+      fc.constantFrom(...NAMES.slice(2).map((name) => name.split(" ")[0] ?? "")),
+      {
+        minLength: 1,
+        maxLength: 4,
+      },
+    );
+    fc.assert(
+      fc.property(worksheets, wanted, fc.option(edit), (worksheet, names, one) => {
+        const settled: Settled = { answers: new Map(), records: new Map() };
+        const whole = workOut(worksheet, settled);
+        const part = buildPart(worksheet, KINDS, names);
+        const first = evaluate(part, worksheet, settled);
+        for (const { id } of part.nodes) expect(first.get(id)).toEqual(whole.results.get(id));
+        // Whatever else is asked is answered out of the whole, in which nothing of the part is computed again.
+        for (const { id } of whole.graph.nodes)
+          if (whole.results.ids.includes(id)) expect(first.get(id)).toEqual(whole.results.get(id));
+        const known = new Set(part.nodes.map(({ id }) => id));
+        expect(picture({ graph: first.all.inside.graph, results: first.all })).toEqual(picture(whole));
+        if (first.all !== first) expect(first.all.recomputed.filter((id) => known.has(id))).toEqual([]);
+        for (const { id } of part.nodes) expect(first.all.get(id)).toBe(first.get(id));
+        if (one === null) return;
+        const next = applied(worksheet, one);
+        const graph = graphFor(next, KINDS, part);
+        const results = evaluate(graph, next, settled, evaluate(part, worksheet, settled).all);
+        expect(withoutOld({ graph, results })).toEqual(withoutOld(workOut(next, settled)));
+      }),
+      { numRuns: tries(300) },
+    );
+  });
+
   it("[G11] any order of the cards gives the same, to the last bit", () => {
     fc.assert(
       fc.property(
@@ -262,7 +305,11 @@ describe("random worksheets", () => {
     );
     fc.assert(
       fc.property(cards, (list) => {
-        const { graph, results } = workOut(sheet(list as unknown as Card[]));
+        const garbage = sheet(list as unknown as Card[]);
+        const { graph, results } = workOut(garbage);
+        const part = buildPart(garbage, KINDS, ["a.yield", "p.water", "b.soil", "place.slope"]);
+        for (const { id } of part.nodes)
+          expect(evaluate(part, garbage, NOTHING_SETTLED).get(id)).toEqual(results.get(id));
         for (const name of [...results.ids, ...graph.nodes.map((node) => node.id)]) {
           const result = results.get(name);
           expect(result).toBeDefined();

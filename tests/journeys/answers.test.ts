@@ -110,7 +110,7 @@ test("the answers go on without a bed that has no length: the lead says which an
   await expect
     .poll(() => lead(page))
     .toMatch(/^Without Long bed, beds (never )?go short in .* seasons.* Full tanks last/);
-  await page.locator(".answers li", { hasText: "Long bed is left out: Length" }).waitFor();
+  await page.locator(".answers li", { hasText: "Without Long bed: Length" }).waitFor();
   await page.locator(".answers .acts .act").click();
   await expect
     .poll(() => page.evaluate(() => document.activeElement?.closest("[id]")?.id ?? ""))

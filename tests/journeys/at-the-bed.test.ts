@@ -167,7 +167,10 @@ describe("by keys and spoken names alone", () => {
     await expect.poll(() => tub.evaluate((element) => element === document.activeElement)).toBe(true);
     await press(/^\+½ in/);
     await foot(page, new RegExp(`Noted on this phone: Tub by the tunnel, ${before - 1}½ in`));
+    // A watering of more than the tub was just seen to hold is asked about.
     await press(/^Watered \d+ gal: Long bed/);
+    await foot(page, /Tub by the tunnel was dipped at .* How did \d+\sgal come out of it/);
+    await press(/^It was \d+ gal/);
     await foot(page, /Noted on this phone: Long bed, \d+\sgal/);
     await grip(page, "Rain in the gauge").focus();
     await page.keyboard.press("PageUp");

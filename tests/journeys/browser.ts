@@ -5,6 +5,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { type Browser, chromium, type Download, type Page } from "playwright-core";
 import { inject } from "vitest";
+import { LAUNCH_ARGUMENTS } from "../browser.mjs";
 import { isLong } from "../tries.ts";
 import { DESK, lend, lendUsed, type Opened, PATIENCE, type PageWish, PHONE } from "./pages.ts";
 
@@ -12,9 +13,26 @@ export { DESK, PHONE };
 
 let shared: Promise<Browser> | null = null;
 
-async function connected(): Promise<Browser> {
-  const browser = await chromium.connect(inject("browser"));
-  // It is lent to all files of this process, with the pages that wait in it; the global setup ends it.
+/**
+ * Compiling for speed begins a hundred times later than usual, and what is no longer used is looked for by one thread alone. A
+ * journey's page lives for seconds, and half of what its opening cost went into optimizing functions hardly called again. What
+ * the page works out is the same.
+ */
+const FOR_SECONDS = [
+  "--invocation-count-for-maglev=40000",
+  "--invocation-count-for-maglev-osr=10000",
+  "--invocation-count-for-turbofan=300000",
+  "--invocation-count-for-osr=50000",
+  "--single-threaded-gc",
+];
+
+async function started(): Promise<Browser> {
+  const browser = await chromium.launch({
+    executablePath: inject("browser"),
+    args: [...LAUNCH_ARGUMENTS, `--js-flags=${FOR_SECONDS.join(",")}`],
+  });
+  // It is lent to all files of this process, with the pages that wait in it, and ends with the process. To share one with the
+  // other process, all that is said to it would go through a third.
   browser.close = async () => undefined;
   const usual = browser.newContext.bind(browser);
   browser.newContext = async (options) => {
@@ -25,9 +43,9 @@ async function connected(): Promise<Browser> {
   return browser;
 }
 
-/** The one browser of all journeys. */
+/** The one browser of all journeys of this process. */
 export async function launch(): Promise<Browser> {
-  shared ??= connected();
+  shared ??= started();
   return shared;
 }
 
@@ -174,7 +192,7 @@ export async function shownValueOf(page: Page, id: string): Promise<string> {
   return text.replaceAll("\u00a0", " ").replaceAll("\n", "").trim();
 }
 
-/** A saved file on this side of the line to the shared browser, which keeps its own where it runs. */
+/** Path of a saved file that is there still when its page is gone, under the name that it was given. */
 export async function savedFile(saved: Download): Promise<string> {
   const path = join(mkdtempSync(join(tmpdir(), "eavesdrip-saved-")), saved.suggestedFilename());
   await saved.saveAs(path);

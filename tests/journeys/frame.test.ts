@@ -44,6 +44,19 @@ const cutOff = (page: Page): Promise<readonly string[]> =>
     ];
   });
 
+/** Lines of the answers that are seen in part. */
+function cutLines(): readonly string[] {
+  const [zone, list] = [".zone-answers", ".answers > ul"].map((one) =>
+    document.querySelector(one)?.getBoundingClientRect(),
+  );
+  if (!zone || !list) return ["There are no answers."];
+  return [...document.querySelectorAll(".answers > ul > li")].flatMap((line) => {
+    const { top, bottom, left } = line.getBoundingClientRect();
+    const isSeen = left < list.right - 1 && top < zone.bottom - 1 && bottom > top;
+    return isSeen && bottom > zone.bottom + 1 ? [line.textContent ?? ""] : [];
+  });
+}
+
 /** How far the page itself could be scrolled [px]. */
 const scrollable = (page: Page) =>
   page.evaluate(() => document.documentElement.scrollHeight - document.documentElement.clientHeight);
@@ -201,6 +214,14 @@ describe("the frame", () => {
           return (lead?.bottom ?? 0) - (zone?.bottom ?? 0);
         });
       await expect.poll(cut, { message: `the lead at ${width}` }).toBeLessThanOrEqual(0.5);
+      expect(await page.evaluate(cutLines), `answers at ${width}`).toEqual([]);
+      // Nothing lies over the axis.
+      const isFree = () =>
+        page.locator(".in-hand-slider").evaluate((slider) => {
+          const { x, y, width: wide, height: high } = slider.getBoundingClientRect();
+          return document.elementFromPoint(x + wide / 2, y + high / 2) === slider;
+        });
+      await expect.poll(isFree, { message: `the axis at ${width}` }).toBe(true);
     }
     const gliding = () =>
       page.evaluate(

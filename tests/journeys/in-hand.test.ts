@@ -220,6 +220,20 @@ describe("the curve", () => {
     await take(page, "hose_down.bore");
     await whole(page);
     await expect.poll(() => page.locator(".hand .plot-line").first().getAttribute("d")).toMatch(/^M.*L/);
+    // That it changes nothing is said where all of its answers are one, and nowhere else.
+    const behind = page.locator(".hand .plot-table");
+    await behind.locator("summary").click();
+    const tried = await behind.locator("tbody tr td:last-child").allInnerTexts();
+    await behind.locator("summary").click();
+    expect(tried.length).toBeGreaterThan(9);
+    const isFlat = new Set(tried).size === 1;
+    await expect
+      .poll(async () =>
+        /changes (next to )?nothing here/.test(
+          (await page.locator(".hand .plot text").allTextContents()).join(" "),
+        ),
+      )
+      .toBe(isFlat);
     await page.locator(".hand .caption select").first().selectOption("hose_down.refill_time");
     await whole(page);
     const before = await page.locator(".hand .caption b").first().innerText();
@@ -237,6 +251,12 @@ describe("the curve", () => {
     await expect.poll(() => page.locator(".hand .plot-line").count()).toBe(0);
     const dots = (await page.locator(".hand .plot-dots").first().getAttribute("d")) ?? "";
     expect(dots.match(/M/g)).toHaveLength(mulches);
+    // Each of them is named, and what it is called stands whole where it is chosen.
+    const labels = await page.locator("select.in-hand-value option").allInnerTexts();
+    const named = async () => (await words(page)).map((word) => word.replace(/: best$/, "")).sort();
+    await expect.poll(named).toEqual([...labels].sort());
+    const shown = page.locator(".in-hand-word > span");
+    expect(await shown.evaluate((one) => one.scrollWidth <= one.parentElement!.clientWidth)).toBe(true);
     const mulch = await page.locator("select.in-hand-value").inputValue();
     await slider(page).press("ArrowLeft");
     await expect.poll(() => page.locator("select.in-hand-value").inputValue()).not.toBe(mulch);
@@ -264,8 +284,19 @@ describe("a number in hand on a phone", () => {
     expect(box?.height).toBeGreaterThanOrEqual(44);
     expect((box?.x ?? 0) + (box?.width ?? 999)).toBeLessThanOrEqual(PHONE.width);
     await from.selectOption("measured");
-    await expect.poll(() => row(page, "totes.capacity").innerText()).toContain("measured");
+    const said = () => row(page, "totes.capacity").innerText();
+    await expect.poll(said).toContain("measured");
     await inView(page);
+    // No other number was measured; what was measured comes back as such.
+    await page.getByRole("button", { name: "Done", exact: true }).click();
+    await take(page, "totes.capacity");
+    await page.locator(".hand .step").last().click();
+    await expect.poll(() => value(page)).toBe("300 gal");
+    expect(await from.inputValue()).toBe("");
+    await expect.poll(said).not.toContain("measured");
+    await hand(page).press("Escape");
+    await expect.poll(() => value(page)).toBe("275 gal");
+    await expect.poll(() => from.inputValue()).toBe("measured");
     expect(complaints).toEqual([]);
     await context.close();
   });
@@ -341,7 +372,7 @@ test("Undo by the keyboard takes back what was typed, and the number stays in ha
 });
 
 describe("what is held", () => {
-  test("is marked on the axis, listed by how far it moved, and can be gone back to in one step", async () => {
+  test("is marked on the axis, listed with what is looked for first, and can be gone back to in one step", async () => {
     const { page, context, complaints } = await open(browser, { used: true });
     await page.getByRole("button", { name: "Hold", exact: true }).click();
     await take(page, "totes.capacity");
@@ -354,13 +385,18 @@ describe("what is held", () => {
     await expect
       .poll(() => list.locator(".changed").innerText())
       .toMatch(/Each holds:\s275\sgal →\s500\sgal/);
-    // The season's numbers come after the others, and then all are sorted anew.
-    const isSorted = () =>
-      list
-        .locator("ul:not(.changed) .way")
-        .evaluateAll((ways) => ways.map((way) => Number.parseFloat((way as HTMLElement).style.width)))
-        .then((far) => far.length > 3 && far.every((way, at) => at === 0 || way <= (far[at - 1] as number)));
-    await expect.poll(isSorted).toBe(true);
+    // What goes short leads, then how long full tanks last, once the season's numbers are there; whatever moved further is below.
+    const first = () => list.locator("ul:not(.changed) li button").allInnerTexts();
+    await expect.poll(async () => (await first())[0]).toBe("Short days, worst season");
+    const isInOrder = async () => {
+      const names = await first();
+      const lasts = names.indexOf("Full tanks last");
+      const short = names.findLastIndex((name) => name.endsWith("Days short, a season"));
+      return (
+        short >= 0 && lasts > short && !names.slice(0, lasts).some((name) => name.startsWith("Two cans"))
+      );
+    };
+    await expect.poll(isInOrder).toBe(true);
     await list.getByRole("button", { name: "Go back" }).click();
     await settled(page);
     await expect.poll(() => row(page, "totes.capacity").innerText()).toContain("275");

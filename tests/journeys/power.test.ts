@@ -94,9 +94,10 @@ describe("the pump and its power, in a real browser", () => {
       .poll(async () => Math.abs((await numberAt(page, "hose.flow")) - 14.5))
       .toBeLessThanOrEqual(0.15);
     await expect.poll(() => numberAt(page, "hose.share_of_label")).toBeLessThan(50);
-    const reasons = (await cautionsOf(page, "hose")).join(" ");
-    expect(reasons).toContain("the label is without hose or lift");
-    expect(reasons).toContain("a wider hose gains more than a bigger pump");
+    // What a caution says is fetched when the page stands.
+    const reasons = async () => (await cautionsOf(page, "hose")).join(" ");
+    await expect.poll(reasons).toContain("the label is without hose or lift");
+    await expect.poll(reasons).toContain("a wider hose gains more than a bigger pump");
     await unfold(page, "hose.flow");
     await row(page, "hose.flow").locator(".label").click();
     const working = await page.locator(".working").innerText();
@@ -160,9 +161,9 @@ describe("the pump and its power, in a real browser", () => {
     await type(page, "lead.fuse", "15 A");
     await expect.poll(() => shownValueOf(page, "lead.fuse")).toContain("15");
     await expect.poll(() => shownValueOf(page, "lead.fuse_state")).toContain("UNSAFE");
-    const rules = (await cautionsOf(page, "lead")).join(" ");
-    expect(rules).toContain("under twice the fuse");
-    expect(rules).toContain("ISO 8820-3");
+    const rules = async () => (await cautionsOf(page, "lead")).join(" ");
+    await expect.poll(rules).toContain("under twice the fuse");
+    await expect.poll(rules).toContain("ISO 8820-3");
     await expect.poll(() => shownValueOf(page, "lead.fuse_size")).toContain("3");
     expect(complaints).toEqual([]);
     await done(phone, { viewport: PHONE, colorScheme: "light" });

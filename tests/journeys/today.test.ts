@@ -42,6 +42,9 @@ test("a dip changes today's lines; a line is ticked by keys, stays so, and is ta
   const bed = today.getByRole("button", { name: /Long bed \d+/ }).first();
   const amount = /Long bed (\d+)/.exec(plain(await bed.innerText()))?.[1];
   await bed.press("Enter");
+  // It was dipped this very minute: so much can only have come out of it later.
+  await foot(page, /Tub by the tunnel was dipped at .* How did/);
+  await today.getByRole("button", { name: "More came in meanwhile" }).press("Enter");
   await foot(page, new RegExp(`Noted on this phone: Long bed, ${amount}`));
   const done = today.getByRole("button", { name: new RegExp(`Long bed ${amount}`), pressed: true });
   await done.waitFor();

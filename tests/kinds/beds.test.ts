@@ -230,6 +230,15 @@ describe("by hand", () => {
     expect(numberAt(whole, "bed.weight_per_trip") / 0.45359237).toBeCloseTo(37.3, 0);
     expect(reasonAt(whole, "bed.time_by_pump")).toBe("not watered by a pump");
   });
+
+  test("a set amount is what is carried, whatever a good watering would be", () => {
+    const set = { rule: "fixed", fixed_volume: [50, "gal"], fixed_every: [2, "day"] } as const;
+    const whole = bedOf(set);
+    // Two cans of 2 gal: 50 gal are 13 rounds.
+    expect(numberAt(whole, "bed.trips_per_watering")).toBe(13);
+    expect(numberAt(whole, "cans.trips_per_watering")).toBe(13);
+    expect(numberAt(whole, "bed.watering_volume")).toBe(numberAt(bedOf({}), "bed.watering_volume"));
+  });
 });
 
 describe("the sentence at its head", () => {

@@ -73,3 +73,13 @@ describe("a panel alone", () => {
     expect(text).not.toMatch(/daylight|battery|charge/i);
   });
 });
+
+test("beside a flat battery it is not the battery that is told to cost the panel's days too", () => {
+  const both = watered(EVENING, 200, {
+    other: ["pump", { powered_by: "cell" }],
+    cell: ["battery", { charged: "none", rated_capacity: [1, "Ah"] }],
+    long_hose: ["delivery", { from: "cistern", pump: "other" }],
+    patch: ["bed", { length: [16, "ft"], width: [4, "ft"], cover: "covered", watered_by: ["long_hose"] }],
+  });
+  expect(both.results.get("season.binding_driver")).toMatchObject({ value: "either" });
+});

@@ -152,6 +152,27 @@ describe("a joint", () => {
     expect(both.results.get("main.refill_time")).toMatchObject({ state: "none", reason: "it fills no tank" });
   });
 
+  test("a flow measured behind it teaches the float there, as if the other were shut", () => {
+    const timed = (second: boolean, measured: Givens) =>
+      sheetOf({
+        ...cards(second),
+        to_left: ["line", { from: "joint", to: "left", valve_bore: [6.4, "mm"] }, measured],
+      });
+    const slow = light(sheetOf(cards(false)), "to_left.flow") / 2;
+    const taught = timed(true, { flow: [slow, "m3/s"] });
+    const opening = light(taught, "to_left.opening");
+    expect(opening).toBeLessThan(light(timed(true, {}), "to_left.opening"));
+    // Such a float by itself lets just so much through, and that of one alone stands beside what was measured.
+    expect(light(timed(false, { opening: [opening, "m2"] }), "to_left.flow")).toBeCloseTo(slow, 12);
+    expect(light(taught, twinId("to_left.flow"))).toBeCloseTo(light(timed(false, {}), "to_left.flow"), 12);
+    expect(light(taught, "to_left.refill_time")).toBeGreaterThan(
+      1.5 * light(timed(true, {}), "to_left.refill_time"),
+    );
+    // More than the hose could pass at all teaches nothing, and that is said.
+    const much = workedOut(timed(true, { flow: [100, "gpm"] }));
+    expect(much.results.get("to_left.opening")?.state).toBe("failed");
+  });
+
   test("the season runs over it, with water accounted for and nothing left out", () => {
     expect(numberAt(both, "season.left_out")).toBe(0);
     expect(Math.abs(numberAt(both, "season.balance_error"))).toBeLessThan(1e-9);

@@ -181,7 +181,7 @@ describe("worksheets with something wrong answer what they still can", () => {
     const shown = (id: string): string => String(number(whole, id));
     const [lead, next] = answers(asked).map((sentence) => textOf(sentence, shown));
     expect(lead).toMatch(/^Without Long bed, beds never go short in \d+ made-up seasons\. Full tanks last /);
-    expect(next).toMatch(/^Long bed is left out: Length: /);
+    expect(next).toMatch(/^Without Long bed: Length: /);
     const said = [...answers(asked), ...allBeside(asked)];
     expect(said.map(({ id }) => id)).toContain("without");
     const words = said.flatMap(({ pieces }) => pieces.filter((piece) => typeof piece === "string")).join("");

@@ -4,7 +4,7 @@ import { flatten } from "../../src/scene/flatten.ts";
 import { TARGET } from "../../src/scene/hits.ts";
 import { type Kept, type Layout, layoutPlace, type PaperSize } from "../../src/scene/layout.ts";
 import { overlaps } from "../../src/scene/paper.ts";
-import type { Box, DrawnTank, Label, Place } from "../../src/scene/place.ts";
+import type { Box, DrawnTank, Label, Place, Words } from "../../src/scene/place.ts";
 import { LEAST_HEIGHT, leastBreadth, vesselsDrawn } from "../../src/scene/tank-sizes.ts";
 import { textWidth } from "../../src/scene/text-block.ts";
 import { waterOrder } from "../../src/scene/water-order.ts";
@@ -352,6 +352,54 @@ describe("one arrangement at every width", () => {
       const next = beds[index + 1];
       if (next) expect(bed.box.x + bed.box.width).toBeLessThanOrEqual(next.box.x);
     }
+  });
+
+  test("of eight beds under long names the worst and whatever is in trouble is named at 800, and each has its figure", () => {
+    const days = [16, 22, 39, 67, 54, 98, 61, 120];
+    const wordsOf = (title: string, short: number): readonly Words[] => [
+      { text: title, tone: "ink", bold: true },
+      {
+        text: `short ${short} days a season`,
+        brief: `${short} days`,
+        least: `${short}d`,
+        tone: "trouble",
+        wrong: short,
+      },
+    ];
+    const beds = bedsOf(8, "Strawberries along the south wall").map((bed, at) => ({
+      ...bed,
+      trouble: at === 2 ? "Nothing waters it." : null,
+      words: wordsOf(bed.title, days[at] ?? 0),
+    }));
+    const place: Place = {
+      ...EMPTY,
+      roofs: [{ ...plainPart("roof", "Roof"), drainsTo: "upper" }],
+      tanks: [plainTank("upper", 2), plainTank("lower", 0)],
+      lines: [plainLine("hose", "upper", "lower")],
+      beds,
+    };
+    const sheet = { width: 800, height: 220, small: false };
+    const saidIn = ({ parts }: Layout): ReadonlyMap<string, string> =>
+      new Map(
+        parts.map(({ id, labels }) => [
+          id,
+          labels.flatMap(({ words }) => words.map(({ text }) => text)).join(" "),
+        ]),
+      );
+    const layout = layoutPlace(place, sheet);
+    const said = saidIn(layout);
+    for (const [at, { id }] of beds.entries()) expect(said.get(id), id).toContain(String(days[at]));
+    for (const at of [2, 7])
+      expect(said.get(`bed_${at}`)).toContain(`Strawberries along the south wall ${at}`);
+    const labels = labelsOf(layout);
+    for (const [index, label] of labels.entries())
+      for (const other of labels.slice(index + 1)) expect(overlaps(label.box, other.box)).toBe(false);
+    // So is the open one, whichever it is.
+    for (const { id, title } of beds)
+      expect(saidIn(layoutPlace(place, { ...sheet, open: id })).get(id), id).toContain(title);
+    // While something moves each keeps all that was said of it.
+    const moved = layoutPlace(place, { ...sheet, kept: layout.kept });
+    expect(labelsOf(moved).map(({ of, box }) => [of, box])).toEqual(labels.map(({ of, box }) => [of, box]));
   });
 
   test("where there is room a target is as large as a finger wants it", () => {

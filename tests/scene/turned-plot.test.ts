@@ -1,6 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, it, test } from "vitest";
-import { placeAxisWords, turnedPlot, turnedTable, turnedWords } from "../../src/scene/turned-plot.ts";
+import {
+  placeAxisWords,
+  type TurnedCurve,
+  turnedPlot,
+  turnedTable,
+  turnedWords,
+} from "../../src/scene/turned-plot.ts";
 
 const point = (place: number, answer: number | null) => ({
   place,
@@ -16,6 +22,7 @@ const curve = {
   before: { place: 0.25, answer: 30, said: "30" },
   tone: "trouble" as const,
   old: false,
+  whole: true,
 };
 
 describe("an answer over the number in hand", () => {
@@ -37,13 +44,67 @@ describe("an answer over the number in hand", () => {
       [0, 5],
       [1, 7],
     ]);
-    expect(plot.marks.map(({ across }) => across)).toEqual([0.25]);
+    expect(plot.marks.map(({ across, label }) => [across, label])).toEqual([
+      [0.25, "30"],
+      // Each dot is read by itself.
+      [0, "5"],
+      [1, "7"],
+    ]);
   });
 
   it("is at 40 % while it is old, and reaches below nought where an answer does", () => {
     const plot = turnedPlot({ ...curve, old: true, points: [point(0, -3), point(1, 4)] });
     expect(plot.layers.every(({ old }) => old === true)).toBe(true);
     expect([plot.up.from, plot.up.to]).toEqual([-3, 30]);
+  });
+
+  describe("that stays the same wherever it was tried", () => {
+    const flat = { ...curve, points: [point(0, 43), point(0.5, 43), point(1, 43)], before: null };
+    const said = (of: Partial<TurnedCurve>) => turnedPlot({ ...flat, ...of }).marks.map(({ label }) => label);
+    const now = { place: 0.75, answer: 43, said: "43" };
+
+    it("says so at the number, with room over its line", () => {
+      expect(said({ now })).toEqual(["43 all along: changes nothing here"]);
+      expect(said({ now, words: true })).toEqual(["43 with each: changes nothing here"]);
+      expect(turnedPlot({ ...flat, now }).up.to).toBeGreaterThan(43);
+      expect(turnedWords("Short days", flat.points, true)).toBe(
+        "Short days: 43 all along: changes nothing here, from 0 gal to 1000 gal.",
+      );
+    });
+
+    it("says so of noughts too, and of a number that is not sure and stands nowhere", () => {
+      const noughts = [point(0, 0), point(1, 0)];
+      expect(turnedPlot({ ...flat, points: noughts, now: null }).marks.map(({ label }) => label)).toEqual([
+        "0 all along: changes nothing here",
+      ]);
+    });
+
+    it("says it neither before all was tried, nor while it is old, nor where a value has no answer, nor where it moves", () => {
+      expect(said({ now, whole: false })).toEqual(["43"]);
+      expect(said({ now, old: true })).toEqual(["43"]);
+      expect(said({ now, points: [point(0, 43), point(0.5, null), point(1, 43)] })).toEqual(["43"]);
+      expect(said({ now, points: [point(0, 43), point(0.5, 42), point(1, 43)] })).toEqual(["43"]);
+      // It moves at the number itself, between two values that were tried.
+      expect(said({ now: { place: 0.75, answer: 40, said: "40" } })).toEqual(["40"]);
+    });
+
+    it("does not say nothing where the numbers move by less than is read", () => {
+      const reads = (answer: number, place: number) => ({ ...point(place, answer), said: "43" });
+      expect(said({ now, points: [reads(43, 0), reads(43.2, 1)] })).toEqual([
+        "43 all along: changes next to nothing here",
+      ]);
+    });
+
+    it("says it exactly where no answer differs from another, whatever they are", () => {
+      const answers = fc.array(fc.integer({ min: -3, max: 3 }), { minLength: 2, maxLength: 6 });
+      fc.assert(
+        fc.property(answers, (list) => {
+          const points = list.map((answer, at) => point(at / (list.length - 1), answer));
+          const isSaid = said({ points, now: null }).some((label) => label.includes("changes nothing"));
+          expect(isSaid).toBe(new Set(list).size === 1);
+        }),
+      );
+    });
   });
 
   it("is told in words and as a table", () => {
@@ -79,18 +140,33 @@ describe("the words under the axis", () => {
       text: fc.constantFrom("", "20", "held 275", "enough from 550", "a word that is much too long for this"),
       look: fc.constant("end"),
     });
+    const list = fc.array(mark, { maxLength: 8 });
+    const [widths, lines] = [fc.integer({ min: 80, max: 500 }), fc.integer({ min: 1, max: 2 })];
     fc.assert(
-      fc.property(fc.array(mark, { maxLength: 8 }), fc.integer({ min: 80, max: 500 }), (marks, width) => {
-        const placed = placeAxisWords(marks, width, 17, 13);
+      fc.property(list, widths, lines, (marks, width, rows) => {
+        const placed = placeAxisWords(marks, width, 17, 13, rows);
         for (const [at, one] of placed.entries()) {
           expect(one.left).toBeGreaterThanOrEqual(0);
           expect(one.left + one.width).toBeLessThanOrEqual(width);
-          for (const other of placed.slice(at + 1)) {
+          expect(one.row).toBeLessThan(rows);
+          for (const other of placed.slice(at + 1).filter(({ row }) => row === one.row)) {
             expect(one.left + one.width <= other.left || other.left + other.width <= one.left).toBe(true);
           }
         }
       }),
     );
+  });
+
+  test("of four long ones each has its place in two lines at a phone's width", () => {
+    const names = [
+      "No mulch",
+      "Plastic film: best",
+      "Straw, leaves or compost",
+      "Straw, leaves or compost on half the ground",
+    ];
+    const marks = names.map((text, at) => ({ place: at / 3, text, look: "end" }));
+    expect(placeAxisWords(marks, 362, 17, 13, 2).map(({ text }) => text)).toEqual(names);
+    expect(placeAxisWords(marks, 362, 17, 13).length).toBeLessThan(names.length);
   });
 
   it("step aside for what stands there already, but stay by their place", () => {

@@ -1,9 +1,14 @@
 // How a bed asks: on set weekdays, daily while its plants are young, at its shallowest crop, and not at all once let go.
 
 import { describe, expect, test } from "vitest";
+import { atOnce } from "../../src/season/at-once.ts";
 import { bedDays } from "../../src/season/bed-days.ts";
+import { dailyEto } from "../../src/season/daily-eto.ts";
+import { bedDemand } from "../../src/season/demand.ts";
 import type { BedPart, SeasonInput } from "../../src/season/input.ts";
+import { skyOf as skyUnder } from "../../src/season/sky.ts";
 import { dayNumber, weekday } from "../../src/units/calendar.ts";
+import { DAY } from "../../src/units/constants.ts";
 import { bed, carry, crop, inputOf, MM, ran, recordOf, seattle, steadyEto, tank } from "./made.ts";
 
 const YEAR = dayNumber(2021, 1, 1);
@@ -69,6 +74,38 @@ describe("set weekdays without a set amount", () => {
   });
 });
 
+describe("given at once", () => {
+  const record = dry();
+  const drying = dailyEto(record, steadyEto(4 * MM));
+  if ("failed" in drying) throw new Error(drying.failed);
+  const { eto } = drying;
+  const onceOf = (part: BedPart) => {
+    const demand = bedDemand(part, SUMMER, record, eto, 1);
+    if ("none" in demand) throw new Error(demand.none);
+    return { demand, ...atOnce(part, SUMMER, skyUnder(record, eto, 1), demand) };
+  };
+
+  test("by the soil is a good watering, and a set amount as it is set, again after the fewest days between", () => {
+    const { demand, volume, interval } = onceOf(bed());
+    expect([volume, interval]).toEqual([demand.wateringVolume, demand.wateringInterval]);
+    const fixed = { kind: "fixed" as const, volume: 0.9, every: 6 * DAY };
+    expect(onceOf(bed({ rule: fixed }))).toMatchObject({ volume: 0.9, interval: 6 * DAY });
+    // Tuesday to Friday are 3 days, Friday to Tuesday 4; one day alone comes again in a week.
+    const days = { kind: "weekdays" as const, volume: 0.5, days: [5, 2] };
+    expect(onceOf(bed({ rule: days }))).toMatchObject({ volume: 0.5, interval: 3 * DAY });
+    expect(onceOf(bed({ rule: { ...days, days: [1] } })).interval).toBe(7 * DAY);
+  });
+
+  test("on a set day what the soil lacks is the most that any watering of the season gives, of one never refused", () => {
+    for (const days of [[1], [2, 5], [1, 3, 6]]) {
+      const part = bed({ rule: { kind: "weekdays", volume: null, days } });
+      const given = ran(watered(part), record).beds[0]?.given ?? new Float64Array(0);
+      const most = Math.max(...given.map((volume, day) => (day === at("05-01") ? 0 : volume)));
+      expect(onceOf(part).volume / most).toBeCloseTo(1, 9);
+    }
+  });
+});
+
 describe("young plants", () => {
   test("ask every day for the first days after planting, then when their soil does", () => {
     const days = givenDays(bed({ youngDays: 5, crops: [crop({ planted: "05-10" })] }));
@@ -124,7 +161,7 @@ describe("a bed that is let go in a dry spell", () => {
     expect(days.every((day) => day < at("07-01"))).toBe(true);
     expect(days).toEqual(givenDays(bed()).filter((day) => day < at("07-01")));
     // Nothing is held back for another bed: its own rule lets it go.
-    expect(ran(watered(bed({ letGo })), dry()).totals.binding).toBe("rule");
+    expect(ran(watered(bed({ letGo })), dry()).totals.binding).toBe("given_up");
   });
 
   test("is kept while rain comes often enough, and let go on the morning after the last dry day it takes", () => {

@@ -15,6 +15,7 @@ import { pastMornings } from "../../src/season/usual-morning.ts";
 import { weekPlan } from "../../src/season/week-plan.ts";
 import { expecting, withForecast, yearsAhead } from "../../src/season/years-ahead.ts";
 import { calendarDate, dayNumber } from "../../src/units/calendar.ts";
+import { dice } from "../sweep/dice.ts";
 import { bed, carry, crop, inputOf, MM, recordOf, roof, seattle, tank } from "./made.ts";
 
 const FIRST = dayNumber(1991, 1, 1);
@@ -286,6 +287,29 @@ describe("one's own forecast", () => {
       oddsOf(asked(dry, forecast, { levels: { tank: 0.2 } })).short.half as number;
     expect(halfOf(days(20 * MM))).toBeGreaterThan(halfOf({}));
     expect(halfOf(days(0))).toBe(halfOf({}));
+  });
+
+  test("of made-up weather makes a usual year no drier where it is likelier than rain is anyway, and the likelier the wetter", () => {
+    // Of thirty years' days three in ten are wet.
+    const d = dice(7);
+    const rain = Float64Array.from({ length: DAYS }, () => (d.chance(0.3) ? 6 * MM : 0));
+    const record = recordOf(rain, FIRST, { madeUp: true });
+    const week = (chance: number | null): Forecast =>
+      Object.fromEntries(
+        Array.from({ length: 7 }, (_, day) => [TODAY + day, { rain: 6 * MM, chance, highest: null }]),
+      );
+    const usual = (forecast: Forecast): number => {
+      const answer = asked(record, forecast, { levels: { tank: 0.2 } });
+      if (answer.kind !== "usual_and_dry") throw new Error(answer.kind);
+      return answer.usual.short ?? answer.last + 1;
+    };
+    const none = usual({});
+    const likelier = [0, 0.2, 0.4, 0.6, 0.8, 1].map((chance) => usual(week(chance)));
+    expect(likelier[2]).toBeGreaterThanOrEqual(none);
+    expect(likelier).toEqual([...likelier].sort((a, b) => a - b));
+    expect(likelier[0]).toBeLessThan(none);
+    expect(likelier[5]).toBeGreaterThan(none);
+    expect(usual(week(null))).toBe(likelier[5]);
   });
 
   test("falls here as it is said, where the record's rain is half of what falls here", () => {

@@ -55,9 +55,21 @@ describe("what is advised", () => {
     }
   });
 
-  test("waters all where all lose next to nothing, whatever the rule keeps back", () => {
-    const { advised } = judged(["b"], [all(() => 0.0009), hold(() => 0.0001)]);
-    expect(advised.choice).toBe("water_all");
+  test("waters all where there is plenty, whatever the rule keeps back and however surely that loses less", () => {
+    for (const lost of [0.0009, 0.005, 0.0099]) {
+      const { advised, tie } = judged(
+        ["b"],
+        [all(() => lost), hold((year) => lost / 10 + 1e-6 * (year % 2))],
+      );
+      expect([advised.choice, tie]).toEqual(["water_all", true]);
+    }
+  });
+
+  test("waters all for a gain that reads as none, and holds back for a small one where water is short", () => {
+    const gaining = (gain: number) => hold((year) => 0.3 - gain + 1e-6 * (year % 2));
+    expect(judged(["b"], [all(() => 0.3), gaining(0.0004)]).advised.choice).toBe("water_all");
+    const small = judged(["b"], [all(() => 0.3), gaining(0.0013)]);
+    expect([small.advised.choice, small.tie]).toEqual(["hold_back", false]);
   });
 
   test("never holds back everybody for a gain that does not matter, and it does for one that does", () => {

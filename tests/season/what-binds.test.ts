@@ -131,6 +131,30 @@ describe("an empty tank", () => {
     expect(below({ lines: [joined] })).toBe("rain");
   });
 
+  test("that ran over into a tank of no use to its bed lacks storage, unless that one waters the bed too", () => {
+    // 5 mm a day on 90 m2 are 450 L, all winter, into 500 L: nearly all of it runs over, into 100 m3 that hold it.
+    const passing = (more: Partial<SeasonInput>) =>
+      totals(
+        {
+          tanks: [tank(0.5, { overflowsTo: "other" }), tank(100, { id: "other" })],
+          roofs: [roof()],
+          ...more,
+        },
+        wetWinter(5 * MM),
+      );
+    const { binding, unmetByBound, spill } = passing({});
+    expect(spill).toBe(0);
+    expect(binding).toBe("storage");
+    expect(unmetByBound.rain).toBe(0);
+    // What the second tank holds is of use then, and a bigger first one would bring no more: all of it came, and went.
+    const both = passing({
+      carries: [carry(), carry({ id: "more", from: "other" })],
+      beds: [bed({ area: 2000, wateredBy: ["cans", "more"] })],
+    });
+    expect(both.binding).toBe("rain");
+    expect(both.unmetByBound.storage).toBe(0);
+  });
+
   test("answers with each litre that it spilled for one litre of shortfall, once", () => {
     // It is brim-full and gets 100 L more on one day, and no rain after: those 100 L can answer for no more than 100.
     const rain = new Float64Array(365);
@@ -180,6 +204,29 @@ describe("a tub of 44 gal under a bed that wants 76", () => {
   test("and a faster refill that still ends after dark changes neither words nor days", () => {
     expect(faster.totals.binding).toBe("tankful");
     expect(faster.totals.daysShort).toBe(slow.totals.daysShort);
+  });
+
+  test("and behind a joint it is the tub as well: what comes through it is known there too", () => {
+    // The hose to the joint is short and wide, so that the float's opening governs as before.
+    const plain = tubbed(44, { opening: openingFor(15) });
+    const joined = {
+      ...plain,
+      tees: [{ id: "joint", height: 1 }],
+      lines: [
+        line({ id: "main", from: "high", to: "joint", startHeight: 2, endHeight: 1, bore: 0.1, length: 1 }),
+        ...plain.lines.map((one) => ({ ...one, from: "joint", startHeight: 1 })),
+      ],
+    };
+    const { totals: said } = ran(joined, dry());
+    expect(said.binding).toBe("tankful");
+    expect(said.shortDaysByBound.refill).toBe(0);
+    // One too slow for a tubful a day lacks the refill, there as without a joint.
+    const slower = {
+      ...joined,
+      lines: joined.lines.map((one) => (one.id === "main" ? one : { ...one, opening: openingFor(60) })),
+    };
+    expect(ran(slower, dry()).totals.binding).toBe("refill");
+    expect(ran(tubbed(44, { opening: openingFor(60) }), dry()).totals.binding).toBe("refill");
   });
 
   test("while a tub of 100 gal changes both", () => {

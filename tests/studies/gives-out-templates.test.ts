@@ -1,24 +1,15 @@
 // What gives out first in each template, checked by a second freeing of the same bounds, written here from their definition.
 
-import { readdirSync, readFileSync } from "node:fs";
+import { readdirSync } from "node:fs";
 import { expect, test } from "vitest";
 import { wordIn } from "../../src/graph/readers.ts";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
 import type { Bound } from "../../src/network/bounds.ts";
-import { recordKey } from "../../src/rainfall/record-key.ts";
 import type { SeasonInput, TankPart } from "../../src/season/input.ts";
 import { runSeason } from "../../src/season/run.ts";
-import { worksheetFromFileText } from "../../src/storage/file.ts";
 import { baseOf } from "../../src/studies/ask.ts";
 import { givesOut } from "../../src/studies/gives-out.ts";
-
-const FOLDER = new URL("../../templates/", import.meta.url);
-
-function template(name: string) {
-  const read = worksheetFromFileText(readFileSync(new URL(name, FOLDER), "utf8"), recordKey);
-  if (!read.ok) throw new Error(name);
-  return baseOf(read.worksheet, CARD_KINDS);
-}
+import { STARTERS, starter } from "../starter.ts";
 
 /** Ten times the tank, the litres at the start as they were. */
 const tenfold = (tank: TankPart): TankPart => ({
@@ -50,10 +41,10 @@ function byHand(input: SeasonInput, bound: Bound): SeasonInput {
   }
 }
 
-test.each(readdirSync(FOLDER).sort())(
+test.each(readdirSync(STARTERS).sort())(
   "%s: each bound that is named, freed by hand, takes away the days that were said, to the day",
   (name) => {
-    const base = template(name);
+    const base = baseOf(starter(name, 6), CARD_KINDS);
     const answer = givesOut(base);
     if ("failed" in answer || answer.state !== "first") throw new Error(JSON.stringify(answer));
     const plan = base.whole.results.get("season.plan");

@@ -27,6 +27,7 @@ import {
   roof,
   seattle,
   steadyEto,
+  sunny,
   tank,
 } from "../season/made.ts";
 
@@ -88,6 +89,13 @@ describe("planted troubles are named", () => {
       },
     ],
     [
+      "no roof at all",
+      "unroofed",
+      { roofs: [], tanks: [bigTank({ startShare: 0 }), tank(3, { id: "tub", startShare: 0 })] },
+    ],
+    ["nothing to water with", "unwatered", { beds: plenty().beds.map((one) => ({ ...one, wateredBy: [] })) }],
+    ["a panel after dark", "energy", { deliveries: [delivery({ from: "tub", sun: sunny([0], [0]) })] }],
+    [
       "a tank too small",
       "storage",
       { tanks: [smallTank], lines: [], deliveries: [delivery({ battery: "battery" })] },
@@ -100,6 +108,11 @@ describe("planted troubles are named", () => {
       "Mondays only",
       "rule",
       { beds: plenty().beds.map((one) => ({ ...one, rule: { kind: "weekdays", days: [1], volume: null } })) },
+    ],
+    [
+      "beds given up in a dry spell",
+      "given_up",
+      { beds: plenty().beds.map((one) => ({ ...one, letGo: { from: "05-15", dryDays: 5 } })) },
     ],
     [
       "a line that cannot run",

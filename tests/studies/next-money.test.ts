@@ -1,7 +1,6 @@
 // Next money: the best pair is what trying all pairs finds, a pair of which each alone is worth nothing is found, and what
 // is said is what evaluating again gives.
 
-import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { withChanges } from "../../src/document/changes.ts";
@@ -9,22 +8,15 @@ import { setGiven, setOffer } from "../../src/document/edits.ts";
 import type { Change, Worksheet } from "../../src/document/worksheet.ts";
 import { numberIn } from "../../src/graph/readers.ts";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
-import { recordKey } from "../../src/rainfall/record-key.ts";
-import { worksheetFromFileText } from "../../src/storage/file.ts";
 import { ask, type Base, baseOf } from "../../src/studies/ask.ts";
 import { eachAlone, nextMoney, SHORT_DAYS, type ShortWith } from "../../src/studies/next-money.ts";
 import { type Buy, buysOf } from "../../src/studies/offers.ts";
 import { workOut } from "../../src/studies/work-out.ts";
 import { fewerSaid } from "../../src/telling/next-money.ts";
+import { starter } from "../starter.ts";
 import { tries } from "../tries.ts";
 
-const FOLDER = new URL("../../templates/", import.meta.url);
-
-function template(name: string): Worksheet {
-  const read = worksheetFromFileText(readFileSync(new URL(`${name}.json`, FOLDER), "utf8"), recordKey);
-  if (!read.ok) throw new Error(name);
-  return read.worksheet;
-}
+const template = (name: string): Worksheet => starter(`${name}.json`, 4);
 
 const NAMES = ["hillside-totes", "three-roofs-two-tunnels", "pump-battery-panel", "hens-and-sweet-potatoes"];
 const SHEETS = NAMES.map(template);

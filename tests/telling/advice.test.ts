@@ -119,6 +119,18 @@ function more({ input }: Asked, one: Choice | undefined, other: Choice | undefin
   );
 }
 
+const daysOf = ({ shortDays, from }: Choice["perBed"][number]) => [shortDays, from];
+
+/** What holding back gains at most over watering all, and whether there is plenty: under a hundredth of all worth lost and gained. */
+function gained({ choices }: Advice) {
+  const [all, ...others] = choices as readonly [Choice, ...Choice[]];
+  const gains = others.flatMap((one) => [all.loss - one.loss, (all.lossIfDry ?? 0) - (one.lossIfDry ?? 0)]);
+  return {
+    isPlenty: all.loss < 0.01 && gains.every((gain) => gain < 0.01),
+    isSame: gains.every((gain) => Math.abs(gain) <= 5e-4),
+  };
+}
+
 const sum = (numbers: readonly number[]): number => numbers.reduce((all, one) => all + one, 0);
 
 describe("what is advised, in words", () => {
@@ -130,7 +142,7 @@ describe("what is advised, in words", () => {
 
   test.each(answers)("seed $seed: losses, days, beds and the lead are the numbers'", ({ advice, told }) => {
     const most = Math.max(...advice.choices.map(({ loss, lossIfDry }) => lossIfDry ?? loss));
-    advice.choices.forEach((choice, at) => {
+    for (const [at, choice] of advice.choices.entries()) {
       const row = told.choices[at];
       const number = (text = "") => /(under 1|[\d.]+) %/.exec(text)?.[1];
       const near = (text: string | undefined, share: number) =>
@@ -143,6 +155,13 @@ describe("what is advised, in words", () => {
       if (choice.lossIfDry === null) expect(`${row?.loses}${row?.means}`).not.toMatch(/usual|rain/);
       else near(number(row?.means), choice.loss);
       expect(row?.bar).toBeCloseTo(most > 0 ? (choice.lossIfDry ?? choice.loss) / most : 0, 9);
+      const all = advice.choices[0];
+      const isSame =
+        at > 0 && JSON.stringify(choice.perBed.map(daysOf)) === JSON.stringify(all?.perBed.map(daysOf));
+      if (row?.means.endsWith("The same days as Water all")) {
+        expect(isSame).toBe(true);
+        continue;
+      }
       for (const { bed: id, shortDays, from } of choice.perBed) {
         if (shortDays === 0) expect(row?.means).toContain(`${titleOf(id)} never short`);
         else {
@@ -151,7 +170,7 @@ describe("what is advised, in words", () => {
           expect(row?.means).toContain(`${titleOf(id)} short on ${days}${since}`);
         }
       }
-    });
+    }
     const words = `${told.lead.what} ${told.lead.rest}`.trim();
     const own = advice.choices.find(({ choice }) => choice === advice.advised);
     // What is advised when nothing asks is for the next watering, and no word of it sounds like today.
@@ -159,7 +178,9 @@ describe("what is advised, in words", () => {
     if (advice.asking.length === 0 && (advice.tie || advice.advised === "water_all"))
       expect(words).toMatch(/at the next watering|when they ask/);
     else if (advice.tie && advice.advised === "water_all")
-      expect(words).toBe("No telling them apart; water all.");
+      expect(words).toBe(
+        gained(advice).isSame ? "No matter which; water all." : "No telling them apart; water all.",
+      );
     else if (advice.advised === "water_all") expect(words).toBe("Water all.");
     else {
       if (advice.tie) expect(words).toContain("No telling them apart; if in doubt, ");
@@ -169,13 +190,52 @@ describe("what is advised, in words", () => {
     expect(told.choices.filter(({ losesLeast }) => losesLeast).map(({ choice }) => choice)).toEqual(
       advice.tie ? [] : [advice.advised],
     );
-    // In a tie whoever would rather keep the water can hold back.
-    const held = advice.tie && advice.advised === "water_all" ? "hold_back" : advice.advised;
+    // In a tie whoever would rather keep the water can hold back, unless it makes no difference or there is plenty.
+    const isIdle =
+      advice.tie && (gained(advice).isSame || (gained(advice).isPlenty && advice.advised === "water_all"));
+    const held = !isIdle && advice.tie && advice.advised === "water_all" ? "hold_back" : advice.advised;
     const offered =
       held === "water_all" ? [] : (advice.choices.find(({ choice }) => choice === held)?.beds ?? []);
     expect(told.holds?.beds ?? []).toEqual(offered.filter((id) => advice.asking.includes(id)));
     if (advice.kind === "odds") expect(told.rests).toContain(`${advice.years} past years`);
     else expect(told.rests).not.toMatch(/past year/);
+  });
+
+  test("where there is plenty all is watered, and that is the reason; a small gain is told as one", () => {
+    let [plenty, small] = [0, 0];
+    for (const { seed, advice, told } of answers) {
+      const own = advice.choices.find(({ choice }) => choice === advice.advised) as Choice;
+      const all = advice.choices[0] as Choice;
+      const most = Math.max(all.loss - own.loss, (all.lossIfDry ?? 0) - (own.lossIfDry ?? 0));
+      if (gained(advice).isPlenty) {
+        plenty++;
+        expect([seed, advice.advised]).toEqual([seed, "water_all"]);
+        expect(told.reason).toMatch(/^There is plenty: watering all loses (nothing|under 1 %)/);
+        expect(told.holds).toBeNull();
+        if (advice.asking.length === 0) expect(told.lead.rest).toBe("water all when they ask.");
+      } else expect([seed, told.reason.includes("plenty")]).toEqual([seed, false]);
+      const [, said] = /saves only ([\d.]+) %/.exec(told.reason) ?? [];
+      const isSmall = !advice.tie && advice.advised !== "water_all" && most < 0.01;
+      expect([seed, said !== undefined]).toEqual([seed, isSmall]);
+      if (said === undefined) continue;
+      small++;
+      expect(Math.abs(Number(said) / 100 - most)).toBeLessThanOrEqual(5.01e-4);
+    }
+    expect(plenty).toBeGreaterThan(0);
+    expect(small).toBeGreaterThan(0);
+  });
+
+  test("giving a bed up is offered only when that bed asks, or none does", () => {
+    for (const { advice } of answers) {
+      const [up] = advice.choices.filter(({ choice }) => choice === "give_up");
+      if (up && advice.asking.length > 0) expect(advice.asking).toContain(up.beds[0]);
+    }
+    expect(answers.some(({ advice }) => advice.choices.every(({ choice }) => choice !== "give_up"))).toBe(
+      true,
+    );
+    expect(answers.some(({ advice }) => advice.choices.some(({ choice }) => choice === "give_up"))).toBe(
+      true,
+    );
   });
 
   test("the reason names the days a bed can wait and who pays most, by the same numbers", () => {

@@ -28,11 +28,16 @@ describe("the stick", () => {
   test("says what a mark means, which months none can reach, and how the years would have gone", () => {
     expect(told?.rule).toBe("Water above the month's mark: water all. Below it: only Small tunnel.");
     expect(told?.over).toBe("In Jul even full tanks are below the mark.");
-    expect(told?.tuned).toContain("by these marks the beds lose 8 % of what they are worth in a mean season");
-    expect(told?.tuned).toContain(
-      "Tuned on the 1 hardest of the 2 seasons on record, and told of all of them",
+    // The means of 10 and 5 %, and of 20 and 6 %.
+    expect(told?.tuned).toContain("Found by trying marks on the hardest of the 2 seasons on record.");
+    expect(told?.tuned).toContain("lost 8 % of what they are worth by these marks, 13 % as the sheet waters");
+    const both = {
+      ...stick,
+      marks: stick.marks.map((one) => ({ ...one, depths: { ...one.depths, tub: 0.2 } })),
+    };
+    expect(stickTold(both, "tank", titleOf)?.rule).toContain(
+      "while all tanks are about as full as each other",
     );
-    expect(told?.tuned).toContain("holds back 13 %");
     expect(told?.years).toEqual([
       { year: "2001", loss: "10 %", plain: "20 %" },
       { year: "2002", loss: "5 %", plain: "6 %" },

@@ -1,4 +1,4 @@
-// What a good watering of each bed takes: trips, weight and minutes by hand, minutes by pump, beside each other.
+// What giving each bed its water at once takes: trips, weight and minutes by hand, minutes by pump, beside each other.
 
 import { numberIn } from "../../graph/readers.ts";
 import type { CardView, Model, ModelInput, Outcome, Outputs } from "../../graph/types.ts";
@@ -9,7 +9,7 @@ import { networkIn } from "../network-in.ts";
 const CARRY_ROWS = ["can_volume", "cans_at_once", "round_time", "weight_per_trip"];
 
 const ROWS: Readonly<Record<string, readonly string[]>> = {
-  bed: ["watering_volume", "can_volume"],
+  bed: ["asked_volume", "can_volume"],
   carry: CARRY_ROWS,
   delivery: ["flow", "set_up"],
 };
@@ -21,7 +21,7 @@ function byHand(bed: CardView, carry: CardView | undefined): Outputs {
     Object.fromEntries(BY_HAND.map((row) => [`${bed.id}.${row}`, outcome]));
   if (!carry) return every({ none: "not watered by cans" });
   const [can, cans, time, weight] = CARRY_ROWS.map((name) => numberIn(carry.results[name]));
-  const volume = numberIn(bed.results["watering_volume"]);
+  const volume = numberIn(bed.results["asked_volume"]);
   if (volume === null) return every({ none: "how much it takes is not known" });
   if (can == null || cans == null || time == null || weight == null)
     return every({ none: `${carry.title} lacks a number` });
@@ -46,7 +46,7 @@ function byPump(bed: CardView, delivery: CardView | undefined): Outputs {
   const row = `${bed.id}.time_by_pump`;
   if (!delivery) return { [row]: { none: "not watered by a pump" } };
   const flow = numberIn(delivery.results["flow"]);
-  const volume = numberIn(bed.results["watering_volume"]);
+  const volume = numberIn(bed.results["asked_volume"]);
   if (volume === null) return { [row]: { none: "how much it takes is not known" } };
   if (flow === null || flow <= 0) return { [row]: { none: `the flow of ${delivery.title} is not known` } };
   return { [row]: { value: volume / flow + (numberIn(delivery.results["set_up"]) ?? 0) } };
@@ -65,7 +65,7 @@ function byHandAndPump(input: ModelInput): Outputs {
   return outputs;
 }
 
-/** A good watering by each bed's first can and first pump, by quantity id. */
+/** What is given at once by each bed's first can and first pump, by quantity id. */
 export const hands: Model = {
   name: "hands",
   takes: ["network"],

@@ -73,9 +73,9 @@ export const bed: Kind = {
   noted: ["gave", "soaked", "held", "planted", "pulled", "dug"],
   handSettings: ["length", "width", "cans_per_watering"],
   watered: {
-    volume: "watering_volume",
+    volume: "asked_volume",
     usual: "usual_volume",
-    every: "watering_interval",
+    every: "asked_interval",
     by: "watered_by",
     days: "week_days",
   },

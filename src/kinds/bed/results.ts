@@ -36,6 +36,9 @@ const NEED: readonly Row[] = [
   output("rain_counted", "Rain that counts, a season", "season.run", "volume", { minor: true }),
 ];
 
+/** By the soil it is a good watering. */
+const BY_CALENDAR = { when: { row: "rule", is: ["fixed", "weekdays"] } } as const;
+
 const GIVING: readonly Row[] = [
   hidden("easy_depth", "Within easy reach, as a depth", "demand", "depth"),
   output("easy_volume", "Within easy reach of its roots", "demand", "volume", {
@@ -48,7 +51,12 @@ const GIVING: readonly Row[] = [
   output("watering_interval", "A good watering lasts, at the peak", "demand", "span", {
     relations: ["max(1, floor(easy_volume / peak_day_need)) * 1 day"],
   }),
-  formula("cans_per_watering", "A watering in cans", "count", "ceil(watering_volume / can_holds)"),
+  output("asked_volume", "Given at once, by its rule", "demand", "volume", BY_CALENDAR),
+  output("asked_interval", "And again after, at the soonest", "demand", "span", {
+    minor: true,
+    ...BY_CALENDAR,
+  }),
+  formula("cans_per_watering", "A watering in cans", "count", "ceil(asked_volume / can_holds)"),
   output("trips_per_watering", "By hand: trips", "season.hands", "count", { quiet: true }),
   output("weight_per_trip", "Weight a trip", "season.hands", "mass", { quiet: true }),
   output("time_by_hand", "By hand it takes", "season.hands", "duration", { quiet: true }),

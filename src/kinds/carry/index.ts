@@ -43,7 +43,7 @@ const A_WATERING: readonly Row[] = [
     "largest_watering",
     "Largest watering",
     "volume",
-    { kind: "bed", by: "watered_by", take: "watering_volume", how: "max" },
+    { kind: "bed", by: "watered_by", take: "asked_volume", how: "max" },
     { minor: true },
   ),
   formula("trips_per_watering", "Trips, largest watering", "count", "ceil(largest_watering / round_volume)"),

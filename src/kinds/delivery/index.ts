@@ -78,14 +78,14 @@ export const delivery: Kind = {
       "largest_watering",
       "Largest watering",
       "volume",
-      { kind: "bed", by: "watered_by", take: "watering_volume", how: "max" },
+      { kind: "bed", by: "watered_by", take: "asked_volume", how: "max" },
       { minor: true },
     ),
     gather(
       "round_volume",
       "One watering of all its beds",
       "volume",
-      { kind: "bed", by: "watered_by", take: "watering_volume", how: "sum" },
+      { kind: "bed", by: "watered_by", take: "asked_volume", how: "sum" },
       { minor: true },
     ),
     gather(

@@ -4,13 +4,16 @@ import { all, outcomes } from "../../graph/outcomes.ts";
 import { numberOf, numberOrNull, wordOrNull } from "../../graph/readers.ts";
 import type { Model, ModelInput, Outcome, Outputs } from "../../graph/types.ts";
 import { purgeFlow } from "../../physics/air-lock.ts";
-import { gravityFlow } from "../../physics/gravity-line.ts";
+import { gravityFlow, seriesFlow } from "../../physics/gravity-line.ts";
 import { boreArea, frictionFactor, pipeHeadLoss } from "../../physics/pipe-friction.ts";
-import { HOSE, hoseOf, UNTIMED, untimedOpening } from "./hose.ts";
+import { BEHIND, dropBehind, HOSE, hoseOf, UNTIMED, untimedOpening } from "./hose.ts";
 
 /** What decides whether any water runs at all. */
 export const PASSES = ["head", "source_height", "runs_from", "hump_height", "blocked"];
 export const MAY_LACK = ["hump_height", "blocked"];
+
+/** What may have been timed of a line. */
+export const TIMED = ["measured.flow", "measured.refill_time"];
 
 /** Why nothing runs, or null. */
 export function noFlow(input: ModelInput): Outcome | null {
@@ -39,7 +42,11 @@ function steady(input: ModelInput): Outputs {
   const taughtByIt = measured !== null && numberOrNull(input, "measured.refill_time") === null;
   // Beside a measured flow stands what the figures say without it: by the opening it taught, it would only echo itself.
   const untaught = taughtByIt ? hoseOf(input, untimedOpening(input)) : line;
-  const computed = gravityFlow(untaught, numberOf(input, "head"));
+  // Behind a joint it was timed as if only this line ran.
+  const behind = taughtByIt ? dropBehind(input) : null;
+  const computed = behind
+    ? seriesFlow(behind.before, untaught, behind.head)
+    : gravityFlow(untaught, numberOf(input, "head"));
   const flow = measured ?? computed;
   const velocity = flow / boreArea(line.bore);
   const reynolds = (velocity * line.bore) / line.viscosity;
@@ -52,12 +59,10 @@ function steady(input: ModelInput): Outputs {
   });
 }
 
-const TIMED = ["measured.flow", "measured.refill_time"];
-
 export const running: Model = {
   name: "running",
-  takes: [...PASSES, "opening", "valve_bore", ...UNTIMED, ...TIMED, ...HOSE],
-  optional: [...MAY_LACK, "opening", "measured.opening", "valve_bore", ...TIMED],
+  takes: [...PASSES, "opening", "valve_bore", ...UNTIMED, ...TIMED, ...HOSE, ...BEHIND],
+  optional: [...MAY_LACK, "opening", "measured.opening", "valve_bore", "from.feed", ...TIMED],
   outputs: STEADY,
   run: steady,
 };

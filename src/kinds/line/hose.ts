@@ -60,3 +60,16 @@ export type Feed = {
   /** Height that the tank's water must stand over for the line to take any [m]. */
   readonly runsFrom: number;
 };
+
+/** What a line behind a joint is worked out from as if only it ran. */
+export const BEHIND = ["from.feed", "end_height", "lift"];
+
+/** The line that fills the joint at a line's start, and the drop over both while only these run [m]; null: no such joint. */
+export function dropBehind(
+  input: ModelInput,
+): { readonly before: GravityLine; readonly head: number } | null {
+  const feed = input.values["from.feed"] as Feed | undefined;
+  if (!feed) return null;
+  const head = feed.floor + feed.level - numberOf(input, "end_height") - numberOf(input, "lift");
+  return { before: feed.line, head };
+}

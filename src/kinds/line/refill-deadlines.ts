@@ -15,8 +15,8 @@ function largestTaken(input: ModelInput): Outputs {
   const outputs: Record<string, Outcome> = {};
   for (const tank of input.cards["tank"] ?? []) {
     const beds = (input.cards["bed"] ?? []).filter(({ id }) => firstTankOf(network, id) === tank.id);
-    const volumes = numbersOf(beds, "watering_volume");
-    const intervals = numbersOf(beds, "watering_interval");
+    const volumes = numbersOf(beds, "asked_volume");
+    const intervals = numbersOf(beds, "asked_interval");
     const none = { none: "no bed is watered straight from it" };
     outputs[`${tank.id}.largest_taken`] = volumes.length > 0 ? { value: Math.max(...volumes) } : none;
     outputs[`${tank.id}.shortest_interval`] = intervals.length > 0 ? { value: Math.min(...intervals) } : none;
@@ -28,7 +28,7 @@ function largestTaken(input: ModelInput): Outputs {
 export const taken: Model = {
   name: "taken",
   takes: ["network"],
-  surveys: { tank: ["count"], bed: ["watering_volume", "watering_interval"] },
+  surveys: { tank: ["count"], bed: ["asked_volume", "asked_interval"] },
   tolerant: true,
   outputs: "by quantity id",
   run: largestTaken,

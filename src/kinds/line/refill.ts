@@ -3,6 +3,7 @@
 import { all, outcomes } from "../../graph/outcomes.ts";
 import { numberOf, numberOrNull, wordOf } from "../../graph/readers.ts";
 import type { Model, ModelInput, Outcome, Outputs } from "../../graph/types.ts";
+import { gravityHead } from "../../physics/gravity-line.ts";
 import {
   openingFromFlow,
   openingFromRefill,
@@ -13,8 +14,18 @@ import {
 } from "../../physics/refill.ts";
 import { levelAt, type Vessel, volumeAt } from "../../physics/vessel.ts";
 import { MINUTES_A_DAY } from "../../units/constants.ts";
-import { MAY_LACK, noFlow, PASSES } from "./flow.ts";
-import { type Feed, HOSE, hoseOf, UNTIMED, untimedOpening, vesselAt, vesselOrNull, whyNone } from "./hose.ts";
+import { MAY_LACK, noFlow, PASSES, TIMED } from "./flow.ts";
+import {
+  dropBehind,
+  type Feed,
+  HOSE,
+  hoseOf,
+  UNTIMED,
+  untimedOpening,
+  vesselAt,
+  vesselOrNull,
+  whyNone,
+} from "./hose.ts";
 
 /** What a refill is worked out from besides the hose. */
 const ENDS = [
@@ -97,11 +108,19 @@ function refillOf(input: ModelInput, opening: number | null, from: number | null
 const learned = (taught: Taught): Outcome =>
   "opening" in taught ? { value: taught.opening } : { failed: taught.reason };
 
-/** The opening by the seat, as a measured refill taught it, or as it was kept from an earlier lesson. */
+/** What a flow measured behind a joint teaches, as if only this line had run: its hose behind the one that fills the joint. */
+function learnedBehind(input: ModelInput, flow: number): Outcome | null {
+  const drop = dropBehind(input);
+  return (
+    drop && learned(openingFromFlow(hoseOf(input, null), drop.head - gravityHead(drop.before, flow), flow))
+  );
+}
+
+/** The opening by the seat, as a measured refill or a flow behind a joint taught it, or as it was kept from an earlier lesson. */
 export const ownOpening: Model = {
   name: "own_opening",
-  takes: ["valve_coefficient", "measured.opening", "measured.refill_time", ...HOSE, ...ENDS],
-  optional: ["measured.opening", "measured.refill_time", ...MAY_MISS],
+  takes: ["valve_coefficient", "measured.opening", ...TIMED, ...HOSE, ...ENDS],
+  optional: ["measured.opening", ...TIMED, ...MAY_MISS],
   outputs: ["own_opening"],
   run: (input) => {
     const kept = numberOrNull(input, "measured.opening");
@@ -109,6 +128,9 @@ export const ownOpening: Model = {
     const refill = measured === null ? null : refillOf(input, null, null);
     if (refill && measured !== null && !("none" in refill))
       return { own_opening: learned(openingFromRefill(refill, measured)) };
+    const flow = kept === null && measured === null ? numberOrNull(input, "measured.flow") : null;
+    const taught = flow === null ? null : learnedBehind(input, flow);
+    if (taught) return { own_opening: taught };
     const opening = untimedOpening(input);
     return { own_opening: opening === null ? { none: "no valve fitted" } : { value: opening } };
   },
@@ -122,7 +144,7 @@ export const teaching: Model = {
   outputs: ["opening"],
   run: (input) => {
     const [flow, head] = [numberOrNull(input, "measured.flow"), numberOrNull(input, "head")];
-    // At a joint the head hangs on every line's opening, so that one flow alone teaches none of them.
+    // At a joint the head hangs on every line's opening: there it teaches the own one, as if only this line had run.
     const alone = numberOrNull(input, "plain_head") !== null;
     if (numberOrNull(input, "measured.refill_time") === null && flow !== null && head !== null && alone)
       return { opening: learned(openingFromFlow(hoseOf(input, null), head, flow)) };

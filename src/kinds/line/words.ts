@@ -64,7 +64,7 @@ export const words: KindWords = {
       ORIFICE,
     ],
     flow: [
-      "The flow at which friction, fittings and valve together use up the drop.",
+      "The flow at which friction, fittings and valve together use up the drop. Measured behind a joint it tells of the valve as if no other line ran there.",
       `${CHURCHILL}; ${ORIFICE}`,
     ],
     refill_time: [

@@ -38,7 +38,7 @@ function withoutDangling(plan: SeasonInput, titleOf: (id: string) => string): Se
   const unlimited = plan.deliveries.filter(({ battery }) => battery === null).map(({ id }) => id);
   for (const { id, on } of leaningOn(plan.network, new Set(known.keys()), new Set(unlimited))) {
     const cause = known.get(on)?.cause;
-    const reason = `${titleOf(on)} is left out`;
+    const reason = `left out with ${titleOf(on)}`;
     known.set(id, { id, reason, ...(cause === undefined ? {} : { cause }) });
   }
   const reasons = new Map([...known.values()].map(({ id, reason }) => [id, reason]));

@@ -3,7 +3,7 @@
 import { all, valueOr } from "../../graph/outcomes.ts";
 import type { Outcome, Outputs } from "../../graph/types.ts";
 import type { Driver } from "../../network/bounds.ts";
-import type { SeasonAnswer, SeasonFailure, SeasonTotals } from "../../season/answer.ts";
+import type { BedSeason, SeasonAnswer, SeasonFailure, SeasonTotals } from "../../season/answer.ts";
 import type { LeftOut, SeasonInput } from "../../season/input.ts";
 import { wholeYears } from "../../season/spans.ts";
 import { isoDate } from "../../units/calendar.ts";
@@ -55,9 +55,11 @@ function ofShortFirst(answer: SeasonAnswer, beds: number): Outputs {
   };
 }
 
-/** What drives the pumps of the beds that were short of power; where none was, of all. */
+/** What drives the pumps of the beds that were short of power, be it for want of daylight; where none was, of all. */
 function shortOfPower(plan: SeasonInput, { beds }: SeasonAnswer): Driver {
-  const short = beds.filter(({ seasons }) => seasons.some((season) => season.shortDaysByBound.energy > 0));
+  const isShort = ({ shortDaysByBound }: BedSeason) =>
+    shortDaysByBound.energy > 0 || shortDaysByBound.daylight > 0;
+  const short = beds.filter(({ seasons }) => seasons.some(isShort));
   return driverOf(
     plan,
     (short.length > 0 ? short : beds).map(({ id }) => id),

@@ -59,7 +59,7 @@ export const words: KindWords = {
     short_first_day: ["The first day on which it is short.", RUN],
     spill: ["Roof water that found no room, in a usual season.", RUN],
     binding: [
-      "On each short day a bed lacks what let least through at its last short watering: storage, what leaks and dries away, rain, a tankful, its refill, a line that runs, the pump's time, power, your time, what is held back, or the bed's own rule. This is the one of the most short days, each bed's counted for itself.",
+      "On each short day a bed lacks what let least through at its last short watering: storage, what leaks and dries away, rain, a roof to fill its tank, a tankful, its refill, a line that runs, the pump's time, power, daylight for a panel alone, your time, what is held back, the bed's own rule, or anything that waters it. Daylight is told instead of power where even a panel many times as big would have given less than half of it. This is the one of the most short days, each bed's counted for itself.",
       `${RUN}; the order of equal ones is our definition`,
     ],
     hands_time: [

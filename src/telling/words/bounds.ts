@@ -102,6 +102,13 @@ const WORDS: Readonly<Record<Exclude<Bound, "energy">, Words>> = {
     reason: "its days or amounts do not suffice",
     day: "its days or amounts did not suffice",
   },
+  given_up: {
+    name: "beds given up in a dry spell",
+    thing: "giving beds up in a dry spell",
+    answer: "a rule that goes on watering: beds are given up in a dry spell, as you set it",
+    reason: "it is given up in a dry spell, as you set it",
+    day: "it was given up in a dry spell, as you set it",
+  },
   unwatered: {
     name: "anything that waters it",
     thing: "what should water the beds",
@@ -135,6 +142,9 @@ const ENERGY: Readonly<Record<Driver, Words>> = {
     day: "the battery was drawn down, or the sun too weak on a panel alone",
   },
 };
+
+/** What drives the pumps, by its word; "" and any other: not told apart. */
+export const asDriver = (word: string): Driver => (word === "battery" || word === "sun" ? word : "either");
 
 const isBound = (word: string): word is Bound => (BOUNDS as readonly string[]).includes(word);
 

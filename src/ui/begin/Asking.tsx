@@ -4,7 +4,7 @@ import { createEffect, createMemo, createSignal, For, on, Show } from "solid-js"
 import type { Card } from "../../document/worksheet.ts";
 import { asked, type Pick, type Picks } from "../../kinds/asking.ts";
 import { unitLabel } from "../../units/show.ts";
-import { useSheet } from "../sheet.ts";
+import { type Sheet, useSheet } from "../sheet.ts";
 import type { Beginning, Begun } from "./beginning.ts";
 import { unitOfField, usualOf } from "./reading.ts";
 import { Sketch } from "./Sketch.tsx";
@@ -145,6 +145,16 @@ function Screen(props: { readonly walk: Walk; readonly question: Question }) {
   );
 }
 
+/** What is asked for in the sketch; what is not drawn itself is seen where something drawn leans on it. */
+function washedBy(sheet: Sheet, walk: Walk): string | null {
+  const now = walk.question();
+  if (!now) return null;
+  const { id, kind } = firstOf(now);
+  if (sheet.kinds[kind]?.drawn) return id;
+  const leans = ({ givens }: Card) => Object.values(givens).some(({ value }) => value === id);
+  return sheet.worksheet().cards.find(leans)?.id ?? null;
+}
+
 export function Asking(props: {
   readonly beginning: Beginning;
   readonly begun: Begun;
@@ -158,15 +168,6 @@ export function Asking(props: {
     const { wish } = props.begun;
     if (wish) sheet.looking.begin({ ...props.begun, step: "count" });
     else props.onClose();
-  };
-  /** What is not drawn itself is seen where something drawn leans on it. */
-  const washed = (): string | null => {
-    const now = walk.question();
-    if (!now) return null;
-    const { id, kind } = firstOf(now);
-    if (sheet.kinds[kind]?.drawn) return id;
-    const leans = ({ givens }: Card) => Object.values(givens).some(({ value }) => value === id);
-    return sheet.worksheet().cards.find(leans)?.id ?? null;
   };
   const isFirst = () => walk.index() === 0;
   const screen = createMemo(() => walk.question()?.id);
@@ -194,7 +195,7 @@ export function Asking(props: {
         </button>
         <Where walk={walk} />
       </header>
-      <Sketch place={place()} washed={washed()} />
+      <Sketch place={place()} washed={washedBy(sheet, walk)} />
       <section class="asked" ref={body}>
         <Show when={walk.question()}>{(question) => <Screen walk={walk} question={question()} />}</Show>
       </section>

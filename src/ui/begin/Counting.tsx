@@ -83,6 +83,57 @@ function lacking(wish: Wish): string | null {
   return null;
 }
 
+function Units(props: { readonly units: UnitSystemName; readonly onUnits: (units: UnitSystemName) => void }) {
+  return (
+    <select
+      aria-label="Units"
+      value={props.units}
+      onChange={(event) => props.onUnits(event.currentTarget.value as UnitSystemName)}
+    >
+      <option value="us">feet, gallons</option>
+      <option value="imperial">feet, imperial gallons</option>
+      <option value="metric">meters, liters</option>
+    </select>
+  );
+}
+
+/** What stands in the place, row by row. */
+function Counts(props: {
+  readonly rows: readonly Row[];
+  readonly wish: Wish;
+  readonly onWish: (wish: Wish) => void;
+}) {
+  return (
+    <ul class="counts">
+      <For each={props.rows}>
+        {(row) => (
+          <>
+            <li classList={{ absent: props.wish[row.sort] === 0 }}>
+              <IconOf icon={row.drawing} />
+              <span class="what">
+                <b>{row.label}</b>
+                <Show when={row.help}>
+                  <small>{row.help}</small>
+                </Show>
+              </span>
+              <Steps
+                row={row}
+                count={props.wish[row.sort]}
+                onCount={(count) => props.onWish(counting(props.wish, row.sort, count))}
+              />
+            </li>
+            <Show when={row.sort === "tanks" && props.wish.tanks > 1}>
+              <li>
+                <Standing wish={props.wish} onWish={props.onWish} />
+              </li>
+            </Show>
+          </>
+        )}
+      </For>
+    </ul>
+  );
+}
+
 export function Counting(props: {
   readonly beginning: Beginning;
   readonly begun: Begun;
@@ -111,45 +162,11 @@ export function Counting(props: {
         <button type="button" class="back" onClick={() => props.onClose()}>
           ‹ Back
         </button>
-        <select
-          aria-label="Units"
-          value={units()}
-          onChange={(event) => setUnits(event.currentTarget.value as UnitSystemName)}
-        >
-          <option value="us">feet, gallons</option>
-          <option value="imperial">feet, imperial gallons</option>
-          <option value="metric">meters, liters</option>
-        </select>
+        <Units units={units()} onUnits={setUnits} />
       </header>
       <h2>What is there?</h2>
       <Sketch place={place()} washed={null} />
-      <ul class="counts">
-        <For each={rows}>
-          {(row) => (
-            <>
-              <li classList={{ absent: wish()[row.sort] === 0 }}>
-                <IconOf icon={row.drawing} />
-                <span class="what">
-                  <b>{row.label}</b>
-                  <Show when={row.help}>
-                    <small>{row.help}</small>
-                  </Show>
-                </span>
-                <Steps
-                  row={row}
-                  count={wish()[row.sort]}
-                  onCount={(count) => setWish(counting(wish(), row.sort, count))}
-                />
-              </li>
-              <Show when={row.sort === "tanks" && wish().tanks > 1}>
-                <li>
-                  <Standing wish={wish()} onWish={setWish} />
-                </li>
-              </Show>
-            </>
-          )}
-        </For>
-      </ul>
+      <Counts rows={rows} wish={wish()} onWish={setWish} />
       <footer>
         <p role="status">
           <Show

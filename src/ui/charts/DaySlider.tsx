@@ -8,6 +8,9 @@ import { textWidth } from "../../scene/text-block.ts";
 const WEEK = 7;
 const MONTH = 30;
 
+const within = (day: number, { from, to }: Pick<Year, "from" | "to">): number =>
+  Math.max(from, Math.min(to, day));
+
 const stepOf = (key: string, { from, to }: Pick<Year, "from" | "to">, day: number): number | null => {
   const steps: Readonly<Record<string, number>> = {
     ArrowRight: day + 1,
@@ -20,8 +23,29 @@ const stepOf = (key: string, { from, to }: Pick<Year, "from" | "to">, day: numbe
     End: to,
   };
   const wished = steps[key];
-  return wished === undefined ? null : Math.max(from, Math.min(to, wished));
+  return wished === undefined ? null : within(wished, { from, to });
 };
+
+/** The day that a key leads to; a week at a time with the shift key. Null: no key of these. */
+function dayByKey(
+  { key, shiftKey }: KeyboardEvent,
+  span: Pick<Year, "from" | "to">,
+  day: number,
+): number | null {
+  const next = stepOf(key, span, day);
+  return next !== null && shiftKey ? within(day + (next - day) * WEEK, span) : next;
+}
+
+/** Where words stand beside the ring: right of it, left where there is no room, at the end where there is neither. */
+function wordsAt(
+  label: string,
+  x: number,
+  width: number,
+): { readonly x: number; readonly anchor: "start" | "end" } {
+  const room = textWidth(label, 13, true) + 15;
+  if (x + room <= width) return { x: x + 13, anchor: "start" };
+  return { x: x - room >= 0 ? x - 13 : width, anchor: "end" };
+}
 
 /** The line at the day with its ring; the whole chart is its track. */
 export function DaySlider(props: {
@@ -36,18 +60,16 @@ export function DaySlider(props: {
   readonly onDay: (day: number) => void;
 }) {
   const x = () => props.frame.across(props.day + 0.5);
-  const room = () => textWidth(props.label, 13, true) + 15;
-  const isLeft = () => x() + room() > props.frame.width && x() - room() >= 0;
-  const isMiddle = () => x() + room() > props.frame.width && x() - room() < 0;
-  const words = () => (isMiddle() ? props.frame.width : x() + (isLeft() ? -13 : 13));
+  const words = () => wordsAt(props.label, x(), props.frame.width);
   const [dragging, setDragging] = createSignal(false);
+  const letGo = () => setDragging(false);
   const toPointer = (event: PointerEvent & { readonly currentTarget: SVGElement }): void => {
     const svg = event.currentTarget.ownerSVGElement;
     const box = svg?.getBoundingClientRect();
     if (!box || box.width === 0) return;
     const at = ((event.clientX - box.left) / box.width) * props.frame.width;
     const day = Math.floor(props.frame.atX(at));
-    props.onDay(Math.max(props.span.from, Math.min(props.span.to, day)));
+    props.onDay(within(day, props.span));
   };
   return (
     <g
@@ -60,14 +82,10 @@ export function DaySlider(props: {
       aria-valuenow={props.day}
       aria-valuetext={props.said}
       onKeyDown={(event) => {
-        const next = stepOf(event.key, props.span, props.day);
+        const next = dayByKey(event, props.span, props.day);
         if (next === null) return;
         event.preventDefault();
-        props.onDay(
-          event.shiftKey
-            ? Math.max(props.span.from, Math.min(props.span.to, props.day + (next - props.day) * WEEK))
-            : next,
-        );
+        props.onDay(next);
       }}
       onPointerDown={(event) => {
         if (event.button !== 0) return;
@@ -78,13 +96,13 @@ export function DaySlider(props: {
       onPointerMove={(event) => {
         if (dragging()) toPointer(event);
       }}
-      onPointerUp={() => setDragging(false)}
-      onPointerCancel={() => setDragging(false)}
+      onPointerUp={letGo}
+      onPointerCancel={letGo}
     >
       <rect class="hit" x="0" y="-18" width={props.frame.width} height={props.frame.height + 40} />
       <line x1={x()} x2={x()} y1="-4" y2={props.frame.height} />
       <circle cx={x()} cy="-9" r="5.5" />
-      <text class="date" x={words()} y="-4.5" text-anchor={isLeft() || isMiddle() ? "end" : "start"}>
+      <text class="date" x={words().x} y="-4.5" text-anchor={words().anchor}>
         {props.label}
       </text>
     </g>

@@ -37,15 +37,20 @@ function datesOf(sheet: Sheet): readonly [start: string, end: string] {
   return [of("season_start") || "05-01", of("season_end") || "09-30"];
 }
 
+/** While the next run is on the way the last one stays. */
+function numberShown(sheet: Sheet, id: string): number | null {
+  const value = shownIn(sheet.result(id));
+  return typeof value === "number" ? value : null;
+}
+
 export function createYearShown(sheet: Sheet): YearShown {
   const { looking } = sheet;
   const seasons = createMemo(() => seasonsIn(sheet.result));
   const heldSeasons = createMemo(() => (sheet.held() ? seasonsIn(sheet.heldResult) : null));
-  const worst = createMemo(() => {
-    // While the next run is on the way the year that is shown stays.
-    const value = shownIn(sheet.result("season.worst_season"));
-    return typeof value === "number" ? value : null;
-  });
+  const numbered = (id: string) => numberShown(sheet, id);
+  const worst = createMemo(() => numbered("season.worst_season"));
+  const driest = () => numbered("weather.driest_year");
+  const isCalm = () => numbered("season.worst_season_days_short") === 0;
   const year = createMemo<number | null>((before) => {
     const series = sheet.stored();
     const years = series ? yearsOf(series) : [];
@@ -54,13 +59,10 @@ export function createYearShown(sheet: Sheet): YearShown {
     // The worst one may change with every step of a number that is turned.
     if (sheet.moving() && before != null && years.includes(before)) return before;
     // Where none is short any season is as bad as any other: the one that just was mended stays in sight, or the driest is shown.
-    if (shownIn(sheet.result("season.worst_season_days_short")) === 0) {
-      const calm = [before, shownIn(sheet.result("weather.driest_year"))].find(
-        (one) => typeof one === "number" && years.includes(one),
-      );
-      if (typeof calm === "number") return calm;
-    }
-    return worst() ?? seasons().at(-1)?.year ?? years.at(-1) ?? null;
+    const calm = isCalm()
+      ? [before, driest()].find((one) => typeof one === "number" && years.includes(one))
+      : null;
+    return calm ?? worst() ?? seasons().at(-1)?.year ?? years.at(-1) ?? null;
   });
   const around = (one: number): Year | null => {
     const series = sheet.stored();

@@ -65,8 +65,8 @@ function Stick(props: { readonly told: ToldStick }) {
         <thead>
           <tr>
             <th scope="col">Season</th>
-            <th scope="col">Lost by the marks</th>
-            <th scope="col">By the sheet's days</th>
+            <th scope="col">Lost by these marks</th>
+            <th scope="col">As the sheet waters</th>
           </tr>
         </thead>
         <tbody>

@@ -99,17 +99,51 @@ function Question(props: { readonly question: RainQuestion }) {
   );
 }
 
+/** What came in, once it is taken. */
+function Taken(props: { readonly title: string; readonly facts: readonly string[] }) {
+  return (
+    <details>
+      <summary>{props.title}</summary>
+      <ul>
+        <For each={props.facts}>{(fact) => <li>{fact}</li>}</For>
+      </ul>
+    </details>
+  );
+}
+
+function Leave() {
+  const sheet = useSheet();
+  return (
+    <button type="button" class="small" onClick={() => sheet.edit.cancelRain()}>
+      Leave it
+    </button>
+  );
+}
+
+/** What can be done with the record that is in use. */
+function OwnRecord() {
+  const sheet = useSheet();
+  return (
+    <p class="options">
+      <button type="button" class="small" onClick={() => sheet.edit.reopenRain()}>
+        Look at this record again, to fill or to join
+      </button>
+      <button type="button" class="small" onClick={() => sheet.edit.dropRain()}>
+        Back to made-up weather
+      </button>
+      <button type="button" class="small" onClick={() => sheet.edit.makeUpFromRain()}>
+        Make up weather fitted to this record
+      </button>
+    </p>
+  );
+}
+
 export function RainPicker() {
   const sheet = useSheet();
   const as = <State extends string>(state: State) => {
     const rain = sheet.rain();
     return rain.state === state ? (rain as Extract<typeof rain, { state: State }>) : false;
   };
-  const Leave = () => (
-    <button type="button" class="small" onClick={() => sheet.edit.cancelRain()}>
-      Leave it
-    </button>
-  );
   const hasOwn = () => sheet.worksheet().cards.some((card) => card.givens["record"]?.value);
   return (
     <div class="import" aria-live="polite">
@@ -145,16 +179,7 @@ export function RainPicker() {
             </p>
           )}
         </Match>
-        <Match when={as("taken")}>
-          {(rain) => (
-            <details>
-              <summary>{rain().title}</summary>
-              <ul>
-                <For each={rain().facts}>{(fact) => <li>{fact}</li>}</For>
-              </ul>
-            </details>
-          )}
-        </Match>
+        <Match when={as("taken")}>{(rain) => <Taken title={rain().title} facts={rain().facts} />}</Match>
       </Switch>
       <DrierSeasons years={sheet.drier()} />
       <Pick />
@@ -163,17 +188,7 @@ export function RainPicker() {
       </p>
       <OwnGauge />
       <Show when={hasOwn()}>
-        <p class="options">
-          <button type="button" class="small" onClick={() => sheet.edit.reopenRain()}>
-            Look at this record again, to fill or to join
-          </button>
-          <button type="button" class="small" onClick={() => sheet.edit.dropRain()}>
-            Back to made-up weather
-          </button>
-          <button type="button" class="small" onClick={() => sheet.edit.makeUpFromRain()}>
-            Make up weather fitted to this record
-          </button>
-        </p>
+        <OwnRecord />
       </Show>
     </div>
   );

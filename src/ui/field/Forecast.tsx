@@ -25,7 +25,7 @@ type Part = {
 
 const PARTS: readonly Part[] = [
   { name: "rain", label: "Rain", measure: "rain", unsaid: "as in past years", plainly: "as usual" },
-  { name: "chance", label: "Its chance", measure: "share", unsaid: "50 %", plainly: "likely" },
+  { name: "chance", label: "Its chance", measure: "share", unsaid: "50 %", plainly: "certain" },
   {
     name: "highest",
     label: "Hottest",

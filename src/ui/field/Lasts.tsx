@@ -7,6 +7,7 @@ import {
   dotRadius,
   dotRows,
   dotsPlot,
+  fanKey,
   fanPlot,
   lastsTable,
 } from "../../scene/lasts-plot.ts";
@@ -87,6 +88,15 @@ function Fan(props: { readonly from: FromToday; readonly drawn: Drawn }) {
             : "in usual weather, and without rain"}
         </span>
       </h2>
+      <ul class="fan-key">
+        <For each={fanKey(props.drawn, isOdds())}>
+          {({ as, tone, label }) => (
+            <li>
+              <i class={`${as} ${tone}`} aria-hidden="true" /> {label}
+            </li>
+          )}
+        </For>
+      </ul>
       <Chart
         plot={(width) => fanPlot(props.drawn, width, sheet.showOptions())}
         words={`Water left in reach of the beds. ${lastsSaid(props.from, voice.titleOf)} The table below has every run.`}

@@ -104,13 +104,16 @@ function Told(props: { readonly told: ToldAdvice }) {
         <Show when={props.told.noted}>{(noted) => <p>{noted()}</p>}</Show>
         <p>{props.told.reason}</p>
       </div>
+      <p class="pour-ways">
+        <b>Counted for</b> {props.told.rule.here} As the sheet waters, which Today and How long go by,{" "}
+        {props.told.rule.asSheet}.
+      </p>
       <h2 class="pour-head">
         {props.told.head} <span>of what the beds are worth; solid: more than the best</span>
       </h2>
       <ul class="pour-choices">
         <For each={props.told.choices}>{(told) => <Choice told={told} least={least()} />}</For>
       </ul>
-      <p class="pour-rests">{props.told.rule}</p>
     </>
   );
 }

@@ -210,7 +210,7 @@ function Week(props: { readonly span: WeekSpan; readonly voice: Voice }) {
         {(said) => <p class="aside">{said()}</p>}
       </Show>
       <Show when={props.span.lines.length + props.span.rains.length > 0}>
-        <p class="aside">{rainsWords(props.span.rains, props.voice)}</p>
+        <p class="aside">{rainsWords(props.span.rains, props.voice)} Planned as the sheet waters.</p>
       </Show>
       <For each={byHandWords(props.span.byHand, props.voice)}>{(said) => <p class="aside">{said}</p>}</For>
       <For each={daysOf(props.span, ...days(), props.voice, now())}>

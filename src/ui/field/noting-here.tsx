@@ -5,7 +5,9 @@ import { askOfNote, type NoteAsking } from "../../document/note-question.ts";
 import type { ToBeNoted } from "../../document/worksheet.ts";
 import { valueIn } from "../../graph/readers.ts";
 import type { WeekSpan } from "../../kinds/season/week.ts";
+import { heldAtDepth } from "../../scene/dip-level.ts";
 import type { FromToday } from "../../telling/from-today.ts";
+import { MINUTE } from "../../units/constants.ts";
 import { showQuantity } from "../../units/show.ts";
 import { useWeekSpan } from "../page/plan-voice.ts";
 import { useSheet } from "../sheet.ts";
@@ -15,7 +17,7 @@ import type { Lasting } from "./lasting.ts";
 export type ToNote = {
   readonly said: ToBeNoted;
   readonly words: string;
-  /** The sheet itself offers so much: nobody is asked whether it can be right. */
+  /** The sheet itself offers so much: nobody is asked whether its tank can hold it. */
   readonly sure?: true;
   readonly instead?: readonly Instead[];
 };
@@ -71,6 +73,8 @@ export function useAsking(): () => NoteAsking {
     value: (id) => valueIn(sheet.result(id)),
     show: (si, measure) => showQuantity(si, measure, sheet.showOptions()),
     today: sheet.today(),
+    now: Math.round(sheet.timeOfDay() / MINUTE),
+    held: heldAtDepth,
   });
 }
 
@@ -78,15 +82,16 @@ export function useAsking(): () => NoteAsking {
 function useQuestion() {
   const sheet = useSheet();
   const asking = useAsking();
-  return (what: ToNote, note: (what: ToNote) => void): Asked | null => {
+  return (what: ToNote, note: (what: ToNote) => void, instead?: string): Asked | null => {
     const said = { ...what.said, day: what.said.day ?? sheet.today() };
-    const asked = askOfNote(asking(), said);
+    const asked = askOfNote(asking(), said, { sure: what.sure, instead });
     if (!asked) return null;
-    const choices = asked.choices.map(({ label, note: chosen }) => {
+    const choices = asked.choices.map(({ label, note: chosen, words }) => {
       if (!chosen) return { label };
       const { day: _day, minute: _now, ...rest } = chosen;
       const on = what.said.day === undefined ? {} : { day: what.said.day };
-      const other = chosen === said ? what : { said: { ...rest, ...on }, words: `${what.words}: ${label}` };
+      const other =
+        chosen === said ? what : { said: { ...rest, ...on }, words: words ?? `${what.words}: ${label}` };
       return { label, take: () => note(other) };
     });
     return { question: asked.question, choices };
@@ -131,7 +136,7 @@ function createNoting() {
     weekBefore: (first: string): WeekSpan | null => (week()?.first === first ? week() : null),
     /** Notes it, in the place of another where one is named; what can hardly be right is asked about first. */
     note: (what: ToNote, instead?: string): void => {
-      const doubt = what.sure ? null : question(what, (chosen) => write(chosen, instead));
+      const doubt = question(what, (chosen) => write(chosen, instead), instead);
       if (doubt) setAsked(doubt);
       else write(what, instead);
     },

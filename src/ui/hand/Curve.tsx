@@ -1,25 +1,15 @@
 // What the chosen answers would be all along the axis of the number in hand. The axis is the slider.
 
-import { createMemo, For, Index, Show } from "solid-js";
+import { createMemo, For, Show } from "solid-js";
 import { numberIn } from "../../graph/readers.ts";
-import {
-  type AxisWord,
-  placeAxisWords,
-  turnedPlot,
-  turnedTable,
-  turnedWords,
-} from "../../scene/turned-plot.ts";
+import { turnedPlot, turnedTable, turnedWords } from "../../scene/turned-plot.ts";
 import { Chart, TableBehind } from "../charts/Chart.tsx";
-import { createElementWidth } from "../charts/element-width.ts";
 import { useSheet } from "../sheet.ts";
+import { AxisWords, INSET, WORD_ROW } from "./AxisWords.tsx";
 import type { End, SpanInHand } from "./doubting.ts";
 import type { InHand, Panel } from "./hand.ts";
 import { named } from "./named.ts";
 import { toneOf } from "./tones.ts";
-
-/** From either edge to the axis's ends: half of the slider's thumb [px]. */
-const INSET = 17;
-const WORD_SIZE = 13;
 
 type Props = { readonly turned: InHand; readonly dock: boolean };
 
@@ -97,6 +87,9 @@ const ROOM: Readonly<Record<"desk" | "dock", readonly [Room, Room, Room]>> = {
   ],
 };
 
+/** A curve that gives up room for a second line of words keeps so much [px]. */
+const LEAST_CURVE = 20;
+
 /** What lies between the two ends of a number that is not sure. */
 function Band() {
   const sheet = useSheet();
@@ -120,6 +113,7 @@ function Band() {
 function PanelView(props: Props & { readonly panel: Panel }) {
   const sheet = useSheet();
   const { hand } = sheet;
+  const isWhole = () => hand.curve().state === "ready";
   const now = () => {
     const place = hand.place();
     const result = sheet.result(props.panel.answer);
@@ -147,11 +141,16 @@ function PanelView(props: Props & { readonly panel: Panel }) {
       before: before(),
       tone: toneOf(sheet, props.panel.answer),
       old: hand.curve().state === "old",
+      whole: isWhole(),
     }),
   );
   const isSecond = () => props.panel.answer !== hand.answer();
-  const room = (): Room =>
-    ROOM[props.dock ? "dock" : "desk"][hand.second() === null ? 0 : isSecond() ? 2 : 1];
+  const room = (): Room => {
+    const usual = ROOM[props.dock ? "dock" : "desk"][hand.second() === null ? 0 : isSecond() ? 2 : 1];
+    // In the dock the second line of words has its room from the curve.
+    const less = props.dock && hand.axis()?.form === "words" && !isSecond() ? WORD_ROW : 0;
+    return { above: usual.above, height: Math.max(LEAST_CURVE, usual.height - less) };
+  };
   return (
     <div class="panel">
       <div class="captions">
@@ -164,50 +163,16 @@ function PanelView(props: Props & { readonly panel: Panel }) {
         <Band />
         <Chart
           plot={plot()}
-          words={turnedWords(named(sheet, props.panel.answer, props.turned.card), props.panel.points)}
+          words={turnedWords(
+            named(sheet, props.panel.answer, props.turned.card),
+            props.panel.points,
+            isWhole(),
+          )}
           height={room().height}
           margin={{ above: room().above, below: 0 }}
         />
       </div>
     </div>
-  );
-}
-
-/** Ends or words of the axis, what is held, and from where on it is enough. */
-function AxisWords() {
-  const { hand, doubting } = useSheet();
-  const { width, watch } = createElementWidth(360);
-  const words = createMemo(() => {
-    const [axis, before] = [hand.axis(), hand.before()];
-    const enough = hand.curve().panels[0]?.enough ?? null;
-    const isAtEnough = enough !== null && before?.place === enough.place;
-    const marks = axis?.marks ?? [];
-    const here = axis?.form === "words" ? marks.filter(({ place }) => place === hand.place()) : [];
-    const span = doubting()?.span();
-    const all: readonly (AxisWord | null)[] = [
-      ...(span ? [span.low, span.high].map((end) => ({ ...end, look: "doubt" })) : []),
-      ...here.map((mark) => ({ ...mark, look: "here" })),
-      enough && { ...enough, look: "enough" },
-      before && !isAtEnough ? { place: before.place, text: before.text, look: "before" } : null,
-      ...marks.filter((mark) => !here.includes(mark)).map((mark) => ({ ...mark, look: "end" })),
-    ];
-    return placeAxisWords(
-      all.filter((mark) => mark !== null),
-      width(),
-      INSET,
-      WORD_SIZE,
-    );
-  });
-  return (
-    <p class="axis-words" ref={watch}>
-      <Index each={words()}>
-        {(word) => (
-          <span class={word().look} style={{ left: `${word().left}px` }}>
-            {word().text}
-          </span>
-        )}
-      </Index>
-    </p>
   );
 }
 

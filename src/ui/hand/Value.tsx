@@ -234,15 +234,20 @@ const wordOf = (sheet: Sheet, usual: string | null): string | null => {
 
 function WordValue(props: { readonly row: ChoiceGiven }) {
   const sheet = useSheet();
+  const word = () => wordOf(sheet, props.row.default) ?? "";
   return (
-    <select
-      class="in-hand-value"
-      aria-label={props.row.label}
-      value={wordOf(sheet, props.row.default) ?? ""}
-      onChange={(event) => sheet.hand.put({ value: event.currentTarget.value, unit: "" })}
-    >
-      <For each={props.row.options}>{(option) => <option value={option.word}>{option.label}</option>}</For>
-    </select>
+    <span class="in-hand-word">
+      {/* What a select shows never goes on in a second line, and long words would be cut. */}
+      <span aria-hidden="true">{props.row.options.find((option) => option.word === word())?.label}</span>
+      <select
+        class="in-hand-value"
+        aria-label={props.row.label}
+        value={word()}
+        onChange={(event) => sheet.hand.put({ value: event.currentTarget.value, unit: "" })}
+      >
+        <For each={props.row.options}>{(option) => <option value={option.word}>{option.label}</option>}</For>
+      </select>
+    </span>
   );
 }
 

@@ -102,6 +102,37 @@ function Charts(props: { readonly card: Card }) {
   );
 }
 
+/** What is folded away; what is asked for among it is shown. */
+function Minor(props: { readonly card: Card; readonly rows: readonly Row[] }) {
+  const sheet = useSheet();
+  const [isOpen, setOpen] = createSignal(false);
+  // An edit of the card does not close what the reader opened.
+  createComputed(() => {
+    const wanted = [sheet.looking.sought(), sheet.opened(), sheet.looking.inHand()];
+    if (props.rows.some((row) => wanted.includes(`${props.card.id}.${row.name}`))) setOpen(true);
+  });
+  return (
+    <>
+      <details
+        class="minor"
+        open={isOpen()}
+        onToggle={(event) => {
+          setOpen(event.currentTarget.open);
+        }}
+      >
+        <summary>All its numbers ({props.rows.length})</summary>
+        <Show when={isOpen()}>
+          <For each={props.rows}>{(row) => <RowView card={props.card} row={row} />}</For>
+        </Show>
+      </details>
+      {/* A caution that its number sets off is seen whether or not that number is folded away. */}
+      <Show when={!isOpen()}>
+        <For each={props.rows}>{(row) => <Cautions card={props.card} beside={row.name} />}</For>
+      </Show>
+    </>
+  );
+}
+
 function Body(props: { readonly card: Card }) {
   const sheet = useSheet();
   const applies = ({ name, when, quiet }: Row): boolean => {
@@ -117,12 +148,6 @@ function Body(props: { readonly card: Card }) {
   const leads = () => (sheet.kinds[props.card.kind]?.rows ?? []).filter((row) => row.lead && !row.hidden);
   const main = () => rows().filter((row) => !row.minor);
   const minor = () => rows().filter((row) => row.minor);
-  const [isMinorOpen, setMinorOpen] = createSignal(false);
-  // What is asked for among them is shown; an edit of the card does not close what the reader opened.
-  createComputed(() => {
-    const wanted = [sheet.looking.sought(), sheet.opened(), sheet.looking.inHand()];
-    if (minor().some((row) => wanted.includes(`${props.card.id}.${row.name}`))) setMinorOpen(true);
-  });
   const unknown = () => sheet.problems().find((problem) => problem.at === props.card.id);
   return (
     <>
@@ -147,22 +172,7 @@ function Body(props: { readonly card: Card }) {
         <Charts card={props.card} />
       </SheetContext.Provider>
       <Show when={minor().length > 0}>
-        <details
-          class="minor"
-          open={isMinorOpen()}
-          onToggle={(event) => {
-            setMinorOpen(event.currentTarget.open);
-          }}
-        >
-          <summary>All its numbers ({minor().length})</summary>
-          <Show when={isMinorOpen()}>
-            <For each={minor()}>{(row) => <RowView card={props.card} row={row} />}</For>
-          </Show>
-        </details>
-        {/* A caution that its number sets off is seen whether or not that number is folded away. */}
-        <Show when={!isMinorOpen()}>
-          <For each={minor()}>{(row) => <Cautions card={props.card} beside={row.name} />}</For>
-        </Show>
+        <Minor card={props.card} rows={minor()} />
       </Show>
     </>
   );

@@ -6,6 +6,7 @@ import type { ChoiceGiven, DateGiven, Given, LinkGiven } from "../../graph/types
 import { useSheet } from "../sheet.ts";
 import { Cautions } from "./Cautions.tsx";
 import { DayPicker } from "./DayPicker.tsx";
+import { keepInView } from "./in-view.ts";
 
 /** A row of which the value is one control under the row's label, with what is wrong and what to beware of. */
 function PickRow(props: {
@@ -17,8 +18,11 @@ function PickRow(props: {
 }) {
   const sheet = useSheet();
   const id = () => `${props.card.id}.${props.row.name}`;
+  const held = () => sheet.looking.inHand() === id();
+  let line: HTMLDivElement | undefined;
+  keepInView(sheet, { id, held, line: () => line });
   return (
-    <div class="row" classList={{ held: sheet.looking.inHand() === id() }}>
+    <div class="row" classList={{ held: held() }} ref={line}>
       <Show
         when={props.turned}
         fallback={
@@ -31,7 +35,7 @@ function PickRow(props: {
           type="button"
           class="label"
           title={sheet.help(props.card, props.row)}
-          aria-pressed={sheet.looking.inHand() === id()}
+          aria-pressed={held()}
           onClick={() => sheet.looking.take(id())}
         >
           {props.row.label}
@@ -115,6 +119,25 @@ function SingleLink(props: { readonly card: Card; readonly row: LinkGiven }) {
   );
 }
 
+/** What one of the linked may be taken for instead. */
+function Swaps(props: {
+  readonly card: Card;
+  readonly row: LinkGiven;
+  readonly linked: readonly { readonly kind: string }[];
+}) {
+  const sheet = useSheet();
+  const has = (kind: string) => props.linked.some((card) => card.kind === kind);
+  return (
+    <For each={(props.row.swaps ?? []).filter(({ from, to }) => has(from) && !has(to))}>
+      {(swap) => (
+        <button type="button" class="small" onClick={() => sheet.edit.swapLink(props.card, props.row, swap)}>
+          {swap.ask}
+        </button>
+      )}
+    </For>
+  );
+}
+
 function ManyLinks(props: { readonly card: Card; readonly row: LinkGiven }) {
   const sheet = useSheet();
   const id = () => `${props.card.id}.${props.row.name}`;
@@ -125,7 +148,7 @@ function ManyLinks(props: { readonly card: Card; readonly row: LinkGiven }) {
   };
   const put = (list: readonly string[]) =>
     sheet.edit.given(props.card, props.row, list.length > 0 ? { value: [...list], unit: "" } : null);
-  const kindOf = (target: string) => targets().find((card) => card.id === target)?.kind;
+  const linked = () => targets().filter((card) => ids().includes(card.id));
   const title = (target: string) =>
     targets().find((card) => card.id === target)?.title ?? `${target}, which is gone`;
   return (
@@ -168,22 +191,7 @@ function ManyLinks(props: { readonly card: Card; readonly row: LinkGiven }) {
           </select>
         </li>
       </ol>
-      <For
-        each={(props.row.swaps ?? []).filter(
-          ({ from, to }) =>
-            ids().some((target) => kindOf(target) === from) && !ids().some((target) => kindOf(target) === to),
-        )}
-      >
-        {(swap) => (
-          <button
-            type="button"
-            class="small"
-            onClick={() => sheet.edit.swapLink(props.card, props.row, swap)}
-          >
-            {swap.ask}
-          </button>
-        )}
-      </For>
+      <Swaps card={props.card} row={props.row} linked={linked()} />
       <Show when={sheet.failure(id())}>{(text) => <p class="wrong">{text()}</p>}</Show>
       <Cautions card={props.card} beside={props.row.name} />
     </div>

@@ -1,12 +1,13 @@
 // A given number at rest: one button with its label, number, unit and where it is from. Pressed, it is in hand.
 
-import { createEffect, Show } from "solid-js";
+import { Show } from "solid-js";
 import type { Card } from "../../document/worksheet.ts";
 import { isReady } from "../../graph/readers.ts";
 import type { NumberGiven } from "../../graph/types.ts";
 import { useSheet } from "../sheet.ts";
 import { Cautions } from "./Cautions.tsx";
 import { entryOf } from "./enter-number.ts";
+import { keepInView } from "./in-view.ts";
 import { startText } from "./number-text.ts";
 import { Moved } from "./Quantity.tsx";
 import { Shown } from "./Shown.tsx";
@@ -43,6 +44,21 @@ function About(props: Props) {
   );
 }
 
+/** The field of the hand comes with the number; what is pressed on the row goes on there. */
+function goOnInHand(event: KeyboardEvent, take: () => void): void {
+  if (event.ctrlKey || event.metaKey || event.altKey) return;
+  const isArrow = event.key === "ArrowUp" || event.key === "ArrowDown";
+  if (!isArrow && !BEGINS_A_NUMBER.test(event.key)) return;
+  take();
+  const field = handField();
+  field?.focus({ preventScroll: true });
+  field?.select();
+  if (!isArrow) return;
+  event.preventDefault();
+  const { key, shiftKey } = event;
+  field?.dispatchEvent(new KeyboardEvent("keydown", { key, shiftKey, bubbles: true, cancelable: true }));
+}
+
 export function NumberRow(props: Props) {
   const sheet = useSheet();
   const id = () => `${props.card.id}.${props.row.name}`;
@@ -56,29 +72,9 @@ export function NumberRow(props: Props) {
     if (result?.state === "none") return result.reason;
     return startText(sheet, entryOf(props.card, props.row), id(), props.row.measure);
   };
-  // On a phone the dock leaves room for a few rows: the one in hand is the first of them, also where what stands over it
-  // becomes shorter or longer by what it is turned to.
   let line: HTMLDivElement | undefined;
-  createEffect(() => {
-    const isFirst = held() && sheet.looking.width() === "phone";
-    if (isFirst) void [sheet.failure(id()), sheet.working()];
-    if (isFirst) line?.scrollIntoView({ block: "start" });
-  });
+  keepInView(sheet, { id, held, line: () => line });
   const isNone = () => sheet.result(id())?.state === "none";
-  // The field of the hand comes with the number; what is pressed on the row goes on there.
-  const onKey = (event: KeyboardEvent): void => {
-    if (event.ctrlKey || event.metaKey || event.altKey) return;
-    const isArrow = event.key === "ArrowUp" || event.key === "ArrowDown";
-    if (!isArrow && !BEGINS_A_NUMBER.test(event.key)) return;
-    sheet.looking.take(id());
-    const field = handField();
-    field?.focus({ preventScroll: true });
-    field?.select();
-    if (!isArrow) return;
-    event.preventDefault();
-    const { key, shiftKey } = event;
-    field?.dispatchEvent(new KeyboardEvent("keydown", { key, shiftKey, bubbles: true, cancelable: true }));
-  };
   return (
     <div class="row given" classList={{ held: held(), unsure: isUnsure() }} ref={line}>
       <button
@@ -87,7 +83,7 @@ export function NumberRow(props: Props) {
         id={id()}
         aria-pressed={held()}
         onClick={() => sheet.looking.take(id())}
-        onKeyDown={onKey}
+        onKeyDown={(event) => goOnInHand(event, () => sheet.looking.take(id()))}
       >
         <span class="label">{props.row.label}</span>
         <Shown text={text()} none={isNone()} />

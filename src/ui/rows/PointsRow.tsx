@@ -19,16 +19,17 @@ const NAMES: Readonly<Record<string, string>> = {
 /** A new point lies so far behind the last one. */
 const NEXT = 10;
 
+function withOneMore(points: readonly Point[]): readonly Point[] {
+  const last = points[points.length - 1];
+  return [...points, last ? [last[0] + NEXT, last[1]] : [0, 0]];
+}
+
 export function PointsRow(props: Props) {
   const sheet = useSheet();
   const id = () => `${props.card.id}.${props.row.name}`;
   const [wrong, setWrong] = createSignal<string | null>(null);
   const points = () => pointsOf(props);
   const put = (next: readonly Point[]) => putPoints(sheet, props, next);
-  const add = () => {
-    const last = points()[points().length - 1];
-    put([...points(), last ? [last[0] + NEXT, last[1]] : [0, 0]]);
-  };
   const nameOf = (side: 0 | 1): string => {
     const measure = pointMeasure(props.row, side);
     return NAMES[measure] ?? measure;
@@ -73,7 +74,7 @@ export function PointsRow(props: Props) {
           <Show when={points().length === 0}>
             <span class="none">{props.row.absent}</span>
           </Show>
-          <button type="button" class="small" onClick={add}>
+          <button type="button" class="small" onClick={() => put(withOneMore(points()))}>
             Add a point
           </button>
         </li>

@@ -47,7 +47,7 @@ property(
       return `${bed}.${row} is wrong: ${differs.map((id) => `${id} is ${saidOf(wrong.results, id)}, without the bed ${saidOf(gone.results, id)}`)}`;
     const said = answers({ result: (id) => wrong.results.get(id), cards: worksheet.cards });
     const text = said.map((sentence) => textOf(sentence, (id) => id)).join(" | ");
-    const isNamed = text.includes(`${title} is left out: `);
+    const isNamed = text.includes(`Without ${title}: `);
     if (!text.includes("Without ") && !isNamed) return `not said: ${text}`;
     // Where another part is left out too, the one that is named is what the button leads to.
     const acts = said[0]?.acts ?? [];

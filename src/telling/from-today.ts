@@ -116,7 +116,8 @@ const STAYS = "Some water stays in reach of the beds to the season's end";
 const GONE = "No water is left in reach of the beds by";
 
 /** Said where the lead says that no bed goes short all the same. */
-const CARRIED = " From then on rain, and what the ground holds, do for the beds.";
+const carriedSaid = (weather: string): string =>
+  ` ${weather} rain, and what the ground holds, do for the beds after that.`;
 const isCarried = ({ short, empty }: Pick<Ahead, "short" | "empty">): boolean =>
   short === null && empty !== null;
 
@@ -129,7 +130,7 @@ function emptyOdds({ members, empty, short, ahead }: Odds): string {
     empty.oneInTen === null
       ? `in ${members - never} of ${members} it does not`
       : `in ${name} none is left by ${dayWords(empty.oneInTen)}`;
-  const carried = short.half === null && ahead.some(isCarried) ? CARRIED : "";
+  const carried = short.half === null && ahead.some(isCarried) ? carriedSaid("In a middling year") : "";
   return empty.half === null
     ? `${STAYS} in a middling year; ${low}.`
     : `${GONE} ${dayWords(empty.half)} in a middling year, in ${name} by ${dayWords(empty.oneInTen ?? empty.half)}.${carried}`;
@@ -146,7 +147,7 @@ export function emptySaid(from: FromToday): string {
   if (usual.empty === dry.empty) return `${GONE} ${dayWords(dry.empty)}, ${EITHER_WAY}.`;
   return usual.empty === null
     ? `${STAYS} in usual weather; without rain none is left by ${dayWords(dry.empty)}.`
-    : `${GONE} about ${dayWords(usual.empty)} in usual weather, ${without}.${isCarried(usual) ? CARRIED : ""}`;
+    : `${GONE} about ${dayWords(usual.empty)} in usual weather, ${without}.${isCarried(usual) ? carriedSaid("In usual weather") : ""}`;
 }
 
 /** "So far 5 of 20 years."; nothing once all are in. */

@@ -92,8 +92,11 @@ function byOdds(from: InSeason & Odds, titleOf: (id: string) => string): ShortTo
   const ends = ahead.filter((run) => run.short === null).length;
   const end = ends === 0 ? "" : `; in ${counted(ends)} of the ${members} no bed is short before the end`;
   // How it stands this morning is certain, and what weather comes today is not.
-  const runs = from.years < MANY_YEARS ? "runs of past weather" : "past years";
-  return { now: `${who} short today in the weather of ${now} of ${members} ${runs}${end}.`, once };
+  const where =
+    from.years < MANY_YEARS
+      ? `in ${now} of ${members} runs of past weather`
+      : `in the weather of ${now} of ${members} past years`;
+  return { now: `${who} short today ${where}${end}.`, once };
 }
 
 /** What is said where beds are short today, in most years or in usual weather and without rain; null: they are not. */

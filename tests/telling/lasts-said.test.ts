@@ -165,7 +165,7 @@ describe("how long it lasts, in a sentence", () => {
         /every year/.test(said) ? 0 : ends,
       ]);
       const today =
-        /A bed is short today in the weather of (\d+) of (\d+) (?:past years|runs of past weather)/.exec(
+        /A bed is short today in (?:the weather of )?(\d+) of (\d+) (?:past years|runs of past weather)/.exec(
           said,
         );
       if (today) {

@@ -33,8 +33,9 @@ function wrongOdds(from: Extract<FromToday, { kind: "odds" }>, said: string): st
     const all = `${days.length}`;
     const end =
       good === 0 ? "." : `; in ${NUMBERS[good] ?? good} of the ${all} no bed is short before the end.`;
-    const runs = from.years < 10 ? "runs of past weather" : "past years";
-    const wanted = ` short today in the weather of ${now} of ${all} ${runs}${end}`;
+    const count = `${now} of ${all}`;
+    const where = from.years < 10 ? `${count} runs of past weather` : `the weather of ${count} past years`;
+    const wanted = ` short today in ${where}${end}`;
     return said.includes(wanted) ? null : `${wanted}, but: ${said}`;
   }
   const middle = half === Infinity ? "the season's end" : dayText(half);

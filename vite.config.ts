@@ -16,6 +16,8 @@ const IN_THE_WORKER = [
   "src/season/bed-calendar.ts",
   "src/season/demand.ts",
   "src/season/roof-catch.ts",
+  "src/season/sky.ts",
+  "src/season/at-once.ts",
   "src/season/daily-eto.ts",
   "src/rainfall/made-up.ts",
 ];
@@ -41,6 +43,64 @@ const workersCodeStaysThere: Plugin = {
   },
 };
 
+/** What of the formula parser's package reads text into tokens; the rest evaluates them, which nothing here ever does. */
+const READS_FORMULAS = [
+  "Instruction",
+  "unaryInstruction",
+  "binaryInstruction",
+  "ternaryInstruction",
+  "contains",
+  "Expression",
+  "Token",
+  "TokenStream",
+  "ParserState",
+  "Parser",
+  "getOptionName",
+];
+
+const FUNCTION = /^function (\w+)\([^)]*\) \{[\s\S]*?^\}$/gm;
+
+/** Leaves out of the page what of that package evaluates: near half of it. */
+const parserWithoutEvaluating: Plugin = {
+  name: "parser-without-evaluating",
+  apply: "build",
+  enforce: "pre",
+  transform: (code, id) => {
+    if (!/[\\/]expr-eval[\\/]dist[\\/]index\.mjs/.test(id)) return null;
+    const kept = new Set<string>();
+    const without = code.replace(FUNCTION, (whole, name: string) => {
+      if (!READS_FORMULAS.includes(name)) return `function ${name}() { leftOut(); }`;
+      kept.add(name);
+      return whole;
+    });
+    // Another version of it may call its parts otherwise.
+    if (kept.size !== READS_FORMULAS.length) throw new Error(`${id} has not all that reads formulas.`);
+    return {
+      code: `${without}\nfunction leftOut() { throw new Error("Nothing is evaluated here."); }`,
+      map: null,
+    };
+  },
+};
+
+/**
+ * Most of what stands in these files is called before the page says anything: the browser is told to translate all of it as it
+ * reads it, off the page's thread, instead of each function as it is first called (a comment; who does not know it reads on).
+ */
+const calledAtOnce: Plugin = {
+  name: "called-at-once",
+  apply: "build",
+  enforce: "post",
+  generateBundle: {
+    // It must stand before everything else in the file.
+    order: "post",
+    handler: (_options, bundle) => {
+      for (const part of Object.values(bundle))
+        if (part.type === "chunk" && ["reckoning", "first"].includes(part.name))
+          part.code = `//# allFunctionsCalledOnLoad\n${part.code}`;
+    },
+  },
+};
+
 /** What the tables tell whoever checks them; the page shows its own words on a row (a test: nothing in src reads these). */
 export const FOR_CHECKING: readonly string[] = ["about", "note", "source", "status"];
 
@@ -63,6 +123,8 @@ export default defineConfig({
   base: "./",
   plugins: [
     workersCodeStaysThere,
+    parserWithoutEvaluating,
+    calledAtOnce,
     tablesWithoutNotes,
     solid(),
     {
@@ -124,6 +186,7 @@ export default defineConfig({
         // Whatever the page needs at first stands in one file, which squeezes better than thirty.
         codeSplitting: {
           groups: [
+            { name: "reckoning", test: /src[\\/]graph[\\/](build|evaluate)\.ts$/, priority: 2 },
             { name: "kinds", test: /src[\\/]kinds[\\/]index\.ts$/, priority: 1 },
             { name: "first", test: /src[\\/]app[\\/]main\.tsx$/ },
           ],

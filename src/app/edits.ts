@@ -207,6 +207,8 @@ export function makeEdits(tools: Tools): Edits {
       session.edit("Change the worksheet's head", (worksheet) => setWorksheet(worksheet, change)),
     units: (units) => session.edit("Units", (worksheet) => setWorksheet(worksheet, { units })),
     note: (said, instead) => {
+      // What is noted now is of this day: the page is told before, if it is a new one.
+      session.lookAtClock();
       const before = session.worksheet().notes ?? [];
       const note = noteNow(onItsDay(said, before, instead), before);
       const undone =

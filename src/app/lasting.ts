@@ -11,7 +11,6 @@ import { isMadeUpKey } from "../studies/made-up-records.ts";
 import type { Lasting } from "../ui/field/lasting.ts";
 import { parseIsoDate } from "../units/calendar.ts";
 import type { Asker } from "../worker/asking-pool.ts";
-import { today } from "./clock.ts";
 import { recordsInUse } from "./engine.ts";
 import type { Session } from "./session.ts";
 
@@ -117,12 +116,15 @@ function createAsking({ engine }: Session, asker: Asker) {
 export function createLasting(session: Session, asker: Asker): Lasting {
   const { forecast, engine } = session;
   const day = createMemo(
-    () => parseIsoDate(wordIn(engine.view().results.get("site.today"))) ?? parseIsoDate(today()) ?? 0,
+    () => parseIsoDate(wordIn(engine.view().results.get("site.today"))) ?? parseIsoDate(session.day()) ?? 0,
   );
   const expected = createMemo((): Forecast => readForecastText(forecast.text(), day()));
   const asking = createAsking(session, asker);
   // What was expected of days that have passed is dropped from the device.
-  if (forecast.text() !== forecastText(expected())) forecast.set(forecastText(expected()));
+  createEffect(() => {
+    const left = forecastText(expected());
+    if (forecast.text() !== left) forecast.set(left);
+  });
   return {
     ...asking,
     today: day,

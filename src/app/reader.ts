@@ -1,6 +1,7 @@
 // Reading results for the screen: shown texts, labels, origins, movements, workings.
 
 import { type Accessor, createMemo, untrack } from "solid-js";
+import { NOTED_GIVENS } from "../document/notes.ts";
 import { titlesApart } from "../document/title-apart.ts";
 import type { Card } from "../document/worksheet.ts";
 import type { Explanation } from "../graph/explain.ts";
@@ -69,7 +70,7 @@ function createLookups(session: Session, showOptions: Accessor<ShowOptions>) {
 
 /** Where a number is from, and why there is none. */
 function createOrigins(
-  { result, placeOf }: Pick<ReturnType<typeof createLookups>, "result" | "placeOf">,
+  { result, placeOf, about }: Pick<ReturnType<typeof createLookups>, "result" | "placeOf" | "about">,
   label: (id: string) => string,
 ) {
   return {
@@ -79,7 +80,10 @@ function createOrigins(
       if (now.origin === "measured") return "measured";
       const place = placeOf(id);
       if (!place?.row || !GIVEN_ROWS.includes(place.row.row)) return null;
-      const entry = place.card.givens[place.row.name];
+      const { card, row } = place;
+      // What lives in notes is laid over the card only where it is worked out.
+      const seen = (now: View) => now.worksheet.cards.find((one) => one.id === card.id)?.givens[row.name];
+      const entry = card.givens[row.name] ?? (NOTED_GIVENS.has(row.name) ? about(id, seen) : undefined);
       if (entry) return entry.from ?? null;
       return now.origin === "computed" ? null : "default";
     },
@@ -112,7 +116,7 @@ export function makeReader(
     result,
     shown,
     label,
-    ...createOrigins({ result, placeOf }, label),
+    ...createOrigins({ result, placeOf, about }, label),
     help: ({ kind }: Card, row: Row): string => rowWords(words(), kind, row).help,
     place: (id: string): string => {
       const place = placeOf(id);

@@ -17,15 +17,20 @@ import { parseIsoDate } from "../units/calendar.ts";
 import { showQuantity } from "../units/show.ts";
 import type { Run } from "../worker/asking-messages.ts";
 import type { Asker } from "../worker/asking-pool.ts";
-import { today } from "./clock.ts";
-import { type Engine, recordsInUse } from "./engine.ts";
+import { recordsInUse } from "./engine.ts";
+import type { Session } from "./session.ts";
 import type { InHandTools } from "./turned.ts";
 
 /** A thumb that notes goes on noting [ms]. */
 const REST = 250;
 
-/** One run asked anew whenever the sheet changes, until whoever asks is gone. */
-function standing<Answer>(engine: Engine, asker: Asker, name: string, run: () => Run): Standing<Answer> {
+/** One run asked anew whenever the sheet changes or a new day comes, until whoever asks is gone. */
+function standing<Answer>(
+  { engine, day }: Session,
+  asker: Asker,
+  name: string,
+  run: () => Run,
+): Standing<Answer> {
   const [answer, setAnswer] = createSignal<Answer | null>(null);
   const [working, setWorking] = createSignal(true);
   const [failure, setFailure] = createSignal("");
@@ -48,7 +53,7 @@ function standing<Answer>(engine: Engine, asker: Asker, name: string, run: () =>
   };
   const sheet = createMemo(() => engine.view().worksheet);
   createEffect(
-    on(sheet, () => {
+    on([sheet, day], () => {
       clearTimeout(timer);
       asker.callOff();
       setWorking(true);
@@ -69,8 +74,8 @@ export function createSeasonAnswers({ session, options }: InHandTools, asker: ()
     engine.view().worksheet.cards.find((card) => card.id === id)?.title ?? id;
   return {
     moments: () => {
-      const asked = standing<YearMoments>(engine, asker(), "moments", () => ({
-        moments: parseIsoDate(today()) ?? 0,
+      const asked = standing<YearMoments>(session, asker(), "moments", () => ({
+        moments: parseIsoDate(session.day()) ?? 0,
       }));
       const told = createMemo(() => {
         const moments = asked.answer();
@@ -79,7 +84,7 @@ export function createSeasonAnswers({ session, options }: InHandTools, asker: ()
       return { ...asked, answer: told };
     },
     advice: () => {
-      const asked = standing<Advice | NoAdvice>(engine, asker(), "advice", () => ({ asks: "advice" }));
+      const asked = standing<Advice | NoAdvice>(session, asker(), "advice", () => ({ asks: "advice" }));
       const told = createMemo(() => {
         const advice = asked.answer();
         if (!advice || !("choices" in advice)) return null;
@@ -93,7 +98,7 @@ export function createSeasonAnswers({ session, options }: InHandTools, asker: ()
       return { ...asked, answer: told, failure };
     },
     stick: (tank) => {
-      const asked = standing<Stick | NoAdvice>(engine, asker(), "stick", () => ({ asks: "stick" }));
+      const asked = standing<Stick | NoAdvice>(session, asker(), "stick", () => ({ asks: "stick" }));
       const told = createMemo(() => {
         const stick = asked.answer();
         return stick && "marks" in stick ? stickTold(stick, tank, titleOf) : null;

@@ -20,9 +20,11 @@ import type { Worksheet } from "../document/worksheet.ts";
 import type { Results } from "../graph/evaluate.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { chanceId } from "../storage/shelf.ts";
+import { today } from "./clock.ts";
 import { createEngine, type Engine, type View } from "./engine.ts";
 import { followOtherTabs } from "./following.ts";
 import { createForecast } from "./forecast.ts";
+import { followDays } from "./new-day.ts";
 import type { Laid, PageShared } from "./page-shared.ts";
 import { createSaving } from "./saving.ts";
 
@@ -145,6 +147,21 @@ function createWriting(
   };
 }
 
+/** The day here, with which all that is worked out moves on. */
+function createDay(engine: Engine, worksheet: () => Worksheet) {
+  const [day, setDay] = createSignal(today());
+  const { look, stop } = followDays(
+    (next) =>
+      batch(() => {
+        engine.update(worksheet());
+        setDay(next);
+      }),
+    { document, window },
+  );
+  onCleanup(stop);
+  return { day, look };
+}
+
 /** What is told of how it is kept. */
 function keptSaid({ saver, saved, refused, notice, setNotice }: ReturnType<typeof createSaving>) {
   return {
@@ -199,7 +216,12 @@ export function createSession(laid: Laid, shared: PageShared) {
   // What was sent by somebody is kept at once: closing the page must not lose it.
   if (laid.received || laid.unkept) saver.change(laid.worksheet);
 
+  const { day, look } = createDay(engine, worksheet);
+
   return {
+    /** The day it is here; and looks whether a new one has come. */
+    day,
+    lookAtClock: look,
     undo: steps.undo,
     redo: steps.redo,
     settle: steps.settle,

@@ -10,7 +10,7 @@ import type { Room } from "../telling/lead.ts";
 import type { SavedSheet, Sheet } from "../ui/sheet.ts";
 import type { ShowOptions } from "../units/show.ts";
 import { createCautions } from "./cautions.ts";
-import { dayHere, timeOfDay, today } from "./clock.ts";
+import { dayHere, timeOfDay } from "./clock.ts";
 import { makeEdits } from "./edits.ts";
 import { createKeeping } from "./keeping.ts";
 import { createLate } from "./late-sheet.ts";
@@ -123,7 +123,7 @@ export function createSheet(laid: Laid, shared: PageShared) {
     beginning: async () => (await import("./beginning.ts")).makeBeginning(session, shared),
     working,
     moving: createMemo((is: boolean) => looking.stirred() || (is && working()), false),
-    today,
+    today: session.day,
     timeOfDay,
     held: () => session.held() !== null,
     saved: session.saved,

@@ -20,5 +20,9 @@ if (changed > bundled) {
   const { bundleCommandLine } = await import("./bundle.mjs");
   await bundleCommandLine();
 }
+// Whoever reads on may have read enough, as `head` has: that is no failure.
+process.stdout.on("error", (error) => {
+  if (error.code !== "EPIPE") throw error;
+});
 const { main } = await import(fileURLToPath(bundle));
 process.exitCode = await main(process.argv.slice(2));

@@ -1,6 +1,6 @@
 // Notes that are kept and change nothing: told, so that nobody takes them for reckoned with.
 
-import { noteKind } from "../document/note-kinds.ts";
+import { isKeptAlone, noteKind } from "../document/note-kinds.ts";
 import { wordSaid } from "../document/note-words.ts";
 import type { Note, Worksheet } from "../document/worksheet.ts";
 import { type Kinds, notedOf } from "../kinds/kind.ts";
@@ -22,6 +22,7 @@ function whyNot(kinds: Kinds, { what }: Note, part: Part | undefined): string | 
     const found = withinLine(kinds[part.kind]?.label ?? part.kind);
     return `"${wordSaid(what)}" is noted of parts of the kind ${named}, and this is of the kind ${found}. It is kept, but nothing reckons with it.`;
   }
+  if (isKeptAlone(what)) return `"${wordSaid(what)}" is kept, but nothing of today is reckoned from it.`;
   return OF_CROPS.has(what) && !part.givens["contents"]
     ? `"${wordSaid(what)}" is kept, but nothing reckons with it: the bed's card names no crop.`
     : null;

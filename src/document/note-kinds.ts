@@ -46,6 +46,11 @@ export function noteKind(what: string): NoteKind | null {
   return Object.hasOwn(NOTE_KINDS, what) ? NOTE_KINDS[what as NoteWord] : null;
 }
 
+/** What is kept and told, and changes nothing of today: the season takes in neither a finger's test nor work on a part. */
+const KEPT_ALONE: ReadonlySet<string> = new Set<NoteWord>(["dug", "cleaned", "drained"]);
+
+export const isKeptAlone = (word: string): boolean => KEPT_ALONE.has(word);
+
 /** What is wrong with a note, and where in it. */
 export type NoteProblem = { readonly at: readonly string[]; readonly message: string };
 

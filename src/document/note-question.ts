@@ -177,6 +177,17 @@ function ofRefill(asking: NoteAsking, note: Said): NoteQuestion | null {
   };
 }
 
+/** No battery holds more than all of its charge. */
+function ofCharge(asking: NoteAsking, note: Said): NoteQuestion | null {
+  const charge = note.what === "charged" || note.what === "swapped" ? amountOf(note) : null;
+  if (charge === null || !isOver(charge, 1)) return null;
+  const { show } = asking;
+  return {
+    question: `${titleOf(asking, note.where)} is full at ${show(1, "share")}; this says ${show(charge, "share")}. Which is it?`,
+    choices: [{ label: `Full, ${show(1, "share")}`, note: { ...note, value: 1, unit: "1" } }, LEAVE],
+  };
+}
+
 function ofRain({ show }: NoteAsking, note: Said): NoteQuestion | null {
   const depth = note.what === "rain" ? amountOf(note) : null;
   if (depth === null || !isMuchRain(depth)) return null;
@@ -230,6 +241,7 @@ export function askOfNote(asking: NoteAsking, note: Said, offered: Offered = {})
     (offered.sure ? null : ofVolume(asking, note)) ??
     ofRefill(asking, note) ??
     ofRain(asking, note) ??
+    ofCharge(asking, note) ??
     ofSoak(asking, note)
   );
 }

@@ -24,9 +24,11 @@ const found = (name: string, node: GraphNode | null, link: GraphNode | null = nu
 /** A row that only some of a link's kinds have does not apply to the others. */
 function throughLink(plan: Draft, from: CardPlan, row: LinkGiven, rest: string, name: string): Resolved {
   if (row.many) return { wrong: `${name}: ${row.label} may lead to several cards.` };
-  const kinds = row.kinds.map((word) => kindNamed(plan.kinds, word)).filter((kind) => kind !== undefined);
-  if (!kinds.some((kind) => rowNamed(kind, rest)))
-    return { wrong: `${name}: nothing there is called ${rest}.` };
+  const has = (word: string): boolean => {
+    const kind = kindNamed(plan.kinds, word);
+    return kind !== undefined && rowNamed(kind, rest) !== undefined;
+  };
+  if (!row.kinds.some(has)) return { wrong: `${name}: nothing there is called ${rest}.` };
   const link = nodeAt(plan, from.card.id, row.name);
   const [id, ...more] = linkedIds(from.card, row);
   const target = id === undefined || more.length > 0 ? null : targetOf(plan, row, id);
@@ -57,13 +59,15 @@ function ofMeasured(plan: Draft, from: CardPlan, rest: string, name: string): Re
 
 /** What a name in a rule of a card's kind stands for, or why it stands for nothing. */
 export function resolveName(plan: Draft, from: CardPlan, name: string): Resolved {
-  const [head = "", rest, ...more] = name.split(".");
-  if (rest === undefined) {
-    return rowNamed(from.kind, head)
-      ? found(name, nodeAt(plan, from.card.id, head))
+  // Thousands of names are looked up before the page says anything: nothing is made that need not be.
+  const dot = name.indexOf(".");
+  if (dot < 0) {
+    return rowNamed(from.kind, name)
+      ? found(name, nodeAt(plan, from.card.id, name))
       : { wrong: `${name}: this card has nothing of that name.` };
   }
-  if (more.length > 0) return { wrong: `${name}: one dot is enough.` };
+  if (name.includes(".", dot + 1)) return { wrong: `${name}: one dot is enough.` };
+  const [head, rest] = [name.slice(0, dot), name.slice(dot + 1)];
   if (head === "measured") return ofMeasured(plan, from, rest, name);
   const row = rowNamed(from.kind, head);
   if (row?.row === "link") return throughLink(plan, from, row, rest, name);

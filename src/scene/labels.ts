@@ -155,15 +155,19 @@ const isNamed = ({ words }: Label): boolean => words.some(({ bold }) => bold);
 
 const wrongOf = ({ part }: Wanted): number => Math.max(0, ...part.words.map(({ wrong }) => wrong ?? 0));
 
-/** Of parts that are alike those whose name must be read: whatever is in trouble, and the worst of the rest. */
+/** So few of a kind are all named where there is room. */
+const FEW = 3;
+
+/** Of parts that are alike those whose name must be read: of many whatever is in trouble, and the worst of the rest. */
 function toName(group: readonly Speaker[]): readonly Speaker[] {
+  if (group.length <= FEW) return group;
   const troubled = group.filter(({ part }) => part.trouble !== null);
   const most = Math.max(0, ...group.map(wrongOf));
   const worst = most > 0 ? group.filter((one) => wrongOf(one) === most && !troubled.includes(one)) : [];
   return [...troubled, ...worst.slice(0, 1)];
 }
 
-/** The name under the figure of what must be named and is not, or over the thing, once all else has its words. */
+/** The name over what must be named and is not, else under its figure, once all else has its words. */
 function namesBeside(
   these: readonly Speaker[],
   labels: readonly Label[],
@@ -175,7 +179,7 @@ function namesBeside(
     if (named.has(one.part.id)) return [];
     const saying = one.sayings.findIndex((words) => words.length === 1 && words[0]?.bold === true);
     const words = one.sayings[saying];
-    const found = words ? placed(one, words, [...one.anchors, ...one.spare], board) : null;
+    const found = words ? placed(one, words, [...one.spare, ...one.anchors], board) : null;
     return found ? [labelFound(one.part.id, saying, found, board)] : [];
   });
 }

@@ -199,17 +199,25 @@ export type AxisWord = { readonly place: number; readonly text: string; readonly
 
 export type PlacedWord = AxisWord & { readonly left: number; readonly width: number; readonly row: number };
 
-const GAP = 12;
+const GAP = 8;
+/** Between words to choose among, so that two do not read as one [px]. */
+const WORDS_GAP = 12;
 /** A word that steps aside ends no further from its place [px]. */
 const NEAR = 20;
 
 /** Where a word has room: about its place, else beside what stands there, as long as it still reaches its place. */
-function freeLeft(placed: readonly PlacedWord[], middle: number, wide: number, width: number): number | null {
+function freeLeft(
+  placed: readonly PlacedWord[],
+  middle: number,
+  wide: number,
+  width: number,
+  gap: number,
+): number | null {
   const inPaper = (left: number) => Math.round(Math.max(0, Math.min(width - wide, left)));
   const isFree = (left: number) =>
-    placed.every((other) => left >= other.left + other.width + GAP || left + wide + GAP <= other.left);
+    placed.every((other) => left >= other.left + other.width + gap || left + wide + gap <= other.left);
   const about = inPaper(middle - wide / 2);
-  const beside = placed.flatMap((other) => [other.left - GAP - wide, other.left + other.width + GAP]);
+  const beside = placed.flatMap((other) => [other.left - gap - wide, other.left + other.width + gap]);
   const reaches = (left: number) =>
     left === inPaper(left) && left <= middle + NEAR && left + wide >= middle - NEAR;
   return [about, ...beside.filter(reaches)].find(isFree) ?? null;
@@ -236,7 +244,7 @@ export function placeAxisWords(
     if (mark.text === "" || wide > width) continue;
     for (let row = 0; row < rows; row++) {
       const beside = placed.filter((other) => other.row === row);
-      const left = freeLeft(beside, middle, wide, width);
+      const left = freeLeft(beside, middle, wide, width, rows > 1 ? WORDS_GAP : GAP);
       if (left === null) continue;
       placed.push({ ...mark, left, width: wide, row });
       break;

@@ -88,6 +88,14 @@ export function leftOutSaid({ assumed }: FromToday): string {
     : `${capital(counted(count))} parts with something wrong are left out.`;
 }
 
+/** "Two totes: not dipped lately, taken as in a middling year."; nothing where every tank was. */
+export function undippedSaid(from: FromToday, titleOf: (id: string) => string): string {
+  const { tanks } = from.assumed;
+  return from.kind === "out_of_season" || tanks.length === 0
+    ? ""
+    : `${listed(tanks.map(titleOf))}: not dipped lately, taken as in a middling year.`;
+}
+
 const inShort = (day: number | null, more: string, about = ""): LastsInShort => ({
   said: day === null ? "Lasts to" : `Lasts to ${about}`.trim(),
   day: toEnd(day),

@@ -10,7 +10,8 @@ function lateSaid({ members, half, late, later, never }: TankFull): string {
   if (half === null) return "";
   const [count, by] = late === null ? [never, "within a year"] : [later, `by ${on(late)}`];
   const which = count === 1 ? `the slowest of ${members}` : `the ${count} slowest of ${members}`;
-  return count === 0 ? "" : ` In ${which} not ${by}.`;
+  // One fewer than the record has, where its last year ends before this day comes round again.
+  return count === 0 ? "" : ` In ${which} past years, those known for a year from this day on, not ${by}.`;
 }
 
 function middleSaid({ half, never, members }: TankFull, today: number): string {
@@ -18,7 +19,7 @@ function middleSaid({ half, never, members }: TankFull, today: number): string {
   return half === today ? "Full today in a middling year." : `Full by ${on(half)} in a middling year.`;
 }
 
-/** "Full by Nov 12 in a middling year. In the 2 slowest of 20 not by Jan 3." */
+/** "Full by Nov 12 in a middling year. In the 2 slowest of 20 past years, those known for a year from this day on, not by Jan 3." */
 export function tankFullSaid(tank: TankFull, { madeUp, few, today }: TanksFull): string {
   const { half, years } = tank;
   if (tank.members === 0) return "No year of the record reaches far enough to say.";

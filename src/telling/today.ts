@@ -257,7 +257,8 @@ export function sparedWords({ bed, until, rain, rainOn }: Spared, { titleOf, sho
 
 /** Which rain the plan reckons with. */
 export function rainsWords(rains: WeekAnswer["rains"], { show }: Voice): string {
-  if (rains.length === 0) return "If no rain comes. After a good rain, leave the next watering out.";
+  if (rains.length === 0)
+    return "If no rain comes. After a good rain that is not noted yet, leave the next watering out.";
   const days = rains.map(({ day, rain }) => `${show(rain, "rain")} on ${dayOf(day)}`);
   return `Reckons with the rain that you expect: ${listed(days)}. If it stays away, take it out of your forecast.`;
 }

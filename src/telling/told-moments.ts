@@ -20,4 +20,5 @@ export const FILLING_ASIDE =
   "Common practice, no source; the numbers are your line's own. Let the first water run onto the ground.";
 
 /** What stands with a tank that fills. */
-export const FULL_ASIDE = "Were it empty today, with all else as it is and the beds watered by their rules.";
+export const FULL_ASIDE =
+  "Were it empty today, with all else as it is and the beds watered by their rules. A roof that is taken off for winter brings it nothing while it is off.";

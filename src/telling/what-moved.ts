@@ -61,6 +61,15 @@ function movedNode(before: Worked, now: Worked, node: GraphNode, options: ShowOp
   return { ...said, wasAt, nowAt, far: farOf(from, to), detail: node.row?.minor === true };
 }
 
+/** A given that nobody typed, neither now nor before, follows others as an answer does. */
+function isTyped({ worksheet }: Worked, { card, row }: GraphNode): boolean {
+  const of = worksheet.cards.find(({ id }) => id === card);
+  const name = row?.name ?? "";
+  if (row?.row === "given" && row.stored === "card")
+    return of?.[name === "price" ? "price" : "life"] !== undefined;
+  return of?.givens[name] !== undefined || of?.measured[name] !== undefined;
+}
+
 /** Beside a measured number stands the computed one, under another name. */
 const isShown = ({ id, card, row }: GraphNode, among: ReadonlySet<string>): boolean =>
   row !== null && among.has(row.row) && row.hidden !== true && id === `${card}.${row.name}`;
@@ -94,11 +103,12 @@ export function whatMoved(before: Worked, now: Worked, options: ShowOptions): Wh
   const givens: Sorted[] = [];
   let unmoved = 0;
   for (const node of now.graph.nodes) {
-    const isAnswer = isShown(node, ANSWER);
-    if (!isAnswer && !isShown(node, GIVEN)) continue;
+    const isGiven = isShown(node, GIVEN);
+    const isAnswer = isShown(node, ANSWER) || (isGiven && !isTyped(before, node) && !isTyped(now, node));
+    if (!isAnswer && !isGiven) continue;
     const moved = movedNode(before, now, node, options);
     if (moved) (isAnswer ? answers : givens).push(moved);
-    else if (isAnswer) unmoved += 1;
+    else if (!isGiven) unmoved += 1;
   }
   return { answers: sorted(answers), givens: sorted(givens), unmoved };
 }

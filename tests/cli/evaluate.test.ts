@@ -51,6 +51,12 @@ describe("the command line", () => {
     expect(report.cautions.length).toBeGreaterThan(0);
   });
 
+  test("ends quietly where nobody reads on", () => {
+    const cut = `"$0" "$1" "$2" --json | head -c 10`;
+    const ran = spawnSync("sh", ["-c", cut, process.execPath, launch, demo], { cwd: root, encoding: "utf8" });
+    expect([ran.stdout.length, ran.stderr, ran.status]).toEqual([10, "", 0]);
+  });
+
   test("a process of its own, from the bundle, says the same to the letter, and ends with the same codes", async () => {
     expect(launched(demo, "--json")).toMatchObject(await run(demo, "--json"));
     for (const [words, code] of [

@@ -34,6 +34,14 @@ test.each([
     /^Note of 2026-07-10, Beans: "dipped" is noted of parts of the kind tank, and this is of the kind bed\./,
   ],
   ["bucket", "bed", /noted of parts of the kind gravity line or pump and hose, and this is of the kind bed/],
+  [
+    "dug",
+    "bed",
+    /^Note of 2026-07-10, Beans: "dug to see" is kept, but nothing of today is reckoned from it\.$/,
+  ],
+  ["cleaned", "tub", /"cleaned" is kept, but/],
+  ["drained", "tub", /"made ready for frost" is kept, but/],
+  ["drained", "bed", /^Note of 2026-07-10, Beans: "made ready for frost" is noted of parts of the kind/],
   ["dipped", "gone", /^Note of 2026-07-10, gone: there is no such part here/],
   ["broke", "gone", /there is no such part here/],
 ])("%s of %s changes nothing, and is told", (what, where, words) => {
@@ -48,7 +56,6 @@ test.each([
   ["rain", "site"],
   // Rain counts of whichever part it was noted.
   ["rain", "gone"],
-  ["cleaned", "tub"],
   // Words that nobody here knows are told once for all where the file is read.
   ["sang", "bed"],
 ])("%s of %s is not", (what, where) => {

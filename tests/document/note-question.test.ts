@@ -155,6 +155,19 @@ test("a note is told in a grower's words, one that nobody knows in its own", () 
   expect(words("mulched", { value: 3, unit: "stones" })).toBe("mulched 3 stones");
 });
 
+test("a charge of more than all of it is asked about, where it stands in a file as well", () => {
+  const cards = [{ id: "battery", kind: "battery", title: "Battery", givens: {}, measured: {} }];
+  const here = { ...asking, worksheet: { ...asking.worksheet, cards } };
+  const charged = (value: number) => said("charged", "battery", { value, unit: "%" });
+  const asked = askOfNote(here, charged(300));
+  expect(asked?.question).toBe("Battery is full at 100 %; this says 300 %. Which is it?");
+  expect(asked?.choices.map(({ note }) => note?.value ?? null)).toEqual([1, null]);
+  expect(askOfNote(here, charged(100))).toBeNull();
+  expect(questionsOf(here, [{ ...charged(300), id: "a" }])).toEqual([
+    "Note of 2026-07-10, Battery: Battery is full at 100 %; this says 300 %. Which is it?",
+  ]);
+});
+
 describe("a watering out of a tub that was dipped the same day", () => {
   const dip = (inches: number, minute: number): Note => ({
     id: "dip",

@@ -74,7 +74,7 @@ const lead = (page: Page) => page.locator(".field-lasts:not(.working) .lead");
 describe("a dip", () => {
   test("is noted on lifting, what it changes is told with what it was, and both are there after the page was thrown away", async () => {
     const { context, page } = await opened();
-    await page.getByText("Dip a tank, and it is told").waitFor();
+    await page.getByText("Dip a tank to see how long").waitFor();
     // A touch alone changes nothing.
     await grip(page, "Depth in Two totes").click();
     await page.getByText("What you note stays here").waitFor();
@@ -193,6 +193,27 @@ describe("by keys and spoken names alone", () => {
     await foot(page, /holds .*; this says 440\sgal/);
     await press(/^Leave it out/);
     await foot(page, /Noted on this phone: Pump and wand/);
+    // What cannot be read is kept and said, and nothing else is noted for it; another unit is read as what it is.
+    await press(/^More/);
+    await press(/^Filled from elsewhere/);
+    await press(/^Tub by the tunnel$/);
+    const much = page.getByRole("textbox", { name: "How much" });
+    for (const [typed, said] of [
+      ["abc", /cannot read/],
+      ["-5", /not less than nothing/],
+      ["", /Type a number/],
+      ["20 cm", /a volume is wanted/],
+    ] as const) {
+      await much.fill(typed);
+      await press(/^Note it/);
+      await page.locator(".field-stepped .wrong").filter({ hasText: said }).waitFor();
+      expect(await much.inputValue()).toBe(typed);
+    }
+    expect(await axe(page)).toEqual([]);
+    await foot(page, /Noted on this phone: Pump and wand/);
+    await much.fill("40 L");
+    await press(/^Note it/);
+    await foot(page, /Noted on this phone: Tub by the tunnel, 40\sL \(10\.6\sgal\) filled from elsewhere/);
     await press(/^More/);
     await press(/^Dug to see/);
     await press(/^Long bed/);

@@ -119,6 +119,27 @@ test("a dip changes what today asks for, and each line says what it was", async 
   await context.close();
 });
 
+test("left open over night, the pages are of the new day in the morning, without being asked", async () => {
+  const { context, page } = await inSeason("bed");
+  const bed = page.locator(".field-bed", { hasText: "Long bed" });
+  await bed.getByText(/today \d+ of/).waitFor();
+  await page.getByText("Mon, Jul 20").waitFor();
+  await page.getByRole("button", { name: /^Watered \d+ gal: Small tunnel/ }).press("Enter");
+  await foot(page, /Noted on this phone: Small tunnel/);
+  await page.getByText("✓ Watered").waitFor();
+  await page.clock.setSystemTime("2020-07-21T07:00:00");
+  await page.evaluate(() => document.dispatchEvent(new Event("visibilitychange")));
+  await page.getByText("Tue, Jul 21").waitFor();
+  // What was watered yesterday is so no more, and the foot has let go of it.
+  await page.getByText("What you note stays here").waitFor();
+  await expect.poll(() => page.getByText("✓ Watered").count()).toBe(0);
+  await page.locator(".field-bed", { hasText: "Small tunnel" }).getByText("last Jul 20").waitFor();
+  await turnTo(page, "today");
+  await page.locator(".today-day", { hasText: "Tue, Jul 21" }).waitFor();
+  expect(await body(page)).not.toContain("Mon, Jul 20");
+  await context.close();
+});
+
 test("what to water: what each choice loses is told, and what a bed is worth is changed by keys", async () => {
   const { context, page } = await inSeason("pour");
   await page.locator(".pour-choices").getByText("Water all").waitFor();

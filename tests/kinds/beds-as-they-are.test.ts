@@ -117,6 +117,9 @@ test("a need of nothing has its true reason", () => {
   expect(reasonAt(winter, "bed.peak_day_need")).toBe("nothing grows in it within the season");
   expect(cautionText(still, "no_need")).toContain("the drying of the record in use comes to nothing");
   expect(cautionText(winter, "no_need")).toContain("nothing grows in it within the season");
+  // Nothing that grows can be short: neither that it was nor that it was not is said of any year.
+  for (const row of ["driest_year_days_short", "driest_year_share_met", "binding"])
+    expect(reasonAt(winter, `season.${row}`), row).toBe("no crop stands within the season");
 });
 
 test("a watering is told in the cans of the card that waters it, else in the bed's own", () => {

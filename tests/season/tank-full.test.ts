@@ -59,7 +59,7 @@ describe("the day an empty tank is full", () => {
       },
     ]);
     expect(tankFullSaid(found.tanks[0] as never, found)).toBe(
-      "Full by Oct 12 in a middling year. In the slowest of 19 not by Oct 20.",
+      "Full by Oct 12 in a middling year. In the slowest of 19 past years, those known for a year from this day on, not by Oct 20.",
     );
   });
 

@@ -209,8 +209,13 @@ describe("a tub of 44 gal under a bed that wants 76", () => {
   test("and behind a joint it is the tub as well: what comes through it is known there too", () => {
     // The hose to the joint is short and wide, so that the float's opening governs as before.
     const plain = tubbed(44, { opening: openingFor(15) });
+    // 22 gal are rinsed from it first, filled in time as it was. Its hose brings 70 gal in a day, of which 48 are left: more
+    // than the tub holds; of a hose of which nothing is known it would be the refill.
+    const draws = [draw(22 * GALLON, { from: "tub" })];
+    expect(ran({ ...plain, draws }, dry()).totals.binding).toBe("tankful");
     const joined = {
       ...plain,
+      draws,
       tees: [{ id: "joint", height: 1 }],
       lines: [
         line({ id: "main", from: "high", to: "joint", startHeight: 2, endHeight: 1, bore: 0.1, length: 1 }),

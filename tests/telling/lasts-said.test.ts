@@ -2,7 +2,14 @@
 
 import { describe, expect, test } from "vitest";
 import { type Ahead, type FromToday, oddsOf } from "../../src/season/odds.ts";
-import { emptySaid, lastsInShort, lastsSaid, restsOn, ruleSaid } from "../../src/telling/from-today.ts";
+import {
+  emptySaid,
+  lastsInShort,
+  lastsSaid,
+  restsOn,
+  ruleSaid,
+  undippedSaid,
+} from "../../src/telling/from-today.ts";
 import { calendarDate, dayNumber } from "../../src/units/calendar.ts";
 import { dice } from "../sweep/dice.ts";
 
@@ -221,4 +228,15 @@ describe("a usual run and one without rain", () => {
     const { said, day, more } = lastsInShort(from, (id) => id);
     expect(`${said} ${day}. ${more} ${lastsSaid(from, (id) => id)}`).not.toContain("usual");
   });
+});
+
+test("tanks that nobody dipped are named beside it, and none where all were", () => {
+  const from = ofDays([TODAY + 5, null]);
+  const without = (...tanks: string[]): FromToday => ({ ...from, assumed: { ...from.assumed, tanks } });
+  const titleOf = (id: string): string => `The ${id}`;
+  expect(undippedSaid(from, titleOf)).toBe("");
+  expect(undippedSaid(without("tub"), titleOf)).toBe(
+    "The tub: not dipped lately, taken as in a middling year.",
+  );
+  expect(undippedSaid(without("tub", "totes"), titleOf)).toMatch(/^The tub and The totes: not dipped lately/);
 });

@@ -95,7 +95,9 @@ describe("an empty tank", () => {
       const rank = Math.floor((days.length + 1) / 2);
       if (middle !== undefined) expect([seed, said, until(middle) >= rank]).toEqual([seed, said, true]);
       const [, count, not] =
-        /In the (?:(\d+) )?slowest of \d+ not (by \w+ \d+|within a year)/.exec(said) ?? [];
+        /In the (?:(\d+) )?slowest of \d+ past years, those known for a year from this day on, not (by \w+ \d+|within a year)/.exec(
+          said,
+        ) ?? [];
       if (not !== undefined) {
         const slow =
           not === "within a year"

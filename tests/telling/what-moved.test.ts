@@ -46,6 +46,9 @@ test("of what nobody looks for first the furthest is first, details and words la
   expect(
     givens.map(({ id, was, now }) => [id, was, now].map((text) => text.replaceAll("\u00a0", " "))),
   ).toContainEqual(["totes.capacity", "275 gal", "500 gal"]);
+  // The ground it stands on follows from what it holds: nobody changed it.
+  expect(givens.map(({ id }) => id)).toEqual(["totes.capacity"]);
+  expect(answers.map(({ id }) => id)).toContain("totes.plan_area");
   expect(unmoved).toBeGreaterThan(100);
   const numbers = answers.filter(({ wasAt }) => wasAt !== null);
   expect(answers.slice(0, 5)).toEqual(numbers.slice(0, 5));
@@ -66,4 +69,12 @@ test("of what nobody looks for first the furthest is first, details and words la
 test("where nothing changed nothing moved", () => {
   const same = whatMoved(before, workOut(sheet, CARD_KINDS), OPTIONS);
   expect([same.answers, same.givens]).toEqual([[], []]);
+});
+
+test("a price that was typed is among what was changed", () => {
+  const dearer = withChanges(sheet, [
+    { card: "totes", part: "price", row: "price", entry: { value: 150, unit: "money" } },
+  ]);
+  const { givens } = whatMoved(before, workOut(dearer, CARD_KINDS), OPTIONS);
+  expect(givens.map(({ id }) => id)).toEqual(["totes.price"]);
 });

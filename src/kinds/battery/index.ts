@@ -26,7 +26,7 @@ export const battery: Kind = {
   season: batterySeason,
   icon: { ink: "M3 8h18v12H3zM7 8V5M17 8V5", tone: "M12 11v6M9 14h6", color: "power" },
   uses: ["stores_power", "gives_power"],
-  noted: ["charged", "swapped"],
+  noted: ["charged", "swapped", "drained"],
   handSettings: ["rated_capacity", "waterings_per_charge"],
   offers: [
     {

@@ -116,6 +116,7 @@ export const carry: Kind = {
   group: "Ways for the water",
   season: carrySeason,
   icon: { ink: "M5 10h10l-1 10H6zM15 13l5-4M7 10a3 3 0 0 1 6 0" },
+  noted: ["cleaned", "drained"],
   uses: ["waters_beds"],
   joins: { from: "newest" },
   offers: [{ name: "can", says: "a second can for {}", row: "cans_at_once", buys: { more: "one", most: 2 } }],

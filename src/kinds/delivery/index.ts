@@ -25,7 +25,7 @@ export const delivery: Kind = {
   icon: { ink: "M4 20v-6h6v6zM7 14c0-9 12-9 12-1v6", tone: "M19 19l-2 2M19 19l2 2", color: "power" },
   uses: ["carries_dirt", "waters_beds"],
   joins: { from: "newest", pump: "newest", powered_by: "newest" },
-  noted: ["bucket"],
+  noted: ["bucket", "cleaned", "drained"],
   timed: { volume: "bucket_volume", time: "bucket_time" },
   local: ["outlet_height"],
   handSettings: ["hose_length", "hose_bore", "lowest_water", "watering_time"],

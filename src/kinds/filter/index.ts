@@ -24,6 +24,7 @@ export const filter: Kind = {
   purpose: "A screen or strainer in a line, behind a pump, or between a roof and its tank.",
   group: "Ways for the water",
   icon: { ink: "M4 5h16l-6 7v8l-4-3v-5z", tone: "M8 8h8", color: "water" },
+  noted: ["cleaned", "drained"],
   joins: { on: "newest" },
   handSettings: ["clean_every"],
   glance: ["head_lost"],

@@ -22,7 +22,7 @@ export const line: Kind = {
   icon: { ink: "M3 5c5 0 4 12 9 12s4-4 9-4", tone: "M3 5 21 12", color: "water" },
   uses: ["carries_dirt"],
   joins: { from: "one_before", to: "newest" },
-  noted: ["bucket", "opened"],
+  noted: ["bucket", "opened", "cleaned", "drained"],
   timed: { flow: "flow" },
   handSettings: ["length", "bore", "valve_bore", "shut_level", "refill_time"],
   offers: LINE_OFFERS,

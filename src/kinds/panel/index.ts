@@ -72,6 +72,7 @@ export const panel: Kind = {
   group: "Power",
   season: panelSeason,
   icon: { ink: "M3 18 7 6h14l-4 12zM5 12h14M12 6 9 18", tone: "M17 2l1-1M21 3l-2 1", color: "power" },
+  noted: ["cleaned", "drained"],
   uses: ["gives_power"],
   joins: { charges: "newest" },
   handSettings: ["rated_power", "count", "tilt", "azimuth", "charges"],

@@ -142,6 +142,7 @@ export const pump: Kind = {
   group: "Power",
   season: pumpSeason,
   icon: { ink: "M6 20V10h10v10zM4 20h14M9 10V4h9", tone: "M11 13v4M9 15h4", color: "power" },
+  noted: ["cleaned", "drained"],
   uses: ["lifts_water"],
   joins: { powered_by: "newest" },
   handSettings: ["lowest_water", "powered_by"],

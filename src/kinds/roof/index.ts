@@ -97,6 +97,7 @@ export const roof: Kind = {
   group: "Roofs",
   season: roofSeason,
   icon: { ink: "M3 11 20 5M6 10v10M17 6.5V20", tone: "M20 5v7", color: "water" },
+  noted: ["cleaned", "drained"],
   uses: ["carries_dirt"],
   joins: { drains_to: "newest" },
   local: ["footprint", "length", "width"],

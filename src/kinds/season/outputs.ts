@@ -16,6 +16,7 @@ import { storageOutputs } from "./storage-answers.ts";
 /** Why nothing bound: said only of what could be worked out. */
 function unbound(answer: SeasonAnswer, beds: number): string {
   if (beds === 0) return "no bed is in the run";
+  if (answer.totals.shareMet === null) return NO_CROP;
   return answer.leftOut.length > 0 ? "nothing that could be worked out went short" : "nothing went short";
 }
 
@@ -33,8 +34,10 @@ const isOneYear = ({ firstDay, storedTotal }: SeasonAnswer): boolean =>
 function ofDriest(answer: SeasonAnswer, beds: number): Outputs {
   const { totals } = answer;
   const isOne = isOneYear(answer);
+  // Where nothing grows no day can be short, in whatever year.
+  const reason = beds > 0 && totals.shareMet === null ? NO_CROP : noDriest(totals, beds);
   const said = (value: number | null): Outcome =>
-    isOne ? { none: ONE_YEAR } : valueOr(value, noDriest(totals, beds));
+    isOne ? { none: ONE_YEAR } : valueOr(totals.shareMet === null ? null : value, reason);
   return {
     "season.driest_year_share_met": said(totals.driestYearShareMet),
     "season.driest_year_days_short": said(totals.driestYearDaysShort),

@@ -50,8 +50,14 @@ export const words: KindWords = {
       "The most days on end on which some bed was short, over the record; where there is no bed, some other draw.",
       RUN,
     ],
-    driest_year_share_met: ["The same share in the calendar year with the least rain.", RUN],
-    driest_year_days_short: ["Days short in the calendar year with the least rain.", RUN],
+    driest_year_share_met: [
+      "The same share of the season that began in the calendar year with the least rain.",
+      RUN,
+    ],
+    driest_year_days_short: [
+      "Days short in the season that began in the calendar year with the least rain.",
+      RUN,
+    ],
     short_first: [
       "The bed with the earliest short day of that season; of equals the one that is served first.",
       RUN,
@@ -59,7 +65,7 @@ export const words: KindWords = {
     short_first_day: ["The first day on which it is short.", RUN],
     spill: ["Roof water that found no room, in a usual season.", RUN],
     binding: [
-      "On each short day a bed lacks what let least through at its last short watering: storage, what leaks and dries away, rain, a roof to fill its tank, a tankful, its refill, a line that runs, the pump's time, power, daylight for a panel alone, your time, what is held back, the bed's own rule, or anything that waters it. Daylight is told instead of power where even a panel many times as big would have given less than half of it. This is the one of the most short days, each bed's counted for itself.",
+      "On each short day a bed lacks what let least through at its last short watering: storage, what leaks and dries away, rain, a roof to fill its tank, a tankful, its refill, a line that runs, the pump's time, power, daylight for a panel alone, your time, what is held back, the bed's own rule, its being given up in a dry spell, or anything that waters it. Daylight is told instead of power where even a panel many times as big would have given less than half of it. This is the one of the most short days, each bed's counted for itself.",
       `${RUN}; the order of equal ones is our definition`,
     ],
     hands_time: [

@@ -17,7 +17,7 @@ export const tank: Kind = {
   season: tankSeason,
   icon: { ink: "M5 4v16h14V4", tone: "M5 10h14", color: "water" },
   uses: ["holds_water", "ends_a_line"],
-  noted: ["dipped", "filled", "took", "timed"],
+  noted: ["dipped", "filled", "took", "timed", "cleaned", "drained"],
   local: ["ground_height", "stand_height", "level_today"],
   handSettings: ["capacity", "count", "stand_height", "outlet_height", "overflows_to"],
   offers: [

@@ -13,6 +13,7 @@ export const tee: Kind = {
   season: teeSeason,
   icon: { ink: "M3 8h18M12 8v12", tone: "M9 8a3 3 0 0 0 6 0", color: "water" },
   uses: ["ends_a_line"],
+  noted: ["drained"],
   local: ["height"],
   drawn: { as: "tee", heights: ["height"] },
   spans: TEE_SPANS,

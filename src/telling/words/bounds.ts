@@ -36,7 +36,8 @@ const WORDS: Readonly<Record<Exclude<Bound, "energy">, Words>> = {
     name: "rain",
     thing: "rain",
     answer: "rain: the roofs bring too little",
-    reason: "the tanks run out, for want of rain",
+    // What spilled or leaked before today nobody knows: that it did not rain is not said of it.
+    reason: "the tanks run out",
     day: "the tank had run out, for want of rain",
   },
   unroofed: {
@@ -177,7 +178,7 @@ const NAMING: Partial<Record<Bound, (tanks: NamedTanks) => string>> = {
   storage: ({ reach }) =>
     reach && `too little water in ${reach}; some spilled earlier that a bigger one would have kept`,
   loss: ({ reach }) => reach && `too little water in ${reach}; leaks and open water took what is missing`,
-  rain: ({ reach }) => reach && `too little water in ${reach}, for want of rain`,
+  rain: ({ reach }) => reach && `too little water in ${reach}`,
   tankful: ({ filled }) => filled && `a watering takes more than fits in ${filled}`,
   refill: ({ filled }) => filled && `the refill of ${filled} comes too late`,
 };

@@ -4,10 +4,11 @@ import { createSignal, onCleanup, Show } from "solid-js";
 import { noteKind } from "../../document/note-kinds.ts";
 import type { Card } from "../../document/worksheet.ts";
 import { showQuantity, unitFor } from "../../units/show.ts";
-import { toSi } from "../../units/unit.ts";
+import { fromSi, toSi } from "../../units/unit.ts";
 import { useSheet } from "../sheet.ts";
 import type { Act } from "./acts.ts";
 import type { ToNote } from "./noting-here.tsx";
+import { createAmount, Stepped } from "./Stepped.tsx";
 
 /** A bucket as it is sold, and what a tank is filled with: common practice, no source. A dip and a rain to be set right. */
 const FIRST: Readonly<Record<string, Readonly<Record<string, number>>>> = {
@@ -23,38 +24,6 @@ const STEPS: Readonly<Record<string, Readonly<Record<string, number>>>> = {
   depth: { in: 0.5, ft: 0.1, mm: 10, cm: 1, m: 0.1 },
   rain: { in: 0.1, mm: 1 },
 };
-
-/** A number that is stepped or typed. */
-function Stepped(props: {
-  readonly name: string;
-  readonly unit: string;
-  readonly value: number;
-  readonly step: number;
-  readonly onPut: (value: number) => void;
-}) {
-  const put = (value: number) => {
-    if (Number.isFinite(value) && value >= 0) props.onPut(Math.round(value * 10) / 10);
-  };
-  return (
-    <div class="field-stepped">
-      <button type="button" aria-label={`Less: ${props.name}`} onClick={() => put(props.value - props.step)}>
-        −
-      </button>
-      <label>
-        <input
-          aria-label={props.name}
-          inputmode="decimal"
-          value={props.value}
-          onChange={(event) => put(Number(event.currentTarget.value.replace(",", ".")))}
-        />{" "}
-        {props.unit}
-      </label>
-      <button type="button" aria-label={`More: ${props.name}`} onClick={() => put(props.value + props.step)}>
-        +
-      </button>
-    </div>
-  );
-}
 
 /** A watch that is started and stopped by presses, whose own times it counts by. */
 function Watch(props: { readonly onRead: (seconds: number) => void }) {
@@ -81,76 +50,103 @@ function Watch(props: { readonly onRead: (seconds: number) => void }) {
   );
 }
 
-export function Amounts(props: {
-  readonly act: Act;
-  readonly card: Card;
-  readonly onNote: (what: ToNote) => void;
-}) {
+/** How much it is, and of what takes its time how long: seconds of a bucket, minutes of a refill, by which nobody stands with a watch. */
+function createAsked(act: Act) {
   const sheet = useSheet();
-  const measure = noteKind(props.act.what)?.value ?? "volume";
+  const kind = noteKind(act.what);
+  const measure = kind?.value ?? "volume";
   const unit = unitFor(measure, sheet.worksheet().units);
-  const isTimed = () => noteKind(props.act.what)?.with !== undefined;
-  const isBucket = () => props.act.what === "bucket";
-  const sort = () => (isBucket() ? "bucket" : measure);
-  const [volume, setVolume] = createSignal(FIRST[sort()]?.[unit] ?? 10);
-  const [seconds, setSeconds] = createSignal(0);
-  // A refill takes hours: nobody stands by with a watch.
-  const perUnit = () => (isBucket() ? 1 : 60);
-  const shownTime = () => Math.round((seconds() / perUnit()) * 10) / 10;
-  const said = (value: number): ToNote => ({
+  const isBucket = act.what === "bucket";
+  const sort = isBucket ? "bucket" : measure;
+  const much = createAmount({
+    measure,
+    unit,
+    first: FIRST[sort]?.[unit] ?? 10,
+    step: STEPS[sort]?.[unit] ?? 5,
+    // A tank may be dipped dry.
+    least: measure === "depth" ? "none" : "some",
+  });
+  const time = kind?.with
+    ? createAmount({
+        measure: kind.with,
+        unit: isBucket ? "s" : "min",
+        first: 0,
+        step: isBucket ? 1 : 5,
+        least: "some",
+      })
+    : null;
+  return { measure, isBucket, much, time };
+}
+
+type Asked = ReturnType<typeof createAsked>;
+
+/** What is noted of an amount: as it was typed, and in words in the sheet's unit as well. */
+function useSaying(props: { readonly act: Act; readonly card: Card }, { measure, much, time }: Asked) {
+  const sheet = useSheet();
+  const words = (value: number, unit: string): string => {
+    const own = showQuantity(toSi(value, unit), measure, sheet.showOptions());
+    if (unit === much.unit) return own;
+    return `${showQuantity(toSi(value, unit), measure, { ...sheet.showOptions(), unit })} (${own})`;
+  };
+  /** What an amount of rain is of: the part is the place, whose name says nothing of it. */
+  const subject = () => (props.act.what === "rain" ? "rain" : props.card.title);
+  const said = (value: number, unit: string, seconds: number | null): ToNote => ({
     said: {
       what: props.act.what,
       where: props.card.id,
       value,
       unit,
-      ...(isTimed() ? { with: { value: Math.round(seconds() * 10) / 10, unit: "s" } } : {}),
+      ...(seconds === null ? {} : { with: { value: Math.round(seconds * 10) / 10, unit: "s" } }),
     },
     words: [
-      props.card.title,
-      `${showQuantity(toSi(value, unit), measure, sheet.showOptions())} ${props.act.said}`,
-      ...(isTimed() ? [`in ${shownTime()} ${isBucket() ? "s" : "min"}`] : []),
+      subject(),
+      `${words(value, unit)} ${props.act.said}`,
+      ...(time && seconds !== null
+        ? [`in ${Math.round(fromSi(seconds, time.unit) * 10) / 10} ${time.unit}`]
+        : []),
     ].join(", "),
     instead:
-      isTimed() || measure !== "volume"
+      time || measure !== "volume"
         ? []
-        : [
-            { over: "half", label: `${value / 2} ${unit}`, to: () => said(value / 2) },
-            { over: "double", label: `${value * 2} ${unit}`, to: () => said(value * 2) },
-          ],
+        : (
+            [
+              ["half", value / 2],
+              ["double", value * 2],
+            ] as const
+          ).map(([over, other]) => ({
+            over,
+            label: showQuantity(toSi(other, unit), measure, { ...sheet.showOptions(), unit }),
+            to: () => said(other, unit, seconds),
+          })),
   });
-  // A tank may be dipped dry.
-  const canNote = () => (volume() > 0 || measure === "depth") && (!isTimed() || seconds() > 0);
+  return said;
+}
+
+export function Amounts(props: {
+  readonly act: Act;
+  readonly card: Card;
+  readonly onNote: (what: ToNote) => void;
+}) {
+  let box: HTMLDivElement | undefined;
+  const asked = createAsked(props.act);
+  const said = useSaying(props, asked);
+  const { much, time } = asked;
+  const note = (): void => {
+    const [found, took] = [much.read(), time?.read()];
+    const isRead = [much.done(), time?.done() ?? true].every((is) => is);
+    if (isRead && found.ok) props.onNote(said(found.value, found.unit, took?.ok ? took.si : null));
+    else box?.querySelector<HTMLInputElement>("[aria-invalid=true]")?.focus();
+  };
   return (
-    <>
-      <Stepped
-        name={isBucket() ? "The bucket holds" : "How much"}
-        unit={unit}
-        value={volume()}
-        step={STEPS[sort()]?.[unit] ?? 5}
-        onPut={setVolume}
-      />
-      <Show when={isTimed()}>
-        <Stepped
-          name="How long it took"
-          unit={isBucket() ? "s" : "min"}
-          value={shownTime()}
-          step={isBucket() ? 1 : 5}
-          onPut={(value) => setSeconds(value * perUnit())}
-        />
-      </Show>
-      <Show when={isBucket()}>
-        <Watch onRead={setSeconds} />
-      </Show>
+    <div ref={box}>
+      <Stepped name={asked.isBucket ? "The bucket holds" : "How much"} of={much} />
+      <Show when={time}>{(took) => <Stepped name="How long it took" of={took()} />}</Show>
+      <Show when={asked.isBucket && time}>{(took) => <Watch onRead={took().put} />}</Show>
       <div class="field-choices">
-        <button
-          type="button"
-          class="note-it"
-          disabled={!canNote()}
-          onClick={() => props.onNote(said(volume()))}
-        >
+        <button type="button" class="note-it" onClick={note}>
           Note it
         </button>
       </div>
-    </>
+    </div>
   );
 }

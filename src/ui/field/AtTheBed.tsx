@@ -2,7 +2,7 @@
 
 import { Show } from "solid-js";
 import type { Kind } from "../../kinds/kind.ts";
-import { lastsInShort, leftOutSaid } from "../../telling/from-today.ts";
+import { lastsInShort, leftOutSaid, undippedSaid } from "../../telling/from-today.ts";
 import { useSheet } from "../sheet.ts";
 import { useTitleOf } from "../titles.ts";
 import { Beds } from "./Beds.tsx";
@@ -24,9 +24,9 @@ function Lasts(props: { readonly hasTanks: boolean }) {
     const held = lasts();
     return held && lastsInShort(held, titleOf);
   };
-  const leftOut = () => {
+  const restsOn = () => {
     const held = lasts();
-    return held ? leftOutSaid(held) : "";
+    return held ? [undippedSaid(held, titleOf), leftOutSaid(held)] : [];
   };
   const outside = useOutOfSeason();
   const none = () => {
@@ -34,7 +34,7 @@ function Lasts(props: { readonly hasTanks: boolean }) {
     return (
       outside() ||
       lasting()?.failure() ||
-      (working() ? "Working it out …" : "Dip a tank, and it is told how long the water lasts.")
+      (working() ? "Working it out …" : "Dip a tank to see how long the water lasts.")
     );
   };
   const was = () => {
@@ -51,7 +51,7 @@ function Lasts(props: { readonly hasTanks: boolean }) {
               {held().said} <b>{held().day}</b>
               <Show when={was()}>{(day) => <small> was {day()}</small>}</Show>
             </p>
-            <p class="more">{[held().more, leftOut()].filter((words) => words !== "").join(" ")}</p>
+            <p class="more">{[held().more, ...restsOn()].filter((words) => words !== "").join(" ")}</p>
           </>
         )}
       </Show>

@@ -259,7 +259,7 @@ function Untold(props: FieldPageProps & { readonly lasting: Lasting }) {
   return (
     <Show
       when={said()}
-      fallback={<Missing {...props} undone="Dip a tank, and it is told how long the water lasts." />}
+      fallback={<Missing {...props} undone="Dip a tank to see how long the water lasts." />}
     >
       {(words) => (
         <p class="lasts-lead" classList={{ working: waiting() }}>

@@ -3,7 +3,7 @@
 import { createSignal, For, type JSX, Match, Show, Switch } from "solid-js";
 import { noteKind } from "../../document/note-kinds.ts";
 import type { Card } from "../../document/worksheet.ts";
-import { isPriced, notedOf } from "../../kinds/kind.ts";
+import { isPriced, type Kinds, notedOf } from "../../kinds/kind.ts";
 import { parseIsoDate } from "../../units/calendar.ts";
 import { useSheet } from "../sheet.ts";
 import { dayAndMonth } from "../words.ts";
@@ -80,8 +80,25 @@ function Charged(props: { readonly onNote: (what: ToNote) => void }) {
   );
 }
 
+/**
+ * What of a note that is kept alone would be counted, were it noted beside it: a bed that is wet as soaked, a drained tank
+ * as dipped dry.
+ */
+function counting(act: Act, card: Card, kinds: Kinds, text?: string): NonNullable<ToNote["instead"]> {
+  const beside = (label: string, said: ToNote["said"], words: string): NonNullable<ToNote["instead"]> => [
+    { over: "count it:", label, beside: true, to: () => ({ said, words: `${card.title}, ${words}` }) },
+  ];
+  const where = card.id;
+  if (act.what === "dug" && text === "wet")
+    return beside("soaked through", { what: "soaked", where }, "soaked through");
+  return act.what === "drained" && kinds[card.kind]?.vessel !== undefined
+    ? beside("dipped at 0", { what: "dipped", where, value: 0, unit: "m" }, "dipped at 0")
+    : [];
+}
+
 /** What it is that was done, then to which part, then how much or how. */
 function Steps(props: { readonly first: Act | null; readonly onNote: (what: ToNote) => void }) {
+  const sheet = useSheet();
   const parts = useParts();
   const [act, setAct] = createSignal<Act | null>(props.first);
   const [card, setCard] = createSignal<Card | null>(null);
@@ -93,7 +110,11 @@ function Steps(props: { readonly first: Act | null; readonly onNote: (what: ToNo
   const plain = (one: Act, of: Card): boolean => {
     const kind = noteKind(one.what);
     if (kind?.value ?? kind?.words) return false;
-    props.onNote({ said: { what: one.what, where: of.id }, words: `${of.title}, ${one.said}` });
+    props.onNote({
+      said: { what: one.what, where: of.id },
+      words: `${of.title}, ${one.said}`,
+      instead: counting(one, of, sheet.kinds),
+    });
     return true;
   };
   const choose = (one: Act): void => {
@@ -132,6 +153,7 @@ function Steps(props: { readonly first: Act | null; readonly onNote: (what: ToNo
 }
 
 function HowMuch(props: { readonly act: Act; readonly card: Card; readonly onNote: (what: ToNote) => void }) {
+  const sheet = useSheet();
   const words = () => {
     const kind = noteKind(props.act.what);
     // Where it has an amount to tell, that is asked: whether a dip was before or after the watering is no must.
@@ -140,7 +162,8 @@ function HowMuch(props: { readonly act: Act; readonly card: Card; readonly onNot
   return (
     <>
       <p class="aside">
-        {props.act.label}: {props.card.title}
+        {/* Rain is of the place, whose name says nothing of it. */}
+        {props.act.what === "rain" ? props.act.label : `${props.act.label}: ${props.card.title}`}
       </p>
       <Show when={words()} fallback={<Amounts act={props.act} card={props.card} onNote={props.onNote} />}>
         {(known) => (
@@ -153,6 +176,7 @@ function HowMuch(props: { readonly act: Act; readonly card: Card; readonly onNot
                     props.onNote({
                       said: { what: props.act.what, where: props.card.id, text },
                       words: `${props.card.title}, ${props.act.said} ${text}`,
+                      instead: counting(props.act, props.card, sheet.kinds, text),
                     })
                   }
                 >

@@ -135,13 +135,15 @@ function Gauge() {
       ),
   );
   const last = () => told.of("site", "rain").at(-1);
+  /** Where nobody moves it, nothing is read: that is not a gauge without rain. */
+  const isRead = () => moving.moving() !== null;
   return (
     <li class="field-column gauge" classList={{ touched: foot()?.noted.said.what === "rain" }}>
       <h3>Gauge</h3>
       <p class="depth">
-        {moving.level().value} <span>{stick().unit}</span>
+        {isRead() ? moving.level().value : "–"} <span>{stick().unit}</span>
       </p>
-      <p class="gallons">{moving.level().value === 0 ? "no rain" : "rain"}</p>
+      <p class="gallons">{isRead() && moving.level().value === 0 ? "no rain" : "rain"}</p>
       <p class="aside">
         <Show when={last()} fallback="not noted">
           {(held) => `since ${told.when(held())}`}
@@ -149,7 +151,7 @@ function Gauge() {
       </p>
       <Column
         name="Rain in the gauge"
-        said={words(moving.level())}
+        said={isRead() ? words(moving.level()) : "not read"}
         stick={stick()}
         moving={moving}
         unknown={false}

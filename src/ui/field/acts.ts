@@ -19,7 +19,7 @@ export const ACTS: readonly Act[] = [
   { what: "cleaned", label: "Cleaned", said: "cleaned" },
   { what: "broke", label: "Broke", said: "broke" },
   { what: "mended", label: "Mended", said: "mended" },
-  { what: "drained", label: "Drained for frost", said: "drained for frost" },
+  { what: "drained", label: "Made ready for frost", said: "made ready for frost" },
 ];
 
 /** How full a battery is, as its light or its meter tells. */

@@ -1,6 +1,17 @@
 // What is noted on the pages of the season: said to be only once it is stored, set right by one touch, taken back.
 
-import { createContext, createSignal, For, type JSX, onCleanup, Show, useContext } from "solid-js";
+import {
+  createContext,
+  createEffect,
+  createSignal,
+  For,
+  type JSX,
+  on,
+  onCleanup,
+  Show,
+  useContext,
+} from "solid-js";
+import { isKeptAlone } from "../../document/note-kinds.ts";
 import { askOfNote, type NoteAsking } from "../../document/note-question.ts";
 import type { ToBeNoted } from "../../document/worksheet.ts";
 import { valueIn } from "../../graph/readers.ts";
@@ -46,6 +57,8 @@ const FOOT_WORDS: Readonly<Record<Foot["state"], string>> = {
   refused: "Not stored",
   undone: "Taken back",
 };
+
+const KEPT = ". It is kept; today's plan does not change by it.";
 
 /** How long it lasts, asked for as long as the pages of the season are open. */
 function useLasting() {
@@ -112,6 +125,18 @@ function createNoting() {
     setBefore(lasts());
     setWeek(span());
   };
+  // What was noted yesterday, and how long it lasted then, is no news in the morning.
+  createEffect(
+    on(
+      sheet.today,
+      () => {
+        setFoot(null);
+        setBefore(null);
+        setWeek(null);
+      },
+      { defer: true },
+    ),
+  );
   const say = async (stored: Promise<boolean>, noted: Noted, done: Foot["state"]): Promise<void> => {
     setAsked(null);
     setFoot({ state: "noting", noted });
@@ -202,6 +227,7 @@ function SaidNoted(props: { readonly unsaid?: string | undefined }) {
           {(said) => (
             <>
               {words(said().state)}: <b>{said().noted.words}</b>
+              <Show when={noted() && isKeptAlone(said().noted.said.what)}>{KEPT}</Show>
             </>
           )}
         </Show>

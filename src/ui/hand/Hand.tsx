@@ -8,11 +8,12 @@ import { Turning } from "./Curve.tsx";
 import type { InHand } from "./hand.ts";
 import { Value } from "./Value.tsx";
 
-const ORIGINS: readonly (readonly [Origin, string])[] = [
-  ["guessed", "guessed"],
-  ["borrowed", "borrowed from somebody"],
-  ["label", "read off a label"],
-  ["measured", "measured"],
+/** In full, and as the rows of a phone say it. */
+const ORIGINS: readonly (readonly [Origin, string, string])[] = [
+  ["guessed", "guessed", "guessed"],
+  ["borrowed", "borrowed from somebody", "borrowed"],
+  ["label", "read off a label", "label"],
+  ["measured", "measured", "measured"],
 ];
 
 function StepButton(props: { readonly by: 1 | -1 }) {
@@ -32,7 +33,7 @@ function StepButton(props: { readonly by: 1 | -1 }) {
 }
 
 /** Where the number comes from; and the usual one again. */
-function From(props: { readonly turned: InHand }) {
+function From(props: { readonly turned: InHand; readonly brief?: true }) {
   const sheet = useSheet();
   const { hand } = sheet;
   const row = () => (props.turned.row.row === "given" ? props.turned.row : null);
@@ -47,10 +48,14 @@ function From(props: { readonly turned: InHand }) {
           onChange={(event) => hand.setOrigin(event.currentTarget.value as Origin | "")}
         >
           <Show when={given().default !== null || hand.entry() === null}>
-            <option value="default">{given().default === null ? "not given" : "the usual value"}</option>
+            <option value="default">
+              {given().default === null ? "not given" : props.brief ? "usual" : "the usual value"}
+            </option>
           </Show>
           <option value="">your own</option>
-          <For each={ORIGINS}>{([word, label]) => <option value={word}>{label}</option>}</For>
+          <For each={ORIGINS}>
+            {([word, label, brief]) => <option value={word}>{props.brief ? brief : label}</option>}
+          </For>
         </select>
       )}
     </Show>
@@ -120,7 +125,7 @@ function InHandView(props: { readonly turned: InHand }) {
       <div class="head">
         <span class="what">{props.turned.row.label}</span>
         <Show when={dock() && !bare()}>
-          <From turned={props.turned} />
+          <From turned={props.turned} brief />
         </Show>
         <div class="ends">
           <Unsure />

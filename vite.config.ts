@@ -16,6 +16,8 @@ const IN_THE_WORKER = [
   "src/season/bed-calendar.ts",
   "src/season/demand.ts",
   "src/season/roof-catch.ts",
+  "src/season/sky.ts",
+  "src/season/at-once.ts",
   "src/season/daily-eto.ts",
   "src/rainfall/made-up.ts",
 ];

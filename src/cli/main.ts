@@ -9,9 +9,11 @@ import { CARD_KINDS } from "../kinds/index.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { recordKey } from "../rainfall/record-key.ts";
 import { heldAtDepth } from "../scene/dip-level.ts";
+import type { WeekGiven } from "../season/week-plan.ts";
 import { worksheetFromFileText } from "../storage/file.ts";
 import { baseOf } from "../studies/ask.ts";
 import { type Whole, workOut } from "../studies/work-out.ts";
+import { forecastAsked } from "../telling/from-today.ts";
 import type { MeasureName } from "../units/measures.ts";
 import { showQuantity } from "../units/show.ts";
 import { HELP, readArguments, type Wanted } from "./arguments.ts";
@@ -60,7 +62,7 @@ function withRain(worksheet: Worksheet, record: DailyRecord): Worksheet {
   return setValue(worksheet, CARD_KINDS, "weather.record", record.key);
 }
 
-/** Notes that can hardly be right are told, which are asked about where somebody can choose, and those that change nothing. */
+/** Notes and rain that can hardly be right are told, which are asked about where somebody can choose, and those that change nothing. */
 function tellDoubtfulNotes({ worksheet, results }: Whole): void {
   const options = { ...worksheet, rounded: true };
   const value = (id: string) => valueIn(results.get(id));
@@ -70,6 +72,7 @@ function tellDoubtfulNotes({ worksheet, results }: Whole): void {
   const told = [
     ...questionsOf({ worksheet, value, today, show, now: null, held: heldAtDepth }, notes),
     ...unreckonedOf(CARD_KINDS, worksheet, notes),
+    ...forecastAsked((value("season.week_given") as WeekGiven | null)?.forecast ?? {}, show),
   ];
   for (const said of told) process.stderr.write(`${said}\n`);
 }

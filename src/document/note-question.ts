@@ -1,6 +1,7 @@
 // A note that can hardly be right, asked about with its choices before it is written down, and told where it stands in a file.
 
 import { AS_READ, dipCounts, isOver, sayingToo, saysSo } from "../happened/dip.ts";
+import { isMuchRain, muchRainSaid } from "../happened/much-rain.ts";
 import { calendarDate, dayInYear, parseIsoDate } from "../units/calendar.ts";
 import { DAYS_A_YEAR } from "../units/constants.ts";
 import { fromSi, toSi } from "../units/unit.ts";
@@ -41,9 +42,6 @@ export type Offered = {
   /** The note that it stands in for. */
   readonly instead?: string | undefined;
 };
-
-/** More rain than this in a gauge is asked about [m]: our definition. */
-const MUCH_RAIN = 0.3;
 
 const LEAVE: NoteChoice = { label: "Leave it out", note: null };
 
@@ -192,9 +190,9 @@ function ofCharge(asking: NoteAsking, note: Said): NoteQuestion | null {
 
 function ofRain({ show }: NoteAsking, note: Said): NoteQuestion | null {
   const depth = note.what === "rain" ? amountOf(note) : null;
-  if (depth === null || depth <= MUCH_RAIN) return null;
+  if (depth === null || !isMuchRain(depth)) return null;
   return {
-    question: `${show(depth, "rain")} of rain in the gauge is more than falls in weeks in most places. Is the unit right?`,
+    question: muchRainSaid(show(depth, "rain"), "in the gauge"),
     choices: [{ label: `Yes, ${show(depth, "rain")}`, note }, LEAVE],
   };
 }

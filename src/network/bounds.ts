@@ -21,8 +21,11 @@ export const BOUNDS = [
 
 export type Bound = (typeof BOUNDS)[number];
 
-/** Why a bed goes without on a day from today on: a bound, or its grower holds it back. */
-export type DayBound = Bound | "by_grower";
+/**
+ * Why a bed goes without on a day: a bound; its grower holds it back; or others have drawn from its small tank before it, which
+ * kept more from it than the tank's size.
+ */
+export type DayBound = Bound | "by_grower" | "others_first";
 
 /** What drives the pumps behind a bed: a battery, the sun on a panel alone, or some of both. */
 export type Driver = "battery" | "sun" | "either";

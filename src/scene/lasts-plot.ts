@@ -22,6 +22,8 @@ export type LineAhead = {
   readonly short: number | null;
   /** Where it is short today: first short day once that is over; today: some stay short, null: none is before the season's end. */
   readonly again: number | null;
+  /** Which of the two the sentence on top speaks of; null: it is not before the season's end. */
+  readonly told: number | null;
   readonly empty: number | null;
   /** Water left each evening from today on [m3]. */
   readonly water: Float64Array;
@@ -33,9 +35,9 @@ export type Lasts = {
   /** Water left this morning [m3]. */
   readonly now: number;
   readonly lines: readonly LineAhead[];
-  /** Those that go short no later than this are bad ones; null: none is. */
+  /** Those whose told day is no later than this are bad ones; null: none is. */
   readonly bad: number | null;
-  /** First short day of the middle one; null: none before the season's end. */
+  /** Told day of the middle one; null: none before the season's end. */
   readonly middle: number | null;
   /** Days that one's own forecast speaks of. */
   readonly foreseen: number;
@@ -103,13 +105,13 @@ function pointsOf(lasts: Lasts, line: LineAhead): readonly Point[] {
   ];
 }
 
-const toneOf = ({ bad }: Lasts, { short }: LineAhead): Layer["tone"] =>
-  short === null ? "growth" : bad !== null && short <= bad ? "trouble" : "water";
+const toneOf = ({ bad }: Lasts, { told }: LineAhead): Layer["tone"] =>
+  told === null ? "growth" : bad !== null && told <= bad ? "trouble" : "water";
 
-/** The middle run: that whose first short day is the middle one, the one with the most water where there are several. */
+/** The middle run: that whose told day is the middle one, the one with the most water where there are several. */
 function middleOf({ lines, middle }: Lasts): LineAhead | undefined {
   const sum = ({ water }: LineAhead) => water.reduce((all, held) => all + held, 0);
-  return lines.filter(({ short }) => short === middle).sort((a, b) => sum(b) - sum(a))[0];
+  return lines.filter(({ told }) => told === middle).sort((a, b) => sum(b) - sum(a))[0];
 }
 
 /** What a line of the fan, or its shading, stands for. */
@@ -140,7 +142,7 @@ export function fanKey(lasts: Lasts, isOdds: boolean): readonly FanKey[] {
 }
 
 /** The middling year is never a bad one. */
-const toneOfMiddle = ({ short }: LineAhead): Layer["tone"] => (short === null ? "growth" : "water");
+const toneOfMiddle = ({ told }: LineAhead): Layer["tone"] => (told === null ? "growth" : "water");
 
 /** The fan of the water left. */
 export function fanPlot(lasts: Lasts, width: number, options: ShowOptions): Plot {
@@ -178,18 +180,18 @@ function stacked(lasts: Lasts, width: number, radius: number) {
   const perDay = width / Math.max(1, lasts.last + 1 - lasts.today);
   const apart = STACKED * radius;
   const ends: number[] = [];
-  const never = lasts.lines.filter(({ short }) => short === null).length;
+  const never = lasts.lines.filter(({ told }) => told === null).length;
   // Those that are never short stand at the season's end, in columns of their own.
   const columns = Math.max(1, Math.ceil(never / 4));
   let count = 0;
-  const sorted = [...lasts.lines].sort((a, b) => (a.short ?? Infinity) - (b.short ?? Infinity) || 0);
+  const sorted = [...lasts.lines].sort((a, b) => (a.told ?? Infinity) - (b.told ?? Infinity) || 0);
   return sorted.map((line) => {
-    if (line.short === null) {
+    if (line.told === null) {
       const [column, row] = [count % columns, Math.floor(count / columns)];
       count += 1;
       return { line, x: width - radius - (columns - 1 - column) * apart, row };
     }
-    const x = Math.max(radius, (line.short + 0.5 - lasts.today) * perDay);
+    const x = Math.max(radius, (line.told + 0.5 - lasts.today) * perDay);
     const row = ends.findIndex((end) => x - end >= apart);
     const at = row < 0 ? ends.length : row;
     ends[at] = x;
@@ -206,7 +208,7 @@ export const dotRadius = ({ lines }: Lasts): number => (lines.length > MANY ? 2.
 export const dotRows = (lasts: Lasts, width: number): number =>
   Math.max(1, ...stacked(lasts, width, dotRadius(lasts)).map(({ row }) => row + 1));
 
-/** A dot a run on its first short day; those never short at the season's end. */
+/** A dot a run on the day that is told of it; those never short at the season's end. */
 export function dotsPlot(lasts: Lasts, width: number): Plot {
   const { today, last, bad, middle, lines } = lasts;
   const radius = dotRadius(lasts);
@@ -221,7 +223,7 @@ export function dotsPlot(lasts: Lasts, width: number): Plot {
       .filter(({ line }) => toneOf(lasts, line) === tone)
       .map(({ x, row }) => [today + (x / width) * days, (row + 0.5) / rows]),
   });
-  const never = lines.filter(({ short }) => short === null).length;
+  const never = lines.filter(({ told }) => told === null).length;
   const ticks: Tick[] = [
     ...(middle === null ? [] : [{ at: middle + 0.5, label: dayLabel(middle) }]),
     ...(never === 0 ? [] : [{ at: last + 1, label: `${never} never` }]),

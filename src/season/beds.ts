@@ -44,6 +44,8 @@ export type Bed = {
   readonly byCalendar: boolean;
   /** 1 on each day of the weather that is run on which it is let go; null: never. */
   letGo: Uint8Array | null;
+  /** 1 on each day of the run whose rain is waited for, by one's own forecast; null: none is. */
+  foretold: Uint8Array | null;
   /** What its last day did [m]. */
   readonly came: Came;
   /** What its ground lacks now [m]; and lacked when its crops last stood in this season; asked for today [m3]. */
@@ -58,6 +60,9 @@ export type Bed = {
   /** Of today's watering: what each allowance alone would have kept from it, and what each source gave first [m3]. */
   readonly lacks: Lacks;
   readonly servedBy: Float64Array;
+  /** What others had drawn from the tank of each source before it; and whether that kept more from it than the tank's size. */
+  readonly othersDrew: Float64Array;
+  othersFirst: boolean;
   readonly given: Float64Array;
   /** On each day: what the first waterer that could not give all lacked, its place in BOUNDS and one more; 0: nothing. */
   readonly lacked: Uint8Array;
@@ -147,6 +152,9 @@ export function readyBeds(parts: readonly BedPart[], given: BedGround, leftOut: 
       shortBound: ownBound(sources),
       lacks: noLacks(),
       servedBy: new Float64Array(sources.length),
+      othersDrew: new Float64Array(sources.length),
+      othersFirst: false,
+      foretold: null,
       ...sums(given),
     });
   }

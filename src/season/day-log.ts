@@ -2,7 +2,7 @@
 
 import { BOUNDS, type DayBound } from "../network/bounds.ts";
 import type { Bed } from "./beds.ts";
-import { ownBound } from "./bounds.ts";
+import { ownBound, TANKFUL } from "./bounds.ts";
 import { isThirsty } from "./soil-step.ts";
 import { handsFor, type Served, type Source } from "./sources.ts";
 
@@ -84,6 +84,11 @@ type Came = {
   readonly dried: number;
 };
 
+/** As it is told of a day: of a tankful others may have drawn first. */
+function toldBound({ othersFirst }: Bed, place: number): DayBound | null {
+  return place === TANKFUL && othersFirst ? "others_first" : (BOUNDS[place] ?? null);
+}
+
 /** Shortfall that is rounding rather than want [-]. */
 const ROUNDING = 1e-9;
 
@@ -112,7 +117,7 @@ export function noteDay(log: DayLog, bed: Bed, came: Came): void {
     asked: bed.asked,
     given,
     from: log.today.get(id) ?? [],
-    bound: short || stressed ? (BOUNDS[boundOfDay(bed, short, stressed)] ?? null) : null,
+    bound: short || stressed ? toldBound(bed, boundOfDay(bed, short, stressed)) : null,
     allowances: short ? Array.from(bed.lacks, (lack) => bed.asked - lack) : null,
     stressed,
     letGo: bed.letGo?.[day] === 1,

@@ -82,9 +82,12 @@ function ruleAsks(bed: Bed, day: number, dayInSeason: number, date: number): num
   return lack >= (bed.days.trigger[day] as number) ? lack * bed.perDepth : 0;
 }
 
-/** Water short when the watering is decided [m]: by last evening's soil, or with what fell by this morning in it. */
+/**
+ * Water short when the watering is decided [m]: by last evening's soil, or with what fell by this morning in it, or is to fall
+ * today by one's own forecast.
+ */
 function wantedOf(bed: Bed, day: number, lack: number): number {
-  if (bed.part.decidesOn === "evening") return lack;
+  if (bed.part.decidesOn === "evening" && bed.foretold?.[day] !== 1) return lack;
   return Math.max(0, lack - (bed.days.rain[day] as number));
 }
 

@@ -2,6 +2,8 @@
 
 import { isoDate, parseIsoDate } from "../units/calendar.ts";
 
+export { isMuchRain, muchRainSaid } from "../happened/much-rain.ts";
+
 /** What is expected of a day: rain [m], its chance [-], the highest temperature [K]; null: not said. */
 export type Expected = {
   readonly rain: number | null;

@@ -58,9 +58,12 @@ export function addWaterLacks(
   add(lacks, WATER, want - held - waiting);
   if (stuck) add(lacks, LINE, want - held - coming);
   if (!fed) return;
+  // What others have drawn of a tankful today is none of this watering's.
+  const taken = (state.tanks.drawn[tank] as number) - before;
+  const tankful = Math.max(full - under - taken, held);
   // With a second tankful on the same day the two of them are the allowance.
-  const tankful = Math.max(full - under, held);
-  const overfull = before > 0 ? want + before - Math.max(2 * (full - under), before + held) : want - tankful;
+  const twice = Math.max(2 * (full - under) - taken, before + held);
+  const overfull = before > 0 ? want + before - twice : want - tankful;
   add(lacks, TANKFUL, overfull);
   if (coming <= 0) return;
   // Where a full tank would have done, it was not full; where it would not, its refill may have been in time all the same.

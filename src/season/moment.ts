@@ -96,6 +96,8 @@ export type Weather = {
   readonly highest: Float64Array | null;
   readonly lowest: Float64Array | null;
   readonly eto: Float64Array;
+  /** 1 on each day whose rain is waited for, by one's own forecast; left out: on none. */
+  readonly foretold?: Uint8Array;
 };
 
 /** A run that stands on a morning, ready for its first day; those of its record before it are over. */
@@ -113,6 +115,7 @@ export function goingOn(input: SeasonInput, moment: Moment, weather: Weather, kn
   const record = recordFrom(moment, weather);
   const eto = joined(moment.lately, weather.eto);
   const state = readyState(working, record, eto, known, { ...moment, day: first });
+  foretell(state, weather, first);
   putBack(state, moment);
   openAccount(state);
   return { state, first };
@@ -127,9 +130,16 @@ export function goingOn(input: SeasonInput, moment: Moment, weather: Weather, kn
 export function goingOnAgain({ state: over, first }: GoingOn, moment: Moment, weather: Weather): GoingOn {
   const record = recordFrom(moment, weather);
   const state = underWeather(over, record, joined(moment.lately, weather.eto), { ...moment, day: first });
+  foretell(state, weather, first);
   windBack(state, moment);
   openAccount(state);
   return { state, first };
+}
+
+function foretell({ beds, length }: SeasonState, { foretold }: Weather, first: number): void {
+  const days = foretold ? new Uint8Array(length) : null;
+  if (foretold) days?.set(foretold, first);
+  for (const bed of beds) bed.foretold = days;
 }
 
 /** Winds a run back to its moment: all that its days lean on, and all that is read of them. */

@@ -9,6 +9,7 @@ import { drawdownOf, drawnWithin } from "./run-pump.ts";
 import { handsFor, type Served, type Source } from "./sources.ts";
 import type { SeasonState } from "./state.ts";
 import { elapsedAt, fullTimeBy } from "./sun-run.ts";
+import type { Supply } from "./supply.ts";
 import { count } from "./tally.ts";
 
 /** What is asked of a source: still wanted, and given by it before today [m3]. */
@@ -41,11 +42,19 @@ export function serve(state: SeasonState, bed: Bed, request: Request, lacks: Lac
   const amount = means ? byPump(state, source, { held, most, means }) : byRounds(state, source, most);
   if (amount < want * (1 - ROUNDING)) {
     addWaterLacks(state, source, request, lacks);
+    bed.othersFirst = isOthersFirst(state, bed, request);
     if (means) addPumpLacks(state, source, { want, held, means }, lacks);
     else addRoundLacks(state.hands.left, source, want, lacks);
     if (free < want) lacks[HELD_BACK] = (lacks[HELD_BACK] as number) + want - free;
   }
   return amount > 0 ? take(state, source, { held, amount, day }) : NOTHING;
+}
+
+/** Whether what others drew from its tank before it keeps more from a bed than does the tank's size. */
+function isOthersFirst({ supply }: SeasonState, bed: Bed, { rank, before }: Request): boolean {
+  const { tank, under } = bed.sources[rank] as Source;
+  const tankful = (supply[tank] as Supply).full - under;
+  return (bed.othersDrew[rank] as number) > Math.max(0, bed.asked - (before > 0 ? 2 : 1) * tankful);
 }
 
 /** As much of an amount as the rounds carry for which there is time [m3]. */

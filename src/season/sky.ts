@@ -36,11 +36,9 @@ export function skyOf(record: DailyRecord, eto: Float64Array, rainScale: number,
 }
 
 /** The same of days that are run once, kept nowhere, and without their air: what that teaches is known of a longer record. */
-export const skyAhead = (record: DailyRecord, eto: Float64Array, rainScale: number, lying?: Lying): Sky => ({
-  firstDay: record.firstDay,
-  arriving: arrivingRain(record, rainScale, lying),
-  eto,
-});
+export function skyAhead(record: DailyRecord, eto: Float64Array, rainScale: number, lying?: Lying): Sky {
+  return { firstDay: record.firstDay, arriving: arrivingRain(record, rainScale, lying), eto };
+}
 
 /**
  * Wind and dryness of each day's air.

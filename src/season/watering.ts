@@ -36,6 +36,8 @@ const isShort = (bed: Bed, given: number): boolean => bed.asked - given > bed.as
 function waterBed(state: SeasonState, bed: Bed, day: number): void {
   clearLacks(bed.lacks);
   bed.dryTank = -1;
+  for (let rank = 0; rank < bed.sources.length; rank++)
+    bed.othersDrew[rank] = state.tanks.drawn[(bed.sources[rank] as Source).tank] as number;
   let want = bed.asked;
   for (let rank = 0; rank < bed.sources.length && want > bed.asked * ROUNDING; rank++) {
     const before = bed.lacks[WATER] as number;

@@ -108,7 +108,10 @@ export function withForecast(
 /** Whether a day's rain is to be reckoned with in a plan, which is one run and not many: likelier than not, or not said. */
 export const isLikely = (forecast: Forecast, date: number): boolean => (forecast[date]?.chance ?? 1) >= 0.5;
 
-/** A weather with the forecast over its first days; `isWet` says on which its rain comes. */
+/**
+ * A weather with the forecast over its first days; `isWet` says on which its rain comes. Rain that is reckoned with is waited
+ * for: on its day beds ask for what they want besides it.
+ */
 export function expecting(
   weather: Weather,
   forecast: Forecast,
@@ -122,11 +125,13 @@ export function expecting(
     highest: weather.highest?.slice() ?? null,
     lowest: weather.lowest?.slice() ?? null,
     eto: weather.eto.slice(),
+    foretold: new Uint8Array(weather.rain.length),
   };
   for (let day = 0; day < Math.min(FORECAST_DAYS, own.rain.length); day++) {
-    const expected = forecast[today + day];
-    if (expected && expected.rain !== null) own.rain[day] = isWet(day) ? expected.rain : 0;
-    if (expected && expected.highest !== null) heat(own, day, expected.highest);
+    const { rain = null, highest = null } = forecast[today + day] ?? {};
+    if (rain !== null) own.rain[day] = isWet(day) ? rain : 0;
+    if (rain !== null && isLikely(forecast, today + day)) own.foretold[day] = 1;
+    if (highest !== null) heat(own, day, highest);
   }
   return own;
 }

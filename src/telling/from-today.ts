@@ -1,6 +1,6 @@
 // How long it lasts from today, in one sentence, and what that rests on.
 
-import type { Expected, Forecast } from "../season/forecast.ts";
+import { type Expected, type Forecast, isMuchRain, muchRainSaid } from "../season/forecast.ts";
 import type { Ahead, FromToday, Odds, UsualAndDry } from "../season/odds.ts";
 import { MANY_YEARS } from "../season/years-ahead.ts";
 import { counted, dayWords, EITHER_WAY, type LastsPiece, plain, until, worstOf } from "./lasts-pieces.ts";
@@ -123,7 +123,13 @@ export function lastsInShort(from: FromToday, titleOf: (id: string) => string): 
 const STAYS = "Some water stays in reach of the beds to the season's end";
 const GONE = "No water is left in reach of the beds by";
 
-function emptyOdds({ members, empty, ahead }: Odds): string {
+/** Said where the lead says that no bed goes short all the same. */
+const carriedSaid = (weather: string): string =>
+  ` ${weather} rain, and what the ground holds, do for the beds after that.`;
+const isCarried = ({ short, empty }: Pick<Ahead, "short" | "empty">): boolean =>
+  short === null && empty !== null;
+
+function emptyOdds({ members, empty, short, ahead }: Odds): string {
   const never = ahead.filter((run) => run.empty === null).length;
   if (never === members) return `${STAYS} ${EVERY_YEAR}.`;
   const worst = worstOf({ members });
@@ -132,9 +138,10 @@ function emptyOdds({ members, empty, ahead }: Odds): string {
     empty.oneInTen === null
       ? `in ${members - never} of ${members} it does not`
       : `in ${name} none is left by ${dayWords(empty.oneInTen)}`;
+  const carried = short.half === null && ahead.some(isCarried) ? carriedSaid("In a middling year") : "";
   return empty.half === null
     ? `${STAYS} in a middling year; ${low}.`
-    : `${GONE} ${dayWords(empty.half)} in a middling year, in ${name} by ${dayWords(empty.oneInTen ?? empty.half)}.`;
+    : `${GONE} ${dayWords(empty.half)} in a middling year, in ${name} by ${dayWords(empty.oneInTen ?? empty.half)}.${carried}`;
 }
 
 /** When next to nothing is left in reach of the beds: "No water is left in reach of the beds by Aug 20 in a middling year, ..." */
@@ -148,7 +155,7 @@ export function emptySaid(from: FromToday): string {
   if (usual.empty === dry.empty) return `${GONE} ${dayWords(dry.empty)}, ${EITHER_WAY}.`;
   return usual.empty === null
     ? `${STAYS} in usual weather; without rain none is left by ${dayWords(dry.empty)}.`
-    : `${GONE} about ${dayWords(usual.empty)} in usual weather, ${without}.`;
+    : `${GONE} about ${dayWords(usual.empty)} in usual weather, ${without}.${isCarried(usual) ? carriedSaid("In usual weather") : ""}`;
 }
 
 /** "So far 5 of 20 years."; nothing once all are in. */
@@ -261,6 +268,17 @@ function wetSaid({ rain, chance }: Expected, isOdds: boolean, { show }: LastsVoi
     chance === null || chance === 1 ? `${much} in usual weather` : `${much}, ${show(chance, "share")} likely`,
   ];
 }
+
+/** Rain of a day that can hardly be meant is asked about; "" where it can. */
+export const expectedAsked = (depth: number | null, show: LastsVoice["show"]): string =>
+  depth === null || !isMuchRain(depth) ? "" : muchRainSaid(show(depth, "rain"), "in a day");
+
+/** The questions about a whole forecast, each with its day. */
+export const forecastAsked = (forecast: Forecast, show: LastsVoice["show"]): readonly string[] =>
+  Object.entries(forecast).flatMap(([day, { rain }]) => {
+    const asked = expectedAsked(rain, show);
+    return asked === "" ? [] : [`Forecast of ${dayWords(Number(day))}: ${asked}`];
+  });
 
 /** What one expects of the coming days, as it stands in the runs. */
 export function forecastSaid(forecast: Forecast, isOdds: boolean, voice: LastsVoice): readonly string[] {

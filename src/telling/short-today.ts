@@ -1,6 +1,7 @@
 // Beds that are short already this morning: which, since when, and how long it lasts once they have had their water.
 
-import { dayAtRank, type FromToday, type Odds, type UsualAndDry } from "../season/odds.ts";
+import { type Ahead, dayAtRank, type FromToday, type Odds, type UsualAndDry } from "../season/odds.ts";
+import { MANY_YEARS } from "../season/years-ahead.ts";
 import { counted, dayWords, EITHER_WAY, type LastsPiece, plain, until, worstOf } from "./lasts-pieces.ts";
 import { listed } from "./words/lists.ts";
 
@@ -81,22 +82,46 @@ function thenByTwo(from: InSeason & UsualAndDry): readonly LastsPiece[] {
   return [once, ...againSaid(usual.again, " in usual weather, "), ...againSaid(dry.again, " without rain.")];
 }
 
-function byOdds(from: InSeason & Odds, titleOf: (id: string) => string): ShortToday | null {
-  const { today, ahead, members, short } = from;
-  if (short.half !== today) return null;
+/** Whether beds are short today in most years, or in usual weather and without rain: then the day after that is told of. */
+const isShortToday = (from: InSeason): boolean =>
+  from.kind === "odds"
+    ? from.short.half === from.today
+    : from.usual.short === from.today && from.dry.short === from.today;
+
+/** The day of each run that the sentence on top speaks of, with the middle and the bad one among them. */
+export type ToldDays = {
+  readonly of: (run: Pick<Ahead, "short" | "again">) => number | null;
+  readonly middle: number | null;
+  readonly bad: number | null;
+};
+
+export function toldDays(from: InSeason): ToldDays {
+  const isAgain = isShortToday(from);
+  const of: ToldDays["of"] = ({ short, again }) => (isAgain ? again : short);
+  if (from.kind !== "odds") return { of, middle: of(from.usual), bad: of(from.dry) };
+  const days = from.ahead.map(of);
+  return { of, middle: dayAtRank(days, 0.5), bad: dayAtRank(days, 0.1) };
+}
+
+function byOdds(from: InSeason & Odds, titleOf: (id: string) => string): ShortToday {
+  const { today, ahead, members } = from;
   const now = ahead.filter((run) => run.short === today).length;
   const who = whoIs(from, titleOf);
   const once = thenByOdds(from);
   if (now === members) return { now: `${who} short today, whatever the weather.`, once };
   const ends = ahead.filter((run) => run.short === null).length;
-  const end = ends === 0 ? "" : `; in ${counted(ends)} no bed is short before the end`;
-  return { now: `${who} short today in ${now} of ${members}${end}.`, once };
+  const end = ends === 0 ? "" : `; in ${counted(ends)} of the ${members} no bed is short before the end`;
+  // How it stands this morning is certain, and what weather comes today is not.
+  const where =
+    from.years < MANY_YEARS
+      ? `in ${now} of ${members} runs of past weather`
+      : `in the weather of ${now} of ${members} past years`;
+  return { now: `${who} short today ${where}${end}.`, once };
 }
 
 /** What is said where beds are short today, in most years or in usual weather and without rain; null: they are not. */
 export function shortToday(from: InSeason, titleOf: (id: string) => string): ShortToday | null {
+  if (!isShortToday(from)) return null;
   if (from.kind === "odds") return byOdds(from, titleOf);
-  const { today, usual, dry } = from;
-  if (usual.short !== today || dry.short !== today) return null;
   return { now: `${whoIs(from, titleOf)} short today.`, once: thenByTwo(from) };
 }

@@ -41,10 +41,10 @@ const NO_BREAK = "\u00a0";
 const COUNTS = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine"];
 const counted = (count: number): string => COUNTS[count] ?? String(count);
 
-/** "40 of 75 gal"; "a little less than 75 gal" where both read alike. */
-function partOf(given: number, asked: number, show: Show): string {
+/** "40 of 75 gal"; "all but 0.3 gal of 75 gal" where both read alike. */
+export function partOf(given: number, asked: number, show: Show): string {
   const [has, wants] = [show(given, "volume"), show(asked, "volume")];
-  if (has === wants) return `a little less than ${wants}`;
+  if (has === wants) return `all but ${show(asked - given, "volume")} of ${wants}`;
   const unit = wants.slice(wants.indexOf(NO_BREAK));
   return has.endsWith(unit) ? `${has.slice(0, -unit.length)} of ${wants}` : `${has} of ${wants}`;
 }

@@ -7,6 +7,7 @@ import { weekday } from "../units/calendar.ts";
 import { WEEKDAYS } from "../units/calendar-names.ts";
 import type { Show } from "./bed-day.ts";
 import { whyNot } from "./named-tanks.ts";
+import { partOf } from "./today.ts";
 import { listed, perhapsListed } from "./words/lists.ts";
 
 /** A bed's week, and what drives its pumps. */
@@ -22,7 +23,7 @@ export function outlookWords(week: ToldWeek, show: Show, titleOf: (id: string) =
   if (outlook === "none") return `There will be nothing for it: ${why}.`;
   const [has, wants] = [show(given, "volume"), show(asked, "volume")];
   return has === wants
-    ? `There will be a little less than ${wants}: ${why}.`
+    ? `There will be ${partOf(given, asked, show)}: ${why}.`
     : `There will be ${has} of ${wants}: ${why}.`;
 }
 

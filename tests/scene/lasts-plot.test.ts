@@ -1,7 +1,7 @@
 // The fan of how long it lasts: its key names what is drawn and nothing else, its axis every month.
 
 import { describe, expect, test } from "vitest";
-import { fanKey, fanPlot, type Lasts, type LineAhead } from "../../src/scene/lasts-plot.ts";
+import { dotsPlot, fanKey, fanPlot, type Lasts, type LineAhead } from "../../src/scene/lasts-plot.ts";
 import { calendarDate, dayNumber } from "../../src/units/calendar.ts";
 import { SHORT_MONTHS } from "../../src/units/calendar-names.ts";
 
@@ -11,7 +11,14 @@ const END = dayNumber(2020, 9, 30);
 function lasts(today: number, shorts: readonly (number | null)[], more: Partial<Lasts> = {}): Lasts {
   const water = Float64Array.from({ length: END - today + 1 }, () => 0.5);
   const lines = shorts.map(
-    (short, place): LineAhead => ({ name: `${2000 + place}`, short, again: null, empty: null, water }),
+    (short, place): LineAhead => ({
+      name: `${2000 + place}`,
+      short,
+      again: null,
+      told: short,
+      empty: null,
+      water,
+    }),
   );
   const sorted = [...shorts].sort((a, b) => (a ?? Infinity) - (b ?? Infinity));
   const middle = sorted[Math.floor((sorted.length - 1) / 2)] ?? null;
@@ -35,6 +42,38 @@ describe("the axis", () => {
       }
     },
   );
+});
+
+describe("where every run is short today", () => {
+  const today = dayNumber(2020, 7, 20);
+  const runs = [today + 8, today + 14, today + 40, null].map((again, place): LineAhead => {
+    const water = Float64Array.from({ length: END - today + 1 }, () => 0.5);
+    return { name: `${2000 + place}`, short: today, again, told: again, empty: null, water };
+  });
+  const held: Lasts = {
+    today,
+    last: END,
+    now: 1,
+    lines: runs,
+    bad: today + 8,
+    middle: today + 14,
+    foreseen: 0,
+  };
+
+  test("the middle line, its color and the dots are those of the day that the sentence tells: short again", () => {
+    const { layers } = fanPlot(held, 362, OPTIONS);
+    const middle = layers.find((layer) => layer.as === "line" && !layer.thin);
+    // To the evening of Aug 3, its 15th day.
+    expect(middle?.tone).toBe("water");
+    expect(middle?.as === "line" && middle.points.at(-1)?.[0]).toBe(today + 15);
+    const tones = layers.flatMap((layer) => (layer.as === "line" && layer.thin ? [layer.tone] : []));
+    expect(tones.sort()).toEqual(["growth", "trouble", "water"]);
+    const { layers: dots } = dotsPlot(held, 362);
+    const days = dots.flatMap((layer) =>
+      layer.as === "dots" ? layer.points.map(([day]) => Math.floor(day)) : [],
+    );
+    expect(days.slice(0, 3).sort((a, b) => a - b)).toEqual([today + 8, today + 14, today + 40]);
+  });
 });
 
 describe("the key", () => {

@@ -257,20 +257,29 @@ describe("a tub of 44 gal under a bed that wants 76", () => {
       beds: [bed({ area: 80 })],
     };
     expect(ran(twice, dry()).totals.binding).toBe("tankful");
-    // Half of it rinsed, and the rest of a day's refill is too slow for that: 44 gal in 23 h leave 2 gal for the last.
-    const half = { ...tubbed(44, { opening: openingFor(23) }), draws: [draw(22 * GALLON, { from: "tub" })] };
-    expect(ran(half, dry()).totals.binding).toBe("refill");
+    // Half of it rinsed leaves 22 gal of the tankful; 44 gal in 23 h are 46 by the next day, less those 22 are 24.
+    const half = (hours: number) => ({
+      ...tubbed(44, { opening: openingFor(hours) }),
+      draws: [draw(22 * GALLON, { from: "tub" })],
+    });
+    expect(ran(half(23), dry()).totals.binding).toBe("tankful");
+    // In 30 h they are 35 by the next day: it is not full again, and that leaves less.
+    expect(ran(half(30), dry()).totals.binding).toBe("refill");
   });
 
-  test("and of two beds that a tankful would do for one after the other, the second lacks the refill, and never its rule", () => {
+  test("and of two beds that a tankful would do for each, the second lacks what the first took of it, and never its rule", () => {
+    // Each wants 38 gal: of 44 the first leaves 6. A day's refill, 44 in 15 h, is 70, and would leave it 32.
     const two = {
       ...tubbed(44, { opening: openingFor(15) }),
       beds: [bed({ area: 25 }), bed({ id: "other", area: 25, priority: 2 })],
     };
     const { totals: said, beds } = ran(two, dry());
     const [, other] = beds;
-    expect(other?.binding).toBe("refill");
+    expect(other?.binding).toBe("tankful");
     expect(said.shortDaysByBound.rule).toBe(0);
+    // In 30 h the tub is not full again for either of them.
+    const slowly = { ...two, lines: tubbed(44, { opening: openingFor(30) }).lines };
+    expect(ran(slowly, dry()).beds[1]?.binding).toBe("refill");
   });
 
   test("and a refill that is not there by the next watering is what is lacked", () => {

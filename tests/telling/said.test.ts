@@ -126,8 +126,9 @@ describe("a tank that is not enough", () => {
 describe("less that reads as much", () => {
   const short = { bound: "rain", given: 99.9, outlook: "some" } as const;
 
-  test("is said to be a little less, not 100 of 100", () => {
-    expect(outlookWords(week(short), show, titleOf)).toMatch(/^There will be a little less than 100: /);
+  test("is told by what is wanting, or as a little less, not as 100 of 100", () => {
+    const finely: typeof show = (si) => (si < 1 ? si.toFixed(1) : show(si));
+    expect(outlookWords(week(short), finely, titleOf)).toMatch(/^There will be all but 0\.1 of 100: /);
     const day = {
       date: "2021-07-03",
       asked: 100,

@@ -4,8 +4,8 @@ import { describe, expect, test } from "vitest";
 import type { Happened } from "../../src/happened/happened.ts";
 import { fanPlot, lastsTable } from "../../src/scene/lasts-plot.ts";
 import { fromToday } from "../../src/season/from-today.ts";
-import type { FromToday } from "../../src/season/odds.ts";
-import { lastsInShort, lastsSaid } from "../../src/telling/from-today.ts";
+import { type FromToday, oddsOf } from "../../src/season/odds.ts";
+import { emptySaid, lastsInShort, lastsSaid } from "../../src/telling/from-today.ts";
 import { drawnOf } from "../../src/ui/field/lasts-drawn.ts";
 import { calendarDate, dayNumber } from "../../src/units/calendar.ts";
 import { bed, carry, crop, inputOf, MM, recordOf, roof, tank } from "../season/made.ts";
@@ -186,4 +186,41 @@ test("the days that the sentence names stand in the table, run by run", () => {
   );
   const wanted = named?.[2] === "the season's end" ? "not before the end" : named?.[2];
   expect(rows.map((row) => row[at])).toContain(wanted);
+});
+
+describe("beds that are short today in most of the runs and not in all", () => {
+  const runOf = (short: number | null) => ({
+    year: 2001,
+    shift: 0,
+    short,
+    beds: { long: short },
+    again: short === null ? null : TODAY + 14,
+    empty: TODAY + 20,
+    water: new Float64Array(30),
+  });
+  const of = (shorts: readonly (number | null)[], years: number): string => {
+    const { assumed, now, last, heldBack } = asked(40);
+    const since = { long: TODAY - 5 };
+    const odds = oddsOf(shorts.map(runOf), years, 0);
+    return lastsSaid({ assumed, now, last, heldBack, since, today: TODAY, ...odds }, titleOf);
+  };
+  const now = (count: number) => new Array<number>(count).fill(TODAY);
+
+  test("are said to be so by the weather of so many past years, or runs where few years are known", () => {
+    expect(of([...now(24), null], 25)).toContain(
+      "Long bed (since Jun 26) is short today in the weather of 24 of 25 past years; in one of the 25 no bed is short before the end.",
+    );
+    expect(of([...now(18), TODAY + 3, null], 4)).toContain(
+      "is short today in 18 of 20 runs of past weather; in one of the 20 no bed is short",
+    );
+  });
+
+  test("and that the water ends where none goes short is no contradiction: rain and the ground do for them", () => {
+    const told = (short: number | null) =>
+      emptySaid({ ...asked(40), ...oddsOf([runOf(short), runOf(short), runOf(short)], 25, 0) });
+    expect(told(null)).toMatch(
+      / In a middling year rain, and what the ground holds, do for the beds after that\.$/,
+    );
+    expect(told(TODAY)).not.toContain("do for the beds");
+  });
 });

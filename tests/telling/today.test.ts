@@ -55,3 +55,11 @@ test("a bed that its grower holds back is not said to stand back for others", ()
   const plan = { lines: [], refused: [held], spared: [], opens: [], waterAt: 0 };
   expect(leadOf(plan, 5, voice)).toBe("Today Long bed gets none of its 75\u00a0gal: you hold it back.");
 });
+
+test("a line that reads as much as is asked for says what is wanting of it", () => {
+  // 75 - 74.75 = 0.25: in whole gallons both are 75.
+  const whole: Show = (si) => `${si < 1 ? si : Math.round(si)}\u00a0gal`;
+  expect(onDay({ lines: [line(74.75, 75)], refused: [] }, "long", 5, whole)).toBe(
+    "all but 0.25\u00a0gal of 75\u00a0gal",
+  );
+});

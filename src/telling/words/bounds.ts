@@ -50,9 +50,9 @@ const WORDS: Readonly<Record<Exclude<Bound, "energy">, Words>> = {
   tankful: {
     name: "a bigger small tank",
     thing: "the small tank's size",
-    answer: "a bigger small tank: even full it holds less than a watering",
-    reason: "the small tank holds less than a watering, even full",
-    day: "the small tank held less than the watering, even full",
+    answer: "a bigger small tank: even full it holds less than a day's watering",
+    reason: "the small tank holds less than a day's watering, even full",
+    day: "the small tank held less than the day's watering, even full",
   },
   refill: {
     name: "a faster refill",
@@ -139,7 +139,7 @@ const ENERGY: Readonly<Record<Driver, Words>> = {
     name: "power: charge, or sun on a panel alone",
     thing: "power",
     answer: "power: a battery is empty, or the sun too weak on a panel alone",
-    reason: "the battery is empty, or the sun too weak on a panel alone",
+    reason: "the battery has too little charge, or the sun is too weak on a panel alone",
     day: "the battery was drawn down, or the sun too weak on a panel alone",
   },
 };
@@ -187,12 +187,14 @@ const NAMING: Partial<Record<Bound, (tanks: NamedTanks) => string>> = {
 export function whyShort(bound: string | null, driver: Driver, tanks?: NamedTanks): string {
   if (bound === null) return "there is too little";
   if (bound === "by_grower") return "you hold it back";
+  if (bound === "others_first") return `others draw first on what ${tanks?.filled || "the small tank"} holds`;
   const named = tanks && isBound(bound) ? NAMING[bound]?.(tanks) : "";
   return named || saidOf(bound, "reason", driver);
 }
 
 /** Why it did not get it on a day. */
-export const whyShortThen = (bound: string, driver: Driver): string => saidOf(bound, "day", driver);
+export const whyShortThen = (bound: string, driver: Driver): string =>
+  bound === "others_first" ? "others drew first on what the small tank held" : saidOf(bound, "day", driver);
 
 /** Every bound as the reason why a bed goes short, where what drives its pump is told elsewhere. */
 export const REASON_OPTIONS: readonly { readonly word: Bound; readonly label: string }[] = BOUNDS.map(

@@ -1,7 +1,7 @@
 // What one expects of the next seven days: rain, its chance and heat, a button a day; kept on this device.
 
 import { createSignal, For, Index, Show } from "solid-js";
-import { type Expected, isExpectable } from "../../telling/from-today.ts";
+import { type Expected, expectedAsked, isExpectable } from "../../telling/from-today.ts";
 import { weekday } from "../../units/calendar.ts";
 import { SHORT_WEEKDAYS } from "../../units/calendar-names.ts";
 import type { MeasureName } from "../../units/measures.ts";
@@ -45,6 +45,10 @@ function Field(props: {
   const [wrong, setWrong] = createSignal("");
   const shown = () =>
     props.value === null ? "" : showQuantity(props.value, props.part.measure, sheet.showOptions());
+  const asked = (): string =>
+    props.part.name === "rain"
+      ? expectedAsked(props.value, (si, measure) => showQuantity(si, measure, sheet.showOptions()))
+      : "";
   const enter = (field: HTMLInputElement): void => {
     const text = field.value.trim();
     if (text === "") {
@@ -72,7 +76,7 @@ function Field(props: {
         aria-invalid={wrong() !== ""}
         onChange={(event) => enter(event.currentTarget)}
       />
-      <Show when={wrong()}>{(text) => <em role="alert">{text()}</em>}</Show>
+      <Show when={wrong() || asked()}>{(text) => <em role="alert">{text()}</em>}</Show>
     </label>
   );
 }

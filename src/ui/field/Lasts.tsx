@@ -75,6 +75,7 @@ function Fan(props: { readonly from: FromToday; readonly drawn: Drawn }) {
   const voice = useVoice();
   const isOdds = () => props.from.kind === "odds";
   const isShortNow = () => props.drawn.lines.some(({ short }) => short === props.drawn.today);
+  const isToldAgain = () => props.drawn.lines.some(({ short, told }) => short !== told);
   const [picked, setPicked] = createSignal<number | null>(null);
   const span = () => ({ from: props.drawn.today, to: props.drawn.last });
   const day = () => Math.max(span().from, Math.min(span().to, picked() ?? props.drawn.middle ?? span().to));
@@ -118,7 +119,7 @@ function Fan(props: { readonly from: FromToday; readonly drawn: Drawn }) {
       </Chart>
       <Show when={isOdds()}>
         <h2>
-          First short day <span>each dot a run</span>
+          {isToldAgain() ? "Short again, once watered" : "First short day"} <span>each dot a run</span>
         </h2>
         <Dots drawn={props.drawn} />
       </Show>
@@ -134,7 +135,7 @@ function Dots(props: { readonly drawn: Drawn }) {
         setRows(dotRows(props.drawn, width));
         return dotsPlot(props.drawn, width);
       }}
-      words="The first short day of each run, a dot each; those never short at the season's end"
+      words="The day on which each run is short, a dot each; those never short at the season's end"
       height={rows() * dotRadius(props.drawn) * 2.3}
       margin={{ above: 4 }}
     />

@@ -30,8 +30,12 @@ function wrongOdds(from: Extract<FromToday, { kind: "odds" }>, said: string): st
   if (from.years < 10 !== said.includes("Rough odds")) return `${from.years} years are known, but: ${said}`;
   if (half === from.today) {
     const now = days.filter((day) => day === from.today).length;
-    const end = good === 0 ? "." : `; in ${NUMBERS[good] ?? good} no bed is short before the end.`;
-    const wanted = ` short today in ${now} of ${days.length}${end}`;
+    const all = `${days.length}`;
+    const end =
+      good === 0 ? "." : `; in ${NUMBERS[good] ?? good} of the ${all} no bed is short before the end.`;
+    const count = `${now} of ${all}`;
+    const where = from.years < 10 ? `${count} runs of past weather` : `the weather of ${count} past years`;
+    const wanted = ` short today in ${where}${end}`;
     return said.includes(wanted) ? null : `${wanted}, but: ${said}`;
   }
   const middle = half === Infinity ? "the season's end" : dayText(half);

@@ -70,11 +70,13 @@ const isAll = (said: readonly number[], are: readonly number[], least = 0): bool
   said.length === are.length && are.every((one, at) => near(said[at], one, least));
 
 /** What the words after the name of a line's bed must tell, in order. */
-function expectedOf(line: DayLine) {
+function expectedOf(line: DayLine, amount: string) {
   const { goes, volume, asked, why } = line;
   const many = goes.length > 1;
+  // Where both read alike it is told what is wanting.
+  const gives = amount.startsWith("all but") ? asked - volume : volume;
   return {
-    volumes: [volume, ...(why === null ? [] : [asked]), ...goes.flatMap((go) => (many ? [go.volume] : []))],
+    volumes: [gives, ...(why === null ? [] : [asked]), ...goes.flatMap((go) => (many ? [go.volume] : []))],
     times: goes.flatMap(({ wait, time }) => (wait > 0 ? [wait, time] : [time])),
     trips: goes.flatMap(({ trips }) => (trips > 0 ? [trips] : [])),
   };
@@ -122,10 +124,8 @@ function wrongLine(line: DayLine, voice: Voice): string | null {
   if (!whole.startsWith(title)) return `the bed is not named: ${whole}`;
   // Why it gets less is words of its own, after it.
   const said = whole.slice(title.length).replace(/ \([^()]*\)$/, "");
-  const { volumes, times, trips } = expectedOf(line);
-  const amount = amountOf(line, voice.show);
-  const read = amount.startsWith("a little less") ? [line.volume, ...volumesIn(said)] : volumesIn(said);
-  if (!isAll(read, volumes)) return `${volumes} m3, but: ${said}`;
+  const { volumes, times, trips } = expectedOf(line, amountOf(line, voice.show));
+  if (!isAll(volumesIn(said), volumes)) return `${volumes} m3, but: ${said}`;
   if (!isAll(timesIn(said), times, 30)) return `${times} s, but: ${said}`;
   if (!isAll(tripsIn(said), trips)) return `${trips} trips, but: ${said}`;
   return null;
@@ -187,7 +187,7 @@ function wrongLead(span: WeekSpan, voice: Voice): string | null {
       ? null
       : `${all} m3 for ${own.length} beds, but: ${said}`;
   const volumes = own.flatMap(({ volume, asked, why }) => (why === null ? [volume] : [volume, asked]));
-  const little = /a little less than/.test(said);
+  const little = /all but/.test(said);
   if (!little && !isAll(volumesIn(said).slice(0, volumes.length), volumes))
     return `${volumes} m3, but: ${said}`;
   const [only] = own;

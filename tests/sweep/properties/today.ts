@@ -3,6 +3,7 @@
 import { dryWeather } from "../../../src/season/coming-days.ts";
 import type { DayLine } from "../../../src/season/day-lines.ts";
 import type { BedDay } from "../../../src/season/day-log.ts";
+import { type Forecast, NO_FORECAST, recordedForecast } from "../../../src/season/forecast.ts";
 import { STEPPING } from "../../../src/season/gravity.ts";
 import type { SeasonInput } from "../../../src/season/input.ts";
 import { goingOn } from "../../../src/season/moment.ts";
@@ -14,6 +15,7 @@ import type { SeasonState } from "../../../src/season/state.ts";
 import { usualMorning } from "../../../src/season/usual-morning.ts";
 import { waysOf } from "../../../src/season/ways.ts";
 import { type WeekAnswer, type WeekGiven, weekPlan } from "../../../src/season/week-plan.ts";
+import { expecting, isLikely } from "../../../src/season/years-ahead.ts";
 import { DAY, HOUR } from "../../../src/units/constants.ts";
 import { type Dice, dice } from "../dice.ts";
 import { property } from "../harness.ts";
@@ -48,7 +50,19 @@ function givenOf(d: Dice, plan: SeasonInput, firstDay: number): WeekGiven | null
     levels: some(plan.tanks, ({ vessel }) => vessel.height * d.pick([0, 0.05, 0.2, 0.5, 1])),
     charges: some(plan.batteries, () => d.pick([0, 0.1, 0.5, 1])),
     lastSoaked: some(plan.beds, () => today - d.whole(0, 20)),
+    ...(d.chance(0.5) && { forecast: forecastOf(d, today) }),
   };
+}
+
+/** Rain that is expected of some of the days, likely or not. */
+function forecastOf(d: Dice, today: number): Forecast {
+  const days = Array.from({ length: DAYS }, (_, day) => today + day).filter(() => d.chance(0.4));
+  return Object.fromEntries(
+    days.map((day) => [
+      day,
+      { rain: d.pick([0, 0.004, 0.03]), chance: d.pick([null, 0.2, 0.5, 1]), highest: null },
+    ]),
+  );
 }
 
 /** The season engine's own run of the same seven days, apart from the plan. */
@@ -56,7 +70,9 @@ function engineWeek(plan: SeasonInput, whole: SeasonState, given: WeekGiven) {
   const { today } = given;
   const { record } = whole;
   const moment = momentToday(whole, given, (date) => usualMorning(plan, record, date));
-  const weather = dryWeather(record, whole.eto, { today, last: today + DAYS - 1 }, "usual");
+  const forecast = recordedForecast(given.forecast ?? NO_FORECAST, plan.rainScale);
+  const dry = dryWeather(record, whole.eto, { today, last: today + DAYS - 1 }, "usual");
+  const weather = expecting(dry, forecast, today, (day) => isLikely(forecast, today + day));
   const going = goingOn(plan, moment, weather, knownBeds(whole));
   going.state.owed = owedToday(whole, given, (date) => usualMorning(plan, record, date), weather);
   runDays(going.state, STEPPING, { first: going.first, last: going.state.length - 1 });
@@ -67,17 +83,18 @@ const over = (is: number, most: number): boolean => is > most * (1 + 1e-9) + 1e-
 
 /** What the first goes of a day take of a tank, against what stood in it the evening before. */
 function overdrawn(
-  { state, first, moment }: ReturnType<typeof engineWeek>,
+  { state, first, moment, weather }: ReturnType<typeof engineWeek>,
   day: number,
   goes: readonly Go[],
 ) {
+  // Under use_first what rains that day comes before it is drawn.
+  if (state.input.storageRule === "use_first" && weather.rain[day] !== 0) return null;
   for (const [place, { id }] of state.tanks.parts.entries()) {
     const taken = goes
       .filter(({ by, wait }) => wait === 0 && state.sources.find((one) => one.id === by)?.tank === place)
       .reduce((sum, { volume }) => sum + volume, 0);
     const stood =
       day === 0 ? (moment.tanks[id] as number) : (state.stored[place]?.[first + day - 1] as number);
-    // What rains that day comes first only under use_first; these days are dry.
     if (over(taken, stood)) return `${id} gives ${taken} on day ${day}, of ${stood} that stand in it`;
   }
   return null;

@@ -67,6 +67,29 @@ function inTasks(works: readonly (() => unknown)[], isWanted: () => boolean): Pr
   });
 }
 
+/** What was answered so far, and the records that are here, as evaluating asks for them. */
+function createKnown(given: readonly DailyRecord[]) {
+  const answers = new Map<string, Outputs>();
+  const records = new Map(given.map((record) => [record.key, record]));
+  return {
+    records,
+    // A record that can be made up is made up where it is read.
+    settled: { answers, records, elsewhere: (key: string): boolean => records.has(key) || isMadeUpKey(key) },
+    /** Keeps answers, beside those that are used; where there is none everything that waits for it fails with the reason. */
+    keep: (ran: readonly Ran[], asked: readonly string[]): void => {
+      for (const one of ran)
+        answers.set(one.key, "outputs" in one ? one.outputs : { failure: { failed: one.failed } });
+      const used = new Set(asked);
+      forgetOldest(answers, KEPT_ANSWERS, (key) => !used.has(key));
+    },
+    /** The made-up record, once the worker has made it: to be looked at and handed on, not to be worked with here. */
+    showMadeUp: (record: DailyRecord): void => {
+      records.set(record.key, record);
+      forgetOldest(records, KEPT_MADE_UP, isMadeUpKey);
+    },
+  };
+}
+
 /**
  * The engine of one open worksheet. It begins with what the first answers are worked out from; the rest is worked out once
  * they are painted, in tasks of its own, or sooner where somebody asks for it.
@@ -78,14 +101,7 @@ export function createEngine(
   given: readonly DailyRecord[],
   forecast: () => string = () => "",
 ) {
-  const answers = new Map<string, Outputs>();
-  const records = new Map(given.map((record) => [record.key, record]));
-  // A record that can be made up is made up where it is read.
-  const settled = {
-    answers,
-    records,
-    elsewhere: (key: string): boolean => records.has(key) || isMadeUpKey(key),
-  };
+  const { records, settled, keep, showMadeUp } = createKnown(given);
   let client: WorkerClient | null = null;
 
   const apply = (worksheet: Worksheet): Worksheet => titlesApart(withSeen(worksheet, today(), forecast()));
@@ -125,23 +141,16 @@ export function createEngine(
       client = worker;
       ask(view());
     },
-    /** Takes in what the worker answered; where it could not, everything that waits for it fails with the reason. */
+    /** Takes in what the worker answered. */
     accept: (ran: readonly Ran[]): void => {
-      for (const one of ran)
-        answers.set(one.key, "outputs" in one ? one.outputs : { failure: { failed: one.failed } });
       const { worksheet, results } = view();
       const { graph } = results.all.inside;
-      const used = new Set(results.all.askedKeys);
-      forgetOldest(answers, KEPT_ANSWERS, (key) => !used.has(key));
+      keep(ran, results.all.askedKeys);
       const next = { worksheet, graph, results: evaluate(graph, worksheet, settled, results.all) };
       setView(next);
       ask(next);
     },
-    /** The made-up record, once the worker has made it: to be looked at and handed on, not to be worked with here. */
-    showMadeUp: (record: DailyRecord): void => {
-      records.set(record.key, record);
-      forgetOldest(records, KEPT_MADE_UP, isMadeUpKey);
-    },
+    showMadeUp,
   };
 }
 

@@ -8,8 +8,25 @@ import { entryAtTarget, type Turn } from "../studies/turn.ts";
 import { fromSi } from "../units/unit.ts";
 import { FIGURES, type InHandTools, type Turned } from "./turned.ts";
 
+/** What stands there, from nowhere: of a number that is not given the number worked out. */
+function bareOf({ entry, value, unit }: Turned): Entry | null {
+  const [of, si] = [entry(), value()];
+  if (of) {
+    const { from: _from, ...rest } = of;
+    return rest;
+  }
+  if (typeof si === "string") return { value: si, unit: "" };
+  return si === null ? null : { value: Number(fromSi(si, unit()).toPrecision(FIGURES)), unit: unit() };
+}
+
+function originOf({ target, entry }: Turned): Origin | "" {
+  if (target()?.part === "measured") return "measured";
+  return entry() ? (entry()?.from ?? "") : "default";
+}
+
 /** Setting what stands there. */
-export function createPutting({ session, edits }: InHandTools, { turn, target, entry, value, unit }: Turned) {
+export function createPutting({ session, edits }: InHandTools, turned: Turned) {
+  const { turn, target, entry } = turned;
   const card = () => session.worksheet().cards.find(({ id }) => id === turn()?.target.card);
   /** What was given beside what was measured, when it was taken. */
   const givenAsTaken = createMemo<Entry | null>(
@@ -39,17 +56,8 @@ export function createPutting({ session, edits }: InHandTools, { turn, target, e
     edits().given(of, row, givenAsTaken(), true);
   };
   const keeping = (next: Entry): Entry => withFrom(next, [entry(), turn()?.entry]);
-  const bare = (): Entry | null => {
-    const [of, si] = [entry(), value()];
-    if (of) {
-      const { from: _from, ...rest } = of;
-      return rest;
-    }
-    if (typeof si === "string") return { value: si, unit: "" };
-    return si === null ? null : { value: Number(fromSi(si, unit()).toPrecision(FIGURES)), unit: unit() };
-  };
   const setOrigin = (from: Origin | ""): void => {
-    const [of, now, at, kept] = [card(), turn(), target(), bare()];
+    const [of, now, at, kept] = [card(), turn(), target(), bareOf(turned)];
     if (!of || !now || !at || !kept) return;
     const isMeasurable = now.row.row === "given" && now.row.measurable !== undefined;
     if (isMeasurable && from === "measured") {
@@ -72,9 +80,5 @@ export function createPutting({ session, edits }: InHandTools, { turn, target, e
     }
     return isDropped || isOther;
   };
-  const origin = (): Origin | "" => {
-    if (target()?.part === "measured") return "measured";
-    return entry() ? (entry()?.from ?? "") : "default";
-  };
-  return { put, keeping, setOrigin, restore, origin };
+  return { put, keeping, setOrigin, restore, origin: () => originOf(turned) };
 }

@@ -57,10 +57,11 @@ async function shown(page: Page): Promise<readonly (readonly string[])[]> {
   await curve(page).and(page.locator("[aria-busy=false]")).waitFor();
   if ((await curve(page).locator("details").getAttribute("open")) === null)
     await curve(page).locator("summary").click();
+  // What was folded is laid out once it is opened.
+  await expect.poll(() => curve(page).locator("tbody tr").count()).toBeGreaterThanOrEqual(25);
   const lines = await curve(page)
     .locator("tbody tr")
     .evaluateAll((rows) => rows.map((line) => [...line.children].map((cell) => cell.textContent ?? "")));
-  expect(lines.length).toBeGreaterThanOrEqual(25);
   return [8, 11].map((at) => (lines[at] ?? []).map((cell) => plain(cell).replace(",", "")));
 }
 

@@ -61,13 +61,40 @@ function NoteRow(props: {
   );
 }
 
+/** Notes under their days, the newest first. */
+function NotedDays(props: { readonly notes: readonly Note[] }) {
+  const sheet = useSheet();
+  const titleOf = useTitleOf();
+  const show = (si: number, measure: Parameters<typeof showQuantity>[1]) =>
+    showQuantity(si, measure, sheet.showOptions());
+  return (
+    <For each={byDay(props.notes)}>
+      {(one) => (
+        <section>
+          <h2>{parseIsoDate(one.day) === null ? one.day : dateWords(one.day, sheet.showOptions().locale)}</h2>
+          <ul>
+            <For each={one.notes}>
+              {(note) => (
+                <NoteRow
+                  note={note}
+                  title={titleOf(note.where)}
+                  said={noteSaid(note, show, titleOf)}
+                  isGone={!sheet.worksheet().cards.some(({ id }) => id === note.where)}
+                />
+              )}
+            </For>
+          </ul>
+        </section>
+      )}
+    </For>
+  );
+}
+
 export function Notes(props: FieldPageProps) {
   const sheet = useSheet();
   const [part, setPart] = createSignal("");
   const [shown, setShown] = createSignal(AT_ONCE);
   const [isNoting, setNoting] = createSignal(false);
-  const show = (si: number, measure: Parameters<typeof showQuantity>[1]) =>
-    showQuantity(si, measure, sheet.showOptions());
   const titleOf = useTitleOf();
   const standing = () => [...inForce(sheet.worksheet().notes ?? [])].reverse();
   const parts = () =>
@@ -103,27 +130,7 @@ export function Notes(props: FieldPageProps) {
             <Missing {...props} undone="Nothing is noted yet. What you dip, water and read shows up here." />
           }
         >
-          <For each={byDay(wanted().slice(0, shown()))}>
-            {(one) => (
-              <section>
-                <h2>
-                  {parseIsoDate(one.day) === null ? one.day : dateWords(one.day, sheet.showOptions().locale)}
-                </h2>
-                <ul>
-                  <For each={one.notes}>
-                    {(note) => (
-                      <NoteRow
-                        note={note}
-                        title={titleOf(note.where)}
-                        said={noteSaid(note, show, titleOf)}
-                        isGone={!sheet.worksheet().cards.some(({ id }) => id === note.where)}
-                      />
-                    )}
-                  </For>
-                </ul>
-              </section>
-            )}
-          </For>
+          <NotedDays notes={wanted().slice(0, shown())} />
           <Show when={wanted().length > shown()}>
             <button type="button" class="notes-more" onClick={() => setShown(shown() + AT_ONCE)}>
               Earlier ones ({wanted().length - shown()})

@@ -48,19 +48,23 @@ function levelNote(stick: Stick, level: Level, said: (level: Level) => Omit<ToNo
   };
 }
 
-function Tank(props: { readonly card: Card; readonly vessel: Vessel }) {
-  const sheet = useSheet();
+/** Dips of a tank that count, the newest last. */
+function useDips(card: () => Card): () => readonly Note[] {
   const told = useTold();
+  const asking = useAsking();
+  return () => {
+    const noted = told.of(card().id, "dipped");
+    const uncounted = new Set(uncountedDips(asking(), noted).map(({ note: { id } }) => id));
+    return noted.filter(({ id }) => !uncounted.has(id));
+  };
+}
+
+type TankProps = { readonly card: Card; readonly vessel: Vessel };
+
+/** How high its dip has come to stand by now, with what was noted since; the dip itself until that is worked out. */
+function useStandsNow(props: TankProps, isCounted: () => boolean, dip: () => number | null) {
   const span = useWeekSpan();
-  const { note, foot } = useNoting();
-  const stick = () => tankStick(props.vessel, sheet.worksheet().units === "metric" ? "cm" : "in");
-  const level = () => sheet.result(`${props.card.id}.level_today`);
-  const isCounted = () => isReady(sheet.result(`${props.card.id}.water_today`));
-  const gallons = (at: Level) => showQuantity(heldAt(props.vessel, at), "volume", sheet.showOptions());
-  const read = (at: Level) => readAs(at.value, stick());
-  const dip = () => (isCounted() ? Number(valueIn(level())) : null);
-  /** How high its dip has come to stand by now, with what was noted since; the dip itself until that is worked out. */
-  const now = () => {
+  return (): number | null => {
     const week = span();
     const volume = week?.now[props.card.id];
     if (volume === undefined) return dip();
@@ -68,6 +72,19 @@ function Tank(props: { readonly card: Card; readonly vessel: Vessel }) {
     const isCarriedOn = isCounted() || !week?.assumedTanks.includes(props.card.id);
     return isCarriedOn ? depthHolding(props.vessel, volume) : null;
   };
+}
+
+function Tank(props: TankProps) {
+  const sheet = useSheet();
+  const told = useTold();
+  const { note, foot } = useNoting();
+  const stick = () => tankStick(props.vessel, sheet.worksheet().units === "metric" ? "cm" : "in");
+  const level = () => sheet.result(`${props.card.id}.level_today`);
+  const isCounted = () => isReady(sheet.result(`${props.card.id}.water_today`));
+  const gallons = (at: Level) => showQuantity(heldAt(props.vessel, at), "volume", sheet.showOptions());
+  const read = (at: Level) => readAs(at.value, stick());
+  const dip = () => (isCounted() ? Number(valueIn(level())) : null);
+  const now = useStandsNow(props, isCounted, dip);
   const isDipped = () => now() !== null;
   const resting = () => atRest(stick(), now(), HALFWAY);
   const isCarried = () => resting().value !== atRest(stick(), dip(), HALFWAY).value;
@@ -80,12 +97,7 @@ function Tank(props: { readonly card: Card; readonly vessel: Vessel }) {
     );
   const moving = createMoving(stick, resting, dipped);
   const isKnown = () => isDipped() || moving.moving() !== null;
-  const asking = useAsking();
-  const dips = () => {
-    const noted = told.of(props.card.id, "dipped");
-    const uncounted = new Set(uncountedDips(asking(), noted).map(({ note: { id } }) => id));
-    return noted.filter(({ id }) => !uncounted.has(id));
-  };
+  const dips = useDips(() => props.card);
   /** The last dip before what is drawn: the very last where the level moves or has moved since, else the last of an earlier day. */
   const before = () =>
     moving.moving() || isCarried() ? dips().at(-1) : dips().findLast(({ day }) => day !== dips().at(-1)?.day);

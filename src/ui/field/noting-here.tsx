@@ -111,28 +111,41 @@ function useQuestion() {
   };
 }
 
+/** How long it lasted and what the week was before the last note. */
+function createBefore(lasts: () => FromToday | null) {
+  const [before, setBefore] = createSignal<FromToday | null>(null);
+  const [week, setWeek] = createSignal<WeekSpan | null>(null);
+  const span = useWeekSpan();
+  return {
+    before,
+    /** The plan from the same day on as it was before the last note. */
+    weekBefore: (first: string): WeekSpan | null => (week()?.first === first ? week() : null),
+    remember: (): void => {
+      setBefore(lasts());
+      setWeek(span());
+    },
+    forget: (): void => {
+      setBefore(null);
+      setWeek(null);
+    },
+  };
+}
+
 function createNoting() {
   const sheet = useSheet();
   const [foot, setFoot] = createSignal<Foot | null>(null);
   const [asked, setAsked] = createSignal<Asked | null>(null);
   const question = useQuestion();
-  const [before, setBefore] = createSignal<FromToday | null>(null);
   const lasting = useLasting();
   const lasts = () => lasting()?.settled() ?? null;
-  const span = useWeekSpan();
-  const [week, setWeek] = createSignal<WeekSpan | null>(null);
-  const remember = (): void => {
-    setBefore(lasts());
-    setWeek(span());
-  };
+  const { before, weekBefore, remember, forget } = createBefore(lasts);
   // What was noted yesterday, and how long it lasted then, is no news in the morning.
   createEffect(
     on(
       sheet.today,
       () => {
         setFoot(null);
-        setBefore(null);
-        setWeek(null);
+        forget();
       },
       { defer: true },
     ),
@@ -155,10 +168,8 @@ function createNoting() {
     asked,
     leave: () => setAsked(null),
     lasts,
-    /** How long it lasted before the last note. */
     before,
-    /** The plan from the same day on as it was before the last note. */
-    weekBefore: (first: string): WeekSpan | null => (week()?.first === first ? week() : null),
+    weekBefore,
     /** Notes it, in the place of another where one is named; what can hardly be right is asked about first. */
     note: (what: ToNote, instead?: string): void => {
       const doubt = question(what, (chosen) => write(chosen, instead), instead);

@@ -110,10 +110,17 @@ function Band() {
   );
 }
 
-function PanelView(props: Props & { readonly panel: Panel }) {
+/** Whether every value of the number in hand was tried. */
+const useIsWhole = () => {
+  const { hand } = useSheet();
+  return () => hand.curve().state === "ready";
+};
+
+/** A panel's curve with what stands now and what was before on it. */
+function usePanelPlot(props: Props & { readonly panel: Panel }) {
   const sheet = useSheet();
   const { hand } = sheet;
-  const isWhole = () => hand.curve().state === "ready";
+  const isWhole = useIsWhole();
   const now = () => {
     const place = hand.place();
     const result = sheet.result(props.panel.answer);
@@ -133,7 +140,7 @@ function PanelView(props: Props & { readonly panel: Panel }) {
       was && { place: was.place, answer: was.answer(props.panel.answer), said: was.said(props.panel.answer) }
     );
   };
-  const plot = createMemo(() =>
+  return createMemo(() =>
     turnedPlot({
       points: props.panel.points,
       words: hand.axis()?.form === "words",
@@ -144,6 +151,13 @@ function PanelView(props: Props & { readonly panel: Panel }) {
       whole: isWhole(),
     }),
   );
+}
+
+function PanelView(props: Props & { readonly panel: Panel }) {
+  const sheet = useSheet();
+  const { hand } = sheet;
+  const isWhole = useIsWhole();
+  const plot = usePanelPlot(props);
   const isSecond = () => props.panel.answer !== hand.answer();
   const room = (): Room => {
     const usual = ROOM[props.dock ? "dock" : "desk"][hand.second() === null ? 0 : isSecond() ? 2 : 1];

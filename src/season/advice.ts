@@ -5,8 +5,8 @@ import type { ChoiceName } from "./holding-choices.ts";
 
 /**
  * Where watering all loses less of all worth, there is plenty: our definition [-]. Elsewhere a gain of less is advised all the
- * same: the gains of one day are small, and waterings are many. On years that nothing was tuned on the advice saves 35 % of what
- * seven days kept lose in dry ones; 26 % where each day's gain under this is passed over, and the 35 % with this rule.
+ * same: the gains of one day are small, and waterings are many. On dry years that nothing was tuned on the advice
+ * saves a third of what seven days kept lose; a quarter only where each day's gain under this is passed over.
  */
 export const PLENTY = 1e-2;
 

@@ -55,7 +55,7 @@ export function Drawing() {
     <section
       class="drawing"
       aria-label="The place from the side; each thing opens its part"
-      classList={{ old: sheet.working() }}
+      classList={{ old: sheet.working() && !empty() }}
     >
       <div class="paper" ref={watch}>
         <Show

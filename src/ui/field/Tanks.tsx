@@ -61,10 +61,13 @@ function useDips(card: () => Card): () => readonly Note[] {
 
 type TankProps = { readonly card: Card; readonly vessel: Vessel };
 
-/** How high its dip has come to stand by now, with what was noted since; the dip itself until that is worked out. */
+type Stands = { readonly dip: number | null; readonly depth: number | null };
+
+/** How high its dip has come to stand by now, with what was noted since; a new dip itself until that is worked out. */
 function useStandsNow(props: TankProps, isCounted: () => boolean, dip: () => number | null) {
+  const sheet = useSheet();
   const span = useWeekSpan();
-  return (): number | null => {
+  const depth = (): number | null => {
     const week = span();
     const volume = week?.now[props.card.id];
     if (volume === undefined) return dip();
@@ -72,6 +75,13 @@ function useStandsNow(props: TankProps, isCounted: () => boolean, dip: () => num
     const isCarriedOn = isCounted() || !week?.assumedTanks.includes(props.card.id);
     return isCarriedOn ? depthHolding(props.vessel, volume) : null;
   };
+  // What was worked out stands while it is anew, but for what was dipped in between: lifted, the level would fall back.
+  const worked = createMemo<Stands>(
+    (before) =>
+      sheet.result("season.week_span")?.state === "pending" ? before : { dip: dip(), depth: depth() },
+    { dip: null, depth: null },
+  );
+  return (): number | null => (worked().dip === dip() ? worked().depth : dip());
 }
 
 function Tank(props: TankProps) {

@@ -8,6 +8,7 @@ import { wateringFacts } from "../../src/telling/bed-day.ts";
 import { inDriestYear } from "../../src/telling/few-years.ts";
 import { printedFoot } from "../../src/telling/printed.ts";
 import { headline, outlookWords, type ToldWeek } from "../../src/telling/week.ts";
+import { REASON_OPTIONS, whyShort } from "../../src/telling/words/bounds.ts";
 import { dayNumber } from "../../src/units/calendar.ts";
 
 /** To two figures, as a gardener says it. */
@@ -113,6 +114,12 @@ describe("a tank that is not enough", () => {
     // Where all there are run out, or many, none is blamed.
     expect(said("rain", { others: false })).toContain("the tanks run out");
     expect(said("rain", { reach: ["a", "b", "c"] })).toContain("the tanks run out");
+  });
+
+  test("lacks rain in a season that is known, of which today's page does not speak", () => {
+    const label = REASON_OPTIONS.find(({ word }) => word === "rain")?.label;
+    expect(label).toBe("the tanks run out, for want of rain");
+    expect(whyShort("rain", "either")).toBe("the tanks run out");
   });
 
   test("that a line fills is named where its size or its refill is what lacks", () => {

@@ -196,9 +196,15 @@ export function whyShort(bound: string | null, driver: Driver, tanks?: NamedTank
 export const whyShortThen = (bound: string, driver: Driver): string =>
   bound === "others_first" ? "others drew first on what the small tank held" : saidOf(bound, "day", driver);
 
+/** Of whole seasons it is known where the water went. */
+const IN_SEASON: Partial<Record<Bound, string>> = {
+  rain: "the tanks run out, for want of rain",
+  energy: "the pump runs out of power",
+};
+
 /** Every bound as the reason why a bed goes short, where what drives its pump is told elsewhere. */
 export const REASON_OPTIONS: readonly { readonly word: Bound; readonly label: string }[] = BOUNDS.map(
-  (word) => ({ word, label: word === "energy" ? "the pump runs out of power" : WORDS[word].reason }),
+  (word) => ({ word, label: IN_SEASON[word] ?? saidOf(word, "reason", "either") }),
 );
 
 /** Every bound as the word of a choice, in order. */

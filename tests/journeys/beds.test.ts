@@ -71,6 +71,9 @@ describe("a bed", () => {
     expect(Math.max(...[...open_.values()].map(([, rain = 0]) => rain))).toBeGreaterThan(0);
     await choose(page, `${BED}.cover`, "a tunnel or roof");
     await expect.poll(() => shownValueOf(page, `${BED}.rain_counted`)).toMatch(/^0 gal/);
+    // Charts follow after the numbers.
+    const rains = async () => [...(await months(page, BED)).values()].map(([, rain = 0]) => rain);
+    await expect.poll(async () => Math.max(...(await rains()))).toBe(0);
     for (const [month, [use, rain, need]] of await months(page, BED)) {
       expect(rain, month).toBe(0);
       expect(need, month).toBe(use);

@@ -2,6 +2,7 @@
 // first; where no single one helps, the pair that does; with no short day, what gives out with less rain.
 
 import { valueIn, wordIn } from "../graph/readers.ts";
+import { NO_BED } from "../kinds/none-said.ts";
 import type { Bound } from "../network/bounds.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import type { SeasonInput } from "../season/input.ts";
@@ -98,7 +99,7 @@ export function runFreed(base: Base, { bounds, rain }: Freeing): ShortDays | { r
   const scaled = { ...season.input, rainScale: season.input.rainScale * rain };
   const answer = runSeason(freed(scaled, bounds), season.record);
   if ("failed" in answer) return { failed: answer.failed };
-  return shortDaysOf(answer.totals) ?? { failed: "no bed is in the run" };
+  return shortDaysOf(answer.totals) ?? { failed: NO_BED };
 }
 
 /** The whole question at once, as the command line asks it. */

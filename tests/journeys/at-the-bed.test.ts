@@ -209,6 +209,13 @@ describe("by keys and spoken names alone", () => {
       await page.locator(".field-stepped .wrong").filter({ hasText: said }).waitFor();
       expect(await much.inputValue()).toBe(typed);
     }
+    await much.fill("a bit");
+    await press(/^More: How much/);
+    await page
+      .locator(".field-stepped .wrong")
+      .filter({ hasText: /cannot read/ })
+      .waitFor();
+    expect(await much.inputValue()).toBe("a bit");
     expect(await axe(page)).toEqual([]);
     await foot(page, /Noted on this phone: Pump and wand/);
     await much.fill("40 L");

@@ -7,7 +7,7 @@ import type { BedSeason, SeasonAnswer, SeasonFailure, SeasonTotals } from "../..
 import type { LeftOut, SeasonInput } from "../../season/input.ts";
 import { wholeYears } from "../../season/spans.ts";
 import { isoDate } from "../../units/calendar.ts";
-import { NO_CROP, NO_YEAR, ONE_YEAR } from "../none-said.ts";
+import { NO_BED, NO_CROP, NO_YEAR, ONE_YEAR } from "../none-said.ts";
 import type { SeasonShare } from "../season-share.ts";
 import { driverOf } from "./drivers.ts";
 import { SEASON_ROWS } from "./rows.ts";
@@ -15,7 +15,7 @@ import { storageOutputs } from "./storage-answers.ts";
 
 /** Why nothing bound: said only of what could be worked out. */
 function unbound(answer: SeasonAnswer, beds: number): string {
-  if (beds === 0) return "no bed is in the run";
+  if (beds === 0) return NO_BED;
   if (answer.totals.shareMet === null) return NO_CROP;
   return answer.leftOut.length > 0 ? "nothing that could be worked out went short" : "nothing went short";
 }
@@ -23,7 +23,7 @@ function unbound(answer: SeasonAnswer, beds: number): string {
 /** Why nothing is said of the driest year, of which it is said only where the record has no year that it has none. */
 function noDriest({ driestYear }: SeasonTotals, beds: number): string {
   if (driestYear === null) return NO_YEAR;
-  if (beds === 0) return "no bed is in the run";
+  if (beds === 0) return NO_BED;
   return `no crop stands within a whole season that begins in the driest year, ${driestYear}`;
 }
 

@@ -6,6 +6,7 @@ import type { CardView, Model, ModelInput, Outcome, Outputs } from "../../graph/
 import { autonomyOf, type TankAutonomy, type WholeAutonomy } from "../../season/autonomy.ts";
 import type { LeftOut, SeasonInput } from "../../season/input.ts";
 import { networkIn } from "../network-in.ts";
+import { NO_BED } from "../none-said.ts";
 import { lastsUntil } from "./lasts-until.ts";
 
 function asked(input: ModelInput): WholeAutonomy {
@@ -90,7 +91,7 @@ function peakDraws(input: ModelInput): Outputs {
   // Beds that something meant to water, but for what is left out.
   const ofAll =
     whole.draw === null && all.tanks.some((tank) => tank.beds.length > 0)
-      ? { ...OF_ALL, noBed: "no bed is in the run" }
+      ? { ...OF_ALL, noBed: NO_BED }
       : OF_ALL;
   return {
     ...Object.assign({}, ...rows),

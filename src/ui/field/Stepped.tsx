@@ -49,7 +49,11 @@ export function createAmount(asked: AskedAmount) {
     read,
     put,
     value,
-    step: (by: number): void => put(value() + by * step),
+    step: (by: number): void => {
+      // What is typed and not understood is not stepped away: it is said, and stays.
+      if (!read().ok && text().trim() !== "") setDone(true);
+      else put(value() + by * step);
+    },
     type: (typed: string): void => {
       setText(typed);
       setDone(false);

@@ -6,10 +6,18 @@ import type { Entry } from "../document/worksheet.ts";
 import { numberIn, shownIn } from "../graph/readers.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import { movedBy } from "../studies/moved-by.ts";
-import { type Axis, entryAtPlace, entryStepped, marksOf, placeOnAxis } from "../studies/turn.ts";
+import {
+  type Axis,
+  entryAtPlace,
+  entryStepped,
+  marksOf,
+  placeOnAxis,
+  type Turn,
+} from "../studies/turn.ts";
 import type { AxisView, Before, Hand } from "../ui/hand/hand.ts";
 import type { Asker } from "../worker/asking-pool.ts";
 import { createPutting } from "./putting.ts";
+import { withoutAt } from "./tried.ts";
 import { createTrying } from "./trying.ts";
 import { createAxis, createTexts, createTurned, type InHandTools, type Turned } from "./turned.ts";
 
@@ -55,19 +63,26 @@ function createAnswers({ session, looking }: InHandTools, { turn }: Turned) {
     return now ? movedBy(graph(), now.id, CARD_KINDS[kind]?.rows ?? [], looking.answer()) : [];
   });
   const sameList = (a: readonly string[], b: readonly string[]) => a.join() === b.join();
+  const hasNumber = (id: string): boolean => {
+    const result = view().results.get(id);
+    return result?.state === "pending" || typeof shownIn(result) === "number";
+  };
+  // What was chosen or is looked at goes on being so, and says why it has no number, where it has none any more.
+  const kept = createMemo<{ readonly of: Turn | null; readonly answer: string | null }>(
+    (last) => {
+      const [of, chosen] = [turn(), looking.answer()];
+      const wasShown = last.of === of && last.answer === chosen;
+      const isShown = may().includes(chosen) && (looking.hasChosen() || wasShown || hasNumber(chosen));
+      return { of, answer: isShown ? chosen : (may().find(hasNumber) ?? null) };
+    },
+    { of: null, answer: null },
+  );
+  const answer = createMemo(() => kept().answer);
   const answers = createMemo<readonly string[]>(
-    () =>
-      may().filter((id) => {
-        const result = view().results.get(id);
-        return result?.state === "pending" || typeof shownIn(result) === "number";
-      }),
+    () => may().filter((id) => id === answer() || id === looking.second() || hasNumber(id)),
     [],
     { equals: sameList },
   );
-  const answer = createMemo(() => {
-    const chosen = looking.answer();
-    return answers().includes(chosen) ? chosen : (answers()[0] ?? null);
-  });
   const second = createMemo(() => {
     const chosen = looking.second();
     return chosen !== null && chosen !== answer() && answers().includes(chosen) ? chosen : null;
@@ -168,6 +183,7 @@ export function createInHand(tools: InHandTools, asker: Asker): InHand {
     answers,
     answer,
     second,
+    without: (id) => withoutAt(session.engine.view(), id, {}),
     curve,
   };
   return { hand, inside: { turned, axis, texts, putting } };

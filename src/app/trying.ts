@@ -17,7 +17,7 @@ import type { Curve, Panel, TriedPoint } from "../ui/hand/hand.ts";
 import type { ShowOptions } from "../units/show.ts";
 import type { Asker } from "../worker/asking-pool.ts";
 import type { Engine } from "./engine.ts";
-import { type AskFor, type Raw, triedOf } from "./tried.ts";
+import { type AskFor, askedWith, type Raw, triedOf, withoutAt } from "./tried.ts";
 
 /** Something else being changed goes on changing; a new curve waits until it rests [ms]. */
 const REST = 400;
@@ -106,7 +106,7 @@ function createRuns({ engine, asker }: Trying) {
       worksheet: sheetToTry(sheet, CARD_KINDS, turn.row, first),
       records: held ? [held] : [],
       runs: trials.map(({ change }) => [change]),
-      wanted,
+      wanted: askedWith(untrack(engine.view).graph, wanted),
     };
     let isFirst = true;
     asker.ask(question, {
@@ -220,15 +220,20 @@ const HOW = { from: "enough from", "up to": "enough up to", "little more": "litt
 
 function panelOf(trying: Trying, points: readonly Raw[], answer: string, isEdged: boolean): Panel {
   const { engine, turn, axis, options, placeText } = trying;
-  const { graph, worksheet } = untrack(engine.view);
+  const view = untrack(engine.view);
+  const { graph, worksheet } = view;
   const [node, own] = [nodeOf(graph, answer), nodeOf(graph, turn()?.id ?? "")];
   const tried: readonly TriedPoint[] = points.map(({ place, value, answers }) => {
     const result = answers[answer];
+    const number = numberIn(result);
+    const without = number === null ? "" : withoutAt(view, answer, answers);
+    const said = node && result ? shownResult(worksheet, node, result, options()) : "";
     return {
       place,
       text: own ? shownOf(worksheet, own, value, options()) : "",
-      answer: numberIn(result),
-      said: node && result ? shownResult(worksheet, node, result, options()) : "",
+      answer: number,
+      said: without === "" ? said : `${said}, ${without}`,
+      ...(without === "" ? {} : { without: true as const }),
     };
   });
   const enough = isEdged ? enoughOf(answer, triedOf(points, answer)) : null;

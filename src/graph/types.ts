@@ -44,6 +44,8 @@ type Named = {
   readonly quiet?: true;
   /** A sentence that stands at the head of its card. */
   readonly lead?: true;
+  /** It names the most of what that row of its card counts: where that is nought it names nothing, and moves from nothing. */
+  readonly mostOf?: string;
   /** Givens of the same card under which this was measured: as they stand when it is typed they are written down. */
   readonly keeps?: readonly string[];
 };

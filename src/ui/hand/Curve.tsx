@@ -45,6 +45,7 @@ function Caption(props: { readonly answer: string; readonly second: boolean }) {
       <b classList={{ old: sheet.result(props.answer)?.state === "pending" }}>
         {sheet.doubting()?.spanOf(props.answer) ?? sheet.shown(props.answer)}
       </b>
+      <Show when={sheet.hand.without(props.answer)}>{(text) => <span class="was">{text()}</span>}</Show>
       <Show when={was()}>{(text) => <span class="was">was {text()}</span>}</Show>
     </p>
   );
@@ -126,7 +127,9 @@ function usePanelPlot(props: Props & { readonly panel: Panel }) {
     const result = sheet.result(props.panel.answer);
     // Where the number is refused, what stands is the answer without its part.
     const isRefused = sheet.failure(props.turned.id) !== null;
-    return place === null || place < 0 || place > 1 || isRefused || sheet.doubting()?.span()
+    // Without an answer it stands nowhere on the curve, not between its neighbors either.
+    const isNone = result?.state === "failed" || result?.state === "none";
+    return place === null || place < 0 || place > 1 || isRefused || isNone || sheet.doubting()?.span()
       ? null
       : {
           place,

@@ -10,7 +10,12 @@ import type { WhatMoved } from "../../telling/what-moved.ts";
 export type Mark = { readonly place: number; readonly text: string };
 
 /** A value that was tried: the answer there as a number, and as it is read. */
-export type TriedPoint = Mark & { readonly answer: number | null; readonly said: string };
+export type TriedPoint = Mark & {
+  readonly answer: number | null;
+  readonly said: string;
+  /** The answer there is without a part of the place; `said` names it. */
+  readonly without?: true;
+};
 
 /** What is to be seen of the axis: the ends of a span, or every word. */
 export type AxisView = { readonly form: "span" | "words"; readonly marks: readonly Mark[] };
@@ -72,6 +77,8 @@ export type Hand = {
   readonly answers: Accessor<readonly string[]>;
   readonly answer: Accessor<string | null>;
   readonly second: Accessor<string | null>;
+  /** "without Long bed": what an answer is without as it stands now; "" where all are in it. */
+  readonly without: (id: string) => string;
   readonly curve: Accessor<Curve>;
 };
 

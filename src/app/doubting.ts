@@ -13,6 +13,8 @@ import type { InHandInside } from "./in-hand.ts";
 import { createNotSure } from "./not-sure.ts";
 import { FIGURES, type InHandTools } from "./turned.ts";
 
+const NAMES: ReadonlySet<string> = new Set(["count", "year"]);
+
 const tidy = (value: number): number => Number(value.toPrecision(FIGURES));
 
 /** Both ends of the number in hand put down, and what its table gives for them. */
@@ -84,7 +86,12 @@ function createSpan(tools: InHandTools, inside: InHandInside) {
     putting.put(isTable ? null : rest);
   };
   return {
-    mayDoubt: () => numbers() !== null && typeof value() === "number",
+    mayDoubt: () => {
+      const row = turned.turn()?.row;
+      // A turn or the name of a set is what somebody says it is.
+      const isName = row?.row === "given" && row.sizeless && NAMES.has(MEASURES[row.measure].form);
+      return numbers() !== null && typeof value() === "number" && !isName;
+    },
     span,
     doubt,
     sure,

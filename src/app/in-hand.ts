@@ -6,14 +6,7 @@ import type { Entry } from "../document/worksheet.ts";
 import { numberIn, shownIn } from "../graph/readers.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import { movedBy } from "../studies/moved-by.ts";
-import {
-  type Axis,
-  entryAtPlace,
-  entryStepped,
-  marksOf,
-  placeOnAxis,
-  type Turn,
-} from "../studies/turn.ts";
+import { type Axis, entryAtPlace, entryStepped, marksOf, placeOnAxis, type Turn } from "../studies/turn.ts";
 import type { AxisView, Before, Hand } from "../ui/hand/hand.ts";
 import type { Asker } from "../worker/asking-pool.ts";
 import { createPutting } from "./putting.ts";
@@ -130,16 +123,16 @@ function createTyped({ session, edits }: InHandTools, turn: Turned["turn"]): Pic
 export function createInHand(tools: InHandTools, asker: Asker): InHand {
   const { session, options } = tools;
   const turned = createTurned(tools);
-  const { turn, entry, value } = turned;
+  const { turn, entry, stands } = turned;
   const axis = createAxis(turned);
-  const texts = createTexts(tools, turned);
+  const texts = createTexts(tools, turned, axis);
   const putting = createPutting(tools, turned);
   const { before, view, place } = createPlaces(tools, turned, axis, texts);
   const { answers, answer, second, drawn } = createAnswers(tools, turned);
   const typed = createTyped(tools, turn);
   const next = (by: 1 | -1, coarse = false): Entry | null => {
     const over = axis();
-    return over && entryStepped(over, value(), by, coarse);
+    return over && entryStepped(over, stands(), by, coarse);
   };
   const turnTo = (to: Entry): void => {
     // Together, so that what reads both is told once.
@@ -166,7 +159,7 @@ export function createInHand(tools: InHandTools, asker: Asker): InHand {
     axis: view,
     place,
     before,
-    steps: createMemo(() => ({ down: texts.stepText(next(-1), "−"), up: texts.stepText(next(1), "+") })),
+    steps: createMemo(() => ({ down: texts.stepText(next(-1), -1), up: texts.stepText(next(1), 1) })),
     step: (by, coarse) => {
       const to = next(by, coarse);
       if (to) turnTo(to);

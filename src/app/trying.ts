@@ -10,7 +10,7 @@ import { nodeOf } from "../graph/nodes.ts";
 import { numberIn, wordIn } from "../graph/readers.ts";
 import { shownOf, shownResult } from "../graph/shown.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
-import { enoughOf } from "../studies/enough.ts";
+import { enoughOf, hasEnough } from "../studies/enough.ts";
 import { coarseThenFine, sheetToTry } from "../studies/try.ts";
 import { type Axis, type Turn, trialsAlong } from "../studies/turn.ts";
 import type { Curve, Panel, TriedPoint } from "../ui/hand/hand.ts";
@@ -166,7 +166,7 @@ export function createTrying(trying: Trying): Accessor<Curve> {
   /** Finds where enough begins as what is worked back is; that alone joins the picture. */
   const refine = (now: Job): void => {
     const [answer] = wanted();
-    if (answer === undefined) {
+    if (answer === undefined || !hasEnough(now.turn.row)) {
       runs.end();
       return;
     }
@@ -236,7 +236,8 @@ function panelOf(trying: Trying, points: readonly Raw[], answer: string, isEdged
       ...(without === "" ? {} : { without: true as const }),
     };
   });
-  const enough = isEdged ? enoughOf(answer, triedOf(points, answer)) : null;
+  const row = turn()?.row;
+  const enough = isEdged && row && hasEnough(row) ? enoughOf(answer, triedOf(points, answer)) : null;
   // Days are tried weeks apart, and not searched any closer.
   const about = axis()?.form === "day" ? "about " : "";
   const at = points.find(({ place }) => place === enough?.place);

@@ -5,8 +5,9 @@ import { sameData } from "../document/same.ts";
 import type { Entry, Worksheet } from "../document/worksheet.ts";
 import { nodeOf } from "../graph/nodes.ts";
 import { shownIn } from "../graph/readers.ts";
-import { shownOf } from "../graph/shown.ts";
+import { isUsual, shownOf } from "../graph/shown.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
+import { stepSaid } from "../studies/step-said.ts";
 import {
   type Axis,
   axisHolding,
@@ -19,9 +20,8 @@ import {
 } from "../studies/turn.ts";
 import type { Looking } from "../ui/looking.ts";
 import type { Edits } from "../ui/sheet.ts";
-import { MEASURES } from "../units/measures.ts";
-import { displayParts, type ShowOptions, showNumber, showQuantity } from "../units/show.ts";
-import { fromSi, toSi } from "../units/unit.ts";
+import { displayParts, roundedShown, type ShowOptions } from "../units/show.ts";
+import { toSi } from "../units/unit.ts";
 import type { Session } from "./session.ts";
 
 export type InHandTools = {
@@ -33,9 +33,6 @@ export type InHandTools = {
 
 /** Doubles hold a few more; what is beyond is dust of the arithmetic. */
 export const FIGURES = 12;
-const STEP_FIGURES = 4;
-/** What goes on a step's button. */
-const STEP_LENGTH = 8;
 
 /** What is in hand, and what stands there now. */
 export function createTurned({ session, looking }: InHandTools) {
@@ -70,6 +67,14 @@ export function createTurned({ session, looking }: InHandTools) {
     const shown = shownIn(engine.view().results.get(now.id));
     return typeof shown === "number" || typeof shown === "string" ? shown : null;
   });
+  /** What a step goes on from: of a number that nobody typed what is read there, rounded in its unit [SI]. */
+  const stands = (): number | string | null => {
+    const [now, si] = [turn(), value()];
+    if (now?.row.row !== "given" || entry() !== null || typeof si !== "number") return si;
+    const node = nodeOf(engine.view().graph, now.id);
+    const read = roundedShown(si, now.row.measure, unit(), node !== null && isUsual(node));
+    return toSi(read, unit());
+  };
   /** Both ends where it is not sure [SI]. */
   const ends = (): readonly number[] => {
     const of = entry();
@@ -79,7 +84,7 @@ export function createTurned({ session, looking }: InHandTools) {
     const now = turn();
     return now?.row.row === "given" ? turnedUnit(now.row, entry(), worksheet()) : "";
   });
-  return { turn, target, entry, value, ends, unit };
+  return { turn, target, entry, value, stands, ends, unit };
 }
 
 export type Turned = ReturnType<typeof createTurned>;
@@ -101,7 +106,11 @@ export function createAxis({ turn, value, ends, unit }: Turned): Accessor<Axis |
 }
 
 /** What values and steps are called. */
-export function createTexts({ session, options }: InHandTools, { turn, value, unit }: Turned) {
+export function createTexts(
+  { session, options }: InHandTools,
+  { turn, stands, unit }: Turned,
+  axis: Accessor<Axis | null>,
+) {
   const saidOf = (id: string, of: number | string): string => {
     const { graph, worksheet } = untrack(session.engine.view);
     const node = nodeOf(graph, id);
@@ -115,18 +124,9 @@ export function createTexts({ session, options }: InHandTools, { turn, value, un
     const more = figures === undefined ? {} : { figures, rounded: false };
     return displayParts(of, row.measure, { ...options(), unit: unit(), ...more }).number;
   };
-  const stepText = (next: Entry | null, sign: string): string | null => {
-    const [row, now] = [turn()?.row, value()];
-    if (!next) return null;
-    if (row?.row !== "given" || typeof next.value !== "number") return sign;
-    const { form } = MEASURES[row.measure];
-    const by = Math.abs(next.value - fromSi(typeof now === "number" ? now : 0, next.unit));
-    if (form === "duration" || form === "clock") {
-      return `${sign}${showQuantity(toSi(by, next.unit), "duration", options())}`;
-    }
-    const text = `${sign}${showNumber(Number(by.toPrecision(FIGURES)), STEP_FIGURES, options().locale)}`;
-    // From far beyond the axis back to its end is no step that anybody counts.
-    return text.length > STEP_LENGTH ? sign : text;
+  const stepText = (next: Entry | null, by: 1 | -1): string | null => {
+    const [row, over] = [turn()?.row, axis()];
+    return row && over ? stepSaid({ row, axis: over }, stands(), next, by, options()) : null;
   };
   return { saidOf, placeText, stepText };
 }

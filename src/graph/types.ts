@@ -70,6 +70,8 @@ export type NumberGiven = Named & {
   readonly absent?: string;
   /** May be measured as well; the measured value then stands for the given one. */
   readonly measurable?: Measurable;
+  /** A place, a turn, a name: more of it is no more of anything, so that none is enough. */
+  readonly sizeless?: true;
   /** Kept on the card itself (its `price` and `life`) instead of among its givens. */
   readonly stored?: "card";
 };

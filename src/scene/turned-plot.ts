@@ -70,7 +70,8 @@ const STILL_ROOM = 1.4;
  */
 function stillness(points: readonly TurnedPoint[], now: Standing | null): "same" | "reads same" | null {
   const answers = points.flatMap(({ answer }) => (answer === null ? [] : [answer]));
-  if (answers.length < 2 || answers.length < points.length || points.some(({ without }) => without)) return null;
+  if (answers.length < 2 || answers.length < points.length || points.some(({ without }) => without))
+    return null;
   const all = now === null || now.answer === null ? answers : [...answers, now.answer];
   const [least, most] = [Math.min(...all), Math.max(...all)];
   if (most - least <= DUST * Math.max(Math.abs(least), Math.abs(most))) return "same";

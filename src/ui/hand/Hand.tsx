@@ -23,6 +23,7 @@ function StepButton(props: { readonly by: 1 | -1 }) {
     <button
       type="button"
       class="step"
+      classList={{ long: (text() ?? "").length > 6 }}
       aria-label={`${props.by === 1 ? "A step up" : "A step down"}${text() ? `, ${text()}` : ""}`}
       disabled={text() === null}
       onClick={(event) => hand.step(props.by, event.shiftKey)}

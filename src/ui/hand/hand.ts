@@ -59,7 +59,7 @@ export type Hand = {
   /** Where it stands, null where nothing stands there. */
   readonly place: Accessor<number | null>;
   readonly before: Accessor<Before | null>;
-  /** What a step down and a step up add, as "-25"; null where there is none. */
+  /** What a step down and a step up add, as "-25", or where it leads to, as "to 250"; null where there is none. */
   readonly steps: Accessor<{ readonly down: string | null; readonly up: string | null }>;
   readonly step: (by: 1 | -1, coarse?: boolean) => void;
   readonly slide: (place: number) => void;

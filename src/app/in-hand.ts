@@ -11,7 +11,7 @@ import type { AxisView, Before, Hand } from "../ui/hand/hand.ts";
 import type { Asker } from "../worker/asking-pool.ts";
 import { createPutting } from "./putting.ts";
 import { withoutAt } from "./tried.ts";
-import { createTrying } from "./trying.ts";
+import { createTrying, type Tried } from "./trying.ts";
 import { createAxis, createTexts, createTurned, type InHandTools, type Turned } from "./turned.ts";
 
 /** Where on the axis it stands, and stood. */
@@ -94,7 +94,7 @@ export type InHandInside = {
   readonly axis: Accessor<Axis | null>;
   readonly texts: ReturnType<typeof createTexts>;
   readonly putting: ReturnType<typeof createPutting>;
-};
+} & Tried;
 
 /** What stands in the field of the number in hand; another number's field begins as it is. */
 function createTyped({ session, edits }: InHandTools, turn: Turned["turn"]): Pick<Hand, "text" | "setText"> {
@@ -141,7 +141,7 @@ export function createInHand(tools: InHandTools, asker: Asker): InHand {
       putting.put(putting.keeping(to));
     });
   };
-  const curve = createTrying({
+  const { curve, askAt } = createTrying({
     engine: session.engine,
     asker,
     turn,
@@ -179,5 +179,5 @@ export function createInHand(tools: InHandTools, asker: Asker): InHand {
     without: (id) => withoutAt(session.engine.view(), id, {}),
     curve,
   };
-  return { hand, inside: { turned, axis, texts, putting } };
+  return { hand, inside: { turned, axis, texts, putting, curve, askAt } };
 }

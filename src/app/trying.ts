@@ -11,13 +11,15 @@ import { numberIn, wordIn } from "../graph/readers.ts";
 import { shownOf, shownResult } from "../graph/shown.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import { enoughOf, hasEnough } from "../studies/enough.ts";
-import { coarseThenFine, sheetToTry } from "../studies/try.ts";
-import { type Axis, type Turn, trialsAlong } from "../studies/turn.ts";
+import { coarseThenFine, sheetToTry, valueTrials } from "../studies/try.ts";
+import { type Axis, placeOnAxis, type Turn, trialsAlong } from "../studies/turn.ts";
 import type { Curve, Panel, TriedPoint } from "../ui/hand/hand.ts";
 import type { ShowOptions } from "../units/show.ts";
+import { fromSi } from "../units/unit.ts";
 import type { Asker } from "../worker/asking-pool.ts";
 import type { Engine } from "./engine.ts";
 import { type AskFor, askedWith, type Raw, triedOf, withoutAt } from "./tried.ts";
+import { FIGURES } from "./turned.ts";
 
 /** Something else being changed goes on changing; a new curve waits until it rests [ms]. */
 const REST = 400;
@@ -25,6 +27,9 @@ const REST = 400;
 const FINE = 25;
 /** Figures of a value that is enough: as its step of the hand is read. */
 const EDGE_FIGURES = 4;
+
+/** Doubles hold a few more; what is beyond is dust of the arithmetic. */
+const tidy = (value: number): number => Number(value.toPrecision(FIGURES));
 
 type Job = {
   readonly turn: Turn;
@@ -43,6 +48,14 @@ export type Trying = {
   readonly options: Accessor<ShowOptions>;
   /** What a value is called beside the axis. */
   readonly placeText: (value: number | string, figures?: number) => string;
+};
+
+type PointsOf = (answer: string) => readonly TriedPoint[];
+
+export type Tried = {
+  readonly curve: Accessor<Curve>;
+  /** Asks at some values more [SI], which do not join the curve: for whoever waits until that stands. */
+  readonly askAt: (values: readonly number[], onPoints: (of: PointsOf) => void) => void;
 };
 
 const sameJob = (a: Job | null, b: Job | null): boolean =>
@@ -155,7 +168,7 @@ async function edgeOf(now: Job, answer: string, points: readonly Raw[], askFor: 
 }
 
 /** The curve of the number in hand. */
-export function createTrying(trying: Trying): Accessor<Curve> {
+export function createTrying(trying: Trying): Tried {
   const job = createJob(trying);
   const runs = createRuns(trying);
   let timer: ReturnType<typeof setTimeout> | undefined;
@@ -213,17 +226,30 @@ export function createTrying(trying: Trying): Accessor<Curve> {
   const panels = createMemo(() =>
     wanted().map((answer) => panelOf(trying, runs.points(), answer, runs.edged())),
   );
-  return () => ({ panels: panels(), state: runs.state(), reason: runs.reason() });
+  const askAt = (values: readonly number[], onPoints: (of: PointsOf) => void): void => {
+    const [now, over] = [job(), trying.axis()];
+    if (!now || over?.form !== "number") return;
+    const { unit } = over.scale;
+    const trials = valueTrials(
+      now.turn.target,
+      values.map((si) => tidy(fromSi(si, unit))),
+      unit,
+    ).map((trial) => ({ ...trial, place: placeOnAxis(over, trial.value) ?? 0 }));
+    const raws: Raw[] = [];
+    const onEnd = () => onPoints((answer) => pointsOf(trying, raws, answer));
+    runs.ask(now, trials, wanted(), { onRaw: (raw) => raws.push(raw), onEnd });
+  };
+  return { curve: () => ({ panels: panels(), state: runs.state(), reason: runs.reason() }), askAt };
 }
 
 const HOW = { from: "enough from", "up to": "enough up to", "little more": "little more past" } as const;
 
-function panelOf(trying: Trying, points: readonly Raw[], answer: string, isEdged: boolean): Panel {
-  const { engine, turn, axis, options, placeText } = trying;
+/** What was tried as it stands on the curve of an answer. */
+function pointsOf({ engine, turn, options }: Trying, points: readonly Raw[], answer: string) {
   const view = untrack(engine.view);
   const { graph, worksheet } = view;
   const [node, own] = [nodeOf(graph, answer), nodeOf(graph, turn()?.id ?? "")];
-  const tried: readonly TriedPoint[] = points.map(({ place, value, answers }) => {
+  return points.map(({ place, value, answers }): TriedPoint => {
     const result = answers[answer];
     const number = numberIn(result);
     const without = number === null ? "" : withoutAt(view, answer, answers);
@@ -236,6 +262,11 @@ function panelOf(trying: Trying, points: readonly Raw[], answer: string, isEdged
       ...(without === "" ? {} : { without: true as const }),
     };
   });
+}
+
+function panelOf(trying: Trying, points: readonly Raw[], answer: string, isEdged: boolean): Panel {
+  const { turn, axis, placeText } = trying;
+  const tried = pointsOf(trying, points, answer);
   const row = turn()?.row;
   const enough = isEdged && row && hasEnough(row) ? enoughOf(answer, triedOf(points, answer)) : null;
   // Days are tried weeks apart, and not searched any closer.

@@ -214,11 +214,12 @@ export function roundAt(scale: Scale, place: number): number {
   return near.reduce((best, value) => (off(value) < off(best) ? value : best), near[0] ?? aim);
 }
 
-/** Rising round values spread over a scale, so many at the most. */
+/** Rising round values spread over a scale, so many at the most; sizes that are sold are all among them. */
 export function roundValuesOf(scale: Scale, count: number): readonly number[] {
   if (scale.high === scale.low || count < 2) return [scale.low];
-  const sold = scale.sizes?.filter((size) => isOn(scale, size)) ?? [];
-  if (sold.length > 1 && sold.length <= count) return sold;
-  const values = Array.from({ length: count }, (_, at) => roundAt(scale, at / (count - 1)));
-  return [...new Set(values)];
+  const { sizes = [], ...plain } = scale;
+  const sold = sizes.filter((size) => isOn(scale, size));
+  const spread = Math.max(2, count - sold.length);
+  const values = Array.from({ length: spread }, (_, at) => roundAt(plain, at / (spread - 1)));
+  return [...new Set([...values, ...sold])].sort((a, b) => a - b);
 }

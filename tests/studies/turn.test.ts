@@ -191,17 +191,27 @@ test("of a turn or of a set's number none is enough, and its axis has whole ends
   expect(seed.form === "number" && [seed.scale.low, seed.scale.high]).toEqual([1, 4]);
 });
 
-test("a bore has the sizes that are sold, on its steps, its slider and its curve, in inches and in millimeters", () => {
+test("a bore has the sizes that are sold, on its steps and its slider and among the points of its curve, in inches and in millimeters", () => {
   const { axis, row, ...rest } = taken("hose_down.bore");
   const turn = { ...rest, row, axis };
   const values = (over: Axis) => trialsAlong(turn, over, 25).map(({ change }) => Number(change.entry?.value));
-  expect(values(axis)).toEqual([0.375, 0.5, 0.625, 0.75, 1, 1.25, 1.5, 2]);
+  const inches = [0.375, 0.5, 0.625, 0.75, 1, 1.25, 1.5, 2];
+  const millimeters = [10, 13, 16, 19, 25, 32, 38, 51];
   const metric = axisIn(axis, row, "mm");
-  expect(values(metric)).toEqual([10, 13, 16, 19, 25, 32, 38, 51]);
+  for (const [over, sold] of [
+    [axis, inches],
+    [metric, millimeters],
+  ] as const) {
+    const tried = values(over);
+    expect(tried).toEqual(expect.arrayContaining([...sold]));
+    expect(tried).toEqual([...tried].sort((a, b) => a - b));
+    expect(tried.length).toBeGreaterThan(15);
+    expect(tried.length).toBeLessThanOrEqual(25);
+  }
   fc.assert(
     fc.property(fc.double({ min: 0, max: 1, noNaN: true }), (place) => {
-      expect(values(axis)).toContain(entryAtPlace(axis, place).value);
-      expect(values(metric)).toContain(entryAtPlace(metric, place).value);
+      expect(inches).toContain(entryAtPlace(axis, place).value);
+      expect(millimeters).toContain(entryAtPlace(metric, place).value);
     }),
   );
   // Three quarters of an inch are 19.05 mm: the next size is not the same one again.

@@ -6,71 +6,13 @@ import { turnedPlot, turnedTable, turnedWords } from "../../scene/turned-plot.ts
 import { Chart, TableBehind } from "../charts/Chart.tsx";
 import { useSheet } from "../sheet.ts";
 import { AxisWords, INSET, WORD_ROW } from "./AxisWords.tsx";
+import { Another, Caption, WithOthers } from "./Caption.tsx";
 import type { End, SpanInHand } from "./doubting.ts";
 import type { InHand, Panel } from "./hand.ts";
 import { named } from "./named.ts";
 import { toneOf } from "./tones.ts";
 
 type Props = { readonly turned: InHand; readonly dock: boolean };
-
-/** Which answer is drawn, with what it is and was; pressed, another one is chosen. */
-function Caption(props: { readonly answer: string; readonly second: boolean }) {
-  const sheet = useSheet();
-  const was = () => {
-    const text = sheet.hand.before()?.said(props.answer) ?? "";
-    return text !== "" && text !== sheet.shown(props.answer) ? text : null;
-  };
-  const own = () => sheet.hand.turned()?.card ?? null;
-  return (
-    <p class="caption">
-      <select
-        aria-label={props.second ? "The second answer over it" : "The answer over it"}
-        value={props.answer}
-        onChange={(event) => {
-          const id = event.currentTarget.value;
-          sheet.looking.chooseAnswer(id === "" ? props.answer : id, props.second);
-        }}
-      >
-        <Show when={props.second}>
-          <option value={sheet.hand.answer() ?? ""}>only one answer</option>
-        </Show>
-        <For each={sheet.hand.answers().filter((id) => !props.second || id !== sheet.hand.answer())}>
-          {(id) => (
-            <option value={id} selected={id === props.answer}>
-              {named(sheet, id, own())}
-            </option>
-          )}
-        </For>
-      </select>
-      <b classList={{ old: sheet.result(props.answer)?.state === "pending" }}>
-        {sheet.doubting()?.spanOf(props.answer) ?? sheet.shown(props.answer)}
-      </b>
-      <Show when={sheet.hand.without(props.answer)}>{(text) => <span class="was">{text()}</span>}</Show>
-      <Show when={was()}>{(text) => <span class="was">was {text()}</span>}</Show>
-    </p>
-  );
-}
-
-/** Offers to draw another answer over the same axis. */
-function Another() {
-  const sheet = useSheet();
-  const others = () => sheet.hand.answers().filter((id) => id !== sheet.hand.answer());
-  return (
-    <Show when={sheet.hand.second() === null && others().length > 0}>
-      <select
-        class="another"
-        aria-label="Another answer over the same axis"
-        value=""
-        onChange={(event) => sheet.looking.chooseAnswer(event.currentTarget.value, true)}
-      >
-        <option value="">and …</option>
-        <For each={others()}>
-          {(id) => <option value={id}>{named(sheet, id, sheet.hand.turned()?.card ?? null)}</option>}
-        </For>
-      </select>
-    </Show>
-  );
-}
 
 /** Room over a curve for words, and its own height; for one answer, and for the first and second of two [px]. */
 type Room = { readonly above: number; readonly height: number };
@@ -162,10 +104,13 @@ function PanelView(props: Props & { readonly panel: Panel }) {
   const isWhole = useIsWhole();
   const plot = usePanelPlot(props);
   const isSecond = () => props.panel.answer !== hand.answer();
+  const withOthers = () =>
+    (!isSecond() && sheet.doubting()?.span() && sheet.doubting()?.withOthers(props.panel.answer)) || "";
   const room = (): Room => {
     const usual = ROOM[props.dock ? "dock" : "desk"][hand.second() === null ? 0 : isSecond() ? 2 : 1];
     // In the dock the second line of words has its room from the curve.
-    const less = props.dock && hand.axis()?.form === "words" && !isSecond() ? WORD_ROW : 0;
+    const isLower = !isSecond() && (hand.axis()?.form === "words" || withOthers() !== "");
+    const less = props.dock && isLower ? WORD_ROW : 0;
     return { above: usual.above, height: Math.max(LEAST_CURVE, usual.height - less) };
   };
   return (
@@ -176,6 +121,7 @@ function PanelView(props: Props & { readonly panel: Panel }) {
           <Another />
         </Show>
       </div>
+      <WithOthers said={withOthers()} />
       <div class="over-axis">
         <Band />
         <Chart

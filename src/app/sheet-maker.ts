@@ -37,7 +37,9 @@ function createTelling(
 ) {
   const asked = () => ({ result, cards: session.worksheet().cards, isSpan });
   return {
-    answers: (room?: Room) => answers(asked(), room),
+    // What stands under the lead asks for all of the worksheet.
+    answers: (room?: Room) =>
+      answers(asked(), { ...room, alone: session.engine.view().graph.whole !== null }),
     beside: (id: string) => workings()?.besideAnswer(asked(), id) ?? [],
   };
 }

@@ -1,4 +1,5 @@
-// What the first answers ask of a worksheet of which no season has been run: so much is worked out before they are painted.
+// What the lead asks of a worksheet of which no season has been run: so much is worked out before it is painted. What stands
+// under it comes with the rest.
 
 /** Of the season and the weather. */
 const OF_THE_WHOLE: readonly string[] = [
@@ -12,9 +13,6 @@ const OF_THE_WHOLE: readonly string[] = [
   "season.binding_driver",
   "season.left_out_list",
   "season.left_out_of_plan",
-  "season.unmetered",
-  "season.tightest_line",
-  "season.spill",
   "season.stored_total",
   "season.short_days",
   "season.record_first_day",
@@ -22,8 +20,8 @@ const OF_THE_WHOLE: readonly string[] = [
   "weather.record_kind",
 ];
 
-/** Of every card that has such a row; the last is what the list of parts says of a bed on a phone. */
-const OF_EACH: readonly string[] = ["watering_time", "time_per_watering", "days_short", "needs_today"];
+/** Of every card that has such a row: what the list of parts says of a bed on a phone. */
+const OF_EACH: readonly string[] = ["needs_today"];
 
 /** @param cards of the worksheet */
 export const firstAsked = (cards: readonly { readonly id: string }[]): readonly string[] => [

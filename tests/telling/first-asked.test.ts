@@ -25,7 +25,7 @@ const settled = { answers: new Map<string, Outputs>(), records: new Map(), elsew
 
 const partOf = (worksheet: Worksheet) => buildPart(worksheet, CARD_KINDS, firstAsked(worksheet.cards));
 
-const saidOf = ({ cards }: Worksheet, result: Results["get"]) => answers({ result, cards });
+const saidOf = ({ cards }: Worksheet, result: Results["get"]) => answers({ result, cards }, { alone: true });
 
 describe.each(readdirSync(TEMPLATES))("the first answers of %s", (name) => {
   const worksheet = worksheetIn(name);

@@ -17,6 +17,8 @@ import { FIGURES, type InHandTools } from "./turned.ts";
 /** Figures of a middle that is no round value. */
 const SURE_FIGURES = 3;
 const NAMES: ReadonlySet<string> = new Set(["count", "year"]);
+/** An end stands under the axis as its field has it, not rounded as an answer is. */
+const END_FIGURES = 4;
 
 const tidy = (value: number): number => Number(value.toPrecision(FIGURES));
 
@@ -75,7 +77,7 @@ function createSpan(tools: InHandTools, inside: InHandInside) {
     if (!over || low === undefined || high === undefined) return null;
     const mark = (si: number) => ({
       place: Math.min(1, Math.max(0, placeOnAxis(over, si) ?? 0)),
-      text: texts.placeText(si),
+      text: texts.placeText(si, END_FIGURES),
     });
     return { low: mark(low), high: mark(high) };
   });

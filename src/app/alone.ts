@@ -22,7 +22,7 @@ export function aloneSaid(between: readonly TriedPoint[], ends: readonly TriedPo
 type Ends = (answer: string) => readonly TriedPoint[];
 
 /** Asked once the curve stands: its points are part of the answer. */
-export function createAlone({ turned, curve, askAt }: InHandInside): (id: string) => string {
+export function createAlone({ turned, curve, made }: InHandInside): (id: string) => string {
   const [known, setKnown] = createSignal<Ends | null>(null);
   const wish = createMemo<readonly number[]>(() => (curve().state === "ready" ? turned.ends() : []), [], {
     equals: sameData,
@@ -33,7 +33,7 @@ export function createAlone({ turned, curve, askAt }: InHandInside): (id: string
       clearTimeout(timer);
       setKnown(null);
       if (ends.length < 2) return;
-      timer = setTimeout(() => untrack(() => askAt(ends, (of) => setKnown(() => of))), REST);
+      timer = setTimeout(() => untrack(() => made()?.askAt(ends, (of) => setKnown(() => of))), REST);
     }),
   );
   onCleanup(() => clearTimeout(timer));

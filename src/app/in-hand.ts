@@ -1,17 +1,26 @@
 // The number in hand: what it is, the axis it is turned over, and every way of turning it, all of them one step of undo
 // until it is put down.
 
-import { type Accessor, batch, createComputed, createMemo, createSignal, on, untrack } from "solid-js";
+import {
+  type Accessor,
+  batch,
+  createComputed,
+  createEffect,
+  createMemo,
+  createSignal,
+  on,
+  untrack,
+} from "solid-js";
 import type { Entry } from "../document/worksheet.ts";
 import { numberIn, shownIn } from "../graph/readers.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import { movedBy } from "../studies/moved-by.ts";
 import { type Axis, entryAtPlace, entryStepped, marksOf, placeOnAxis, type Turn } from "../studies/turn.ts";
-import type { AxisView, Before, Hand } from "../ui/hand/hand.ts";
+import type { AxisView, Before, Curve, Hand } from "../ui/hand/hand.ts";
 import type { Asker } from "../worker/asking-pool.ts";
+import { later } from "./later.ts";
 import { createPutting } from "./putting.ts";
-import { withoutAt } from "./tried.ts";
-import { createTrying, type Tried } from "./trying.ts";
+import type { Tried, Trying } from "./trying.ts";
 import { createAxis, createTexts, createTurned, type InHandTools, type Turned } from "./turned.ts";
 
 /** Where on the axis it stands, and stood. */
@@ -94,7 +103,9 @@ export type InHandInside = {
   readonly axis: Accessor<Axis | null>;
   readonly texts: ReturnType<typeof createTexts>;
   readonly putting: ReturnType<typeof createPutting>;
-} & Tried;
+  readonly curve: Accessor<Curve>;
+  readonly made: Accessor<Tried | null>;
+};
 
 /** What stands in the field of the number in hand; another number's field begins as it is. */
 function createTyped({ session, edits }: InHandTools, turn: Turned["turn"]): Pick<Hand, "text" | "setText"> {
@@ -120,12 +131,30 @@ function createTyped({ session, edits }: InHandTools, turn: Turned["turn"]): Pic
   };
 }
 
+/** The curve is fetched once a number is in hand; until it is there, its answers have their room. */
+function createTriedLater(trying: Trying) {
+  const [made, setMade] = createSignal<Tried | null>(null);
+  const fetched = later(async () => {
+    const { createTrying } = await import("./trying.ts");
+    return () => createTrying(trying);
+  });
+  createEffect(() => {
+    if (trying.turn() !== null && made() === null) void fetched().then(setMade, () => undefined);
+  });
+  const waiting = (): Curve => ({
+    panels: trying.answers().map((answer) => ({ answer, points: [], enough: null })),
+    state: "working",
+    reason: "",
+  });
+  return { made, curve: () => made()?.curve() ?? waiting() };
+}
+
 export function createInHand(tools: InHandTools, asker: Asker): InHand {
   const { session, options } = tools;
   const turned = createTurned(tools);
   const { turn, entry, stands } = turned;
   const axis = createAxis(turned);
-  const texts = createTexts(tools, turned, axis);
+  const texts = createTexts(tools, turned);
   const putting = createPutting(tools, turned);
   const { before, view, place } = createPlaces(tools, turned, axis, texts);
   const { answers, answer, second, drawn } = createAnswers(tools, turned);
@@ -134,6 +163,12 @@ export function createInHand(tools: InHandTools, asker: Asker): InHand {
     const over = axis();
     return over && entryStepped(over, stands(), by, coarse);
   };
+  const stepText = (by: 1 | -1): string | null => {
+    const [to, now, over] = [next(by), turn(), axis()];
+    const sign = by === 1 ? "+" : "−";
+    if (!to || !now || !over) return null;
+    return made()?.stepSaid({ row: now.row, axis: over }, stands(), to, by, options()) ?? sign;
+  };
   const turnTo = (to: Entry): void => {
     // Together, so that what reads both is told once.
     batch(() => {
@@ -141,7 +176,7 @@ export function createInHand(tools: InHandTools, asker: Asker): InHand {
       putting.put(putting.keeping(to));
     });
   };
-  const { curve, askAt } = createTrying({
+  const { made, curve } = createTriedLater({
     engine: session.engine,
     asker,
     turn,
@@ -159,7 +194,7 @@ export function createInHand(tools: InHandTools, asker: Asker): InHand {
     axis: view,
     place,
     before,
-    steps: createMemo(() => ({ down: texts.stepText(next(-1), -1), up: texts.stepText(next(1), 1) })),
+    steps: createMemo(() => ({ down: stepText(-1), up: stepText(1) })),
     step: (by, coarse) => {
       const to = next(by, coarse);
       if (to) turnTo(to);
@@ -176,8 +211,8 @@ export function createInHand(tools: InHandTools, asker: Asker): InHand {
     answers,
     answer,
     second,
-    without: (id) => withoutAt(session.engine.view(), id, {}),
+    without: (id) => made()?.without(id) ?? "",
     curve,
   };
-  return { hand, inside: { turned, axis, texts, putting, curve, askAt } };
+  return { hand, inside: { turned, axis, texts, putting, curve, made } };
 }

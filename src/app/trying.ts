@@ -11,6 +11,7 @@ import { numberIn, wordIn } from "../graph/readers.ts";
 import { shownOf, shownResult } from "../graph/shown.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import { enoughOf, hasEnough } from "../studies/enough.ts";
+import { stepSaid } from "../studies/step-said.ts";
 import { coarseThenFine, sheetToTry, valueTrials } from "../studies/try.ts";
 import { type Axis, placeOnAxis, type Turn, trialsAlong } from "../studies/turn.ts";
 import type { Curve, Panel, TriedPoint } from "../ui/hand/hand.ts";
@@ -56,6 +57,9 @@ export type Tried = {
   readonly curve: Accessor<Curve>;
   /** Asks at some values more [SI], which do not join the curve: for whoever waits until that stands. */
   readonly askAt: (values: readonly number[], onPoints: (of: PointsOf) => void) => void;
+  /** "without Long bed": what an answer is without as it stands now; "" where all are in it. */
+  readonly without: (answer: string) => string;
+  readonly stepSaid: typeof stepSaid;
 };
 
 const sameJob = (a: Job | null, b: Job | null): boolean =>
@@ -167,6 +171,27 @@ async function edgeOf(now: Job, answer: string, points: readonly Raw[], askFor: 
   }
 }
 
+/** Asks at some values more than the curve has. */
+function createAskAt(
+  trying: Trying,
+  runs: ReturnType<typeof createRuns>,
+  job: Accessor<Job | null>,
+): Tried["askAt"] {
+  return (values, onPoints) => {
+    const [now, over] = [job(), trying.axis()];
+    if (!now || over?.form !== "number") return;
+    const { unit } = over.scale;
+    const trials = valueTrials(
+      now.turn.target,
+      values.map((si) => tidy(fromSi(si, unit))),
+      unit,
+    ).map((trial) => ({ ...trial, place: placeOnAxis(over, trial.value) ?? 0 }));
+    const raws: Raw[] = [];
+    const onEnd = () => onPoints((answer) => pointsOf(trying, raws, answer));
+    runs.ask(now, trials, trying.answers(), { onRaw: (raw) => raws.push(raw), onEnd });
+  };
+}
+
 /** The curve of the number in hand. */
 export function createTrying(trying: Trying): Tried {
   const job = createJob(trying);
@@ -226,20 +251,12 @@ export function createTrying(trying: Trying): Tried {
   const panels = createMemo(() =>
     wanted().map((answer) => panelOf(trying, runs.points(), answer, runs.edged())),
   );
-  const askAt = (values: readonly number[], onPoints: (of: PointsOf) => void): void => {
-    const [now, over] = [job(), trying.axis()];
-    if (!now || over?.form !== "number") return;
-    const { unit } = over.scale;
-    const trials = valueTrials(
-      now.turn.target,
-      values.map((si) => tidy(fromSi(si, unit))),
-      unit,
-    ).map((trial) => ({ ...trial, place: placeOnAxis(over, trial.value) ?? 0 }));
-    const raws: Raw[] = [];
-    const onEnd = () => onPoints((answer) => pointsOf(trying, raws, answer));
-    runs.ask(now, trials, wanted(), { onRaw: (raw) => raws.push(raw), onEnd });
+  return {
+    curve: () => ({ panels: panels(), state: runs.state(), reason: runs.reason() }),
+    askAt: createAskAt(trying, runs, job),
+    without: (answer) => withoutAt(trying.engine.view(), answer, {}),
+    stepSaid,
   };
-  return { curve: () => ({ panels: panels(), state: runs.state(), reason: runs.reason() }), askAt };
 }
 
 const HOW = { from: "enough from", "up to": "enough up to", "little more": "little more past" } as const;

@@ -1,4 +1,4 @@
-// What is in hand and what stands there now, the axis it is turned over, and what values and steps are called.
+// What is in hand and what stands there now, the axis it is turned over, and what values are called.
 
 import { type Accessor, createMemo, on, untrack } from "solid-js";
 import { sameData } from "../document/same.ts";
@@ -7,7 +7,6 @@ import { nodeOf } from "../graph/nodes.ts";
 import { shownIn } from "../graph/readers.ts";
 import { isUsual, shownOf } from "../graph/shown.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
-import { stepSaid } from "../studies/step-said.ts";
 import {
   type Axis,
   axisHolding,
@@ -105,12 +104,8 @@ export function createAxis({ turn, value, ends, unit }: Turned): Accessor<Axis |
   }, null);
 }
 
-/** What values and steps are called. */
-export function createTexts(
-  { session, options }: InHandTools,
-  { turn, stands, unit }: Turned,
-  axis: Accessor<Axis | null>,
-) {
+/** What values are called. */
+export function createTexts({ session, options }: InHandTools, { turn, unit }: Turned) {
   const saidOf = (id: string, of: number | string): string => {
     const { graph, worksheet } = untrack(session.engine.view);
     const node = nodeOf(graph, id);
@@ -124,9 +119,5 @@ export function createTexts(
     const more = figures === undefined ? {} : { figures, rounded: false };
     return displayParts(of, row.measure, { ...options(), unit: unit(), ...more }).number;
   };
-  const stepText = (next: Entry | null, by: 1 | -1): string | null => {
-    const [row, over] = [turn()?.row, axis()];
-    return row && over ? stepSaid({ row, axis: over }, stands(), next, by, options()) : null;
-  };
-  return { saidOf, placeText, stepText };
+  return { saidOf, placeText };
 }

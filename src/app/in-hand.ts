@@ -41,7 +41,8 @@ function createPlaces(
     const place = placeOf(was);
     if (place === null || place < 0 || place > 1) return null;
     const held = session.held() !== null;
-    const text = `${held ? "held" : "was"} ${placeText(was)}`;
+    // As it was read: of a usual value no finer than its table had it.
+    const text = `${held ? "held" : "was"} ${placeText(was, undefined, !held && now?.entry === null)}`;
     const answer = (id: string) => numberIn(results.get(id));
     const said = (id: string) => (answer(id) === null ? "" : saidOf(id, answer(id) ?? 0));
     return { place, text, held, answer, said };

@@ -113,11 +113,11 @@ export function createTexts({ session, options }: InHandTools, { turn, unit }: T
   };
   const said = (of: number | string): string => saidOf(turn()?.id ?? "", of);
   /** Without its unit, where that stands beside the large value anyway. */
-  const placeText = (of: number | string, figures?: number): string => {
+  const placeText = (of: number | string, figures?: number, usual = false): string => {
     const row = turn()?.row;
     if (row?.row !== "given" || typeof of !== "number") return said(of);
     const more = figures === undefined ? {} : { figures, rounded: false };
-    return displayParts(of, row.measure, { ...options(), unit: unit(), ...more }).number;
+    return displayParts(of, row.measure, { ...options(), unit: unit(), usual, ...more }).number;
   };
   return { saidOf, placeText };
 }

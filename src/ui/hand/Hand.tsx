@@ -102,6 +102,7 @@ function InHandView(props: { readonly turned: InHand }) {
   const { hand, looking } = sheet;
   const dock = () => looking.width() === "phone";
   const bare = () => dock() && looking.typing();
+  let view: HTMLElement | undefined;
   const putDown = (): void => {
     const { id } = props.turned;
     looking.take(null);
@@ -114,9 +115,13 @@ function InHandView(props: { readonly turned: InHand }) {
     const wasTyping = hand.text() !== null;
     hand.setText(null);
     if (!hand.restore() && !wasTyping) putDown();
+    // What had the focus may have gone with what was put back, as the thumb of an end.
+    else if (!view?.contains(document.activeElement))
+      view?.querySelector<HTMLElement>(".in-hand-slider, .in-hand-value")?.focus({ preventScroll: true });
   };
   return (
     <section
+      ref={view}
       class="hand"
       classList={{ dock: dock(), bare: bare() }}
       aria-label={`In hand: ${sheet.place(props.turned.id)}`}

@@ -101,3 +101,5 @@ export function createGivesOut(engine: Engine, asker: Asker) {
     }),
   };
 }
+
+export type GivingOut = ReturnType<typeof createGivesOut>;

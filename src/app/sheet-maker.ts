@@ -37,7 +37,9 @@ function createTelling(
 ) {
   const asked = () => ({ result, cards: session.worksheet().cards, isSpan });
   return {
-    answers: (room?: Room) => answers(asked(), room),
+    // What stands under the lead asks for all of the worksheet.
+    answers: (room?: Room) =>
+      answers(asked(), { ...room, alone: session.engine.view().graph.whole !== null }),
     beside: (id: string) => workings()?.besideAnswer(asked(), id) ?? [],
   };
 }
@@ -108,7 +110,10 @@ export function createSheet(laid: Laid, shared: PageShared) {
   void refreshSheets();
   const workings = fetchWorkings();
   const reader = makeReader(session, showOptions, { words: shared.words, workings });
-  const working = () => engine.view().results.requests.length > 0;
+  const working = () => {
+    const { graph, results } = engine.view();
+    return graph.whole?.waits === true || results.requests.length > 0;
+  };
   const sheet: Sheet = {
     kinds: CARD_KINDS,
     worksheet: createMemo(() => engine.view().worksheet),

@@ -156,20 +156,31 @@ export function turnedPlot({ points, words, now, before, tone, old, whole }: Tur
   };
 }
 
-/** The same as a table: the value tried, and each answer. */
+/** A value with what each answer is there. */
+export type TurnedRow = { readonly place: number; readonly text: string; readonly said: readonly string[] };
+
+/**
+ * The same as a table: the value tried, and each answer.
+ *
+ * @param standing where the number stands and stood, among the values tried
+ */
 export function turnedTable(
   title: string,
   label: string,
   panels: readonly { readonly label: string; readonly points: readonly TurnedPoint[] }[],
+  standing: readonly TurnedRow[] = [],
 ): PlotTable {
-  const [first] = panels;
+  const tried = (panels[0]?.points ?? []).map(({ place, text }, at) => ({
+    place,
+    text,
+    said: panels.map(({ points }) => points[at]?.said ?? ""),
+  }));
+  const others = tried.filter(({ place }) => standing.every((one) => one.place !== place));
+  const rows = [...others, ...standing].sort((a, b) => a.place - b.place);
   return {
     title,
     head: [label, ...panels.map((panel) => panel.label)],
-    rows: (first?.points ?? []).map((point, at) => [
-      point.text,
-      ...panels.map(({ points }) => points[at]?.said || "–"),
-    ]),
+    rows: rows.map(({ text, said }) => [text, ...said.map((one) => one || "–")]),
   };
 }
 

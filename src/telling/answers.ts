@@ -11,13 +11,13 @@ const uncompared = (said: Sentence): Sentence => ({
   pieces: said.pieces.map((piece) => (typeof piece === "string" ? piece : { ...piece, was: null })),
 });
 
-/** The sentences of a worksheet: the one that leads, and at most three more. */
+/** The sentences of a worksheet: the one that leads, and at most three more where there is room for them. */
 export function answers(asked: Asked, room: Room = {}): readonly Sentence[] {
   const empty = emptySheet(asked);
   if (empty) return empty;
   const missing = stopped(asked);
   if (missing) return [missing, ...inSpite(asked)];
   const acts = mending(asked);
-  const all = [leadOf(asked, room), ...further(asked)];
+  const all = [leadOf(asked, room), ...(room.alone ? [] : further(asked))];
   return acts.length === 0 ? all : all.map((said) => uncompared(said.lead ? { ...said, acts } : said));
 }

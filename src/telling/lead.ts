@@ -20,6 +20,8 @@ import { withinLine } from "./words/lists.ts";
 export type Room = {
   /** Where a number carries what it was, or a phone is in the hand: "Short in ...". */
   readonly short?: boolean;
+  /** Before all of the worksheet is worked out: nothing stands under the lead yet. */
+  readonly alone?: boolean;
   /** Where one line more would be too many: "without rain" goes. */
   readonly brief?: boolean;
   /** The season that was named last, while a number moves: the sentence keeps its words, whatever its numbers come to. */

@@ -117,6 +117,20 @@ describe("an answer over the number in hand", () => {
       ["1000 gal", "0"],
     ]);
   });
+
+  it("has in its table where the number stands and stood, in their order, and no value twice", () => {
+    const panels = [{ label: "Short days", points: curve.points }];
+    const standing = [
+      { place: 0.5, text: "held 500", said: ["20"] },
+      { place: 0.25, text: "250 gal, in hand", said: [""] },
+    ];
+    expect(turnedTable("Tried", "Each holds", panels, standing).rows).toEqual([
+      ["0 gal", "40"],
+      ["250 gal, in hand", "–"],
+      ["held 500", "20"],
+      ["1000 gal", "0"],
+    ]);
+  });
 });
 
 describe("the words under the axis", () => {

@@ -2,8 +2,9 @@
 
 import { createMemo, For, Show } from "solid-js";
 import { numberIn } from "../../graph/readers.ts";
-import { turnedPlot, turnedTable, turnedWords } from "../../scene/turned-plot.ts";
+import { type TurnedRow, turnedPlot, turnedTable, turnedWords } from "../../scene/turned-plot.ts";
 import { Chart, TableBehind } from "../charts/Chart.tsx";
+import { startText, typedText } from "../rows/number-text.ts";
 import { useSheet } from "../sheet.ts";
 import { AxisWords, INSET, WORD_ROW } from "./AxisWords.tsx";
 import type { End, SpanInHand } from "./doubting.ts";
@@ -116,36 +117,43 @@ const useIsWhole = () => {
   return () => hand.curve().state === "ready";
 };
 
+/** Where the number stands on its axis and stood, with what an answer is and was there. */
+function useStanding(turned: InHand) {
+  const sheet = useSheet();
+  const { hand } = sheet;
+  const place = (): number | null => {
+    const at = hand.place();
+    // Where the number is refused, what stands is the answer without its part.
+    const isRefused = sheet.failure(turned.id) !== null;
+    return at === null || at < 0 || at > 1 || isRefused || sheet.doubting()?.span() ? null : at;
+  };
+  const saidOf = (answer: string) => (sheet.result(answer)?.state === "pending" ? "" : sheet.shown(answer));
+  return {
+    place,
+    saidOf,
+    now: (answer: string) => {
+      const at = place();
+      return at === null ? null : { place: at, answer: numberIn(sheet.result(answer)), said: saidOf(answer) };
+    },
+    before: (answer: string) => {
+      const was = hand.before();
+      return was && { place: was.place, answer: was.answer(answer), said: was.said(answer) };
+    },
+  };
+}
+
 /** A panel's curve with what stands now and what was before on it. */
 function usePanelPlot(props: Props & { readonly panel: Panel }) {
   const sheet = useSheet();
   const { hand } = sheet;
   const isWhole = useIsWhole();
-  const now = () => {
-    const place = hand.place();
-    const result = sheet.result(props.panel.answer);
-    // Where the number is refused, what stands is the answer without its part.
-    const isRefused = sheet.failure(props.turned.id) !== null;
-    return place === null || place < 0 || place > 1 || isRefused || sheet.doubting()?.span()
-      ? null
-      : {
-          place,
-          answer: numberIn(result),
-          said: result?.state === "pending" ? "" : sheet.shown(props.panel.answer),
-        };
-  };
-  const before = () => {
-    const was = hand.before();
-    return (
-      was && { place: was.place, answer: was.answer(props.panel.answer), said: was.said(props.panel.answer) }
-    );
-  };
+  const { now, before } = useStanding(props.turned);
   return createMemo(() =>
     turnedPlot({
       points: props.panel.points,
       words: hand.axis()?.form === "words",
-      now: now(),
-      before: before(),
+      now: now(props.panel.answer),
+      before: before(props.panel.answer),
       tone: toneOf(sheet, props.panel.answer),
       old: hand.curve().state === "old",
       whole: isWhole(),
@@ -192,7 +200,15 @@ function PanelView(props: Props & { readonly panel: Panel }) {
 
 /** The axis itself: a slider whose scale stands still. */
 function Slider(props: Props) {
-  const { hand, shown } = useSheet();
+  const sheet = useSheet();
+  const { hand } = sheet;
+  /** As it stands in the field: what is rounded elsewhere is what was turned to here. */
+  const spoken = (): string => {
+    const { id, row } = props.turned;
+    return row.row === "given"
+      ? startText(sheet, hand.entry() ?? undefined, id, row.measure)
+      : sheet.shown(id);
+  };
   // Nought has no place on an axis in ratios: the thumb waits at its low end.
   const place = () => Math.min(1, Math.max(0, hand.place() ?? 0));
   return (
@@ -201,7 +217,7 @@ function Slider(props: Props) {
       class="in-hand-slider"
       classList={{ empty: hand.place() === null }}
       aria-label={`${props.turned.row.label}, slider`}
-      aria-valuetext={shown(props.turned.id)}
+      aria-valuetext={spoken()}
       min="0"
       max="1"
       step="any"
@@ -228,10 +244,16 @@ const ENDS: readonly (readonly [End, string])[] = [
 
 /** The axis with a thumb for each end of a number that is not sure. */
 function TwoThumbs(props: Props & { readonly span: SpanInHand }) {
-  const { doubting } = useSheet();
+  const sheet = useSheet();
+  const { doubting } = sheet;
   const place = (end: End) => props.span[end].place;
+  const spoken = (end: End): string => {
+    const entry = sheet.hand.entry();
+    const value = entry?.[end];
+    return value === undefined ? props.span[end].text : typedText(sheet, value, entry?.unit ?? "");
+  };
   return (
-    <div class="two-thumbs">
+    <div class="two-thumbs" style={{ "--low": place("low"), "--high": place("high") }}>
       <div
         class="between"
         style={{
@@ -243,9 +265,9 @@ function TwoThumbs(props: Props & { readonly span: SpanInHand }) {
         {([end, word]) => (
           <input
             type="range"
-            class="in-hand-slider"
+            class={`in-hand-slider ${end}`}
             aria-label={`${props.turned.row.label}, ${word}`}
-            aria-valuetext={props.span[end].text}
+            aria-valuetext={spoken(end)}
             min="0"
             max="1"
             step="any"
@@ -276,15 +298,30 @@ const STEP_KEYS: ReadonlyMap<string, 1 | -1> = new Map([
   ["PageDown", -1],
 ]);
 
+/** The curve as a table, with where the number stands and stood. */
 function SpokenTable(props: Props) {
   const sheet = useSheet();
+  const standing = useStanding(props.turned);
+  const rows = (answers: readonly string[]): readonly TurnedRow[] => {
+    const [at, was] = [standing.place(), sheet.hand.before()];
+    const now = at !== null && {
+      place: at,
+      text: `${sheet.shown(props.turned.id)}, in hand`,
+      said: answers.map(standing.saidOf),
+    };
+    return [
+      ...(now ? [now] : []),
+      ...(was ? [{ place: was.place, text: was.text, said: answers.map(was.said) }] : []),
+    ];
+  };
   const table = () => {
     const panels = sheet.hand.curve().panels;
     const shown = panels.map(({ answer, points }) => ({
       label: named(sheet, answer, props.turned.card),
       points,
     }));
-    return turnedTable(`${props.turned.row.label}, tried`, props.turned.row.label, shown);
+    const { label } = props.turned.row;
+    return turnedTable(`${label}, tried`, label, shown, rows(panels.map(({ answer }) => answer)));
   };
   return <TableBehind table={table()} />;
 }
@@ -313,9 +350,7 @@ export function Turning(props: Props) {
           {(span) => <TwoThumbs {...props} span={span()} />}
         </Show>
         <AxisWords />
-        <Show when={!props.dock}>
-          <SpokenTable {...props} />
-        </Show>
+        <SpokenTable {...props} />
       </div>
     </Show>
   );

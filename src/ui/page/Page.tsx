@@ -5,6 +5,7 @@ import { Dynamic } from "solid-js/web";
 import { isBare } from "../../kinds/kind.ts";
 import { lazyAfterAnswers } from "../after-answers.ts";
 import { answersStand, firstPaint } from "../after-paint.ts";
+import { createMatching } from "../matching.ts";
 import { type Sheet, SheetContext, useSheet } from "../sheet.ts";
 import { Answers } from "./Answers.tsx";
 import { Header } from "./Header.tsx";
@@ -83,18 +84,6 @@ function OpenPart(props: { readonly parts: Parts; readonly listing: Listing }) {
   );
 }
 
-/** Whether the window is too low for one thing under the other. */
-function createLow() {
-  const query = matchMedia("(max-height: 499px)");
-  const [low, setLow] = createSignal(query.matches);
-  const look = () => {
-    setLow(query.matches);
-  };
-  query.addEventListener("change", look);
-  onCleanup(() => query.removeEventListener("change", look));
-  return low;
-}
-
 /** What only paper shows, fetched once the page stands and made when it is printed. */
 function OnPaper() {
   const [Printed, setPrinted] = createSignal<Component | null>(null);
@@ -138,7 +127,7 @@ function createPlan(sheet: Sheet, listing: Listing) {
   const width = sheet.looking.width;
   const isPhone = () => width() === "phone";
   // On its side a window of that width has no room for a list beside the open part.
-  const isLow = createLow();
+  const isLow = createMatching("(max-height: 499px)");
   const isOpen = () => !isPhone() || sheet.looking.part() !== null || listing.group() !== null;
   return {
     width,

@@ -198,7 +198,9 @@ function InHandView(props: { readonly turned: InHand }) {
         </Show>
         <Value turned={props.turned} />
       </div>
-      <Show when={sheet.failure(props.turned.id)}>{(why) => <p class="wrong">{why()}</p>}</Show>
+      <Show when={hand.text() === null && sheet.failure(props.turned.id)}>
+        {(why) => <p class="wrong">{why()}</p>}
+      </Show>
       <Show when={!bare()}>
         <Turning turned={props.turned} dock={dock()} />
         <Show when={!dock()}>

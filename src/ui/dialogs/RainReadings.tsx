@@ -68,7 +68,7 @@ export function DrierSeasons(props: { readonly years: DrierYears }) {
   return (
     <Show when={props.years.length > 0}>
       <section class="drier" aria-label="The same record with less rain">
-        <h3>The same record with less rain</h3>
+        <h2>The same record with less rain</h2>
         <p>The worst season of each:</p>
         <ul>
           <For each={props.years}>

@@ -134,6 +134,11 @@ function createKeys(turned: InHand) {
     const wasTyping = hand.text() !== null;
     hand.setText(null);
     if (!hand.restore() && !wasTyping) putDown();
+    // What had the focus may have gone with what was put back, as the thumb of an end.
+    else if (document.activeElement === document.body)
+      document
+        .querySelector<HTMLElement>(".hand .in-hand-slider, .in-hand-value")
+        ?.focus({ preventScroll: true });
   };
   const onRow = (event: KeyboardEvent): void => {
     const isOwn = event.target instanceof Element && event.target.closest(".row.held") !== null;

@@ -45,5 +45,9 @@ test("a formula of any money reads as well in any other, to the same number", ()
 
 test("a unit that begins as the money is called is still that unit", () => {
   for (const currency of ["k", "g", "m", "Tb"])
-    expect(readQuantity("5 mm", { measure: "rain", currency })).toMatchObject({ ok: true, value: 5, unit: "mm" });
+    expect(readQuantity("5 mm", { measure: "rain", currency })).toMatchObject({
+      ok: true,
+      value: 5,
+      unit: "mm",
+    });
 });

@@ -20,7 +20,6 @@ import type { Worksheet } from "../document/worksheet.ts";
 import type { Results } from "../graph/evaluate.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { chanceId } from "../storage/shelf.ts";
-import { fieldPageIn } from "../ui/field/pages.ts";
 import { today } from "./clock.ts";
 import { createEngine, type Engine, type View } from "./engine.ts";
 import { followOtherTabs } from "./following.ts";
@@ -71,7 +70,7 @@ function createSteps(engine: Engine, { history, setHistory, show }: Standing) {
   /** One step back or on. Together, so that the page is redrawn once, never with new numbers beside old answers. */
   const step = (to: (at: History<Worksheet>) => History<Worksheet>): void =>
     batch(() => {
-      setBefore(engine.view().results.all);
+      setBefore(engine.view().results);
       merging = null;
       const next = to(history());
       show(amended(next, withNotes(next.present, history().present.notes ?? [])));
@@ -85,7 +84,7 @@ function createSteps(engine: Engine, { history, setHistory, show }: Standing) {
       const next = change(history().present);
       if (next === history().present) return;
       batch(() => {
-        if (merge === undefined || merge !== merging) setBefore(engine.view().results.all);
+        if (merge === undefined || merge !== merging) setBefore(engine.view().results);
         merging = merge ?? null;
         show(commit(history(), next, { label, ...(merge === undefined ? {} : { merge }) }));
       });
@@ -104,7 +103,7 @@ function createSteps(engine: Engine, { history, setHistory, show }: Standing) {
     /** Writes notes down: no step, as undo never takes them away. */
     note: (change: (worksheet: Worksheet) => Worksheet): void =>
       batch(() => {
-        setBefore(engine.view().results.all);
+        setBefore(engine.view().results);
         merging = null;
         show(amended(history(), change(history().present)));
       }),
@@ -183,12 +182,7 @@ function keptSaid({ saver, saved, refused, notice, setNotice }: ReturnType<typeo
 /** Everything that changes while a worksheet is open. */
 export function createSession(laid: Laid, shared: PageShared) {
   const forecast = createForecast(shared.device, laid.id);
-  const engine = createEngine(
-    laid.worksheet,
-    laid.records,
-    forecast.text,
-    fieldPageIn(location.hash) === null,
-  );
+  const engine = createEngine(laid.worksheet, laid.records, forecast.text);
   const [history, setHistory] = createSignal<History<Worksheet>>(startHistory(laid.worksheet));
   const worksheet = (): Worksheet => history().present;
   const { held, hold } = createHeld(engine, worksheet);

@@ -35,11 +35,13 @@ function createTelling(
   workings: Accessor<Workings | null>,
   isSpan: (id: string) => boolean,
 ) {
-  const asked = () => ({ result, cards: session.worksheet().cards, isSpan });
+  const asked = () => {
+    const baseline = session.baseline();
+    const before = baseline && { before: (id: string) => baseline.get(id) };
+    return { result, cards: session.worksheet().cards, isSpan, ...before };
+  };
   return {
-    // What stands under the lead asks for all of the worksheet.
-    answers: (room?: Room) =>
-      answers(asked(), { ...room, alone: session.engine.view().graph.whole !== null }),
+    answers: (room?: Room) => answers(asked(), room),
     beside: (id: string) => workings()?.besideAnswer(asked(), id) ?? [],
   };
 }
@@ -110,10 +112,8 @@ export function createSheet(laid: Laid, shared: PageShared) {
   void refreshSheets();
   const workings = fetchWorkings();
   const reader = makeReader(session, showOptions, { words: shared.words, workings });
-  const working = () => {
-    const { graph, results } = engine.view();
-    return graph.whole?.waits === true || results.requests.length > 0;
-  };
+  const cautions = createCautions(engine, showOptions, shared);
+  const working = () => engine.view().results.requests.length > 0;
   const sheet: Sheet = {
     kinds: CARD_KINDS,
     worksheet: createMemo(() => engine.view().worksheet),
@@ -123,7 +123,8 @@ export function createSheet(laid: Laid, shared: PageShared) {
       currency: session.worksheet().currency,
     })),
     ...reader,
-    ...createCautions(engine, showOptions, shared),
+    ...cautions,
+    failure: (id) => reader.failure(id) ?? cautions.amissAt(id),
     ...createTelling(session, reader, workings, (id) => typeof sheet.doubting()?.spanOf(id) === "string"),
     beginning: async () => (await import("./beginning.ts")).makeBeginning(session, shared),
     working,

@@ -22,8 +22,6 @@ export type Inside = {
   readonly whole: (() => Results) | null;
 };
 
-const STILL_TO_COME: Result = { state: "pending", last: null };
-
 export class Results {
   readonly inside: Inside;
   readonly #problems = once(() => firstCauses(this.inside));
@@ -32,16 +30,12 @@ export class Results {
     this.inside = inside;
   }
 
-  /**
-   * The result of a quantity, or of a measured one's computed twin (see `twinId`); undefined where there is none, pending
-   * where it is left for later.
-   */
+  /** The result of a quantity, or of a measured one's computed twin (see `twinId`); undefined where there is none. */
   get(id: QuantityId): Result | undefined {
     const { graph, results } = this.inside;
     const position = graph.index.get(id);
     if (position !== undefined) return results[position];
-    if (!graph.whole?.mayHave(id)) return undefined;
-    return graph.whole.waits ? STILL_TO_COME : this.all.get(id);
+    return graph.whole?.mayHave(id) ? this.all.get(id) : undefined;
   }
 
   /** The results of the whole worksheet: these, or where they are of a part what they are a part of. */

@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { defineConfig, type Plugin } from "vite";
+import { defineConfig, type Plugin, type Rolldown } from "vite";
 import { VitePWA } from "vite-plugin-pwa";
 import solid from "vite-plugin-solid";
 import { ONE_FILE, withOneFile } from "./src/cli/one-file.mjs";
@@ -101,6 +101,43 @@ const calledAtOnce: Plugin = {
   },
 };
 
+/**
+ * The page's letters are asked for with its script, not when the first word is laid out: by then the word would be laid out in
+ * the letters of the device, which takes a while to find, and once more in these.
+ */
+const lettersAtOnce: Plugin = {
+  name: "letters-at-once",
+  apply: "build",
+  transformIndexHtml: (_html, { bundle = {} }) =>
+    Object.keys(bundle)
+      .filter((name) => /latin-wght-normal.*\.woff2$/.test(name))
+      .map((name) => ({
+        tag: "link",
+        attrs: { rel: "preload", as: "font", type: "font/woff2", crossorigin: true, href: `./${name}` },
+        injectTo: "head" as const,
+      })),
+};
+
+/** What stands below the page: nothing there imports the page's own folders. */
+const BELOW =
+  /[\\/]src[\\/](document|graph|happened|network|physics|rainfall|scene|season|storage|studies|telling|units)[\\/]/;
+
+/** Whether the page's script imports a file, itself or through others, before anything is asked for. */
+function makeIsAtFirst() {
+  const known = new Map<string, boolean>();
+  const isAtFirst = (id: string, context: Rolldown.ChunkingContext): boolean => {
+    const before = known.get(id);
+    if (before !== undefined) return before;
+    // Files that import each other come back here.
+    known.set(id, false);
+    const importers = context.getModuleInfo(id)?.importers ?? [];
+    const found = /[\\/]app[\\/]main\.tsx$/.test(id) || importers.some((one) => isAtFirst(one, context));
+    known.set(id, found);
+    return found;
+  };
+  return isAtFirst;
+}
+
 /** What the tables tell whoever checks them; the page shows its own words on a row (a test: nothing in src reads these). */
 export const FOR_CHECKING: readonly string[] = ["about", "note", "source", "status"];
 
@@ -115,6 +152,8 @@ const tablesWithoutNotes: Plugin = {
     return { code: JSON.stringify(JSON.parse(code), without), map: null };
   },
 };
+
+const isAtFirst = makeIsAtFirst();
 
 const { version } = JSON.parse(readFileSync(new URL("package.json", import.meta.url), "utf8"));
 
@@ -131,6 +170,7 @@ export default defineConfig({
       name: "policy-in-the-page",
       transformIndexHtml: (html) => html.replace("%POLICY%", POLICY),
     },
+    lettersAtOnce,
     withOneFile(() => [solid()]),
     VitePWA({
       // A new version waits until the reader says so, and the page registers the worker itself.
@@ -149,7 +189,7 @@ export default defineConfig({
           { name: "Today", url: "./#today" },
         ],
         background_color: "#f4f7f5",
-        theme_color: "#145a96",
+        theme_color: "#11528a",
         icons: [
           { src: "icon-192.png", sizes: "192x192", type: "image/png" },
           { src: "icon-512.png", sizes: "512x512", type: "image/png" },
@@ -186,8 +226,14 @@ export default defineConfig({
         // Whatever the page needs at first stands in one file, which squeezes better than thirty.
         codeSplitting: {
           groups: [
-            { name: "reckoning", test: /src[\\/]graph[\\/](build|evaluate)\.ts$/, priority: 2 },
-            { name: "kinds", test: /src[\\/]kinds[\\/]index\.ts$/, priority: 1 },
+            { name: "reckoning", test: /src[\\/]graph[\\/](build|evaluate)\.ts$/, priority: 3 },
+            { name: "kinds", test: /src[\\/]kinds[\\/]index\.ts$/, priority: 2 },
+            // Little of it is called before the page says anything: in a file of its own it is not translated as it is read.
+            {
+              name: (id, context) => (BELOW.test(id) && isAtFirst(id, context) ? "below" : null),
+              debugName: "below",
+              priority: 1,
+            },
             { name: "first", test: /src[\\/]app[\\/]main\.tsx$/ },
           ],
         },

@@ -3,12 +3,13 @@
 import { type Accessor, createSignal } from "solid-js";
 import type { DrierYears } from "../ui/dialogs/rain-import.ts";
 import type { AskingPool } from "../worker/asking-pool.ts";
-import { createGivesOut } from "./gives-out.ts";
+import type { GivingOut } from "./gives-out.ts";
 import { createSince } from "./held.ts";
 import { createInHand } from "./in-hand.ts";
 import { later } from "./later.ts";
 import type { InHandTools } from "./turned.ts";
 import { createUnsure } from "./unsure.ts";
+import { fetchAfterAnswers } from "./words.ts";
 
 const NO_YEARS: DrierYears = [];
 
@@ -30,12 +31,24 @@ function createDrierLater(tools: InHandTools, pool: AskingPool): Accessor<DrierY
   };
 }
 
+/** What gives out first, fetched once the answers stand: nothing is asked of a season that is not in yet. */
+function createGivesOutLater({ session: { engine } }: InHandTools, pool: AskingPool): GivingOut {
+  const fetched = later(async () => {
+    const { createGivesOut } = await import("./gives-out.ts");
+    return () => createGivesOut(engine, pool.asker());
+  });
+  const made = fetchAfterAnswers(null, fetched, () => undefined);
+  return {
+    givesOut: () => made()?.givesOut() ?? null,
+    givesOutFirst: () => made()?.givesOutFirst() ?? null,
+  };
+}
+
 export function createQuestions(tools: InHandTools, pool: AskingPool) {
-  const { engine } = tools.session;
   const { hand, inside } = createInHand(tools, pool.asker());
   return {
     drier: createDrierLater(tools, pool),
-    ...createGivesOut(engine, pool.asker(), tools.session.baseline),
+    ...createGivesOutLater(tools, pool),
     hand,
     doubting: createUnsure(tools, inside, pool.asker()),
     since: createSince(tools.session, tools.options),

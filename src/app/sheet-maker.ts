@@ -35,13 +35,11 @@ function createTelling(
   workings: Accessor<Workings | null>,
   isSpan: (id: string) => boolean,
 ) {
-  const asked = () => {
-    const baseline = session.baseline();
-    const before = baseline && { before: (id: string) => baseline.get(id) };
-    return { result, cards: session.worksheet().cards, isSpan, ...before };
-  };
+  const asked = () => ({ result, cards: session.worksheet().cards, isSpan });
   return {
-    answers: (room?: Room) => answers(asked(), room),
+    // What stands under the lead asks for all of the worksheet.
+    answers: (room?: Room) =>
+      answers(asked(), { ...room, alone: session.engine.view().graph.whole !== null }),
     beside: (id: string) => workings()?.besideAnswer(asked(), id) ?? [],
   };
 }
@@ -112,8 +110,10 @@ export function createSheet(laid: Laid, shared: PageShared) {
   void refreshSheets();
   const workings = fetchWorkings();
   const reader = makeReader(session, showOptions, { words: shared.words, workings });
-  const cautions = createCautions(engine, showOptions, shared);
-  const working = () => engine.view().results.requests.length > 0;
+  const working = () => {
+    const { graph, results } = engine.view();
+    return graph.whole?.waits === true || results.requests.length > 0;
+  };
   const sheet: Sheet = {
     kinds: CARD_KINDS,
     worksheet: createMemo(() => engine.view().worksheet),
@@ -123,8 +123,7 @@ export function createSheet(laid: Laid, shared: PageShared) {
       currency: session.worksheet().currency,
     })),
     ...reader,
-    ...cautions,
-    failure: (id) => reader.failure(id) ?? cautions.amissAt(id),
+    ...createCautions(engine, showOptions, shared),
     ...createTelling(session, reader, workings, (id) => typeof sheet.doubting()?.spanOf(id) === "string"),
     beginning: async () => (await import("./beginning.ts")).makeBeginning(session, shared),
     working,

@@ -7,7 +7,7 @@ import { firstPaint, wholeWorked } from "../ui/after-paint.ts";
 const AGAIN_AFTER = 5000;
 
 /** What is fetched, until it is here what stands in its place; fetched again as long as it takes. */
-function fetchAfterAnswers<Fetched, Until>(
+export function fetchAfterAnswers<Fetched, Until>(
   until: Until,
   load: () => Promise<Fetched>,
   onFailure: () => void,

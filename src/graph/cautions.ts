@@ -1,7 +1,8 @@
 // The cautions that hold now, with the numbers put in.
 
-import type { Worksheet } from "../document/worksheet.ts";
+import type { Card, Worksheet } from "../document/worksheet.ts";
 import type { ShowOptions } from "../units/show.ts";
+import { kindNamed, linkedIds, rowNamed } from "./card-plans.ts";
 import { filledWith } from "./fill.ts";
 import type { CardCaution, Graph } from "./nodes.ts";
 import { READY } from "./pass.ts";
@@ -24,6 +25,15 @@ export type ShownCaution = {
 };
 
 const idOf = (card: string, name: string) => (name.includes(".") ? name : `${card}.${name}`);
+
+/** What a name in a caution's words stands for: a row of its card, of the card that a link of it leads to, or of a single card. */
+function namedIn({ kinds }: Graph, card: Card, name: string): string {
+  const [head = "", rest] = name.split(".");
+  const kind = kindNamed(kinds, card.kind);
+  const row = rest !== undefined && kind ? rowNamed(kind, head) : undefined;
+  const [linked] = row?.row === "link" ? linkedIds(card, row) : [];
+  return linked === undefined ? idOf(card.id, name) : `${linked}.${rest}`;
+}
 
 function standsWhere(results: Results, card: string, where: NonNullable<Caution["where"]>): boolean {
   const result = results.get(idOf(card, where.row));
@@ -53,20 +63,21 @@ export function cautionsOf(
   options: ShowOptions,
   words: Words,
 ): readonly ShownCaution[] {
-  const filled = (card: string, text: string): string =>
+  const filled = (card: Card, text: string): string =>
     filledWith(text, (name) => {
-      const id = idOf(card, name);
+      const id = namedIn(graph, card, name);
       const shown = shownValue(graph, worksheet, results, id, options);
       const { state } = results.get(id) ?? { state: "none" };
       return state === "ready" || state === "pending" ? shown : `(not known: ${shown || name})`;
     });
-  const kinds = new Map(worksheet.cards.map(({ id, kind }) => [id, kind]));
+  const cards = new Map(worksheet.cards.map((card) => [card.id, card]));
   return graph.cautions().flatMap((held) => {
     const { card, caution } = held;
-    const said = holds(results, held) ? cautionWords(words, kinds.get(card) ?? "", caution) : null;
-    if (!said) return [];
+    const on = cards.get(card);
+    const said = on && holds(results, held) ? cautionWords(words, on.kind, caution) : null;
+    if (!on || !said) return [];
     const { id, beside, weight, kills = false } = caution;
-    const text = filled(card, said.text);
+    const text = filled(on, said.text);
     return [{ id, card, text, beside, weight, source: said.source, kills, setOff: caution.if !== undefined }];
   });
 }

@@ -99,8 +99,8 @@ export type LinkGiven = Named & {
 export type TextGiven = Named & {
   readonly row: "text";
   readonly default: string;
-  /** Days of the week, as "mon thu", picked by buttons. */
-  readonly of?: "weekdays";
+  /** Days of the week, as "mon thu", picked by buttons; or what money is counted in, which the worksheet's head says. */
+  readonly of?: "weekdays" | "currency";
 };
 
 export type DateGiven = Named & {
@@ -194,12 +194,7 @@ export type Outcome =
   | { readonly value: Value }
   | { readonly none: string }
   /** `cause` names the quantity at which the trouble began, when it is another one. */
-  | {
-      readonly failed: string;
-      readonly cause?: QuantityId;
-      /** The given of the same card that is to be changed, where what it was given shows to be wrong only here. */
-      readonly by?: string;
-    };
+  | { readonly failed: string; readonly cause?: QuantityId };
 
 export type Outputs = Readonly<Record<string, Outcome>>;
 

@@ -100,6 +100,10 @@ function yardCells(place: Place): readonly Wanted[] {
   ];
 }
 
+/** Beyond it few things would stand lost far apart. */
+const MOST_STRETCH = 2.2;
+const isFirm = (span: Span): boolean => span[0] === span[2];
+
 /** Widths between two steps of their spans, so that all together they fill the room as far as they may. */
 function shared(
   spans: readonly Span[],
@@ -110,6 +114,12 @@ function shared(
   if (least >= room) {
     const squeeze = least > 0 ? room / least : 1;
     return { widths: spans.map(([narrow]) => narrow * squeeze), squeeze };
+  }
+  // On very wide paper everything but the tanks, whose breadth tells what they hold, takes its share of what is over.
+  if (most < room) {
+    const firm = spans.reduce((sum, span) => sum + (isFirm(span) ? span[2] : 0), 0);
+    const stretch = most > firm ? Math.min(MOST_STRETCH, (room - firm) / (most - firm)) : 1;
+    return { widths: spans.map((span) => span[2] * (isFirm(span) ? 1 : stretch)), squeeze: 1 };
   }
   const [from, to] = wish >= room ? ([0, 1] as const) : ([1, 2] as const);
   const [low, high] = wish >= room ? [least, wish] : [wish, most];

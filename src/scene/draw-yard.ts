@@ -16,6 +16,7 @@ const ABREAST = 50;
 /** Arc over a covered bed, and plants on an open one [px]. */
 export const ARC = 36;
 const PLANT = 12;
+const WIDEST_BED = 240;
 
 /** Words in the ground under a thing. */
 function anchorBelow(bench: Bench, part: Part, cell: Cell, from: number): void {
@@ -146,7 +147,7 @@ function drawSoil(bench: Bench, bed: DrawnBed, box: Box): void {
 /** A bed, half in the ground, with its plants; a covered one under an arc. */
 export function drawBed(bench: Bench, cell: Cell, bed: DrawnBed): void {
   const { paper } = bench;
-  const width = Math.min(150, cell.width - (cell.width > 40 ? 12 : 2));
+  const width = Math.min(WIDEST_BED, cell.width - (cell.width > 40 ? 12 : 2));
   const x = cell.x + (cell.width - width) / 2;
   const y = groundAt(bench.ground, cell.x + cell.width / 2);
   const box: Box = { x, y: y - 9, width, height: 20 };

@@ -106,6 +106,8 @@ const CORNER = { width: 92, height: 30 };
 /** Under the lowest ground there is at least so much soil for words [px], or such a share of the zone. */
 const SOIL = { small: 36, full: 58 };
 const SOIL_SHARE = { small: 0.26, full: 0.23 };
+/** However high the zone: three rows of words and a little [px]. */
+const MOST_SOIL = 150;
 
 function shapesOf(place: Place): readonly (readonly [Form, readonly Part[]])[] {
   return [
@@ -231,10 +233,8 @@ function benchFor(
 ): Bench & { readonly cells: ReturnType<typeof columnsFor>["cells"] } {
   const { width, height, small, held = null, kept = null } = sheet;
   const { reaches, lowest } = reachesOf(place, held, small);
-  const soil = Math.max(
-    small ? SOIL.small : SOIL.full,
-    (small ? SOIL_SHARE.small : SOIL_SHARE.full) * height,
-  );
+  const share = (small ? SOIL_SHARE.small : SOIL_SHARE.full) * height;
+  const soil = Math.max(small ? SOIL.small : SOIL.full, Math.min(share, MOST_SOIL));
   const upright = uprightFor(reaches, lowest, height, soil, kept);
   const perArea = perAreaFor(place.tanks, held?.tanks ?? [], width, upright.scale);
   const { cells, squeeze } = columnsFor(place, width, breadthsOf(place, held, perArea));

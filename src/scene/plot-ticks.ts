@@ -1,4 +1,5 @@
-// The words of a chart's scale: each over its line, or under it, at the side where no curve runs through them, else between.
+// The words of a chart's scale: each over its line, or under it, all at one side, where no curve runs through them. What has
+// no such place there stays unsaid; only where no side has any, the highest that does stands in between.
 
 import { overlaps } from "./paper.ts";
 import { crosses, type Frame, type PlacedMark } from "./plot-marks.ts";
@@ -37,33 +38,63 @@ const baselines = (y: number, { height }: Frame): readonly number[] => {
   return under <= height - OVER ? [over, under] : [over];
 };
 
-/** Where along its line the words of a tick may hang, the best first. */
-function hangings(width: number, own: number, atEnd: boolean): readonly Pick<PlacedTick, "x" | "anchor">[] {
+type Hung = Pick<PlacedTick, "x" | "anchor">;
+
+/** The sides, the best first; and between them, from the right. */
+function hangings(width: number, atEnd: boolean): readonly Hung[] {
   const sides = [{ x: 0, anchor: "start" } as const, { x: width, anchor: "end" } as const];
-  const between = BETWEEN.map((share) => ({ x: own + share * (width - 2 * own), anchor: "middle" as const }));
-  return [...(atEnd ? sides.reverse() : sides), ...between];
+  return atEnd ? sides.reverse() : sides;
 }
 
-const leftOf = ({ x, anchor }: Pick<PlacedTick, "x" | "anchor">, own: number): number =>
+const between = (width: number, own: number): readonly Hung[] =>
+  BETWEEN.map((share) => ({ x: own + share * (width - 2 * own), anchor: "middle" as const }));
+
+const leftOf = ({ x, anchor }: Hung, own: number): number =>
   anchor === "start" ? x : anchor === "end" ? x - own : x - own / 2;
 
-/** Words of ticks that do not touch one another nor, where there is a place for it, a curve; the highest stays. */
-export function placeTicks(ticks: readonly Tick[], among: Among): readonly PlacedTick[] {
-  const { frame, size, lines, marks, atEnd } = among;
+/** Where the words of a tick may stand so hung, over its line or under it, clear of all that is drawn or not. */
+function placesOf(
+  { y, label }: Tick,
+  hung: readonly Hung[],
+  among: Among,
+  mustBeFree: boolean,
+): readonly PlacedTick[] {
+  const { frame, size, lines, marks } = among;
+  const own = textWidth(label, size, false);
+  const places = hung.flatMap((at) =>
+    baselines(y, frame).map((words): PlacedTick => ({ y, label, words, ...at })),
+  );
+  if (!mustBeFree) return places;
+  return places.filter((place) => {
+    const box = { x: leftOf(place, own), y: place.words - size, width: own, height: LINE };
+    return !marks.some((mark) => overlaps(box, mark.box, 1)) && !lines.some((line) => crosses(box, line));
+  });
+}
+
+/** The words of two lines stand as their lines do; the highest stays. */
+function keptOf(
+  ticks: readonly Tick[],
+  placesFor: (tick: Tick) => readonly PlacedTick[],
+): readonly PlacedTick[] {
   const kept: PlacedTick[] = [];
-  for (const { y, label } of [...ticks].sort((a, b) => a.y - b.y)) {
-    const own = textWidth(label, size, false);
-    const places = hangings(frame.width, own, atEnd).flatMap((at) =>
-      baselines(y, frame).map((words): PlacedTick => ({ y, label, words, ...at })),
-    );
-    // The words of two lines stand as their lines do, wherever along them.
-    const apart = places.filter(({ words }) => kept.every((other) => words - other.words >= LINE));
-    const isFree = (place: PlacedTick): boolean => {
-      const box = { x: leftOf(place, own), y: place.words - size, width: own, height: LINE };
-      return !marks.some((mark) => overlaps(box, mark.box, 1)) && !lines.some((line) => crosses(box, line));
-    };
-    const placed = apart.find(isFree) ?? apart[0];
+  for (const tick of ticks) {
+    const placed = placesFor(tick).find(({ words }) => kept.every((other) => words - other.words >= LINE));
     if (placed) kept.push(placed);
   }
   return kept;
+}
+
+/** Words of ticks that touch neither one another nor, where there is a place for it, a curve. */
+export function placeTicks(ticks: readonly Tick[], among: Among): readonly PlacedTick[] {
+  const { width } = among.frame;
+  const sorted = [...ticks].sort((a, b) => a.y - b.y);
+  const [best = [], other = []] = hangings(width, among.atEnd).map((side) =>
+    keptOf(sorted, (tick) => placesOf(tick, [side], among, true)),
+  );
+  const fuller = other.length > best.length ? other : best;
+  if (fuller.length > 0) return fuller;
+  const ownOf = ({ label }: Tick): number => textWidth(label, among.size, false);
+  const inside = keptOf(sorted, (tick) => placesOf(tick, between(width, ownOf(tick)), among, true));
+  if (inside.length > 0) return inside.slice(0, 1);
+  return keptOf(sorted, (tick) => placesOf(tick, hangings(width, among.atEnd), among, false)).slice(0, 1);
 }

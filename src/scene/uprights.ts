@@ -17,10 +17,10 @@ export type Upright = {
 /** Heights closer together than this are not drawn any further apart [m]. */
 const LEAST_RANGE = 0.5;
 /** A metre takes at most so many px, and at most this share of the zone. */
-const LARGEST_SCALE = 120;
-const LARGEST_SHARE = 0.26;
-/** Of what is left over, so much is sky. */
-const SKY = 0.45;
+const LARGEST_SCALE = 400;
+const LARGEST_SHARE = 0.3;
+/** Of what is left over, so much is sky: words find their room in either, and bare soil is the duller. */
+const SKY = 0.6;
 
 /** Ground under each column [m above the datum]; the yard lies where its water is drawn. */
 export function groundHeights(place: Place, cells: readonly Pick<Cell, "kind" | "id">[]): readonly number[] {

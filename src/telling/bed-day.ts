@@ -3,8 +3,8 @@
 import { BOUNDS, type Driver } from "../network/bounds.ts";
 import type { BedAnswer } from "../season/answer.ts";
 import type { MeasureName } from "../units/measures.ts";
-import { whyShortThen } from "./words/bounds.ts";
-import { wholeDays } from "./words/lists.ts";
+import { type NamedTanks, whyShortThen } from "./words/bounds.ts";
+import { listed, wholeDays } from "./words/lists.ts";
 
 /** A number as one would say it. */
 export type Show = (si: number, measure: MeasureName) => string;
@@ -14,7 +14,25 @@ export type NotedBed = {
   readonly notes: Pick<BedAnswer, "given" | "lacked" | "lastBy" | "unfilled"> & { readonly driver: Driver };
   /** Titles of what waters it, in order. */
   readonly ways: readonly string[];
+  /** Of the tanks that its water comes from. */
+  readonly tanks?: NamedTanks;
 };
+
+/** What it got or by what it was helped out, and why no more. */
+type Noted = { readonly title: string; readonly got: string; readonly why: string; readonly after: string };
+
+function notedOn({ title, notes, ways, tanks }: NotedBed, day: number, show: Show): Noted | null {
+  const bound = BOUNDS[(notes.lacked[day] ?? 0) - 1];
+  if (!bound) return null;
+  const why = whyShortThen(bound, notes.driver, tanks);
+  const last = notes.lastBy[day] ?? 0;
+  const helper = last > 1 ? ways[last - 1] : undefined;
+  if (notes.unfilled[day] !== 1)
+    return helper ? { title, got: "", why, after: `; ${helper} helped out` } : null;
+  if (last === 0) return { title, got: " got nothing", why, after: "" };
+  const by = helper ? `, with ${helper}` : "";
+  return { title, got: ` got only ${show(notes.given[day] ?? 0, "volume")}${by}`, why, after: "" };
+}
 
 /**
  * What a bed's watering lacked on a day.
@@ -23,16 +41,24 @@ export type NotedBed = {
  * @param day of the record, counted from 0
  * @returns a sentence; null where nothing was lacking
  */
-export function dayNote({ title, notes, ways }: NotedBed, day: number, show: Show): string | null {
-  const bound = BOUNDS[(notes.lacked[day] ?? 0) - 1];
-  if (!bound) return null;
-  const why = whyShortThen(bound, notes.driver);
-  const last = notes.lastBy[day] ?? 0;
-  const helper = last > 1 ? ways[last - 1] : undefined;
-  if (notes.unfilled[day] !== 1) return helper ? `${title}: ${why}; ${helper} helped out.` : null;
-  if (last === 0) return `${title} got nothing: ${why}.`;
-  const by = helper ? `, with ${helper}` : "";
-  return `${title} got only ${show(notes.given[day] ?? 0, "volume")}${by}: ${why}.`;
+export const dayNote = (bed: NotedBed, day: number, show: Show): string | null =>
+  dayNotes([bed], day, show)[0] ?? null;
+
+/** More beds than these are counted, not named. */
+const MOST_NAMED = 2;
+
+/** What the waterings of all beds lacked on a day: those with the same to say share a sentence. */
+export function dayNotes(beds: readonly NotedBed[], day: number, show: Show): readonly string[] {
+  const alike = new Map<string, string[]>();
+  for (const bed of beds) {
+    const noted = notedOn(bed, day, show);
+    if (!noted) continue;
+    const said = `${noted.got}: ${noted.why}${noted.after}.`;
+    alike.set(said, [...(alike.get(said) ?? []), noted.title]);
+  }
+  return [...alike].map(
+    ([said, titles]) => `${titles.length > MOST_NAMED ? `${titles.length} beds` : listed(titles)}${said}`,
+  );
 }
 
 /** A day of a bed's calendar. */

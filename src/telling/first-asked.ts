@@ -1,4 +1,8 @@
-// What the first answers ask of a worksheet of which no season has been run: so much is worked out before they are painted.
+// What is worked out first of a worksheet of which no season has been run: for the frame what there is and how it hangs
+// together, then what the lead asks, its numbers among it. What stands under the lead comes with the rest.
+
+/** What the lead's words go by, and what the head says of the weather: its numbers keep their places meanwhile. */
+export const FRAME_ASKED: readonly string[] = ["season.network", "weather.record_kind"];
 
 /** Of the season and the weather. */
 const OF_THE_WHOLE: readonly string[] = [
@@ -12,9 +16,6 @@ const OF_THE_WHOLE: readonly string[] = [
   "season.binding_driver",
   "season.left_out_list",
   "season.left_out_of_plan",
-  "season.unmetered",
-  "season.tightest_line",
-  "season.spill",
   "season.stored_total",
   "season.short_days",
   "season.record_first_day",
@@ -22,8 +23,8 @@ const OF_THE_WHOLE: readonly string[] = [
   "weather.record_kind",
 ];
 
-/** Of every card that has such a row; the last is what the list of parts says of a bed on a phone. */
-const OF_EACH: readonly string[] = ["watering_time", "time_per_watering", "days_short", "needs_today"];
+/** Of every card that has such a row: what the list of parts says of a bed on a phone. */
+const OF_EACH: readonly string[] = ["needs_today"];
 
 /** @param cards of the worksheet */
 export const firstAsked = (cards: readonly { readonly id: string }[]): readonly string[] => [

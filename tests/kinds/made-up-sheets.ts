@@ -3,7 +3,7 @@
 import { emptyWorksheet } from "../../src/document/blank.ts";
 import type { Card, Entry, EntryValue, Worksheet } from "../../src/document/worksheet.ts";
 import { type Graph, graphFor } from "../../src/graph/build.ts";
-import { cautionsOf } from "../../src/graph/cautions.ts";
+import { cautionsOf, type ShownCaution } from "../../src/graph/cautions.ts";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
 import { KIND_WORDS } from "../../src/kinds/words.ts";
 import type { DailyRecord } from "../../src/rainfall/record.ts";
@@ -73,9 +73,14 @@ export function numberAt(whole: Whole, id: string): number {
 }
 
 /** The cautions that stand, as `card: id`. */
-export function cautionIds(whole: Whole): readonly string[] {
+function cautionsIn({ graph, worksheet, results }: Whole): readonly ShownCaution[] {
   const options = { units: "us", locale: "en-US", currency: "$" } as const;
-  return cautionsOf(whole.graph, whole.worksheet, whole.results, options, KIND_WORDS).map(
-    ({ card, id }) => `${card}: ${id}`,
-  );
+  return cautionsOf(graph, worksheet, results, options, KIND_WORDS);
 }
+
+export const cautionIds = (whole: Whole): readonly string[] =>
+  cautionsIn(whole).map(({ card, id }) => `${card}: ${id}`);
+
+/** What a caution says, by its card and its id. */
+export const cautionText = (whole: Whole, at: string): string | undefined =>
+  cautionsIn(whole).find(({ card, id }) => `${card}: ${id}` === at)?.text;

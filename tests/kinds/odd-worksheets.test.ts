@@ -3,7 +3,7 @@
 
 import { describe, expect, test } from "vitest";
 import { toSi } from "../../src/units/unit.ts";
-import { cautionIds, type Givens, numberAt, sheetOf, workedOut } from "./made-up-sheets.ts";
+import { cautionIds, cautionText, type Givens, numberAt, sheetOf, workedOut } from "./made-up-sheets.ts";
 
 /** A 55-gallon drum, upright; its dimensions hold 57.66 gal. */
 const DRUM: Givens = { capacity: [55, "gal"], water_height: [33.5, "in"], outlet_height: [2, "in"] };
@@ -217,4 +217,12 @@ describe.each(ODD)("$name", (odd) => {
     expect(whole.results.problems).toEqual([]);
     expect(Math.abs(numberAt(whole, "season.balance_error"))).toBeLessThan(1e-9);
   });
+});
+
+test("a refill that comes too late is set against the time of the tub's own beds", () => {
+  const odd = ODD.find(({ cautions }) => cautions.includes("feed: refill_too_late"));
+  const whole = workedOut(sheetOf(odd?.cards ?? {}));
+  const hours = numberAt(whole, "tub.shortest_interval") / toSi(1, "h");
+  const said = /ask again after (\d+)\s(h|days?)\b/.exec(cautionText(whole, "feed: refill_too_late") ?? "");
+  expect(Number(said?.[1]) * (said?.[2] === "h" ? 1 : 24)).toBeCloseTo(hours, 0);
 });

@@ -3,9 +3,11 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { overlaps } from "../../src/scene/paper.ts";
-import { drawPlot, type Plot, type Point, roundAxis, shares } from "../../src/scene/plot.ts";
-import type { Mark } from "../../src/scene/plot-marks.ts";
+import { drawPlot, type Layer, type Plot, type Point, roundAxis, shares } from "../../src/scene/plot.ts";
+import { crosses, type Mark } from "../../src/scene/plot-marks.ts";
+import { textWidth } from "../../src/scene/text-block.ts";
 import { toSi } from "../../src/units/unit.ts";
+import { tries } from "../tries.ts";
 
 const US = { units: "us", locale: "en-US", currency: "$" } as const;
 const numbers = (d: string): number[] => (d.match(/-?\d+(\.\d+)?/g) ?? []).map(Number);
@@ -120,12 +122,48 @@ test("words of ticks stand where no curve runs through them, if there is such a 
     ["600 gal", "end"],
     ["200 gal", "end"],
   ]);
-  // Full at both ends of the year: between them.
+  // Full at both ends of the year: the upper line stays unsaid rather than in mid-air.
   const year: readonly Point[] = [...points.slice(0, 4), [8, 1], [9, 8.8], [10, 9]];
-  const between = drawPlot(plotOf({ up, layers: [{ as: "line", tone: "water", points: year }] }), field);
-  expect(between.up[0]?.anchor).toBe("middle");
+  const full = drawPlot(plotOf({ up, layers: [{ as: "line", tone: "water", points: year }] }), field);
+  expect(full.up.map(({ label, anchor }) => [label, anchor])).toEqual([["200 gal", "end"]]);
   const alone = drawPlot(plotOf({ up }), field);
   expect(alone.up.map(({ anchor }) => anchor)).toEqual(["start", "start"]);
+});
+
+test("words of a scale stand at one edge and clear of any curve; in between only where neither edge has a place", () => {
+  const anyCurve = fc.array(fc.double({ min: 0, max: 10, noNaN: true }), { minLength: 2, maxLength: 40 });
+  const size = 13;
+  fc.assert(
+    fc.property(
+      anyCurve,
+      fc.integer({ min: 1, max: 4 }),
+      fc.integer({ min: 40, max: 160 }),
+      (heights, count, height) => {
+        const points = heights.map((at, index): Point => [(10 * index) / (heights.length - 1), at]);
+        const ticks = Array.from({ length: count }, (_, index) => ({
+          at: (10 * (index + 1)) / count,
+          label: `${index + 1}00 gal`,
+        }));
+        const layers: readonly Layer[] = [{ as: "line", tone: "water", points }];
+        const drawn = drawPlot(
+          plotOf({ up: { from: 0, to: 10, ticks }, layers }),
+          { width: 400, height },
+          size,
+        );
+        if (drawn.up.length > 1) {
+          expect(new Set(drawn.up.map(({ anchor }) => anchor)).size).toBe(1);
+          expect(drawn.up[0]?.anchor).not.toBe("middle");
+        }
+        const line = points.map(([x, y]) => [drawn.frame.across(x), drawn.frame.up(y)] as const);
+        for (const { x, words, anchor, label } of drawn.up.length > 1 ? drawn.up : []) {
+          const own = textWidth(label, size);
+          const box = { x: anchor === "start" ? x : x - own, y: words - size, width: own, height: 16 };
+          expect(crosses(box, line)).toBe(false);
+        }
+      },
+    ),
+    { numRuns: tries(300) },
+  );
 });
 
 describe("words of marks", () => {

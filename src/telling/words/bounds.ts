@@ -23,14 +23,14 @@ const WORDS: Readonly<Record<Exclude<Bound, "energy">, Words>> = {
     thing: "storage",
     answer: "storage: water spilled in the year before that a bigger tank would have kept",
     reason: "the tanks run out; water spilled earlier that a bigger one would have kept",
-    day: "the tank had run out, after water spilled that a bigger one would have kept",
+    day: "the water had run out, having spilled earlier",
   },
   loss: {
     name: "what leaks and dries away",
     thing: "what leaks and dries away",
     answer: "the water that tanks lose: leaks and open water took it",
     reason: "the tanks run out; leaks and open water took what is missing",
-    day: "the tank had run out, after leaks and open water took what was missing",
+    day: "the water had run out, by leaks and open water",
   },
   rain: {
     name: "rain",
@@ -38,14 +38,14 @@ const WORDS: Readonly<Record<Exclude<Bound, "energy">, Words>> = {
     answer: "rain: the roofs bring too little",
     // What spilled or leaked before today nobody knows: that it did not rain is not said of it.
     reason: "the tanks run out",
-    day: "the tank had run out, for want of rain",
+    day: "the water had run out, for want of rain",
   },
   unroofed: {
     name: "water in a tank that no roof fills",
     thing: "the tank that no roof fills",
     answer: "water in a tank that no roof fills",
     reason: "a tank runs out that no roof fills",
-    day: "the tank had run out, and no roof fills it",
+    day: "the water had run out in a tank that no roof fills",
   },
   tankful: {
     name: "a bigger small tank",
@@ -192,9 +192,22 @@ export function whyShort(bound: string | null, driver: Driver, tanks?: NamedTank
   return named || saidOf(bound, "reason", driver);
 }
 
-/** Why it did not get it on a day. */
-export const whyShortThen = (bound: string, driver: Driver): string =>
-  bound === "others_first" ? "others drew first on what the small tank held" : saidOf(bound, "day", driver);
+/** The same of a day that is past. */
+const NAMING_THEN: Partial<Record<Bound, (tanks: NamedTanks) => string>> = {
+  storage: ({ reach }) => reach && `${reach} had run out, having spilled earlier`,
+  loss: ({ reach }) => reach && `${reach} had run out, by leaks and open water`,
+  rain: ({ reach }) => reach && `${reach} had run out, for want of rain`,
+  unroofed: ({ reach }) => reach && `${reach} had run out, filled by no roof`,
+  tankful: ({ filled }) => filled && `the watering was more than fits in ${filled}`,
+  refill: ({ filled }) => filled && `the refill of ${filled} came too late`,
+};
+
+/** Why it did not get it on a day, its tanks named where that is known. */
+export function whyShortThen(bound: string, driver: Driver, tanks?: NamedTanks): string {
+  if (bound === "others_first") return "others drew first on what the small tank held";
+  const named = tanks && isBound(bound) ? NAMING_THEN[bound]?.(tanks) : "";
+  return named || saidOf(bound, "day", driver);
+}
 
 /** Of whole seasons it is known where the water went. */
 const IN_SEASON: Partial<Record<Bound, string>> = {

@@ -5,7 +5,8 @@ import { valueIn } from "../../graph/readers.ts";
 import type { DayNotes as Notes } from "../../kinds/bed/gets.ts";
 import { dayOf, type StoredSeries, type Year } from "../../scene/stored-water.ts";
 import { shortSaid, yearPlotOf } from "../../scene/time-plots.ts";
-import { dayNote } from "../../telling/bed-day.ts";
+import { dayNotes } from "../../telling/bed-day.ts";
+import { tanksNamed } from "../../telling/named-tanks.ts";
 import { showQuantity } from "../../units/show.ts";
 import { type Sheet, useSheet } from "../sheet.ts";
 import { dayAndMonth } from "../words.ts";
@@ -26,17 +27,18 @@ function notesOn(sheet: Sheet, day: number): readonly string[] {
     const result = sheet.result(id);
     return result?.state === "pending" ? result.last : valueIn(result);
   };
-  const titleOf = (id: unknown) => cards.find((card) => card.id === id)?.title ?? "another way";
-  return cards.flatMap((card) => {
-    const notes = readyOf(`${card.id}.day_notes`) as Notes | null;
+  const titled = (id: unknown) => cards.find((card) => card.id === id)?.title;
+  const network = readyOf("season.network");
+  const beds = cards.flatMap(({ id, title }) => {
+    const notes = readyOf(`${id}.day_notes`) as Notes | null;
     if (!notes) return [];
-    const ways = readyOf(`${card.id}.watered_by`);
-    const bed = { title: card.title, notes, ways: Array.isArray(ways) ? ways.map(titleOf) : [] };
-    const text = dayNote(bed, day, (si, measure) =>
-      showQuantity(si, measure, { ...sheet.showOptions(), figures: SAID_FIGURES }),
-    );
-    return text ? [text] : [];
+    const ways = readyOf(`${id}.watered_by`);
+    const titles = Array.isArray(ways) ? ways.map((way) => titled(way) ?? "another way") : [];
+    return [{ title, notes, ways: titles, tanks: tanksNamed(network, id, (tank) => titled(tank) ?? tank) }];
   });
+  return dayNotes(beds, day, (si, measure) =>
+    showQuantity(si, measure, { ...sheet.showOptions(), figures: SAID_FIGURES }),
+  );
 }
 
 /** Plays the year from the day on, or from its beginning when it has run out. */

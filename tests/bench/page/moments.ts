@@ -8,6 +8,8 @@ const SAID = "The first answers were painted.";
 export type Moments = {
   /** When the first answers were painted, from the start of the visit [ms]. */
   first: number | null;
+  /** When the first numbers were painted that are worked out without a season: those of the open part [ms]. */
+  numbers: number | null;
   /** When an edit's newest number was painted, from its key [ms]. */
   edited: number[];
   /** When what the season makes of the edit was painted, from its key [ms]. */
@@ -24,7 +26,7 @@ declare global {
 
 /** Runs in the page before anything else does. */
 function watch(said: string): void {
-  const moments: Moments = { first: null, edited: [], answered: [], worked: [] };
+  const moments: Moments = { first: null, numbers: null, edited: [], answered: [], worked: [] };
   window.moments = moments;
   /** After the next frame: what stands in the document by then has been painted. */
   const painted = (then: (at: number) => void): void => {
@@ -35,6 +37,7 @@ function watch(said: string): void {
     });
   };
   let waits = false;
+  let waitsForNumbers = false;
   let key: number | null = null;
   const look = (): void => {
     if (!waits && document.querySelector("h1.lead")?.textContent) {
@@ -42,6 +45,12 @@ function watch(said: string): void {
       painted((at) => {
         moments.first = at;
         console.debug(said);
+      });
+    }
+    if (!waitsForNumbers && document.querySelector("article.card .row")) {
+      waitsForNumbers = true;
+      painted((at) => {
+        moments.numbers = at;
       });
     }
     if (key === null || document.querySelector('.answers[aria-busy="true"]')) return;

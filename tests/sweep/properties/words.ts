@@ -284,6 +284,11 @@ property("a bed is told the days and the share that were worked out, or that it 
   return null;
 });
 
+property(
+  "no caution shows a number's name in its place",
+  (worked) => cautionTexts(worked).find((text) => /\(not known: [a-z_]+\.[a-z_]+\)/.test(text)) ?? null,
+);
+
 /** Two numbers that a caution sets against each other, by the condition that sets it off. */
 property("a caution that sets two numbers against each other shows them apart", (worked) => {
   const { graph, worksheet, results } = worked;

@@ -212,6 +212,11 @@ export function makeEdits(tools: Tools): Edits {
     ...rainEdits(tools),
     page: (change) =>
       session.edit("Change the worksheet's head", (worksheet) => setWorksheet(worksheet, change)),
+    currency: (currency) =>
+      void import("../graph/in-currency.ts").then(({ inCurrency }) => {
+        session.settle();
+        session.edit(`Money in ${currency}`, (worksheet) => inCurrency(worksheet, CARD_KINDS, currency));
+      }),
     units: (units) => session.edit("Units", (worksheet) => setWorksheet(worksheet, { units })),
     note: (said, instead) => {
       // What is noted now is of this day: the page is told before, if it is a new one.

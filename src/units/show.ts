@@ -137,7 +137,9 @@ export function roundedShown(si: number, measureName: MeasureName, unit: string,
 export function displayParts(given: number, measureName: MeasureName, options: ShowOptions): DisplayParts {
   const measure: Measure = MEASURES[measureName];
   const { unit } = options;
-  const figures = Math.min(measure.figures, options.figures ?? measure.figures);
+  // A rounded count has one form, in a sentence, too: 105 days are not 110 in the next line.
+  const fewer = options.rounded && measure.form === "count" ? undefined : options.figures;
+  const figures = Math.min(measure.figures, fewer ?? measure.figures);
   if (!Number.isFinite(given)) return { number: "–", unit: "" };
   const si = withoutDust(given, measure);
   const time = timeText(si, measure, { ...options, figures });

@@ -3,6 +3,7 @@
 import { batch, createEffect, createMemo, createSignal, on, onCleanup } from "solid-js";
 import { numberIn, valueIn, wordIn } from "../graph/readers.ts";
 import type { Result } from "../graph/types.ts";
+import type { Bound } from "../network/bounds.ts";
 import type { SeasonInput } from "../season/input.ts";
 import { boundsAtWork, type GivesOut, type ShortDays } from "../season/relief.ts";
 import { reliefBook, reliefStep } from "../studies/gives-out.ts";
@@ -95,6 +96,11 @@ export function createGivesOut(engine: Engine, asker: Asker) {
       const known = answer();
       return known ? givesOutSaid(known, driver()) : null;
     }),
+    /** What gives out first; of several alike, or of two together, all. */
+    bounds: (): readonly Bound[] => {
+      const known = last();
+      return known && "first" in known ? known.first.flatMap(({ bounds }) => bounds) : [];
+    },
     givesOutFirst: createMemo(() => {
       const known = last();
       return known ? { sentence: givesOutFirst(known, driver()), old: answer() === null } : null;

@@ -1,10 +1,8 @@
-// An answer over the axis of the number in hand, as a plot, which says where it stays the same all along; and the words under
-// that axis, none on another.
+// An answer over the axis of the number in hand, as a plot, which says where it stays the same all along.
 
 import type { Tone } from "./place.ts";
 import type { Layer, Plot, PlotTable, Point } from "./plot.ts";
 import type { Mark } from "./plot-marks.ts";
-import { textWidth } from "./text-block.ts";
 
 /** A value that was tried, and the answer there; null where there is none. */
 export type TurnedPoint = {
@@ -12,6 +10,8 @@ export type TurnedPoint = {
   readonly text: string;
   readonly answer: number | null;
   readonly said: string;
+  /** There the answer is without some part of the place, which has fallen out of the run: it is no answer to compare with. */
+  readonly without?: true;
 };
 
 /** Where the number stands, with the answer there; a place without an answer lies on the curve. */
@@ -33,8 +33,12 @@ export type TurnedCurve = {
 
 type Known = TurnedPoint & { readonly answer: number };
 
-const known = (points: readonly TurnedPoint[]): readonly Known[] =>
-  points.filter((point): point is Known => point.answer !== null);
+/** Points of the line: those without a part of the place only where all are. */
+function known(points: readonly TurnedPoint[]): readonly Known[] {
+  const answered = points.filter((point): point is Known => point.answer !== null);
+  const whole = answered.filter(({ without }) => !without);
+  return whole.length > 0 ? whole : answered;
+}
 
 /** The curve at a place between two tried values; null beyond what was tried. */
 function between(points: readonly Known[], place: number): number | null {
@@ -60,11 +64,12 @@ const STILL_ROOM = 1.4;
 
 /**
  * Whether an answer stays the same wherever it was tried, and where the number stands now: by its numbers, or at least as they
- * are read. Null where it moves, or where not every value has an answer.
+ * are read. Null where it moves, or where not every value has an answer for the whole place.
  */
 function stillness(points: readonly TurnedPoint[], now: Standing | null): "same" | "reads same" | null {
   const answers = points.flatMap(({ answer }) => (answer === null ? [] : [answer]));
-  if (answers.length < 2 || answers.length < points.length) return null;
+  if (answers.length < 2 || answers.length < points.length || points.some(({ without }) => without))
+    return null;
   const all = now === null || now.answer === null ? answers : [...answers, now.answer];
   const [least, most] = [Math.min(...all), Math.max(...all)];
   if (most - least <= DUST * Math.max(Math.abs(least), Math.abs(most))) return "same";
@@ -203,63 +208,4 @@ export function turnedWords(answer: string, points: readonly TurnedPoint[], whol
     (_, at) => points[Math.round(at * step)],
   );
   return `${answer}: ${told.flatMap((point) => (point ? [`${point.said} at ${point.text}`] : [])).join("; ")}.`;
-}
-
-/** Words under the axis; the first of them choose their room first. */
-export type AxisWord = { readonly place: number; readonly text: string; readonly look: string };
-
-export type PlacedWord = AxisWord & { readonly left: number; readonly width: number; readonly row: number };
-
-const GAP = 8;
-/** Between words to choose among, so that two do not read as one [px]. */
-const WORDS_GAP = 12;
-/** A word that steps aside ends no further from its place [px]. */
-const NEAR = 20;
-
-/** Where a word has room: about its place, else beside what stands there, as long as it still reaches its place. */
-function freeLeft(
-  placed: readonly PlacedWord[],
-  middle: number,
-  wide: number,
-  width: number,
-  gap: number,
-): number | null {
-  const inPaper = (left: number) => Math.round(Math.max(0, Math.min(width - wide, left)));
-  const isFree = (left: number) =>
-    placed.every((other) => left >= other.left + other.width + gap || left + wide + gap <= other.left);
-  const about = inPaper(middle - wide / 2);
-  const beside = placed.flatMap((other) => [other.left - gap - wide, other.left + other.width + gap]);
-  const reaches = (left: number) =>
-    left === inPaper(left) && left <= middle + NEAR && left + wide >= middle - NEAR;
-  return [about, ...beside.filter(reaches)].find(isFree) ?? null;
-}
-
-/**
- * Words under the axis where they have room: each about its place, none over the paper's edge or another word; a word
- * without room is left out.
- *
- * @param inset from either edge of the paper to the axis's ends [px]
- * @param rows lines of words, the first of them first
- */
-export function placeAxisWords(
-  marks: readonly AxisWord[],
-  width: number,
-  inset: number,
-  size: number,
-  rows = 1,
-): readonly PlacedWord[] {
-  const placed: PlacedWord[] = [];
-  for (const mark of marks) {
-    const wide = Math.ceil(textWidth(mark.text, size, true));
-    const middle = inset + mark.place * (width - 2 * inset);
-    if (mark.text === "" || wide > width) continue;
-    for (let row = 0; row < rows; row++) {
-      const beside = placed.filter((other) => other.row === row);
-      const left = freeLeft(beside, middle, wide, width, rows > 1 ? WORDS_GAP : GAP);
-      if (left === null) continue;
-      placed.push({ ...mark, left, width: wide, row });
-      break;
-    }
-  }
-  return placed;
 }

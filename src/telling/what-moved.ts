@@ -1,5 +1,6 @@
 // What has moved between what is held and what stands now: what a grower looks for first, of the rest the furthest first.
 
+import { namesNothing } from "../graph/moved.ts";
 import type { Graph, GraphNode } from "../graph/nodes.ts";
 import { nodeOf } from "../graph/nodes.ts";
 import { shownIn } from "../graph/readers.ts";
@@ -46,6 +47,7 @@ function movedNode(before: Worked, now: Worked, node: GraphNode, options: ShowOp
   const old = before.results.get(node.id);
   const fresh = now.results.get(node.id);
   if (old === fresh || !old || !fresh) return null;
+  if (namesNothing(before.results, node) || namesNothing(now.results, node)) return null;
   const [from, to] = [shownIn(old), shownIn(fresh)];
   const oldNode = nodeOf(before.graph, node.id);
   if (from === null || to === null || !oldNode) return null;
@@ -63,6 +65,8 @@ function movedNode(before: Worked, now: Worked, node: GraphNode, options: ShowOp
 
 /** A given that nobody typed, neither now nor before, follows others as an answer does. */
 function isTyped({ worksheet }: Worked, { card, row }: GraphNode): boolean {
+  // The worksheet's own, whoever said it.
+  if (row?.row === "text" && row.of === "currency") return true;
   const of = worksheet.cards.find(({ id }) => id === card);
   const name = row?.name ?? "";
   if (row?.row === "given" && row.stored === "card")

@@ -251,6 +251,17 @@ describe("the curve", () => {
     const labels = await page.locator("select.in-hand-value option").allInnerTexts();
     const named = async () => (await words(page)).map((word) => word.replace(/: best$/, "")).sort();
     await expect.poll(named).toEqual([...labels].sort());
+    // It comes out from under the hand, and from over the cautions at the part's foot.
+    const mulchRow = page.locator(".row.held");
+    const free = () =>
+      mulchRow.evaluate((one) => {
+        const { x, y, width, height } = one.getBoundingClientRect();
+        return [2, height - 2].every((down) => {
+          const at = document.elementFromPoint(x + width / 2, y + down);
+          return at !== null && one.contains(at);
+        });
+      });
+    await expect.poll(free).toBe(true);
     const shown = page.locator(".in-hand-word > span");
     expect(await shown.evaluate((one) => one.scrollWidth <= one.parentElement!.clientWidth)).toBe(true);
     const mulch = await page.locator("select.in-hand-value").inputValue();
@@ -294,6 +305,30 @@ describe("a number in hand on a phone", () => {
     await expect.poll(() => value(page)).toBe("275 gal");
     await expect.poll(() => from.inputValue()).toBe("measured");
     expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test("keeps its dock with two answers over a choice, and no word of one lies on the other's", async () => {
+    const { page, context } = await open(browser, { viewport: PHONE, asks: true });
+    await unfold(page, "tunnel_bed.mulch");
+    await page.getByRole("button", { name: "Mulch", exact: true }).click();
+    await whole(page);
+    await page.locator(".hand .another").selectOption("season.days_of_autonomy");
+    await whole(page);
+    await expect.poll(() => page.locator(".hand .caption").count()).toBe(2);
+    expect(await page.locator(".hand").evaluate((one) => one.scrollHeight)).toBe(249);
+    await expect
+      .poll(() =>
+        page.evaluate(() => {
+          const second = document.querySelectorAll(".hand .caption")[1]?.getBoundingClientRect();
+          return [...document.querySelectorAll(".hand .plot text")].flatMap((one) => {
+            const { bottom, top, width } = one.getBoundingClientRect();
+            const isOver = second && width > 0 && top < second.bottom - 1 && bottom > second.top + 1;
+            return isOver ? [one.textContent] : [];
+          });
+        }),
+      )
+      .toEqual([]);
     await context.close();
   });
 
@@ -549,6 +584,20 @@ describe("for those who cannot look or point", () => {
       expect(hit, `${low} to ${high}`).toEqual([true, true]);
       expect(apart).toBeGreaterThanOrEqual(39.5);
     }
+    // Drawn along and back, an end is where it was, however near the other it stands.
+    await enter("290 to 300 gal");
+    const [x, y] = await page.locator(".two-thumbs .high").evaluate((one: HTMLInputElement) => {
+      const box = one.getBoundingClientRect();
+      return [box.x + 20 + one.valueAsNumber * (box.width - 40), box.y + box.height / 2] as const;
+    });
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    for (const by of [20, 60]) await page.mouse.move(x + by, y);
+    await expect.poll(() => value(page)).not.toBe("290 to 300 gal");
+    await page.mouse.move(x + 20, y);
+    await page.mouse.move(x, y);
+    await expect.poll(() => value(page)).toBe("290 to 300 gal");
+    await page.mouse.up();
     await page.getByRole("button", { name: "Sure of it", exact: true }).click();
     await context.close();
   });

@@ -131,7 +131,7 @@ export function Chart(props: {
 }
 
 /** Rows are made when somebody opens it; Escape folds it before it does anything else. */
-export function TableBehind(props: { readonly table: PlotTable }) {
+export function TableBehind(props: { readonly table: PlotTable; readonly more?: PlotTable | null }) {
   const [open, setOpen] = createSignal(false);
   const onKey = (event: KeyboardEvent & { readonly currentTarget: HTMLDetailsElement }): void => {
     if (event.key !== "Escape" || !open()) return;
@@ -145,6 +145,14 @@ export function TableBehind(props: { readonly table: PlotTable }) {
       <summary>As a table</summary>
       <Show when={open()}>
         <PlainTable table={props.table} />
+        <Show when={props.more}>
+          {(more) => (
+            <>
+              <p aria-hidden="true">{more().title}</p>
+              <PlainTable table={more()} />
+            </>
+          )}
+        </Show>
       </Show>
     </details>
   );

@@ -78,7 +78,7 @@ export function Drawing() {
         </Show>
       </div>
       <p class="unseen" role="status">
-        {mover.moving() ? mover.readout(mover.moving() ?? "") : ""}
+        {mover.moved() ? mover.readout(mover.moved() ?? "") : ""}
       </p>
       <Show when={!empty()}>
         <InWords scene={model} />

@@ -4,73 +4,15 @@ import { createMemo, For, Show } from "solid-js";
 import { numberIn } from "../../graph/readers.ts";
 import { type TurnedRow, turnedPlot, turnedTable, turnedWords } from "../../scene/turned-plot.ts";
 import { Chart, TableBehind } from "../charts/Chart.tsx";
-import { startText, typedText } from "../rows/number-text.ts";
 import { useSheet } from "../sheet.ts";
-import { AxisWords, INSET, WORD_ROW } from "./AxisWords.tsx";
-import type { End, SpanInHand } from "./doubting.ts";
+import { Slider, TwoThumbs } from "./Axis.tsx";
+import { AxisWords, WORD_ROW, WORD_ROWS } from "./AxisWords.tsx";
+import { Another, Caption, WithOthers } from "./Caption.tsx";
 import type { InHand, Panel } from "./hand.ts";
 import { named } from "./named.ts";
 import { toneOf } from "./tones.ts";
 
 type Props = { readonly turned: InHand; readonly dock: boolean };
-
-/** Which answer is drawn, with what it is and was; pressed, another one is chosen. */
-function Caption(props: { readonly answer: string; readonly second: boolean }) {
-  const sheet = useSheet();
-  const was = () => {
-    const text = sheet.hand.before()?.said(props.answer) ?? "";
-    return text !== "" && text !== sheet.shown(props.answer) ? text : null;
-  };
-  const own = () => sheet.hand.turned()?.card ?? null;
-  return (
-    <p class="caption">
-      <select
-        aria-label={props.second ? "The second answer over it" : "The answer over it"}
-        value={props.answer}
-        onChange={(event) => {
-          const id = event.currentTarget.value;
-          sheet.looking.chooseAnswer(id === "" ? props.answer : id, props.second);
-        }}
-      >
-        <Show when={props.second}>
-          <option value={sheet.hand.answer() ?? ""}>only one answer</option>
-        </Show>
-        <For each={sheet.hand.answers().filter((id) => !props.second || id !== sheet.hand.answer())}>
-          {(id) => (
-            <option value={id} selected={id === props.answer}>
-              {named(sheet, id, own())}
-            </option>
-          )}
-        </For>
-      </select>
-      <b classList={{ old: sheet.result(props.answer)?.state === "pending" }}>
-        {sheet.doubting()?.spanOf(props.answer) ?? sheet.shown(props.answer)}
-      </b>
-      <Show when={was()}>{(text) => <span class="was">was {text()}</span>}</Show>
-    </p>
-  );
-}
-
-/** Offers to draw another answer over the same axis. */
-function Another() {
-  const sheet = useSheet();
-  const others = () => sheet.hand.answers().filter((id) => id !== sheet.hand.answer());
-  return (
-    <Show when={sheet.hand.second() === null && others().length > 0}>
-      <select
-        class="another"
-        aria-label="Another answer over the same axis"
-        value=""
-        onChange={(event) => sheet.looking.chooseAnswer(event.currentTarget.value, true)}
-      >
-        <option value="">and …</option>
-        <For each={others()}>
-          {(id) => <option value={id}>{named(sheet, id, sheet.hand.turned()?.card ?? null)}</option>}
-        </For>
-      </select>
-    </Show>
-  );
-}
 
 /** Room over a curve for words, and its own height; for one answer, and for the first and second of two [px]. */
 type Room = { readonly above: number; readonly height: number };
@@ -80,7 +22,7 @@ const ROOM: Readonly<Record<"desk" | "dock", readonly [Room, Room, Room]>> = {
     { above: 18, height: 64 },
     { above: 18, height: 64 },
   ],
-  // One caption's height less for two: the words of the second curve stand beside its caption.
+  // One caption's height less for two: the second curve has no words of its own, its caption says them.
   dock: [
     { above: 18, height: 67 },
     { above: 13, height: 24 },
@@ -132,8 +74,12 @@ function useStanding(turned: InHand) {
     place,
     saidOf,
     now: (answer: string) => {
-      const at = place();
-      return at === null ? null : { place: at, answer: numberIn(sheet.result(answer)), said: saidOf(answer) };
+      const [at, state] = [place(), sheet.result(answer)?.state];
+      // Without an answer it stands nowhere on the curve, not between its neighbors either.
+      const isNone = state === "failed" || state === "none";
+      return at === null || isNone
+        ? null
+        : { place: at, answer: numberIn(sheet.result(answer)), said: saidOf(answer) };
     },
     before: (answer: string) => {
       const was = hand.before();
@@ -143,13 +89,13 @@ function useStanding(turned: InHand) {
 }
 
 /** A panel's curve with what stands now and what was before on it. */
-function usePanelPlot(props: Props & { readonly panel: Panel }) {
+function usePanelPlot(props: Props & { readonly panel: Panel }, isMute: () => boolean) {
   const sheet = useSheet();
   const { hand } = sheet;
   const isWhole = useIsWhole();
   const { now, before } = useStanding(props.turned);
-  return createMemo(() =>
-    turnedPlot({
+  return createMemo(() => {
+    const plot = turnedPlot({
       points: props.panel.points,
       words: hand.axis()?.form === "words",
       now: now(props.panel.answer),
@@ -157,20 +103,25 @@ function usePanelPlot(props: Props & { readonly panel: Panel }) {
       tone: toneOf(sheet, props.panel.answer),
       old: hand.curve().state === "old",
       whole: isWhole(),
-    }),
-  );
+    });
+    return isMute() ? { ...plot, marks: plot.marks.map((mark) => ({ ...mark, label: "" })) } : plot;
+  });
 }
 
 function PanelView(props: Props & { readonly panel: Panel }) {
   const sheet = useSheet();
   const { hand } = sheet;
   const isWhole = useIsWhole();
-  const plot = usePanelPlot(props);
   const isSecond = () => props.panel.answer !== hand.answer();
+  const plot = usePanelPlot(props, () => props.dock && isSecond());
+  const withOthers = () =>
+    (!isSecond() && sheet.doubting()?.span() && sheet.doubting()?.withOthers(props.panel.answer)) || "";
   const room = (): Room => {
     const usual = ROOM[props.dock ? "dock" : "desk"][hand.second() === null ? 0 : isSecond() ? 2 : 1];
-    // In the dock the second line of words has its room from the curve.
-    const less = props.dock && hand.axis()?.form === "words" && !isSecond() ? WORD_ROW : 0;
+    // In the dock the second line of words has its room from the curve; two curves leave none.
+    const isLower = hand.axis()?.form === "words" || withOthers() !== "";
+    const isRoomy = hand.second() === null;
+    const less = props.dock && isLower && isRoomy ? WORD_ROW : 0;
     return { above: usual.above, height: Math.max(LEAST_CURVE, usual.height - less) };
   };
   return (
@@ -181,6 +132,9 @@ function PanelView(props: Props & { readonly panel: Panel }) {
           <Another />
         </Show>
       </div>
+      <Show when={!props.dock || hand.second() === null}>
+        <WithOthers said={withOthers()} />
+      </Show>
       <div class="over-axis">
         <Band />
         <Chart
@@ -197,106 +151,6 @@ function PanelView(props: Props & { readonly panel: Panel }) {
     </div>
   );
 }
-
-/** The axis itself: a slider whose scale stands still. */
-function Slider(props: Props) {
-  const sheet = useSheet();
-  const { hand } = sheet;
-  /** As it stands in the field: what is rounded elsewhere is what was turned to here. */
-  const spoken = (): string => {
-    const { id, row } = props.turned;
-    return row.row === "given"
-      ? startText(sheet, hand.entry() ?? undefined, id, row.measure)
-      : sheet.shown(id);
-  };
-  // Nought has no place on an axis in ratios: the thumb waits at its low end.
-  const place = () => Math.min(1, Math.max(0, hand.place() ?? 0));
-  return (
-    <input
-      type="range"
-      class="in-hand-slider"
-      classList={{ empty: hand.place() === null }}
-      aria-label={`${props.turned.row.label}, slider`}
-      aria-valuetext={spoken()}
-      min="0"
-      max="1"
-      step="any"
-      value={place()}
-      onInput={(event) => {
-        hand.slide(event.currentTarget.valueAsNumber);
-        // The thumb stands on the round value, not where the finger is.
-        event.currentTarget.value = String(place());
-      }}
-      onKeyDown={(event) => {
-        const by = STEP_KEYS.get(event.key);
-        if (by === undefined) return;
-        event.preventDefault();
-        hand.step(by, event.shiftKey || event.key.startsWith("Page"));
-      }}
-    />
-  );
-}
-
-const ENDS: readonly (readonly [End, string])[] = [
-  ["low", "at least"],
-  ["high", "at most"],
-];
-
-/** The axis with a thumb for each end of a number that is not sure. */
-function TwoThumbs(props: Props & { readonly span: SpanInHand }) {
-  const sheet = useSheet();
-  const { doubting } = sheet;
-  const place = (end: End) => props.span[end].place;
-  const spoken = (end: End): string => {
-    const entry = sheet.hand.entry();
-    const value = entry?.[end];
-    return value === undefined ? props.span[end].text : typedText(sheet, value, entry?.unit ?? "");
-  };
-  return (
-    <div class="two-thumbs" style={{ "--low": place("low"), "--high": place("high") }}>
-      <div
-        class="between"
-        style={{
-          left: `calc(${INSET}px + ${place("low")} * (100% - ${2 * INSET}px))`,
-          width: `calc(${place("high") - place("low")} * (100% - ${2 * INSET}px))`,
-        }}
-      />
-      <For each={ENDS}>
-        {([end, word]) => (
-          <input
-            type="range"
-            class={`in-hand-slider ${end}`}
-            aria-label={`${props.turned.row.label}, ${word}`}
-            aria-valuetext={spoken(end)}
-            min="0"
-            max="1"
-            step="any"
-            value={place(end)}
-            onInput={(event) => {
-              doubting()?.slide(end, event.currentTarget.valueAsNumber);
-              event.currentTarget.value = String(place(end));
-            }}
-            onKeyDown={(event) => {
-              const by = STEP_KEYS.get(event.key);
-              if (by === undefined) return;
-              event.preventDefault();
-              doubting()?.step(end, by, event.shiftKey || event.key.startsWith("Page"));
-            }}
-          />
-        )}
-      </For>
-    </div>
-  );
-}
-
-const STEP_KEYS: ReadonlyMap<string, 1 | -1> = new Map([
-  ["ArrowUp", 1],
-  ["ArrowRight", 1],
-  ["PageUp", 1],
-  ["ArrowDown", -1],
-  ["ArrowLeft", -1],
-  ["PageDown", -1],
-]);
 
 /** The curve as a table, with where the number stands and stood. */
 function SpokenTable(props: Props) {
@@ -346,10 +200,10 @@ export function Turning(props: Props) {
             </Show>
           )}
         </For>
-        <Show when={doubting()?.span()} fallback={<Slider {...props} />}>
-          {(span) => <TwoThumbs {...props} span={span()} />}
+        <Show when={doubting()?.span()} fallback={<Slider turned={props.turned} />}>
+          {(span) => <TwoThumbs turned={props.turned} span={span()} />}
         </Show>
-        <AxisWords />
+        <AxisWords lines={props.dock && hand.second() !== null ? 1 : WORD_ROWS} />
         <SpokenTable {...props} />
       </div>
     </Show>

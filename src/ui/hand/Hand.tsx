@@ -27,6 +27,7 @@ function StepButton(props: { readonly by: 1 | -1 }) {
     <button
       type="button"
       class="step"
+      classList={{ long: (text() ?? "").length > 6 }}
       aria-label={`${props.by === 1 ? "A step up" : "A step down"}${text() ? `, ${text()}` : ""}`}
       disabled={text() === null}
       onClick={(event) => hand.step(props.by, event.shiftKey)}
@@ -134,6 +135,11 @@ function createKeys(turned: InHand) {
     const wasTyping = hand.text() !== null;
     hand.setText(null);
     if (!hand.restore() && !wasTyping) putDown();
+    // What had the focus may have gone with what was put back, as the thumb of an end.
+    else if (document.activeElement === document.body)
+      document
+        .querySelector<HTMLElement>(".hand .in-hand-slider, .in-hand-value")
+        ?.focus({ preventScroll: true });
   };
   const onRow = (event: KeyboardEvent): void => {
     const isOwn = event.target instanceof Element && event.target.closest(".row.held") !== null;
@@ -192,7 +198,9 @@ function InHandView(props: { readonly turned: InHand }) {
         </Show>
         <Value turned={props.turned} />
       </div>
-      <Show when={sheet.failure(props.turned.id)}>{(why) => <p class="wrong">{why()}</p>}</Show>
+      <Show when={hand.text() === null && sheet.failure(props.turned.id)}>
+        {(why) => <p class="wrong">{why()}</p>}
+      </Show>
       <Show when={!bare()}>
         <Turning turned={props.turned} dock={dock()} />
         <Show when={!dock()}>

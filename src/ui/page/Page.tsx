@@ -43,6 +43,20 @@ function listenToKeys(parts: Parts, goTo: (id: string) => void): void {
   onCleanup(() => document.removeEventListener("keydown", onKey));
 }
 
+/** From the first paint on; until then nothing goes. */
+function keepTheFocus(): void {
+  let end = (): void => undefined;
+  let isGone = false;
+  void firstPaint.then(async () => {
+    const { keepFocus } = await import("../keep-focus.ts");
+    if (!isGone) end = keepFocus();
+  });
+  onCleanup(() => {
+    isGone = true;
+    end();
+  });
+}
+
 function createListing(): Listing {
   const sheet = useSheet();
   const [group, setGroup] = createSignal<string | null>(null);
@@ -190,6 +204,7 @@ function Bench(props: { readonly season: InAddress }) {
   const parts = createParts(sheet);
   const listing = createListing();
   listenToKeys(parts, sheet.edit.goTo);
+  keepTheFocus();
   const plan = createPlan(sheet, listing);
   const { width, isOpen, isAtRest } = plan;
   return (

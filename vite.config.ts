@@ -189,7 +189,7 @@ export default defineConfig({
           { name: "Today", url: "./#today" },
         ],
         background_color: "#f4f7f5",
-        theme_color: "#145a96",
+        theme_color: "#11528a",
         icons: [
           { src: "icon-192.png", sizes: "192x192", type: "image/png" },
           { src: "icon-512.png", sizes: "512x512", type: "image/png" },

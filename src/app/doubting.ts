@@ -13,6 +13,9 @@ import type { InHandInside } from "./in-hand.ts";
 import { createNotSure } from "./not-sure.ts";
 import { FIGURES, type InHandTools } from "./turned.ts";
 
+/** An end stands under the axis as its field has it, not rounded as an answer is. */
+const END_FIGURES = 4;
+
 const tidy = (value: number): number => Number(value.toPrecision(FIGURES));
 
 /** Both ends of the number in hand put down, and what its table gives for them. */
@@ -70,7 +73,7 @@ function createSpan(tools: InHandTools, inside: InHandInside) {
     if (!over || low === undefined || high === undefined) return null;
     const mark = (si: number) => ({
       place: Math.min(1, Math.max(0, placeOnAxis(over, si) ?? 0)),
-      text: texts.placeText(si),
+      text: texts.placeText(si, END_FIGURES),
     });
     return { low: mark(low), high: mark(high) };
   });

@@ -1,9 +1,10 @@
-// A record of few years beside itself with a quarter and with half less rain: asked anew when the place or the rain changes.
+// A record of few years as it is, and with a quarter and with half less rain: asked anew when the place or the rain changes.
 
 import { createEffect, createMemo, createSignal, on, onCleanup } from "solid-js";
 import type { Change } from "../document/changes.ts";
-import { isReady, numberIn, wordIn } from "../graph/readers.ts";
-import { DRIER, isFew } from "../rainfall/import-facts.ts";
+import { isReady, numberIn, shownIn, wordIn } from "../graph/readers.ts";
+import type { Result } from "../graph/types.ts";
+import { AS_IT_IS, DRIER, isFew } from "../rainfall/import-facts.ts";
 import type { Answers } from "../studies/ask.ts";
 import type { DrierYears } from "../ui/dialogs/rain-import.ts";
 import { type ShowOptions, showQuantity } from "../units/show.ts";
@@ -12,15 +13,26 @@ import type { Engine } from "./engine.ts";
 
 /** A number being typed goes on changing; the drier years wait until it rests [ms]. */
 const REST = 600;
-const WANTED = ["weather.mean_yearly_rain", "season.days_short", "season.share_met"];
+/** Of the season that leads the answers, the worst: a usual season of less rain beside it would read as if it were better. */
+const WANTED = [
+  "weather.mean_yearly_rain",
+  "season.worst_season_days_short",
+  "season.worst_season_share_met",
+];
 
 const scaled = (scale: number): readonly Change[] => [
   { card: "weather", part: "givens", row: "rain_scale", entry: { value: scale, unit: "" } },
 ];
 
-function shownYear(name: string, answers: Answers, options: ShowOptions): DrierYears[number] {
-  const number = (id: string) => numberIn(answers[id]);
-  const [rain, days, share] = WANTED.map((id) => number(id));
+function shownYear(
+  name: string,
+  answer: (id: string) => Result | undefined,
+  options: ShowOptions,
+): DrierYears[number] {
+  const [rain, days, share] = WANTED.map((id) => {
+    const value = shownIn(answer(id));
+    return typeof value === "number" ? value : null;
+  });
   return {
     name,
     rain: rain == null ? "" : showQuantity(rain, "rain", options),
@@ -71,10 +83,13 @@ export function createDrier(engine: Engine, asker: Asker, options: () => ShowOpt
     clearTimeout(timer);
     asker.callOff();
   });
-  return createMemo<DrierYears>(() =>
-    DRIER.flatMap(({ name }, at) => {
+  return createMemo<DrierYears>(() => {
+    const drier = DRIER.flatMap(({ name }, at) => {
       const found = answers().get(at);
-      return found ? [shownYear(name, found, options())] : [];
-    }),
-  );
+      return found ? [shownYear(name, (id) => found[id], options())] : [];
+    });
+    // Less rain says nothing by itself: what stands now stands before it, to compare with.
+    const { results } = engine.view();
+    return drier.length > 0 ? [shownYear(AS_IT_IS, (id) => results.get(id), options()), ...drier] : [];
+  });
 }

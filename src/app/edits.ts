@@ -59,11 +59,15 @@ function setNumber(
   return row.name === "price" ? setPrice(worksheet, cardId, entry) : setLife(worksheet, cardId, entry);
 }
 
+/** Frames that what is looked for may take to come: a part's script is fetched with the first that is opened. */
+const FRAMES = 60;
+
 /** Opens the part of what stands under an id, brings it into view and gives it the focus. */
 function reveal(looking: Looking, id: string): void {
   looking.seek(measuredField.quantityOf(id) ?? id);
-  requestAnimationFrame(() => {
+  const find = (frames: number): void => {
     const element = document.getElementById(id) ?? document.getElementById(id.split(".")[0] ?? "");
+    if (!element && frames > 0) return void requestAnimationFrame(() => find(frames - 1));
     for (let around = element; around; around = around.parentElement)
       if (around instanceof HTMLDetailsElement) around.open = true;
     const field = element instanceof HTMLDetailsElement ? element.querySelector("input") : null;
@@ -71,7 +75,8 @@ function reveal(looking: Looking, id: string): void {
     target?.focus({ preventScroll: true });
     // The open part's own scroll, never the page's: the answers and the place stay where they are.
     if (id.includes(".")) target?.scrollIntoView({ block: "nearest" });
-  });
+  };
+  requestAnimationFrame(() => find(FRAMES));
 }
 
 /** Takes a number in hand, ready for typing, its row in view. */
@@ -143,6 +148,8 @@ function cardEdits({
       const neighbour = kin[kin.findIndex((other) => other.id === card.id) + by];
       if (!neighbour) return;
       const to = session.worksheet().cards.findIndex((other) => other.id === neighbour.id);
+      // Where nobody chose a part the first stands open: it stays so when another comes to be the first.
+      looking.seek(card.id);
       session.edit(`Move ${card.title}`, (worksheet) => moveCard(worksheet, card.id, to));
     },
   };
@@ -205,6 +212,11 @@ export function makeEdits(tools: Tools): Edits {
     ...rainEdits(tools),
     page: (change) =>
       session.edit("Change the worksheet's head", (worksheet) => setWorksheet(worksheet, change)),
+    currency: (currency) =>
+      void import("../graph/in-currency.ts").then(({ inCurrency }) => {
+        session.settle();
+        session.edit(`Money in ${currency}`, (worksheet) => inCurrency(worksheet, CARD_KINDS, currency));
+      }),
     units: (units) => session.edit("Units", (worksheet) => setWorksheet(worksheet, { units })),
     note: (said, instead) => {
       // What is noted now is of this day: the page is told before, if it is a new one.

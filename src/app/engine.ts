@@ -8,12 +8,13 @@ import type { Worksheet } from "../document/worksheet.ts";
 import { type Graph, graphFor, partFor } from "../graph/build.ts";
 import { readAhead } from "../graph/card-plans.ts";
 import { evaluate, type Results } from "../graph/evaluate.ts";
+import { once } from "../graph/once.ts";
 import { wordIn } from "../graph/readers.ts";
 import type { Outputs } from "../graph/types.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { forgetOldest, isMadeUpKey } from "../studies/made-up-records.ts";
-import { firstAsked } from "../telling/first-asked.ts";
+import { FRAME_ASKED, firstAsked } from "../telling/first-asked.ts";
 import { firstPaint, wholeIsWorked } from "../ui/after-paint.ts";
 import type { WorkerClient } from "../worker/client.ts";
 import type { Ran } from "../worker/messages.ts";
@@ -29,20 +30,23 @@ export type View = { readonly worksheet: Worksheet; readonly graph: Graph; reado
 /** What was made of worksheets before they were opened. */
 const ahead = new WeakMap<Worksheet, Pick<View, "graph"> & Partial<View>>();
 
-/** What of a worksheet the first answers are worked out from. */
-const firstGraph = (applied: Worksheet, previous?: Graph): Graph =>
-  partFor(applied, CARD_KINDS, firstAsked(applied.cards), previous);
+/** What of a worksheet its frame is drawn from. */
+const frameGraph = (applied: Worksheet, previous?: Graph): Graph =>
+  partFor(applied, CARD_KINDS, FRAME_ASKED, previous, true);
+
+/** What of a worksheet the lead is worked out from. */
+const leadGraph = (applied: Worksheet): Graph => partFor(applied, CARD_KINDS, firstAsked(applied.cards));
 
 /**
- * Works out what a worksheet says first that may be opened next, in two short tasks, while the store is still being asked
- * what is.
+ * Works out the frame of a worksheet that may be opened next, in two short tasks, while the store is still being asked what
+ * is.
  *
  * @param isWanted whether nothing else has been opened meanwhile
  * @returns once that is done, or not wanted any more: who opens it sooner does it all in one long task
  */
 export function workAhead(worksheet: Worksheet, isWanted: () => boolean): Promise<void> {
   const applied = titlesApart(withSeen(worksheet, today()));
-  const graph = (): Graph => firstGraph(applied, ahead.get(worksheet)?.graph);
+  const graph = (): Graph => frameGraph(applied, ahead.get(worksheet)?.graph);
   const settled = { answers: new Map(), records: new Map(), elsewhere: isMadeUpKey };
   return inTasks(
     [
@@ -91,15 +95,17 @@ function createKnown(given: readonly DailyRecord[]) {
 }
 
 /**
- * The engine of one open worksheet. It begins with what the first answers are worked out from; the rest is worked out once
- * they are painted, in tasks of its own, or sooner where somebody asks for it.
+ * The engine of one open worksheet. It begins with what the frame is drawn from, or the lead is worked out from where there is
+ * no frame; the rest is worked out once that is painted, in tasks of its own, or sooner where a change asks for it.
  *
  * @param forecast what this device keeps of the coming days
+ * @param hasFrame whether the sheet's frame is drawn, in which numbers may be still to come
  */
 export function createEngine(
   first: Worksheet,
   given: readonly DailyRecord[],
   forecast: () => string = () => "",
+  hasFrame = false,
 ) {
   const { records, settled, keep, showMadeUp } = createKnown(given);
   let client: WorkerClient | null = null;
@@ -107,7 +113,7 @@ export function createEngine(
   const apply = (worksheet: Worksheet): Worksheet => titlesApart(withSeen(worksheet, today(), forecast()));
   const begin = (previous?: Pick<View, "graph"> & Partial<View>): View => {
     const worksheet = apply(first);
-    const graph = firstGraph(worksheet, previous?.graph);
+    const graph = hasFrame ? frameGraph(worksheet, previous?.graph) : leadGraph(worksheet);
     return { worksheet, graph, results: evaluate(graph, worksheet, settled, previous?.results) };
   };
   const work = (worksheet: Worksheet, { graph: before, results }: View): View => {
@@ -118,6 +124,13 @@ export function createEngine(
   const ask = ({ results }: View): void => client?.ask(results.requests, (key) => records.get(key));
   const [view, setView] = createSignal<View>(begin(ahead.get(first)));
   const isPart = (): boolean => view().graph.whole !== null;
+  const afterFrame = once(() => leadGraph(view().worksheet));
+  const showLead = (): void => {
+    const { worksheet } = view();
+    const graph = afterFrame();
+    setView({ worksheet, graph, results: evaluate(graph, worksheet, settled) });
+    ask(view());
+  };
   const complete = (): void => {
     const { worksheet, results } = view();
     const { all } = results;
@@ -125,8 +138,9 @@ export function createEngine(
     ask(view());
   };
 
-  const rest = [() => readAhead(view().worksheet, CARD_KINDS), () => view().graph.whole?.graph(), complete];
-  void firstPaint.then(() => inTasks(rest, isPart)).then(wholeIsWorked);
+  const lead = hasFrame ? [afterFrame, showLead] : [];
+  const whole = [() => readAhead(view().worksheet, CARD_KINDS), () => view().graph.whole?.graph(), complete];
+  void firstPaint.then(() => inTasks([...lead, ...whole], isPart)).then(wholeIsWorked);
 
   return {
     view,

@@ -20,6 +20,7 @@ import type { Worksheet } from "../document/worksheet.ts";
 import type { Results } from "../graph/evaluate.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
 import { chanceId } from "../storage/shelf.ts";
+import { fieldPageIn } from "../ui/field/pages.ts";
 import { today } from "./clock.ts";
 import { createEngine, type Engine, type View } from "./engine.ts";
 import { followOtherTabs } from "./following.ts";
@@ -70,7 +71,7 @@ function createSteps(engine: Engine, { history, setHistory, show }: Standing) {
   /** One step back or on. Together, so that the page is redrawn once, never with new numbers beside old answers. */
   const step = (to: (at: History<Worksheet>) => History<Worksheet>): void =>
     batch(() => {
-      setBefore(engine.view().results);
+      setBefore(engine.view().results.all);
       merging = null;
       const next = to(history());
       show(amended(next, withNotes(next.present, history().present.notes ?? [])));
@@ -84,7 +85,7 @@ function createSteps(engine: Engine, { history, setHistory, show }: Standing) {
       const next = change(history().present);
       if (next === history().present) return;
       batch(() => {
-        if (merge === undefined || merge !== merging) setBefore(engine.view().results);
+        if (merge === undefined || merge !== merging) setBefore(engine.view().results.all);
         merging = merge ?? null;
         show(commit(history(), next, { label, ...(merge === undefined ? {} : { merge }) }));
       });
@@ -103,7 +104,7 @@ function createSteps(engine: Engine, { history, setHistory, show }: Standing) {
     /** Writes notes down: no step, as undo never takes them away. */
     note: (change: (worksheet: Worksheet) => Worksheet): void =>
       batch(() => {
-        setBefore(engine.view().results);
+        setBefore(engine.view().results.all);
         merging = null;
         show(amended(history(), change(history().present)));
       }),
@@ -182,7 +183,12 @@ function keptSaid({ saver, saved, refused, notice, setNotice }: ReturnType<typeo
 /** Everything that changes while a worksheet is open. */
 export function createSession(laid: Laid, shared: PageShared) {
   const forecast = createForecast(shared.device, laid.id);
-  const engine = createEngine(laid.worksheet, laid.records, forecast.text);
+  const engine = createEngine(
+    laid.worksheet,
+    laid.records,
+    forecast.text,
+    fieldPageIn(location.hash) === null,
+  );
   const [history, setHistory] = createSignal<History<Worksheet>>(startHistory(laid.worksheet));
   const worksheet = (): Worksheet => history().present;
   const { held, hold } = createHeld(engine, worksheet);

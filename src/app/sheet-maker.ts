@@ -110,7 +110,10 @@ export function createSheet(laid: Laid, shared: PageShared) {
   void refreshSheets();
   const workings = fetchWorkings();
   const reader = makeReader(session, showOptions, { words: shared.words, workings });
-  const working = () => engine.view().results.requests.length > 0;
+  const working = () => {
+    const { graph, results } = engine.view();
+    return graph.whole?.waits === true || results.requests.length > 0;
+  };
   const sheet: Sheet = {
     kinds: CARD_KINDS,
     worksheet: createMemo(() => engine.view().worksheet),

@@ -2,11 +2,13 @@
 
 import { type Change, withChanges } from "../document/changes.ts";
 import type { Card, Entry, Worksheet } from "../document/worksheet.ts";
+import { inCurrency } from "../graph/in-currency.ts";
 import { keepConditions } from "../graph/keep-conditions.ts";
 import type { CardKinds, Given, ListGiven, NumberGiven, Row } from "../graph/types.ts";
 import { parseIsoDate, parseMonthDay } from "../units/calendar.ts";
 import { isPlain } from "../units/dimension.ts";
 import { MEASURES, type MeasureName } from "../units/measures.ts";
+import { currencyProblem } from "../units/other-money.ts";
 import { type ReadOptions, readQuantity } from "../units/read.ts";
 import { readSpan } from "../units/read-span.ts";
 import { unitFor } from "../units/show.ts";
@@ -161,9 +163,18 @@ function targetOf(card: Card, row: Row): Omit<Change, "entry"> {
   return { card: card.id, part: WORKED_OUT.has(row.row) ? "measured" : "givens", row: row.name };
 }
 
+const isCurrency = (row: Row): boolean => row.row === "text" && row.of === "currency";
+
+function currencyNamed(name: string, text: string): string {
+  const problem = text.trim() === "" ? "It says nothing." : currencyProblem(text.trim());
+  if (problem !== null) throw new UsageError(`${name}: ${problem}`);
+  return text.trim();
+}
+
 /** The change that sets one quantity. */
 export function changeTo(worksheet: Worksheet, kinds: CardKinds, name: string, text: string): Change {
   const { card, row } = findRow(worksheet, kinds, name);
+  if (isCurrency(row)) throw new UsageError(`${name} is the whole worksheet's, not one plan's.`);
   const target = targetOf(card, row);
   if (target.part === "measured") {
     return { ...target, entry: measuredEntry(name, text, row, worksheet.currency) };
@@ -181,6 +192,7 @@ export function changeTo(worksheet: Worksheet, kinds: CardKinds, name: string, t
 /** The worksheet with one quantity set. */
 export function setValue(worksheet: Worksheet, kinds: CardKinds, name: string, text: string): Worksheet {
   const { card, row } = findRow(worksheet, kinds, name);
+  if (isCurrency(row)) return inCurrency(worksheet, kinds, currencyNamed(name, text));
   const change = changeTo(worksheet, kinds, name, text);
   return keepConditions(withChanges(worksheet, [change]), kinds, card.id, row, change.entry !== null);
 }

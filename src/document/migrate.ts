@@ -3,6 +3,7 @@
 import { isPlainObject, type Plain, type PlainObject, type ReadProblem } from "./plain.ts";
 import { toVersion2 } from "./to-version-2.ts";
 import { toVersion3 } from "./to-version-3.ts";
+import { toVersion4 } from "./to-version-4.ts";
 import { CURRENT_VERSION } from "./worksheet.ts";
 
 export type Migration = {
@@ -24,6 +25,11 @@ export const MIGRATIONS: readonly Migration[] = [
     from: 2,
     change: "levels and soaks of a day are kept as notes of that day.",
     apply: toVersion3,
+  },
+  {
+    from: 3,
+    change: "what money is counted in is said once, for the whole worksheet.",
+    apply: toVersion4,
   },
 ];
 

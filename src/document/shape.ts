@@ -131,7 +131,7 @@ function notesToJson(notes: unknown): unknown {
 export function worksheetJsonSchema(): unknown {
   const { properties, ...schema } = z.toJSONSchema(worksheetShape, { io: "input" });
   return {
-    title: "Eavesdrip worksheet, version 3",
+    title: "Eavesdrip worksheet, version 4",
     description:
       "Numbers as the user typed them, each with its unit. Whatever the schema does not know is kept when saving.",
     ...schema,

@@ -1,7 +1,7 @@
-// The stored worksheet, version 3: plain frozen data, numbers as the user typed them.
+// The stored worksheet, version 4: plain frozen data, numbers as the user typed them.
 // Nothing computed is ever stored here. The shape is checked in check.ts and documented in shared/worksheet.schema.json.
 
-export const CURRENT_VERSION = 3;
+export const CURRENT_VERSION = 4;
 
 /** Where a number came from, in falling order of trust from the right. */
 export type Origin = "default" | "guessed" | "borrowed" | "label" | "measured";

@@ -152,8 +152,14 @@ export function buildGraph(worksheet: Worksheet, kinds: CardKinds): Graph {
  * What of a worksheet's graph some quantities are worked out from, in half the time and less: what the page says first need
  * not wait for the rest. Its results are those of the whole; cautions it has none, and problems only its own.
  * @param wanted quantities; those that there are not are left aside
+ * @param waits whether whatever else is asked for is still to come, and not worked out at once
  */
-export function buildPart(worksheet: Worksheet, kinds: CardKinds, wanted: readonly QuantityId[]): Graph {
+export function buildPart(
+  worksheet: Worksheet,
+  kinds: CardKinds,
+  wanted: readonly QuantityId[],
+  waits = false,
+): Graph {
   const plan = draftOf(worksheet, kinds);
   // Which of two cards of one name is meant shows only in the whole.
   if (plan.cards.some(({ doubled }) => doubled)) return buildGraph(worksheet, kinds);
@@ -163,7 +169,7 @@ export function buildPart(worksheet: Worksheet, kinds: CardKinds, wanted: readon
     const kind = plan.byId.get(card)?.kind ?? kindNamed(kinds, card);
     return kind !== undefined && rowNamed(kind, name.replace("~computed", "")) !== undefined;
   };
-  return graphOf(plan, { graph: once(() => buildGraph(worksheet, kinds)), mayHave });
+  return graphOf(plan, { graph: once(() => buildGraph(worksheet, kinds)), mayHave, waits });
 }
 
 /**
@@ -175,13 +181,14 @@ export function graphFor(worksheet: Worksheet, kinds: CardKinds, previous?: Grap
   return fits ? (previous.whole?.graph() ?? previous) : buildGraph(worksheet, kinds);
 }
 
-/** The same of a part. */
+/** The same of a part; the previous one must be of what is wanted. */
 export function partFor(
   worksheet: Worksheet,
   kinds: CardKinds,
   wanted: readonly QuantityId[],
   previous?: Graph,
+  waits = false,
 ): Graph {
   const fits = previous && previous.kinds === kinds && sameShape(previous.worksheet, worksheet, kinds);
-  return fits ? previous : buildPart(worksheet, kinds, wanted);
+  return fits ? previous : buildPart(worksheet, kinds, wanted, waits);
 }

@@ -151,10 +151,19 @@ function workOf(plan: Draft, owner: CardPlan, row: Row, id: string): Work {
       return outputWork(plan, owner, row, id);
     case "gather":
       return gatherWork(plan, owner, row, id);
+    case "text":
+      return row.of === "currency" ? fixed(headCurrency(plan)) : entryWork(plan, owner, row);
     default:
       return entryWork(plan, owner, row);
   }
 }
+
+/** Read in the worksheet's head; a worksheet of another currency has another graph. */
+const headCurrency = ({ worksheet: { currency } }: Draft): Result => ({
+  state: "ready",
+  value: currency,
+  origin: "given",
+});
 
 function surveyedCards(plan: Draft, model: Model): readonly SurveyedCard[] | Wrong {
   const surveyed: SurveyedCard[] = [];

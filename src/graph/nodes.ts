@@ -124,6 +124,8 @@ export type Whole = {
   readonly graph: () => Graph;
   /** Whether a quantity may stand in the whole that is not in the part. */
   readonly mayHave: (id: QuantityId) => boolean;
+  /** Whether what is not in the part waits until it is worked out; else it is worked out as somebody asks. */
+  readonly waits: boolean;
 };
 
 export type Graph = {
@@ -158,11 +160,11 @@ export type Graph = {
   readonly wrongCautions: () => readonly Problem[];
 };
 
-/** The node of a quantity, or null; of one that is not in a part the whole's. */
+/** The node of a quantity, or null; of one that is not in a part the whole's, unless the part lets it wait. */
 export function nodeOf(graph: Graph, id: QuantityId): GraphNode | null {
   const position = graph.index.get(id);
   if (position !== undefined) return graph.nodes[position] ?? null;
-  return graph.whole?.mayHave(id) ? nodeOf(graph.whole.graph(), id) : null;
+  return graph.whole?.mayHave(id) && !graph.whole.waits ? nodeOf(graph.whole.graph(), id) : null;
 }
 
 /** The name of a measured quantity's computed twin. */

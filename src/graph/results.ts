@@ -22,6 +22,8 @@ export type Inside = {
   readonly whole: (() => Results) | null;
 };
 
+const STILL_TO_COME: Result = { state: "pending", last: null };
+
 export class Results {
   readonly inside: Inside;
   readonly #problems = once(() => firstCauses(this.inside));
@@ -30,12 +32,16 @@ export class Results {
     this.inside = inside;
   }
 
-  /** The result of a quantity, or of a measured one's computed twin (see `twinId`); undefined where there is none. */
+  /**
+   * The result of a quantity, or of a measured one's computed twin (see `twinId`); undefined where there is none, pending
+   * where it is left for later.
+   */
   get(id: QuantityId): Result | undefined {
     const { graph, results } = this.inside;
     const position = graph.index.get(id);
     if (position !== undefined) return results[position];
-    return graph.whole?.mayHave(id) ? this.all.get(id) : undefined;
+    if (!graph.whole?.mayHave(id)) return undefined;
+    return graph.whole.waits ? STILL_TO_COME : this.all.get(id);
   }
 
   /** The results of the whole worksheet: these, or where they are of a part what they are a part of. */

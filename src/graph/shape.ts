@@ -12,7 +12,7 @@ function stored(card: Card, row: NumberGiven): Entry | undefined {
 }
 
 /** Names of the text givens that a formula of the user's is made of. */
-function formulaTexts(kind: CardKind): readonly string[] {
+export function formulaTexts(kind: CardKind): readonly string[] {
   return kind.rows.flatMap((row) => (row.row === "user_formula" ? [row.formula, row.unit] : []));
 }
 

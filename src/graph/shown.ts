@@ -188,6 +188,7 @@ export function shownValue(
 ): string {
   const node = nodeOf(graph, id);
   const result = results.get(id);
+  if (!node && result?.state === "pending") return NOT_YET;
   if (!node || !result) return "";
   const text = shownResult(worksheet, node, result, options);
   if (node.row?.row !== "output" || !node.row.fills || result.state === "none") return text;

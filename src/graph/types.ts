@@ -99,8 +99,8 @@ export type LinkGiven = Named & {
 export type TextGiven = Named & {
   readonly row: "text";
   readonly default: string;
-  /** Days of the week, as "mon thu", picked by buttons. */
-  readonly of?: "weekdays";
+  /** Days of the week, as "mon thu", picked by buttons; or what money is counted in, which the worksheet's head says. */
+  readonly of?: "weekdays" | "currency";
 };
 
 export type DateGiven = Named & {

@@ -75,6 +75,9 @@ const FEW_YEARS = 5;
 /** Whether a record of so many whole years is one of few. */
 export const isFew = (wholeYears: number): boolean => wholeYears < FEW_YEARS;
 
+/** What the drier versions are compared with. */
+export const AS_IT_IS = "As it is";
+
 /** The drier versions that stand beside a record of few years. */
 export const DRIER = [
   { name: "With a quarter less rain", share: 0.75 },

@@ -43,6 +43,17 @@ export type PlacedMark = {
 const BESIDE = 9;
 /** From a point up to the foot of its words: a level line through it stays clear of them [px]. */
 const ABOVE = 3;
+/** How far a dot may reach about its point [px]. */
+const DOT = 5;
+
+/** The room that a dot takes. */
+export const dotBox = (x: number, y: number): Box => ({
+  x: x - DOT,
+  y: y - DOT,
+  width: 2 * DOT,
+  height: 2 * DOT,
+});
+
 /** From the foot of the words over a line to the field's top [px]. */
 const OVER = 8;
 
@@ -59,7 +70,8 @@ function wishes(mark: Mark, x: number, y: number | null, frame: Frame, size: num
     width,
     height,
   });
-  const rows = Array.from({ length: 8 }, (_, row) => row * height);
+  // Before a whole row higher as much as clears a row of dots.
+  const rows = [0, DOT, ...Array.from({ length: 7 }, (_, row) => (row + 1) * height)];
   if (y === null) return rows.map((up) => box(x - width / 2, -OVER - height - up));
   const [right, left] = [x + BESIDE, x - BESIDE - width];
   const sides = right + width <= frame.width ? [right, left] : [left, right];
@@ -88,12 +100,17 @@ function leaderOf({ leader }: Mark, x: number, y: number | null, box: Box): stri
   return `M${round(x)},${round(y)}V${round(box.y + box.height / 2)}H${round(edge)}`;
 }
 
-/** Marks with their words, in their own order; earlier ones choose first, and keep off the chart's lines where they can. */
+/**
+ * Marks with their words, in their own order; earlier ones choose first, and keep off the chart's lines where they can.
+ *
+ * @param dots that stand by themselves, on no line
+ */
 export function placeMarks(
   marks: readonly Mark[],
   frame: Frame,
   size: number,
   lines: readonly (readonly [number, number])[] = [],
+  dots: readonly Box[] = [],
 ): readonly PlacedMark[] {
   const real = marks.filter(({ across }) => Number.isFinite(across));
   const at = real.map((mark) => ({
@@ -101,9 +118,7 @@ export function placeMarks(
     x: frame.across(mark.across),
     y: mark.up === undefined ? null : frame.up(mark.up),
   }));
-  const taken: Box[] = at.flatMap(({ x, y }) =>
-    y === null ? [] : [{ x: x - 5, y: y - 5, width: 10, height: 10 }],
-  );
+  const taken: Box[] = [...dots, ...at.flatMap(({ x, y }) => (y === null ? [] : [dotBox(x, y)]))];
   return at.flatMap(({ mark, x, y }) => {
     const boxes = wishes(mark, x, y, frame, size);
     const free = boxes.filter((box) => !taken.some((other) => overlaps(box, other, 1)));

@@ -9,8 +9,8 @@ import { MEASURES, type MeasureName } from "../units/measures.ts";
 import { type ShowOptions, showQuantity, unitFor } from "../units/show.ts";
 import { fromSi, toSi } from "../units/unit.ts";
 import { round } from "./paper.ts";
-import type { Tone } from "./place.ts";
-import { type Frame, type Mark, type PlacedMark, placeMarks } from "./plot-marks.ts";
+import type { Box, Tone } from "./place.ts";
+import { dotBox, type Frame, type Mark, type PlacedMark, placeMarks } from "./plot-marks.ts";
 import { type PlacedTick, placeTicks } from "./plot-ticks.ts";
 import { circle, rect, segment } from "./strokes.ts";
 
@@ -193,6 +193,14 @@ function linesOf(layer: Layer, { across, up }: Frame): readonly Point[] {
   return layer.points.flatMap((point) => (point ? [[across(point[0]), up(point[1])] as const] : []));
 }
 
+/** Dots that no line runs through. */
+function loneDots(layers: readonly Layer[], { across, up }: Frame): readonly Box[] {
+  if (layers.some(({ as }) => as === "line")) return [];
+  return layers.flatMap((layer) =>
+    layer.as === "dots" ? layer.points.map((point) => dotBox(across(point[0]), up(point[1]))) : [],
+  );
+}
+
 function lookOf(layer: Layer): string {
   const more = [
     layer.held && "held",
@@ -214,7 +222,7 @@ function anchorOf(x: number, width: number): string {
 export function drawPlot(plot: Plot, field: Field, size = 13): DrawnPlot {
   const frame = frameOf(plot, field);
   const lines = plot.layers.map((layer) => linesOf(layer, frame));
-  const marks = placeMarks(plot.marks, frame, size, lines.flat());
+  const marks = placeMarks(plot.marks, frame, size, lines.flat(), loneDots(plot.layers, frame));
   return {
     frame,
     shapes: plot.layers.map((layer) => ({ d: pathOf(layer, frame), look: lookOf(layer) })),

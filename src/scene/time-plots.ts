@@ -1,7 +1,7 @@
 // The record in two charts: short days season by season, and one year's water; each as it is and as it was held.
 
 import { textOrDate } from "../graph/shown.ts";
-import { isoDate } from "../units/calendar.ts";
+import { calendarDate, isoDate } from "../units/calendar.ts";
 import { type ShowOptions, showQuantity } from "../units/show.ts";
 import { type Layer, type Plot, type PlotTable, type Point, roundAxis } from "./plot.ts";
 import { lowestIn, type Season, type StoredSeries, shortRuns, type Year } from "./stored-water.ts";
@@ -111,6 +111,34 @@ export function yearPlotOf(
     up,
     layers,
     marks: [],
+  };
+}
+
+/** One year's water as a table: month by month the first evening, the lowest and the short days. */
+export function yearWaterTable(
+  { series, year }: Pick<YearShown, "series" | "year">,
+  options: ShowOptions,
+): PlotTable {
+  const { now, held } = series;
+  const points = pointsOf(now, year);
+  const starts = points.flatMap(([day], at) => (at === 0 || calendarDate(day).day === 1 ? [at] : []));
+  const said = (volume: number): string => showQuantity(volume, "volume", options);
+  const heldOn = (day: number): string => said(held?.stored[day - held.firstDay] ?? 0);
+  return {
+    title: "Water in all tanks, month by month",
+    head: ["From", "Water then", ...(held ? ["As held"] : []), "Lowest evening", "Short days"],
+    rows: starts.map((start, at) => {
+      const days = points.slice(start, starts[at + 1]);
+      const [from, water] = days[0] ?? [year.from, 0];
+      const isShort = ([day]: Point): boolean => now.short[day - now.firstDay] === 1;
+      return [
+        textOrDate(isoDate(from), options.locale),
+        said(water),
+        ...(held ? [heldOn(from)] : []),
+        said(Math.min(...days.map(([, volume]) => volume))),
+        String(days.filter(isShort).length),
+      ];
+    }),
   };
 }
 

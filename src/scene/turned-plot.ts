@@ -1,10 +1,8 @@
-// An answer over the axis of the number in hand, as a plot, which says where it stays the same all along; and the words under
-// that axis, none on another.
+// An answer over the axis of the number in hand, as a plot, which says where it stays the same all along.
 
 import type { Tone } from "./place.ts";
 import type { Layer, Plot, PlotTable, Point } from "./plot.ts";
 import type { Mark } from "./plot-marks.ts";
-import { textWidth } from "./text-block.ts";
 
 /** A value that was tried, and the answer there; null where there is none. */
 export type TurnedPoint = {
@@ -156,20 +154,31 @@ export function turnedPlot({ points, words, now, before, tone, old, whole }: Tur
   };
 }
 
-/** The same as a table: the value tried, and each answer. */
+/** A value with what each answer is there. */
+export type TurnedRow = { readonly place: number; readonly text: string; readonly said: readonly string[] };
+
+/**
+ * The same as a table: the value tried, and each answer.
+ *
+ * @param standing where the number stands and stood, among the values tried
+ */
 export function turnedTable(
   title: string,
   label: string,
   panels: readonly { readonly label: string; readonly points: readonly TurnedPoint[] }[],
+  standing: readonly TurnedRow[] = [],
 ): PlotTable {
-  const [first] = panels;
+  const tried = (panels[0]?.points ?? []).map(({ place, text }, at) => ({
+    place,
+    text,
+    said: panels.map(({ points }) => points[at]?.said ?? ""),
+  }));
+  const others = tried.filter(({ place }) => standing.every((one) => one.place !== place));
+  const rows = [...others, ...standing].sort((a, b) => a.place - b.place);
   return {
     title,
     head: [label, ...panels.map((panel) => panel.label)],
-    rows: (first?.points ?? []).map((point, at) => [
-      point.text,
-      ...panels.map(({ points }) => points[at]?.said || "–"),
-    ]),
+    rows: rows.map(({ text, said }) => [text, ...said.map((one) => one || "–")]),
   };
 }
 
@@ -192,63 +201,4 @@ export function turnedWords(answer: string, points: readonly TurnedPoint[], whol
     (_, at) => points[Math.round(at * step)],
   );
   return `${answer}: ${told.flatMap((point) => (point ? [`${point.said} at ${point.text}`] : [])).join("; ")}.`;
-}
-
-/** Words under the axis; the first of them choose their room first. */
-export type AxisWord = { readonly place: number; readonly text: string; readonly look: string };
-
-export type PlacedWord = AxisWord & { readonly left: number; readonly width: number; readonly row: number };
-
-const GAP = 8;
-/** Between words to choose among, so that two do not read as one [px]. */
-const WORDS_GAP = 12;
-/** A word that steps aside ends no further from its place [px]. */
-const NEAR = 20;
-
-/** Where a word has room: about its place, else beside what stands there, as long as it still reaches its place. */
-function freeLeft(
-  placed: readonly PlacedWord[],
-  middle: number,
-  wide: number,
-  width: number,
-  gap: number,
-): number | null {
-  const inPaper = (left: number) => Math.round(Math.max(0, Math.min(width - wide, left)));
-  const isFree = (left: number) =>
-    placed.every((other) => left >= other.left + other.width + gap || left + wide + gap <= other.left);
-  const about = inPaper(middle - wide / 2);
-  const beside = placed.flatMap((other) => [other.left - gap - wide, other.left + other.width + gap]);
-  const reaches = (left: number) =>
-    left === inPaper(left) && left <= middle + NEAR && left + wide >= middle - NEAR;
-  return [about, ...beside.filter(reaches)].find(isFree) ?? null;
-}
-
-/**
- * Words under the axis where they have room: each about its place, none over the paper's edge or another word; a word
- * without room is left out.
- *
- * @param inset from either edge of the paper to the axis's ends [px]
- * @param rows lines of words, the first of them first
- */
-export function placeAxisWords(
-  marks: readonly AxisWord[],
-  width: number,
-  inset: number,
-  size: number,
-  rows = 1,
-): readonly PlacedWord[] {
-  const placed: PlacedWord[] = [];
-  for (const mark of marks) {
-    const wide = Math.ceil(textWidth(mark.text, size, true));
-    const middle = inset + mark.place * (width - 2 * inset);
-    if (mark.text === "" || wide > width) continue;
-    for (let row = 0; row < rows; row++) {
-      const beside = placed.filter((other) => other.row === row);
-      const left = freeLeft(beside, middle, wide, width, rows > 1 ? WORDS_GAP : GAP);
-      if (left === null) continue;
-      placed.push({ ...mark, left, width: wide, row });
-      break;
-    }
-  }
-  return placed;
 }

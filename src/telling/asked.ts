@@ -16,6 +16,8 @@ export type NumberPiece = {
   readonly text?: string;
   /** What belongs to the number and must not part from it: " of 20", " days". */
   readonly after?: string;
+  /** The quantity of which this one is a part: "7 of 20 seasons". */
+  readonly whole?: string;
   /** What stands there is of before. */
   readonly soft?: true;
   /** What it was stands behind these words: "was short in 7"; else after "was" alone; null: it is never said. */

@@ -29,6 +29,7 @@ export type Room = {
 };
 
 const SHORT = "season.seasons_short";
+const SEASONS = "season.seasons";
 const WORST = "season.worst_season_days_short";
 /** Names the worst season in the sentence. */
 export const WORST_YEAR = "season.worst_season";
@@ -46,7 +47,7 @@ function inSome(asked: Asked, seasons: number, room: Room, made: string): readon
     "plain",
     steady === undefined ? {} : { text: steady, soft: true, was: null },
   );
-  const of = value(SHORT, "trouble", { after: ` of ${seasons}` });
+  const of = value(SHORT, "trouble", { after: ` of ${seasons}`, whole: SEASONS });
   const head = [begins(room, "Beds go short in ", "Short in "), of, ` ${made}seasons`];
   // Which season is the worst, and that there is one, is not sure either.
   if (asked.isSpan?.(SHORT) || asked.isSpan?.(WORST)) return [...head, "; in the worst on ", days, "."];
@@ -83,7 +84,7 @@ function waiting(room: Room): readonly Piece[] {
 }
 
 function ofBeds(asked: Asked, room: Room): readonly Piece[] {
-  const [seasons, short] = [number(asked, "season.seasons"), number(asked, SHORT)];
+  const [seasons, short] = [number(asked, SEASONS), number(asked, SHORT)];
   if (seasons === null || short === null) return waiting(room);
   const made = isMadeUp(asked) ? "made-up " : "";
   if (seasons === 1) return inOne(asked, room, made);
@@ -91,7 +92,7 @@ function ofBeds(asked: Asked, room: Room): readonly Piece[] {
     return inSome(asked, seasons, room, made);
   return [
     begins(room, "Beds never go short in ", "Never short in "),
-    value(SHORT, "growth", { text: String(seasons), was: "short in" }),
+    value(SHORT, "growth", { text: String(seasons), was: "short in", whole: SEASONS }),
     ` ${made}seasons.`,
   ];
 }

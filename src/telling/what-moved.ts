@@ -63,6 +63,8 @@ function movedNode(before: Worked, now: Worked, node: GraphNode, options: ShowOp
 
 /** A given that nobody typed, neither now nor before, follows others as an answer does. */
 function isTyped({ worksheet }: Worked, { card, row }: GraphNode): boolean {
+  // The worksheet's own, whoever said it.
+  if (row?.row === "text" && row.of === "currency") return true;
   const of = worksheet.cards.find(({ id }) => id === card);
   const name = row?.name ?? "";
   if (row?.row === "given" && row.stored === "card")

@@ -147,7 +147,9 @@ export type Edits = {
   readonly copyCard: (card: Card) => void;
   readonly renameCard: (card: Card, title: string) => void;
   readonly moveCard: (card: Card, by: number) => void;
-  readonly page: (change: Partial<Pick<Worksheet, "title" | "datum" | "currency" | "made_by">>) => void;
+  readonly page: (change: Partial<Pick<Worksheet, "title" | "datum" | "made_by">>) => void;
+  /** Says what money is counted in; nothing is converted. */
+  readonly currency: (currency: string) => void;
   readonly units: (units: UnitSystemName) => void;
   /**
    * Writes down what was seen or done just now, in the place of another note where one is named; `stored` tells once it is on

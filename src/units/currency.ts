@@ -24,6 +24,12 @@ export function isSameCurrency(word: string, currency: string): boolean {
   return (CODES.get(currency)?.includes(word) ?? false) || (CODES.get(word)?.includes(currency) ?? false);
 }
 
+/** All that a text may say a currency by: itself, and the codes of a sign or the signs of a code. */
+export function wordsOfMoney(currency: string): readonly string[] {
+  const signs = [...CODES].flatMap(([sign, codes]) => (codes.includes(currency) ? [sign] : []));
+  return [currency, ...(CODES.get(currency) ?? []), ...signs].filter((word) => word !== "");
+}
+
 const before = new Map<string, boolean>();
 
 function goesBefore(locale: string): boolean {

@@ -21,8 +21,11 @@ function matchAt(pattern: RegExp, text: string, at: number): string | null {
   return pattern.exec(text)?.[0] ?? null;
 }
 
+/** Whether no word goes on there: "kr" is not the head of "krone". */
+const endsAt = (text: string, at: number): boolean => !/^\p{L}{2}/u.test(text.slice(at - 1, at + 1));
+
 function wordAt(text: string, at: number, currency: string): string | null {
-  if (currency !== "" && text.startsWith(currency, at)) return currency;
+  if (currency !== "" && text.startsWith(currency, at) && endsAt(text, at + currency.length)) return currency;
   const word = matchAt(WORD, text, at);
   return word === null || TIMES_WORD.test(word) ? null : word;
 }

@@ -15,7 +15,7 @@ export const ROLES = {
   isFormula: (kind: string, given: string) => kind === "own" && given === "formula",
 };
 
-export function fixtureText(version: 1 | 2 | 3 = 3): string {
+export function fixtureText(version: 1 | 2 | 3 | 4 = 4): string {
   return readFileSync(new URL(`../fixtures/worksheet-v${version}.json`, import.meta.url), "utf8");
 }
 

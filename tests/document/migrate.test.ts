@@ -128,3 +128,31 @@ describe("version 1 to 2", () => {
       expect(old((tank) => Object.assign(tank, { options, active: "a" })).ok).toBe(true);
   });
 });
+
+describe("version 3 to 4", () => {
+  const old = (currency: string, typed: string | null, formula = "$40 * totes.count", unit = "$") => {
+    const entry = (value: string) => ({ value, unit: "" });
+    const cards = [
+      { id: "cost", kind: "cost", title: "Money", givens: typed === null ? {} : { currency: entry(typed) } },
+      { id: "line", kind: "own", title: "Hoses", givens: { formula: entry(formula), unit: entry(unit) } },
+    ];
+    const reading = readWorksheet({ version: 3, units: "us", currency, cards });
+    if (!reading.ok) throw new Error(JSON.stringify(reading.problems));
+    const [cost, line] = reading.worksheet.cards;
+    const { formula: written, unit: shownIn } = line?.givens ?? {};
+    return {
+      currency: reading.worksheet.currency,
+      left: cost?.givens,
+      line: [written?.value, shownIn?.value],
+    };
+  };
+
+  test("what was typed on the money's card is what money is counted in, and stands on no card any more", () => {
+    expect(old("$", "€")).toEqual({ currency: "€", left: {}, line: ["€40 * totes.count", "€"] });
+    expect(old("€", "$", "€40", "€")).toEqual({ currency: "$", left: {}, line: ["$40", "$"] });
+  });
+
+  test.each([null, "", "  "])("where %o was typed it stays as it was", (typed) => {
+    expect(old("€", typed, "€40", "€")).toEqual({ currency: "€", left: {}, line: ["€40", "€"] });
+  });
+});

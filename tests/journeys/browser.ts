@@ -160,7 +160,8 @@ export async function unfold(page: Page, id: string): Promise<void> {
 
 /** Opens a tool at the head of the page, or in its menu where the line is too narrow for it. */
 export async function tool(page: Page, name: string): Promise<void> {
-  const inLine = page.getByRole("button", { name, exact: true });
+  // In the menu what it does may stand behind its name.
+  const inLine = page.locator(".tools").getByRole("button", { name: new RegExp(`^${name}(?: |$)`) });
   if ((await inLine.count()) === 0) await page.getByRole("button", { name: "Menu", exact: true }).click();
   await inLine.click();
 }

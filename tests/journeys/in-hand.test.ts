@@ -3,7 +3,7 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { tries } from "../tries.ts";
-import { DESK, hand, launch, open, PHONE, row, settled, take, unfold } from "./browser.ts";
+import { DESK, hand, launch, open, PHONE, row, settled, take, tool, unfold } from "./browser.ts";
 import { fileOf, payloadOf } from "./starters.ts";
 
 let browser: Browser;
@@ -27,17 +27,13 @@ const undo = (page: Page) => page.getByRole("button", { name: /^Undo/ }).first()
 const whole = (page: Page) => page.locator('.turning[aria-busy="false"]').waitFor();
 const words = (page: Page) => page.locator(".axis-words span").allInnerTexts();
 
+const SEEN = [".zone-answers", ".zone-place", ".in-hand-value", ".in-hand-slider", ".hand .over-axis"];
+
 /** What of answers, place and number does not lie within the window, or is hidden in a zone that scrolls. */
-async function outOfView(page: Page): Promise<readonly string[]> {
+async function outOfView(page: Page, names: readonly string[] = SEEN): Promise<readonly string[]> {
   const { width, height } = page.viewportSize() ?? DESK;
   const out: string[] = [];
-  for (const name of [
-    ".zone-answers",
-    ".zone-place",
-    ".in-hand-value",
-    ".in-hand-slider",
-    ".hand .over-axis",
-  ]) {
+  for (const name of names) {
     const box = await page.locator(name).first().boundingBox();
     const isIn =
       box !== null &&
@@ -255,6 +251,17 @@ describe("the curve", () => {
     const labels = await page.locator("select.in-hand-value option").allInnerTexts();
     const named = async () => (await words(page)).map((word) => word.replace(/: best$/, "")).sort();
     await expect.poll(named).toEqual([...labels].sort());
+    // It comes out from under the hand, and from over the cautions at the part's foot.
+    const mulchRow = page.locator(".row.held");
+    const free = () =>
+      mulchRow.evaluate((one) => {
+        const { x, y, width, height } = one.getBoundingClientRect();
+        return [2, height - 2].every((down) => {
+          const at = document.elementFromPoint(x + width / 2, y + down);
+          return at !== null && one.contains(at);
+        });
+      });
+    await expect.poll(free).toBe(true);
     const shown = page.locator(".in-hand-word > span");
     expect(await shown.evaluate((one) => one.scrollWidth <= one.parentElement!.clientWidth)).toBe(true);
     const mulch = await page.locator("select.in-hand-value").inputValue();
@@ -298,6 +305,30 @@ describe("a number in hand on a phone", () => {
     await expect.poll(() => value(page)).toBe("275 gal");
     await expect.poll(() => from.inputValue()).toBe("measured");
     expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test("keeps its dock with two answers over a choice, and no word of one lies on the other's", async () => {
+    const { page, context } = await open(browser, { viewport: PHONE, asks: true });
+    await unfold(page, "tunnel_bed.mulch");
+    await page.getByRole("button", { name: "Mulch", exact: true }).click();
+    await whole(page);
+    await page.locator(".hand .another").selectOption("season.days_of_autonomy");
+    await whole(page);
+    await expect.poll(() => page.locator(".hand .caption").count()).toBe(2);
+    expect(await page.locator(".hand").evaluate((one) => one.scrollHeight)).toBe(249);
+    await expect
+      .poll(() =>
+        page.evaluate(() => {
+          const second = document.querySelectorAll(".hand .caption")[1]?.getBoundingClientRect();
+          return [...document.querySelectorAll(".hand .plot text")].flatMap((one) => {
+            const { bottom, top, width } = one.getBoundingClientRect();
+            const isOver = second && width > 0 && top < second.bottom - 1 && bottom > second.top + 1;
+            return isOver ? [one.textContent] : [];
+          });
+        }),
+      )
+      .toEqual([]);
     await context.close();
   });
 
@@ -369,6 +400,193 @@ test("Undo by the keyboard takes back what was typed, and the number stays in ha
   await hand(page).press("Control+Shift+z");
   await expect.poll(() => value(page)).toBe("700 gal");
   await context.close();
+});
+
+/** What of the hand cannot be pressed in its middle, since something lies over it there or it is out of the window. */
+const covered = (page: Page): Promise<readonly string[]> =>
+  page.evaluate(() =>
+    [...document.querySelectorAll(".hand :is(button, select, input, summary):not(.plot-table *)")].flatMap(
+      (one) => {
+        const { x, y, width, height } = one.getBoundingClientRect();
+        const at = document.elementFromPoint(x + width / 2, y + height / 2);
+        return at === one || one.contains(at) ? [] : [`${one.className} under ${at?.className ?? "nothing"}`];
+      },
+    ),
+  );
+
+describe("a number in hand in a low window", () => {
+  /** Two pages on one screen leave no room for the place. */
+  const NO_PLACE = { width: 390, height: 480 };
+  const LOW = [
+    { width: 844, height: 390 },
+    { width: 667, height: 375 },
+    NO_PLACE,
+    { width: 800, height: 700 },
+    { width: 1280, height: 540 },
+  ];
+
+  test("value, curve, slider and steps are in the window together, and each can be pressed", async () => {
+    const { page, context } = await open(browser, { viewport: LOW[0] ?? DESK });
+    await take(page, "totes.capacity");
+    for (const viewport of LOW) {
+      await page.setViewportSize(viewport);
+      const seen = SEEN.filter((name) => viewport !== NO_PLACE || name !== ".zone-place");
+      const all = [...seen, ".hand .step", ".hand .step + .step", ".hand .done"];
+      const at = { message: `${viewport.width} x ${viewport.height}` };
+      await expect.poll(() => outOfView(page, all), at).toEqual([]);
+      await expect.poll(() => covered(page), at).toEqual([]);
+      // The dock is as high as on a phone that stands upright.
+      const high = () => page.locator(".hand").evaluate((one) => one.getBoundingClientRect().height);
+      await expect.poll(high, at).toBe(249);
+    }
+    await page.locator(".hand .step").last().click();
+    await expect.poll(() => value(page)).toBe("300 gal");
+    await context.close();
+  });
+
+  test("and on a tablet all that is pressed has 44 for a finger, with a name and a price of any length", async () => {
+    const { page, context } = await open(browser, { viewport: { width: 800, height: 1100 } });
+    const devtools = await context.newCDPSession(page);
+    await devtools.send("Emulation.setTouchEmulationEnabled", { enabled: true });
+    await take(page, "totes.capacity");
+    expect(await page.evaluate(() => matchMedia("(pointer: coarse)").matches)).toBe(true);
+    const small = () =>
+      page.evaluate(() =>
+        [...document.querySelectorAll(".hand :is(button, select, input, summary), .beside button")].flatMap(
+          (one) => {
+            const { width, height } = one.getBoundingClientRect();
+            return width <= 1 || Math.min(width, height) >= 44
+              ? []
+              : [`${one.className} ${one.textContent?.slice(0, 20)}: ${width} x ${height}`];
+          },
+        ),
+      );
+    await page.getByLabel("Where the number comes from").selectOption("borrowed");
+    for (const viewport of [
+      { width: 800, height: 1100 },
+      { width: 844, height: 390 },
+      { width: 1024, height: 768 },
+    ]) {
+      await page.setViewportSize(viewport);
+      const at = { message: `${viewport.width} x ${viewport.height}` };
+      await expect.poll(small, at).toEqual([]);
+      await expect.poll(() => covered(page), at).toEqual([]);
+    }
+    await devtools.send("Emulation.setTouchEmulationEnabled", { enabled: false });
+    await context.close();
+  });
+});
+
+describe("for those who cannot look or point", () => {
+  test("the curve's table is in a phone's dock, too, with the number in hand and what was held; Escape folds it", async () => {
+    const { page, context, complaints } = await open(browser, { viewport: PHONE, asks: true });
+    await tool(page, "Hold");
+    await take(page, "totes.capacity");
+    await whole(page);
+    await page.locator(".hand .step").last().click();
+    await settled(page);
+    await whole(page);
+    const summary = page.locator(".hand .plot-table summary");
+    // Folded, it takes no room of the dock's.
+    expect(await page.locator(".hand").evaluate((one) => one.getBoundingClientRect().height)).toBe(249);
+    await summary.focus();
+    await page.keyboard.press("Enter");
+    const rows = page.locator(".hand .plot-table tbody tr");
+    await expect.poll(() => rows.count()).toBeGreaterThan(9);
+    const cells = async (first: RegExp) => {
+      const all = await rows.evaluateAll((list) =>
+        list.map((one) => [...one.children].map((cell) => cell.textContent?.replaceAll("\u00a0", " ") ?? "")),
+      );
+      return all.filter(([name]) => first.test(name ?? ""));
+    };
+    const days = await page.locator(".hand .caption b").first().innerText();
+    const was = (await page.locator(".hand .caption .was").first().innerText()).replace("was ", "");
+    expect(await cells(/in hand/)).toEqual([["300 gal, in hand", days]]);
+    expect(await cells(/held/)).toEqual([["held 275", was]]);
+    await inView(page);
+    await page.keyboard.press("Escape");
+    await expect.poll(() => rows.count()).toBe(0);
+    await expect.poll(() => summary.evaluate((one) => one === document.activeElement)).toBe(true);
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test("on a desk the table scrolls by itself: steps and rows of the part stay where they can be pressed", async () => {
+    const { page, context } = await open(browser, { asks: true });
+    await take(page, "totes.capacity");
+    await whole(page);
+    await page.locator(".hand .plot-table summary").click();
+    await expect.poll(() => page.locator(".hand .plot-table tbody tr").count()).toBeGreaterThan(9);
+    await expect.poll(() => outOfView(page, [".hand .step", ".hand .step + .step"])).toEqual([]);
+    await row(page, "totes.count").click();
+    await expect.poll(() => page.locator(".hand .what").innerText()).toContain("joined");
+    await context.close();
+  });
+
+  test("a choice in hand has the focus, is turned by arrows, put back by Escape and put down by the next", async () => {
+    const { page, context, complaints } = await open(browser, { used: true });
+    await unfold(page, "totes.shape");
+    const chosen = () => page.locator("select.in-hand-value").inputValue();
+    await page.getByRole("button", { name: "Shape", exact: true }).focus();
+    await page.keyboard.press("Enter");
+    const isInHand = () => page.evaluate(() => document.activeElement?.matches("select.in-hand-value"));
+    await expect.poll(isInHand).toBe(true);
+    const before = await chosen();
+    await page.keyboard.press("ArrowRight");
+    await expect.poll(chosen).not.toBe(before);
+    await page.keyboard.press("ArrowUp");
+    await expect.poll(chosen).toBe(before);
+    await page.keyboard.press("ArrowDown");
+    await expect.poll(chosen).not.toBe(before);
+    await page.keyboard.press("Escape");
+    await expect.poll(chosen).toBe(before);
+    await expect.poll(isInHand).toBe(true);
+    await page.keyboard.press("Escape");
+    await expect.poll(() => page.locator(".hand").count()).toBe(0);
+    await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe("totes.shape");
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test("each end of a number that is not sure says itself with its unit, and has a thumb clear of the other's", async () => {
+    const { page, context } = await open(browser, { viewport: PHONE, used: true });
+    await take(page, "totes.capacity");
+    const ends = () =>
+      page
+        .locator(".two-thumbs input")
+        .evaluateAll((list) => list.map((one) => one.getAttribute("aria-valuetext")));
+    const enter = async (text: string) => {
+      await hand(page).fill(text);
+      await hand(page).press("Enter");
+    };
+    await enter("625 gal");
+    await expect.poll(() => slider(page).getAttribute("aria-valuetext")).toBe("625 gal");
+    for (const [low, high] of [
+      ["425", "625"],
+      ["290", "300"],
+      ["20", "22"],
+      ["4900", "5000"],
+    ]) {
+      await enter(`${low} to ${high} gal`);
+      await expect.poll(ends, { message: `${low}` }).toEqual([`${low} gal`, `${high} gal`]);
+      const { apart, hit } = await page.locator(".two-thumbs input").evaluateAll((list) => {
+        const thumb = 40;
+        const at = (list as HTMLInputElement[]).map((one) => {
+          const { x, y, width, height } = one.getBoundingClientRect();
+          return [x + thumb / 2 + one.valueAsNumber * (width - thumb), y + height / 2] as const;
+        });
+        const [one, other] = at;
+        return {
+          apart: (other?.[0] ?? 0) - (one?.[0] ?? 0),
+          hit: at.map(([x, y], which) => document.elementFromPoint(x, y) === list[which]),
+        };
+      });
+      expect(hit, `${low} to ${high}`).toEqual([true, true]);
+      expect(apart).toBeGreaterThanOrEqual(39.5);
+    }
+    await page.getByRole("button", { name: "Sure of it", exact: true }).click();
+    await context.close();
+  });
 });
 
 describe("what is held", () => {

@@ -115,8 +115,31 @@ describe("rain comes in as the reader says", () => {
     await drier.waitFor();
     await expect
       .poll(() => drier.innerText())
-      .toMatch(/quarter less rain.*days short[\s\S]*half less rain.*days short/);
+      .toMatch(/As it is.*days short[\s\S]*quarter less rain.*days short[\s\S]*half less rain.*days short/);
     await expect.poll(() => page.locator("main").innerText()).not.toContain("driest year on record");
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test("the drier versions of a record stand beside it as it is, worst season beside worst", async () => {
+    const { page, context, complaints } = await open(browser, { asks: true });
+    await unfold(page, "weather");
+    await page.getByLabel("Rain record file").setInputFiles("tests/fixtures/seattle-weather.csv");
+    await page.getByRole("button", { name: "Take it" }).click();
+    await settled(page);
+    // Of another whole what it was is said whole.
+    await expect
+      .poll(async () => (await page.locator("h1.lead").innerText()).replaceAll("\u00a0", " "))
+      .toMatch(/ of 4 was \d+ of 3 seasons/);
+    const drier = page.getByLabel("The same record with less rain");
+    await drier.waitFor();
+    const days = [...(await drier.innerText()).matchAll(/: ([\d.]+) days? short/g)].map(([, said]) =>
+      Number(said),
+    );
+    expect(days).toHaveLength(3);
+    expect(days).toEqual([...days].sort((a, b) => a - b));
+    const worst = await page.locator('h1.lead [data-tone="trouble"]').last().innerText();
+    expect(worst.replaceAll("\u00a0", " ")).toBe(`${days[0]} days`);
     expect(complaints).toEqual([]);
     await context.close();
   });

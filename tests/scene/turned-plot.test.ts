@@ -1,12 +1,6 @@
 import fc from "fast-check";
-import { describe, expect, it, test } from "vitest";
-import {
-  placeAxisWords,
-  type TurnedCurve,
-  turnedPlot,
-  turnedTable,
-  turnedWords,
-} from "../../src/scene/turned-plot.ts";
+import { describe, expect, it } from "vitest";
+import { type TurnedCurve, turnedPlot, turnedTable, turnedWords } from "../../src/scene/turned-plot.ts";
 
 const point = (place: number, answer: number | null) => ({
   place,
@@ -117,70 +111,18 @@ describe("an answer over the number in hand", () => {
       ["1000 gal", "0"],
     ]);
   });
-});
 
-describe("the words under the axis", () => {
-  test("stand about their places, the ends at the edges", () => {
-    const placed = placeAxisWords(
-      [
-        { place: 0.5, text: "here", look: "here" },
-        { place: 0, text: "20", look: "end" },
-        { place: 1, text: "5,000", look: "end" },
-      ],
-      360,
-      17,
-      13,
-    );
-    expect(placed.map(({ text }) => text)).toEqual(["here", "20", "5,000"]);
-  });
-
-  it("never lie on one another or over the edge, whatever their places", () => {
-    const mark = fc.record({
-      place: fc.double({ min: 0, max: 1, noNaN: true }),
-      text: fc.constantFrom("", "20", "held 275", "enough from 550", "a word that is much too long for this"),
-      look: fc.constant("end"),
-    });
-    const list = fc.array(mark, { maxLength: 8 });
-    const [widths, lines] = [fc.integer({ min: 80, max: 500 }), fc.integer({ min: 1, max: 2 })];
-    fc.assert(
-      fc.property(list, widths, lines, (marks, width, rows) => {
-        const placed = placeAxisWords(marks, width, 17, 13, rows);
-        for (const [at, one] of placed.entries()) {
-          expect(one.left).toBeGreaterThanOrEqual(0);
-          expect(one.left + one.width).toBeLessThanOrEqual(width);
-          expect(one.row).toBeLessThan(rows);
-          for (const other of placed.slice(at + 1).filter(({ row }) => row === one.row)) {
-            expect(one.left + one.width <= other.left || other.left + other.width <= one.left).toBe(true);
-          }
-        }
-      }),
-    );
-  });
-
-  test("of four long ones each has its place in two lines at a phone's width", () => {
-    const names = [
-      "No mulch",
-      "Plastic film: best",
-      "Straw, leaves or compost",
-      "Straw, leaves or compost on half the ground",
+  it("has in its table where the number stands and stood, in their order, and no value twice", () => {
+    const panels = [{ label: "Short days", points: curve.points }];
+    const standing = [
+      { place: 0.5, text: "held 500", said: ["20"] },
+      { place: 0.25, text: "250 gal, in hand", said: [""] },
     ];
-    const marks = names.map((text, at) => ({ place: at / 3, text, look: "end" }));
-    expect(placeAxisWords(marks, 362, 17, 13, 2).map(({ text }) => text)).toEqual(names);
-    expect(placeAxisWords(marks, 362, 17, 13).length).toBeLessThan(names.length);
-  });
-
-  it("step aside for what stands there already, but stay by their place", () => {
-    const [enough, held] = placeAxisWords(
-      [
-        { place: 0.6, text: "enough from 550", look: "enough" },
-        { place: 0.46, text: "held 275", look: "before" },
-      ],
-      400,
-      17,
-      13,
-    );
-    const middle = 17 + 0.46 * (400 - 34);
-    expect(held && enough && held.left + held.width <= enough.left).toBe(true);
-    expect(held && held.left <= middle + 20 && held.left + held.width >= middle - 20).toBe(true);
+    expect(turnedTable("Tried", "Each holds", panels, standing).rows).toEqual([
+      ["0 gal", "40"],
+      ["250 gal, in hand", "–"],
+      ["held 500", "20"],
+      ["1000 gal", "0"],
+    ]);
   });
 });

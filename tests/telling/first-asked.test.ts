@@ -6,12 +6,13 @@ import { readWorksheet } from "../../src/document/check.ts";
 import type { Worksheet } from "../../src/document/worksheet.ts";
 import { buildGraph, buildPart } from "../../src/graph/build.ts";
 import { evaluate, type Results } from "../../src/graph/evaluate.ts";
+import { NOT_YET, shownValue } from "../../src/graph/shown.ts";
 import type { Outputs } from "../../src/graph/types.ts";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
 import { storedIn } from "../../src/scene/stored-water.ts";
 import { isMadeUpKey } from "../../src/studies/made-up-records.ts";
 import { answers } from "../../src/telling/answers.ts";
-import { firstAsked } from "../../src/telling/first-asked.ts";
+import { FRAME_ASKED, firstAsked } from "../../src/telling/first-asked.ts";
 
 const TEMPLATES = new URL("../../templates/", import.meta.url);
 
@@ -24,6 +25,15 @@ const worksheetIn = (name: string): Worksheet => {
 const settled = { answers: new Map<string, Outputs>(), records: new Map(), elsewhere: isMadeUpKey };
 
 const partOf = (worksheet: Worksheet) => buildPart(worksheet, CARD_KINDS, firstAsked(worksheet.cards));
+
+/** The frame's part of a worksheet, in which nobody may work out the rest. */
+function frameOf(worksheet: Worksheet) {
+  const part = buildPart(worksheet, CARD_KINDS, FRAME_ASKED, true);
+  const graph = (): never => {
+    throw new Error("The whole was worked out for the frame.");
+  };
+  return { ...part, whole: part.whole && { ...part.whole, graph } };
+}
 
 const saidOf = ({ cards }: Worksheet, result: Results["get"]) => answers({ result, cards }, { alone: true });
 
@@ -52,6 +62,20 @@ describe.each(readdirSync(TEMPLATES))("the first answers of %s", (name) => {
   test("say what they say once all is worked out", () => {
     expect(saidOf(worksheet, (id) => first.get(id))).toEqual(saidOf(worksheet, (id) => whole.get(id)));
     for (const { id } of part.nodes) expect(first.get(id)).toEqual(whole.get(id));
+  });
+
+  test("keep their places in the frame, which works out a quarter of it at most and nothing more as it is asked", () => {
+    const frame = frameOf(worksheet);
+    expect(frame.nodes.length).toBeLessThan(whole.inside.graph.nodes.length / 4);
+    const results = evaluate(frame, worksheet, settled);
+    const said = saidOf(worksheet, (id) => results.get(id));
+    expect(said).toEqual(saidOf(worksheet, (id) => first.get(id)));
+    const options = { units: worksheet.units, locale: worksheet.locale, currency: worksheet.currency };
+    for (const { pieces } of said)
+      for (const piece of pieces)
+        if (typeof piece !== "string")
+          expect(shownValue(frame, worksheet, results, piece.quantity, options)).toBe(NOT_YET);
+    for (const { id } of frame.nodes) expect(results.get(id)).toEqual(whole.get(id));
   });
 
   test("wait for no more than two thirds of it", () => {

@@ -43,7 +43,7 @@ export const cost: Kind = {
   glance: ["total", "yearly"],
   single: true,
   rows: [
-    text("currency", "Money", "$"),
+    text("currency", "Money is counted in", "$", { of: "currency" }),
     output("total", "All parts together", "summing", "money", { adds: ["price"] }),
     output("yearly", "By the year", "summing", "money", { adds: ["price", "life"] }),
     formula("per_volume", "By the water given", "money_per_volume", "yearly / season.got", {

@@ -18,15 +18,16 @@ function Steps(props: {
   readonly onCount: (count: number) => void;
 }) {
   const { label, most } = props.row;
+  let more: HTMLButtonElement | undefined;
+  const less = (): void => {
+    props.onCount(props.count - 1);
+    // At none there is nothing less, and the button goes.
+    if (props.count === 0) more?.focus();
+  };
   return (
     <>
       <Show when={props.count > 0} fallback={<span class="none">none</span>}>
-        <button
-          type="button"
-          class="step"
-          aria-label={`One less: ${label}`}
-          onClick={() => props.onCount(props.count - 1)}
-        >
+        <button type="button" class="step" aria-label={`One less: ${label}`} onClick={less}>
           −
         </button>
         <output aria-label={label}>{props.count}</output>
@@ -34,9 +35,11 @@ function Steps(props: {
       <button
         type="button"
         class="step"
+        ref={more}
         aria-label={`One more: ${label}`}
-        disabled={props.count >= most}
-        onClick={() => props.onCount(props.count + 1)}
+        // Never disabled: the focus would be gone with the last of them.
+        aria-disabled={props.count >= most}
+        onClick={() => props.count < most && props.onCount(props.count + 1)}
       >
         +
       </button>

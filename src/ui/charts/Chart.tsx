@@ -130,14 +130,29 @@ export function Chart(props: {
   );
 }
 
-/** Rows are made when somebody opens it. */
-export function TableBehind(props: { readonly table: PlotTable }) {
+/** Rows are made when somebody opens it; Escape folds it before it does anything else. */
+export function TableBehind(props: { readonly table: PlotTable; readonly more?: PlotTable | null }) {
   const [open, setOpen] = createSignal(false);
+  const onKey = (event: KeyboardEvent & { readonly currentTarget: HTMLDetailsElement }): void => {
+    if (event.key !== "Escape" || !open()) return;
+    event.preventDefault();
+    event.stopPropagation();
+    event.currentTarget.open = false;
+    event.currentTarget.querySelector("summary")?.focus();
+  };
   return (
-    <details class="plot-table" onToggle={(event) => setOpen(event.currentTarget.open)}>
+    <details class="plot-table" onToggle={(event) => setOpen(event.currentTarget.open)} onKeyDown={onKey}>
       <summary>As a table</summary>
       <Show when={open()}>
         <PlainTable table={props.table} />
+        <Show when={props.more}>
+          {(more) => (
+            <>
+              <p aria-hidden="true">{more().title}</p>
+              <PlainTable table={more()} />
+            </>
+          )}
+        </Show>
       </Show>
     </details>
   );

@@ -1,8 +1,9 @@
 // The place from the side: one order at every width, heights to scale; each thing opens its part.
 
-import { Index, Show } from "solid-js";
+import { type Accessor, createEffect, createSignal, Index, onCleanup, Show } from "solid-js";
+import { afterPaint } from "../after-paint.ts";
 import { useSheet } from "../sheet.ts";
-import { createElementSize } from "./element-size.ts";
+import { createElementSize, type Size } from "./element-size.ts";
 import { Paper } from "./Paper.tsx";
 import { createScene, type SceneModel } from "./scene-model.ts";
 import { createTankMover } from "./tank-mover.ts";
@@ -43,9 +44,20 @@ function InWords(props: { readonly scene: SceneModel }) {
   );
 }
 
+/** Whether water glides to a new level: not where all of the paper is laid out anew, or it would come from beside its tank. */
+function createGlides(size: Accessor<Size>): Accessor<boolean> {
+  const [painted, setPainted] = createSignal<Size | null>(null);
+  createEffect(() => {
+    const now = size();
+    onCleanup(afterPaint(() => setPainted(now)));
+  });
+  return () => painted() === size();
+}
+
 export function Drawing() {
   const sheet = useSheet();
   const { size, watch } = createElementSize(SIZE, PAUSE);
+  const glides = createGlides(size);
   const shown = createYearShown(sheet);
   const day = () => (shown.asDipped() ? null : shown.day());
   const model = createScene(sheet, day, size);
@@ -55,7 +67,7 @@ export function Drawing() {
     <section
       class="drawing"
       aria-label="The place from the side; each thing opens its part"
-      classList={{ old: sheet.working() && !empty() }}
+      classList={{ old: sheet.working() && !empty(), glides: glides() }}
     >
       <div class="paper" ref={watch}>
         <Show
@@ -66,7 +78,7 @@ export function Drawing() {
         </Show>
       </div>
       <p class="unseen" role="status">
-        {mover.moving() ? mover.readout(mover.moving() ?? "") : ""}
+        {mover.moved() ? mover.readout(mover.moved() ?? "") : ""}
       </p>
       <Show when={!empty()}>
         <InWords scene={model} />

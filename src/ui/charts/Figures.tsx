@@ -66,7 +66,7 @@ function Place(props: { readonly card: Card; readonly of: FigureRow }) {
           aria-label={props.of.title}
           tabindex="-1"
         >
-          <h3>{props.of.title}</h3>
+          <h2>{props.of.title}</h2>
           <One figure={now()} title={props.of.title} />
         </section>
       )}

@@ -16,10 +16,12 @@ export function PartButton(props: {
   const part = () => props.scene.part(props.id);
   const movable = () => props.mover.canMove(props.id);
   const open = () => sheet.looking.openPart(props.id);
+  // On a phone the drawing is made anew over an open part: the focus goes on to that part.
+  const openByKey = () => (sheet.looking.width() === "phone" ? sheet.edit.goTo(props.id) : open());
   const onKey = (event: KeyboardEvent): void => {
     const steps = movable() ? stepsOfKey(event.key, event.shiftKey) : null;
     if (steps !== null) props.mover.step(props.id, steps);
-    else if (event.key === "Enter" || event.key === " ") open();
+    else if (event.key === "Enter" || event.key === " ") openByKey();
     else return;
     event.preventDefault();
   };

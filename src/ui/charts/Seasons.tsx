@@ -2,8 +2,14 @@
 
 import { createMemo, Index, Show } from "solid-js";
 import type { Frame } from "../../scene/plot-marks.ts";
-import type { Season } from "../../scene/stored-water.ts";
-import { seasonsPlot, seasonsTable, seasonWords, yearsWritten } from "../../scene/time-plots.ts";
+import type { Season, StoredSeries } from "../../scene/stored-water.ts";
+import {
+  seasonsPlot,
+  seasonsTable,
+  seasonWords,
+  yearsWritten,
+  yearWaterTable,
+} from "../../scene/time-plots.ts";
 import { useSheet } from "../sheet.ts";
 import { Chart, TableBehind } from "./Chart.tsx";
 import type { YearShown } from "./year-shown.ts";
@@ -119,6 +125,11 @@ export function Seasons(props: { readonly shown: YearShown }) {
   const both = () => ({ now: props.shown.seasons(), held: props.shown.heldSeasons() });
   const isPhone = () => sheet.looking.width() === "phone";
   const around = (year: number) => props.shown.around(year) ?? { from: 0, to: 0 };
+  const yearTable = (series: StoredSeries) => {
+    const year = props.shown.span();
+    const both = { now: series, held: props.shown.heldSeries() };
+    return year && yearWaterTable({ series: both, year }, sheet.showOptions());
+  };
   const words = () => {
     const short = both().now.filter(({ daysShort }) => daysShort > 0).length;
     return `Short days, season by season: ${short} of ${both().now.length} seasons have any.`;
@@ -131,7 +142,12 @@ export function Seasons(props: { readonly shown: YearShown }) {
           <span class="aside">dashed: as held</span>
         </Show>
         <Show when={sheet.stored()}>
-          {(series) => <TableBehind table={seasonsTable(both(), series(), around, sheet.showOptions())} />}
+          {(series) => (
+            <TableBehind
+              table={seasonsTable(both(), series(), around, sheet.showOptions())}
+              more={yearTable(series())}
+            />
+          )}
         </Show>
       </header>
       <Chart

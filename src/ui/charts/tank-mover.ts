@@ -12,8 +12,9 @@ const COARSE = 6;
 type Grip = { readonly id: string; readonly y: number; readonly scale: number; readonly from: Movable };
 
 export type TankMover = {
-  /** The tank that is being moved, and what its height is now, in words. */
+  /** The tank that is being dragged, that one or the one that keys last moved, and what its height is now, in words. */
   readonly moving: Accessor<string | null>;
+  readonly moved: Accessor<string | null>;
   readonly readout: (id: string) => string;
   readonly canMove: (id: string) => boolean;
   readonly down: (id: string, event: PointerEvent & { readonly currentTarget: Element }) => void;
@@ -33,6 +34,7 @@ function reachOf(sheet: Sheet, id: string): Movable | null {
 /** Moves tanks of a scene. */
 export function createTankMover(sheet: Sheet, scene: SceneModel): TankMover {
   const [moving, setMoving] = createSignal<string | null>(null);
+  const [stepped, setStepped] = createSignal<string | null>(null);
   let grip: Grip | null = null;
 
   const put = (from: Movable, by: number): void => {
@@ -53,6 +55,7 @@ export function createTankMover(sheet: Sheet, scene: SceneModel): TankMover {
   };
   return {
     moving,
+    moved: () => moving() ?? stepped(),
     canMove: (id) => reachOf(sheet, id) !== null,
     readout: (id) => {
       const now = reachOf(sheet, id);
@@ -84,9 +87,12 @@ export function createTankMover(sheet: Sheet, scene: SceneModel): TankMover {
     },
     step: (id, steps) => {
       const from = reachOf(sheet, id);
-      if (from) put(from, steps * stepOf(from.unit));
+      if (!from) return;
+      put(from, steps * stepOf(from.unit));
+      setStepped(id);
     },
     leave: () => {
+      setStepped(null);
       if (!grip) sheet.edit.settle();
     },
   };

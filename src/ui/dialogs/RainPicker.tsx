@@ -2,7 +2,7 @@
 
 import { createEffect, createSignal, For, Match, on, Show, Switch } from "solid-js";
 import { createTyped } from "../rows/typed-text.ts";
-import { useSheet } from "../sheet.ts";
+import { type Sheet, useSheet } from "../sheet.ts";
 import { PreviewView } from "./RainPreview.tsx";
 import { DrierSeasons, TakeBar } from "./RainReadings.tsx";
 import type { RainQuestion } from "./rain-import.ts";
@@ -138,6 +138,15 @@ function OwnRecord() {
   );
 }
 
+/** Of each step what matters; a refusal is an alert where it stands. */
+function stepSaid(rain: ReturnType<Sheet["rain"]>): string {
+  if (rain.state === "reading") return `Reading ${rain.name}`;
+  if (rain.state === "asking") return rain.questions[0]?.text ?? "";
+  if (rain.state === "taken") return rain.title;
+  const told = rain.state === "shown" ? rain.preview.told : null;
+  return told ? `${told.lead} ${told.yearly} ${told.wet}` : "";
+}
+
 export function RainPicker() {
   const sheet = useSheet();
   const as = <State extends string>(state: State) => {
@@ -146,7 +155,10 @@ export function RainPicker() {
   };
   const hasOwn = () => sheet.worksheet().cards.some((card) => card.givens["record"]?.value);
   return (
-    <div class="import" aria-live="polite">
+    <div class="import">
+      <p class="unseen" role="status">
+        {stepSaid(sheet.rain())}
+      </p>
       <Switch>
         <Match when={as("reading")}>
           {(rain) => (

@@ -180,7 +180,7 @@ export function PreviewView(props: { readonly preview: RainPreview; readonly chi
   return (
     <section class="preview" aria-label="The record before it is taken">
       <Show when={props.preview.title}>
-        <h3>{props.preview.title}</h3>
+        <h2>{props.preview.title}</h2>
       </Show>
       <Show when={props.preview.wrong}>
         {(text) => (

@@ -63,12 +63,13 @@ export function Drier(props: { readonly told: RainTold }) {
   );
 }
 
-/** The season of the record in use with less rain. */
+/** The worst season of the record in use as it is and with less rain: like beside like. */
 export function DrierSeasons(props: { readonly years: DrierYears }) {
   return (
     <Show when={props.years.length > 0}>
       <section class="drier" aria-label="The same record with less rain">
-        <h3>The same record with less rain</h3>
+        <h2>The same record with less rain</h2>
+        <p>The worst season of each:</p>
         <ul>
           <For each={props.years}>
             {({ name, rain, daysShort, shareMet }) => (

@@ -47,7 +47,7 @@ export type RainTold = {
   readonly drier: readonly { readonly name: string; readonly yearly: string }[];
 };
 
-/** A record of few years with less rain: how its season would go, as shown. */
+/** A record of few years as it is and with less rain: how its worst season would go, as shown. */
 export type DrierYears = readonly {
   readonly name: string;
   readonly rain: string;

@@ -1,7 +1,7 @@
 // The words under the axis of the number in hand: its ends or what there is to choose among, what is held, what is best.
 
 import { createMemo, Index } from "solid-js";
-import { type AxisWord, placeAxisWords } from "../../scene/turned-plot.ts";
+import { type AxisWord, placeAxisWords } from "../../scene/axis-words.ts";
 import { bestOf, betterOf } from "../../telling/plans.ts";
 import { createElementWidth } from "../charts/element-width.ts";
 import { useSheet } from "../sheet.ts";
@@ -13,7 +13,7 @@ export const INSET = 17;
 const WORD_SIZE = 13;
 /** A line of words; words to choose among have two, so that each dot is named [px]. */
 export const WORD_ROW = 22;
-const WORD_ROWS = 2;
+export const WORD_ROWS = 2;
 
 /** Of words to choose among those that are best for the drawn answer, all of them tried. */
 function bestPlaces({ state, panels }: Curve): readonly number[] {
@@ -59,8 +59,12 @@ function endsInOrder({ axis, before, curve }: Hand, span: SpanInHand | null): re
   return all.filter((mark) => mark !== null);
 }
 
-/** Ends or words of the axis, what is held, and from where on it is enough. */
-export function AxisWords() {
+/**
+ * Ends or words of the axis, what is held, and from where on it is enough.
+ *
+ * @param props.lines that words to choose among may take
+ */
+export function AxisWords(props: { readonly lines: number }) {
   const { hand, doubting } = useSheet();
   const { width, watch } = createElementWidth(360);
   const isWords = () => hand.axis()?.form === "words";
@@ -70,11 +74,11 @@ export function AxisWords() {
       width(),
       INSET,
       WORD_SIZE,
-      isWords() ? WORD_ROWS : 1,
+      isWords() ? props.lines : 1,
     ),
   );
   return (
-    <p class="axis-words" classList={{ two: isWords() }} ref={watch}>
+    <p class="axis-words" classList={{ two: isWords() && props.lines > 1 }} ref={watch}>
       <Index each={words()}>
         {(word) => (
           <span class={word().look} style={{ left: `${word().left}px`, top: `${word().row * WORD_ROW}px` }}>

@@ -2,11 +2,11 @@
 
 import { createMemo, For, Show } from "solid-js";
 import { numberIn } from "../../graph/readers.ts";
-import { turnedPlot, turnedTable, turnedWords } from "../../scene/turned-plot.ts";
+import { type TurnedRow, turnedPlot, turnedTable, turnedWords } from "../../scene/turned-plot.ts";
 import { Chart, TableBehind } from "../charts/Chart.tsx";
 import { useSheet } from "../sheet.ts";
-import { AxisWords, INSET, WORD_ROW } from "./AxisWords.tsx";
-import type { End, SpanInHand } from "./doubting.ts";
+import { Slider, TwoThumbs } from "./Axis.tsx";
+import { AxisWords, WORD_ROW, WORD_ROWS } from "./AxisWords.tsx";
 import type { InHand, Panel } from "./hand.ts";
 import { named } from "./named.ts";
 import { toneOf } from "./tones.ts";
@@ -79,7 +79,7 @@ const ROOM: Readonly<Record<"desk" | "dock", readonly [Room, Room, Room]>> = {
     { above: 18, height: 64 },
     { above: 18, height: 64 },
   ],
-  // One caption's height less for two: the words of the second curve stand beside its caption.
+  // One caption's height less for two: the second curve has no words of its own, its caption says them.
   dock: [
     { above: 18, height: 67 },
     { above: 13, height: 24 },
@@ -116,53 +116,62 @@ const useIsWhole = () => {
   return () => hand.curve().state === "ready";
 };
 
+/** Where the number stands on its axis and stood, with what an answer is and was there. */
+function useStanding(turned: InHand) {
+  const sheet = useSheet();
+  const { hand } = sheet;
+  const place = (): number | null => {
+    const at = hand.place();
+    // Where the number is refused, what stands is the answer without its part.
+    const isRefused = sheet.failure(turned.id) !== null;
+    return at === null || at < 0 || at > 1 || isRefused || sheet.doubting()?.span() ? null : at;
+  };
+  const saidOf = (answer: string) => (sheet.result(answer)?.state === "pending" ? "" : sheet.shown(answer));
+  return {
+    place,
+    saidOf,
+    now: (answer: string) => {
+      const at = place();
+      return at === null ? null : { place: at, answer: numberIn(sheet.result(answer)), said: saidOf(answer) };
+    },
+    before: (answer: string) => {
+      const was = hand.before();
+      return was && { place: was.place, answer: was.answer(answer), said: was.said(answer) };
+    },
+  };
+}
+
 /** A panel's curve with what stands now and what was before on it. */
-function usePanelPlot(props: Props & { readonly panel: Panel }) {
+function usePanelPlot(props: Props & { readonly panel: Panel }, isMute: () => boolean) {
   const sheet = useSheet();
   const { hand } = sheet;
   const isWhole = useIsWhole();
-  const now = () => {
-    const place = hand.place();
-    const result = sheet.result(props.panel.answer);
-    // Where the number is refused, what stands is the answer without its part.
-    const isRefused = sheet.failure(props.turned.id) !== null;
-    return place === null || place < 0 || place > 1 || isRefused || sheet.doubting()?.span()
-      ? null
-      : {
-          place,
-          answer: numberIn(result),
-          said: result?.state === "pending" ? "" : sheet.shown(props.panel.answer),
-        };
-  };
-  const before = () => {
-    const was = hand.before();
-    return (
-      was && { place: was.place, answer: was.answer(props.panel.answer), said: was.said(props.panel.answer) }
-    );
-  };
-  return createMemo(() =>
-    turnedPlot({
+  const { now, before } = useStanding(props.turned);
+  return createMemo(() => {
+    const plot = turnedPlot({
       points: props.panel.points,
       words: hand.axis()?.form === "words",
-      now: now(),
-      before: before(),
+      now: now(props.panel.answer),
+      before: before(props.panel.answer),
       tone: toneOf(sheet, props.panel.answer),
       old: hand.curve().state === "old",
       whole: isWhole(),
-    }),
-  );
+    });
+    return isMute() ? { ...plot, marks: plot.marks.map((mark) => ({ ...mark, label: "" })) } : plot;
+  });
 }
 
 function PanelView(props: Props & { readonly panel: Panel }) {
   const sheet = useSheet();
   const { hand } = sheet;
   const isWhole = useIsWhole();
-  const plot = usePanelPlot(props);
   const isSecond = () => props.panel.answer !== hand.answer();
+  const plot = usePanelPlot(props, () => props.dock && isSecond());
   const room = (): Room => {
     const usual = ROOM[props.dock ? "dock" : "desk"][hand.second() === null ? 0 : isSecond() ? 2 : 1];
-    // In the dock the second line of words has its room from the curve.
-    const less = props.dock && hand.axis()?.form === "words" && !isSecond() ? WORD_ROW : 0;
+    // In the dock the second line of words has its room from the curve; two curves leave none.
+    const isRoomy = hand.second() === null;
+    const less = props.dock && hand.axis()?.form === "words" && isRoomy ? WORD_ROW : 0;
     return { above: usual.above, height: Math.max(LEAST_CURVE, usual.height - less) };
   };
   return (
@@ -190,101 +199,30 @@ function PanelView(props: Props & { readonly panel: Panel }) {
   );
 }
 
-/** The axis itself: a slider whose scale stands still. */
-function Slider(props: Props) {
-  const { hand, shown } = useSheet();
-  // Nought has no place on an axis in ratios: the thumb waits at its low end.
-  const place = () => Math.min(1, Math.max(0, hand.place() ?? 0));
-  return (
-    <input
-      type="range"
-      class="in-hand-slider"
-      classList={{ empty: hand.place() === null }}
-      aria-label={`${props.turned.row.label}, slider`}
-      aria-valuetext={shown(props.turned.id)}
-      min="0"
-      max="1"
-      step="any"
-      value={place()}
-      onInput={(event) => {
-        hand.slide(event.currentTarget.valueAsNumber);
-        // The thumb stands on the round value, not where the finger is.
-        event.currentTarget.value = String(place());
-      }}
-      onKeyDown={(event) => {
-        const by = STEP_KEYS.get(event.key);
-        if (by === undefined) return;
-        event.preventDefault();
-        hand.step(by, event.shiftKey || event.key.startsWith("Page"));
-      }}
-    />
-  );
-}
-
-const ENDS: readonly (readonly [End, string])[] = [
-  ["low", "at least"],
-  ["high", "at most"],
-];
-
-/** The axis with a thumb for each end of a number that is not sure. */
-function TwoThumbs(props: Props & { readonly span: SpanInHand }) {
-  const { doubting } = useSheet();
-  const place = (end: End) => props.span[end].place;
-  return (
-    <div class="two-thumbs">
-      <div
-        class="between"
-        style={{
-          left: `calc(${INSET}px + ${place("low")} * (100% - ${2 * INSET}px))`,
-          width: `calc(${place("high") - place("low")} * (100% - ${2 * INSET}px))`,
-        }}
-      />
-      <For each={ENDS}>
-        {([end, word]) => (
-          <input
-            type="range"
-            class="in-hand-slider"
-            aria-label={`${props.turned.row.label}, ${word}`}
-            aria-valuetext={props.span[end].text}
-            min="0"
-            max="1"
-            step="any"
-            value={place(end)}
-            onInput={(event) => {
-              doubting()?.slide(end, event.currentTarget.valueAsNumber);
-              event.currentTarget.value = String(place(end));
-            }}
-            onKeyDown={(event) => {
-              const by = STEP_KEYS.get(event.key);
-              if (by === undefined) return;
-              event.preventDefault();
-              doubting()?.step(end, by, event.shiftKey || event.key.startsWith("Page"));
-            }}
-          />
-        )}
-      </For>
-    </div>
-  );
-}
-
-const STEP_KEYS: ReadonlyMap<string, 1 | -1> = new Map([
-  ["ArrowUp", 1],
-  ["ArrowRight", 1],
-  ["PageUp", 1],
-  ["ArrowDown", -1],
-  ["ArrowLeft", -1],
-  ["PageDown", -1],
-]);
-
+/** The curve as a table, with where the number stands and stood. */
 function SpokenTable(props: Props) {
   const sheet = useSheet();
+  const standing = useStanding(props.turned);
+  const rows = (answers: readonly string[]): readonly TurnedRow[] => {
+    const [at, was] = [standing.place(), sheet.hand.before()];
+    const now = at !== null && {
+      place: at,
+      text: `${sheet.shown(props.turned.id)}, in hand`,
+      said: answers.map(standing.saidOf),
+    };
+    return [
+      ...(now ? [now] : []),
+      ...(was ? [{ place: was.place, text: was.text, said: answers.map(was.said) }] : []),
+    ];
+  };
   const table = () => {
     const panels = sheet.hand.curve().panels;
     const shown = panels.map(({ answer, points }) => ({
       label: named(sheet, answer, props.turned.card),
       points,
     }));
-    return turnedTable(`${props.turned.row.label}, tried`, props.turned.row.label, shown);
+    const { label } = props.turned.row;
+    return turnedTable(`${label}, tried`, label, shown, rows(panels.map(({ answer }) => answer)));
   };
   return <TableBehind table={table()} />;
 }
@@ -309,13 +247,11 @@ export function Turning(props: Props) {
             </Show>
           )}
         </For>
-        <Show when={doubting()?.span()} fallback={<Slider {...props} />}>
-          {(span) => <TwoThumbs {...props} span={span()} />}
+        <Show when={doubting()?.span()} fallback={<Slider turned={props.turned} />}>
+          {(span) => <TwoThumbs turned={props.turned} span={span()} />}
         </Show>
-        <AxisWords />
-        <Show when={!props.dock}>
-          <SpokenTable {...props} />
-        </Show>
+        <AxisWords lines={props.dock && hand.second() !== null ? 1 : WORD_ROWS} />
+        <SpokenTable {...props} />
       </div>
     </Show>
   );

@@ -1,12 +1,16 @@
 // The number in hand: its value, round steps, and the curve of an answer over the axis that it is turned along. On a phone
-// it is a dock at the foot, elsewhere it stands at the head of its part.
+// it is a dock at the foot, elsewhere it stands at the head of its part, as low as a dock where the window is low.
 
-import { For, Show } from "solid-js";
+import { For, onCleanup, onMount, Show } from "solid-js";
 import type { Origin } from "../../document/worksheet.ts";
+import { createMatching } from "../matching.ts";
 import { useSheet } from "../sheet.ts";
 import { Turning } from "./Curve.tsx";
 import type { InHand } from "./hand.ts";
 import { Value } from "./Value.tsx";
+
+/** There the whole hand, under what stands over it, would reach below the window: the dock shows as much on less height. */
+const TOO_LOW = "(max-height: 579px), (max-width: 1023px) and (max-height: 899px)";
 
 /** In full, and as the rows of a phone say it. */
 const ORIGINS: readonly (readonly [Origin, string, string])[] = [
@@ -97,26 +101,78 @@ function Price(props: { readonly turned: InHand }) {
   );
 }
 
-function InHandView(props: { readonly turned: InHand }) {
+/** What turns a word by keys, as in any list; a number's field has its own. */
+const WORD_KEYS: ReadonlyMap<string, 1 | -1> = new Map([
+  ["ArrowDown", 1],
+  ["ArrowRight", 1],
+  ["ArrowUp", -1],
+  ["ArrowLeft", -1],
+]);
+
+/** What the keys do in the hand, and on the row of what is in it. */
+function createKeys(turned: InHand) {
   const sheet = useSheet();
   const { hand, looking } = sheet;
-  const dock = () => looking.width() === "phone";
-  const bare = () => dock() && looking.typing();
   const putDown = (): void => {
-    const { id } = props.turned;
     looking.take(null);
-    document.getElementById(id)?.focus({ preventScroll: true });
+    document.getElementById(turned.id)?.focus({ preventScroll: true });
+  };
+  const turnWord = (event: KeyboardEvent): void => {
+    const by = WORD_KEYS.get(event.key);
+    const isWord = turned.row.row === "choice" && event.target instanceof Element;
+    if (!by || !isWord || event.altKey || !(event.target as Element).matches("select.in-hand-value")) return;
+    event.preventDefault();
+    hand.step(by);
   };
   const onKey = (event: KeyboardEvent): void => {
-    if (event.key !== "Escape") return;
+    if (event.key !== "Escape") {
+      turnWord(event);
+      return;
+    }
     event.preventDefault();
     event.stopPropagation();
     const wasTyping = hand.text() !== null;
     hand.setText(null);
     if (!hand.restore() && !wasTyping) putDown();
+    // What had the focus may have gone with what was put back, as the thumb of an end.
+    else if (document.activeElement === document.body)
+      document
+        .querySelector<HTMLElement>(".hand .in-hand-slider, .in-hand-value")
+        ?.focus({ preventScroll: true });
   };
+  const onRow = (event: KeyboardEvent): void => {
+    const isOwn = event.target instanceof Element && event.target.closest(".row.held") !== null;
+    if (isOwn && event.key === "Escape" && !event.defaultPrevented) onKey(event);
+  };
+  onMount(() => document.addEventListener("keydown", onRow));
+  onCleanup(() => document.removeEventListener("keydown", onRow));
+  return { putDown, onKey };
+}
+
+/**
+ * A word or a day gets the focus as a number does, whose field takes it by itself. It stays on the row where that has been
+ * turned there, and where fingers point.
+ */
+function focusChoice(section: HTMLElement): void {
+  const isTurning = document.activeElement?.matches("input, select") ?? false;
+  if (isTurning || matchMedia("(pointer: coarse)").matches) return;
+  section
+    .querySelector<HTMLElement>(":is(select, input).in-hand-value, .in-hand-value :is(select, input)")
+    ?.focus({ preventScroll: true });
+}
+
+function InHandView(props: { readonly turned: InHand }) {
+  const sheet = useSheet();
+  const { hand, looking } = sheet;
+  const isTooLow = createMatching(TOO_LOW);
+  const dock = () => looking.width() === "phone" || isTooLow();
+  const bare = () => dock() && looking.typing();
+  const { putDown, onKey } = createKeys(props.turned);
+  let section: HTMLElement | undefined;
+  onMount(() => section && focusChoice(section));
   return (
     <section
+      ref={section}
       class="hand"
       classList={{ dock: dock(), bare: bare() }}
       aria-label={`In hand: ${sheet.place(props.turned.id)}`}

@@ -10,11 +10,42 @@ import { type OnPress, Pieces } from "./Sentence.tsx";
 
 const WorkBack = lazy(async () => ({ default: (await import("../work-back/WorkBack.tsx")).WorkBack }));
 
-export function AnswerWorking(props: { readonly onPress: OnPress; readonly onClose: () => void }) {
+const STOPS = "button, a[href], input, select, summary";
+
+const seen = (elements: Iterable<HTMLElement>): readonly HTMLElement[] =>
+  [...elements].filter((one) => one.checkVisibility() && !one.matches(":disabled"));
+
+/** Tab goes from the pressed number into its working, at the end of the answers, and from there on to the next number. */
+function goByTab(event: KeyboardEvent, panel: HTMLElement, pressed: HTMLElement | null): void {
+  const answers = panel.closest(".answers");
+  if (event.key !== "Tab" || event.altKey || event.ctrlKey || event.metaKey || !answers || !pressed) return;
+  const inside = seen(panel.querySelectorAll<HTMLElement>(STOPS));
+  const outside = seen(answers.querySelectorAll<HTMLElement>(STOPS)).filter((one) => !panel.contains(one));
+  const at = outside.indexOf(pressed);
+  if (at < 0) return;
+  const order = [...outside.slice(0, at + 1), ...inside, ...outside.slice(at + 1)];
+  const here = order.indexOf(event.target as HTMLElement);
+  const next = here < 0 ? undefined : order[here + (event.shiftKey ? -1 : 1)];
+  if (next) {
+    event.preventDefault();
+    next.focus();
+  } else if (here === order.length - 1 && !event.shiftKey) inside.at(-1)?.focus();
+}
+
+type Props = {
+  readonly onPress: OnPress;
+  readonly onClose: () => void;
+  /** The number whose working it is, where it was pressed. */
+  readonly pressed: () => HTMLElement | null;
+};
+
+export function AnswerWorking(props: Props) {
   const sheet = useSheet();
   const quantity = () => sheet.looking.opened();
   const place = () => rowAt(sheet, quantity() ?? "");
+  let panel: HTMLElement | undefined;
   const onKey = (event: KeyboardEvent): void => {
+    if (panel) goByTab(event, panel, props.pressed());
     if (event.key !== "Escape") return;
     event.stopPropagation();
     props.onClose();
@@ -22,7 +53,7 @@ export function AnswerWorking(props: { readonly onPress: OnPress; readonly onClo
   onMount(() => document.addEventListener("keydown", onKey, true));
   onCleanup(() => document.removeEventListener("keydown", onKey, true));
   return (
-    <div class="answer-working">
+    <section class="answer-working" aria-label="How it is worked out" ref={panel}>
       <header>
         <h2>{sheet.place(quantity() ?? "")}</h2>
         <button type="button" class="small" onClick={() => props.onClose()}>
@@ -52,6 +83,6 @@ export function AnswerWorking(props: { readonly onPress: OnPress; readonly onClo
       <Show when={numberIn(sheet.result(quantity() ?? "")) !== null}>
         <WorkBack answer={quantity() ?? ""} />
       </Show>
-    </div>
+    </section>
   );
 }

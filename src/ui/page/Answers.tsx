@@ -4,6 +4,7 @@ import { createMemo, Index, lazy, Show } from "solid-js";
 import { numberIn } from "../../graph/readers.ts";
 import type { Sentence } from "../../telling/asked.ts";
 import { WORST_YEAR } from "../../telling/lead.ts";
+import { lazyAfterAnswers } from "../after-answers.ts";
 import { createElementWidth } from "../charts/element-width.ts";
 import { useSheet } from "../sheet.ts";
 import { type OnPress, Pieces } from "./Sentence.tsx";
@@ -12,6 +13,7 @@ import { Wrong } from "./Wrong.tsx";
 const NotSure = lazy(async () => ({ default: (await import("../hand/NotSure.tsx")).NotSure }));
 const Acts = lazy(async () => ({ default: (await import("./Acts.tsx")).Acts }));
 const AnswerWorking = lazy(async () => ({ default: (await import("./AnswerWorking.tsx")).AnswerWorking }));
+const Spoken = lazyAfterAnswers(async () => (await import("./Spoken.tsx")).Spoken);
 
 /** Widths of the lead's letters over their size, and of what a number was, in smaller type; of its typeface, by measuring. */
 const LETTER = 0.49;
@@ -40,7 +42,7 @@ function createPressing() {
     sheet.looking.openWorking(null);
     pressed?.focus({ preventScroll: true });
   };
-  return { onPress, onClose };
+  return { onPress, onClose, pressed: () => pressed };
 }
 
 /** The sentences, in which form the first is told, and the season that it names. */
@@ -122,7 +124,7 @@ export function Answers() {
   const sheet = useSheet();
   const { width, watch } = createElementWidth(800);
   const said = createSaid(width);
-  const { onPress, onClose } = createPressing();
+  const { onPress, onClose, pressed } = createPressing();
   const lead = () => said().sentences[0] ?? NOTHING;
   const first = () => {
     const sentence = sheet.givesOutFirst()?.sentence ?? NOTHING;
@@ -132,7 +134,7 @@ export function Answers() {
   const isLong = () => sheet.looking.part() !== null && String(first().pieces[0]).length > ONE_LINE;
   return (
     <section class="answers" aria-label="Answers" aria-busy={sheet.working()} ref={watch}>
-      <h1 class="lead" classList={{ tight: said().tight || isLong() }} aria-live="polite">
+      <h1 class="lead" classList={{ tight: said().tight || isLong() }}>
         <Pieces sentence={lead()} onPress={onPress} />
       </h1>
       <Show when={(lead().acts?.length ?? 0) > 0}>
@@ -148,8 +150,9 @@ export function Answers() {
         <Further sentences={said().sentences.slice(1)} onPress={onPress} />
       </ul>
       <Wrong />
+      <Spoken />
       <Show when={sheet.looking.openedAt() === "answers" && sheet.looking.opened()}>
-        <AnswerWorking onPress={onPress} onClose={onClose} />
+        <AnswerWorking onPress={onPress} onClose={onClose} pressed={pressed} />
       </Show>
     </section>
   );

@@ -39,9 +39,8 @@ export function Header(props: { readonly season: InAddress }) {
       />
       <div class="asides">
         <Show when={sheet.madeUp()}>{(text) => <span class="madeup">{text()}</span>}</Show>
-        <span class="saved" role="status">
-          {sheet.saved()}
-        </span>
+        {/* Seen and never said: every step is saved, and what could not be is an alert of its own. */}
+        <span class="saved">{sheet.saved()}</span>
       </div>
       <Tools onOpen={setOpened} />
       <Switch>

@@ -5,6 +5,7 @@ import { Dynamic } from "solid-js/web";
 import { isBare } from "../../kinds/kind.ts";
 import { lazyAfterAnswers } from "../after-answers.ts";
 import { answersStand, firstPaint } from "../after-paint.ts";
+import { createMatching } from "../matching.ts";
 import { type Sheet, SheetContext, useSheet } from "../sheet.ts";
 import { Answers } from "./Answers.tsx";
 import { Header } from "./Header.tsx";
@@ -42,6 +43,20 @@ function listenToKeys(parts: Parts, goTo: (id: string) => void): void {
   onCleanup(() => document.removeEventListener("keydown", onKey));
 }
 
+/** From the first paint on; until then nothing goes. */
+function keepTheFocus(): void {
+  let end = (): void => undefined;
+  let isGone = false;
+  void firstPaint.then(async () => {
+    const { keepFocus } = await import("../keep-focus.ts");
+    if (!isGone) end = keepFocus();
+  });
+  onCleanup(() => {
+    isGone = true;
+    end();
+  });
+}
+
 function createListing(): Listing {
   const sheet = useSheet();
   const [group, setGroup] = createSignal<string | null>(null);
@@ -67,18 +82,6 @@ function OpenPart(props: { readonly parts: Parts; readonly listing: Listing }) {
       </Match>
     </Switch>
   );
-}
-
-/** Whether the window is too low for one thing under the other. */
-function createLow() {
-  const query = matchMedia("(max-height: 499px)");
-  const [low, setLow] = createSignal(query.matches);
-  const look = () => {
-    setLow(query.matches);
-  };
-  query.addEventListener("change", look);
-  onCleanup(() => query.removeEventListener("change", look));
-  return low;
 }
 
 /** What only paper shows, fetched once the page stands and made when it is printed. */
@@ -124,7 +127,7 @@ function createPlan(sheet: Sheet, listing: Listing) {
   const width = sheet.looking.width;
   const isPhone = () => width() === "phone";
   // On its side a window of that width has no room for a list beside the open part.
-  const isLow = createLow();
+  const isLow = createMatching("(max-height: 499px)");
   const isOpen = () => !isPhone() || sheet.looking.part() !== null || listing.group() !== null;
   return {
     width,
@@ -201,6 +204,7 @@ function Bench(props: { readonly season: InAddress }) {
   const parts = createParts(sheet);
   const listing = createListing();
   listenToKeys(parts, sheet.edit.goTo);
+  keepTheFocus();
   const plan = createPlan(sheet, listing);
   const { width, isOpen, isAtRest } = plan;
   return (

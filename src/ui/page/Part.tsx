@@ -28,6 +28,8 @@ function Menu(props: { readonly card: Card }) {
   const sheet = useSheet();
   let menu: HTMLDetailsElement | undefined;
   const act = (doing: () => void) => () => {
+    // What is pressed goes with the menu; the focus stays where the menu is opened.
+    menu?.querySelector("summary")?.focus({ preventScroll: true });
     if (menu) menu.open = false;
     doing();
   };
@@ -158,7 +160,7 @@ function Body(props: { readonly card: Card }) {
       </Show>
       <For each={main().filter(isGiven)}>{(row) => <RowView card={props.card} row={row} />}</For>
       <Show when={main().some((row) => !isGiven(row))}>
-        <h3 class="so">So</h3>
+        <h2 class="so">So</h2>
       </Show>
       <For each={main().filter((row) => !isGiven(row))}>
         {(row) => <RowView card={props.card} row={row} />}

@@ -4,7 +4,7 @@ import { createMemo, createRenderEffect, Index, Show } from "solid-js";
 import { shownIn } from "../../graph/readers.ts";
 import type { NumberPiece, Piece, Sentence } from "../../telling/asked.ts";
 import { toneShown } from "../../telling/state-tone.ts";
-import { wasText } from "../../telling/was.ts";
+import { wasOf } from "../../telling/was.ts";
 import { useSheet } from "../sheet.ts";
 
 const STOP = /^[,.;:]/;
@@ -22,10 +22,8 @@ function afterNumber(pieces: readonly Piece[], index: number, text: string): str
 function Was(props: { readonly piece: NumberPiece }) {
   const sheet = useSheet();
   const was = () => {
-    const { quantity, was: words } = props.piece;
-    const movement = words === null ? null : sheet.moved(quantity);
-    if (!movement) return null;
-    return ["was", words ?? "", wasText(movement.was, sheet.shown(quantity))].filter((text) => text !== "");
+    const was = wasOf(props.piece, sheet);
+    return was === null ? null : ["was", props.piece.was ?? "", was].filter((text) => text !== "");
   };
   return <Show when={was()}>{(words) => <span class="was"> {words().join(" ")}</span>}</Show>;
 }

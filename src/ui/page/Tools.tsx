@@ -22,7 +22,6 @@ type Tool = {
   readonly name: string;
   readonly from: number;
   readonly offered?: () => boolean;
-  readonly can?: () => boolean;
   readonly view: (place: Place) => JSX.Element;
 };
 
@@ -34,7 +33,8 @@ function Turn(props: { readonly name: keyof typeof TURNS; readonly place: Place 
       type="button"
       class="tool turn"
       aria-label={props.name}
-      disabled={!what()}
+      // Never disabled: the focus would be gone with the last step.
+      aria-disabled={!what()}
       title={what() ? `${props.name}: ${what()}` : props.name}
       data-stop={props.name}
       tabindex={props.place.tabindex}
@@ -81,8 +81,6 @@ function Hold(props: { readonly place: Place }) {
       class="tool"
       classList={{ pill: sheet.held() }}
       aria-pressed={sheet.held()}
-      // Its name stays short; what it does is said beside it.
-      aria-label={sheet.held() ? undefined : "Hold"}
       title={sheet.held() ? undefined : HOLDS}
       data-stop="Hold"
       tabindex={props.place.tabindex}
@@ -148,13 +146,11 @@ function createTools(onOpen: (opened: Opened) => void): readonly Tool[] {
     {
       name: "Undo",
       from: 0,
-      can: () => sheet.canUndo() !== null,
       view: (place) => <Turn name="Undo" place={place} />,
     },
     {
       name: "Redo",
       from: 640,
-      can: () => sheet.canRedo() !== null,
       view: (place) => <Turn name="Redo" place={place} />,
     },
     plain("Side by side", 1240, () => showBeside(sheet), {
@@ -244,12 +240,7 @@ export function Tools(props: { readonly onOpen: (opened: Opened) => void }) {
   const isInLine = ({ name, from }: Tool) => width() >= from || (name === "Hold" && sheet.held());
   const inLine = createMemo(() => offered().filter(isInLine));
   const inMenu = createMemo(() => offered().filter((tool) => !isInLine(tool)));
-  const stops = () => [
-    ...inLine()
-      .filter(({ can = () => true }) => can())
-      .map(({ name }) => name),
-    ...(inMenu().length > 0 ? ["Menu"] : []),
-  ];
+  const stops = () => [...inLine().map(({ name }) => name), ...(inMenu().length > 0 ? ["Menu"] : [])];
   const roving = createRoving(stops);
   return (
     <div

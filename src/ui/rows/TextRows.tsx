@@ -1,9 +1,10 @@
 // Rows of words: free text, and days of the week picked by buttons.
 
-import { For, Show } from "solid-js";
+import { createSignal, For, Match, Show, Switch } from "solid-js";
 import type { Card } from "../../document/worksheet.ts";
 import type { TextGiven } from "../../graph/types.ts";
 import { SHORT_WEEKDAYS } from "../../units/calendar-names.ts";
+import { currencyProblem } from "../../units/other-money.ts";
 import { useSheet } from "../sheet.ts";
 import { createTyped } from "./typed-text.ts";
 
@@ -72,10 +73,60 @@ function FreeText(props: Props) {
   );
 }
 
+/** What money is counted in: of the whole worksheet, not of its card. */
+function Currency(props: Props) {
+  const sheet = useSheet();
+  const id = () => `${props.card.id}.${props.row.name}`;
+  const [draft, setDraft] = createTyped(sheet, id);
+  const stands = () => sheet.shown(id());
+  const [problem, setProblem] = createSignal<string | null>(null);
+  const enter = () => {
+    const text = draft()?.trim() ?? "";
+    setProblem(text === "" ? null : currencyProblem(text));
+    // What cannot be taken stays to be mended; nothing typed means that it stays as it is.
+    if (problem() !== null) return;
+    setDraft(null);
+    if (text !== "" && text !== stands()) sheet.edit.currency(text);
+  };
+  return (
+    <div class="row wide">
+      <label class="label" for={id()}>
+        {props.row.label}
+      </label>
+      <input
+        id={id()}
+        class="text"
+        autocomplete="off"
+        spellcheck={false}
+        title={sheet.help(props.card, props.row)}
+        aria-invalid={problem() !== null}
+        value={draft() ?? stands()}
+        onInput={(event) => {
+          setProblem(null);
+          setDraft(event.currentTarget.value);
+        }}
+        onChange={enter}
+      />
+      <Show when={problem()}>
+        {(why) => (
+          <p class="wrong" role="alert">
+            {why()}
+          </p>
+        )}
+      </Show>
+    </div>
+  );
+}
+
 export function TextRow(props: Props) {
   return (
-    <Show when={props.row.of === "weekdays"} fallback={<FreeText {...props} />}>
-      <Weekdays {...props} />
-    </Show>
+    <Switch fallback={<FreeText {...props} />}>
+      <Match when={props.row.of === "weekdays"}>
+        <Weekdays {...props} />
+      </Match>
+      <Match when={props.row.of === "currency"}>
+        <Currency {...props} />
+      </Match>
+    </Switch>
   );
 }

@@ -10,11 +10,16 @@ import type { Sheet } from "../sheet.ts";
 
 const plainSpaces = (text: string): string => text.replaceAll("\u00a0", " ");
 
+/** One number of an entry as it stands in the field, with its unit. */
+export function typedText(sheet: Sheet, value: number, unit: string): string {
+  const { locale, currency } = sheet.showOptions();
+  return plainSpaces(editText(value, unit, locale, currency));
+}
+
 /** What stands in the field when it gets the focus: as typed, or as shown where nothing was typed. */
 export function startText(sheet: Sheet, entry: Entry | undefined, id: string, measure: MeasureName): string {
-  const { locale, currency } = sheet.showOptions();
   const isClock = MEASURES[measure].form === "clock";
-  const typed = (value: number) => plainSpaces(editText(value, entry?.unit ?? "", locale, currency));
+  const typed = (value: number) => typedText(sheet, value, entry?.unit ?? "");
   if (!isClock && entry && typeof entry.value === "number")
     return entry.low === undefined
       ? typed(entry.value)

@@ -28,6 +28,29 @@ export type NumberPiece = {
 
 export type Piece = string | NumberPiece;
 
+/** What of the words behind a number belongs to its phrase, its last word apart, and the stop that ends it. */
+export type Phrase = {
+  readonly words: string;
+  readonly lead: string;
+  readonly last: string;
+  readonly stop: string;
+};
+
+const NO_PHRASE: Phrase = { words: "", lead: "", last: "", stop: "" };
+const PHRASE = /^(?<words>(?<lead>[^,.;:]*?)(?<last>[^\s,.;:]*))(?<stop>[,.;:]|$)/;
+
+/**
+ * The phrase that a number stands in, to its end: what the number was stands behind it, as in "never short in 20 seasons, was
+ * short in 13". Words between two numbers of one phrase are none of it.
+ */
+export function phraseAfter(pieces: readonly Piece[], at: number): Phrase {
+  const [text, next] = [pieces[at + 1], pieces[at + 2]];
+  const found = typeof text === "string" ? PHRASE.exec(text)?.groups : undefined;
+  if (!found) return NO_PHRASE;
+  const { words = "", lead = "", last = "", stop = "" } = found;
+  return stop === "" && next !== undefined ? NO_PHRASE : { words, lead, last, stop };
+}
+
 /** What can be done about what a sentence says. */
 export type Act = {
   readonly does: "ask_for" | "change" | "go_to" | "lay_out" | "open_file";

@@ -3,6 +3,7 @@
 import { isReady, valueIn } from "../graph/readers.ts";
 import { idsOf } from "../network/network.ts";
 import { type Asked, counted, networkOfSheet, number, type Sentence, titleOf } from "./asked.ts";
+import { withinLine } from "./words/lists.ts";
 
 export const leftOut = (asked: Asked): number => number(asked, "season.left_out") ?? 0;
 
@@ -89,6 +90,9 @@ export function withoutOthers(asked: Asked): string {
   const parts = leftOutParts(asked);
   return withoutThese(asked, [...new Set(parts.map((part) => firstOf(asked, parts, part)))], "parts");
 }
+
+/** "without Long bed", behind an answer; "" where all are in it. */
+export const withoutBehind = (asked: Asked): string => withinLine(withoutOthers(asked)).replace(/, $/, "");
 
 function withoutThese(asked: Asked, these: readonly LeftOut[], things: string): string {
   const [first] = these;

@@ -32,10 +32,10 @@ function createDrierLater(tools: InHandTools, pool: AskingPool): Accessor<DrierY
 }
 
 /** What gives out first, fetched once the answers stand: nothing is asked of a season that is not in yet. */
-function createGivesOutLater({ session: { engine } }: InHandTools, pool: AskingPool): GivingOut {
+function createGivesOutLater({ session: { engine, baseline } }: InHandTools, pool: AskingPool): GivingOut {
   const fetched = later(async () => {
     const { createGivesOut } = await import("./gives-out.ts");
-    return () => createGivesOut(engine, pool.asker());
+    return () => createGivesOut(engine, pool.asker(), baseline);
   });
   const made = fetchAfterAnswers(null, fetched, () => undefined);
   return {

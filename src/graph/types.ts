@@ -198,7 +198,12 @@ export type Outcome =
   | { readonly value: Value }
   | { readonly none: string }
   /** `cause` names the quantity at which the trouble began, when it is another one. */
-  | { readonly failed: string; readonly cause?: QuantityId };
+  | {
+      readonly failed: string;
+      readonly cause?: QuantityId;
+      /** The given of the same card that is to be changed, where what it was given shows to be wrong only here. */
+      readonly by?: string;
+    };
 
 export type Outputs = Readonly<Record<string, Outcome>>;
 

@@ -22,6 +22,8 @@ export type NumberPiece = {
   readonly soft?: true;
   /** What it was stands behind these words: "was short in 7"; else after "was" alone; null: it is never said. */
   readonly was?: string | null;
+  /** What it was, where it is no number of the sheet that could be asked. */
+  readonly before?: string;
 };
 
 export type Piece = string | NumberPiece;
@@ -54,8 +56,8 @@ export function phraseAfter(pieces: readonly Piece[], at: number): Phrase {
 
 /** What can be done about what a sentence says. */
 export type Act = {
-  readonly does: "ask_for" | "go_to" | "lay_out" | "open_file";
-  /** The quantity that is asked for, or where the trouble is. */
+  readonly does: "ask_for" | "change" | "go_to" | "lay_out" | "open_file";
+  /** The quantity that is asked for or to be changed, or where the trouble is. */
   readonly at?: string;
 };
 
@@ -70,6 +72,8 @@ export type Sentence = {
 export type Asked = {
   readonly result: (id: string) => Result | undefined;
   readonly cards: readonly { readonly id: string; readonly kind: string; readonly title: string }[];
+  /** What the numbers were before the last change, or as held. */
+  readonly before?: (id: string) => Result | undefined;
   /** Whether a number is not sure, and its ends are shown in its place. */
   readonly isSpan?: (id: string) => boolean;
 };

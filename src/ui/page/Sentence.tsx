@@ -23,6 +23,7 @@ function afterNumber(pieces: readonly Piece[], index: number, text: string): str
 function Was(props: { readonly piece: NumberPiece }) {
   const sheet = useSheet();
   const was = () => {
+    if (props.piece.before !== undefined) return ["was", props.piece.before];
     const was = wasOf(props.piece, sheet);
     return was === null ? null : ["was", props.piece.was ?? "", was].filter((text) => text !== "");
   };

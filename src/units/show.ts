@@ -178,3 +178,24 @@ export function editText(value: number, unit: string, locale: string, currency =
   const money = withCurrency(number, currency, locale).replace(NO_BREAK, " ");
   return `${money}${text.slice("money".length)}`;
 }
+
+/** Digits before the decimal sign from which on they are grouped. */
+const GROUPED_FROM = 5;
+
+/**
+ * The same text as it is read elsewhere: "1,000,000 gal", "35°", "600 ft²". Reading it back gives the same number, too.
+ * @param value [unit]
+ */
+export function fieldText(value: number, unit: string, locale: string, currency = "money"): string {
+  const text = editText(value, unit, locale, currency);
+  const { group } = signsOf(locale);
+  const grouped = /\s/.test(group)
+    ? text
+    : text.replace(/^-?\d+/, (digits) =>
+        digits.length < GROUPED_FROM ? digits : digits.replaceAll(/\B(?=(?:\d{3})+$)/g, group),
+      );
+  const [own, label] = [parseUnit(unit)?.text ?? unit, unitLabel(unit)];
+  if (!grouped.endsWith(` ${own}`) || parseUnit(label)?.text !== own) return grouped;
+  const number = grouped.slice(0, -own.length - 1);
+  return label === "°" ? `${number}${label}` : `${number} ${label}`;
+}

@@ -40,3 +40,25 @@ test("what the season is not asked for is asked for alone", () => {
   expect(askedWith(base.whole.graph, [own])).toEqual([own]);
   expect(withoutAt(base.whole, own, raws[0]?.answers ?? {})).toBe("");
 });
+
+test("a line shorter than its route falls out, and the answer says so: its days are those of a tub that nothing fills", () => {
+  const hillside = readFileSync(new URL("../../templates/hillside-totes.json", import.meta.url), "utf8");
+  const sheet = worksheetFromFileText(hillside, recordKey);
+  if (!sheet.ok) throw new Error("The template cannot be read.");
+  const demo = baseOf(sheet.worksheet, CARD_KINDS);
+  const tried = [30, 50, 70].map((value, at) => {
+    const change = {
+      card: "hose_down",
+      part: "givens",
+      row: "length",
+      entry: { value, unit: "ft" },
+    } as const;
+    return { place: at / 2, value, answers: ask(demo, [change], askedWith(demo.whole.graph, [SHORT])) };
+  });
+  expect(tried.map(({ answers }) => withoutAt(demo.whole, SHORT, answers))).toEqual([
+    "without Hose to the tub",
+    "without Hose to the tub",
+    "",
+  ]);
+  expect(triedOf(tried, SHORT).map(({ answer }) => answer !== null)).toEqual([false, false, true]);
+});

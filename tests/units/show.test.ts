@@ -1,10 +1,11 @@
 import fc from "fast-check";
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, test } from "vitest";
 import { MEASURES, type MeasureName } from "../../src/units/measures.ts";
 import { readQuantity } from "../../src/units/read.ts";
 import {
   displayParts,
   editText,
+  fieldText,
   type ShowOptions,
   showNumber,
   showQuantity,
@@ -308,5 +309,44 @@ describe("a number that was worked out, as a grower says it", () => {
     expect(usual(toSi(59, "degF"), "temperature", "us")).toBe("59 °F");
     expect(usual(toSi(4, "in/h"), "rain_rate", "metric")).toBe("100 mm/h");
     expect(usual(0, "length", "us")).toBe("0 ft");
+  });
+});
+
+describe("what stands in a field", () => {
+  test.each([
+    [1_000_000_000, "gal", "en-US", "1,000,000,000 gal"],
+    [12_345.678, "gal", "de-DE", "12.345,678 gal"],
+    [1234.5, "gal", "en-US", "1234.5 gal"],
+    [35, "deg", "en-US", "35°"],
+    [600, "ft2", "en-US", "600 ft²"],
+    [15, "degC", "en-US", "15 °C"],
+    [0.5, "1", "en-US", "0.5"],
+  ])("%f %s in %s", (value, unit, locale, text) => {
+    expect(fieldText(value, unit, locale).replaceAll("\u00a0", " ")).toBe(text);
+  });
+
+  test("is read as the number and the unit that it is of, whatever the unit and the locale", () => {
+    const values = fc.double({ min: -1e12, max: 1e12, noNaN: true });
+    const units = fc.constantFrom(
+      ...UNIT_TABLE.map(({ name }) => name),
+      "gal/min",
+      "imp gal",
+      "L/mm",
+      "lb/ft2",
+    );
+    fc.assert(
+      fc.property(
+        values,
+        units,
+        fc.constantFrom("en-US", "de-DE", "fr-FR", "de-CH"),
+        (value, unit, locale) => {
+          const text = fieldText(value, unit, locale, "$").replaceAll("\u00a0", " ");
+          const was = readQuantity(editText(value, unit, locale, "$"), { locale, currency: "$" });
+          const read = readQuantity(text, { locale, currency: "$" });
+          if (was.ok) expect(read, text).toMatchObject({ ok: true, value: was.value, unit: was.unit });
+        },
+      ),
+      { numRuns: 1000 },
+    );
   });
 });

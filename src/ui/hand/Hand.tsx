@@ -84,6 +84,9 @@ function Unsure() {
   );
 }
 
+/** Of these a thing is bought by its size. */
+const SIZES: ReadonlySet<string> = new Set(["volume", "area", "length", "bore", "power", "charge", "energy"]);
+
 /** What the thing costs, which is a number to take in hand like any other. */
 function Price(props: { readonly turned: InHand }) {
   const sheet = useSheet();
@@ -93,10 +96,17 @@ function Price(props: { readonly turned: InHand }) {
       (row) => row.row === "given" && row.stored === "card" && row.name === "price",
     );
   const id = () => `${props.turned.card}.price`;
+  /** A price that was said of another size is that one's. */
+  const said = (): string => {
+    const { id: turned, row } = props.turned;
+    const was = row.row === "given" && SIZES.has(row.measure) ? sheet.moved(turned)?.was : undefined;
+    const price = sheet.shown(id());
+    return was === undefined || sheet.moved(id()) ? `costs ${price}` : `${price} for ${was}`;
+  };
   return (
     <Show when={isPriced() && id() !== props.turned.id}>
       <button type="button" class="link price" onClick={() => sheet.looking.take(id())}>
-        {sheet.result(id())?.state === "ready" ? `costs ${sheet.shown(id())}` : "what it cost"}
+        {sheet.result(id())?.state === "ready" ? said() : "what it cost"}
       </button>
     </Show>
   );

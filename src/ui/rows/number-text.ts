@@ -4,7 +4,7 @@ import type { Entry } from "../../document/worksheet.ts";
 import { isReady } from "../../graph/readers.ts";
 import { MEASURES, type MeasureName } from "../../units/measures.ts";
 import { type Reading, readQuantity } from "../../units/read.ts";
-import { editText } from "../../units/show.ts";
+import { fieldText } from "../../units/show.ts";
 import { spanWords } from "../../units/span-words.ts";
 import type { Sheet } from "../sheet.ts";
 
@@ -13,7 +13,7 @@ const plainSpaces = (text: string): string => text.replaceAll("\u00a0", " ");
 /** One number of an entry as it stands in the field, with its unit. */
 export function typedText(sheet: Sheet, value: number, unit: string): string {
   const { locale, currency } = sheet.showOptions();
-  return plainSpaces(editText(value, unit, locale, currency));
+  return plainSpaces(fieldText(value, unit, locale, currency));
 }
 
 /** What stands in the field when it gets the focus: as typed, or as shown where nothing was typed. */

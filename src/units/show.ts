@@ -183,7 +183,7 @@ export function editText(value: number, unit: string, locale: string, currency =
 const GROUPED_FROM = 5;
 
 /**
- * The same text as it is read elsewhere: "1,000,000 gal", "35°", "600 ft²". Reading it back gives the same number, too.
+ * The same text as it is read elsewhere: "1,000,000 gal", "35°"; a power as it is typed. Reading it back gives the same number, too.
  * @param value [unit]
  */
 export function fieldText(value: number, unit: string, locale: string, currency = "money"): string {
@@ -195,7 +195,7 @@ export function fieldText(value: number, unit: string, locale: string, currency 
         digits.length < GROUPED_FROM ? digits : digits.replaceAll(/\B(?=(?:\d{3})+$)/g, group),
       );
   const [own, label] = [parseUnit(unit)?.text ?? unit, unitLabel(unit)];
-  if (!grouped.endsWith(` ${own}`) || parseUnit(label)?.text !== own) return grouped;
+  if (!grouped.endsWith(` ${own}`) || /\d/.test(own) || parseUnit(label)?.text !== own) return grouped;
   const number = grouped.slice(0, -own.length - 1);
   return label === "°" ? `${number}${label}` : `${number} ${label}`;
 }

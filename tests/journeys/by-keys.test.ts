@@ -124,8 +124,8 @@ describe("by keys", () => {
     await page.locator("article.card").waitFor();
     expect(await focusAfter(page)).toMatch(/^card: /);
     await tool(page, "Hold");
-    await page.getByRole("button", { name: /let go/ }).waitFor();
-    await enter(page, ".tools", /let go/);
+    await enter(page, ".tools", /^Held/);
+    await enter(page, ".menu-panel", /^Let go/);
     expect(await focusAfter(page)).toMatch(/^top: /);
 
     await tool(page, "Start my own");

@@ -421,6 +421,7 @@ describe("a number in hand in a low window", () => {
     { width: 844, height: 390 },
     { width: 667, height: 375 },
     NO_PLACE,
+    { width: 640, height: 600 },
     { width: 800, height: 700 },
     { width: 1280, height: 540 },
   ];

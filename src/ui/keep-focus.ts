@@ -37,6 +37,11 @@ function nearest({ here, around, stops }: Place): HTMLElement | SVGElement | nul
   for (const one of around.filter(({ isConnected }) => isConnected)) {
     const next = inOrder.find((stop) => one.contains(stop) && canHave(stop));
     if (next && canHave(next)) return next;
+    // What came in its place, but never the first stop of the whole page.
+    const fresh = one.closest("main > *, dialog, .top")
+      ? [...one.querySelectorAll(STOPS)].find(canHave)
+      : null;
+    if (fresh && canHave(fresh)) return fresh;
     if (one.hasAttribute("tabindex") && canHave(one)) return one;
   }
   return null;

@@ -227,7 +227,7 @@ test("whatever is pressed outside the hand has 44 under a finger, on a tablet an
   ] as const;
   for (const [width, height] of sizes) {
     await page.setViewportSize({ width, height });
-    await expect.poll(() => lowTargets(page), { message: `${width} x ${height}` }).toEqual([]);
+    await expect.poll(() => lowTargets(page), { message: `${width} x ${height}`, timeout: 8000 }).toEqual([]);
   }
   await devtools.send("Emulation.setTouchEmulationEnabled", { enabled: false });
   await context.close();

@@ -45,9 +45,14 @@ export function createCautions(
     (place): readonly ShownCaution[] => byPlace().get(place) ?? NONE,
     saysTheSame,
   );
+  /** What is wrong with a given, where that shows only in what is worked out from it. */
+  const amissAt = createKeyed(
+    () => isWorded() && problems(),
+    (id): string | null => (isWorded() && problems().find(({ by }) => by === id)?.text) || null,
+  );
   const troubles = createMemo(() => {
     const { cards } = engine.view().worksheet;
     return troublesOf({ kinds: CARD_KINDS, cards, cautions: cautions(), problems: problems() });
   });
-  return { problems, cautions, cautionsAt, troubles, readOnce };
+  return { problems, cautions, cautionsAt, amissAt, troubles, readOnce };
 }

@@ -9,10 +9,14 @@ import type { Doubting, End, SpanInHand } from "../ui/hand/doubting.ts";
 import { MEASURES } from "../units/measures.ts";
 import { fromSi, toSi } from "../units/unit.ts";
 import type { Asker } from "../worker/asking-pool.ts";
+import { createAlone } from "./alone.ts";
 import type { InHandInside } from "./in-hand.ts";
 import { createNotSure } from "./not-sure.ts";
 import { FIGURES, type InHandTools } from "./turned.ts";
 
+/** Figures of a middle that is no round value. */
+const SURE_FIGURES = 3;
+const NAMES: ReadonlySet<string> = new Set(["count", "year"]);
 /** An end stands under the axis as its field has it, not rounded as an answer is. */
 const END_FIGURES = 4;
 
@@ -84,10 +88,29 @@ function createSpan(tools: InHandTools, inside: InHandInside) {
     const table = usual(of.unit);
     // The table's own span was taken up by a touch: who is sure again has the usual value again.
     const isTable = table !== null && table.low === low && table.high === high;
-    putting.put(isTable ? null : rest);
+    putting.put(isTable ? null : { ...rest, value: sureValue(of) });
+  };
+  /** What stood there before it was not sure, where that may be; else the round value nearest to the middle, or the middle itself. */
+  const sureValue = ({ value: middle, unit, low = 0, high = 0 }: Entry): number => {
+    const before = turned.turn()?.entry;
+    const isSame = typeof before?.value === "number" && before.unit === unit && before.low === undefined;
+    const over = numbers();
+    const si = toSi(Number(middle), unit || "1");
+    const place = over && placeOnAxis(over, si);
+    const round =
+      over && place !== null ? tidy(fromSi(toSi(numberAt(over, place), over.scale.unit), unit)) : null;
+    const may = [isSame ? Number(before.value) : null, round].find(
+      (value) => value !== null && value >= low && value <= high,
+    );
+    return may ?? Number(Number(middle).toPrecision(SURE_FIGURES));
   };
   return {
-    mayDoubt: () => numbers() !== null && typeof value() === "number",
+    mayDoubt: () => {
+      const row = turned.turn()?.row;
+      // A turn or the name of a set is what somebody says it is.
+      const isName = row?.row === "given" && row.sizeless && NAMES.has(MEASURES[row.measure].form);
+      return numbers() !== null && typeof value() === "number" && !isName;
+    },
     span,
     doubt,
     sure,
@@ -105,5 +128,5 @@ function createSpan(tools: InHandTools, inside: InHandInside) {
 }
 
 export function createDoubting(tools: InHandTools, inside: InHandInside, asker: Asker): Doubting {
-  return { ...createSpan(tools, inside), ...createNotSure(tools, asker) };
+  return { ...createSpan(tools, inside), ...createNotSure(tools, asker), alone: createAlone(inside) };
 }

@@ -1,8 +1,10 @@
 // What gives out first, asked anew in the background once the season of the open worksheet is in and nothing is turned.
 
-import { batch, createEffect, createMemo, createSignal, on, onCleanup } from "solid-js";
+import { type Accessor, batch, createEffect, createMemo, createSignal, on, onCleanup } from "solid-js";
 import { numberIn, valueIn, wordIn } from "../graph/readers.ts";
+import type { Results } from "../graph/results.ts";
 import type { Result } from "../graph/types.ts";
+import type { Bound } from "../network/bounds.ts";
 import type { SeasonInput } from "../season/input.ts";
 import { boundsAtWork, type GivesOut, type ShortDays } from "../season/relief.ts";
 import { reliefBook, reliefStep } from "../studies/gives-out.ts";
@@ -55,7 +57,11 @@ function askedOf(
 }
 
 /** The sentences; of the short one the last stays, marked old, until the next is known. */
-export function createGivesOut(engine: Engine, asker: Asker) {
+export function createGivesOut(
+  engine: Engine,
+  asker: Asker,
+  baseline: Accessor<Pick<Results, "get"> | null>,
+) {
   const [answer, setAnswer] = createSignal<GivesOut | null>(null);
   const [last, setLast] = createSignal<GivesOut | null>(null);
   const plan = createMemo(() => engine.view().results.get("season.plan"));
@@ -63,14 +69,25 @@ export function createGivesOut(engine: Engine, asker: Asker) {
   const short = createMemo(() => numberIn(engine.view().results.get("season.days_short")));
   let timer: ReturnType<typeof setTimeout> | undefined;
   let rest = FIRST_REST;
+  /** What was found of each season, to say what it was. */
+  const found = new WeakMap<object, { readonly record: Result | undefined; readonly answer: GivesOut }>();
 
-  const begin = (): void =>
-    askedOf(engine, asker, { plan: plan(), record: record() }, (found) =>
+  const begin = (): void => {
+    const season = { plan: plan(), record: record() };
+    askedOf(engine, asker, season, (answer) =>
       batch(() => {
-        setAnswer(found);
-        setLast(found);
+        if (season.plan) found.set(season.plan, { record: season.record, answer });
+        setAnswer(answer);
+        setLast(answer);
       }),
     );
+  };
+  /** What gave out of the season that answers are set against; null where it was never found. */
+  const before = (): GivesOut | null => {
+    const then = baseline()?.get("season.plan");
+    const known = then && found.get(then);
+    return known && known.record === baseline()?.get("weather.record_in_use") ? known.answer : null;
+  };
   createEffect(
     on([plan, record, short], () => {
       clearTimeout(timer);
@@ -95,9 +112,16 @@ export function createGivesOut(engine: Engine, asker: Asker) {
       const known = answer();
       return known ? givesOutSaid(known, driver()) : null;
     }),
+    /** What gives out first; of several alike, or of two together, all. */
+    bounds: (): readonly Bound[] => {
+      const known = last();
+      return known && "first" in known ? known.first.flatMap(({ bounds }) => bounds) : [];
+    },
     givesOutFirst: createMemo(() => {
       const known = last();
-      return known ? { sentence: givesOutFirst(known, driver()), old: answer() === null } : null;
+      if (!known) return null;
+      const old = answer() === null;
+      return { sentence: givesOutFirst(known, driver(), old ? null : before()), old };
     }),
   };
 }

@@ -152,7 +152,8 @@ export function createLooking(
   begun: Begun | null = null,
 ): Looking {
   const [beginning, begin] = createSignal(begun);
-  const [answer, setAnswer] = createSignal(FIRST_ANSWER);
+  const [chosen, setChosen] = createSignal<string | null>(null);
+  const answer = (): string => chosen() ?? FIRST_ANSWER;
   const [second, setSecond] = createSignal<string | null>(null);
   const [year, chooseYear] = createSignal<number | null>(null);
   const [day, setDay] = createSignal<number | null>(null);
@@ -170,12 +171,13 @@ export function createLooking(
     ...createParts(kinds, cards, width),
     ...createStirring(),
     answer,
+    hasChosen: () => chosen() !== null,
     second,
     chooseAnswer: (id, isSecond = false) =>
       batch(() => {
         if (isSecond) setSecond(id === answer() ? null : id);
         else {
-          setAnswer(id);
+          setChosen(id);
           if (second() === id) setSecond(null);
         }
       }),

@@ -18,7 +18,7 @@ import {
   spannedOf,
 } from "../studies/not-sure/not-sure.ts";
 import { answerName, OF_THE_PLACE } from "../telling/answer-names.ts";
-import { askedSaid } from "../telling/not-sure.ts";
+import { askedSaid, manySaid, othersSaid } from "../telling/not-sure.ts";
 import type { Doubting, NotSureSaid } from "../ui/hand/doubting.ts";
 import { showSpan } from "../units/show-span.ts";
 import type { Asker } from "../worker/asking-pool.ts";
@@ -43,7 +43,9 @@ function createTold(options: InHandTools["options"]) {
   const told = (view: View, id: QuantityId, { low, high }: Ends): SpanSaid | null => {
     const node = nodeOf(view.graph, id);
     const measure = node && shownMeasure(node);
-    return measure ? { shown: showSpan(low, high, measure, options()), most: "", measuring: "" } : null;
+    return measure
+      ? { shown: showSpan(low, high, measure, options()), most: "", measuring: "", beyond: "" }
+      : null;
   };
   const soFar = (view: View, of: NotSure, answered: readonly Answers[]): void => {
     const spans = of.reached.flatMap((id) => {
@@ -130,7 +132,10 @@ function createRuns({ session: { engine }, options }: InHandTools, asker: Asker)
 }
 
 /** Spans of the answers, and what stands under them. */
-export function createNotSure(tools: InHandTools, asker: Asker): Pick<Doubting, "spanOf" | "isOld" | "said"> {
+export function createNotSure(
+  tools: InHandTools,
+  asker: Asker,
+): Pick<Doubting, "spanOf" | "withOthers" | "isOld" | "said"> {
   const { session, looking } = tools;
   const runs = createRuns(tools, asker);
   const { view } = session.engine;
@@ -166,6 +171,8 @@ export function createNotSure(tools: InHandTools, asker: Asker): Pick<Doubting, 
       done: runs.done(),
       of: of.runs.length,
       about: id && span ? `${answerName(id) ?? id}: ${span.shown}` : "",
+      many: manySaid(taken.length),
+      beyond: span?.beyond ?? "",
       most: span?.most ?? "",
       measuring: span?.measuring ?? "",
       first: span?.first ?? null,
@@ -179,6 +186,13 @@ export function createNotSure(tools: InHandTools, asker: Asker): Pick<Doubting, 
   });
   return {
     spanOf: (id) => runs.known().get(id)?.shown ?? null,
+    withOthers: (id) => {
+      const span = runs.known().get(id)?.shown;
+      const now = looking.inHand();
+      const taken = runs.question()?.doubts.taken ?? [];
+      const isOne = taken.some(({ numbers }) => numbers.some((number) => number.id === now));
+      return span === undefined ? "" : othersSaid(taken.length - (isOne ? 1 : 0), span);
+    },
     isOld: () => runs.done() < (runs.question()?.runs.length ?? 0),
     said,
   };

@@ -32,23 +32,25 @@ function createDrierLater(tools: InHandTools, pool: AskingPool): Accessor<DrierY
 }
 
 /** What gives out first, fetched once the answers stand: nothing is asked of a season that is not in yet. */
-function createGivesOutLater({ session: { engine } }: InHandTools, pool: AskingPool): GivingOut {
+function createGivesOutLater({ session: { engine, baseline } }: InHandTools, pool: AskingPool): GivingOut {
   const fetched = later(async () => {
     const { createGivesOut } = await import("./gives-out.ts");
-    return () => createGivesOut(engine, pool.asker());
+    return () => createGivesOut(engine, pool.asker(), baseline);
   });
   const made = fetchAfterAnswers(null, fetched, () => undefined);
   return {
     givesOut: () => made()?.givesOut() ?? null,
     givesOutFirst: () => made()?.givesOutFirst() ?? null,
+    bounds: () => made()?.bounds() ?? [],
   };
 }
 
 export function createQuestions(tools: InHandTools, pool: AskingPool) {
   const { hand, inside } = createInHand(tools, pool.asker());
+  const { bounds, ...givesOut } = createGivesOutLater(tools, pool);
   return {
     drier: createDrierLater(tools, pool),
-    ...createGivesOutLater(tools, pool),
+    ...givesOut,
     hand,
     doubting: createUnsure(tools, inside, pool.asker()),
     since: createSince(tools.session, tools.options),
@@ -70,7 +72,7 @@ export function createQuestions(tools: InHandTools, pool: AskingPool) {
     }),
     workBack: later(async () => {
       const { createWorkBack } = await import("./work-back.ts");
-      return () => createWorkBack(tools, pool.asker());
+      return () => createWorkBack(tools, [pool.asker(), pool.asker()], bounds);
     }),
   };
 }

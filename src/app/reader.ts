@@ -3,7 +3,7 @@
 import { type Accessor, createMemo, untrack } from "solid-js";
 import { NOTED_GIVENS } from "../document/notes.ts";
 import { titlesApart } from "../document/title-apart.ts";
-import type { Card } from "../document/worksheet.ts";
+import type { Card, Entry } from "../document/worksheet.ts";
 import type { Explanation } from "../graph/explain.ts";
 import { type Movement, movement } from "../graph/moved.ts";
 import { wordIn } from "../graph/readers.ts";
@@ -12,6 +12,7 @@ import type { Result, Row } from "../graph/types.ts";
 import { rowWords, type Words } from "../graph/words.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import { isSameSeries, type StoredSeries, storedIn } from "../scene/stored-water.ts";
+import { entryOf } from "../ui/rows/enter-number.ts";
 import type { MeasureName } from "../units/measures.ts";
 import { type ShowOptions, unitFor } from "../units/show.ts";
 import type { View } from "./engine.ts";
@@ -73,17 +74,25 @@ function createOrigins(
   { result, placeOf, about }: Pick<ReturnType<typeof createLookups>, "result" | "placeOf" | "about">,
   label: (id: string) => string,
 ) {
+  const typedOf = (id: string): Entry | undefined => {
+    const place = placeOf(id);
+    if (!place?.row) return undefined;
+    const { card, row } = place;
+    if (row.row === "given" && row.stored) return entryOf(card, row);
+    // What lives in notes is laid over the card only where it is worked out.
+    const seen = (now: View) => now.worksheet.cards.find((one) => one.id === card.id)?.givens[row.name];
+    return card.givens[row.name] ?? (NOTED_GIVENS.has(row.name) ? about(id, seen) : undefined);
+  };
   return {
+    /** What somebody said a quantity is. */
+    typedOf,
     originOf: (id: string): string | null => {
       const now = result(id);
       if (now?.state !== "ready") return null;
       if (now.origin === "measured") return "measured";
-      const place = placeOf(id);
-      if (!place?.row || !GIVEN_ROWS.includes(place.row.row)) return null;
-      const { card, row } = place;
-      // What lives in notes is laid over the card only where it is worked out.
-      const seen = (now: View) => now.worksheet.cards.find((one) => one.id === card.id)?.givens[row.name];
-      const entry = card.givens[row.name] ?? (NOTED_GIVENS.has(row.name) ? about(id, seen) : undefined);
+      const row = placeOf(id)?.row?.row;
+      if (!row || !GIVEN_ROWS.includes(row)) return null;
+      const entry = typedOf(id);
       if (entry) return entry.from ?? null;
       return now.origin === "computed" ? null : "default";
     },

@@ -35,7 +35,11 @@ function createTelling(
   workings: Accessor<Workings | null>,
   isSpan: (id: string) => boolean,
 ) {
-  const asked = () => ({ result, cards: session.worksheet().cards, isSpan });
+  const asked = () => {
+    const baseline = session.baseline();
+    const before = baseline && { before: (id: string) => baseline.get(id) };
+    return { result, cards: session.worksheet().cards, isSpan, ...before };
+  };
   return {
     // What stands under the lead asks for all of the worksheet.
     answers: (room?: Room) =>
@@ -110,6 +114,7 @@ export function createSheet(laid: Laid, shared: PageShared) {
   void refreshSheets();
   const workings = fetchWorkings();
   const reader = makeReader(session, showOptions, { words: shared.words, workings });
+  const cautions = createCautions(engine, showOptions, shared);
   const working = () => {
     const { graph, results } = engine.view();
     return graph.whole?.waits === true || results.requests.length > 0;
@@ -123,7 +128,8 @@ export function createSheet(laid: Laid, shared: PageShared) {
       currency: session.worksheet().currency,
     })),
     ...reader,
-    ...createCautions(engine, showOptions, shared),
+    ...cautions,
+    failure: (id) => reader.failure(id) ?? cautions.amissAt(id),
     ...createTelling(session, reader, workings, (id) => typeof sheet.doubting()?.spanOf(id) === "string"),
     beginning: async () => (await import("./beginning.ts")).makeBeginning(session, shared),
     working,

@@ -4,6 +4,7 @@ import { inForce } from "../document/note-order.ts";
 import { wordSaid } from "../document/note-words.ts";
 import type { Worksheet } from "../document/worksheet.ts";
 import { numberIn, valueIn } from "../graph/readers.ts";
+import type { Row } from "../graph/types.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import { csvText, recordToCsv } from "../rainfall/export-csv.ts";
 import type { DailyRecord } from "../rainfall/record.ts";
@@ -30,7 +31,24 @@ function numberInUnit(reader: Reader, id: string, unit: string): number | null {
   return unit === "" || unit === "money" ? number : fromSi(number, unit);
 }
 
-function quantities({ reader, worksheet }: TableTools): string {
+const SAID: ReadonlySet<Row["row"]> = new Set(["given", "choice", "link", "text", "date", "list"]);
+
+/** Where a quantity is from, in the words of the page: what somebody said without a word of it is their own. */
+function sourceOf({ reader, worksheet }: TableTools, id: string, row: Row): string {
+  const inHead = row.row === "text" && row.of === "currency";
+  if (inHead) return worksheet.currency === row.default ? "default" : "your own";
+  const origin = reader.originOf(id);
+  if (origin !== null) return origin;
+  if (!SAID.has(row.row)) return "worked out";
+  if (reader.typedOf(id)) return "your own";
+  const now = reader.result(id);
+  // Nobody said it, and it is worked out from others, or is nothing at all.
+  if (now?.state !== "ready") return "";
+  return now.origin === "computed" ? "worked out" : "default";
+}
+
+function quantities(tools: TableTools): string {
+  const { reader, worksheet } = tools;
   const rows: Cells[] = [["id", "card", "quantity", "value", "unit", "shown", "where it is from"]];
   for (const card of worksheet.cards) {
     for (const row of CARD_KINDS[card.kind]?.rows ?? []) {
@@ -38,7 +56,6 @@ function quantities({ reader, worksheet }: TableTools): string {
       const id = `${card.id}.${row.name}`;
       if (!reader.result(id)) continue;
       const unit = reader.unitOf(id);
-      const origin = reader.originOf(id) ?? "worked out";
       rows.push([
         id,
         card.title,
@@ -46,7 +63,7 @@ function quantities({ reader, worksheet }: TableTools): string {
         numberInUnit(reader, id, unit),
         unit,
         reader.shown(id),
-        origin,
+        sourceOf(tools, id, row),
       ]);
     }
   }

@@ -10,14 +10,17 @@ import { nodeOf } from "../graph/nodes.ts";
 import { numberIn, wordIn } from "../graph/readers.ts";
 import { shownOf, shownResult } from "../graph/shown.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
-import { enoughOf } from "../studies/enough.ts";
-import { coarseThenFine, sheetToTry } from "../studies/try.ts";
-import { type Axis, type Turn, trialsAlong } from "../studies/turn.ts";
+import { enoughOf, hasEnough } from "../studies/enough.ts";
+import { stepSaid } from "../studies/step-said.ts";
+import { coarseThenFine, sheetToTry, valueTrials } from "../studies/try.ts";
+import { type Axis, placeOnAxis, type Turn, trialsAlong } from "../studies/turn.ts";
 import type { Curve, Panel, TriedPoint } from "../ui/hand/hand.ts";
 import type { ShowOptions } from "../units/show.ts";
+import { fromSi } from "../units/unit.ts";
 import type { Asker } from "../worker/asking-pool.ts";
 import type { Engine } from "./engine.ts";
-import { type AskFor, type Raw, triedOf } from "./tried.ts";
+import { type AskFor, askedWith, type Raw, triedOf, withoutAt } from "./tried.ts";
+import { FIGURES } from "./turned.ts";
 
 /** Something else being changed goes on changing; a new curve waits until it rests [ms]. */
 const REST = 400;
@@ -25,6 +28,9 @@ const REST = 400;
 const FINE = 25;
 /** Figures of a value that is enough: as its step of the hand is read. */
 const EDGE_FIGURES = 4;
+
+/** Doubles hold a few more; what is beyond is dust of the arithmetic. */
+const tidy = (value: number): number => Number(value.toPrecision(FIGURES));
 
 type Job = {
   readonly turn: Turn;
@@ -43,6 +49,17 @@ export type Trying = {
   readonly options: Accessor<ShowOptions>;
   /** What a value is called beside the axis. */
   readonly placeText: (value: number | string, figures?: number) => string;
+};
+
+type PointsOf = (answer: string) => readonly TriedPoint[];
+
+export type Tried = {
+  readonly curve: Accessor<Curve>;
+  /** Asks at some values more [SI], which do not join the curve: for whoever waits until that stands. */
+  readonly askAt: (values: readonly number[], onPoints: (of: PointsOf) => void) => void;
+  /** "without Long bed": what an answer is without as it stands now; "" where all are in it. */
+  readonly without: (answer: string) => string;
+  readonly stepSaid: typeof stepSaid;
 };
 
 const sameJob = (a: Job | null, b: Job | null): boolean =>
@@ -106,7 +123,7 @@ function createRuns({ engine, asker }: Trying) {
       worksheet: sheetToTry(sheet, CARD_KINDS, turn.row, first),
       records: held ? [held] : [],
       runs: trials.map(({ change }) => [change]),
-      wanted,
+      wanted: askedWith(untrack(engine.view).graph, wanted),
     };
     let isFirst = true;
     asker.ask(question, {
@@ -154,8 +171,29 @@ async function edgeOf(now: Job, answer: string, points: readonly Raw[], askFor: 
   }
 }
 
+/** Asks at some values more than the curve has. */
+function createAskAt(
+  trying: Trying,
+  runs: ReturnType<typeof createRuns>,
+  job: Accessor<Job | null>,
+): Tried["askAt"] {
+  return (values, onPoints) => {
+    const [now, over] = [job(), trying.axis()];
+    if (!now || over?.form !== "number") return;
+    const { unit } = over.scale;
+    const trials = valueTrials(
+      now.turn.target,
+      values.map((si) => tidy(fromSi(si, unit))),
+      unit,
+    ).map((trial) => ({ ...trial, place: placeOnAxis(over, trial.value) ?? 0 }));
+    const raws: Raw[] = [];
+    const onEnd = () => onPoints((answer) => pointsOf(trying, raws, answer));
+    runs.ask(now, trials, trying.answers(), { onRaw: (raw) => raws.push(raw), onEnd });
+  };
+}
+
 /** The curve of the number in hand. */
-export function createTrying(trying: Trying): Accessor<Curve> {
+export function createTrying(trying: Trying): Tried {
   const job = createJob(trying);
   const runs = createRuns(trying);
   let timer: ReturnType<typeof setTimeout> | undefined;
@@ -166,7 +204,7 @@ export function createTrying(trying: Trying): Accessor<Curve> {
   /** Finds where enough begins as what is worked back is; that alone joins the picture. */
   const refine = (now: Job): void => {
     const [answer] = wanted();
-    if (answer === undefined) {
+    if (answer === undefined || !hasEnough(now.turn.row)) {
       runs.end();
       return;
     }
@@ -213,25 +251,41 @@ export function createTrying(trying: Trying): Accessor<Curve> {
   const panels = createMemo(() =>
     wanted().map((answer) => panelOf(trying, runs.points(), answer, runs.edged())),
   );
-  return () => ({ panels: panels(), state: runs.state(), reason: runs.reason() });
+  return {
+    curve: () => ({ panels: panels(), state: runs.state(), reason: runs.reason() }),
+    askAt: createAskAt(trying, runs, job),
+    without: (answer) => withoutAt(trying.engine.view(), answer, {}),
+    stepSaid,
+  };
 }
 
 const HOW = { from: "enough from", "up to": "enough up to", "little more": "little more past" } as const;
 
-function panelOf(trying: Trying, points: readonly Raw[], answer: string, isEdged: boolean): Panel {
-  const { engine, turn, axis, options, placeText } = trying;
-  const { graph, worksheet } = untrack(engine.view);
+/** What was tried as it stands on the curve of an answer. */
+function pointsOf({ engine, turn, options }: Trying, points: readonly Raw[], answer: string) {
+  const view = untrack(engine.view);
+  const { graph, worksheet } = view;
   const [node, own] = [nodeOf(graph, answer), nodeOf(graph, turn()?.id ?? "")];
-  const tried: readonly TriedPoint[] = points.map(({ place, value, answers }) => {
+  return points.map(({ place, value, answers }): TriedPoint => {
     const result = answers[answer];
+    const number = numberIn(result);
+    const without = number === null ? "" : withoutAt(view, answer, answers);
+    const said = node && result ? shownResult(worksheet, node, result, options()) : "";
     return {
       place,
       text: own ? shownOf(worksheet, own, value, options()) : "",
-      answer: numberIn(result),
-      said: node && result ? shownResult(worksheet, node, result, options()) : "",
+      answer: number,
+      said: without === "" ? said : `${said}, ${without}`,
+      ...(without === "" ? {} : { without: true as const }),
     };
   });
-  const enough = isEdged ? enoughOf(answer, triedOf(points, answer)) : null;
+}
+
+function panelOf(trying: Trying, points: readonly Raw[], answer: string, isEdged: boolean): Panel {
+  const { turn, axis, placeText } = trying;
+  const tried = pointsOf(trying, points, answer);
+  const row = turn()?.row;
+  const enough = isEdged && row && hasEnough(row) ? enoughOf(answer, triedOf(points, answer)) : null;
   // Days are tried weeks apart, and not searched any closer.
   const about = axis()?.form === "day" ? "about " : "";
   const at = points.find(({ place }) => place === enough?.place);

@@ -1,11 +1,11 @@
-// What is in hand and what stands there now, the axis it is turned over, and what values and steps are called.
+// What is in hand and what stands there now, the axis it is turned over, and what values are called.
 
 import { type Accessor, createMemo, on, untrack } from "solid-js";
 import { sameData } from "../document/same.ts";
 import type { Entry, Worksheet } from "../document/worksheet.ts";
 import { nodeOf } from "../graph/nodes.ts";
 import { shownIn } from "../graph/readers.ts";
-import { shownOf } from "../graph/shown.ts";
+import { isUsual, shownOf } from "../graph/shown.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import {
   type Axis,
@@ -19,9 +19,8 @@ import {
 } from "../studies/turn.ts";
 import type { Looking } from "../ui/looking.ts";
 import type { Edits } from "../ui/sheet.ts";
-import { MEASURES } from "../units/measures.ts";
-import { displayParts, type ShowOptions, showNumber, showQuantity } from "../units/show.ts";
-import { fromSi, toSi } from "../units/unit.ts";
+import { displayParts, roundedShown, type ShowOptions } from "../units/show.ts";
+import { toSi } from "../units/unit.ts";
 import type { Session } from "./session.ts";
 
 export type InHandTools = {
@@ -33,9 +32,6 @@ export type InHandTools = {
 
 /** Doubles hold a few more; what is beyond is dust of the arithmetic. */
 export const FIGURES = 12;
-const STEP_FIGURES = 4;
-/** What goes on a step's button. */
-const STEP_LENGTH = 8;
 
 /** What is in hand, and what stands there now. */
 export function createTurned({ session, looking }: InHandTools) {
@@ -70,6 +66,14 @@ export function createTurned({ session, looking }: InHandTools) {
     const shown = shownIn(engine.view().results.get(now.id));
     return typeof shown === "number" || typeof shown === "string" ? shown : null;
   });
+  /** What a step goes on from: of a number that nobody typed what is read there, rounded in its unit [SI]. */
+  const stands = (): number | string | null => {
+    const [now, si] = [turn(), value()];
+    if (now?.row.row !== "given" || entry() !== null || typeof si !== "number") return si;
+    const node = nodeOf(engine.view().graph, now.id);
+    const read = roundedShown(si, now.row.measure, unit(), node !== null && isUsual(node));
+    return toSi(read, unit());
+  };
   /** Both ends where it is not sure [SI]. */
   const ends = (): readonly number[] => {
     const of = entry();
@@ -79,7 +83,7 @@ export function createTurned({ session, looking }: InHandTools) {
     const now = turn();
     return now?.row.row === "given" ? turnedUnit(now.row, entry(), worksheet()) : "";
   });
-  return { turn, target, entry, value, ends, unit };
+  return { turn, target, entry, value, stands, ends, unit };
 }
 
 export type Turned = ReturnType<typeof createTurned>;
@@ -100,8 +104,8 @@ export function createAxis({ turn, value, ends, unit }: Turned): Accessor<Axis |
   }, null);
 }
 
-/** What values and steps are called. */
-export function createTexts({ session, options }: InHandTools, { turn, value, unit }: Turned) {
+/** What values are called. */
+export function createTexts({ session, options }: InHandTools, { turn, unit }: Turned) {
   const saidOf = (id: string, of: number | string): string => {
     const { graph, worksheet } = untrack(session.engine.view);
     const node = nodeOf(graph, id);
@@ -109,24 +113,11 @@ export function createTexts({ session, options }: InHandTools, { turn, value, un
   };
   const said = (of: number | string): string => saidOf(turn()?.id ?? "", of);
   /** Without its unit, where that stands beside the large value anyway. */
-  const placeText = (of: number | string, figures?: number): string => {
+  const placeText = (of: number | string, figures?: number, usual = false): string => {
     const row = turn()?.row;
     if (row?.row !== "given" || typeof of !== "number") return said(of);
     const more = figures === undefined ? {} : { figures, rounded: false };
-    return displayParts(of, row.measure, { ...options(), unit: unit(), ...more }).number;
+    return displayParts(of, row.measure, { ...options(), unit: unit(), usual, ...more }).number;
   };
-  const stepText = (next: Entry | null, sign: string): string | null => {
-    const [row, now] = [turn()?.row, value()];
-    if (!next) return null;
-    if (row?.row !== "given" || typeof next.value !== "number") return sign;
-    const { form } = MEASURES[row.measure];
-    const by = Math.abs(next.value - fromSi(typeof now === "number" ? now : 0, next.unit));
-    if (form === "duration" || form === "clock") {
-      return `${sign}${showQuantity(toSi(by, next.unit), "duration", options())}`;
-    }
-    const text = `${sign}${showNumber(Number(by.toPrecision(FIGURES)), STEP_FIGURES, options().locale)}`;
-    // From far beyond the axis back to its end is no step that anybody counts.
-    return text.length > STEP_LENGTH ? sign : text;
-  };
-  return { saidOf, placeText, stepText };
+  return { saidOf, placeText };
 }

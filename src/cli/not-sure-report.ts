@@ -48,7 +48,8 @@ export type NotSureReport = {
   readonly not_sure_said: string;
 };
 
-const joined = ({ most, measuring }: SpanSaid): string => [most, measuring].filter(Boolean).join(" ");
+const joined = ({ beyond, most, measuring }: SpanSaid): string =>
+  [beyond, most, measuring].filter(Boolean).join(" ");
 
 /** Works the worksheet out again and again. */
 export function notSureReport(

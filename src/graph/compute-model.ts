@@ -114,8 +114,9 @@ function resultOfOutcome(outcome: Outcome | undefined, id: string): Result {
   if (typeof outcome !== "object" || outcome === null)
     return failed("model", id, "Nothing was worked out for this.");
   if ("failed" in outcome) {
-    const { cause } = outcome;
-    return cause ? failed("upstream", id, outcome.failed, { cause }) : failed("model", id, outcome.failed);
+    const { cause, by } = outcome;
+    if (cause) return failed("upstream", id, outcome.failed, { cause });
+    return failed("model", id, outcome.failed, by ? { by: `${id.split(".")[0]}.${by}` } : {});
   }
   if ("none" in outcome) return none(outcome.none, id);
   if (outcome.value === null || outcome.value === undefined)

@@ -58,6 +58,9 @@ function beyondLimits(row: Limited, si: number, unit: string, show: ShowOptions)
     const near = MEASURES[row.measure].form === "plain" ? limitSaid(limit, unit, least) : { si: limit, unit };
     return showQuantity(near.si, row.measure, { ...show, unit: near.unit, rounded: false });
   };
+  // How little is too little nobody asks who has typed nothing at all, or less.
+  if (row.min !== undefined && row.min > 0 && si <= 0)
+    return { code: "limit", text: "more than nought is wanted here." };
   if (row.min !== undefined && si < row.min)
     return { code: "limit", text: `at least ${said(row.min, true)} is wanted here.` };
   if (row.max !== undefined && si > row.max)

@@ -2,7 +2,7 @@
 
 import type { Worksheet } from "../document/worksheet.ts";
 import type { ShowOptions } from "../units/show.ts";
-import { type Graph, nodeOf } from "./nodes.ts";
+import { type Graph, type GraphNode, nodeOf } from "./nodes.ts";
 import type { Results } from "./results.ts";
 import { shownOf } from "./shown.ts";
 import type { QuantityId, Result, Value } from "./types.ts";
@@ -15,6 +15,12 @@ const valueIn = (result: Result | undefined): Value => (result?.state === "ready
 /** What the reader saw before: of an answer that was still waited for, the last one. */
 function seenIn(result: Result | undefined): Value {
   return result?.state === "pending" ? result.last : valueIn(result);
+}
+
+/** Whether the row that it names the most of is nought: then the first of many noughts stands there. */
+export function namesNothing(of: Pick<Results, "get">, { card, row }: GraphNode): boolean {
+  const counted = row?.mostOf;
+  return counted !== undefined && seenIn(of.get(`${card}.${counted}`)) === 0;
 }
 
 /**
@@ -33,7 +39,7 @@ export function movement(
   const node = nodeOf(graph, id);
   const old = before.get(id);
   const now = after.get(id);
-  if (!node || old === now) return null;
+  if (!node || old === now || namesNothing(before, node) || namesNothing(after, node)) return null;
   // While a new one is waited for the last one stands there, and goes on saying what it was before.
   const [from, to] = [seenIn(old), seenIn(now)];
   if (from === null || typeof from === "object" || typeof from !== typeof to) return null;

@@ -28,6 +28,8 @@ export type Problem = {
   readonly text: string;
   /** Quantity at which the trouble began, for `upstream`. */
   readonly cause?: QuantityId;
+  /** The given that is to be changed, where the trouble shows only in what is worked out from it. */
+  readonly by?: QuantityId;
   /** Closed path of a cycle: first and last are the same. */
   readonly path?: readonly QuantityId[];
   /** Columns [start, end) in a formula text. */

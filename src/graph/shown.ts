@@ -82,7 +82,8 @@ function shownWord(worksheet: Worksheet, row: Row | null, word: string, options:
   return mayBeDate ? textOrDate(word, options.locale) : word;
 }
 
-const isUsual = ({ work }: GraphNode): boolean => work.kind === "pick" || work.kind === "entry";
+/** Whether what stands there is a usual value as its table has it. */
+export const isUsual = ({ work }: GraphNode): boolean => work.kind === "pick" || work.kind === "entry";
 
 /** A number as it is shown; one that was typed is never rounded, a usual one to no more than its table gave. */
 function shownNumber(worksheet: Worksheet, node: GraphNode, value: number, given: ShowOptions): string {

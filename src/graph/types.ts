@@ -44,6 +44,8 @@ type Named = {
   readonly quiet?: true;
   /** A sentence that stands at the head of its card. */
   readonly lead?: true;
+  /** It names the most of what that row of its card counts: where that is nought it names nothing, and moves from nothing. */
+  readonly mostOf?: string;
   /** Givens of the same card under which this was measured: as they stand when it is typed they are written down. */
   readonly keeps?: readonly string[];
 };
@@ -68,6 +70,8 @@ export type NumberGiven = Named & {
   readonly absent?: string;
   /** May be measured as well; the measured value then stands for the given one. */
   readonly measurable?: Measurable;
+  /** A place, a turn, a name: more of it is no more of anything, so that none is enough. */
+  readonly sizeless?: true;
   /** Kept on the card itself (its `price` and `life`) instead of among its givens. */
   readonly stored?: "card";
 };
@@ -194,7 +198,12 @@ export type Outcome =
   | { readonly value: Value }
   | { readonly none: string }
   /** `cause` names the quantity at which the trouble began, when it is another one. */
-  | { readonly failed: string; readonly cause?: QuantityId };
+  | {
+      readonly failed: string;
+      readonly cause?: QuantityId;
+      /** The given of the same card that is to be changed, where what it was given shows to be wrong only here. */
+      readonly by?: string;
+    };
 
 export type Outputs = Readonly<Record<string, Outcome>>;
 

@@ -125,9 +125,11 @@ export function surfaceOn(vessels: readonly Box[], tank: DrawnTank, water: Water
 function saidWater(value: number, most: number, unit: string): readonly [now: number, most: number] {
   const decimals = most < SMALL_TANK ? 10 : 1;
   const [now, all] = [value, most].map((of) => Math.round(of * decimals) / decimals) as [number, number];
-  const whole = Number(all.toPrecision(FIGURES));
+  const whole = Number(most.toPrecision(FIGURES));
   if (now >= all) return [whole, whole];
-  const rounded = roundedIn(now, unit, MEASURES.volume);
+  // In round steps what is there is rounded once, as in the lists: 544.6 is 540, and by way of 545 it would be 550.
+  const once = roundedIn(value, unit, MEASURES.volume);
+  const rounded = Number.isInteger(once) ? once : roundedIn(now, unit, MEASURES.volume);
   return [rounded < whole ? rounded : now, whole];
 }
 

@@ -1,121 +1,81 @@
-// Words beside things, once everything is drawn: each takes the nearest place where no line, no thing and no other word
-// is. Where there is none it says less, and at last nothing: the disc and the list still say it.
+// Words beside things, once everything is drawn, where no line, no thing and no other word is. What stands in the ground
+// stands in one row as far as it fits; the rest takes the nearest place over or under its thing. Where there is none a thing
+// has no words: its disc and the list still say it.
 
-import { deepest } from "./ground.ts";
-import { type LabelBoard, type Speaker, speakerOf, type Wanted } from "./label-words.ts";
+import { freeTier, HALO, placed, type Said, STEP, withHalo } from "./label-near.ts";
+import { bestRow, type Candidate, candidatesFor, isBeside } from "./label-row.ts";
+import {
+  FORMS,
+  type Form,
+  type LabelBoard,
+  type Speaker,
+  sayingsIn,
+  speakerOf,
+  type Wanted,
+} from "./label-words.ts";
+import { type InQuestion, isSpoken, isWhole, type Spoken, saidOf, spokenIn, unsaid } from "./label-worth.ts";
 import { type Anchor, round } from "./paper.ts";
-import type { Box, Label, LabelWay, Words } from "./place.ts";
-import type { Block } from "./text-block.ts";
+import type { Label, LabelWay } from "./place.ts";
 
-const STEP = 6;
-/** Furthest that words go from where they would like to be [px]. */
-const FURTHEST = { over: 54, under: 96 };
-/** At least so much of their thing they stand over or under [px]. */
-const TOUCH = 12;
-const HALO = 2;
-/** A step aside costs so many up or down; beside others of its kind, whose room it would take, more. */
-const ASIDE_COSTS = { alone: 0.6, crowded: 5 };
-const WAYS = [-1, 1] as const;
+/** Around a figure without a name no other name stands, so that it is not read as that one's [px]. */
+const BARE_HALO = 16;
 
-type Found = { readonly block: Block; readonly box: Box; readonly cost: number };
-
-/** The first free box up or down from the anchor at one place along the row, if it costs less than so much. */
-function freeTier(block: Block, left: number, anchor: Anchor, board: LabelBoard, most: number): Found | null {
-  const { width, height } = block;
-  const isOver = anchor.side === "over";
-  const aside =
-    Math.abs(left + width / 2 - anchor.middle) * (board.crowded ? ASIDE_COSTS.crowded : ASIDE_COSTS.alone);
-  if (aside >= most) return null;
-  const foot = isOver ? 0 : deepest(board.ground, left, left + width) + 6;
-  const from = isOver ? anchor.from - height : Math.max(anchor.from, foot);
-  const onward = isOver ? -STEP : STEP;
-  let cost = aside + (isOver ? 0 : (from - anchor.from) / 4);
-  let edge = isOver ? Number.POSITIVE_INFINITY : Number.NEGATIVE_INFINITY;
-  for (let away = 0; away <= FURTHEST[anchor.side] && cost < most; away += STEP, cost += STEP) {
-    const box = { x: left, y: from + (onward * away) / STEP, width, height };
-    // What stood in the way a step before may do so still.
-    if (!isClear(box, edge, isOver)) continue;
-    const next = board.room.edge(withHalo(box), !isOver);
-    if (next === null) return { block, box, cost };
-    edge = next;
-  }
-  return null;
-}
-
-const withHalo = ({ x, y, width, height }: Box): Box => ({
-  x: x - HALO,
-  y: y - HALO,
-  width: width + 2 * HALO,
-  height: height + 2 * HALO,
-});
-
-const isClear = ({ y, height }: Box, edge: number, isOver: boolean): boolean =>
-  isOver ? y + height + HALO < edge : y - HALO >= edge;
-
-/**
- * The nearest free place for a block, if it is nearer than what was found before: along a row from the middle outwards,
- * as far as the words still touch their thing's width.
- */
-function nearest(block: Block, anchor: Anchor, board: LabelBoard, best: Found | null): Found | null {
-  const { middle, left, right } = anchor;
-  const reach = Math.max(0, (right - left + block.width) / 2 - TOUCH);
-  const most = board.width - block.width - 4;
-  const tried: Record<-1 | 1, number> = { [-1]: Number.NaN, 1: Number.NaN };
-  let found = best;
-  for (let aside = 0; aside <= reach; aside += STEP)
-    for (const way of WAYS) {
-      const at = Math.max(4, Math.min(middle + way * aside - block.width / 2, most));
-      // Beyond the paper's edges the same place would be tried again and again.
-      if (at === tried[way]) continue;
-      tried[way] = at;
-      found = freeTier(block, at, anchor, board, found?.cost ?? Number.POSITIVE_INFINITY) ?? found;
-    }
-  return found;
-}
-
-type Said = Found & { readonly anchor: Anchor };
-
-/** The nearest place for some words at the first anchor that has one. */
-function placed(
-  { blocks }: Speaker,
-  words: readonly Words[],
+/** The most that can be said of a part with its name at some of its anchors. */
+function namedLabel(
+  speaker: Speaker,
+  form: Form,
   anchors: readonly Anchor[],
   board: LabelBoard,
-): Said | null {
-  for (const anchor of anchors) {
-    let found: Found | null = null;
-    for (const block of blocks(words, anchor)) found = nearest(block, anchor, board, found);
-    if (found) return { ...found, anchor };
+): Label | null {
+  for (const { words, named, at } of sayingsIn(speaker, form)) {
+    const found = named ? placed(speaker, words, anchors, board) : null;
+    if (found) return labelFound(speaker, at, found, board);
   }
   return null;
 }
 
-/** @param from how much less is said than could be: the first of its sayings that is tried */
-function labelOf(speaker: Speaker, board: LabelBoard, from = 0): Label | null {
-  const { part, anchors, sayings: all } = speaker;
-  for (const [index, words] of all.entries()) {
-    if (index < Math.min(from, all.length - 1)) continue;
-    // Where little is said, it is said in the ground, out of the way of everything.
-    const hasName = words.some(({ bold }) => bold);
-    const found = placed(speaker, words, hasName ? anchors : [...anchors].reverse(), board);
-    if (!found) continue;
-    return labelFound(part.id, index, found, board);
+const isNamed = ({ words }: Label): boolean => words.some(({ bold }) => bold);
+
+/** A figure alone right at its thing. */
+function bareLabel(speaker: Speaker, form: Form, names: readonly Label[], board: LabelBoard): Label | null {
+  const bare = sayingsIn(speaker, form).find(({ named }) => !named);
+  if (!bare) return null;
+  for (const anchor of [...speaker.anchors].reverse()) {
+    const [block] = speaker.blocks(bare.words, anchor);
+    if (!block || block.lines.length > 1) continue;
+    const left = anchor.middle - block.width / 2;
+    if (left < 4 || left + block.width > board.width - 4) continue;
+    const found = freeTier(block, left, anchor, board, 2 * STEP + 1);
+    if (found && !names.some((name) => isBeside(found.box, name)))
+      return labelFound(speaker, bare.at, { ...found, anchor }, board);
   }
   return null;
 }
 
-function labelFound(of: string, saying: number, { block, box, anchor }: Said, board: LabelBoard): Label {
+function labelFound(
+  speaker: Speaker,
+  saying: number,
+  { block, box, anchor }: Omit<Said, "cost">,
+  board: LabelBoard,
+): Label {
+  const isBare = !speaker.sayings[saying]?.named;
   board.room.take(box, HALO);
+  // While something moves all stand where they stood, apart already.
+  if (isBare && !board.ways) {
+    const { x, y, width, height } = box;
+    board.room.take({ x: x - BARE_HALO, y, width: width + 2 * BARE_HALO, height: height + BARE_HALO });
+  }
   const middle = round(box.x + box.width / 2);
   const under = anchor.side === "under";
   return {
-    of,
+    of: speaker.part.id,
     box,
     words: block.lines.map((line) => ({ ...line, x: middle, y: round(box.y + line.y) })),
     under,
     way: {
       saying,
       lines: block.lines.length,
+      width: block.width,
       under,
       aside: box.x + box.width / 2 - anchor.middle,
       away: box.y - anchor.from,
@@ -125,17 +85,19 @@ function labelFound(of: string, saying: number, { block, box, anchor }: Said, bo
 
 /** The same saying where it stood beside its thing before, in as many lines; null where something has come there. */
 function labelKept(speaker: Speaker, way: LabelWay, board: LabelBoard): Label | null {
-  const { part, sayings: all, blocks } = speaker;
-  const anchors = [...speaker.anchors, ...speaker.spare];
-  const words = all[way.saying];
-  const anchor = anchors.find(({ side }) => (side === "under") === way.under);
+  const words = speaker.sayings[way.saying]?.words;
+  const anchor = [...speaker.anchors, ...speaker.spare].find(({ side }) => (side === "under") === way.under);
   if (!words || !anchor) return null;
-  const block = blocks(words, anchor).find(({ lines }) => lines.length === way.lines);
+  const [block] = speaker
+    .blocks(words, anchor)
+    .filter(({ lines }) => lines.length === way.lines)
+    .sort((a, b) => Math.abs(a.width - way.width) - Math.abs(b.width - way.width));
   if (!block) return null;
   const { width, height } = block;
   const box = { x: anchor.middle + way.aside - width / 2, y: anchor.from + way.away, width, height };
   if (board.room.edge(withHalo(box), true) !== null) return null;
-  return labelFound(part.id, way.saying, { block, box, cost: 0, anchor }, board);
+  const label = labelFound(speaker, way.saying, { block, box, anchor }, board);
+  return label;
 }
 
 /** While something moves: each where it stood, else nearby; what was not labelled is not labelled now. */
@@ -148,87 +110,162 @@ function labelsKept(
   const kept = known.flatMap(({ one, way }) => labelKept(one, way, board) ?? []);
   const stand = new Set(kept.map(({ of }) => of));
   const others = known.filter(({ one }) => !stand.has(one.part.id));
-  return [...kept, ...others.flatMap(({ one, way }) => labelOf(one, board, way.saying) ?? [])];
-}
-
-const isNamed = ({ words }: Label): boolean => words.some(({ bold }) => bold);
-
-const wrongOf = ({ part }: Wanted): number => Math.max(0, ...part.words.map(({ wrong }) => wrong ?? 0));
-
-/** So few of a kind are all named where there is room. */
-const FEW = 3;
-
-/** Of parts that are alike those whose name must be read: of many whatever is in trouble, and the worst of the rest. */
-function toName(group: readonly Speaker[]): readonly Speaker[] {
-  if (group.length <= FEW) return group;
-  const troubled = group.filter(({ part }) => part.trouble !== null);
-  const most = Math.max(0, ...group.map(wrongOf));
-  const worst = most > 0 ? group.filter((one) => wrongOf(one) === most && !troubled.includes(one)) : [];
-  return [...troubled, ...worst.slice(0, 1)];
+  return [
+    ...kept,
+    ...others.flatMap(({ one, way }) => {
+      const saying = one.sayings[way.saying];
+      const form = saying?.form ?? 0;
+      return (
+        (saying?.named ? namedLabel(one, form, one.anchors, board) : bareLabel(one, form, [], board)) ?? []
+      );
+    }),
+  ];
 }
 
 /** The name over what must be named and is not, else under its figure, once all else has its words. */
 function namesBeside(
-  these: readonly Speaker[],
+  spoken: readonly Spoken[],
   labels: readonly Label[],
   board: LabelBoard,
 ): readonly Label[] {
   if (board.small) return [];
-  const named = new Set(labels.filter(isNamed).map(({ of }) => of));
-  return these.flatMap((one): readonly Label[] => {
-    if (named.has(one.part.id)) return [];
-    const saying = one.sayings.findIndex((words) => words.length === 1 && words[0]?.bold === true);
-    const words = one.sayings[saying];
-    const found = words ? placed(one, words, [...one.spare, ...one.anchors], board) : null;
-    return found ? [labelFound(one.part.id, saying, found, board)] : [];
+  const labelled = new Map(labels.map((label) => [label.of, label]));
+  return spoken.flatMap(({ speaker: one, mustBeNamed }): readonly Label[] => {
+    if (!mustBeNamed) return [];
+    const before = labelled.get(one.part.id);
+    if (before && one.sayings[before.way.saying]?.named) return [];
+    const at = one.sayings.findIndex(({ named, form }) => named && form === null);
+    const words = one.sayings[at]?.words;
+    const found = words
+      ? placed(one, words, before ? one.spare : [...one.anchors, ...one.spare], board)
+      : null;
+    return found ? [labelFound(one, at, found, board)] : [];
   });
 }
 
-const MOST_SAYINGS = 6;
-/** A word beside each of them is worth more than names beside some. */
-const NAME_COUNTS = 0.25;
+/** Shorter forms say the same with less ease. */
+const FORM_COSTS = [0, 4, 9] as const;
 
-/**
- * The last saying to begin with at which the labels come out the same as at this one: where none of them says so much as
- * could be said, saying less changes nothing until it forbids what one of them does say.
- */
-function sameUntil(labels: readonly Label[], speakers: readonly Speaker[], from: number): number {
-  const last = new Map(speakers.map(({ part, sayings: all }) => [part.id, all.length - 1]));
-  const bound = labels.flatMap(({ of, way }) => (way.saying < (last.get(of) ?? 0) ? [way.saying] : []));
-  return Math.max(from, Math.min(MOST_SAYINGS, ...bound));
-}
+const isOver = ({ anchors }: Speaker, board: LabelBoard): boolean =>
+  anchors[0]?.side === "over" && !board.small;
 
-/**
- * The labels of parts that are alike. Where the first ones would take the room of the others, all say less: a figure
- * beside each bed tells more than the names of three out of eight.
- */
-function alike(wanted: readonly Speaker[], board: LabelBoard): readonly Label[] {
-  if (wanted.length === 0) return [];
+/** Labels over things whose words belong there, all with their figures in the fullest form in which each has one. */
+function labelsOver(spoken: readonly Spoken[], board: LabelBoard): readonly Label[] {
+  const over = spoken.filter(({ speaker }) => isOver(speaker, board));
+  const most = Math.max(1, ...over.map(({ speaker }) => speaker.forms));
   const takeBack = board.room.kept();
-  const said = (from: number): readonly Label[] => wanted.flatMap((one) => labelOf(one, board, from) ?? []);
-  const countOf = (labels: readonly Label[]): number =>
-    labels.reduce((sum, { words }) => sum + 1 + (words.some(({ bold }) => bold) ? NAME_COUNTS : 0), 0);
   let labels: readonly Label[] = [];
-  let best = { from: 0, count: 0 };
-  for (let from = 0; from < MOST_SAYINGS; from = sameUntil(labels, wanted, from) + 1) {
-    labels = said(from);
-    if (labels.length === wanted.length && best.count < countOf(labels)) return labels;
-    if (best.count < countOf(labels)) best = { from, count: countOf(labels) };
+  for (const form of FORMS.slice(0, most)) {
     takeBack();
+    labels = over.flatMap(({ speaker }) => namedLabel(speaker, form, speaker.anchors, board) ?? []);
+    if (over.every((one) => isWhole(one, labels))) break;
   }
-  return said(best.from);
+  return labels;
 }
 
-/** The labels of groups of parts that are alike; those that come first choose first, the open one before all. */
+/** Lines of words in the row, at the most. */
+const ROW_LINES = [4, 3, 2];
+
+type Try = { readonly labels: readonly Label[]; readonly cost: number };
+
+/** All labels with the figures in one form, on top of those that stand already. */
+function withRow(
+  spoken: readonly Spoken[],
+  before: readonly Label[],
+  candidatesOf: (one: InQuestion) => readonly Candidate[],
+  board: LabelBoard,
+): Try {
+  const takeBack = board.room.kept();
+  const labels = [...before];
+  const isUnsaid = ({ speaker }: Spoken): boolean => labels.every(({ of }) => of !== speaker.part.id);
+  for (const { speaker, saying, ...found } of bestRow(spoken.filter(isUnsaid), candidatesOf, board.width))
+    labels.push(labelFound(speaker, saying.at, found, board));
+  for (const { speaker, form } of spoken.filter(isUnsaid)) {
+    const label =
+      namedLabel(speaker, form, speaker.anchors, board) ??
+      bareLabel(speaker, form, labels.filter(isNamed), board);
+    if (label) labels.push(label);
+  }
+  labels.push(...namesBeside(spoken, labels, board));
+  takeBack();
+  const cost = spoken.reduce(
+    (sum, { speaker, worth, form }) =>
+      sum + unsaid(speaker, worth, saidOf(speaker, labels)) + (speaker.hasFigure ? FORM_COSTS[form] : 0),
+    0,
+  );
+  return { labels, cost };
+}
+
+/** What each thing can say in the row, asked anew only where its figure has another form. */
+function rememberedFor(
+  names: readonly Label[],
+  board: LabelBoard,
+): (one: InQuestion) => readonly Candidate[] {
+  const known = new Map<Speaker, (readonly Candidate[])[]>();
+  return (one) => {
+    const inForms = known.get(one.speaker) ?? [];
+    known.set(one.speaker, inForms);
+    const at = Math.max(0, Math.min(one.form, one.speaker.forms - 1));
+    inForms[at] ??= candidatesFor(one, names, board);
+    return inForms[at];
+  };
+}
+
+/** The best labels in any form of the figures in the row, on top of those that stand already. */
+function bestTry(
+  groups: readonly (readonly Speaker[])[],
+  standing: (spoken: readonly Spoken[]) => readonly Label[],
+  forms: readonly Form[],
+  board: LabelBoard,
+): Try | null {
+  const takeBack = board.room.kept();
+  const spokenAs = (form: Form): readonly Spoken[] =>
+    groups.flatMap((group, rank) => spokenIn(group, rank, form));
+  const before = standing(spokenAs(forms[0] ?? 0));
+  const candidatesOf = rememberedFor(before.filter(isNamed), board);
+  let best: Try | null = null;
+  for (const form of forms) {
+    const spoken = spokenAs(form);
+    for (const lines of ROW_LINES) {
+      const low = (one: InQuestion) => candidatesOf(one).filter(({ block }) => block.lines.length <= lines);
+      const found = withRow(spoken, before, low, board);
+      if (!best || found.cost < best.cost) best = found;
+      // A lower row leaves room for more words under it.
+      if (spoken.every(({ speaker }) => isSpoken(speaker, found.labels))) break;
+    }
+    if (spoken.every((one) => isWhole(one, best?.labels ?? []))) break;
+  }
+  takeBack();
+  return best;
+}
+
+/** The open part chooses its place before all, over its thing rather than in the row; its figure has the form of its like. */
+function bestApart(
+  groups: readonly (readonly Speaker[])[],
+  open: Speaker,
+  forms: readonly Form[],
+  board: LabelBoard,
+) {
+  const tries = forms.flatMap((form) => {
+    const standing = (spoken: readonly Spoken[]): readonly Label[] => {
+      const label = namedLabel(open, form, [...open.spare, ...open.anchors], board);
+      const others = spoken.filter(({ speaker }) => speaker !== open);
+      return [...(label ? [label] : []), ...labelsOver(others, board)];
+    };
+    return bestTry(groups, standing, [form], board) ?? [];
+  });
+  return tries.reduce<Try | null>((best, one) => (best && best.cost <= one.cost ? best : one), null);
+}
+
+/** The labels of groups of parts that are alike; those that come first are worth most, the open one before all. */
 export function placeLabels(groups: readonly (readonly Wanted[])[], board: LabelBoard): readonly Label[] {
-  const isOpen = ({ part }: Wanted): boolean => part.id === board.open;
-  const speakers = groups.map((group) => group.map((one) => speakerOf(one, board)));
+  const all = groups.flat();
+  const speakers = groups.map((group) => group.map((one) => speakerOf(one, all, board)));
   if (board.ways) return labelsKept(speakers.flat(), board.ways, board);
-  const open = speakers.flat().filter(isOpen);
-  const others = speakers.map((group) => group.filter((one) => !isOpen(one)));
-  const labels = [
-    ...open.flatMap((one) => labelOf(one, board) ?? []),
-    ...others.flatMap((group) => alike(group, board)),
-  ];
-  return [...labels, ...namesBeside([...open, ...others.flatMap(toName)], labels, board)];
+  const row = speakers.flat().filter((speaker) => !isOver(speaker, board));
+  const forms = FORMS.slice(0, Math.max(1, ...row.map((speaker) => speaker.forms)));
+  const inRow = bestTry(speakers, (spoken) => labelsOver(spoken, board), forms, board);
+  const open = row.find(({ isOpen }) => isOpen);
+  const apart = open && inRow && inRow.cost > 0 ? bestApart(speakers, open, forms, board) : null;
+  return (apart && inRow && apart.cost < inRow.cost ? apart : inRow)?.labels ?? [];
 }

@@ -105,7 +105,7 @@ const typeFor = ({ width, small }: PaperSize): Type =>
 const CORNER = { width: 92, height: 30 };
 /** Under the lowest ground there is at least so much soil for words [px], or such a share of the zone. */
 const SOIL = { small: 36, full: 58 };
-const SOIL_SHARE = { small: 0.26, full: 0.23 };
+const SOIL_SHARE = { small: 0.26, full: 0.27 };
 /** However high the zone: three rows of words and a little [px]. */
 const MOST_SOIL = 150;
 

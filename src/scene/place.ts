@@ -14,6 +14,8 @@ export type Words = {
   readonly whole?: true;
   /** The words change with the day; this is their shorter form, for where there is little room. */
   readonly live?: string;
+  /** Of such words: the longer form or none. */
+  readonly long?: true;
   /** All that is said of it where there is hardly any room: a level, or what is in trouble. */
   readonly brief?: string;
   /** Less still, for many of them side by side. */
@@ -116,6 +118,7 @@ export type PlacedWords = {
 export type LabelWay = {
   readonly saying: number;
   readonly lines: number;
+  readonly width: number;
   readonly under: boolean;
   /** From the anchor to the left and top of the middle of its words [px]. */
   readonly aside: number;

@@ -10,7 +10,7 @@ import { linesInto } from "../network/feeds.ts";
 import { type Network, networkHeld } from "../network/network.ts";
 import { driverOf } from "../network/power.ts";
 import type { Vessel } from "../physics/vessel.ts";
-import { type ShowOptions, showNumber } from "../units/show.ts";
+import type { ShowOptions } from "../units/show.ts";
 import { waterWords } from "./day-water.ts";
 import type { DrawnTank, Part, Place, Tone, Words } from "./place.ts";
 import type { Trouble } from "./trouble.ts";
@@ -140,12 +140,16 @@ function routeOf(asked: SceneInput, id: string): readonly (readonly [number, num
   });
 }
 
+/** Of fewer days short a season a bed is hardly ever short: the drawing has no room for a part of a day. */
+const LEAST_SAID = 0.5;
+
 function bedWords(asked: SceneInput, id: string): readonly Words[] {
   const short = number(asked, `${id}.days_short`);
   if (short === null) return [];
-  const days = showNumber(Math.round(short), 3, asked.options.locale);
+  // Rounded where every place rounds it, and not once more: the part and the lists say the same number.
+  const days = asked.shown(`${id}.days_short`);
   const unit = days === "1" ? "day" : "days";
-  if (short > 0 && days !== "0")
+  if (short >= LEAST_SAID)
     return [
       {
         text: `short ${days}\u00a0${unit} a season`,

@@ -98,9 +98,10 @@ export type Block = {
 
 /** The lines of paper that words take; none where they must stand whole and cannot. */
 function linesOf(words: Words, room: number, size: number): readonly string[] {
-  const { text, most = 2, live, whole } = words;
+  const { text, most = 2, live, long, whole } = words;
   const bold = words.bold ?? false;
   if (live !== undefined) {
+    if (long && textWidth(text, size, bold) > room) return [];
     const fits = textWidth(text, size, bold) > room ? live : text;
     return [fitted(fits, room, size, bold)];
   }

@@ -10,6 +10,8 @@ export type TurnedPoint = {
   readonly text: string;
   readonly answer: number | null;
   readonly said: string;
+  /** There the answer is without some part of the place, which has fallen out of the run: it is no answer to compare with. */
+  readonly without?: true;
 };
 
 /** Where the number stands, with the answer there; a place without an answer lies on the curve. */
@@ -31,8 +33,12 @@ export type TurnedCurve = {
 
 type Known = TurnedPoint & { readonly answer: number };
 
-const known = (points: readonly TurnedPoint[]): readonly Known[] =>
-  points.filter((point): point is Known => point.answer !== null);
+/** Points of the line: those without a part of the place only where all are. */
+function known(points: readonly TurnedPoint[]): readonly Known[] {
+  const answered = points.filter((point): point is Known => point.answer !== null);
+  const whole = answered.filter(({ without }) => !without);
+  return whole.length > 0 ? whole : answered;
+}
 
 /** The curve at a place between two tried values; null beyond what was tried. */
 function between(points: readonly Known[], place: number): number | null {
@@ -58,11 +64,12 @@ const STILL_ROOM = 1.4;
 
 /**
  * Whether an answer stays the same wherever it was tried, and where the number stands now: by its numbers, or at least as they
- * are read. Null where it moves, or where not every value has an answer.
+ * are read. Null where it moves, or where not every value has an answer for the whole place.
  */
 function stillness(points: readonly TurnedPoint[], now: Standing | null): "same" | "reads same" | null {
   const answers = points.flatMap(({ answer }) => (answer === null ? [] : [answer]));
-  if (answers.length < 2 || answers.length < points.length) return null;
+  if (answers.length < 2 || answers.length < points.length || points.some(({ without }) => without))
+    return null;
   const all = now === null || now.answer === null ? answers : [...answers, now.answer];
   const [least, most] = [Math.min(...all), Math.max(...all)];
   if (most - least <= DUST * Math.max(Math.abs(least), Math.abs(most))) return "same";

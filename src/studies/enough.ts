@@ -1,6 +1,6 @@
 // From where on a turned number is enough: an answer is as good as it can be from there to the end of what was tried.
 
-import type { QuantityId } from "../graph/types.ts";
+import type { QuantityId, Row } from "../graph/types.ts";
 import { kneeOf } from "./knee.ts";
 
 /** What an answer is when nothing is lacking; answers that are not here have no such value. */
@@ -21,6 +21,9 @@ export const DUST = 1e-9;
 
 /** Shares of thirst met, along which a knee is looked for. */
 const SHARES: ReadonlySet<QuantityId> = new Set(["season.share_met", "season.reliability_volume"]);
+
+/** Whether so much of a number can be enough: not of a place, a turn or a name. */
+export const hasEnough = (row: Row): boolean => row.row !== "given" || !row.sizeless;
 
 /** One tried value: where on the axis, in ratios of any one of them, and the answer there. */
 export type Tried = { readonly place: number; readonly size: number; readonly answer: number | null };

@@ -18,11 +18,21 @@ function outward(value: number, up: boolean): number {
   return Number(rounded.toPrecision(END_FIGURES + 2));
 }
 
-/** Both ends rounded outward, within what the row takes [unit]. */
-function roundEnds(row: NumberGiven, unit: string, one: number, other: number): readonly [number, number] {
+const isCounted = ({ measure }: NumberGiven): boolean => MEASURES[measure].form === "count";
+
+function withinLimits(row: NumberGiven, unit: string, low: number, high: number): readonly [number, number] {
   const within = (value: number) =>
     Math.min(Math.max(value, fromSi(row.min ?? -Infinity, unit)), fromSi(row.max ?? Infinity, unit));
-  return [within(outward(Math.min(one, other), false)), within(outward(Math.max(one, other), true))];
+  return [within(low), within(high)];
+}
+
+/** Both ends rounded outward, of what is counted whole, within what the row takes [unit]. */
+function roundEnds(row: NumberGiven, unit: string, one: number, other: number): readonly [number, number] {
+  const [low, high] = [outward(Math.min(one, other), false), outward(Math.max(one, other), true)];
+  // Half a bed is none.
+  return isCounted(row)
+    ? withinLimits(row, unit, Math.ceil(low), Math.floor(high))
+    : withinLimits(row, unit, low, high);
 }
 
 /** The scale of a row in another unit, its ends round in that one too. */
@@ -49,7 +59,7 @@ export function scaleOf(row: NumberGiven, unit: string, held: readonly number[])
   const values = held.map((value) => fromSi(value, unit));
   const usual = row.usual?.map(([value, typed]) => fromSi(toSi(value, typed), unit));
   const [low = 0, high = 1] = usual ?? ownSpan(values[0] ?? 1);
-  const whole = MEASURES[row.measure].form === "count";
+  const whole = isCounted(row);
   const [least, most] = roundEnds(row, unit, low, high);
   const ends = [least, most, ...values];
   return scaleBetween(Math.min(...ends), Math.max(...ends), unit, whole);

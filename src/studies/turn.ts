@@ -3,16 +3,18 @@
 
 import type { Entry, Worksheet } from "../document/worksheet.ts";
 import { numberIn, wordIn } from "../graph/readers.ts";
-import type {
-  CardKinds,
-  ChoiceGiven,
-  DateGiven,
-  NumberGiven,
-  QuantityId,
-  Result,
-  Row,
-} from "../graph/types.ts";
-import { placeOn, roundAt, roundStep, roundValuesOf, type Scale, scaleBetween } from "../units/scale.ts";
+import type { ChoiceGiven, DateGiven, NumberGiven, QuantityId, Result, Row } from "../graph/types.ts";
+import type { Kind, Kinds } from "../kinds/kind.ts";
+import { MEASURES, type UnitSystem } from "../units/measures.ts";
+import {
+  placeOn,
+  roundAt,
+  roundStep,
+  roundValuesOf,
+  type Scale,
+  scaleBetween,
+  scaleOfSizes,
+} from "../units/scale.ts";
 import { unitFor } from "../units/show.ts";
 import { fromSi, toSi } from "../units/unit.ts";
 import { scaleOf, scaleRoundIn } from "./scale.ts";
@@ -63,9 +65,29 @@ export function entryAtTarget(worksheet: Worksheet, { card, part, row }: Target)
   return Object.hasOwn(entries, row) ? (entries[row] ?? null) : null;
 }
 
-/** The unit in which a number stands there. */
+/** What is told in minutes and seconds is turned in those of its usual value: an hour has no round tenths. */
+function usualUnit({ measure, default: usual }: NumberGiven, units: UnitSystem): string {
+  const isTime = MEASURES[measure].form === "duration";
+  if (!isTime) return unitFor(measure, units);
+  const typed = usual && !("formula" in usual) && !("by" in usual) ? usual[1] : "min";
+  return typed === "h" ? "min" : typed;
+}
+
+/** The unit in which a number stands there, or is turned. */
 export function turnedUnit(row: NumberGiven, entry: Entry | null, worksheet: Worksheet): string {
-  return (typeof entry?.value === "number" && entry.unit) || unitFor(row.measure, worksheet.units);
+  const typed = typeof entry?.value === "number" ? entry.unit : "";
+  const isHours = typed === "h" && MEASURES[row.measure].form === "duration";
+  return isHours ? "min" : typed || usualUnit(row, worksheet.units);
+}
+
+/** Sizes that the trade has of a bore; null where it is none, or has any. */
+function soldSizes(
+  kind: Kind | undefined,
+  row: NumberGiven,
+): { sizes: readonly number[]; unit: string } | null {
+  const offer = row.measure === "bore" ? kind?.offers?.find((one) => one.row === row.name) : undefined;
+  const buys = offer?.buys;
+  return typeof buys === "object" && "larger" in buys ? { sizes: buys.larger, unit: buys.unit } : null;
 }
 
 function dayAxis(row: DateGiven, value: string): Axis | null {
@@ -77,12 +99,19 @@ function dayAxis(row: DateGiven, value: string): Axis | null {
   return { form: "day", scale: scaleBetween(ends[0] ?? 0, ends[1] ?? 0, "", true), withYear };
 }
 
-function axisOf(row: TurnedRow, unit: string, standing: readonly (Result | undefined)[]): Axis | null {
+function axisOf(
+  kind: Kind | undefined,
+  row: TurnedRow,
+  unit: string,
+  standing: readonly (Result | undefined)[],
+): Axis | null {
   if (row.row === "choice") return { form: "word", words: row.options.map(({ word }) => word) };
   if (row.row === "date") return dayAxis(row, wordIn(standing[0]));
   const values = standing.map(numberIn).filter((value) => value !== null);
   if (!row.usual && values.length === 0) return null;
-  return { form: "number", scale: scaleOf(row, unit, values) };
+  const scale = scaleOf(row, unit, values);
+  const sold = soldSizes(kind, row);
+  return { form: "number", scale: sold ? scaleOfSizes(scale, sold.sizes, sold.unit) : scale };
 }
 
 /**
@@ -92,18 +121,19 @@ function axisOf(row: TurnedRow, unit: string, standing: readonly (Result | undef
  */
 export function turnOf(
   worksheet: Worksheet,
-  kinds: CardKinds,
+  kinds: Kinds,
   id: QuantityId,
   results: readonly Results[],
 ): Turn | null {
   const [cardId = "", name = ""] = id.split(".");
-  const kind = worksheet.cards.find((card) => card.id === cardId)?.kind ?? "";
-  const row = kinds[kind]?.rows.find((candidate) => candidate.name === name);
+  const kind = kinds[worksheet.cards.find((card) => card.id === cardId)?.kind ?? ""];
+  const row = kind?.rows.find((candidate) => candidate.name === name);
   if (!isTurned(row)) return null;
   const target = targetOf(worksheet, cardId, row);
   const entry = entryAtTarget(worksheet, target);
   const unit = row.row === "given" ? turnedUnit(row, entry, worksheet) : "";
   const axis = axisOf(
+    kind,
     row,
     unit,
     results.map((of) => of.get(id)),
@@ -138,7 +168,11 @@ export function axisHolding(axis: Axis, row: TurnedRow, si: number | string | nu
     unit,
     [si],
   );
-  return { form: "number", scale: { ...room, low: Math.min(low, room.low) } };
+  const { sizes } = axis.scale;
+  return {
+    form: "number",
+    scale: { ...room, low: Math.min(low, room.low), ...(sizes ? { sizes } : {}) },
+  };
 }
 
 /** Where a value stands on the axis, from 0 to 1; null where it is not on it. */

@@ -22,14 +22,42 @@ export type NumberPiece = {
   readonly soft?: true;
   /** What it was stands behind these words: "was short in 7"; else after "was" alone; null: it is never said. */
   readonly was?: string | null;
+  /** What it was, where it is no number of the sheet that could be asked. */
+  readonly before?: string;
 };
 
 export type Piece = string | NumberPiece;
 
+/** What of the words behind a number belongs to its phrase, its last word apart, and the stop that ends it. */
+export type Phrase = {
+  readonly words: string;
+  readonly lead: string;
+  readonly last: string;
+  readonly stop: string;
+};
+
+const NO_PHRASE: Phrase = { words: "", lead: "", last: "", stop: "" };
+const PHRASE = /^(?<words>(?<lead>[^,.;:]*?)(?<last>[^\s,.;:]*))(?<stop>[,.;:]|$)/;
+/** Words that begin with a stop end the phrase of those before them. */
+const STOPPED = /^[,.;:]/;
+
+/**
+ * The phrase that a number stands in, to its end: what the number was stands behind it, as in "never short in 20 seasons, was
+ * short in 13". Words between two numbers of one phrase are none of it.
+ */
+export function phraseAfter(pieces: readonly Piece[], at: number): Phrase {
+  const [text, next] = [pieces[at + 1], pieces[at + 2]];
+  const found = typeof text === "string" ? PHRASE.exec(text)?.groups : undefined;
+  if (!found) return NO_PHRASE;
+  const { words = "", lead = "", last = "", stop = "" } = found;
+  const isEnded = stop !== "" || next === undefined || (typeof next === "string" && STOPPED.test(next));
+  return isEnded ? { words, lead, last, stop } : NO_PHRASE;
+}
+
 /** What can be done about what a sentence says. */
 export type Act = {
-  readonly does: "ask_for" | "go_to" | "lay_out" | "open_file";
-  /** The quantity that is asked for, or where the trouble is. */
+  readonly does: "ask_for" | "change" | "go_to" | "lay_out" | "open_file";
+  /** The quantity that is asked for or to be changed, or where the trouble is. */
   readonly at?: string;
 };
 
@@ -44,6 +72,8 @@ export type Sentence = {
 export type Asked = {
   readonly result: (id: string) => Result | undefined;
   readonly cards: readonly { readonly id: string; readonly kind: string; readonly title: string }[];
+  /** What the numbers were before the last change, or as held. */
+  readonly before?: (id: string) => Result | undefined;
   /** Whether a number is not sure, and its ends are shown in its place. */
   readonly isSpan?: (id: string) => boolean;
 };

@@ -62,14 +62,38 @@ function daysOf(first: readonly Relief[], short: ShortDays): string {
   return worst === 1 ? "the only day" : `all ${wholeDays(worst)}`;
 }
 
-function subjectOf({ state, first }: Extract<GivesOut, { first: unknown }>, driver: Driver): string {
-  const said = first.map(({ bounds }) => listed(bounds.map((bound) => boundThing(bound, driver))));
+type Found = Extract<GivesOut, { first: unknown }>;
+
+const thingsOf = ({ first }: Found, driver: Driver): readonly string[] =>
+  first.map(({ bounds }) => listed(bounds.map((bound) => boundThing(bound, driver))));
+
+const boundsSaid = (found: Found, driver: Driver): string =>
+  found.state === "pair" ? thingsOf(found, driver).join(", or ") : listed(thingsOf(found, driver));
+
+function subjectOf(found: Found, driver: Driver): string {
+  const { state } = found;
+  const said = thingsOf(found, driver);
   if (state === "pair") return `${said.join(", or ")} give out together`;
   return said.length === 1 ? `${said[0]} gives out first` : `${listed(said)} give out first alike`;
 }
 
-/** "Storage gives out first: 6 of the 8 days", of the worst season; its working is the whole sentence. */
-export function givesOutFirst(answer: GivesOut, driver: Driver): Sentence {
+/** "all 43" beside "all 41 days", "power, 3 of the 8 days" where something else gave out; undefined where none of it moved. */
+function wasFirst(answer: Found, before: GivesOut | null, driver: Driver): string | undefined {
+  if (before === null || before.state === "never" || before.state === "several") return undefined;
+  // How much less rain it took is said in front, and is another question.
+  if (answer.rain !== before.rain) return undefined;
+  const [now, then] = [daysOf(answer.first, answer.short), daysOf(before.first, before.short)];
+  const things = boundsSaid(before, driver);
+  if (things !== boundsSaid(answer, driver)) return `${things}, ${then}`;
+  if (now === then) return undefined;
+  return now.endsWith(" days") ? then.replace(/ days$/, "") : then;
+}
+
+/**
+ * "Storage gives out first: 6 of the 8 days", of the worst season; its working is the whole sentence.
+ * @param before what gave out before the last change, or as held
+ */
+export function givesOutFirst(answer: GivesOut, driver: Driver, before: GivesOut | null = null): Sentence {
   const said = (...pieces: readonly Piece[]): Sentence => ({ id: "gives_out", lead: false, pieces });
   if (answer.state === "never") return said("Nothing gives out, not even with half of the rain");
   const start = answer.rain === 1 ? "" : `No day is short; ${RAIN[answer.rain] ?? "with less rain"}, `;
@@ -77,5 +101,10 @@ export function givesOutFirst(answer: GivesOut, driver: Driver): Sentence {
   if (answer.state === "several") return said(head("several things give out at once"));
   const tone = answer.rain === 1 ? "trouble" : "plain";
   const text = daysOf(answer.first, answer.short);
-  return said(head(`${subjectOf(answer, driver)}: `), value("season.binding", tone, { text, was: null }));
+  const was = wasFirst(answer, before, driver);
+  const more = was === undefined ? {} : { before: was };
+  return said(
+    head(`${subjectOf(answer, driver)}: `),
+    value("season.binding", tone, { text, was: null, ...more }),
+  );
 }

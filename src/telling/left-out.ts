@@ -3,6 +3,7 @@
 import { isReady, valueIn } from "../graph/readers.ts";
 import { idsOf } from "../network/network.ts";
 import { type Asked, counted, networkOfSheet, number, type Sentence, titleOf } from "./asked.ts";
+import { withinLine } from "./words/lists.ts";
 
 export const leftOut = (asked: Asked): number => number(asked, "season.left_out") ?? 0;
 
@@ -90,10 +91,32 @@ export function withoutOthers(asked: Asked): string {
   return withoutThese(asked, [...new Set(parts.map((part) => firstOf(asked, parts, part)))], "parts");
 }
 
+/** "without Long bed", behind an answer; "" where all are in it. */
+export const withoutBehind = (asked: Asked): string => withinLine(withoutOthers(asked)).replace(/, $/, "");
+
 function withoutThese(asked: Asked, these: readonly LeftOut[], things: string): string {
   const [first] = these;
   if (!first) return "";
   const title = titleOf(asked, first.id);
   if (these.length > 1) return `Without ${these.length} ${things}, `;
   return title.length > LONG_NAME ? `Without one ${things.slice(0, -1)}, ` : `Without ${title}, `;
+}
+
+const outOf = (asked: Asked): readonly string[] => takersOf(asked).out.map(({ id }) => id);
+
+/** Why the answers are not set against what they were: another bed, or another use, was left out then. Null where they are. */
+export function otherTakers(asked: Asked): Sentence | null {
+  if (!asked.before) return null;
+  const [now, then] = [outOf(asked), outOf({ ...asked, result: asked.before })];
+  const fell = now.filter((id) => !then.includes(id));
+  const these = fell.length > 0 ? fell : then.filter((id) => !now.includes(id));
+  const [only] = these;
+  if (only === undefined) return null;
+  const said = these.length === 1 ? `${titleOf(asked, only)} was` : `${these.length} more were`;
+  const without = fell.length > 0 ? "" : " not";
+  return {
+    id: "uncompared",
+    lead: false,
+    pieces: [`Not compared with before, when ${said}${without} in it`],
+  };
 }

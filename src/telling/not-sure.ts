@@ -73,6 +73,23 @@ export function measuringSaid(best: ToldMeasuring | null, isFirst: boolean): str
   return `Of what can be measured, ${best.name} helps most: ${best.how}. ${then}`;
 }
 
+/** "With 10 other numbers not sure: 40 to 70": beside what one number alone makes; of one alone what eight of ten runs lie between. */
+export function othersSaid(others: number, span: string): string {
+  if (others === 0) return `Eight of ten: ${span}`;
+  return `With ${others === 1 ? "one other number" : `${others} other numbers`} not sure: ${span}`;
+}
+
+/** How many numbers an answer's span comes from; of one alone nothing needs to be said. */
+export const manySaid = (taken: number): string => (taken > 1 ? `${taken} numbers are not sure.` : "");
+
+/** A doubt that the answer which stands now leans on: what is taken of it, and between which ends it may be. */
+export type Leaning = { readonly name: string; readonly taken: string; readonly between: string };
+
+/** Why the answer that stands now lies beyond its own span: most of what may be is worse, or better, than what is taken. */
+export function beyondSaid(own: string, { name, taken, between }: Leaning): string {
+  return `${own} goes by ${taken} of ${name}, which may be ${between}.`;
+}
+
 /** How many doubts were asked, and which were held. */
 export function askedSaid(taken: number, held: number, runs: number, seasons: number | null): string {
   const years =

@@ -53,12 +53,19 @@ export function emptySheet(asked: Asked): readonly Sentence[] | null {
 /** Cards that the whole rests on: what fails in them is mended in the weather. */
 const WHOLE = ["season", "weather"];
 
-/** A number that is missing is asked for; one that is wrong is shown. */
+/** Wrong with what was worked out, not with what was given. */
+const WORKED_OUT = ["model", "not_finite", "formula", "cycle"];
+
+/** A number that is missing is asked for, one that was given wrong is to be changed; where neither is to blame the part is shown. */
 function actAt(asked: Asked, at: string): Act {
   const [card = ""] = at.split(".");
   if (WHOLE.includes(card)) return { does: "go_to", at: "weather" };
-  const lacks = at !== card && asked.result(at)?.state !== "ready";
-  return { does: lacks ? "ask_for" : "go_to", at };
+  const result = asked.result(at);
+  if (at === card || result?.state === "ready") return { does: "go_to", at };
+  if (result?.state !== "failed" || result.problem.code === "missing") return { does: "ask_for", at };
+  const { by, code } = result.problem;
+  if (by !== undefined) return { does: "change", at: by };
+  return { does: WORKED_OUT.includes(code) ? "go_to" : "change", at };
 }
 
 /** What is wrong with one number does not say whose it is: the part is named before it. */
@@ -133,5 +140,6 @@ export function inSpite(asked: Asked): readonly Sentence[] {
 export function actSaid({ does }: Act, label: string): string {
   if (does === "lay_out") return "What is there?";
   if (does === "open_file") return "Open a file";
-  return does === "ask_for" ? `Give it: ${label} ›` : `Show it: ${label} ›`;
+  const said = { ask_for: "Give", change: "Change", go_to: "Show" }[does];
+  return `${said} it: ${label} ›`;
 }

@@ -1,5 +1,6 @@
 // What has moved between what is held and what stands now: what a grower looks for first, of the rest the furthest first.
 
+import { namesNothing } from "../graph/moved.ts";
 import type { Graph, GraphNode } from "../graph/nodes.ts";
 import { nodeOf } from "../graph/nodes.ts";
 import { shownIn } from "../graph/readers.ts";
@@ -46,6 +47,7 @@ function movedNode(before: Worked, now: Worked, node: GraphNode, options: ShowOp
   const old = before.results.get(node.id);
   const fresh = now.results.get(node.id);
   if (old === fresh || !old || !fresh) return null;
+  if (namesNothing(before.results, node) || namesNothing(now.results, node)) return null;
   const [from, to] = [shownIn(old), shownIn(fresh)];
   const oldNode = nodeOf(before.graph, node.id);
   if (from === null || to === null || !oldNode) return null;

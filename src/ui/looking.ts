@@ -33,6 +33,8 @@ export type Looking = {
   readonly stir: () => void;
   /** The quantity that the curve shows. */
   readonly answer: Accessor<string>;
+  /** Whether somebody chose it: else it is the lead's. */
+  readonly hasChosen: Accessor<boolean>;
   /** What a second panel over the same axis shows. */
   readonly second: Accessor<string | null>;
   readonly chooseAnswer: (id: string, second?: boolean) => void;

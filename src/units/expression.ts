@@ -2,8 +2,8 @@
 
 import { type Amount, added, product, ReadProblem, sum } from "./amount.ts";
 import { isCurrencyWord, isSameCurrency } from "./currency.ts";
-import { PLAIN, sameDimension } from "./dimension.ts";
-import type { MeasureName } from "./measures.ts";
+import { isPlain, PLAIN, sameDimension } from "./dimension.ts";
+import { MEASURES, type Measure, type MeasureName } from "./measures.ts";
 import { foreignMoney, scanUnit } from "./scan-unit.ts";
 import { scanNumber } from "./signs.ts";
 import { parseUnit, type Unit } from "./unit.ts";
@@ -12,6 +12,8 @@ export type Context = {
   readonly locale: string;
   readonly currency: string;
   readonly measure: MeasureName | undefined;
+  /** What a bare number is read in. */
+  readonly bareUnit?: string;
   readonly notes: Set<string>;
 };
 
@@ -57,11 +59,23 @@ function scaleLetter(cursor: Cursor): { readonly unit: Unit; readonly end: numbe
   return unit && { unit, end: cursor.at + 1 };
 }
 
+/** Units that make what is asked for, alone or one times the other; a share is written of anything. */
+function mayMean(measure: MeasureName): ((unit: Pick<Unit, "dimension">) => boolean) | undefined {
+  const { si, pressureAsHead }: Measure = MEASURES[measure];
+  const asked = parseUnit(si)?.dimension;
+  if (!asked || isPlain(asked)) return undefined;
+  const others = [si === "m2" || si === "m3" ? "m" : null, pressureAsHead ? "Pa" : null];
+  const may = [asked, ...others.flatMap((unit) => (unit ? (parseUnit(unit)?.dimension ?? []) : []))];
+  return ({ dimension }) => may.some((one) => sameDimension(one, dimension));
+}
+
 function readUnit(cursor: Cursor): Unit | null {
   const before = cursor.at;
   if (HYPHENED.test(cursor.text.slice(Math.max(0, before - 1), before + 2))) cursor.at++;
   skipSpaces(cursor);
-  const scanned = scaleLetter(cursor) ?? scanUnit(cursor.text, cursor.at, cursor.context.currency);
+  const { currency, measure } = cursor.context;
+  const scanned =
+    scaleLetter(cursor) ?? scanUnit(cursor.text, cursor.at, currency, measure && mayMean(measure));
   if (!scanned) {
     cursor.at = before;
     return null;
@@ -173,11 +187,23 @@ function readProduct(cursor: Cursor): Amount {
   return left;
 }
 
+/** One unit does for both of "100+150 gal", where a bare number would be read in it anyway. */
+function alike(a: Amount, b: Amount, { bareUnit }: Context): readonly [Amount, Amount] {
+  if (a.bare === b.bare) return [a, b];
+  const { unit } = a.bare ? b : a;
+  if (unit.dimension.point || bareUnit === undefined || parseUnit(bareUnit)?.text !== unit.text)
+    return [a, b];
+  return [
+    { ...a, unit, bare: false },
+    { ...b, unit, bare: false },
+  ];
+}
+
 function readSum(cursor: Cursor): Amount {
   let left = readProduct(cursor);
   for (let sign = nextSign(cursor); sign === "+" || sign === "-"; sign = nextSign(cursor)) {
     cursor.at++;
-    left = sum(left, readProduct(cursor), sign === "+" ? 1 : -1);
+    left = sum(...alike(left, readProduct(cursor), cursor.context), sign === "+" ? 1 : -1);
   }
   return left;
 }

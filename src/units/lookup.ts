@@ -82,17 +82,19 @@ function distance(a: string, b: string): number {
   return previous[b.length] ?? 3;
 }
 
-/** The known word nearest to a misspelt one, or null where none is near. */
-export function nearest(word: string): string | null {
+/** Whether a unit may have been meant. */
+export type MayBe = (unit: NamedUnit) => boolean;
+
+/** The known word nearest to a misspelt one among those that may be meant, or null where none is near. */
+export function nearest(word: string, mayBe: MayBe = () => true): string | null {
   if (word.length < 3) return null;
   const lower = word.toLowerCase();
   let best: string | null = null;
   let least = word.length < 5 ? 2 : 3;
   for (const known of LENIENT.keys()) {
-    if (known.length < 3) continue;
+    if (known.length < 3 || ![...(LENIENT.get(known) ?? [])].some(mayBe)) continue;
     const steps = distance(lower, known);
     if (steps < least) [best, least] = [known, steps];
   }
-  const found = best === null ? undefined : LENIENT.get(best)?.values().next().value;
-  return found ? found.name : null;
+  return (best === null ? undefined : [...(LENIENT.get(best) ?? [])].find(mayBe))?.name ?? null;
 }

@@ -35,7 +35,7 @@ export const MEASURES = {
   bore: m("m", "in", "in", "mm"),
   depth: m("m", "in", "in", "mm"),
   rain: m("m", "in", "mm", "mm", 3),
-  roughness: m("m", "mm", "mm", "mm", 2),
+  roughness: m("m", "mm", "mm", "mm", 3),
   area: m("m2", "ft2", "ft2", "m2"),
   opening: m("m2", "mm2", "mm2", "mm2"),
   volume: m("m3", "gal", "imp gal", "L", 4),

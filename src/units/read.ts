@@ -124,7 +124,14 @@ export function readQuantity(text: string, options: ReadOptions): Reading {
   const { locale = "en-US", currency = "$", measure } = options;
   const clock = measure === "clock" ? readClock(text) : null;
   if (clock !== null) return { ok: true, value: clock.hours, unit: "h", si: clock.seconds };
-  const context: Context = { locale, currency, measure, notes: new Set() };
+  const { defaultUnit } = options;
+  const context: Context = {
+    locale,
+    currency,
+    measure,
+    notes: new Set(),
+    ...(defaultUnit === undefined ? {} : { bareUnit: defaultUnit }),
+  };
   try {
     const amount = readExpression(withSides(text, measure), context);
     return checked(amount, storedForm(amount, options), options, context);

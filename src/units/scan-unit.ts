@@ -1,6 +1,7 @@
 // Where a unit written after a number ends: "gal/min" in "5 gal/min - 2", "gal" in "10 gal/2".
 
 import { isCurrencyWord, isSameCurrency } from "./currency.ts";
+import type { MayBe } from "./lookup.ts";
 import { parseUnit, type Unit, unitParts } from "./unit.ts";
 
 export type ScannedUnit =
@@ -14,7 +15,8 @@ const WORD =
   /(?:%|1(?=\/[A-Za-z])|[$€£¥₹]|°(?![A-Za-z])|[A-Za-z\u00b5\u03bc°\u03a9\u2126ℓ℃℉Δ][A-Za-z\u00b5\u03bc°\u03a9\u2126Δ0-9]*(?:\^-?\d|[⁻¹²³⁴]+)?(?:\.(?!\d))?)/y;
 const JOINT =
   /[ \u00a0]*[/*·⋅×][ \u00a0]*(?=[A-Za-z\u00b5\u03bc°\u03a9\u2126%$€£¥₹])|[ \u00a0]+(?=[A-Za-z\u00b5\u03bc°\u03a9\u2126Δ%])|-(?=[A-Za-z])/y;
-const TIMES_WORD = /^[xX]$/;
+/** The x of "20x30". */
+const TIMES_WORD = /^[xX]\d*$/;
 
 function matchAt(pattern: RegExp, text: string, at: number): string | null {
   pattern.lastIndex = at;
@@ -64,12 +66,12 @@ function withMoney(text: string, pieces: readonly Piece[], currency: string): st
   return out;
 }
 
-function refusal(text: string, pieces: readonly Piece[], currency: string): ScannedUnit {
+function refusal(text: string, pieces: readonly Piece[], currency: string, mayBe?: MayBe): ScannedUnit {
   const written = withMoney(text, pieces, currency);
   const start = pieces[0]?.start ?? 0;
   const end = pieces.at(-1)?.end ?? start;
   if (typeof written !== "string") return foreignMoney(text, written, currency);
-  const parts = unitParts(written);
+  const parts = unitParts(written, mayBe);
   const problem = "message" in parts ? parts : { message: "I cannot read this unit.", word: "" };
   const marked = pieces.find((piece) => text.slice(piece.start, piece.end).startsWith(problem.word));
   return { message: problem.message, ...(problem.word !== "" && marked ? marked : { start, end }) };
@@ -84,10 +86,11 @@ export function foreignMoney(text: string, place: Piece, currency: string): Scan
 /**
  * The longest unit that starts at a place.
  * @param currency the worksheet's sign or code, "" where there is none
+ * @param mayBe which units may be meant: no other is offered in the place of a word that is none
  * @returns the unit and where it ends; a message and its place where letters stand there that are no unit; null where
  * nothing like a unit starts
  */
-export function scanUnit(text: string, start: number, currency = ""): ScannedUnit | null {
+export function scanUnit(text: string, start: number, currency = "", mayBe?: MayBe): ScannedUnit | null {
   const pieces = piecesFrom(text, start, currency);
   for (let count = pieces.length; count > 0; count--) {
     const taken = pieces.slice(0, count);
@@ -96,5 +99,5 @@ export function scanUnit(text: string, start: number, currency = ""): ScannedUni
     const end = taken.at(-1)?.end;
     if (unit && end !== undefined) return { unit, end };
   }
-  return pieces.length === 0 ? null : refusal(text, pieces, currency);
+  return pieces.length === 0 ? null : refusal(text, pieces, currency, mayBe);
 }

@@ -26,11 +26,31 @@ function stepOf(
   return [roundedDown(inShown / STEPS_WITHIN), shown];
 }
 
-/** What is not nothing is never told as nothing, what is not all never as all. */
-function stepped(si: number, step: number, unit: string, measure: MeasureName): number {
-  const told = toSi(Number((Math.round(fromSi(si, unit) / step) * step).toPrecision(12)), unit);
+/** Counting steps in doubles errs by less than this share of one. */
+const DUST = 1e-9;
+
+/**
+ * An end in steps, away from the other one: what lies between the ends lies between those that are told. What is not nothing
+ * is never told as nothing, what is not all never as all.
+ */
+function stepped(si: number, side: 1 | -1, step: number, unit: string, measure: MeasureName): number {
+  const steps = fromSi(si, unit) / step;
+  const outward = side === 1 ? Math.ceil(steps - DUST) : Math.floor(steps + DUST);
+  const told = toSi(Number((outward * step).toPrecision(12)), unit);
   const isAll = MEASURES[measure].form === "share" && told === 1;
   return (told === 0 || isAll) && si !== told ? si : told;
+}
+
+/** Both ends of an answer that is not sure as they are told, rounded to what the doubt allows [SI unit of the measure]. */
+export function toldEnds(
+  low: number,
+  high: number,
+  measure: MeasureName,
+  options: ShowOptions,
+): readonly [low: number, high: number] {
+  if (low === high) return [low, high];
+  const [step, unit] = stepOf(high - low, measure, options);
+  return [stepped(low, -1, step, unit, measure), stepped(high, 1, step, unit, measure)];
 }
 
 /**
@@ -38,9 +58,7 @@ function stepped(si: number, step: number, unit: string, measure: MeasureName): 
  * @param low [SI unit of the measure]
  */
 export function showSpan(low: number, high: number, measure: MeasureName, options: ShowOptions): string {
-  const shown = { ...options, rounded: true };
-  if (low === high) return showQuantity(low, measure, shown);
-  const [step, unit] = stepOf(high - low, measure, options);
-  const text = (end: number) => showQuantity(stepped(end, step, unit, measure), measure, shown);
-  return spanWords(text(low), text(high));
+  const [least, most] = toldEnds(low, high, measure, options);
+  const text = (end: number) => showQuantity(end, measure, { ...options, rounded: true });
+  return spanWords(text(least), text(most));
 }

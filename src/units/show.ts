@@ -115,15 +115,31 @@ function showPercent(percent: number, figures: number, { locale, rounded }: Show
   return isNearly ? showNumber(Math.min(percent, NEARLY_ALL), 3, locale) : text;
 }
 
-function roundedOf(exact: number, unit: string, measure: Measure, { usual }: ShowOptions): number {
+function roundedOf(
+  exact: number,
+  unit: string,
+  measure: Measure,
+  { usual }: { readonly usual?: boolean },
+): number {
   return usual && measure.form === "plain" ? roundedUsual(exact) : roundedIn(exact, unit, measure);
+}
+
+/** A number that nobody typed as it is rounded where it stands [unit]; what is told by the clock or in days is as it is. */
+export function roundedShown(si: number, measureName: MeasureName, unit: string, usual: boolean): number {
+  const measure: Measure = MEASURES[measureName];
+  const exact = fromSi(si, unit);
+  if (measure.form === "share") return parseUnit(unit)?.text === "%" ? roundedPercent(exact) : exact;
+  const isTime = measure.form === "duration" || measure.form === "clock" || measure.form === "span";
+  return isTime ? exact : roundedOf(exact, unit, measure, { usual });
 }
 
 /** The number and the unit of a quantity apart, for a screen that sets them apart. */
 export function displayParts(given: number, measureName: MeasureName, options: ShowOptions): DisplayParts {
   const measure: Measure = MEASURES[measureName];
   const { unit } = options;
-  const figures = Math.min(measure.figures, options.figures ?? measure.figures);
+  // A rounded count has one form, in a sentence, too: 105 days are not 110 in the next line.
+  const fewer = options.rounded && measure.form === "count" ? undefined : options.figures;
+  const figures = Math.min(measure.figures, fewer ?? measure.figures);
   if (!Number.isFinite(given)) return { number: "–", unit: "" };
   const si = withoutDust(given, measure);
   const time = timeText(si, measure, { ...options, figures });

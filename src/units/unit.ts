@@ -1,7 +1,7 @@
 // Unit expressions: "gal/min", "MJ/m2/day", "Pa s", "ft²", "gallons per minute", "sq ft".
 
 import { type Dimension, PLAIN, powerOf, productOf } from "./dimension.ts";
-import { type Lookup, lookUp, nearest } from "./lookup.ts";
+import { type Lookup, lookUp, type MayBe, nearest } from "./lookup.ts";
 import type { NamedUnit } from "./table.ts";
 
 /** si = (value + offset) * factor. The offset is 0 for all but a temperature point in degC or degF. */
@@ -94,15 +94,19 @@ function takePart(words: readonly Word[], at: number): Taken {
   return "refused" in found ? found : { part: { unit: found.unit, power }, count: 1 };
 }
 
-function unknownUnit(word: string): string {
-  const near = nearest(word);
+function unknownUnit(word: string, words: readonly Word[], mayBe?: MayBe): string {
+  const near = nearest(word, words.length === 1 ? mayBe : undefined);
   return near === null
     ? `I do not know the unit "${word}".`
     : `I do not know "${word}". Did you mean ${near}?`;
 }
 
-/** The named units of an expression with their powers, or the reason and the word that cannot be read. */
-export function unitParts(text: string): Parts {
+/**
+ * The named units of an expression with their powers, or the reason and the word that cannot be read.
+ *
+ * @param mayBe which units may have been meant by a single word that is none
+ */
+export function unitParts(text: string, mayBe?: MayBe): Parts {
   const clean = tidy(text);
   if (clean === "") return [];
   const whole = lookUp(clean);
@@ -120,7 +124,9 @@ export function unitParts(text: string): Parts {
       };
     }
     const taken = takePart(words, at);
-    if ("refused" in taken) return { message: taken.refused ?? unknownUnit(word.text), word: word.text };
+    if ("refused" in taken) {
+      return { message: taken.refused ?? unknownUnit(word.text, words, mayBe), word: word.text };
+    }
     divided ||= word.joint === "/";
     parts.push(word.joint === "/" ? { ...taken.part, power: -taken.part.power } : taken.part);
     at += taken.count;

@@ -39,7 +39,9 @@ test("a bigger tank: what moved says what it was beside itself, what did not say
   expect(before.every((text) => text.endsWith("| "))).toBe(true);
   await type(page, "totes.capacity", "400 gal");
   const after = await numbers(page);
-  await expect.poll(() => lead(page)).toMatch(/^Short in \d+ of \d+ (was \d+ )?made-up seasons/);
+  // Behind its phrase, not in the middle of it.
+  await expect.poll(() => lead(page)).toMatch(/^Short in \d+ of \d+ made-up seasons( was \d+)?[;:] /);
+  expect(await lead(page)).toMatch(/last [\d.]+ days( without rain)? was [\d.]+\./);
   expect(after).toHaveLength(before.length);
   after.forEach((text, at) => {
     const [now = "", was = ""] = text.split(" | ");
@@ -110,15 +112,58 @@ test("the answers go on without a bed that has no length: the lead says which an
   await expect
     .poll(() => lead(page))
     .toMatch(/^Without Long bed, beds (never )?go short in .* seasons.* Full tanks last/);
-  await page.locator(".answers li", { hasText: "Without Long bed: Length" }).waitFor();
-  await page.locator(".answers .acts .act").click();
+  // The lead has named it: what is wrong stands under it once, and nowhere else among the answers.
+  await page.locator(".answers li", { hasText: /^Length: at least/ }).waitFor();
+  expect(await page.locator(".answers .ill").count()).toBe(0);
+  // Of other beds than before nothing is said to have been more or less.
+  await page
+    .locator(".answers li", { hasText: "Not compared with before, when Long bed was in it" })
+    .waitFor();
+  expect(await page.locator("h1.lead .was").count()).toBe(0);
+  await page.locator(".answers .acts .act", { hasText: "Change it: Length" }).click();
   await expect
     .poll(() => page.evaluate(() => document.activeElement?.closest("[id]")?.id ?? ""))
     .toContain("long_bed");
-  await page.locator(".answers .ill summary").click();
+  await page.getByRole("button", { name: /^Undo/ }).click();
+  await page
+    .locator(".answers li", { hasText: "Not compared with before, when Long bed was not in it" })
+    .waitFor();
+  expect(complaints).toEqual([]);
+  await context.close();
+});
+
+test("a hose too short for its route: the same beds are compared, the number to change is named and red in its row, the answers keep their height", async () => {
+  const { page, context, complaints } = await open(browser, { used: true });
+  const high = async (): Promise<number> => (await page.locator(".zone-answers").boundingBox())?.height ?? 0;
+  const before = await high();
+  await type(page, "hose_down.length", "50 ft");
+  await expect.poll(() => lead(page)).toMatch(/^Without Hose to the tub, short in/);
   await expect
-    .poll(async () => plain(await page.locator(".answers .ill").innerText()))
-    .toMatch(/^One thing is wrong .*Length/);
+    .poll(async () => (await numbers(page)).filter((text) => / \| was \d/.test(text)).length)
+    .toBeGreaterThanOrEqual(2);
+  expect(await high()).toBe(before);
+  await page.locator("article.card .row", { hasText: "The route is longer than the line" }).first().waitFor();
+  const inRow = page.locator(".row:has([id='hose_down.length']) .wrong");
+  await expect.poll(() => inRow.innerText()).toContain("The route is longer than the line");
+  await page.locator(".answers .act", { hasText: "Change it: Length" }).click();
+  await type(page, "totes.capacity", "1e9 gal");
+  await page.locator(".answers .act", { hasText: "Change it: Each holds" }).waitFor();
+  expect(await high()).toBe(before);
+  expect(complaints).toEqual([]);
+  await context.close();
+});
+
+test("what gives out first keeps its line until it is known, and says what it was after a change", async () => {
+  const { page, context, complaints } = await open(browser, { asks: true });
+  const line = page.locator(".answers li.gives-out");
+  await expect
+    .poll(async () => plain(await line.innerText()))
+    .toMatch(/^Storage gives out first: all \d+ days$/);
+  const days = (text: string): string => /all (\d+)/.exec(text)?.[1] ?? "";
+  const then = days(await line.innerText());
+  await type(page, "totes.capacity", "300 gal");
+  await expect.poll(async () => plain(await line.innerText())).toMatch(/^Storage .* was /);
+  expect(plain(await line.innerText())).toMatch(new RegExp(`: all \\d+ days was all ${then}$`));
   expect(complaints).toEqual([]);
   await context.close();
 });
@@ -148,7 +193,12 @@ test("while the season is run anew the sentence keeps its place, with soft numbe
   });
   await enter(page, "totes.capacity", "400 gal");
   await page.locator("h1.lead .number.old").first().waitFor();
-  const words = (text: string): string => text.replaceAll(/\d[\d.,]*|was/g, "").replaceAll(/\s+/g, " ");
+  const words = (text: string): string =>
+    text
+      .replaceAll(/\d[\d.,]*\d|\d|was/g, "")
+      .replaceAll(/\s+/g, " ")
+      // What a number was stands before the stop that ends its phrase.
+      .replaceAll(/ (?=[.,;:])/g, "");
   await expect
     .poll(async () => words(await lead(page)).replace(/^Short/, "Beds go short"))
     .toBe(words(before));

@@ -79,7 +79,54 @@ async function tabs(page: Page, most: number, isThere: string): Promise<number |
   return null;
 }
 
+/** Keeps every height that the answers have from the first frame on. */
+function keepHeights(): void {
+  const heights: number[] = [];
+  Object.assign(globalThis, { heights });
+  const look = (): void => {
+    const zone = document.querySelector(".zone-answers");
+    if (zone) heights.push(Math.round(zone.getBoundingClientRect().height));
+    requestAnimationFrame(look);
+  };
+  requestAnimationFrame(look);
+}
+
 describe("the frame", () => {
+  test.each([
+    [1280, 800],
+    [1024, 768],
+    [1600, 900],
+  ])(
+    "on a first visit at %i the answers are 140 high from the first paint on, the lead in two lines",
+    async (width, height) => {
+      const { page, context } = await open(browser, { viewport: { width, height }, before: keepHeights });
+      await page.locator(".first-visit").waitFor();
+      const seen = await page.evaluate(() => (globalThis as unknown as { heights: number[] }).heights);
+      expect([...new Set(seen)]).toEqual([140]);
+      const lines = await page.locator("h1.lead").evaluate((lead) => {
+        const { lineHeight } = getComputedStyle(lead);
+        return lead.getBoundingClientRect().height / Number.parseFloat(lineHeight);
+      });
+      expect(lines).toBeLessThan(2.2);
+      expect(await page.evaluate(cutLines)).toEqual([]);
+      await context.close();
+    },
+  );
+
+  test("on a tablet three presses at one place are three steps: what is told goes when a number is taken in hand", async () => {
+    const { page, context } = await open(browser, { viewport: { width: 800, height: 1100 } });
+    await page.locator(".first-visit").waitFor();
+    await take(page, "totes.capacity");
+    const step = page.getByRole("button", { name: /^A step up/ });
+    const { x, y, width, height } = (await step.boundingBox()) ?? { x: 0, y: 0, width: 0, height: 0 };
+    for (let press = 0; press < 3; press++) {
+      await page.mouse.click(x + width / 2, y + height / 2);
+      await page.waitForTimeout(250);
+    }
+    await expect.poll(() => page.locator(".in-hand-value").inputValue()).toMatch(/^350/);
+    await context.close();
+  });
+
   test("on a phone every part of every template (LONG=1; else of two with all kinds) opens, one after the other by the key ], and nothing is cut off", {
     timeout: LONG,
   }, async () => {

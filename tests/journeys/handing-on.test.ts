@@ -39,6 +39,23 @@ async function watched(page: Page): Promise<readonly string[]> {
   return seen;
 }
 
+type Said = { readonly from?: string };
+
+/** Every number that a made-up place says, and where it says that it is from. */
+function saidIn(template: string): readonly (readonly [id: string, from: string])[] {
+  const { cards } = JSON.parse(readFileSync(`templates/${template}.json`, "utf8")) as {
+    readonly cards: readonly ({ readonly id: string; readonly givens: Record<string, Said> } & Record<
+      string,
+      Said
+    >)[];
+  };
+  return cards.flatMap(({ id, givens, price, life }) =>
+    Object.entries({ ...givens, price, life }).flatMap(([row, said]) =>
+      said ? [[`${id}.${row}`, said.from ?? "your own"] as const] : [],
+    ),
+  );
+}
+
 async function link(page: Page): Promise<string> {
   await tool(page, "Share");
   const field = page.getByLabel("The link", { exact: true });
@@ -105,7 +122,7 @@ describe("a worksheet goes to a neighbour", () => {
     await expect.poll(() => watched(second.page)).toEqual(answers);
     expect(new URL(second.page.url()).hash).toBe("");
     const borrowed = second.page.locator("details.told");
-    await expect.poll(() => borrowed.innerText()).toContain("borrowed from another place");
+    await expect.poll(() => borrowed.innerText()).toContain("borrowed");
     const count = Number.parseInt(await borrowed.innerText(), 10);
     await type(second.page, "site.latitude", "44 deg");
     await expect.poll(async () => Number.parseInt(await borrowed.innerText(), 10)).toBe(count - 1);
@@ -356,6 +373,13 @@ describe("a worksheet goes to a neighbour", () => {
     const quantities = await take("Every quantity (CSV)");
     expect(quantities).toContain(",'=1+1,");
     expect(quantities).not.toMatch(/(^|,)[=+@]/m);
+    const said = saidIn("hillside-totes").flatMap(([id, from]) => {
+      const line = quantities.split("\r\n").find((one) => one.startsWith(`${id},`));
+      return line === undefined ? [] : [[line.endsWith(`,${from}`), `${line} wants ${from}`]];
+    });
+    expect(said.filter(([isTrue]) => !isTrue)).toEqual([]);
+    expect(said.length).toBeGreaterThan(70);
+    expect(quantities).toMatch(/^totes\.price,.*,your own\r?$/m);
     const shopping = await take("The shopping list (CSV)");
     // The demo's five prices: 85, 120, 38, 42 and 15.
     expect(shopping).toMatch(/All together,,300(,|\r)/);

@@ -584,6 +584,20 @@ describe("for those who cannot look or point", () => {
       expect(hit, `${low} to ${high}`).toEqual([true, true]);
       expect(apart).toBeGreaterThanOrEqual(39.5);
     }
+    // Drawn along and back, an end is where it was, however near the other it stands.
+    await enter("290 to 300 gal");
+    const [x, y] = await page.locator(".two-thumbs .high").evaluate((one: HTMLInputElement) => {
+      const box = one.getBoundingClientRect();
+      return [box.x + 20 + one.valueAsNumber * (box.width - 40), box.y + box.height / 2] as const;
+    });
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    for (const by of [20, 60]) await page.mouse.move(x + by, y);
+    await expect.poll(() => value(page)).not.toBe("290 to 300 gal");
+    await page.mouse.move(x + 20, y);
+    await page.mouse.move(x, y);
+    await expect.poll(() => value(page)).toBe("290 to 300 gal");
+    await page.mouse.up();
     await page.getByRole("button", { name: "Sure of it", exact: true }).click();
     await context.close();
   });

@@ -57,6 +57,12 @@ describe("how much water a tank shows", () => {
     expect(waterWords(0, toSi(550, "gal"), US).long).toBe("0 of 550\u00a0gal");
   });
 
+  test("it is rounded once: what lies nearer to the lower step never reads as the upper by way of a whole", () => {
+    expect(waterWords(toSi(544.6, "gal"), toSi(1100, "gal"), US).short).toBe("540\u00a0gal");
+    expect(waterWords(toSi(545.2, "gal"), toSi(1100, "gal"), US).short).toBe("550\u00a0gal");
+    expect(waterWords(0, toSi(1234.6, "gal"), US).long).toBe("0 of 1,230\u00a0gal");
+  });
+
   test("a tank that is not full is not told as full", () => {
     expect(waterWords(toSi(546, "gal"), toSi(550, "gal"), US).long).toBe("546 of 550\u00a0gal");
     expect(waterWords(toSi(549.8, "gal"), toSi(550, "gal"), US).long).toBe("550 of 550\u00a0gal");

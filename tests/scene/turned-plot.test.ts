@@ -46,6 +46,40 @@ describe("an answer over the number in hand", () => {
     ]);
   });
 
+  it("never stays the same where a part fell out of the run, and draws no line to what is left", () => {
+    const without = { ...point(0, 0), said: "0, without Long bed", without: true as const };
+    const plot = turnedPlot({
+      ...curve,
+      now: null,
+      before: null,
+      points: [without, point(0.5, 0), point(1, 0)],
+    });
+    expect(plot.marks).toEqual([]);
+    expect(plot.layers.flatMap((layer) => ("points" in layer ? [layer.points.length] : []))).toEqual([
+      2, 2, 2,
+    ]);
+    const still = turnedPlot({
+      ...curve,
+      now: null,
+      before: null,
+      points: [point(0, 0), point(0.5, 0), point(1, 0)],
+    });
+    expect(still.marks.map(({ label }) => label)).toEqual(["0 all along: changes nothing here"]);
+    expect(turnedWords("Short days", [without, point(1, 0)], true)).toBe(
+      "Short days: 0, without Long bed at 0 gal; 0 at 1000 gal.",
+    );
+    // A sheet that is without it all along has a curve of the others.
+    const all = turnedPlot({
+      ...curve,
+      now: null,
+      before: null,
+      points: [without, { ...without, place: 1 }],
+    });
+    expect(all.layers.flatMap((layer) => ("points" in layer ? [layer.points.length] : []))).toEqual([
+      2, 2, 2,
+    ]);
+  });
+
   it("is at 40 % while it is old, and reaches below nought where an answer does", () => {
     const plot = turnedPlot({ ...curve, old: true, points: [point(0, -3), point(1, 4)] });
     expect(plot.layers.every(({ old }) => old === true)).toBe(true);

@@ -14,6 +14,7 @@ import { spoken } from "../../src/scene/spoken.ts";
 import { blockOf, fitted, textWidth } from "../../src/scene/text-block.ts";
 import { troublesOf } from "../../src/scene/trouble.ts";
 import { workOut } from "../../src/studies/work-out.ts";
+import { showQuantity } from "../../src/units/show.ts";
 import { readWorksheetText } from "../document/read-text.ts";
 
 function template(name: string): Worksheet {
@@ -71,6 +72,32 @@ describe("the drawing in words", () => {
     expect(words.get("wand")).toContain("waters Small tunnel, Long bed");
     expect(words.get("tunnel_bed")).toContain("under cover");
   });
+
+  test.each([0.2, 0.5, 1, 3.48, 9.76, 11.4, 104.6])(
+    "a bed that is short on %d days says the number that its part and the lists say",
+    (short) => {
+      const of = asked(template("hillside-totes"));
+      const id = "tunnel_bed.days_short";
+      const result = of.result(id);
+      if (result?.state !== "ready") throw new Error("it is not worked out");
+      const now = { ...result, value: short };
+      const options = { ...of.options, rounded: true };
+      const shown = (figures?: number) =>
+        showQuantity(short, "count", figures === undefined ? options : { ...options, figures });
+      const place = readPlace({
+        ...of,
+        result: (asks) => (asks === id ? now : of.result(asks)),
+        shown: (asks) => (asks === id ? shown() : of.shown(asks)),
+      });
+      const words = place.beds.find((bed) => bed.id === "tunnel_bed")?.words ?? [];
+      const fact = words.find(({ text }) => /short/.test(text))?.text.replaceAll("\u00a0", " ");
+      expect(fact).toBe(
+        short < 0.5 ? "hardly ever short" : `short ${shown()} ${short === 1 ? "day" : "days"} a season`,
+      );
+      // The sentence at the head of the part asks for fewer figures.
+      expect(shown(2)).toBe(shown());
+    },
+  );
 
   test("whatever stands on the drawing is said, and nothing else", () => {
     for (const name of ["hillside-totes", "one-barrel", "dry-summer-metric"]) {

@@ -7,7 +7,7 @@ import { CARD_KINDS } from "../../src/kinds/index.ts";
 import { recordKey } from "../../src/rainfall/record-key.ts";
 import { worksheetFromFileText } from "../../src/storage/file.ts";
 import { ask, baseOf } from "../../src/studies/ask.ts";
-import { enoughOf } from "../../src/studies/enough.ts";
+import { enoughOf, hasEnough } from "../../src/studies/enough.ts";
 import { edgeOf, enoughRung } from "../../src/studies/enough-edge.ts";
 import { movedBy } from "../../src/studies/moved-by.ts";
 import { sheetToTry } from "../../src/studies/try.ts";
@@ -169,6 +169,54 @@ test("from nought, off an axis in ratios, the first step up is its low end, and 
   expect(entryStepped(axis, 0, -1, false)).toBeNull();
   // A hundred cubic meters are far beyond its high end.
   expect(entryStepped(axis, 100, -1, false)?.value).toBe(5000);
+});
+
+test("of a turn or of a set's number none is enough, and its axis has whole ends", () => {
+  const rows = (kind: string, name: string) => CARD_KINDS[kind]?.rows.find((row) => row.name === name);
+  for (const [kind, name] of [
+    ["bed", "priority"],
+    ["weather", "seed"],
+    ["panel", "azimuth"],
+    ["site", "latitude"],
+    ["site", "water_at"],
+  ] as const) {
+    const row = rows(kind, name);
+    expect(row && hasEnough(row), `${kind}.${name}`).toBe(false);
+  }
+  for (const name of ["capacity", "count"]) {
+    const row = rows("tank", name);
+    expect(row && hasEnough(row), name).toBe(true);
+  }
+  const seed = taken("weather.seed").axis;
+  expect(seed.form === "number" && [seed.scale.low, seed.scale.high]).toEqual([1, 4]);
+});
+
+test("a bore has the sizes that are sold, on its steps and its slider and among the points of its curve, in inches and in millimeters", () => {
+  const { axis, row, ...rest } = taken("hose_down.bore");
+  const turn = { ...rest, row, axis };
+  const values = (over: Axis) => trialsAlong(turn, over, 25).map(({ change }) => Number(change.entry?.value));
+  const inches = [0.375, 0.5, 0.625, 0.75, 1, 1.25, 1.5, 2];
+  const millimeters = [10, 13, 16, 19, 25, 32, 38, 51];
+  const metric = axisIn(axis, row, "mm");
+  for (const [over, sold] of [
+    [axis, inches],
+    [metric, millimeters],
+  ] as const) {
+    const tried = values(over);
+    expect(tried).toEqual(expect.arrayContaining([...sold]));
+    expect(tried).toEqual([...tried].sort((a, b) => a - b));
+    expect(tried.length).toBeGreaterThan(15);
+    expect(tried.length).toBeLessThanOrEqual(25);
+  }
+  fc.assert(
+    fc.property(fc.double({ min: 0, max: 1, noNaN: true }), (place) => {
+      expect(inches).toContain(entryAtPlace(axis, place).value);
+      expect(millimeters).toContain(entryAtPlace(metric, place).value);
+    }),
+  );
+  // Three quarters of an inch are 19.05 mm: the next size is not the same one again.
+  expect(entryStepped(metric, 0.01905, 1, false)).toEqual({ value: 25, unit: "mm" });
+  expect(entryStepped(axis, 0.02, -1, false)).toEqual({ value: 0.75, unit: "in" });
 });
 
 describe("enough", () => {

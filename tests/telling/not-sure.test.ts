@@ -2,7 +2,16 @@
 
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { askedSaid, doubtName, measuringSaid, mostFromSaid, partSaid } from "../../src/telling/not-sure.ts";
+import {
+  askedSaid,
+  beyondSaid,
+  doubtName,
+  manySaid,
+  measuringSaid,
+  mostFromSaid,
+  othersSaid,
+  partSaid,
+} from "../../src/telling/not-sure.ts";
 
 const shares = fc
   .array(fc.double({ min: 0.001, max: 1, noNaN: true }), { minLength: 0, maxLength: 12 })
@@ -88,4 +97,15 @@ test("says how many were asked, over the same seasons, and how many were held", 
   );
   expect(askedSaid(12, 3, 1024, 1)).toContain("each over the same season, ");
   expect(askedSaid(12, 3, 1024, null)).toContain("3 more doubts were held as they stand.");
+});
+
+test("what else is not sure stands beside what one number makes, and an answer beyond its span says what it goes by", () => {
+  expect(othersSaid(10, "40 to 70")).toBe("With 10 other numbers not sure: 40 to 70");
+  expect(othersSaid(1, "40 to 70")).toBe("With one other number not sure: 40 to 70");
+  expect(othersSaid(0, "42 to 46")).toBe("Eight of ten: 42 to 46");
+  expect(manySaid(11)).toBe("11 numbers are not sure.");
+  expect(manySaid(1)).toBe("");
+  expect(beyondSaid("43", { name: "First flush", taken: "0.02 in", between: "0 to 0.12 in" })).toBe(
+    "43 goes by 0.02 in of First flush, which may be 0 to 0.12 in.",
+  );
 });

@@ -1,6 +1,8 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { withChanges } from "../../src/document/changes.ts";
+import { movement } from "../../src/graph/moved.ts";
+import { numberIn } from "../../src/graph/readers.ts";
 import { CARD_KINDS } from "../../src/kinds/index.ts";
 import { recordKey } from "../../src/rainfall/record-key.ts";
 import { worksheetFromFileText } from "../../src/storage/file.ts";
@@ -77,4 +79,36 @@ test("a price that was typed is among what was changed", () => {
   ]);
   const { givens } = whatMoved(before, workOut(dearer, CARD_KINDS), OPTIONS);
   expect(givens.map(({ id }) => id)).toEqual(["totes.price"]);
+});
+
+test("the worst season was none where no season was short: the first of many noughts is not named", () => {
+  const never = workOut(
+    withChanges(sheet, [
+      { card: "totes", part: "givens", row: "capacity", entry: { value: 600, unit: "gal" } },
+    ]),
+    CARD_KINDS,
+  );
+  const [DAYS, YEAR] = ["season.worst_season_days_short", "season.worst_season"];
+  expect(numberIn(never.results.get(DAYS))).toBe(0);
+  expect(numberIn(never.results.get(YEAR))).not.toBe(numberIn(before.results.get(YEAR)));
+  for (const [from, to] of [
+    [never, before],
+    [before, never],
+  ] as const) {
+    expect(movement(to.graph, to.worksheet, from.results, to.results, YEAR, OPTIONS)).toBeNull();
+    expect(movement(to.graph, to.worksheet, from.results, to.results, DAYS, OPTIONS)).not.toBeNull();
+    const { answers } = whatMoved(from, to, OPTIONS);
+    expect(answers.map(({ id }) => id)).toContain(DAYS);
+    expect(answers.map(({ id }) => id)).not.toContain(YEAR);
+  }
+  // Where some season was short in both, another year is told as ever.
+  const smaller = workOut(
+    withChanges(sheet, [
+      { card: "totes", part: "givens", row: "capacity", entry: { value: 60, unit: "gal" } },
+    ]),
+    CARD_KINDS,
+  );
+  const worst = [before, smaller].map(({ results }) => numberIn(results.get(YEAR)));
+  const told = movement(smaller.graph, smaller.worksheet, before.results, smaller.results, YEAR, OPTIONS);
+  expect(told).toEqual(worst[0] === worst[1] ? null : { was: String(worst[0]) });
 });

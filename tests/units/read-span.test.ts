@@ -4,7 +4,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { readQuantity } from "../../src/units/read.ts";
 import { readSpan } from "../../src/units/read-span.ts";
-import { showSpan } from "../../src/units/show-span.ts";
+import { showSpan, toldEnds } from "../../src/units/show-span.ts";
 import { toSi } from "../../src/units/unit.ts";
 
 const read = (
@@ -83,21 +83,23 @@ describe("a span as it is read", () => {
     plain(showSpan(toSi(low, "gal"), toSi(high, "gal"), "volume", options));
 
   test.each([
-    [223.7, 301.2, "220 to 300 gal"],
-    [1073.3, 2000.9, "1,000 to 2,000 gal"],
-    [1073.3, 1100.9, "1,080 to 1,100 gal"],
+    [223.7, 301.2, "220 to 310 gal"],
+    [1073.3, 2000.9, "1,000 to 2,200 gal"],
+    [1073.3, 1100.9, "1,070 to 1,110 gal"],
     [34.2, 34.21, "34.2 gal"],
     [0, 12, "0 to 12 gal"],
+    // Inward it would leave out a low end of 44.
+    [44, 68, "40 to 70 gal"],
   ])("%f to %f gal", (low, high, text) => {
     expect(gallons(low, high)).toBe(text);
   });
 
   test("counts, days, hours and shares", () => {
     expect(showSpan(32, 38, "count", options)).toBe("32 to 38");
-    expect(plain(showSpan(toSi(20, "day"), toSi(26.3, "day"), "span", options))).toBe("20 to 26 days");
-    expect(plain(showSpan(toSi(0.8, "1"), toSi(0.926, "1"), "share", options))).toBe("80 to 92 %");
+    expect(plain(showSpan(toSi(20, "day"), toSi(26.3, "day"), "span", options))).toBe("20 to 27 days");
+    expect(plain(showSpan(toSi(0.8, "1"), toSi(0.926, "1"), "share", options))).toBe("80 to 94 %");
     expect(plain(showSpan(toSi(100, "min"), toSi(190, "min"), "duration", options))).toBe(
-      "1 h 45 min to 3 h 15 min",
+      "1 h 30 min to 3 h 15 min",
     );
   });
 
@@ -122,6 +124,10 @@ describe("a span as it is read", () => {
           const [first = Number.NaN, last = first] = told;
           expect(Math.abs(first - low)).toBeLessThanOrEqual((high - low) / 4 + 0.005 * high);
           expect(Math.abs(last - high)).toBeLessThanOrEqual((high - low) / 4 + 0.005 * high);
+          // What lies between the ends lies between those that are told.
+          const [least, most] = toldEnds(toSi(low, "gal"), toSi(high, "gal"), "volume", options);
+          expect(least).toBeLessThanOrEqual(toSi(low, "gal") * (1 + 1e-9));
+          expect(most).toBeGreaterThanOrEqual(toSi(high, "gal") * (1 - 1e-9));
         },
       ),
     );

@@ -1,8 +1,8 @@
 import fc from "fast-check";
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, test } from "vitest";
 import type { MeasureName } from "../../src/units/measures.ts";
 import { type ReadOptions, readQuantity } from "../../src/units/read.ts";
-import { toSi } from "../../src/units/unit.ts";
+import { dimensionOf, toSi } from "../../src/units/unit.ts";
 
 type Typed = [text: string, value: number, unit: string, options?: ReadOptions];
 
@@ -279,5 +279,54 @@ describe("the sides of a roof or bed", () => {
     expect(readQuantity("20 x 30 gal", { measure: "area", defaultUnit: "ft2" }).ok).toBe(false);
     // Without a unit it is a product like any other, in the unit of the field.
     expect(readQuantity("20 x 30", { measure: "area", defaultUnit: "ft2" })).toMatchObject({ value: 600 });
+  });
+});
+
+describe("as growers type in a hurry", () => {
+  const value = (text: string, options: ReadOptions): unknown => {
+    const read = readQuantity(text, options);
+    return read.ok ? [read.value, read.unit] : read.message;
+  };
+
+  test.each([
+    ["20x30", { measure: "area", defaultUnit: "ft2" }, [600, "ft2"]],
+    ["20x30 ft", { measure: "area", defaultUnit: "ft2" }, [600, "ft2"]],
+    ["20X30", { measure: "area", defaultUnit: "ft2" }, [600, "ft2"]],
+    ["2x55 gal", { measure: "volume", defaultUnit: "gal" }, [110, "gal"]],
+    ["100+150 gal", { measure: "volume", defaultUnit: "gal" }, [250, "gal"]],
+    ["100 gal + 150", { measure: "volume", defaultUnit: "gal" }, [250, "gal"]],
+    ["100 + 150 + 20 gal", { measure: "volume", defaultUnit: "gal" }, [270, "gal"]],
+    // A bare number would be gallons here: what is meant is not plain.
+    [
+      "100+150 L",
+      { measure: "volume", defaultUnit: "gal" },
+      "This number has no unit, but the other one has.",
+    ],
+  ] as const)("%s of %j", (text, options, expected) => {
+    expect(value(text, options)).toEqual(expected);
+  });
+
+  test("no unit of another kind is offered for a word that is none", () => {
+    expect(value("3 totes", { measure: "volume", defaultUnit: "gal" })).toBe(
+      'I do not know the unit "totes".',
+    );
+    expect(value("3 galons", { measure: "volume", defaultUnit: "gal" })).toBe(
+      'I do not know "galons". Did you mean gal?',
+    );
+    expect(value("20 metrs", { measure: "volume", defaultUnit: "gal" })).toContain("Did you mean m?");
+    expect(value("5 gal/minn", { measure: "flow" })).toContain("Did you mean min?");
+  });
+
+  test("whatever word is typed, what is offered makes a volume, alone or three times over", () => {
+    const words = fc.string({ unit: fc.constantFrom(..."aegilmnorstu"), minLength: 3, maxLength: 8 });
+    const may = [dimensionOf("m3"), dimensionOf("m")];
+    fc.assert(
+      fc.property(words, (word) => {
+        const read = readQuantity(`3 ${word}`, { measure: "volume", defaultUnit: "gal" });
+        const offered = read.ok ? null : (/Did you mean (.+)\?$/.exec(read.message)?.[1] ?? null);
+        if (offered !== null) expect(may, `${word}: ${offered}`).toContainEqual(dimensionOf(offered));
+      }),
+      { numRuns: 1000 },
+    );
   });
 });

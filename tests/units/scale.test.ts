@@ -34,6 +34,32 @@ describe("round steps", () => {
     expect(roundStep(scale, from, -1)).toBe(down);
   });
 
+  test.each([
+    [0, 900, "s", 300, 315, 285],
+    [1, 3600, "s", 20, 25, 19],
+    [1, 3600, "s", 60, 75, 55],
+    [1, 240, "min", 5, 6, 4.75],
+    [1, 240, "min", 60, 75, 55],
+    [0, 24, "h", 19, 19.25, 18.75],
+  ])("of the clock from %d to %d %s, %d goes up to %d and down to %d", (low, high, unit, from, up, down) => {
+    const scale = scaleBetween(low, high, unit);
+    expect(roundStep(scale, from, 1)).toBe(up);
+    expect(roundStep(scale, from, -1)).toBe(down);
+  });
+
+  it("of the clock lead up and back down to the same value", () => {
+    const clocks = fc
+      .tuple(fc.constantFrom("s", "min", "h"), fc.double({ min: 0.01, max: 60, noNaN: true }), sized)
+      .map(([unit, low, times]) => scaleBetween(low, low * (2 + (times % 200)), unit));
+    fc.assert(
+      fc.property(clocks, places, fc.constantFrom(1, -1), (scale, place, by) => {
+        const from = roundStep(scale, roundAt(scale, place), by as 1 | -1);
+        const there = roundStep(scale, from, by as 1 | -1);
+        if (there !== from) expect(roundStep(scale, there, by === 1 ? -1 : 1)).toBeCloseTo(from, 9);
+      }),
+    );
+  });
+
   it("are always round, and never leave the ends", () => {
     fc.assert(
       fc.property(scales, places, fc.constantFrom(1, -1), fc.boolean(), (scale, place, by, coarse) => {

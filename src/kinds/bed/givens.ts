@@ -144,7 +144,7 @@ const WATERING: readonly Row[] = [
       { from: "carry", to: "delivery", keep: "from", ask: "Swap the cans for a pump" },
     ],
   },
-  given("priority", "Its turn when water is short", "count", [5, "1"], { min: 1, max: 100 }),
+  given("priority", "Its turn when water is short", "count", [5, "1"], { min: 1, max: 100, sizeless: true }),
   choice(
     "rule",
     "Watered when",

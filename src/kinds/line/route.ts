@@ -2,7 +2,7 @@
 
 import { all, outcomes } from "../../graph/outcomes.ts";
 import { numberOf, numberOrNull, wordOf } from "../../graph/readers.ts";
-import type { Model, ModelInput, Outputs } from "../../graph/types.ts";
+import type { Model, ModelInput, Outcome, Outputs } from "../../graph/types.ts";
 import {
   type GradeLine,
   gradeLine,
@@ -28,13 +28,20 @@ function pointsOf(input: ModelInput): readonly RoutePoint[] {
   return list.map((point: readonly number[]) => ({ distance: point[0] ?? 0, height: point[1] ?? 0 }));
 }
 
-function problemOf(points: readonly RoutePoint[], length: number): string | null {
+function problemOf(points: readonly RoutePoint[], length: number): Outcome | null {
   const back = points.findIndex(
     (point, index) => index > 0 && point.distance <= (points[index - 1]?.distance ?? 0),
   );
-  if (back > 0) return `Point ${back + 1} of the route lies no further along than the one before it.`;
+  if (back > 0)
+    return {
+      failed: `Point ${back + 1} of the route lies no further along than the one before it.`,
+      by: "route",
+    };
   if ((points[points.length - 1]?.distance ?? 0) > length * SLACK)
-    return "The route is longer than the line: distances are measured along the hose.";
+    return {
+      failed: "The route is longer than the line: distances are measured along the hose.",
+      by: "length",
+    };
   return null;
 }
 
@@ -70,7 +77,7 @@ function layOf(input: ModelInput): Outputs {
     return { ...all(["route_points", "hump_height", "hump_at"], { none: NO_ROUTE }), ...level };
   const length = numberOf(input, "length");
   const problem = problemOf(points, length);
-  if (problem) return all(LAY, { failed: problem });
+  if (problem) return all(LAY, problem);
   const route = completed(points, length, start, numberOf(input, "end_height"));
   const humps = humpsOf(route);
   if (humps.length === 0) {

@@ -48,7 +48,7 @@ export const GIVENS: readonly Row[] = [
   date("noon_day", "Day of that noon", "month_day", null, "not tested"),
   given("count", "How many", "count", [1, "1"], { min: 1, max: 100 }),
   given("tilt", "Tilt from level", "angle", [35, "deg"], { max: 1.5708 }),
-  given("azimuth", "Faces", "angle", [180, "deg"], { max: 6.2832 }),
+  given("azimuth", "Faces", "angle", [180, "deg"], { max: 6.2832, sizeless: true }),
   given("dirt", "Lost to dirt alone", "share", typed(panels.dirt), { max: 0.9, minor: true }),
   given("losses", "Lost to dirt and shade", "share", typed(panels.losses), { max: 0.99 }),
   choice(

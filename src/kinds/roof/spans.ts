@@ -29,7 +29,8 @@ export const ROOF_SPANS: Spans = {
   ],
   first_flush: [
     [0, "mm"],
-    [2, "mm"],
+    // As far as its table is not sure of it.
+    [3, "mm"],
   ],
   design_storm: [
     [1, "in/h"],

@@ -28,7 +28,7 @@ export const SEASON_ROWS: readonly Row[] = [
   output("longest_short_run", "Longest run of short days", "run", "count"),
   output("seasons", "Seasons in the record", "run", "count", { minor: true }),
   output("seasons_short", "Seasons with a short day", "run", "count"),
-  output("worst_season", "Worst season for the beds", "run", "year"),
+  output("worst_season", "Worst season for the beds", "run", "year", { mostOf: "worst_season_days_short" }),
   output("worst_season_share_met", "Share got in that season", "run", "share"),
   output("worst_season_days_short", "Days short in that season", "run", "count"),
   output("driest_year_share_met", "Share got, driest year", "run", "share"),

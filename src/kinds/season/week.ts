@@ -262,6 +262,7 @@ export const WEEK_ROWS: readonly Row[] = [
     minor: true,
     min: 0,
     max: 9999,
+    sizeless: true,
   }),
   given("dip_doubt", "A dip may be off by", "depth", [0.5, "in"], { minor: true, max: 1 }),
   text("forecast", "What is expected of the next days", "", { hidden: true }),

@@ -26,15 +26,23 @@ export const site: Kind = {
       absent: "no day given",
     },
     text("happened", "Noted of the last weeks", "", { hidden: true }),
-    given("latitude", "Latitude", "angle", [45, "deg"], { min: -1.5708, max: 1.5708 }),
-    given("elevation", "Height above the sea", "height", [100, "m"], { min: -450, max: 6000 }),
+    given("latitude", "Latitude", "angle", [45, "deg"], {
+      min: -1.5708,
+      max: 1.5708,
+      sizeless: true,
+    }),
+    given("elevation", "Height above the sea", "height", [100, "m"], {
+      min: -450,
+      max: 6000,
+      sizeless: true,
+    }),
     date("season_start", "Season from", "month_day", "05-01"),
     date("season_end", "Season until", "month_day", "09-30"),
     given("minutes_per_day", "Time to water, a day", "duration", [60, "min"], {
       absent: "no limit on time",
       max: DAY,
     }),
-    given("water_at", "Watering at", "clock", [19, "h"], { max: DAY }),
+    given("water_at", "Watering at", "clock", [19, "h"], { max: DAY, sizeless: true }),
     choice(
       "storage_rule",
       "A rainy day's roof water",

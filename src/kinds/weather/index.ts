@@ -82,8 +82,17 @@ export const weather: Kind = {
     },
     months("normal_highs", "Warm of each month", "temperature", USUAL_HIGHS, "degC"),
     months("normal_lows", "Cold of each month", "temperature", USUAL_LOWS, "degC"),
-    given("years", "Years to make up", "count", [20, "1"], { min: 2, max: 100, minor: true }),
-    given("seed", "Which set of made-up years", "count", [1, "1"], { max: 1_000_000, minor: true }),
+    given("years", "Years to make up", "count", [20, "1"], {
+      min: 2,
+      max: 100,
+      minor: true,
+      sizeless: true,
+    }),
+    given("seed", "Which set of made-up years", "count", [1, "1"], {
+      max: 1_000_000,
+      minor: true,
+      sizeless: true,
+    }),
   ],
   models: [chooseRecord, recordYears, pan, drying, monthlySky],
   cautions: [

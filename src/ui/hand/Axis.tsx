@@ -1,6 +1,6 @@
 // The axis of the number in hand: a slider, or a thumb for each end of a number that is not sure.
 
-import { For } from "solid-js";
+import { createSignal, For } from "solid-js";
 import { startText, typedText } from "../rows/number-text.ts";
 import { useSheet } from "../sheet.ts";
 import { INSET } from "./AxisWords.tsx";
@@ -67,13 +67,19 @@ export function TwoThumbs(props: Props & { readonly span: SpanInHand }) {
   const sheet = useSheet();
   const { doubting } = sheet;
   const place = (end: End) => props.span[end].place;
+  // While one is drawn along, neither makes more room nor less: a finger that goes back finds what was there.
+  const [gripped, setGripped] = createSignal<Readonly<Record<End, number>> | null>(null);
+  const roomFor = (end: End) => gripped()?.[end] ?? place(end);
+  const letGo = (): void => {
+    setGripped(null);
+  };
   const spoken = (end: End): string => {
     const entry = sheet.hand.entry();
     const value = entry?.[end];
     return value === undefined ? props.span[end].text : typedText(sheet, value, entry?.unit ?? "");
   };
   return (
-    <div class="two-thumbs" style={{ "--low": place("low"), "--high": place("high") }}>
+    <div class="two-thumbs" style={{ "--low": roomFor("low"), "--high": roomFor("high") }}>
       <div
         class="between"
         style={{
@@ -92,6 +98,10 @@ export function TwoThumbs(props: Props & { readonly span: SpanInHand }) {
             max="1"
             step="any"
             value={place(end)}
+            onPointerDown={() => setGripped({ low: place("low"), high: place("high") })}
+            onPointerUp={letGo}
+            onPointerCancel={letGo}
+            onChange={letGo}
             onInput={(event) => {
               doubting()?.slide(end, event.currentTarget.valueAsNumber);
               event.currentTarget.value = String(place(end));
@@ -100,6 +110,7 @@ export function TwoThumbs(props: Props & { readonly span: SpanInHand }) {
               const by = STEP_KEYS.get(event.key);
               if (by === undefined) return;
               event.preventDefault();
+              letGo();
               doubting()?.step(end, by, event.shiftKey || event.key.startsWith("Page"));
             }}
           />

@@ -7,69 +7,12 @@ import { Chart, TableBehind } from "../charts/Chart.tsx";
 import { useSheet } from "../sheet.ts";
 import { Slider, TwoThumbs } from "./Axis.tsx";
 import { AxisWords, WORD_ROW, WORD_ROWS } from "./AxisWords.tsx";
+import { Another, Caption, WithOthers } from "./Caption.tsx";
 import type { InHand, Panel } from "./hand.ts";
 import { named } from "./named.ts";
 import { toneOf } from "./tones.ts";
 
 type Props = { readonly turned: InHand; readonly dock: boolean };
-
-/** Which answer is drawn, with what it is and was; pressed, another one is chosen. */
-function Caption(props: { readonly answer: string; readonly second: boolean }) {
-  const sheet = useSheet();
-  const was = () => {
-    const text = sheet.hand.before()?.said(props.answer) ?? "";
-    return text !== "" && text !== sheet.shown(props.answer) ? text : null;
-  };
-  const own = () => sheet.hand.turned()?.card ?? null;
-  return (
-    <p class="caption">
-      <select
-        aria-label={props.second ? "The second answer over it" : "The answer over it"}
-        value={props.answer}
-        onChange={(event) => {
-          const id = event.currentTarget.value;
-          sheet.looking.chooseAnswer(id === "" ? props.answer : id, props.second);
-        }}
-      >
-        <Show when={props.second}>
-          <option value={sheet.hand.answer() ?? ""}>only one answer</option>
-        </Show>
-        <For each={sheet.hand.answers().filter((id) => !props.second || id !== sheet.hand.answer())}>
-          {(id) => (
-            <option value={id} selected={id === props.answer}>
-              {named(sheet, id, own())}
-            </option>
-          )}
-        </For>
-      </select>
-      <b classList={{ old: sheet.result(props.answer)?.state === "pending" }}>
-        {sheet.doubting()?.spanOf(props.answer) ?? sheet.shown(props.answer)}
-      </b>
-      <Show when={was()}>{(text) => <span class="was">was {text()}</span>}</Show>
-    </p>
-  );
-}
-
-/** Offers to draw another answer over the same axis. */
-function Another() {
-  const sheet = useSheet();
-  const others = () => sheet.hand.answers().filter((id) => id !== sheet.hand.answer());
-  return (
-    <Show when={sheet.hand.second() === null && others().length > 0}>
-      <select
-        class="another"
-        aria-label="Another answer over the same axis"
-        value=""
-        onChange={(event) => sheet.looking.chooseAnswer(event.currentTarget.value, true)}
-      >
-        <option value="">and …</option>
-        <For each={others()}>
-          {(id) => <option value={id}>{named(sheet, id, sheet.hand.turned()?.card ?? null)}</option>}
-        </For>
-      </select>
-    </Show>
-  );
-}
 
 /** Room over a curve for words, and its own height; for one answer, and for the first and second of two [px]. */
 type Room = { readonly above: number; readonly height: number };
@@ -131,8 +74,12 @@ function useStanding(turned: InHand) {
     place,
     saidOf,
     now: (answer: string) => {
-      const at = place();
-      return at === null ? null : { place: at, answer: numberIn(sheet.result(answer)), said: saidOf(answer) };
+      const [at, state] = [place(), sheet.result(answer)?.state];
+      // Without an answer it stands nowhere on the curve, not between its neighbors either.
+      const isNone = state === "failed" || state === "none";
+      return at === null || isNone
+        ? null
+        : { place: at, answer: numberIn(sheet.result(answer)), said: saidOf(answer) };
     },
     before: (answer: string) => {
       const was = hand.before();
@@ -167,11 +114,14 @@ function PanelView(props: Props & { readonly panel: Panel }) {
   const isWhole = useIsWhole();
   const isSecond = () => props.panel.answer !== hand.answer();
   const plot = usePanelPlot(props, () => props.dock && isSecond());
+  const withOthers = () =>
+    (!isSecond() && sheet.doubting()?.span() && sheet.doubting()?.withOthers(props.panel.answer)) || "";
   const room = (): Room => {
     const usual = ROOM[props.dock ? "dock" : "desk"][hand.second() === null ? 0 : isSecond() ? 2 : 1];
     // In the dock the second line of words has its room from the curve; two curves leave none.
+    const isLower = hand.axis()?.form === "words" || withOthers() !== "";
     const isRoomy = hand.second() === null;
-    const less = props.dock && hand.axis()?.form === "words" && isRoomy ? WORD_ROW : 0;
+    const less = props.dock && isLower && isRoomy ? WORD_ROW : 0;
     return { above: usual.above, height: Math.max(LEAST_CURVE, usual.height - less) };
   };
   return (
@@ -182,6 +132,9 @@ function PanelView(props: Props & { readonly panel: Panel }) {
           <Another />
         </Show>
       </div>
+      <Show when={!props.dock || hand.second() === null}>
+        <WithOthers said={withOthers()} />
+      </Show>
       <div class="over-axis">
         <Band />
         <Chart

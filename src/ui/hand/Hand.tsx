@@ -27,6 +27,7 @@ function StepButton(props: { readonly by: 1 | -1 }) {
     <button
       type="button"
       class="step"
+      classList={{ long: (text() ?? "").length > 6 }}
       aria-label={`${props.by === 1 ? "A step up" : "A step down"}${text() ? `, ${text()}` : ""}`}
       disabled={text() === null}
       onClick={(event) => hand.step(props.by, event.shiftKey)}
@@ -197,7 +198,9 @@ function InHandView(props: { readonly turned: InHand }) {
         </Show>
         <Value turned={props.turned} />
       </div>
-      <Show when={sheet.failure(props.turned.id)}>{(why) => <p class="wrong">{why()}</p>}</Show>
+      <Show when={hand.text() === null && sheet.failure(props.turned.id)}>
+        {(why) => <p class="wrong">{why()}</p>}
+      </Show>
       <Show when={!bare()}>
         <Turning turned={props.turned} dock={dock()} />
         <Show when={!dock()}>

@@ -21,7 +21,10 @@ export function NotSure(props: { readonly said: NotSureSaid }) {
         }
       >
         <p title={props.said.asked}>
-          <b>{props.said.about}.</b> {props.said.most} {props.said.measuring}{" "}
+          <b>{props.said.about}.</b>{" "}
+          {[props.said.many, props.said.beyond, props.said.most, props.said.measuring]
+            .filter((text) => text !== "")
+            .join(" ")}{" "}
           <Show when={props.said.first}>
             {(id) => (
               <button type="button" class="link" onClick={() => sheet.edit.askFor(id())}>

@@ -19,7 +19,7 @@ import { enterNumber } from "../rows/enter-number.ts";
 import { startText } from "../rows/number-text.ts";
 import { type Sheet, useSheet } from "../sheet.ts";
 import type { InHand } from "./hand.ts";
-import { isTaken, readAs, readHand, type TypedRead } from "./read-as.ts";
+import { isOtherUnit, isTaken, readAs, readHand, type TypedRead } from "./read-as.ts";
 
 type Refused = {
   readonly typed: string;
@@ -147,11 +147,15 @@ function createEntering(sheet: Sheet, id: string, row: NumberGiven) {
   };
   const said = (): string => {
     const text = hand.text();
-    return text === null || text.trim() === "" || wrong()
-      ? kept()
-      : readAs(sheet, id, row, readHand(sheet, id, row, text));
+    return text === null || text.trim() === "" || wrong() ? kept() : readAs(sheet, id, row, text);
   };
-  return { start, setText, type, enter, rest, leave, wrong, said };
+  const isLoud = (): boolean => {
+    const text = hand.text();
+    return (
+      text !== null && text.trim() !== "" && isOtherUnit(sheet, id, text, readHand(sheet, id, row, text))
+    );
+  };
+  return { start, setText, type, enter, rest, leave, wrong, said, isLoud };
 }
 
 type Typed = ReturnType<typeof createEntering>;
@@ -219,7 +223,7 @@ function NumberValue(props: { readonly turned: InHand; readonly row: NumberGiven
         onBlur={() => typed.rest()}
         onKeyDown={(event) => onKey(sheet, typed, event)}
       />
-      <p class="read-as" role="status">
+      <p class="read-as" classList={{ loud: typed.isLoud() }} role="status">
         {typed.said()}
       </p>
       <Show when={typed.wrong()}>{(wrong) => <Wrong wrong={wrong()} />}</Show>

@@ -16,6 +16,10 @@ export type NotSureSaid = {
   readonly of: number;
   /** What the sentences are about, and between which ends it lies: "Short days, worst season: 32 to 38". */
   readonly about: string;
+  /** How many numbers that span comes from; "" of one. */
+  readonly many: string;
+  /** Why the answer as it stands now lies beyond its own span; "" where it does not. */
+  readonly beyond: string;
   /** Which doubt matters most, and what measuring helps; "" until all runs are in. */
   readonly most: string;
   readonly measuring: string;
@@ -37,6 +41,10 @@ export type Doubting = {
   readonly step: (end: End, by: 1 | -1, coarse: boolean) => void;
   /** Between which ends an answer lies; null where it is sure. */
   readonly spanOf: (id: string) => string | null;
+  /** "41 to 47": what an answer is by the number in hand alone; "" until that is known. */
+  readonly alone: (id: string) => string;
+  /** What an answer becomes with all that is not sure, beside what the number in hand makes of it; "" where that is not known. */
+  readonly withOthers: (id: string) => string;
   /** Whether runs are still coming in, so that spans are not the last word. */
   readonly isOld: Accessor<boolean>;
   /** Null where nothing was said not to be sure. */

@@ -10,7 +10,12 @@ import type { WhatMoved } from "../../telling/what-moved.ts";
 export type Mark = { readonly place: number; readonly text: string };
 
 /** A value that was tried: the answer there as a number, and as it is read. */
-export type TriedPoint = Mark & { readonly answer: number | null; readonly said: string };
+export type TriedPoint = Mark & {
+  readonly answer: number | null;
+  readonly said: string;
+  /** The answer there is without a part of the place; `said` names it. */
+  readonly without?: true;
+};
 
 /** What is to be seen of the axis: the ends of a span, or every word. */
 export type AxisView = { readonly form: "span" | "words"; readonly marks: readonly Mark[] };
@@ -54,7 +59,7 @@ export type Hand = {
   /** Where it stands, null where nothing stands there. */
   readonly place: Accessor<number | null>;
   readonly before: Accessor<Before | null>;
-  /** What a step down and a step up add, as "-25"; null where there is none. */
+  /** What a step down and a step up add, as "-25", or where it leads to, as "to 250"; null where there is none. */
   readonly steps: Accessor<{ readonly down: string | null; readonly up: string | null }>;
   readonly step: (by: 1 | -1, coarse?: boolean) => void;
   readonly slide: (place: number) => void;
@@ -72,6 +77,8 @@ export type Hand = {
   readonly answers: Accessor<readonly string[]>;
   readonly answer: Accessor<string | null>;
   readonly second: Accessor<string | null>;
+  /** "without Long bed": what an answer is without as it stands now; "" where all are in it. */
+  readonly without: (id: string) => string;
   readonly curve: Accessor<Curve>;
 };
 

@@ -35,7 +35,7 @@ export function Acts(props: { readonly acts: readonly Act[] }) {
   const press = ({ does, at: named = "" }: Act): void => {
     const at = seen(named);
     if (does === "lay_out") sheet.looking.begin({ step: "count", wish: null, here: true });
-    else if (does === "ask_for" && at.includes(".")) sheet.edit.askFor(at);
+    else if (does !== "go_to" && at.includes(".")) sheet.edit.askFor(at);
     else sheet.edit.goTo(at);
   };
   return (

@@ -6,28 +6,35 @@ import { useSheet } from "../sheet.ts";
 
 function Borrowed() {
   const sheet = useSheet();
+  const said = (): string => {
+    const many = sheet.keep.borrowed().length;
+    // Beside who sent it, it goes without saying from where.
+    if (sheet.keep.received()) return `${many} borrowed`;
+    return many === 1
+      ? "1 number is borrowed from another place"
+      : `${many} numbers are borrowed from another place`;
+  };
   return (
     <Show when={sheet.keep.borrowed().length > 0}>
       <details class="told">
-        <summary>
-          {sheet.keep.borrowed().length === 1
-            ? "1 number is borrowed from another place: put your own in its stead"
-            : `${sheet.keep.borrowed().length} numbers are borrowed from another place: put your own in their stead`}
-        </summary>
-        <ul>
-          <For each={sheet.keep.borrowed()}>
-            {(id) => (
-              <li>
-                <button type="button" class="link" onClick={() => sheet.edit.goTo(id)}>
-                  {sheet.place(id)}
-                </button>
-              </li>
-            )}
-          </For>
-        </ul>
-        <button type="button" class="small" onClick={() => sheet.keep.mine()}>
-          The place is mine: nothing is borrowed
-        </button>
+        <summary>{said()}</summary>
+        <div class="borrowed">
+          <p>Put your own in the stead of what is of another place:</p>
+          <ul>
+            <For each={sheet.keep.borrowed()}>
+              {(id) => (
+                <li>
+                  <button type="button" class="link" onClick={() => sheet.edit.goTo(id)}>
+                    {sheet.place(id)}
+                  </button>
+                </li>
+              )}
+            </For>
+          </ul>
+          <button type="button" class="small" onClick={() => sheet.keep.mine()}>
+            The place is mine: nothing is borrowed
+          </button>
+        </div>
       </details>
     </Show>
   );
@@ -38,7 +45,7 @@ function Received() {
   return (
     <Show when={sheet.keep.received()}>
       {(sent) => (
-        <p class="told" role="status">
+        <p class="told received" role="status">
           {receivedSaid(sent())}{" "}
           <button type="button" class="act" onClick={() => sheet.keep.keepReceived()}>
             Keep this

@@ -2,26 +2,28 @@
 
 import { createMemo, createRenderEffect, Index, Show } from "solid-js";
 import { shownIn } from "../../graph/readers.ts";
-import type { NumberPiece, Piece, Sentence } from "../../telling/asked.ts";
+import {
+  type NumberPiece,
+  type Phrase,
+  type Piece,
+  phraseAfter,
+  type Sentence,
+} from "../../telling/asked.ts";
 import { toneShown } from "../../telling/state-tone.ts";
 import { wasOf } from "../../telling/was.ts";
 import { useSheet } from "../sheet.ts";
 
-const STOP = /^[,.;:]/;
-
-/** A comma or full stop that must not part from the number before it. */
-function stopAfter(next: Piece | undefined): string {
-  return typeof next === "string" ? (STOP.exec(next)?.[0] ?? "") : "";
-}
-
 function afterNumber(pieces: readonly Piece[], index: number, text: string): string {
-  return index > 0 && typeof pieces[index - 1] !== "string" ? text.replace(STOP, "") : text;
+  if (index === 0 || typeof pieces[index - 1] === "string") return text;
+  const { words, stop } = phraseAfter(pieces, index - 1);
+  return text.slice(words.length + stop.length);
 }
 
 /** What a number was before the last change, or as held; nothing where a reader would see no difference. */
 function Was(props: { readonly piece: NumberPiece }) {
   const sheet = useSheet();
   const was = () => {
+    if (props.piece.before !== undefined) return ["was", props.piece.before];
     const was = wasOf(props.piece, sheet);
     return was === null ? null : ["was", props.piece.was ?? "", was].filter((text) => text !== "");
   };
@@ -31,7 +33,9 @@ function Was(props: { readonly piece: NumberPiece }) {
 /** What a number in a sentence does when it is pressed. */
 export type OnPress = (quantity: string, button: HTMLElement) => void;
 
-function NumberOf(props: { readonly piece: NumberPiece; readonly stop: string; readonly onPress: OnPress }) {
+type NumberProps = { readonly piece: NumberPiece; readonly phrase: Phrase; readonly onPress: OnPress };
+
+function NumberButton(props: NumberProps) {
   const sheet = useSheet();
   const span = () => sheet.doubting()?.spanOf(props.piece.quantity) ?? null;
   const isOld = () =>
@@ -43,22 +47,38 @@ function NumberOf(props: { readonly piece: NumberPiece; readonly stop: string; r
   const isOpen = () =>
     sheet.looking.openedAt() === "answers" && sheet.looking.opened() === props.piece.quantity;
   return (
-    <span class="together">
-      <button
-        type="button"
-        class="number"
-        classList={{ old: isOld() }}
-        data-tone={tone()}
-        aria-expanded={isOpen()}
-        onClick={(event) => props.onPress(props.piece.quantity, event.currentTarget)}
-      >
-        {props.piece.text ??
-          sheet.doubting()?.spanOf(props.piece.quantity) ??
-          sheet.shown(props.piece.quantity)}
-        {props.piece.after}
-      </button>
-      <Was piece={props.piece} />
-      {props.stop}
+    <button
+      type="button"
+      class="number"
+      classList={{ old: isOld() }}
+      data-tone={tone()}
+      aria-expanded={isOpen()}
+      onClick={(event) => props.onPress(props.piece.quantity, event.currentTarget)}
+    >
+      {props.piece.text ??
+        sheet.doubting()?.spanOf(props.piece.quantity) ??
+        sheet.shown(props.piece.quantity)}
+      {props.piece.after}
+    </button>
+  );
+}
+
+/** A number, the words of its phrase, what it was, and the stop behind it: a line never begins with the last two of them. */
+function NumberOf(props: NumberProps) {
+  const hasWords = () => props.phrase.words !== "";
+  return (
+    <span class="together" classList={{ phrase: hasWords() }}>
+      <NumberButton {...props} />
+      <Show when={hasWords()}>
+        <Words text={props.phrase.lead} />
+      </Show>
+      <span class="last">
+        <Show when={hasWords()}>
+          <Words text={props.phrase.last} />
+        </Show>
+        <Was piece={props.piece} />
+        {props.phrase.stop}
+      </span>
     </span>
   );
 }
@@ -90,7 +110,7 @@ export function Pieces(props: { readonly sentence: Sentence; readonly onPress: O
         const isNumber = () => typeof piece() !== "string";
         return (
           <Show when={isNumber()} fallback={<Words text={afterNumber(pieces(), index, wordsOf(piece()))} />}>
-            <NumberOf piece={number()} stop={stopAfter(pieces()[index + 1])} onPress={props.onPress} />
+            <NumberOf piece={number()} phrase={phraseAfter(pieces(), index)} onPress={props.onPress} />
           </Show>
         );
       }}

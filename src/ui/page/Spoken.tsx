@@ -19,7 +19,7 @@ function lineOf(element: Element): Line {
 
 /** The lead and what stands under it; what first gives out and what is not sure come later, and are found where they stand. */
 const linesOf = (answers: Element): readonly Line[] =>
-  [...answers.querySelectorAll(".lead, :scope > ul > li:not(.gives-out, .not-sure)")].map(lineOf);
+  [...answers.querySelectorAll(".lead, :scope > ul > li:not(.gives-out, .not-sure, .doing)")].map(lineOf);
 
 /** A field does not say what it was stepped to; a slider does. */
 function stepped(sheet: Sheet): string {

@@ -59,10 +59,19 @@ function goOnInHand(event: KeyboardEvent, take: () => void): void {
   field?.dispatchEvent(new KeyboardEvent("keydown", { key, shiftKey, bubbles: true, cancelable: true }));
 }
 
+/** Letters that a line of the dock holds. */
+const DOCK_LINE = 46;
+
 export function NumberRow(props: Props) {
   const sheet = useSheet();
   const id = () => `${props.card.id}.${props.row.name}`;
   const held = () => sheet.looking.inHand() === id();
+  /** The hand says what is wrong with its own number, but a dock has no room for more than a line. */
+  const wrong = () => {
+    const why = sheet.failure(id());
+    const isSaidThere = held() && (sheet.looking.width() !== "phone" || (why ?? "").length <= DOCK_LINE);
+    return isSaidThere ? null : why;
+  };
   const asked = () => sheet.opened() === id() && sheet.looking.openedAt() === "row";
   const isUnsure = () =>
     entryOf(props.card, props.row)?.low !== undefined && !props.card.measured[props.row.name];
@@ -96,7 +105,7 @@ export function NumberRow(props: Props) {
         </span>
       </button>
       <Show when={!held() && sheet.typed(id())}>{(left) => <p class="wrong">Not read: {left()}</p>}</Show>
-      <Show when={sheet.failure(id())}>{(why) => <p class="wrong">{why()}</p>}</Show>
+      <Show when={wrong()}>{(why) => <p class="wrong">{why()}</p>}</Show>
       <Show when={held() || asked()}>
         <About {...props} />
       </Show>

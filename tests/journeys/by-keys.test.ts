@@ -197,9 +197,9 @@ const lowTargets = (page: Page): Promise<readonly string[]> =>
       while (far < FINGER && isHit(one, x, y + by * (far + 1))) far++;
       return far;
     };
-    // Numbers stand in sentences; the hand has a journey of its own.
+    // Numbers, and what the first visit offers, stand in sentences; the hand has a journey of its own.
     const pressed = document.querySelectorAll(
-      "button:not(.number, .hand *), select:not(.hand *), summary, .top input",
+      "button:not(.number, .told .act, .hand *), select:not(.hand *), summary, .top input",
     );
     return [...pressed].flatMap((one) => {
       const { x, y, width, height } = one.getBoundingClientRect();

@@ -4,6 +4,7 @@ import { type Accessor, batch, createEffect, createMemo, createSignal, on, onCle
 import { numberIn, valueIn, wordIn } from "../graph/readers.ts";
 import type { Results } from "../graph/results.ts";
 import type { Result } from "../graph/types.ts";
+import type { Bound } from "../network/bounds.ts";
 import type { SeasonInput } from "../season/input.ts";
 import { boundsAtWork, type GivesOut, type ShortDays } from "../season/relief.ts";
 import { reliefBook, reliefStep } from "../studies/gives-out.ts";
@@ -111,6 +112,11 @@ export function createGivesOut(
       const known = answer();
       return known ? givesOutSaid(known, driver()) : null;
     }),
+    /** What gives out first; of several alike, or of two together, all. */
+    bounds: (): readonly Bound[] => {
+      const known = last();
+      return known && "first" in known ? known.first.flatMap(({ bounds }) => bounds) : [];
+    },
     givesOutFirst: createMemo(() => {
       const known = last();
       if (!known) return null;

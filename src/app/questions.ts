@@ -41,14 +41,16 @@ function createGivesOutLater({ session: { engine, baseline } }: InHandTools, poo
   return {
     givesOut: () => made()?.givesOut() ?? null,
     givesOutFirst: () => made()?.givesOutFirst() ?? null,
+    bounds: () => made()?.bounds() ?? [],
   };
 }
 
 export function createQuestions(tools: InHandTools, pool: AskingPool) {
   const { hand, inside } = createInHand(tools, pool.asker());
+  const { bounds, ...givesOut } = createGivesOutLater(tools, pool);
   return {
     drier: createDrierLater(tools, pool),
-    ...createGivesOutLater(tools, pool),
+    ...givesOut,
     hand,
     doubting: createUnsure(tools, inside, pool.asker()),
     since: createSince(tools.session, tools.options),
@@ -70,7 +72,7 @@ export function createQuestions(tools: InHandTools, pool: AskingPool) {
     }),
     workBack: later(async () => {
       const { createWorkBack } = await import("./work-back.ts");
-      return () => createWorkBack(tools, pool.asker());
+      return () => createWorkBack(tools, [pool.asker(), pool.asker()], bounds);
     }),
   };
 }

@@ -1,8 +1,14 @@
 // A record that is on its way in: joined and filled as asked, and what the page shows of it before it is taken.
 
 import { FILLED, fillGaps, type GapFilling } from "../rainfall/fill-gaps.ts";
-import { DRIER, factsOf, fewYearsFact } from "../rainfall/import-facts.ts";
-import type { Choices, ImportReport, ImportResult, Question } from "../rainfall/import-result.ts";
+import { DRIER, doubtsOf, factsOf, fewYearsFact, isStretched } from "../rainfall/import-facts.ts";
+import type {
+  Choices,
+  ImportReport,
+  ImportResult,
+  Question,
+  RainFigures,
+} from "../rainfall/import-result.ts";
 import { joinRecords } from "../rainfall/join-records.ts";
 import type { GaugeResult } from "../rainfall/own-gauge.ts";
 import { rainFigures } from "../rainfall/rain-figures.ts";
@@ -11,6 +17,7 @@ import { gapsOf } from "../rainfall/record-gaps.ts";
 import { wholeDays } from "../telling/words/lists.ts";
 import type { RainAssumption, RainOpen, RainPreview, RainTold } from "../ui/dialogs/rain-import.ts";
 import { isoDate } from "../units/calendar.ts";
+import { DAYS_A_YEAR } from "../units/constants.ts";
 import { type ShowOptions, showQuantity } from "../units/show.ts";
 import { stripOf } from "./rain-strip.ts";
 import { answeredOf, assumptionsOf } from "./rain-words.ts";
@@ -158,17 +165,25 @@ export function fromGauge(
   };
 }
 
+function leadOf(figures: RainFigures): string {
+  if (isStretched(figures)) return `Stretched from ${wholeDays(figures.days)}, a year would come to`;
+  return figures.isDoubtful ? "A usual year: is that so?" : "A usual year comes to";
+}
+
 function toldOf(record: DailyRecord, options: ShowOptions): RainTold | null {
   const figures = rainFigures(record);
-  const { meanYear, wetDays, wettestRain, wettestDay, isDoubtful } = figures;
+  const { meanYear, days, wetDays, wettestRain, wettestDay } = figures;
   if (meanYear === null) return null;
   const shown = (metres: number): string => showQuantity(metres, "rain", options);
-  const few = fewYearsFact(figures.wholeYears);
+  const few = fewYearsFact(figures);
+  const wet = isStretched(figures)
+    ? `${Math.round((wetDays * days) / DAYS_A_YEAR)} of them wet`
+    : `${Math.round(wetDays)} wet days a year`;
   return {
     yearly: shown(meanYear),
-    lead: isDoubtful ? "A usual year: is that so?" : "A usual year comes to",
-    wet: `${Math.round(wetDays)} wet days a year; wettest day ${shown(wettestRain)}, ${isoDate(wettestDay)}`,
-    isDoubtful,
+    lead: leadOf(figures),
+    wet: `${wet}; wettest day ${shown(wettestRain)}, ${isoDate(wettestDay)}`,
+    doubts: doubtsOf(figures),
     few,
     drier: few ? DRIER.map(({ name, share }) => ({ name, yearly: shown(meanYear * share) })) : [],
   };

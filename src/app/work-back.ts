@@ -3,17 +3,26 @@
 import { nodeOf } from "../graph/nodes.ts";
 import { numberIn } from "../graph/readers.ts";
 import { labelOf, shownOf } from "../graph/shown.ts";
-import type { NumberGiven } from "../graph/types.ts";
+import type { NumberGiven, Result } from "../graph/types.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
 import { STARTS } from "../kinds/starts.ts";
+import type { Bound } from "../network/bounds.ts";
 import { moversOf } from "../studies/moved-by.ts";
 import { sheetToTry, valueTrials } from "../studies/try.ts";
 import { type Turn, turnOf } from "../studies/turn.ts";
-import { type Met, type WorkedBack as Worked, workBack } from "../studies/work-back.ts";
+import { inRoundValues, type Met, type WorkedBack as Worked, workBack } from "../studies/work-back.ts";
+import { type AtEnds, helping, moving } from "../studies/worth-turning.ts";
 import { answerName } from "../telling/answer-names.ts";
-import { alreadySaid, alsoSaid, foundSaid, neverSaid } from "../telling/work-back.ts";
+import {
+  alreadySaid,
+  alsoSaid,
+  boundsBehind,
+  foundSaid,
+  likelyWish,
+  neverSaid,
+} from "../telling/work-back.ts";
 import type { WorkBackTools, WorkedBack } from "../ui/work-back/work-back.ts";
-import { MEASURES, type Measure, type MeasureName } from "../units/measures.ts";
+import type { MeasureName } from "../units/measures.ts";
 import type { Scale } from "../units/scale.ts";
 import { showQuantity } from "../units/show.ts";
 import { fromSi, toSi } from "../units/unit.ts";
@@ -22,14 +31,11 @@ import { askAll } from "./asking.ts";
 import { recordsInUse } from "./engine.ts";
 import { FIGURES, type InHandTools } from "./turned.ts";
 
-/** Forms of a measure of which less is mostly wished; of the rest more is. */
-const LESS: ReadonlySet<Form> = new Set<Form>(["count", "money", "duration"]);
-/** What one begins from: half as much, or half as much again. */
-const HALF = 0.5;
 /** Figures of what one begins from. */
 const WISH_FIGURES = 2;
 
-type Form = Measure["form"];
+/** What gives out first; none while it is not known. */
+export type Mended = () => readonly Bound[];
 
 type Turned = { readonly turn: Turn; readonly row: NumberGiven; readonly scale: Scale };
 
@@ -55,14 +61,12 @@ function saidOf(
   return { said: "", values };
 }
 
-/** What one begins from: of what less is wished half as much, else half as much again, of a share half way to all. */
-function wished(now: number, form: Form): number {
-  if (form === "count") return Math.floor(now * HALF);
-  if (LESS.has(form)) return now * HALF;
-  return form === "share" ? now + (1 - now) * HALF : now * (1 + HALF);
+/** What only the grower knows of a part is mostly what is turned. */
+function isFirstOf(kind: string | undefined, id: string): boolean {
+  return STARTS[kind ?? ""]?.asks?.[0]?.field?.row === id.split(".")[1];
 }
 
-function createReaders({ session, looking, options }: InHandTools) {
+function createReaders({ session, looking, options }: InHandTools, mended: Mended) {
   const { view } = session.engine;
   const measureOf = (id: string): MeasureName | null => {
     const [cardId, name] = id.split(".");
@@ -72,30 +76,69 @@ function createReaders({ session, looking, options }: InHandTools) {
     return row.measure === "text" || row.measure === "series" ? null : row.measure;
   };
   return {
-    numbers: (answer: string) => {
+    /** Numbers that matter and are behind it, the likeliest to be turned for it first. */
+    numbers: (answer: string): readonly string[] => {
       const { worksheet } = view();
       const all = moversOf(view(), worksheet.cards, answer);
-      const kindOf = (card: string) => worksheet.cards.find(({ id }) => id === card)?.kind;
-      // What only the grower knows of a part is mostly what is turned.
-      const isFirst = (id: string): boolean => {
-        const [card = "", name] = id.split(".");
-        return STARTS[kindOf(card) ?? ""]?.asks?.[0]?.field?.row === name;
+      const kindOf = new Map(worksheet.cards.map(({ id, kind }) => [id, kind]));
+      const partOf = (id: string): string => id.split(".")[0] ?? "";
+      const kindAt = (id: string) => CARD_KINDS[kindOf.get(partOf(id)) ?? ""];
+      const bounds = boundsBehind(answer) ?? mended();
+      const mends = (id: string): boolean => bounds.some((bound) => kindAt(id)?.mends?.includes(bound));
+      // Of what there is in a place, as how high its ground is, little can be turned.
+      const first = (id: string): number => {
+        if (isFirstOf(kindOf.get(partOf(id)), id)) return 0;
+        return kindAt(id)?.local?.includes(id.split(".")[1] ?? "") ? 2 : 1;
       };
-      const ofPart = all.filter((id) => id.split(".")[0] === looking.part());
-      const likely = [all.find((id) => id === looking.inHand()), ofPart.find(isFirst), all.find(isFirst)];
-      return { all, first: likely.find((id) => id !== undefined) ?? all[0] ?? null };
+      const rank = (id: string): number => {
+        if (id === looking.inHand()) return 0;
+        if (mends(id)) return 1;
+        if (partOf(id) === partOf(answer)) return 2;
+        return partOf(id) === looking.part() ? 3 : 4;
+      };
+      return [...all].sort((a, b) => rank(a) - rank(b) || first(a) - first(b));
     },
     wish: (answer: string): ReturnType<WorkBackTools["wish"]> => {
       const [measure, now] = [measureOf(answer), numberIn(view().results.get(answer))];
-      if (!measure || now === null) return { sense: "at most", text: "" };
-      const { form } = MEASURES[measure];
-      const text = showQuantity(wished(now, form), measure, { ...options(), figures: WISH_FIGURES });
-      return { sense: LESS.has(form) ? "at most" : "at least", text };
+      const likely = measure && now !== null ? likelyWish(answer, measure, now) : null;
+      if (!measure || !likely) return null;
+      const text = showQuantity(likely.target, measure, { ...options(), figures: WISH_FIGURES });
+      return { ...likely, text };
     },
   };
 }
 
-export function createWorkBack(tools: InHandTools, asker: Asker): WorkBackTools {
+/** Which numbers are worth turning for an answer; one without a value to begin from is not. */
+function createWorth(
+  numbers: (answer: string) => readonly string[],
+  view: () => { readonly results: { readonly get: (id: string) => Result | undefined } },
+  ends: (id: string, answer: string) => Promise<readonly (number | null)[]>,
+): Pick<WorkBackTools, "helping" | "moving"> {
+  const endsOf =
+    (answer: string): AtEnds =>
+    async (id) => {
+      const isThere = numberIn(view().results.get(id)) !== null;
+      return isThere ? ends(id, answer) : [];
+    };
+  const nowOf = (answer: string) => numberIn(view().results.get(answer));
+  return {
+    helping: async (answer, wish) => {
+      const now = nowOf(answer);
+      return now === null ? null : helping(numbers(answer), wish, now, endsOf(answer));
+    },
+    moving: async (answer) => {
+      const now = nowOf(answer);
+      return now === null ? [] : moving(numbers(answer), now, endsOf(answer));
+    },
+  };
+}
+
+/** @param askers the first for what is worked back, the other for which numbers are worth turning */
+export function createWorkBack(
+  tools: InHandTools,
+  [asker, other]: readonly [Asker, Asker],
+  mended: Mended,
+): WorkBackTools {
   const { session, options, edits } = tools;
   const { view } = session.engine;
   const turned = (id: string): Turned => {
@@ -105,7 +148,7 @@ export function createWorkBack(tools: InHandTools, asker: Asker): WorkBackTools 
       throw new Error("This number has no value to begin from.");
     return { turn, row: turn.row, scale: turn.axis.scale };
   };
-  const answersAt = ({ turn, row, scale }: Turned, answer: string) => {
+  const answersAt = ({ turn, row, scale }: Turned, answer: string, by = asker) => {
     const { worksheet } = view();
     const records = recordsInUse(session.engine);
     const trialsOf = (values: readonly number[]) => valueTrials(turn.target, values, scale.unit);
@@ -113,7 +156,7 @@ export function createWorkBack(tools: InHandTools, asker: Asker): WorkBackTools 
     const sheet = first ? sheetToTry(worksheet, CARD_KINDS, row, first) : worksheet;
     return async (values: readonly number[]) => {
       const runs = trialsOf(values).map(({ change }) => [change]);
-      const all = await askAll(asker, {
+      const all = await askAll(by, {
         worksheet: sheet,
         records,
         runs,
@@ -122,8 +165,13 @@ export function createWorkBack(tools: InHandTools, asker: Asker): WorkBackTools 
       return all.map((answers) => numberIn(answers?.[answer]));
     };
   };
+  const readers = createReaders(tools, mended);
   return {
-    ...createReaders(tools),
+    ...readers,
+    ...createWorth(readers.numbers, view, (id, answer) => {
+      const of = turned(id);
+      return answersAt(of, answer, other)([of.scale.low, of.scale.high]);
+    }),
     work: async ({ answer, number, sense, target }) => {
       const { worksheet, graph, results } = view();
       const [of, now, node] = [turned(number), numberIn(results.get(number)), nodeOf(graph, answer)];
@@ -134,9 +182,11 @@ export function createWorkBack(tools: InHandTools, asker: Asker): WorkBackTools 
       const name = answerName(answer) ?? labelOf(graph, worksheet, answer);
       // A bare count says of what it is.
       const named = (shown: string) => (Number.isNaN(Number(shown)) ? shown : `${name} ${shown}`);
-      const worked = await workBack(answersAt(of, answer), of.scale, present, { sense, target });
+      const wish = { sense, target };
+      const answerAt = answersAt(of, answer);
+      const worked = await workBack(answerAt, of.scale, present, wish);
       return saidOf(
-        worked,
+        await inRoundValues(answerAt, of.scale, wish, worked),
         of,
         (value) => named(shownOf(worksheet, node, value, options())),
         // As it will stand there once it is set, never rounded.

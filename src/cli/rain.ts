@@ -88,6 +88,6 @@ export async function openRain({ path, choices, fill }: RainWanted): Promise<Dai
     ]);
   const record = filled(path, result.record, fill);
   const figures = rainFigures(record);
-  tell(path, [...figureFacts(figures, shown), fewYearsFact(figures.wholeYears)]);
+  tell(path, [...figureFacts(figures, shown), fewYearsFact(figures)]);
   return record;
 }

@@ -1,5 +1,6 @@
 // Version 3 to 4: what money is counted in stands in the worksheet's head alone. The card's own field said it, too, and nothing
-// read it: what was typed there was meant.
+// read it: what was typed there was meant. And the sky of a made-up place is called what it is called elsewhere: "Weather, made
+// up" it was called still when a record had come in.
 
 import { inOtherMoney } from "../units/other-money.ts";
 import { LIMITS } from "./limits.ts";
@@ -38,11 +39,18 @@ function renamed(card: Plain, from: string, to: string): Plain {
   return { ...card, givens: { ...ofLine, ...Object.fromEntries(called) } };
 }
 
+const OLD_SKY = "Weather, made up";
+
+const skyCalled = (card: Plain): Plain =>
+  isPlainObject(card) && card.kind === "weather" && card.title === OLD_SKY
+    ? { ...card, title: "The sky" }
+    : card;
+
 /** The worksheet of version 3 in version 4. */
 export function toVersion4(worksheet: PlainObject): PlainObject {
   if (!Array.isArray(worksheet.cards)) return worksheet;
   const stood = typeof worksheet.currency === "string" ? worksheet.currency : "$";
   const currency = typedIn(worksheet.cards) ?? stood;
-  const cards = worksheet.cards.map((card) => renamed(card, stood, currency));
+  const cards = worksheet.cards.map((card) => skyCalled(renamed(card, stood, currency)));
   return { ...worksheet, ...(currency === stood ? {} : { currency }), cards };
 }

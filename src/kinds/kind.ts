@@ -1,6 +1,7 @@
 // What a card kind is: one constant says everything of it that anybody asks. Whoever needs a list of kinds asks this.
 
 import type { CardKind, CardKinds, LinkGiven, NumberGiven, Row } from "../graph/types.ts";
+import type { Bound } from "../network/bounds.ts";
 import type { SeasonShare } from "./season-share.ts";
 
 /** The parts of the page, in the order in which water and power flow; within one, kinds stand as they are registered. */
@@ -134,6 +135,8 @@ export type Kind = CardKind & {
   readonly timed?: { readonly volume: string; readonly time: string } | { readonly flow: string };
   /** What can be bought for one that stands. */
   readonly offers?: readonly Offer[];
+  /** What a watering lacks that more or less of its own numbers can give. */
+  readonly mends?: readonly Bound[];
   readonly watered?: Watered;
   readonly drawn?: Drawn;
   /** How it hangs together with others, and what the season takes of it. */

@@ -10,6 +10,9 @@ const TOLD: Readonly<Record<string, string>> = {
   choice: "as you said",
 };
 
+/** Days of eleven months: what leaves out a month may leave out the wet one; common practice, no source. */
+const MOST_OF_A_YEAR = 330;
+
 /** A count of days in words. */
 const days = (count: number): string => `${count} ${count === 1 ? "day" : "days"}`;
 
@@ -56,7 +59,7 @@ export function factsOf(report: ImportReport): readonly string[] {
  * @param shown how an amount of rain [m] is shown
  */
 export function figureFacts(figures: RainFigures, shown: (metres: number) => string): readonly string[] {
-  const { meanYear, wholeYears, wetDays, wettestRain, wettestDay, isDoubtful } = figures;
+  const { meanYear, wholeYears, wetDays, wettestRain, wettestDay } = figures;
   if (meanYear === null) return [];
   const over =
     wholeYears === 0
@@ -65,8 +68,24 @@ export function figureFacts(figures: RainFigures, shown: (metres: number) => str
   return [
     `Mean yearly rain ${shown(meanYear)}, ${over}.`,
     `About ${Math.round(wetDays)} wet days a year; the wettest day ${shown(wettestRain)} on ${isoDate(wettestDay)}.`,
-    isDoubtful ? "Few places have that: are the unit, the column and what a row says right?" : "",
+    ...doubtsOf(figures),
   ].filter((fact) => fact !== "");
+}
+
+/** Whether the days that were read are not most of a year: a year stretched from them is not a usual one. */
+export const isStretched = ({ days: read, wholeYears }: Pick<RainFigures, "days" | "wholeYears">): boolean =>
+  wholeYears === 0 && read < MOST_OF_A_YEAR;
+
+/** Why the yearly figure is in doubt, each in a sentence; none where it is not. */
+export function doubtsOf(figures: RainFigures): readonly string[] {
+  return [
+    ...(isStretched(figures)
+      ? [`${days(figures.days)} cannot tell what a year brings: is there a file of a whole year or more?`]
+      : []),
+    ...(figures.isDoubtful
+      ? ["Few places have that: are the unit, the column and what a row says right?"]
+      : []),
+  ];
 }
 
 /** Beyond this many whole years a record is no longer one of few; common practice, no source. */
@@ -84,9 +103,10 @@ export const DRIER = [
   { name: "With half less rain", share: 0.5 },
 ] as const;
 
-/** What a record of few years cannot tell, or empty. */
-export function fewYearsFact(wholeYears: number): string {
-  if (!isFew(wholeYears)) return "";
+/** What a record of few years cannot tell, or empty: that less than a year tells nothing of years is said by its doubts. */
+export function fewYearsFact(figures: Pick<RainFigures, "days" | "wholeYears">): string {
+  const { wholeYears } = figures;
+  if (!isFew(wholeYears) || isStretched(figures)) return "";
   const span = wholeYears <= 1 ? "One year" : `${wholeYears} years`;
   return `${span} cannot tell how dry it gets: look at the same record with a quarter and with half less rain too.`;
 }

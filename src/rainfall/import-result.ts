@@ -120,6 +120,8 @@ export type RainFigures = {
   /** [m] */
   readonly wettestRain: number;
   readonly wettestDay: number;
+  /** Days that have a reading. */
+  readonly days: number;
   /** The mean lies outside what a place where anything grows has. */
   readonly isDoubtful: boolean;
 };

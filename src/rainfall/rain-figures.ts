@@ -48,6 +48,7 @@ export function rainFigures(record: { readonly firstDay: number; readonly rain: 
     wetDays: known ? (wet / known) * DAYS_A_YEAR : 0,
     wettestRain: known ? (rain[wettest] ?? 0) : 0,
     wettestDay: firstDay + wettest,
+    days: known,
     isDoubtful: meanYear !== null && (meanYear < LEAST_MEAN || meanYear > MOST_MEAN),
   };
 }

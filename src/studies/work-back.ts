@@ -1,6 +1,6 @@
 // Work back: from an answer that is wished for to the values of one number that give it.
 
-import { placeOn, type Scale, valueAt, valuesOf } from "../units/scale.ts";
+import { placeOn, roundStep, type Scale, valueAt, valuesOf } from "../units/scale.ts";
 
 /** What is wished of an answer [SI]. */
 export type Wish = { readonly sense: "at most" | "at least"; readonly target: number };
@@ -43,6 +43,8 @@ function slackOf({ sense, target }: Wish, answer: number | null): number {
   if (answer === null || Number.isNaN(answer)) return Number.NEGATIVE_INFINITY;
   return sense === "at most" ? target - answer : answer - target;
 }
+
+export const isMet = (wish: Wish, answer: number | null): boolean => slackOf(wish, answer) >= 0;
 
 /** Asks each value once. */
 function asking(answerAt: AnswerAt) {
@@ -107,7 +109,7 @@ async function edgeOf(
     const middle = between(scale, good.value, bad.value);
     if (middle === good.value || middle === bad.value) break;
     const [look = bad] = await ask([middle]);
-    if (slackOf(wish, look.answer) >= 0) good = look;
+    if (isMet(wish, look.answer)) good = look;
     else bad = look;
   }
   const [told] = scale.whole ? [good] : await ask([rounded(good.value, bad.value)]);
@@ -128,7 +130,7 @@ async function edges(ask: Asking, scale: Scale, wish: Wish, looks: readonly Look
   const found: Met[] = [];
   for (let at = 1; at < looks.length; at++) {
     const [before, after] = [looks[at - 1] as Look, looks[at] as Look];
-    const [was, is] = [slackOf(wish, before.answer) >= 0, slackOf(wish, after.answer) >= 0];
+    const [was, is] = [isMet(wish, before.answer), isMet(wish, after.answer)];
     if (was === is) continue;
     found.push(
       await edgeOf(ask, scale, wish, is ? { met: after, unmet: before } : { met: before, unmet: after }),
@@ -241,18 +243,70 @@ export async function workBack(
 ): Promise<WorkedBack> {
   const ask = asking(answerAt);
   const [now] = await ask([present]);
-  if (now && now.answer !== null && slackOf(wish, now.answer) >= 0)
-    return { state: "already", answer: now.answer };
+  if (now && now.answer !== null && isMet(wish, now.answer)) return { state: "already", answer: now.answer };
   let looks = await ask(firstValues(scale, present));
   // What is the same at every first look is not moved by it: no closer look is worth its wait.
   if (looks.every(({ answer }) => answer === looks[0]?.answer))
     return { state: "never", best: bestOf(wish, looks), still: true };
-  const isMet = () => looks.some(({ answer }) => slackOf(wish, answer) >= 0);
-  if (!isMet()) looks = await closerLook(ask, scale, wish, looks);
-  if (!isMet()) return { state: "never", best: bestOf(wish, looks), still: false };
+  const isAnyMet = () => looks.some(({ answer }) => isMet(wish, answer));
+  if (!isAnyMet()) looks = await closerLook(ask, scale, wish, looks);
+  if (!isAnyMet()) return { state: "never", best: bestOf(wish, looks), still: false };
   const found = await edges(ask, scale, wish, looks);
   const away = ({ value }: Met) => Math.abs(placeOn(scale, value) - placeOn(scale, present));
   const [nearest, ...others] = [...found].sort((a, b) => away(a) - away(b));
   if (!nearest) return { state: "never", best: bestOf(wish, looks), still: false };
   return { state: "found", nearest, others };
+}
+
+/** Round values looked at on either side of the one that was found. */
+const RUNGS = 2;
+
+/** The round values next to one, itself among them where it is round. */
+function rungsBeside(scale: Scale, value: number): readonly number[] {
+  const beside = ([-1, 1] as const).flatMap((by) => {
+    const first = roundStep(scale, value, by);
+    const rungs = [roundStep(scale, first, by === 1 ? -1 : 1), first];
+    while (rungs.length <= RUNGS) rungs.push(roundStep(scale, rungs.at(-1) ?? first, by));
+    return rungs;
+  });
+  return [...new Set(beside)];
+}
+
+/**
+ * What is offered in place of a value that was found: the round value of the hand's own steps next to it. It was evaluated and
+ * meets the wish; where no round one beside it does, the value stays as it was found.
+ */
+async function roundOffer(answerAt: AnswerAt, scale: Scale, wish: Wish, found: Met): Promise<Met> {
+  // Of whole numbers the least that does it is told.
+  if (scale.whole) return found;
+  const rungs = rungsBeside(scale, found.value);
+  const answers = await answerAt(rungs);
+  const away = ({ value }: Met) => Math.abs(placeOn(scale, value) - placeOn(scale, found.value));
+  const met = rungs.flatMap((value, at): Met[] => {
+    const answer = answers[at] ?? null;
+    return answer !== null && isMet(wish, answer) ? [{ value, answer }] : [];
+  });
+  return met.sort((a, b) => away(a) - away(b))[0] ?? found;
+}
+
+/** The same with each value that is told in round ones; two that come to the same are told once. */
+export async function inRoundValues(
+  answerAt: AnswerAt,
+  scale: Scale,
+  wish: Wish,
+  worked: WorkedBack,
+): Promise<WorkedBack> {
+  if (worked.state === "already") return worked;
+  if (worked.state === "never") {
+    const { best } = worked;
+    const asGood = best && (await roundOffer(answerAt, scale, { ...wish, target: best.answer }, best));
+    return { ...worked, best: asGood };
+  }
+  const nearest = await roundOffer(answerAt, scale, wish, worked.nearest);
+  const others: Met[] = [];
+  for (const other of worked.others) {
+    const met = await roundOffer(answerAt, scale, wish, other);
+    if (![nearest, ...others].some(({ value }) => value === met.value)) others.push(met);
+  }
+  return { ...worked, nearest, others };
 }

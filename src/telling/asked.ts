@@ -38,6 +38,8 @@ export type Phrase = {
 
 const NO_PHRASE: Phrase = { words: "", lead: "", last: "", stop: "" };
 const PHRASE = /^(?<words>(?<lead>[^,.;:]*?)(?<last>[^\s,.;:]*))(?<stop>[,.;:]|$)/;
+/** Words that begin with a stop end the phrase of those before them. */
+const STOPPED = /^[,.;:]/;
 
 /**
  * The phrase that a number stands in, to its end: what the number was stands behind it, as in "never short in 20 seasons, was
@@ -48,7 +50,8 @@ export function phraseAfter(pieces: readonly Piece[], at: number): Phrase {
   const found = typeof text === "string" ? PHRASE.exec(text)?.groups : undefined;
   if (!found) return NO_PHRASE;
   const { words = "", lead = "", last = "", stop = "" } = found;
-  return stop === "" && next !== undefined ? NO_PHRASE : { words, lead, last, stop };
+  const isEnded = stop !== "" || next === undefined || (typeof next === "string" && STOPPED.test(next));
+  return isEnded ? { words, lead, last, stop } : NO_PHRASE;
 }
 
 /** What can be done about what a sentence says. */

@@ -155,4 +155,15 @@ describe("version 3 to 4", () => {
   test.each([null, "", "  "])("where %o was typed it stays as it was", (typed) => {
     expect(old("€", typed, "€40", "€")).toEqual({ currency: "€", left: {}, line: ["€40", "€"] });
   });
+
+  test("the sky of a made-up place does not say in its name what a record makes untrue; a name of one's own stays", () => {
+    for (const [title, wanted] of [
+      ["Weather, made up", "The sky"],
+      ["Airport gauge", "Airport gauge"],
+    ]) {
+      const cards = [{ id: "weather", kind: "weather", title, givens: {} }];
+      const reading = readWorksheet({ version: 3, cards });
+      expect(reading.ok && reading.worksheet.cards[0]?.title).toBe(wanted);
+    }
+  });
 });

@@ -152,6 +152,17 @@ describe("rain comes in as the reader says", () => {
     await page.locator(".preview").getByText("dry.csv").waitFor();
     await page.getByRole("button", { name: "Take it anyway" }).waitFor();
     await expect.poll(() => page.locator(".preview .take").innerText()).toContain("Few places have that");
+    // Ten days of a likely rain are no year, and that is said in red beside what they are stretched to.
+    await page
+      .getByLabel("Rain record file")
+      .setInputFiles(asFile(twoYears().split("\n", 11).join("\n"), "ten.csv"));
+    await page.locator(".preview").getByText("ten.csv").waitFor();
+    const take = page.locator(".preview .take");
+    await expect.poll(() => take.innerText()).toMatch(/Stretched from 10 days, a year would come to/);
+    await expect
+      .poll(() => take.getByRole("alert").allInnerTexts())
+      .toEqual([expect.stringContaining("10 days cannot tell")]);
+    await page.getByRole("button", { name: "Take it anyway" }).waitFor();
     expect(complaints).toEqual([]);
     await context.close();
   });

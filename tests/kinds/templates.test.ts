@@ -43,6 +43,11 @@ describe.each(readdirSync(FOLDER).filter((name) => name.endsWith(".json")))("tem
     expect(opened(name).made_by).toContain("made-up");
     expect(report.cautions.some((caution) => caution.id === "made_up_weather")).toBe(true);
   });
+
+  test("no part but the place is called made up: its name would stay when a record comes in", () => {
+    const parts = opened(name).cards.filter(({ kind }) => kind !== "site");
+    for (const { title } of parts) expect(title).not.toMatch(/made.up/i);
+  });
 });
 
 describe("common practice, no source, in the demo's kind of place", () => {

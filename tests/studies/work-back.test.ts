@@ -1,8 +1,10 @@
 // Work back against functions whose crossings are known.
 
+import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { type Wish, workBack } from "../../src/studies/work-back.ts";
-import { scaleBetween } from "../../src/units/scale.ts";
+import { inRoundValues, type Wish, workBack } from "../../src/studies/work-back.ts";
+import { helping, moving } from "../../src/studies/worth-turning.ts";
+import { roundStep, type Scale, scaleBetween } from "../../src/units/scale.ts";
 
 const answering = (of: (value: number) => number | null) => async (values: readonly number[]) =>
   values.map(of);
@@ -125,5 +127,93 @@ describe("work back", () => {
     if (worked.state !== "found") throw new Error(worked.state);
     expect(worked.nearest.answer).toBeGreaterThanOrEqual(1.7);
     expect(worked.nearest.answer).toBeLessThanOrEqual(1.7 * 1.01);
+  });
+});
+
+/** Whether a step of the hand leads to it. */
+const isRound = (scale: Scale, value: number): boolean =>
+  roundStep(scale, roundStep(scale, value, 1), -1) === value ||
+  roundStep(scale, roundStep(scale, value, -1), 1) === value;
+
+describe("what is offered", () => {
+  const inTurn = async (scale: Scale, of: (value: number) => number, present: number, wish: Wish) =>
+    inRoundValues(answering(of), scale, wish, await workBack(answering(of), scale, present, wish));
+
+  test("is a step of the hand that does it too, on either side of the edge, the nearest such", async () => {
+    const gallons = scaleBetween(20, 5000, "gal");
+    const fewer = await inTurn(gallons, (value) => 43 - value / 20, 275, { sense: "at most", target: 15.8 });
+    if (fewer.state !== "found") throw new Error(fewer.state);
+    expect(fewer.nearest).toEqual({ value: 550, answer: 15.5 });
+    const feet = scaleBetween(4, 100, "ft");
+    const shorter = await inTurn(feet, (value) => 80 - 3 * value, 40, { sense: "at least", target: 44.6 });
+    if (shorter.state !== "found") throw new Error(shorter.state);
+    expect(shorter.nearest).toEqual({ value: 11.5, answer: 45.5 });
+  });
+
+  test("is what was found where no round value beside it does it", async () => {
+    const strip = (value: number) => (value > 20.331 && value < 20.339 ? 1 : (value - 20) / 1000);
+    const worked = await inTurn(scaleBetween(20, 21, "m"), strip, 20, { sense: "at least", target: 1 });
+    if (worked.state !== "found") throw new Error(worked.state);
+    expect(worked.nearest.answer).toBe(1);
+    expect(strip(worked.nearest.value)).toBe(1);
+  });
+
+  test("is as good as the best there is where none does it, and whole numbers stay the least that do", async () => {
+    const hill = (value: number) => -((value - 333.3) ** 2);
+    const scale = scaleBetween(100, 900, "gal");
+    const never = await inTurn(scale, hill, 100, { sense: "at least", target: 1 });
+    if (never.state !== "never" || !never.best) throw new Error(never.state);
+    expect(never.best.answer).toBe(hill(never.best.value));
+    const cans = await inTurn(scaleBetween(1, 5000, "1", true), (value) => 100 / value, 1, {
+      sense: "at most",
+      target: 0.73,
+    });
+    if (cans.state !== "found") throw new Error(cans.state);
+    expect(cans.nearest.value).toBe(137);
+  });
+
+  test("over random lines it meets the wish, is round, and no nearer round value does", async () => {
+    const real = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+    await fc.assert(
+      fc.asyncProperty(
+        real(-3, 3).filter((slope) => Math.abs(slope) > 0.01),
+        real(50, 4900),
+        fc.boolean(),
+        async (slope, crossing, atMost) => {
+          const scale = scaleBetween(20, 5000, "gal");
+          const line = (value: number) => slope * (value - crossing);
+          const wish: Wish = { sense: atMost ? "at most" : "at least", target: 0 };
+          const isMet = (value: number) => (atMost ? line(value) <= 0 : line(value) >= 0);
+          const present = isMet(20) ? 5000 : 20;
+          const worked = await inTurn(scale, line, present, wish);
+          if (worked.state !== "found") throw new Error(worked.state);
+          const { value, answer } = worked.nearest;
+          expect(answer).toBe(line(value));
+          expect(isMet(value)).toBe(true);
+          expect(isRound(scale, value)).toBe(true);
+          expect(isMet(roundStep(scale, value, present === 20 ? -1 : 1))).toBe(false);
+        },
+      ),
+    );
+  });
+});
+
+describe("what is worth turning", () => {
+  const ENDS: Readonly<Record<string, readonly (number | null)[]>> = {
+    still: [43, 43],
+    worse: [50, 43],
+    little: [40, 43],
+    enough: [43, 12],
+    none: [null, null],
+  };
+  const atEnds = async (number: string) => ENDS[number] ?? [];
+  const wish: Wish = { sense: "at most", target: 21 };
+
+  test("the first that comes to the wish, else the first that helps, never one that moves nothing", async () => {
+    const all = ["none", "still", "worse", "little", "enough"];
+    expect(await helping(all, wish, 43, atEnds)).toBe("enough");
+    expect(await helping(all.slice(0, 4), wish, 43, atEnds)).toBe("little");
+    expect(await helping(all.slice(0, 3), wish, 43, atEnds)).toBe(null);
+    expect(await moving(all, 43, atEnds)).toEqual(["worse", "little", "enough"]);
   });
 });

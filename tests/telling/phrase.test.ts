@@ -22,6 +22,8 @@ test("words between two numbers of one phrase are none of it; the last words of 
   expect(phraseAfter([number("a"), " of ", number("b")], 0).words).toBe("");
   expect(phraseAfter(["In a usual season ", number("a"), " spills"], 1).words).toBe(" spills");
   expect(phraseAfter([number("a")], 0).words).toBe("");
+  // What is said of them may come in two pieces.
+  expect(phraseAfter([number("a"), " seasons", "; in the worst on ", number("b")], 0).words).toBe(" seasons");
 });
 
 test("nothing of a sentence is lost or said twice", () => {

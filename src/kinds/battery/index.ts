@@ -28,6 +28,7 @@ export const battery: Kind = {
   uses: ["stores_power", "gives_power"],
   noted: ["charged", "swapped", "drained"],
   handSettings: ["rated_capacity", "waterings_per_charge"],
+  mends: ["energy"],
   offers: [
     {
       name: "bigger",

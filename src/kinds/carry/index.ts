@@ -119,6 +119,7 @@ export const carry: Kind = {
   noted: ["cleaned", "drained"],
   uses: ["waters_beds"],
   joins: { from: "newest" },
+  mends: ["hands"],
   offers: [{ name: "can", says: "a second can for {}", row: "cans_at_once", buys: { more: "one", most: 2 } }],
   drawn: {
     as: "carry",

@@ -29,6 +29,7 @@ export const delivery: Kind = {
   timed: { volume: "bucket_volume", time: "bucket_time" },
   local: ["outlet_height"],
   handSettings: ["hose_length", "hose_bore", "lowest_water", "watering_time"],
+  mends: ["pump_time", "hands"],
   offers: [
     {
       name: "hose",

@@ -25,6 +25,7 @@ export const line: Kind = {
   noted: ["bucket", "opened", "cleaned", "drained"],
   timed: { flow: "flow" },
   handSettings: ["length", "bore", "valve_bore", "shut_level", "refill_time"],
+  mends: ["refill", "line"],
   offers: LINE_OFFERS,
   drawn: { as: "line", beside: [{ row: "refill_time", tint: "water", text: "fills it in {}" }] },
   glance: ["refill_time", "flow"],

@@ -76,6 +76,7 @@ export const panel: Kind = {
   uses: ["gives_power"],
   joins: { charges: "newest" },
   handSettings: ["rated_power", "count", "tilt", "azimuth", "charges"],
+  mends: ["energy", "daylight"],
   offers: [{ name: "one_more", says: "one more of {}", row: "count", buys: { more: "one" } }],
   drawn: {
     as: "panel",

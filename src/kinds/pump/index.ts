@@ -149,6 +149,7 @@ export const pump: Kind = {
   handSettings: ["lowest_water", "powered_by"],
   glance: ["flow_at_no_head", "running_current"],
   spans: PUMP_SPANS,
+  mends: ["pump_time"],
   offers: [
     {
       name: "bigger",

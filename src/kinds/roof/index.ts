@@ -101,6 +101,7 @@ export const roof: Kind = {
   uses: ["carries_dirt"],
   joins: { drains_to: "newest" },
   local: ["footprint", "length", "width"],
+  mends: ["rain"],
   offers: [{ name: "gutter", says: "a gutter on {}", row: "drains_to", buys: "link" }],
   handSettings: [
     "footprint",

@@ -20,6 +20,7 @@ export const tank: Kind = {
   noted: ["dipped", "filled", "took", "timed", "cleaned", "drained"],
   local: ["ground_height", "stand_height", "level_today"],
   handSettings: ["capacity", "count", "stand_height", "outlet_height", "overflows_to"],
+  mends: ["storage", "unroofed", "tankful"],
   offers: [
     { name: "one_more", says: "one more of {}", row: "count", buys: { more: "one" } },
     { name: "lid", says: "a lid for {}", row: "cover", buys: { word: "covered", instead_of: "open" } },

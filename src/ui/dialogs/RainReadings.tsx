@@ -93,7 +93,7 @@ export function TakeBar(props: {
   readonly onTake: () => void;
   readonly children?: JSX.Element;
 }) {
-  const isDoubtful = () => props.told?.isDoubtful ?? false;
+  const isDoubtful = () => (props.told?.doubts.length ?? 0) > 0;
   return (
     <div class="take" classList={{ doubtful: isDoubtful() }}>
       <Show when={props.told}>
@@ -102,11 +102,13 @@ export function TakeBar(props: {
             {told().lead}
             <strong class="figure">{told().yearly}</strong>
             <span>{told().wet}</span>
-            <Show when={isDoubtful()}>
-              <span class="wrong" role="alert">
-                Few places have that. Are the unit, the column and what a row says right?
-              </span>
-            </Show>
+            <For each={told().doubts}>
+              {(doubt) => (
+                <span class="wrong" role="alert">
+                  {doubt}
+                </span>
+              )}
+            </For>
           </p>
         )}
       </Show>

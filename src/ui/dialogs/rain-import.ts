@@ -41,7 +41,8 @@ export type RainTold = {
   readonly yearly: string;
   readonly lead: string;
   readonly wet: string;
-  readonly isDoubtful: boolean;
+  /** Why a usual year is not as it says, each in a sentence: what is taken all the same is taken knowingly. */
+  readonly doubts: readonly string[];
   /** What a record of few years cannot tell, and its drier versions; empty for a long one. */
   readonly few: string;
   readonly drier: readonly { readonly name: string; readonly yearly: string }[];

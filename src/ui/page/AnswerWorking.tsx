@@ -2,6 +2,7 @@
 
 import { For, lazy, onCleanup, onMount, Show } from "solid-js";
 import { numberIn } from "../../graph/readers.ts";
+import type { Sentence } from "../../telling/asked.ts";
 import { showInTime } from "../beside/show.ts";
 import { rowAt } from "../row-at.ts";
 import { Working } from "../rows/Working.tsx";
@@ -39,10 +40,45 @@ type Props = {
   readonly pressed: () => HTMLElement | null;
 };
 
+function Said(props: { readonly sentences: readonly Sentence[]; readonly onPress: OnPress }) {
+  return (
+    <For each={props.sentences}>
+      {(sentence) => (
+        <p>
+          <Pieces sentence={sentence} onPress={props.onPress} />
+        </p>
+      )}
+    </For>
+  );
+}
+
+/** What gives out first as a whole sentence, and the way to what can be bought against it. */
+function GivesOut() {
+  const sheet = useSheet();
+  return (
+    <Show when={sheet.givesOut()}>
+      {(said) => (
+        <p>
+          {said()}{" "}
+          <button type="button" class="act" onClick={() => showInTime(sheet, "money")}>
+            Next money
+          </button>
+        </p>
+      )}
+    </Show>
+  );
+}
+
+/** Its first sentence and what can be asked of it stand in sight at once; the sum and its sources are folded away. */
 export function AnswerWorking(props: Props) {
   const sheet = useSheet();
-  const quantity = () => sheet.looking.opened();
-  const place = () => rowAt(sheet, quantity() ?? "");
+  const quantity = () => sheet.looking.opened() ?? "";
+  const place = () => rowAt(sheet, quantity());
+  const beside = () => sheet.beside(quantity());
+  const meaning = (): string => {
+    const working = beside().length === 0 ? sheet.explain(quantity()) : null;
+    return working ? working.words || working.help : "";
+  };
   let panel: HTMLElement | undefined;
   const onKey = (event: KeyboardEvent): void => {
     if (panel) goByTab(event, panel, props.pressed());
@@ -55,33 +91,27 @@ export function AnswerWorking(props: Props) {
   return (
     <section class="answer-working" aria-label="How it is worked out" ref={panel}>
       <header>
-        <h2>{sheet.place(quantity() ?? "")}</h2>
+        <h2>{sheet.place(quantity())}</h2>
         <button type="button" class="small" onClick={() => props.onClose()}>
           Close
         </button>
       </header>
-      <For each={sheet.beside(quantity() ?? "")}>
-        {(sentence) => (
-          <p>
-            <Pieces sentence={sentence} onPress={props.onPress} />
-          </p>
-        )}
-      </For>
-      <Show when={quantity() === "season.binding" && sheet.givesOut()}>
-        {(said) => (
-          <p>
-            {said()}{" "}
-            <button type="button" class="act" onClick={() => showInTime(sheet, "money")}>
-              Next money
-            </button>
-          </p>
-        )}
+      <Show when={meaning()}>{(text) => <p>{text()}</p>}</Show>
+      <Said sentences={beside().slice(0, 1)} onPress={props.onPress} />
+      <Show when={quantity() === "season.binding"}>
+        <GivesOut />
       </Show>
+      <Show when={numberIn(sheet.result(quantity())) !== null}>
+        <WorkBack answer={quantity()} />
+      </Show>
+      <Said sentences={beside().slice(1)} onPress={props.onPress} />
       <Show when={place()}>
-        {(at) => <Working quantity={quantity() ?? ""} card={at().card} row={at().row} />}
-      </Show>
-      <Show when={numberIn(sheet.result(quantity() ?? "")) !== null}>
-        <WorkBack answer={quantity() ?? ""} />
+        {(at) => (
+          <details class="worked-out">
+            <summary>How it was worked out</summary>
+            <Working quantity={quantity()} card={at().card} row={at().row} />
+          </details>
+        )}
       </Show>
     </section>
   );

@@ -1,6 +1,6 @@
 // The open part, whatever its kind: its neighbours, its name, its given numbers, its results, and the rest when asked for.
 
-import { createComputed, createMemo, createSignal, For, Show } from "solid-js";
+import { createComputed, createMemo, createSignal, For, onMount, Show } from "solid-js";
 import { bare } from "../../document/title-apart.ts";
 import type { Card } from "../../document/worksheet.ts";
 import { isMet } from "../../graph/row-when.ts";
@@ -194,13 +194,29 @@ function createSwipe(parts: Parts, goTo: (id: string) => void) {
   };
 }
 
+/** A part is seen from its head on: in its own scroll, or where the page scrolls, below what stays at the head of that. */
+function toItsHead(part: HTMLElement): void {
+  part.closest(".zone-part")?.scrollTo({ top: 0 });
+  if (part.getBoundingClientRect().top < 0) part.scrollIntoView({ block: "start" });
+}
+
 /** The open part: what stands before and after it, its name, what is in hand, its rows. */
 export function Part(props: { readonly card: Card; readonly parts: Parts }) {
   const sheet = useSheet();
   const isPhone = () => sheet.looking.width() === "phone";
   const swipe = createSwipe(props.parts, sheet.edit.goTo);
+  let part: HTMLElement | undefined;
+  // Before its rows: one of them that is in hand or asked for comes into view after it.
+  onMount(() => part && toItsHead(part));
   return (
-    <article class="card" id={props.card.id} aria-label={props.card.title} tabindex="-1" {...swipe}>
+    <article
+      class="card"
+      id={props.card.id}
+      aria-label={props.card.title}
+      tabindex="-1"
+      ref={part}
+      {...swipe}
+    >
       <Beside card={props.card} parts={props.parts} />
       <Show when={isPhone() && sheet.held() && !sheet.looking.inHand()}>
         <button type="button" class="link keep-line" onClick={() => keepBeside(sheet)}>

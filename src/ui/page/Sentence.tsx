@@ -65,24 +65,21 @@ function NumberButton(props: NumberProps) {
 
 /** A number, the words of its phrase, what it was, and the stop behind it: a line never begins with the last two of them. */
 function NumberOf(props: NumberProps) {
+  const hasWords = () => props.phrase.words !== "";
   return (
-    <>
-      <span class="together">
-        <NumberButton {...props} />
-        <Show when={props.phrase.words === ""}>
-          <Was piece={props.piece} />
-          {props.phrase.stop}
-        </Show>
-      </span>
-      <Show when={props.phrase.words !== ""}>
+    <span class="together" classList={{ phrase: hasWords() }}>
+      <NumberButton {...props} />
+      <Show when={hasWords()}>
         <Words text={props.phrase.lead} />
-        <span class="together">
-          <Words text={props.phrase.last} />
-          <Was piece={props.piece} />
-          {props.phrase.stop}
-        </span>
       </Show>
-    </>
+      <span class="last">
+        <Show when={hasWords()}>
+          <Words text={props.phrase.last} />
+        </Show>
+        <Was piece={props.piece} />
+        {props.phrase.stop}
+      </span>
+    </span>
   );
 }
 

@@ -23,10 +23,19 @@ export type WorkBackQuestion = {
 };
 
 export type WorkBackTools = {
-  /** Numbers that matter and can move an answer, and the likeliest of them. */
-  readonly numbers: (answer: string) => { readonly all: readonly string[]; readonly first: string | null };
-  /** What is likely wished of an answer. */
-  readonly wish: (answer: string) => { readonly sense: Sense; readonly text: string };
+  /** Numbers that matter and may move an answer, the likeliest first. */
+  readonly numbers: (answer: string) => readonly string[];
+  /** What is likely wished of an answer; null where nothing can be. */
+  readonly wish: (
+    answer: string,
+  ) => { readonly sense: Sense; readonly target: number; readonly text: string } | null;
+  /** The one of them to begin with: what gives out first, where that helps. Null: none helps. */
+  readonly helping: (
+    answer: string,
+    wish: { readonly sense: Sense; readonly target: number },
+  ) => Promise<string | null>;
+  /** Those of them that move it. */
+  readonly moving: (answer: string) => Promise<readonly string[]>;
   /** Never ends where the next question calls it off; throws with a reader's reason. */
   readonly work: (question: WorkBackQuestion) => Promise<WorkedBack>;
   readonly set: (number: string, entry: Entry) => void;

@@ -1,4 +1,4 @@
-// What is held: everything that moved since, furthest first, and the ways out of it.
+// What is held: everything that moved since, sorted, and the ways out of it.
 
 import { createMemo, createSignal, For, Show } from "solid-js";
 import type { Moved as MovedOne } from "../../telling/what-moved.ts";
@@ -76,6 +76,10 @@ export function Moved(props: {
             ·{" "}
           </Show>
           {all().unmoved} did not
+          <Show when={all().answers.length > 1}>
+            <br />
+            First what the answer on top says, then what moved furthest.
+          </Show>
         </p>
         <p class="ways">
           <Show when={all().givens.length > 0}>

@@ -79,6 +79,27 @@ function reveal(looking: Looking, id: string): void {
   requestAnimationFrame(() => find(FRAMES));
 }
 
+/** The part of its group that stands behind a card, else the one before it; null where it is alone there. */
+function besideIn({ cards }: Worksheet, id: string): string | null {
+  const groupOf = (kind: string | undefined) => CARD_KINDS[kind ?? ""]?.group;
+  const group = groupOf(cards.find((card) => card.id === id)?.kind);
+  const kin = cards.filter(({ kind }) => groupOf(kind) === group);
+  const at = kin.findIndex((card) => card.id === id);
+  return (kin[at + 1] ?? kin[at - 1])?.id ?? null;
+}
+
+/** What the step changes of which parts there are is seen: the one that comes stands open, and where the open one goes the next does. */
+function stepSeen({ session, looking }: Pick<Tools, "session" | "looking">, step: () => void): void {
+  const [before, open] = [session.worksheet(), looking.part()];
+  step();
+  const { cards } = session.worksheet();
+  if (cards === before.cards) return;
+  const known = new Set(before.cards.map(({ id }) => id));
+  const [came, ...others] = cards.filter(({ id }) => !known.has(id));
+  if (came && others.length === 0) looking.openPart(came.id);
+  else if (open !== null && !cards.some(({ id }) => id === open)) looking.openPart(besideIn(before, open));
+}
+
 /** Takes a number in hand, ready for typing, its row in view. */
 function takeInHand(looking: Looking, id: string): void {
   looking.take(id);
@@ -122,15 +143,20 @@ function cardEdits({
   session,
   looking,
 }: Tools): Pick<Edits, "addCard" | "swapLink" | "removeCard" | "copyCard" | "renameCard" | "moveCard"> {
+  /** Opens the part that an edit brings. */
+  const bringing = (edit: () => void): void => {
+    const known = new Set(session.worksheet().cards.map((card) => card.id));
+    edit();
+    const fresh = session.worksheet().cards.find((card) => !known.has(card.id));
+    if (fresh) reveal(looking, fresh.id);
+  };
   return {
-    addCard: (kind) => {
-      const known = new Set(session.worksheet().cards.map((card) => card.id));
-      session.edit(`Add ${kind.label}`, (worksheet) =>
-        addJoined(CARD_KINDS, worksheet, kind.kind, numberedApart(kind.label, worksheet)),
-      );
-      const fresh = session.worksheet().cards.find((card) => !known.has(card.id));
-      if (fresh) reveal(looking, fresh.id);
-    },
+    addCard: (kind) =>
+      bringing(() =>
+        session.edit(`Add ${kind.label}`, (worksheet) =>
+          addJoined(CARD_KINDS, worksheet, kind.kind, numberedApart(kind.label, worksheet)),
+        ),
+      ),
     swapLink: (card, row, swap) => {
       session.edit(swap.ask, (worksheet) =>
         swapped(worksheet, card.id, row.name, { ...swap, title: CARD_KINDS[swap.to]?.label ?? swap.to }),
@@ -138,9 +164,12 @@ function cardEdits({
     },
     removeCard: (card) => {
       looking.openWorking(null);
-      session.edit(`Take out ${card.title}`, (worksheet) => removeCard(worksheet, card.id, roles));
+      stepSeen({ session, looking }, () =>
+        session.edit(`Take out ${card.title}`, (worksheet) => removeCard(worksheet, card.id, roles)),
+      );
     },
-    copyCard: (card) => session.edit(`Copy ${card.title}`, (worksheet) => copyCard(worksheet, card.id)),
+    copyCard: (card) =>
+      bringing(() => session.edit(`Copy ${card.title}`, (worksheet) => copyCard(worksheet, card.id))),
     renameCard: (card, title) =>
       session.edit(`Rename ${card.title}`, (worksheet) => renameCard(worksheet, card.id, title)),
     moveCard: (card, by) => {
@@ -240,11 +269,11 @@ export function makeEdits(tools: Tools): Edits {
     // Not every browser takes the focus off a field when a button is pressed: what is typed there is an edit before.
     undo: () => {
       typing.enter();
-      session.undo();
+      stepSeen(tools, session.undo);
     },
     redo: () => {
       typing.enter();
-      session.redo();
+      stepSeen(tools, session.redo);
     },
     typed: (field, text) => shared.typed.say(session.saver.place().id, field, text),
     hold: session.hold,

@@ -90,9 +90,21 @@ function sheetActs({ session, shared, refreshSheets }: Tools) {
   return { rename, copy, remove, bringBack };
 }
 
+/** The sheet whose reader was asked whether to keep it and has not said so, and who made it: a reload asks again. */
+const UNANSWERED = "eavesdrip-received";
+
+type Sent = Pick<Worksheet, "made_by" | "made_on">;
+
+function askedBefore(shared: PageShared, id: string): Sent | null {
+  const [asked, made_by = "", made_on = ""] = (shared.device.get(UNANSWERED) ?? "").split("\n");
+  return asked === id ? { made_by, made_on } : null;
+}
+
 /** What somebody sent, until the reader has said what is to become of it; it is kept from the start. */
 function receiving({ laid, session, shared }: Tools) {
-  const sent = laid.received;
+  const { id, received } = laid;
+  if (received) shared.device.set(UNANSWERED, [id, received.made_by, received.made_on].join("\n"));
+  const sent = received ?? askedBefore(shared, id);
   const [met, setMet] = createSignal(false);
   const [others, setOthers] = createSignal<readonly string[]>([]);
   if (sent)
@@ -109,9 +121,11 @@ function receiving({ laid, session, shared }: Tools) {
       };
     },
     keepReceived: () => {
+      shared.device.del(UNANSWERED);
       setMet(true);
     },
     backToMine: () => {
+      shared.device.del(UNANSWERED);
       const [last] = others();
       if (last !== undefined) void session.saver.flush().then(() => shared.open(last));
     },

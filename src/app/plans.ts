@@ -19,10 +19,12 @@ import {
   COMPARED_IDS,
   type Compared,
   comparedIn,
+  comparedSaid,
   dearerSaid,
   differencesSaid,
   leftOutSaid,
   planNameSaid,
+  priceSaid,
 } from "../telling/plans.ts";
 import type { PlanCell, PlanHead, PlanRow, Plans } from "../ui/beside/plans.ts";
 import { type ShowOptions, showQuantity } from "../units/show.ts";
@@ -121,18 +123,23 @@ function createAnswers(engine: Engine, asker: Asker, shown: Accessor<readonly Pl
 function rowOf(
   engine: Engine,
   options: ShowOptions,
-  { id, better }: Compared,
-  results: readonly { readonly result: Result | undefined; readonly old: boolean }[],
+  compared: Compared,
+  results: readonly { readonly get: (id: string) => Result | undefined; readonly old: boolean }[],
 ): PlanRow {
   const { graph, worksheet } = engine.view();
+  const { id, better, of } = compared;
   const node = nodeOf(graph, id);
-  const values = results.map(({ result }) => {
-    const value = shownIn(result);
-    return typeof value === "number" ? value : null;
-  });
+  const numbersOf = (one: string): readonly (number | null)[] =>
+    results.map(({ get }) => {
+      const value = shownIn(get(one));
+      return typeof value === "number" ? value : null;
+    });
+  const values = numbersOf(id);
+  const all = of ? numbersOf(of) : [];
   const shown = values.map((value, at) => {
-    if (value !== null && node) return shownOf(worksheet, node, value, options);
-    return results[at]?.result === undefined || results[at]?.old ? NOT_YET : "none";
+    if (value !== null && node)
+      return comparedSaid(compared, shownOf(worksheet, node, value, options), all[at] ?? null);
+    return results[at]?.get(id) === undefined || results[at]?.old ? NOT_YET : "none";
   });
   const most = Math.max(0, ...values.map((value) => value ?? 0));
   const best = bestOf(values, shown, better);
@@ -147,7 +154,11 @@ function rowOf(
   return { id, cells };
 }
 
-/** What the plan costs more than the sheet. What it adds without a price is named where anything has one. */
+/** The price of all parts, as shown; null where nothing has one. */
+const totalSaid = (total: number | null, money: (amount: number) => string): string | null =>
+  total === null || total === 0 ? null : money(total);
+
+/** What the plan costs, and how much more than the sheet. What it adds without a price is named where anything has one. */
 function dearer({ plan, laid }: Column, total: number | null, planned: number | null, options: ShowOptions) {
   if (total === null && planned === null) return "";
   const by = (planned ?? 0) - (total ?? 0);
@@ -156,7 +167,8 @@ function dearer({ plan, laid }: Column, total: number | null, planned: number | 
     const of = CARD_KINDS[kind];
     return of !== undefined && isPriced(of) && card?.price === undefined;
   });
-  return dearerSaid(by, showQuantity(Math.abs(by), "money", options), unpriced.length);
+  const money = (amount: number) => showQuantity(amount, "money", options);
+  return dearerSaid(by, money(Math.abs(by)), unpriced.length, totalSaid(planned, money));
 }
 
 function createEdits({ session, options }: Tools, bringLast: () => void) {
@@ -212,13 +224,15 @@ export function createPlans(tools: Tools, asker: Asker): Plans {
     const has = (id: string) => typeof shownIn(result(id)) === "number";
     return comparedIn(has).map((compared) =>
       rowOf(engine, options(), compared, [
-        { result: result(compared.id), old: result(compared.id)?.state === "pending" },
+        { get: result, old: result(compared.id)?.state === "pending" },
         ...shown().map(({ changes }) => ({
-          result: known().get(changes)?.[compared.id],
+          get: (id: string) => known().get(changes)?.[id],
           old: !fresh().has(changes),
         })),
       ]),
     );
   });
-  return { heads, rows, others, bring, failure, ...createEdits(tools, bringLast) };
+  const price = () =>
+    priceSaid(totalSaid(numberIn(result(TOTAL)), (sum) => showQuantity(sum, "money", options())));
+  return { heads, rows, price, others, bring, failure, ...createEdits(tools, bringLast) };
 }

@@ -36,6 +36,13 @@ export const JOINTS: ReadonlySet<unknown> = new Set([
   "or",
 ]);
 
+/** A token as a sentence about it has it. */
+function asWord(token: Token): string {
+  if (token.kind === "sign") return token.sign;
+  if (token.kind === "name") return token.name;
+  return token.kind === "literal" ? token.shown : "this";
+}
+
 class Checker {
   readonly tokens: readonly Token[];
   readonly frames: Frame[] = [];
@@ -118,7 +125,7 @@ class Checker {
 
   private joint(token: Literal | NameNode | SignToken): void {
     if (token.kind !== "sign" || token.sign === "(" || token.sign === "not") {
-      throw new FormulaTrouble("A sign such as + or * is missing before this.", token);
+      throw new FormulaTrouble(`A sign such as + or * is missing before ${asWord(token)}.`, token);
     }
     if (JOINTS.has(token.sign)) this.wantsValue = true;
     else if (token.sign === ")") this.close(token);
@@ -152,7 +159,7 @@ class Checker {
 
   private close(token: SignToken): void {
     const frame = this.frames.pop();
-    if (!frame) throw new FormulaTrouble("This bracket was never opened.", token);
+    if (!frame) throw new FormulaTrouble(`The bracket ) at place ${token.end} was never opened.`, token);
     if (frame.kind === "choice") this.half(frame);
     if (!frame.row) return;
     const { least, most } = argumentBounds(frame.row.signature);
@@ -175,10 +182,12 @@ class Checker {
   private finish(): void {
     const last = this.tokens.at(-1);
     if (!last) throw new FormulaTrouble("There is no formula here.", { start: 0, end: 0 });
-    if (this.wantsValue) throw new FormulaTrouble("A number or a name is missing after this.", last);
+    if (this.wantsValue)
+      throw new FormulaTrouble(`A number or a name is missing after ${asWord(last)}.`, last);
     const open = this.frames.at(-1);
     if (open?.kind === "choice") this.half(open);
-    if (open) throw new FormulaTrouble("This bracket is never closed.", open.place);
+    if (open)
+      throw new FormulaTrouble(`The bracket ( at place ${open.place.end} is never closed.`, open.place);
   }
 }
 

@@ -5,6 +5,7 @@ import { formulaDimension } from "../formula/dimensions.ts";
 import { type Dimension, sameDimension } from "../units/dimension.ts";
 import { kindWords } from "../units/suits.ts";
 import { parseUnit, unitProblem } from "../units/unit.ts";
+import { rowNamed } from "./card-plans.ts";
 import type { FormulaWork, GraphNode, Step } from "./nodes.ts";
 import { failed } from "./problems.ts";
 import { dimensionOfMeasure, measureOf } from "./rows.ts";
@@ -55,6 +56,19 @@ function unsuited(found: Dimension, wanted: Dimension, length: number): BoundSte
   return { ok: false, code: "dimension", text, span: { start: 0, end: length } };
 }
 
+/** A formula of the user's that comes to something else than the unit is of, which stands in a field of its own. */
+function unsuitedUnit(
+  { kind, row }: GraphNode,
+  found: Dimension,
+  wanted: Dimension,
+  unit: string,
+): BoundStep {
+  const field = kind && row?.row === "user_formula" ? rowNamed(kind, row.unit)?.label : undefined;
+  const where = field === undefined ? "" : `, in "${field}",`;
+  const text = `This comes to ${kindWords(found)}, but ${unit}${where} is ${kindWords(wanted)}.`;
+  return { ok: false, code: "dimension", text };
+}
+
 /** The dimension that is wanted of a formula; null where the formula decides. */
 function wantedOf(node: GraphNode, work: FormulaWork): BoundStep {
   if (work.userUnit === null) {
@@ -81,7 +95,9 @@ function bindFormulaNode(node: GraphNode, work: FormulaWork): BoundStep {
   const wanted = wantedOf(node, work);
   if (!wanted.ok || wanted.dimension === null) return wanted.ok ? bound : wanted;
   if (bound.dimension && !bound.fitsAny && !sameDimension(bound.dimension, wanted.dimension)) {
-    return unsuited(bound.dimension, wanted.dimension, work.step.formula.text.length);
+    return work.userUnit === null
+      ? unsuited(bound.dimension, wanted.dimension, work.step.formula.text.length)
+      : unsuitedUnit(node, bound.dimension, wanted.dimension, work.userUnit);
   }
   return wanted;
 }

@@ -1,5 +1,6 @@
 // What a name in a rule stands for: an own row, a row through a link, a row of a single card, a measured value.
 
+import { nearestOf } from "../units/spelling.ts";
 import {
   type CardPlan,
   type Draft,
@@ -40,9 +41,19 @@ function throughLink(plan: Draft, from: CardPlan, row: LinkGiven, rest: string, 
   return found(name, standIn(plan, lacking, kind, null, none(reason, lacking)), link);
 }
 
+/** A name that stands for nothing, and the one that was perhaps meant. */
+function unknown(said: string, word: string, words: Iterable<string>): Resolved {
+  const near = nearestOf(word, words);
+  return { wrong: near === null ? said : `${said} Did you mean ${near}?` };
+}
+
+const namesOf = (kind: CardKind): readonly string[] =>
+  kind.rows.flatMap(({ name, hidden }) => (hidden ? [] : [name]));
+
 function ofSingleCard(plan: Draft, kind: CardKind, rest: string, name: string): Resolved {
   const row = rowNamed(kind, rest);
-  if (!row) return { wrong: `${name}: the card "${kind.label}" has nothing called ${rest}.` };
+  if (!row)
+    return unknown(`${name}: the card "${kind.label}" has nothing called ${rest}.`, rest, namesOf(kind));
   const node = plan.byId.has(kind.kind) ? nodeAt(plan, kind.kind, rest) : null;
   if (node) return found(name, node);
   const { code, text } = missingCard(kind, name);
@@ -88,10 +99,12 @@ export function resolveAnywhere(plan: Draft, name: string): Resolved {
   if (card) {
     const row = card.kind.once?.[rest] ?? rest;
     const node = rowNamed(card.kind, row) ? nodeAt(plan, head, row) : null;
-    return node ? found(name, node) : { wrong: `The card ${head} has nothing called ${rest}.` };
+    return node
+      ? found(name, node)
+      : unknown(`The card ${head} has nothing called ${rest}.`, rest, namesOf(card.kind));
   }
   const single = kindNamed(plan.kinds, head);
   return single?.single
     ? ofSingleCard(plan, single, single.once?.[rest] ?? rest, name)
-    : { wrong: `There is no card ${head}.` };
+    : unknown(`There is no card ${head}.`, head, plan.byId.keys());
 }

@@ -20,7 +20,7 @@ const GAP = { alike: 8, unlike: 20 };
 const ASIDE = { named: 16, bare: 6 };
 /** Words may lie so much deeper than the first place under their thing, out of a hose's way [px]. */
 const DEEPER = 24;
-const COSTS = { aside: 0.3, firstLine: 3, line: 8, deeper: 1 };
+const COSTS = { aside: 0.3, firstLine: 3, line: 30, deeper: 1 };
 export type InRow = {
   readonly speaker: Speaker;
   readonly saying: Saying & { readonly at: number };

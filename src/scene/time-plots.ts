@@ -8,7 +8,7 @@ import { lowestIn, type Season, type StoredSeries, shortRuns, type Year } from "
 import { monthAxis } from "./year-curve.ts";
 
 /** A bar takes so much of its season's room. */
-const BAR = 0.36;
+export const BAR = 0.36;
 /** Nothing short still shows as a tick [share of the tallest bar]. */
 const LEAST_TOP = 4;
 

@@ -1,35 +1,18 @@
 // What the answers of the whole place are called where they stand alone, over a curve or in a list: on their own card a
-// row may lean on the one before it ("of them", "in that season"). And what a grower looks for first among answers.
+// row may lean on the one before it ("of them", "in that season").
 
-/**
- * What a grower looks for first, in this order: what goes short, how long the water lasts, when it is there again, the rest
- * of the whole place. A name without a dot is a row's, of whatever part has one.
- */
-const LOOKED_FOR: readonly string[] = [
+/** Answers of the whole place, as they are offered: what goes short, how long the water lasts, the rest. */
+export const OF_THE_PLACE: readonly string[] = [
   "season.worst_season_days_short",
   "season.seasons_short",
   "season.days_short",
-  "days_short",
   "season.share_met",
   "season.days_of_autonomy",
-  "days_of_autonomy",
-  "refill_after_watering",
-  "refill_time",
   "season.reliability_volume",
   "season.spill",
   "cost.total",
   "cost.yearly",
 ];
-
-/** Answers of the whole place, in the order in which they are offered. */
-export const OF_THE_PLACE: readonly string[] = LOOKED_FOR.filter((name) => name.includes("."));
-
-/** Where an answer stands among those that are looked for, from nought on; behind them all stand the others, alike. */
-export function placeInOrder(id: string): number {
-  const own = LOOKED_FOR.indexOf(id);
-  const at = own < 0 ? LOOKED_FOR.indexOf(id.split(".")[1] ?? "") : own;
-  return at < 0 ? LOOKED_FOR.length : at;
-}
 
 const NAMES: ReadonlyMap<string, string> = new Map([
   ["season.worst_season_days_short", "Short days, worst season"],

@@ -18,8 +18,15 @@ export type NotedBed = {
   readonly tanks?: NamedTanks;
 };
 
-/** What it got or by what it was helped out, and why no more. */
-type Noted = { readonly title: string; readonly got: string; readonly why: string; readonly after: string };
+/** What it got, or by what it was helped out, and why no more. */
+type Noted = {
+  readonly title: string;
+  /** "" where nothing; null where the helper made up for it. */
+  readonly only: string | null;
+  /** ", with Two cans" */
+  readonly by: string;
+  readonly why: string;
+};
 
 function notedOn({ title, notes, ways, tanks }: NotedBed, day: number, show: Show): Noted | null {
   const bound = BOUNDS[(notes.lacked[day] ?? 0) - 1];
@@ -28,10 +35,10 @@ function notedOn({ title, notes, ways, tanks }: NotedBed, day: number, show: Sho
   const last = notes.lastBy[day] ?? 0;
   const helper = last > 1 ? ways[last - 1] : undefined;
   if (notes.unfilled[day] !== 1)
-    return helper ? { title, got: "", why, after: `; ${helper} helped out` } : null;
-  if (last === 0) return { title, got: " got nothing", why, after: "" };
+    return helper ? { title, only: null, by: "", why: `${why}; ${helper} helped out` } : null;
+  if (last === 0) return { title, only: "", by: "", why };
   const by = helper ? `, with ${helper}` : "";
-  return { title, got: ` got only ${show(notes.given[day] ?? 0, "volume")}${by}`, why, after: "" };
+  return { title, only: show(notes.given[day] ?? 0, "volume"), by, why };
 }
 
 /**
@@ -47,18 +54,30 @@ export const dayNote = (bed: NotedBed, day: number, show: Show): string | null =
 /** More beds than these are counted, not named. */
 const MOST_NAMED = 2;
 
-/** What the waterings of all beds lacked on a day: those with the same to say share a sentence. */
+const named = (beds: readonly Noted[]): string =>
+  beds.length > MOST_NAMED ? `${beds.length} beds` : listed(beds.map(({ title }) => title));
+
+/** "A and B got nothing, C got only 3 gal", of beds that lacked the same. */
+function gotSaid(beds: readonly Noted[]): string {
+  const nothing = beds.filter(({ only }) => only === "");
+  const some = beds.filter(({ only }) => only !== null && only !== "");
+  const kinds = [...new Set(some.map(({ only, by }) => `${only}${by}`))];
+  const parts = kinds.map((kind) => {
+    const those = some.filter(({ only, by }) => `${only}${by}` === kind);
+    return `${named(those)} got only ${those[0]?.only}${those.length > 1 ? " each" : ""}${those[0]?.by}`;
+  });
+  const onlys = parts.length > MOST_NAMED ? [`${named(some)} got only part of their water`] : parts;
+  return [...(nothing.length > 0 ? [`${named(nothing)} got nothing`] : []), ...onlys].join(", ");
+}
+
+/** What the waterings of all beds lacked on a day: those that lacked the same share a sentence. */
 export function dayNotes(beds: readonly NotedBed[], day: number, show: Show): readonly string[] {
-  const alike = new Map<string, string[]>();
+  const alike = new Map<string, Noted[]>();
   for (const bed of beds) {
     const noted = notedOn(bed, day, show);
-    if (!noted) continue;
-    const said = `${noted.got}: ${noted.why}${noted.after}.`;
-    alike.set(said, [...(alike.get(said) ?? []), noted.title]);
+    if (noted) alike.set(noted.why, [...(alike.get(noted.why) ?? []), noted]);
   }
-  return [...alike].map(
-    ([said, titles]) => `${titles.length > MOST_NAMED ? `${titles.length} beds` : listed(titles)}${said}`,
-  );
+  return [...alike].map(([why, noted]) => `${gotSaid(noted) || named(noted)}: ${why}.`);
 }
 
 /** A day of a bed's calendar. */

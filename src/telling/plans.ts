@@ -49,22 +49,27 @@ function news(all: readonly Differing[]): readonly Differing[] {
   return told.length > 0 ? told : all;
 }
 
+/** In a name a number stands without its label: "Two totes 500 gal". */
+function shortly(one: Differing): string {
+  if (one.what === "added" || one.what === "removed" || one.what === "title") return differingSaid(one);
+  return one.text === "" ? `${one.title} as usual` : `${one.title} ${one.text}`;
+}
+
+/** Whether the name says it all already; a bare number in it does not say of what it is. */
+const isInName = (one: Differing, name: string): boolean =>
+  /\p{L}/u.test(one.text) && name.toLowerCase().includes(shortly(one).toLowerCase());
+
 /** What differs, a line each; where there are many, the rest counted. */
 export function differencesSaid(all: readonly Differing[], name: string): readonly string[] {
   const told = news(all);
   // A name that speaks of one part alone need not be followed by it again.
   const named = new Set(told.map(({ title }) => title)).size === 1 ? name : "";
   const said = told
+    .filter((one) => !isInName(one, name))
     .map((one) => differingSaid(one, named))
     .filter((line) => line.toLowerCase() !== name.toLowerCase());
   if (said.length <= NAMED) return said;
   return [...said.slice(0, NAMED - 1), `and ${said.length - NAMED + 1} more`];
-}
-
-/** In a name a number stands without its label: "Two totes 500 gal". */
-function shortly(one: Differing): string {
-  if (one.what === "added" || one.what === "removed" || one.what === "title") return differingSaid(one);
-  return one.text === "" ? `${one.title} as usual` : `${one.title} ${one.text}`;
 }
 
 /** What a plan is called before its grower calls it otherwise. */
@@ -75,31 +80,50 @@ export function planNameSaid(all: readonly Differing[]): string {
   return `${capital(name)}${more > 0 ? ` and ${more} more` : ""}`;
 }
 
-/** What a plan costs more or less than the sheet, and how much of what it adds has no price; "" where nothing is known. */
-export function dearerSaid(by: number, shown: string, unpriced: number): string {
-  const costs = by === 0 ? [] : [`costs ${shown} ${by > 0 ? "more" : "less"}`];
+/** What all parts of the sheet cost; "" where no price is known. */
+export const priceSaid = (total: string | null): string => (total === null ? "" : `${total} in all`);
+
+/**
+ * What a plan costs, how much more or less than the sheet, and how much of what it adds has no price; "" where nothing is known.
+ * @param total of all its parts, as shown; null where no price is known
+ */
+export function dearerSaid(by: number, shown: string, unpriced: number, total: string | null): string {
+  const against = by === 0 ? "the same" : `${shown} ${by > 0 ? "more" : "less"}`;
+  const costs = total === null ? [] : [priceSaid(total), against];
   const open = unpriced === 0 ? [] : [`${unpriced === 1 ? "one part" : `${unpriced} parts`} not priced`];
   return [...costs, ...open].join(", ");
 }
 
 /** An answer that plans are compared by, and which of two is better. */
-export type Compared = { readonly id: string; readonly better: "less" | "more" };
+export type Compared = {
+  readonly id: string;
+  readonly better: "less" | "more";
+  /** What a bare count counts; or all of which it is a part. */
+  readonly counts?: "day";
+  readonly of?: string;
+};
 
 /** Most telling first; the first five that a place has are shown. */
 const COMPARED: readonly Compared[] = [
-  { id: "season.worst_season_days_short", better: "less" },
-  { id: "season.seasons_short", better: "less" },
+  { id: "season.worst_season_days_short", better: "less", counts: "day" },
+  { id: "season.seasons_short", better: "less", of: "season.seasons" },
   { id: "season.days_of_autonomy", better: "more" },
   { id: "season.worst_season_share_met", better: "more" },
-  { id: "season.days_short", better: "less" },
-  { id: "season.longest_short_run", better: "less" },
+  { id: "season.days_short", better: "less", counts: "day" },
+  { id: "season.longest_short_run", better: "less", counts: "day" },
   { id: "season.got", better: "more" },
   { id: "season.spill", better: "less" },
 ];
 const ANSWERS = 5;
 
 /** Every quantity that may be compared, to ask for. */
-export const COMPARED_IDS: readonly string[] = COMPARED.map(({ id }) => id);
+export const COMPARED_IDS: readonly string[] = COMPARED.flatMap(({ id, of }) => (of ? [id, of] : [id]));
+
+/** An answer as it is compared, with what it counts: "43 days", "13 of 20". */
+export function comparedSaid({ counts }: Compared, shown: string, all: number | null): string {
+  if (counts) return `${shown}\u00a0${counts}${shown === "1" ? "" : "s"}`;
+  return all === null ? shown : `${shown} of ${all}`;
+}
 
 /** Which of two of an answer is better; null where neither is. */
 export const betterOf = (id: string): Compared["better"] | null =>

@@ -1,4 +1,4 @@
-// What has moved between what is held and what stands now: what a grower looks for first, of the rest the furthest first.
+// What has moved between what is held and what stands now: what the sentence that leads is about, then the furthest first.
 
 import { namesNothing } from "../graph/moved.ts";
 import type { Graph, GraphNode } from "../graph/nodes.ts";
@@ -7,15 +7,19 @@ import { shownIn } from "../graph/readers.ts";
 import { shownOf } from "../graph/shown.ts";
 import type { QuantityId, Result } from "../graph/types.ts";
 import type { ShowOptions } from "../units/show.ts";
-import { placeInOrder } from "./answer-names.ts";
+import { answers as sentences } from "./answers.ts";
+import type { Asked } from "./asked.ts";
 
 type Worked = {
   readonly graph: Graph;
-  readonly worksheet: Parameters<typeof shownOf>[0];
+  readonly worksheet: Parameters<typeof shownOf>[0] & Pick<Asked, "cards">;
   readonly results: { readonly get: (id: QuantityId) => Result | undefined };
 };
 
-/** One quantity that moved: as read, and where both values stand between nought (or the lesser) and the greater. */
+/**
+ * One quantity that moved: as read, and where both values stand on a line from nought (or the lesser of them, where that is
+ * below it) to the greater. How far it moved is how much of that line lies between them: `farOf`.
+ */
 export type Moved = {
   readonly id: QuantityId;
   readonly was: string;
@@ -28,8 +32,6 @@ export type Moved = {
 const GIVEN: ReadonlySet<string> = new Set(["given", "choice", "link", "text", "date", "list"]);
 const ANSWER: ReadonlySet<string> = new Set(["output", "formula", "gather", "user_formula"]);
 
-type Sorted = Moved & { readonly far: number; readonly detail: boolean };
-
 /** Ends of the line that both values stand on: from nought, where neither is below it. */
 function onLine(was: number, now: number): readonly [number, number] {
   const [least, most] = [Math.min(0, was, now), Math.max(0, was, now)];
@@ -37,13 +39,11 @@ function onLine(was: number, now: number): readonly [number, number] {
   return span > 0 ? [(was - least) / span, (now - least) / span] : [0, 0];
 }
 
-/** How far, as a share of the greater. */
-function farOf(was: number, now: number): number {
-  const most = Math.max(Math.abs(was), Math.abs(now));
-  return most > 0 ? Math.abs(now - was) / most : 0;
-}
+/** How far it moved, as the list is sorted and as its line is drawn: from 0 to 1; a word has not moved by any length. */
+const farOf = ({ wasAt, nowAt }: Moved): number =>
+  wasAt === null || nowAt === null ? -1 : Math.abs(nowAt - wasAt);
 
-function movedNode(before: Worked, now: Worked, node: GraphNode, options: ShowOptions): Sorted | null {
+function movedNode(before: Worked, now: Worked, node: GraphNode, options: ShowOptions): Moved | null {
   const old = before.results.get(node.id);
   const fresh = now.results.get(node.id);
   if (old === fresh || !old || !fresh) return null;
@@ -57,10 +57,9 @@ function movedNode(before: Worked, now: Worked, node: GraphNode, options: ShowOp
   ];
   if (was === is || was === "" || is === "") return null;
   const said = { id: node.id, was, now: is };
-  if (typeof from !== "number" || typeof to !== "number")
-    return { ...said, wasAt: null, nowAt: null, far: 0, detail: true };
+  if (typeof from !== "number" || typeof to !== "number") return { ...said, wasAt: null, nowAt: null };
   const [wasAt, nowAt] = onLine(from, to);
-  return { ...said, wasAt, nowAt, far: farOf(from, to), detail: node.row?.minor === true };
+  return { ...said, wasAt, nowAt };
 }
 
 /** A given that nobody typed, neither now nor before, follows others as an answer does. */
@@ -78,20 +77,19 @@ function isTyped({ worksheet }: Worked, { card, row }: GraphNode): boolean {
 const isShown = ({ id, card, row }: GraphNode, among: ReadonlySet<string>): boolean =>
   row !== null && among.has(row.row) && row.hidden !== true && id === `${card}.${row.name}`;
 
+/** The numbers of the sentence that leads, in its order. */
+const inLead = ({ worksheet: { cards }, results }: Worked): readonly QuantityId[] =>
+  sentences({ result: (id) => results.get(id), cards }, { alone: true })
+    .filter(({ lead }) => lead)
+    .flatMap(({ pieces }) => pieces.flatMap((piece) => (typeof piece === "string" ? [] : [piece.quantity])));
+
 /**
- * In the order in which they are looked for, of the same place the furthest first, of equals by name, so that the list does
- * not depend on the order of cards; details of a card and words last.
+ * What the lead says, in its order, then the furthest first and words last; of equals by name, so that the list does not
+ * depend on the order of cards.
  */
-function sorted(moved: readonly Sorted[]): readonly Moved[] {
-  return [...moved]
-    .sort(
-      (a, b) =>
-        Number(a.detail) - Number(b.detail) ||
-        placeInOrder(a.id) - placeInOrder(b.id) ||
-        b.far - a.far ||
-        (a.id < b.id ? -1 : 1),
-    )
-    .map(({ far: _far, detail: _detail, ...rest }) => rest);
+function sorted(moved: readonly Moved[], lead: readonly QuantityId[] = []): readonly Moved[] {
+  const place = ({ id }: Moved): number => (lead.includes(id) ? lead.indexOf(id) : lead.length);
+  return [...moved].sort((a, b) => place(a) - place(b) || farOf(b) - farOf(a) || (a.id < b.id ? -1 : 1));
 }
 
 export type WhatMoved = {
@@ -103,8 +101,8 @@ export type WhatMoved = {
 
 /** What moved, as a reader sees it: numbers and words that read the same have not. */
 export function whatMoved(before: Worked, now: Worked, options: ShowOptions): WhatMoved {
-  const answers: Sorted[] = [];
-  const givens: Sorted[] = [];
+  const answers: Moved[] = [];
+  const givens: Moved[] = [];
   let unmoved = 0;
   for (const node of now.graph.nodes) {
     const isGiven = isShown(node, GIVEN);
@@ -114,5 +112,5 @@ export function whatMoved(before: Worked, now: Worked, options: ShowOptions): Wh
     if (moved) (isAnswer ? answers : givens).push(moved);
     else if (!isGiven) unmoved += 1;
   }
-  return { answers: sorted(answers), givens: sorted(givens), unmoved };
+  return { answers: sorted(answers, inLead(now)), givens: sorted(givens), unmoved };
 }

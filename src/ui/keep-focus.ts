@@ -26,6 +26,12 @@ function placeOf(here: HTMLElement | SVGElement): Place {
   return { here, around, stops: [...document.querySelectorAll(STOPS)] };
 }
 
+/** The first stop of what came in the place of what went, but never that of the whole page. */
+function freshIn(around: Element): HTMLElement | SVGElement | null {
+  if (!around.closest("main > *, dialog, .top")) return null;
+  return [...around.querySelectorAll(STOPS)].find(canHave) ?? null;
+}
+
 /** Where the focus goes on: after a part that went the one that is open now; else the next in what is left around it. */
 function nearest({ here, around, stops }: Place): HTMLElement | SVGElement | null {
   if ([here, ...around].some((one) => one.matches("article.card") && !one.isConnected)) {
@@ -37,6 +43,8 @@ function nearest({ here, around, stops }: Place): HTMLElement | SVGElement | nul
   for (const one of around.filter(({ isConnected }) => isConnected)) {
     const next = inOrder.find((stop) => one.contains(stop) && canHave(stop));
     if (next && canHave(next)) return next;
+    const fresh = freshIn(one);
+    if (fresh) return fresh;
     if (one.hasAttribute("tabindex") && canHave(one)) return one;
   }
   return null;

@@ -1,5 +1,6 @@
 // Finds a named unit by the word a person wrote, and says why where the word is a trap.
 
+import { nearestOf } from "./spelling.ts";
 import { type NamedUnit, UNIT_TABLE } from "./table.ts";
 
 export type Lookup = { readonly unit: NamedUnit } | { readonly refused: string };
@@ -67,34 +68,12 @@ export function lookUp(word: string): Lookup | null {
   return trap === undefined ? lenient(word) : { refused: trap };
 }
 
-/** Steps of adding, leaving out or changing one letter from one word to another; gives up above 2. */
-function distance(a: string, b: string): number {
-  if (Math.abs(a.length - b.length) > 2) return 3;
-  let previous = Array.from({ length: b.length + 1 }, (_, index) => index);
-  for (let i = 1; i <= a.length; i++) {
-    const current = [i];
-    for (let j = 1; j <= b.length; j++) {
-      const change = (previous[j - 1] ?? 0) + (a[i - 1] === b[j - 1] ? 0 : 1);
-      current.push(Math.min(change, (previous[j] ?? 0) + 1, (current[j - 1] ?? 0) + 1));
-    }
-    previous = current;
-  }
-  return previous[b.length] ?? 3;
-}
-
 /** Whether a unit may have been meant. */
 export type MayBe = (unit: NamedUnit) => boolean;
 
 /** The known word nearest to a misspelt one among those that may be meant, or null where none is near. */
 export function nearest(word: string, mayBe: MayBe = () => true): string | null {
-  if (word.length < 3) return null;
-  const lower = word.toLowerCase();
-  let best: string | null = null;
-  let least = word.length < 5 ? 2 : 3;
-  for (const known of LENIENT.keys()) {
-    if (known.length < 3 || ![...(LENIENT.get(known) ?? [])].some(mayBe)) continue;
-    const steps = distance(lower, known);
-    if (steps < least) [best, least] = [known, steps];
-  }
+  const known = [...LENIENT].flatMap(([one, units]) => ([...units].some(mayBe) ? [one] : []));
+  const best = nearestOf(word.toLowerCase(), known);
   return (best === null ? undefined : [...(LENIENT.get(best) ?? [])].find(mayBe))?.name ?? null;
 }

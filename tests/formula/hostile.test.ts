@@ -63,7 +63,7 @@ const PROBES: readonly (readonly [text: string, reason: string])[] = [
   ["水", "is not a name"],
   ["a /* b */", "missing before this"],
   ["a // b", "missing before this"],
-  ["0x10", "do not know the unit"],
+  ["0x10", "missing before x10"],
   ["0b11", "do not know the unit"],
   ["\u0024{a}", "not used"],
   ["{a}", "round brackets"],

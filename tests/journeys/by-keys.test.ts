@@ -18,7 +18,7 @@ const focus = (page: Page): Promise<string> =>
     const here = document.activeElement;
     if (!here || here === document.body) return "lost";
     const around = here.closest(
-      "dialog, .hand, article.card, .moved-list, .top, .answers, .zone-place, main",
+      "dialog, .hand, article.card, .moved-list, .top, .answers, .zone-place, .zone-time, main",
     );
     const name = here.getAttribute("aria-label") ?? here.textContent ?? "";
     return `${around?.className || around?.localName}: ${name.trim().slice(0, 40)}`;
@@ -53,10 +53,11 @@ describe("by keys", () => {
       await enter(page, "article.card", "I have read this");
       expect(await focusAfter(page)).toMatch(/^card: /);
     }
-    for (const act of ["Move down", "Make a copy"]) {
-      await partMenu(page, act);
-      expect(await focusAfter(page)).toMatch(/^card: More for/);
-    }
+    await partMenu(page, "Move down");
+    expect(await focusAfter(page)).toMatch(/^card: More for/);
+    // What it brings stands open.
+    await partMenu(page, "Make a copy");
+    expect(await focusAfter(page)).toMatch(/^card: .*\(copy\)/);
     await partMenu(page, "Take it out");
     expect(await focusAfter(page)).toMatch(/^card: /);
 
@@ -77,6 +78,11 @@ describe("by keys", () => {
     await expect.poll(() => focus(page)).toBe("card: Tank");
     await page.keyboard.press("Control+z");
     expect(await focusAfter(page)).toMatch(/^card: /);
+
+    await tool(page, "Next money");
+    await page.locator(".next-money table").waitFor();
+    await enter(page, ".next-money", "Back to the year");
+    expect(await focusAfter(page)).toMatch(/^zone-time: /);
     await context.close();
   });
 
@@ -124,8 +130,8 @@ describe("by keys", () => {
     await page.locator("article.card").waitFor();
     expect(await focusAfter(page)).toMatch(/^card: /);
     await tool(page, "Hold");
-    await page.getByRole("button", { name: /let go/ }).waitFor();
-    await enter(page, ".tools", /let go/);
+    await enter(page, ".tools", /^Held/);
+    await enter(page, ".menu-panel", /^Let go/);
     expect(await focusAfter(page)).toMatch(/^top: /);
 
     await tool(page, "Start my own");
@@ -177,4 +183,53 @@ describe("by keys", () => {
     expect(raised.join(" | ")).toMatch(/floor .*was/s);
     await context.close();
   });
+});
+
+/** What is pressed and has less than 44 of height for a finger: as far as it is found by one, up and down of its middle. */
+const lowTargets = (page: Page): Promise<readonly string[]> =>
+  page.evaluate(() => {
+    const FINGER = 44;
+    const isHit = (one: Element, x: number, y: number): boolean => {
+      const there = document.elementFromPoint(x, y);
+      return there !== null && (one.contains(there) || (there.localName === "label" && there.contains(one)));
+    };
+    const reach = (one: Element, x: number, y: number, by: 1 | -1): number => {
+      let far = 0;
+      while (far < FINGER && isHit(one, x, y + by * (far + 1))) far++;
+      return far;
+    };
+    // Numbers, and what the first visit offers, stand in sentences; the hand has a journey of its own.
+    const pressed = document.querySelectorAll(
+      "button:not(.number, .told .act, .hand *), select:not(.hand *), summary, .top input",
+    );
+    return [...pressed].flatMap((one) => {
+      const { x, y, width, height } = one.getBoundingClientRect();
+      const [middle, line] = [x + width / 2, y + height / 2];
+      // What lies half out of its zone, or under another, is scrolled first.
+      const isWhole = y >= 3 && y + Math.max(height, FINGER) <= innerHeight && isHit(one, middle, line);
+      if (width < 2 || !isWhole || one.closest(".zone-part, .zone-list")?.scrollTop) return [];
+      const zone = one.closest(".zone-part, .zone-list")?.getBoundingClientRect();
+      if (zone && (y < zone.top || y + FINGER > zone.bottom)) return [];
+      const high = reach(one, middle, line, -1) + 1 + reach(one, middle, line, 1);
+      return high < FINGER - 1 ? [`${one.textContent?.trim().slice(0, 24)}: ${high}`] : [];
+    });
+  });
+
+test("whatever is pressed outside the hand has 44 under a finger, on a tablet and on a phone on either side", async () => {
+  const { page, context } = await open(browser, { viewport: { width: 800, height: 1100 } });
+  const devtools = await context.newCDPSession(page);
+  await devtools.send("Emulation.setTouchEmulationEnabled", { enabled: true });
+  expect(await page.evaluate(() => matchMedia("(pointer: coarse)").matches)).toBe(true);
+  const sizes = [
+    [800, 1100],
+    [844, 390],
+    [390, 844],
+    [1024, 768],
+  ] as const;
+  for (const [width, height] of sizes) {
+    await page.setViewportSize({ width, height });
+    await expect.poll(() => lowTargets(page), { message: `${width} x ${height}`, timeout: 8000 }).toEqual([]);
+  }
+  await devtools.send("Emulation.setTouchEmulationEnabled", { enabled: false });
+  await context.close();
 });

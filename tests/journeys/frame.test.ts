@@ -113,6 +113,32 @@ describe("the frame", () => {
     },
   );
 
+  test("on a phone what moved since holding is one press away in the window, also in hand; the chip lets go of nothing by itself; at 320 px all of the header is in it", async () => {
+    const { page, context } = await open(browser, { viewport: PHONE });
+    await tool(page, "Hold");
+    await type(page, "totes.capacity", "500 gal");
+    const chip = page.locator(".tools .pill");
+    await chip.click();
+    const list = page.locator(".menu-panel.held .moved-list");
+    await expect.poll(() => list.locator(".changed").innerText()).toContain("500");
+    const box = await list.boundingBox();
+    expect(box?.y).toBeGreaterThanOrEqual(44);
+    expect(box?.y).toBeLessThan(100);
+    expect(box?.x).toBeGreaterThanOrEqual(12);
+    await chip.click();
+    await list.waitFor({ state: "detached" });
+    await page.setViewportSize({ width: 320, height: 640 });
+    const right = async (): Promise<number> => {
+      const menu = await page.getByRole("button", { name: "Menu", exact: true }).boundingBox();
+      return (menu?.x ?? 999) + (menu?.width ?? 0);
+    };
+    await expect.poll(right).toBeLessThanOrEqual(320);
+    await chip.click();
+    await list.getByRole("button", { name: "Let go" }).click();
+    await chip.waitFor({ state: "detached" });
+    await context.close();
+  });
+
   test("on a tablet three presses at one place are three steps: what is told goes when a number is taken in hand", async () => {
     const { page, context } = await open(browser, { viewport: { width: 800, height: 1100 } });
     await page.locator(".first-visit").waitFor();
@@ -195,6 +221,9 @@ describe("the frame", () => {
     const desk = await open(browser);
     expect(await tabs(desk.page, 25, '[id="totes.capacity"]')).not.toBeNull();
     await desk.context.close();
+    const tablet = await open(browser, { viewport: { width: 800, height: 1100 } });
+    expect(await tabs(tablet.page, 25, '[id="totes.capacity"]')).not.toBeNull();
+    await tablet.context.close();
     const { page, context } = await open(browser, { viewport: PHONE });
     const strip = await tabs(page, 20, ".zone-strip button");
     expect(strip).not.toBeNull();
@@ -212,6 +241,10 @@ describe("the frame", () => {
     await page.keyboard.press("Tab");
     await page.keyboard.press("Enter");
     await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe("part");
+    // Where one stands is seen.
+    expect(await page.locator("#part").evaluate((part) => getComputedStyle(part).outlineStyle)).not.toBe(
+      "none",
+    );
     await context.close();
   });
 

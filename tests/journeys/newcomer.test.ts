@@ -237,6 +237,9 @@ describe("whoever begins", () => {
     }
     await clear();
     await type("big");
+    // Said without going on, and what was answered before is gone.
+    await expect.poll(() => dialog.getByRole("alert").innerText()).not.toBe("");
+    expect(await says.count()).toBe(0);
     await named(dialog, "Next ›").click();
     await expect.poll(() => dialog.getByRole("alert").innerText()).not.toBe("");
     await clear();

@@ -95,6 +95,9 @@ describe("stored water, in a real browser", () => {
     await settled(page);
     expect(await (await moved("season.days_short")).count()).toBe(0);
     expect(await (await moved("totes.full_weight")).count()).toBe(0);
+    // Nothing has moved, so that what is held stands only behind its chip, which lets go of nothing by itself.
+    await page.locator(".tools .pill").click();
+    await page.locator(".menu-panel.held", { hasText: "Nothing has changed since." }).waitFor();
     await page.getByRole("button", { name: "Let go", exact: true }).click();
     await type(page, "totes.capacity", "280 gal");
     await type(page, "weather.rain_scale", "95 %");

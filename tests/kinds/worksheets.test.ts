@@ -176,17 +176,57 @@ describe("worksheets with something wrong answer what they still can", () => {
     const asked = { result: (id: string) => whole.results.get(id), cards: demo().cards };
     expect(answers(asked)[0]).toMatchObject({
       id: "lead",
-      acts: [{ does: "ask_for", at: "long_bed.length" }],
+      acts: [{ does: "change", at: "long_bed.length" }],
     });
     const shown = (id: string): string => String(number(whole, id));
     const [lead, next] = answers(asked).map((sentence) => textOf(sentence, shown));
     expect(lead).toMatch(/^Without Long bed, beds never go short in \d+ made-up seasons\. Full tanks last /);
-    expect(next).toMatch(/^Without Long bed: Length: /);
+    expect(next).toMatch(/^Length: /);
     const said = [...answers(asked), ...allBeside(asked)];
     expect(said.map(({ id }) => id)).toContain("without");
     const words = said.flatMap(({ pieces }) => pieces.filter((piece) => typeof piece === "string")).join("");
     expect(words).not.toContain(", no bed went short");
     expect(words).not.toContain("..");
+  });
+
+  test.each([
+    ["2 +", "", "A number or a name is missing after +.", "+"],
+    ["totes.capacity totes.count", "", "A sign such as + or * is missing before totes.count.", "totes.count"],
+    ["(2 * 3", "", "The bracket ( at place 1 is never closed.", "("],
+    ["2 * 3)", "", "The bracket ) at place 6 was never opened.", ")"],
+    [
+      "totes.capacty * 2",
+      "",
+      "The card totes has nothing called capacty. Did you mean capacity?",
+      "totes.capacty",
+    ],
+    ["totse.capacity", "", "There is no card totse. Did you mean totes?", "totse.capacity"],
+    [
+      "season.day_short",
+      "",
+      "The card season has nothing called day_short. Did you mean days_short?",
+      "season.day_short",
+    ],
+    [
+      "totes.capacity + 1 h",
+      "",
+      "This adds a volume (totes.capacity) to a time (1 h).",
+      "totes.capacity + 1 h",
+    ],
+    [
+      "totes.capacity * totes.count",
+      "h",
+      'This comes to a volume, but h, in "Shown in", is a time.',
+      undefined,
+    ],
+  ])("what is wrong with %s, shown in %j, is said with its place", (formula, unit, text, at) => {
+    let worksheet = addCard(demo(), "own", { title: "line" });
+    worksheet = setGiven(worksheet, "line", "formula", word(formula));
+    worksheet = setGiven(worksheet, "line", "unit", word(unit));
+    const result = workOut(worksheet, CARD_KINDS).results.get("line.value");
+    if (result?.state !== "failed") throw new Error("nothing is wrong");
+    const { span, text: said } = result.problem;
+    expect([said, span && formula.slice(span.start, span.end)]).toEqual([text, at]);
   });
 
   test("a cycle in own lines fails both with the path, and nothing else", () => {

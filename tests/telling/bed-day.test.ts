@@ -47,6 +47,18 @@ describe("the notes of a day", () => {
   });
 });
 
+test("beds that lacked the same share a sentence, however much each of them got", () => {
+  const tanks = { reach: "Two totes", filled: "" };
+  const ran = (title: string, given: number) => lacking(title, "storage", given, tanks);
+  const why = "Two totes had run out, having spilled earlier.";
+  expect(said([ran("A", 0), ran("B", 3), ran("C", 0), ran("D", 4)])).toEqual([
+    `A and C got nothing, B got only 3 L, D got only 4 L: ${why}`,
+  ]);
+  expect(said([ran("A", 3), ran("B", 3)])).toEqual([`A and B got only 3 L each: ${why}`]);
+  const eight = ["A", "B", "C", "D", "E", "F", "G", "H"].map((title, at) => ran(title, at < 4 ? 0 : at));
+  expect(said(eight)).toEqual([`4 beds got nothing, 4 beds got only part of their water: ${why}`]);
+});
+
 describe("the tanks of a bed", () => {
   const edge = (kind: Edge["kind"], by: string, from: string, to: string): Edge => ({
     kind,

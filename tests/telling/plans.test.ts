@@ -10,10 +10,12 @@ import { CARD_KINDS } from "../../src/kinds/index.ts";
 import {
   bestOf,
   comparedIn,
+  comparedSaid,
   dearerSaid,
   differencesSaid,
   leftOutSaid,
   planNameSaid,
+  priceSaid,
 } from "../../src/telling/plans.ts";
 
 const OPTIONS = { units: "us", locale: "en-US", currency: "$", rounded: true } as const;
@@ -66,7 +68,10 @@ describe("what differs, in the grower's own words and units", () => {
   test("a name says what differs in few words; under it the part is not said again", () => {
     const bigger = of([given("totes", "capacity", { value: 550, unit: "gal" })]);
     expect(named(bigger)).toBe("Two totes 550 gal");
-    expect(said(bigger, planNameSaid(bigger))).toEqual(["each holds 550 gal"]);
+    expect(said(bigger, planNameSaid(bigger))).toEqual([]);
+    // A bare number does not say what it is of.
+    const third = of([given("totes", "count", { value: 3, unit: "" })]);
+    expect(said(third, planNameSaid(third))).toEqual(["how many, joined at the base 3"]);
     expect(said(bigger, "My wish")).toEqual(["Two totes: each holds 550 gal"]);
   });
 
@@ -86,10 +91,29 @@ test("what does not count is told with its reason", () => {
 });
 
 test("the price is said where it differs, and how much has none", () => {
-  expect(dearerSaid(0, "$0", 0)).toBe("");
-  expect(dearerSaid(40, "$40", 0)).toBe("costs $40 more");
-  expect(dearerSaid(-40, "$40", 1)).toBe("costs $40 less, one part not priced");
-  expect(dearerSaid(0, "$0", 2)).toBe("2 parts not priced");
+  expect(dearerSaid(0, "$0", 0, null)).toBe("");
+  expect(dearerSaid(0, "$0", 0, "$300")).toBe("$300 in all, the same");
+  expect(dearerSaid(40, "$40", 0, "$340")).toBe("$340 in all, $40 more");
+  expect(dearerSaid(-40, "$40", 1, "$260")).toBe("$260 in all, $40 less, one part not priced");
+  expect(dearerSaid(0, "$0", 2, null)).toBe("2 parts not priced");
+  expect(priceSaid("$300")).toBe("$300 in all");
+  expect(priceSaid(null)).toBe("");
+});
+
+test("every count is compared with what it counts", () => {
+  const bare = comparedIn((id) => !id.includes("share") && !id.includes("autonomy"));
+  const said = (id: string, shown: string, all: number | null = null) =>
+    bare.filter((one) => one.id === id).map((one) => comparedSaid(one, shown, all).replaceAll("\u00a0", " "));
+  expect(said("season.worst_season_days_short", "43")).toEqual(["43 days"]);
+  expect(said("season.worst_season_days_short", "1")).toEqual(["1 day"]);
+  expect(said("season.seasons_short", "13", 20)).toEqual(["13 of 20"]);
+  expect(said("season.days_short", "9.5")).toEqual(["9.5 days"]);
+  // Whatever the sheet shows without a unit of its own says here what it counts.
+  for (const one of bare) {
+    const row = CARD_KINDS["season"]?.rows.find(({ name }) => `season.${name}` === one.id);
+    const isCount = row?.row === "output" && row.measure === "count";
+    expect([one.id, isCount]).toEqual([one.id, one.counts !== undefined || one.of !== undefined]);
+  }
 });
 
 describe("the five answers", () => {

@@ -39,7 +39,7 @@ export const cost: Kind = {
   label: "Money",
   purpose: "What the parts cost together, and what a year and a gallon of it cost.",
   group: "The season and the money",
-  icon: { ink: "M12 4v16M16 7c-2-2-8-1-7 2s7 2 7 5-6 4-8 1" },
+  icon: { ink: "M12 4a8 8 0 1 0 0 16 8 8 0 1 0 0-16M12 8a4 4 0 1 0 0 8 4 4 0 1 0 0-8" },
   glance: ["total", "yearly"],
   single: true,
   rows: [

@@ -121,7 +121,7 @@ function Screen(props: { readonly walk: Walk; readonly question: Question }) {
   const says = () => {
     const known = walk.known();
     const isAnswered = props.question.said || walk.text().trim() !== "";
-    return known && isAnswered ? props.question.ask.says?.(known) : null;
+    return known && isAnswered && !walk.isUnread() ? props.question.ask.says?.(known) : null;
   };
   return (
     <>

@@ -1,9 +1,10 @@
 // What is typed as an answer: a number, or two as in "20 x 30", as what it tells of the rows.
 
 import type { Card, Entry } from "../../document/worksheet.ts";
+import { numberIn } from "../../graph/readers.ts";
 import type { NumberGiven } from "../../graph/types.ts";
 import type { Answer, Field, Told } from "../../kinds/asking.ts";
-import { editText } from "../../units/show.ts";
+import { editText, showQuantity } from "../../units/show.ts";
 import { spanWords } from "../../units/span-words.ts";
 import { toSi } from "../../units/unit.ts";
 import { readTypedSpan } from "../hand/typed-span.ts";
@@ -100,8 +101,15 @@ export function startOf(sheet: Sheet, card: Card, field: Field): string {
   return textOf(sheet, card.givens[field.row], field.by ? "" : bare) ?? "";
 }
 
-/** What is taken while nothing is told. */
+/** What is taken while nothing is told, in the unit in which it is asked for. */
 export function usualOf(sheet: Sheet, card: Card, field: Field): string {
   const rows = field.by ?? [field.row];
-  return rows.map((row) => sheet.shown(`${card.id}.${row}`)).join(" x ");
+  const own = field.by ? undefined : field.unit && unitOfField(sheet, card, field);
+  const shown = (name: string): string => {
+    const id = `${card.id}.${name}`;
+    const [row, now] = [rowOf(sheet, card.kind, name), numberIn(sheet.result(id))];
+    if (own === undefined || !row || now === null) return sheet.shown(id);
+    return showQuantity(now, row.measure, { ...sheet.showOptions(), unit: own });
+  };
+  return rows.map(shown).join(" x ");
 }

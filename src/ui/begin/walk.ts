@@ -1,6 +1,6 @@
 // The walk from one number to the next: which screen stands, what is typed on it, what it tells of the place.
 
-import { type Accessor, batch, createEffect, createMemo, createSignal, on } from "solid-js";
+import { type Accessor, batch, createEffect, createMemo, createSignal, on, onCleanup } from "solid-js";
 import type { Card } from "../../document/worksheet.ts";
 import { numberIn, wordIn } from "../../graph/readers.ts";
 import type { Default, Typed } from "../../graph/types.ts";
@@ -135,10 +135,33 @@ function createPlace(sheet: Sheet, beginning: Beginning) {
   };
 }
 
+/** So long nothing more is typed before it is said that it cannot be read: a word is not finished at its first letter [ms]. */
+const UNFINISHED = 700;
+
+/** Says what is wrong with what is typed once no more is typed. */
+function createFault() {
+  const [wrong, setWrong] = createSignal<string | null>(null);
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const say = (fault: string | null): void => {
+    clearTimeout(timer);
+    setWrong(fault);
+  };
+  onCleanup(() => clearTimeout(timer));
+  return {
+    wrong,
+    say,
+    soon: (fault: string): void => {
+      say(null);
+      timer = setTimeout(() => setWrong(fault), UNFINISHED);
+    },
+  };
+}
+
 /** What is typed on the screen that stands, and what it tells. */
 function createAnswer(sheet: Sheet, beginning: Beginning, question: Accessor<Question | null>) {
   const [text, setText] = createSignal("");
-  const [wrong, setWrong] = createSignal<string | null>(null);
+  const { wrong, say: setWrong, soon } = createFault();
+  const [isUnread, setUnread] = createSignal(false);
   const tell = (now: Question, told: Told): void => {
     const some = Object.fromEntries(now.cards.map(({ id }) => [id, told]));
     const others = now.ask.others?.(told, sheet.worksheet().cards) ?? {};
@@ -149,6 +172,7 @@ function createAnswer(sheet: Sheet, beginning: Beginning, question: Accessor<Que
   const restart = (): void => {
     const now = question();
     setWrong(null);
+    setUnread(false);
     setText(now?.ask.field ? startOf(sheet, firstOf(now), now.ask.field) : "");
   };
   // Another screen, or the same asked of fewer: it opens with what was told there.
@@ -168,16 +192,19 @@ function createAnswer(sheet: Sheet, beginning: Beginning, question: Accessor<Que
     read,
     restart,
     wrong: () => wrong() ?? refused(),
-    /** Enters what is typed as it is typed; that it cannot be read is said only when it is gone on with. */
+    /** What is typed tells nothing. */
+    isUnread,
+    /** Enters what is typed as it is typed; what cannot be read takes back what was told before, and it is soon said why. */
     type: (typed: string): void => {
       const now = question();
       setText(typed);
       setWrong(null);
       if (!now?.ask.field) return;
       const said = read(now);
+      setUnread(said?.ok === false);
+      if (said?.ok === false) soon(said.message);
       if (said?.ok) tell(now, said.told);
-      else if (said === null)
-        tell(now, Object.fromEntries(filledBy(now.ask.field).map((row) => [row, null])));
+      else tell(now, Object.fromEntries(filledBy(now.ask.field).map((row) => [row, null])));
     },
     /** Whether what is typed can be gone on with. */
     stands: (now: Question): boolean => {
@@ -198,7 +225,11 @@ export type Walk = ReturnType<typeof createWalk>;
 export function createWalk(sheet: Sheet, beginning: Beginning, onlyOpen: boolean, onEnd: () => void) {
   const place = createPlace(sheet, beginning);
   const { question, index, all, go } = place;
-  const { text, tell, read, restart, wrong, type, stands } = createAnswer(sheet, beginning, question);
+  const { text, tell, read, restart, wrong, isUnread, type, stands } = createAnswer(
+    sheet,
+    beginning,
+    question,
+  );
   const toggled = (now: Question, picks: Picks, pick: Pick): readonly Pick[] =>
     picks
       .picks(knownOf(sheet, now))
@@ -219,6 +250,7 @@ export function createWalk(sheet: Sheet, beginning: Beginning, onlyOpen: boolean
     text,
     type,
     wrong,
+    isUnread,
     known: () => {
       const now = question();
       return now ? knownOf(sheet, now) : null;

@@ -59,6 +59,7 @@ function Table(props: { readonly plans: Plans }) {
           <th scope="col" class="sheet-head">
             The sheet
             <span class="aside">{sheet.held() ? "as it is in hand" : "as it is now"}</span>
+            <Show when={props.plans.price()}>{(price) => <span class="price">{price()}</span>}</Show>
             <Show when={props.plans.heads().length > 1}>
               <span class="aside swipe">{props.plans.heads().length} plans, swipe →</span>
             </Show>

@@ -21,12 +21,14 @@ export type PlanHead = {
   readonly differs: readonly string[];
   /** What of it does not count, and why. */
   readonly left: readonly string[];
-  /** "costs $40 more", or nothing where no price is known. */
+  /** "$340 in all, $40 more", or nothing where no price is known. */
   readonly dearer: string;
 };
 
 export type Plans = {
   readonly heads: Accessor<readonly PlanHead[]>;
+  /** What the sheet's own parts cost; "" where no price is known. */
+  readonly price: Accessor<string>;
   /** Answers, the sheet's first. */
   readonly rows: Accessor<readonly PlanRow[]>;
   /** Names of plans that are kept and do not stand beside the sheet. */

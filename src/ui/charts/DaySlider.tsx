@@ -7,6 +7,9 @@ import { textWidth } from "../../scene/text-block.ts";
 
 const WEEK = 7;
 const MONTH = 30;
+/** So far sideways a finger means the day [px]; so little moved it has only pointed. */
+const SIDEWAYS = 6;
+const STILL = 10;
 
 const within = (day: number, { from, to }: Pick<Year, "from" | "to">): number =>
   Math.max(from, Math.min(to, day));
@@ -62,7 +65,21 @@ export function DaySlider(props: {
   const x = () => props.frame.across(props.day + 0.5);
   const words = () => wordsAt(props.label, x(), props.frame.width);
   const [dragging, setDragging] = createSignal(false);
-  const letGo = () => setDragging(false);
+  /** Where a finger was put down that has not yet moved sideways: it may only mean to scroll the page. */
+  let touched: { readonly x: number; readonly y: number } | null = null;
+  const letGo = (): void => {
+    touched = null;
+    setDragging(false);
+  };
+  const isStill = ({ clientX, clientY }: PointerEvent): boolean =>
+    touched !== null && Math.hypot(clientX - touched.x, clientY - touched.y) <= STILL;
+  const isSideways = ({ clientX, clientY }: PointerEvent): boolean => {
+    const [across, down] = [
+      Math.abs(clientX - (touched?.x ?? clientX)),
+      Math.abs(clientY - (touched?.y ?? clientY)),
+    ];
+    return across > SIDEWAYS && across > down;
+  };
   const toPointer = (event: PointerEvent & { readonly currentTarget: SVGElement }): void => {
     const svg = event.currentTarget.ownerSVGElement;
     const box = svg?.getBoundingClientRect();
@@ -90,13 +107,24 @@ export function DaySlider(props: {
       onPointerDown={(event) => {
         if (event.button !== 0) return;
         event.currentTarget.setPointerCapture(event.pointerId);
-        setDragging(true);
-        toPointer(event);
+        if (event.pointerType === "touch") touched = { x: event.clientX, y: event.clientY };
+        else {
+          setDragging(true);
+          toPointer(event);
+        }
       }}
       onPointerMove={(event) => {
+        if (touched && isSideways(event)) {
+          touched = null;
+          setDragging(true);
+        }
         if (dragging()) toPointer(event);
       }}
-      onPointerUp={letGo}
+      onPointerUp={(event) => {
+        // A finger that was lifted where it was put down points at a day; one that scrolled is called off instead.
+        if (touched && isStill(event)) toPointer(event);
+        letGo();
+      }}
       onPointerCancel={letGo}
     >
       <rect class="hit" x="0" y="-18" width={props.frame.width} height={props.frame.height + 40} />

@@ -4,6 +4,7 @@ import { createMemo, Index, Show } from "solid-js";
 import type { Frame } from "../../scene/plot-marks.ts";
 import type { Season, StoredSeries } from "../../scene/stored-water.ts";
 import {
+  BAR,
   seasonsPlot,
   seasonsTable,
   seasonWords,
@@ -16,6 +17,8 @@ import type { YearShown } from "./year-shown.ts";
 
 /** The years are written so far under the bars [px]. */
 const BELOW = 17;
+/** The frame of the chosen season is so much wider than its bar [px]. */
+const AROUND_BAR = 12;
 const TICK = { width: 12, height: 3 };
 
 const KEYS: Readonly<Record<string, (at: number, last: number) => number>> = {
@@ -39,7 +42,7 @@ function One(props: {
   const left = () => props.frame.across(props.place);
   const width = () => props.frame.across(1);
   const middle = () => left() + width() / 2;
-  const box = () => Math.min(40, Math.max(width(), 36));
+  const box = () => Math.max(Math.min(40, Math.max(width(), 36)), BAR * width() + AROUND_BAR);
   return (
     // biome-ignore lint/a11y/useSemanticElements: no input can stand within an SVG drawing
     <g

@@ -41,9 +41,11 @@ function notesOn(sheet: Sheet, day: number): readonly string[] {
   );
 }
 
-/** Plays the year from the day on, or from its beginning when it has run out. */
+/** Plays the year from its beginning; where it was paused, and nobody took another day since, from there on. */
 function createPlay(span: () => Year | null, day: () => number | null, onDay: (day: number) => void) {
   const [playing, setPlaying] = createSignal(false);
+  const [pausedAt, setPausedAt] = createSignal<number | null>(null);
+  const isPaused = () => pausedAt() !== null && pausedAt() === day() && day() !== span()?.to;
   let timer: ReturnType<typeof setInterval> | undefined;
   const stop = (): void => {
     clearInterval(timer);
@@ -58,13 +60,17 @@ function createPlay(span: () => Year | null, day: () => number | null, onDay: (d
   const play = (): void => {
     const year = span();
     if (!year) return;
-    if ((day() ?? year.to) >= year.to) onDay(year.from);
+    if (!isPaused()) onDay(year.from);
     const tick = matchMedia("(prefers-reduced-motion: reduce)").matches ? CALM_TICK : TICK;
     setPlaying(true);
     timer = setInterval(() => step(tick.days), tick.milliseconds);
   };
   onCleanup(stop);
-  return { playing, stop, toggle: () => (playing() ? stop() : play()) };
+  const pause = (): void => {
+    stop();
+    setPausedAt(day());
+  };
+  return { playing, isPaused, stop, toggle: () => (playing() ? pause() : play()) };
 }
 
 function DayNotes(props: { readonly notes: readonly string[] }) {
@@ -81,6 +87,7 @@ function Head(props: {
   readonly short: string;
   readonly notes: readonly string[];
   readonly playing: boolean;
+  readonly paused: boolean;
   readonly onPlay: () => void;
 }) {
   const { looking } = useSheet();
@@ -114,7 +121,7 @@ function Head(props: {
         </button>
       </Show>
       <button type="button" class="run" onClick={() => props.onPlay()}>
-        {props.playing ? "Pause" : "Run the year"}
+        {props.playing ? "Pause" : props.paused ? "Run on" : "Run the year"}
       </button>
     </header>
   );
@@ -148,7 +155,14 @@ export function YearWater(props: {
   const isPhone = () => sheet.looking.width() === "phone";
   return (
     <section class="year-water" aria-label={`Water in the tanks, ${shown.year()}`}>
-      <Head shown={shown} short={short()} notes={notes()} playing={play.playing()} onPlay={play.toggle} />
+      <Head
+        shown={shown}
+        short={short()}
+        notes={notes()}
+        playing={play.playing()}
+        paused={play.isPaused()}
+        onPlay={play.toggle}
+      />
       <Chart
         plot={plot}
         words="Water in all tanks, day by day, with the short days along the foot"

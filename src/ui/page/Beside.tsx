@@ -4,6 +4,7 @@ import { createMemo, For, Show } from "solid-js";
 import type { Card } from "../../document/worksheet.ts";
 import type { Tie } from "../../telling/neighbours.ts";
 import { useSheet } from "../sheet.ts";
+import { PartMenu } from "./PartMenu.tsx";
 import type { Parts } from "./parts.ts";
 
 function Ties(props: { readonly ties: readonly Tie[]; readonly parts: Parts }) {
@@ -63,6 +64,7 @@ function OneLine(props: { readonly card: Card; readonly parts: Parts }) {
         )}
       </Show>
       <h2>{props.card.title}</h2>
+      <PartMenu card={props.card} />
       <Show when={step(1)()} fallback={<span />}>
         {(id) => (
           <button type="button" onClick={() => sheet.edit.goTo(id())}>

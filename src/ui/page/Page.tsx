@@ -24,7 +24,6 @@ const Time = lazyAfterAnswers(async () => (await import("../charts/Time.tsx")).T
 const Begin = lazyAfterAnswers(async () => (await import("../begin/Begin.tsx")).Begin);
 const Foot = lazyAfterAnswers(async () => (await import("./Foot.tsx")).Foot);
 const Hand = lazyAfterAnswers(async () => (await import("../hand/Hand.tsx")).Hand);
-const Moved = lazyAfterAnswers(async () => (await import("../hand/Moved.tsx")).Moved);
 const NextNumber = lazyAfterAnswers(async () => (await import("./NextNumber.tsx")).NextNumber);
 const Third = lazyAfterAnswers(async () => (await import("./Third.tsx")).Third);
 const Part = lazyAfterAnswers(async () => (await import("./Part.tsx")).Part);
@@ -154,11 +153,6 @@ function Zones(props: Standing) {
         <KeepingBar />
         <Answers />
       </div>
-      <Show when={hasList()}>
-        <div class="zone-list">
-          <PartList parts={props.parts} />
-        </div>
-      </Show>
       <Show when={!hasList() && !(isPhone() && sheet.looking.inHand())}>
         <Strip parts={props.parts} listing={props.listing} />
       </Show>
@@ -173,6 +167,12 @@ function Zones(props: Standing) {
           </Show>
         </div>
       </Show>
+      {/* After the part that it opened: by its keys one comes to the open numbers first. */}
+      <Show when={hasList()}>
+        <div class="zone-list">
+          <PartList parts={props.parts} />
+        </div>
+      </Show>
       <div class="zone-place">
         <SheetContext.Provider value={sheet.late()}>
           <Drawing />
@@ -183,9 +183,6 @@ function Zones(props: Standing) {
       </Show>
       <Show when={isAtRest()}>
         <PartList parts={props.parts} />
-      </Show>
-      <Show when={isAtRest() && sheet.held()}>
-        <Moved />
       </Show>
       <Show when={width() === "wide"}>
         <Third />

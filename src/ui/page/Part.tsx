@@ -1,6 +1,6 @@
 // The open part, whatever its kind: its neighbours, its name, its given numbers, its results, and the rest when asked for.
 
-import { createComputed, createMemo, createSignal, For, Show } from "solid-js";
+import { createComputed, createMemo, createSignal, For, onMount, Show } from "solid-js";
 import { bare } from "../../document/title-apart.ts";
 import type { Card } from "../../document/worksheet.ts";
 import { isMet } from "../../graph/row-when.ts";
@@ -9,7 +9,6 @@ import { keepBeside, showInTime } from "../beside/show.ts";
 import { BySeason } from "../charts/BySeason.tsx";
 import { Figures } from "../charts/Figures.tsx";
 import { ThroughYear } from "../charts/ThroughYear.tsx";
-import { DipStrip } from "../dialogs/DipStrip.tsx";
 import { RainPicker } from "../dialogs/RainPicker.tsx";
 import { Hand } from "../hand/Hand.tsx";
 import { Moved } from "../hand/Moved.tsx";
@@ -22,40 +21,8 @@ import { SheetContext, useSheet } from "../sheet.ts";
 import { Beside } from "./Beside.tsx";
 import { Icon } from "./Icon.tsx";
 import { Adding } from "./PartList.tsx";
+import { PartMenu } from "./PartMenu.tsx";
 import type { Parts } from "./parts.ts";
-
-function Menu(props: { readonly card: Card }) {
-  const sheet = useSheet();
-  let menu: HTMLDetailsElement | undefined;
-  const act = (doing: () => void) => () => {
-    // What is pressed goes with the menu; the focus stays where the menu is opened.
-    menu?.querySelector("summary")?.focus({ preventScroll: true });
-    if (menu) menu.open = false;
-    doing();
-  };
-  return (
-    <details class="more-menu" ref={menu}>
-      <summary aria-label={`More for ${props.card.title}`}>⋯</summary>
-      <div>
-        <button type="button" onClick={act(() => sheet.edit.copyCard(props.card))}>
-          Make a copy
-        </button>
-        <button type="button" onClick={act(() => sheet.edit.moveCard(props.card, -1))}>
-          Move up
-        </button>
-        <button type="button" onClick={act(() => sheet.edit.moveCard(props.card, 1))}>
-          Move down
-        </button>
-        <Show when={sheet.kinds[props.card.kind]?.vessel}>
-          {(vessel) => <DipStrip card={props.card} row={vessel()} onOpen={act(() => {})} />}
-        </Show>
-        <button type="button" data-tone="trouble" onClick={act(() => sheet.edit.removeCard(props.card))}>
-          Take it out
-        </button>
-      </div>
-    </details>
-  );
-}
 
 function Name(props: { readonly card: Card }) {
   const sheet = useSheet();
@@ -76,8 +43,9 @@ function Name(props: { readonly card: Card }) {
         }}
       />
       <span class="kind">{kind()?.label ?? props.card.kind}</span>
-      <Show when={!kind()?.single}>
-        <Menu card={props.card} />
+      {/* On a phone it stands beside the name at the head (Beside.tsx). */}
+      <Show when={!kind()?.single && sheet.looking.width() !== "phone"}>
+        <PartMenu card={props.card} />
       </Show>
     </header>
   );
@@ -226,13 +194,29 @@ function createSwipe(parts: Parts, goTo: (id: string) => void) {
   };
 }
 
+/** A part is seen from its head on: in its own scroll, or where the page scrolls, below what stays at the head of that. */
+function toItsHead(part: HTMLElement): void {
+  part.closest(".zone-part")?.scrollTo({ top: 0 });
+  if (part.getBoundingClientRect().top < 0) part.scrollIntoView({ block: "start" });
+}
+
 /** The open part: what stands before and after it, its name, what is in hand, its rows. */
 export function Part(props: { readonly card: Card; readonly parts: Parts }) {
   const sheet = useSheet();
   const isPhone = () => sheet.looking.width() === "phone";
   const swipe = createSwipe(props.parts, sheet.edit.goTo);
+  let part: HTMLElement | undefined;
+  // Before its rows: one of them that is in hand or asked for comes into view after it.
+  onMount(() => part && toItsHead(part));
   return (
-    <article class="card" id={props.card.id} aria-label={props.card.title} tabindex="-1" {...swipe}>
+    <article
+      class="card"
+      id={props.card.id}
+      aria-label={props.card.title}
+      tabindex="-1"
+      ref={part}
+      {...swipe}
+    >
       <Beside card={props.card} parts={props.parts} />
       <Show when={isPhone() && sheet.held() && !sheet.looking.inHand()}>
         <button type="button" class="link keep-line" onClick={() => keepBeside(sheet)}>

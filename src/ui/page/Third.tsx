@@ -1,6 +1,7 @@
 // The third column of a wide window: what moved since the answers were held, and how the number in hand, or the one that was pressed, was worked out.
 
 import { Show } from "solid-js";
+import { numberIn } from "../../graph/readers.ts";
 import { Moved } from "../hand/Moved.tsx";
 import { rowAt } from "../row-at.ts";
 import { Working } from "../rows/Working.tsx";
@@ -8,9 +9,15 @@ import { useSheet } from "../sheet.ts";
 
 export function Third() {
   const sheet = useSheet();
+  const restingOn = (): string | null => {
+    const answer = sheet.looking.answer();
+    return numberIn(sheet.result(answer)) === null ? null : answer;
+  };
   const id = () => {
     const row = sheet.looking.openedAt() === "row" ? sheet.opened() : null;
-    return row ?? sheet.looking.inHand();
+    if (row !== null) return row;
+    // At rest, the answer that the curve begins with: the lead's.
+    return sheet.looking.inHand() ?? (sheet.held() ? null : restingOn());
   };
   const place = () => rowAt(sheet, id() ?? "");
   const quantity = () => id() ?? "";

@@ -1,9 +1,10 @@
 // The tools in the line at the head of the page: as many as fit, the others in its menu.
 
-import { createMemo, createSignal, For, type JSX, onCleanup, Show } from "solid-js";
+import { createEffect, createMemo, createSignal, For, type JSX, on, onCleanup, Show } from "solid-js";
 import { isBare } from "../../kinds/kind.ts";
 import { beginAnew } from "../begin/beginning.ts";
 import { showBeside, showInTime } from "../beside/show.ts";
+import { Moved } from "../hand/Moved.tsx";
 import { useSheet } from "../sheet.ts";
 import { print } from "./paper.ts";
 import { createRoving } from "./roving.ts";
@@ -70,40 +71,52 @@ function Plain(props: {
   );
 }
 
+const HOLD_OR_MENU = '.tools :is([data-stop="Hold"], [data-stop="Menu"])';
+
 /** What Hold does. */
 const HOLDS = "keeps these answers, to see what your changes move";
 
+/** What moved since the answers were held, and the ways out of it: nothing that is held is let go by one press. */
+function Held(props: { readonly place: Place }) {
+  const says = (
+    <>
+      Held
+      <span class="wordy">
+        : <b>what moved</b>
+      </span>
+    </>
+  );
+  return (
+    <Menu says={says} stop="Hold" kind="held" tabindex={props.place.tabindex}>
+      <Moved always />
+    </Menu>
+  );
+}
+
 function Hold(props: { readonly place: Place }) {
   const sheet = useSheet();
+  // Where it stood another button stands now, or where that is in the menu, the menu's.
+  createEffect(
+    on(sheet.held, () => queueMicrotask(() => document.querySelector<HTMLElement>(HOLD_OR_MENU)?.focus()), {
+      defer: true,
+    }),
+  );
   return (
-    <button
-      type="button"
-      class="tool"
-      classList={{ pill: sheet.held() }}
-      aria-pressed={sheet.held()}
-      title={sheet.held() ? undefined : HOLDS}
-      data-stop="Hold"
-      tabindex={props.place.tabindex}
-      onClick={() => sheet.edit.hold()}
-    >
-      <Show
-        when={sheet.held()}
-        fallback={
-          <>
-            Hold
-            <Show when={props.place.inMenu}>
-              <small> {HOLDS}</small>
-            </Show>
-          </>
-        }
+    <Show when={!sheet.held()} fallback={<Held place={props.place} />}>
+      <button
+        type="button"
+        class="tool"
+        title={HOLDS}
+        data-stop="Hold"
+        tabindex={props.place.tabindex}
+        onClick={() => sheet.edit.hold()}
       >
-        Held
-        <span class="wordy">
-          : <b>as it was</b>
-        </span>{" "}
-        · let go
-      </Show>
-    </button>
+        Hold
+        <Show when={props.place.inMenu}>
+          <small> {HOLDS}</small>
+        </Show>
+      </button>
+    </Show>
   );
 }
 
@@ -180,7 +193,13 @@ function createWindowWidth() {
   return width;
 }
 
-function Menu(props: { readonly tabindex: 0 | -1; readonly children: JSX.Element }) {
+function Menu(props: {
+  readonly says: JSX.Element;
+  readonly stop: string;
+  readonly kind?: "held";
+  readonly tabindex: 0 | -1;
+  readonly children: JSX.Element;
+}) {
   const [open, setOpen] = createSignal(false);
   let button: HTMLButtonElement | undefined;
   const close = (): void => {
@@ -204,25 +223,27 @@ function Menu(props: { readonly tabindex: 0 | -1; readonly children: JSX.Element
       <button
         type="button"
         class="tool"
+        classList={{ pill: props.kind === "held" }}
         ref={button}
         aria-expanded={open()}
-        data-stop="Menu"
+        data-stop={props.stop}
         tabindex={props.tabindex}
         onClick={() => setOpen(!open())}
       >
-        Menu
+        {props.says}
       </button>
       <Show when={open()}>
         {/* biome-ignore lint/a11y/useKeyWithClickEvents: what is pressed in it are buttons; pressing one closes it */}
         {/* biome-ignore lint/a11y/noStaticElementInteractions: the same */}
         <div
           class="menu-panel"
+          classList={{ held: props.kind === "held" }}
           // Pressed, a button need not take the focus: the panel must not close before the press is through.
           onPointerDown={(event) => {
             if (!(event.target instanceof HTMLSelectElement)) event.preventDefault();
           }}
           onClick={(event) => {
-            if (event.target instanceof Element && event.target.closest("button")) close();
+            if (event.target instanceof Element && event.target.closest("button:not(.more)")) close();
           }}
         >
           {props.children}
@@ -261,7 +282,7 @@ export function Tools(props: { readonly onOpen: (opened: Opened) => void }) {
         }
       </For>
       <Show when={inMenu().length > 0}>
-        <Menu tabindex={roving.tabindex("Menu")}>
+        <Menu says="Menu" stop="Menu" tabindex={roving.tabindex("Menu")}>
           <For each={inMenu()}>{(tool) => tool.view({ tabindex: 0, inMenu: true })}</For>
         </Menu>
       </Show>

@@ -7,6 +7,7 @@ import type { Row } from "../../graph/types.ts";
 import { useSheet } from "../sheet.ts";
 import { toneOf } from "../tones.ts";
 import { Cautions } from "./Cautions.tsx";
+import { faultOf } from "./formula-fault.ts";
 import { Moved } from "./Quantity.tsx";
 import { Shown } from "./Shown.tsx";
 import { Working } from "./Working.tsx";
@@ -21,11 +22,18 @@ export function ResultRow(props: { readonly card: Card; readonly row: Row }) {
   const open = () => sheet.opened() === id() && sheet.looking.openedAt() === "row";
   const text = () => {
     if (state() === "none") return `none: ${sheet.shown(id())}`;
+    // What is wrong stands at the field where it is mended.
+    if (faultOf(sheet, props.card, props.row)) return "not worked out yet";
     if (state() === "failed") return sheet.failure(id()) ?? sheet.shown(id());
     return sheet.shown(id());
   };
   return (
-    <div class="row result" classList={{ said: text().length > ONE_LINE }} id={id()} tabindex="-1">
+    <div
+      class="row result"
+      classList={{ said: Math.max(text().length, sheet.moved(id())?.was.length ?? 0) > ONE_LINE }}
+      id={id()}
+      tabindex="-1"
+    >
       <button
         type="button"
         class="line"

@@ -47,12 +47,12 @@ property(
       return `${bed}.${row} is wrong: ${differs.map((id) => `${id} is ${saidOf(wrong.results, id)}, without the bed ${saidOf(gone.results, id)}`)}`;
     const said = answers({ result: (id) => wrong.results.get(id), cards: worksheet.cards });
     const text = said.map((sentence) => textOf(sentence, (id) => id)).join(" | ");
-    const isNamed = text.includes(`Without ${title}: `);
+    const isNamed = text.includes(`Without ${title}: `) || text.startsWith(`Without ${title},`);
     if (!text.includes("Without ") && !isNamed) return `not said: ${text}`;
     // Where another part is left out too, the one that is named is what the button leads to.
     const acts = said[0]?.acts ?? [];
     const leadsThere = isNamed
-      ? acts.some(({ does, at }) => does === "ask_for" && at === `${bed}.${row}`)
+      ? acts.some(({ does, at }) => (does === "ask_for" || does === "change") && at === `${bed}.${row}`)
       : acts.some(({ at }) => at !== undefined && at.split(".")[0] !== bed);
     return leadsThere ? null : `no way to mend it: ${text} | ${JSON.stringify(acts)}`;
   },

@@ -3,7 +3,7 @@
 import { expect, test } from "vitest";
 import type { Card } from "../../../src/document/worksheet.ts";
 import { CARD_KINDS } from "../../../src/kinds/index.ts";
-import { readAnswer, startOf } from "../../../src/ui/begin/reading.ts";
+import { readAnswer, startOf, usualOf } from "../../../src/ui/begin/reading.ts";
 import type { Sheet } from "../../../src/ui/sheet.ts";
 
 const sheet = {
@@ -42,4 +42,14 @@ test("of two sides the longer is the length, and a bare one is in the unit of th
     ok: true,
     told: { length: { value: 50, unit: "in" }, width: { value: 30, unit: "in" } },
   });
+});
+
+test("the usual value stands in the unit in which is asked: 500 gal an hour are not 8.3 in a minute", () => {
+  const pump: Card = { ...tank, id: "pump", kind: "pump" };
+  const field = { row: "open_flow", unit: { us: "gph", metric: "L/h" } } as const;
+  const anHour = 1892.705892 / 1000 / 3600;
+  const usual = { ...sheet, result: () => ({ state: "ready", value: anHour }) } as unknown as Sheet;
+  expect(usualOf(usual, pump, field)).toMatch(/^500\sgph$/);
+  const metric = { ...usual, worksheet: () => ({ units: "metric" }) } as unknown as Sheet;
+  expect(usualOf(metric, pump, field)).toMatch(/^1,?893\sL\/h$/);
 });

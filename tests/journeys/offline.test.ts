@@ -140,6 +140,8 @@ describe("served two folders deep, at another address than localhost", () => {
         await settled(page);
         await expect.poll(() => page.locator(".foot").innerText()).not.toContain("77.0.0");
         await type(page, "totes.capacity", "345 gal");
+        // What is told waits while a number is in hand.
+        await page.getByRole("button", { name: "Done", exact: true }).click();
         await ready.getByRole("button", { name: "Open it now" }).click();
         await page.getByText("Version 77.0.0").waitFor();
         await settled(page);

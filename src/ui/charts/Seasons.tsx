@@ -19,6 +19,8 @@ import type { YearShown } from "./year-shown.ts";
 const BELOW = 17;
 /** The frame of the chosen season is so much wider than its bar [px]. */
 const AROUND_BAR = 12;
+/** So wide it holds its year, too [px]. */
+const AROUND_YEAR = 36;
 const TICK = { width: 12, height: 3 };
 
 const KEYS: Readonly<Record<string, (at: number, last: number) => number>> = {
@@ -42,7 +44,9 @@ function One(props: {
   const left = () => props.frame.across(props.place);
   const width = () => props.frame.across(1);
   const middle = () => left() + width() / 2;
-  const box = () => Math.max(Math.min(40, Math.max(width(), 36)), BAR * width() + AROUND_BAR);
+  // Among narrow bars it stands around its own alone: with its year it would cut through those beside it.
+  const holdsYear = () => width() >= AROUND_YEAR;
+  const box = () => (holdsYear() ? Math.max(Math.min(40, width()), BAR * width() + AROUND_BAR) : width());
   return (
     // biome-ignore lint/a11y/useSemanticElements: no input can stand within an SVG drawing
     <g
@@ -60,7 +64,7 @@ function One(props: {
           x={middle() - box() / 2}
           y="-5"
           width={box()}
-          height={props.frame.height + BELOW + 5}
+          height={props.frame.height + 5 + (holdsYear() ? BELOW : 2)}
           rx="3"
         />
       </Show>

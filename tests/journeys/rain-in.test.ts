@@ -130,7 +130,7 @@ describe("rain comes in as the reader says", () => {
     // Of another whole what it was is said whole.
     await expect
       .poll(async () => (await page.locator("h1.lead").innerText()).replaceAll("\u00a0", " "))
-      .toMatch(/ of 4 seasons was \d+ of 3\b/);
+      .toMatch(/ of 4 seasons was \d+ of (?!4\b)\d+/);
     const drier = page.getByLabel("The same record with less rain");
     await drier.waitFor();
     const days = [...(await drier.innerText()).matchAll(/: ([\d.]+) days? short/g)].map(([, said]) =>

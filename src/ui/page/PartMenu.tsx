@@ -23,7 +23,7 @@ export function PartMenu(props: { readonly card: Card }) {
   };
   return (
     <details class="more-menu" ref={menu}>
-      <summary aria-label={`More for ${props.card.title}`}>⋯</summary>
+      <summary aria-label={`More for ${props.card.title}`}>···</summary>
       <div>
         <Show when={sheet.looking.width() === "phone"}>
           <button type="button" onClick={act(() => toName(props.card.id))}>

@@ -8,7 +8,6 @@ import type { Worksheet } from "../document/worksheet.ts";
 import { type Graph, graphFor, partFor } from "../graph/build.ts";
 import { readAhead } from "../graph/card-plans.ts";
 import { evaluate, type Results } from "../graph/evaluate.ts";
-import { once } from "../graph/once.ts";
 import { wordIn } from "../graph/readers.ts";
 import type { Outputs } from "../graph/types.ts";
 import { CARD_KINDS } from "../kinds/index.ts";
@@ -124,13 +123,6 @@ export function createEngine(
   const ask = ({ results }: View): void => client?.ask(results.requests, (key) => records.get(key));
   const [view, setView] = createSignal<View>(begin(ahead.get(first)));
   const isPart = (): boolean => view().graph.whole !== null;
-  const afterFrame = once(() => leadGraph(view().worksheet));
-  const showLead = (): void => {
-    const { worksheet } = view();
-    const graph = afterFrame();
-    setView({ worksheet, graph, results: evaluate(graph, worksheet, settled) });
-    ask(view());
-  };
   const complete = (): void => {
     const { worksheet, results } = view();
     const { all } = results;
@@ -138,9 +130,13 @@ export function createEngine(
     ask(view());
   };
 
-  const lead = hasFrame ? [afterFrame, showLead] : [];
-  const whole = [() => readAhead(view().worksheet, CARD_KINDS), () => view().graph.whole?.graph(), complete];
-  void firstPaint.then(() => inTasks([...lead, ...whole], isPart)).then(wholeIsWorked);
+  const rest = [
+    () => readAhead(view().worksheet, CARD_KINDS),
+    () => view().graph.whole?.graph(),
+    () => view().results.all,
+    complete,
+  ];
+  void firstPaint.then(() => inTasks(rest, isPart)).then(wholeIsWorked);
 
   return {
     view,

@@ -1,5 +1,5 @@
 // What is worked out first of a worksheet of which no season has been run: for the frame what there is and how it hangs
-// together, then what the lead asks, its numbers among it. What stands under the lead comes with the rest.
+// together, and where there is no frame what the lead asks, its numbers among it. What stands under the lead comes with the rest.
 
 /** What the lead's words go by, and what the head says of the weather: its numbers keep their places meanwhile. */
 export const FRAME_ASKED: readonly string[] = ["season.network", "weather.record_kind"];

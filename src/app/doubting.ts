@@ -7,20 +7,19 @@ import { type Ends, type NumberAxis, numberAt, usualEnds } from "../studies/not-
 import { type Axis, entryStepped, placeOnAxis } from "../studies/turn.ts";
 import type { Doubting, End, SpanInHand } from "../ui/hand/doubting.ts";
 import { MEASURES } from "../units/measures.ts";
+import { tidy } from "../units/tidy.ts";
 import { fromSi, toSi } from "../units/unit.ts";
 import type { Asker } from "../worker/asking-pool.ts";
 import { createAlone } from "./alone.ts";
 import type { InHandInside } from "./in-hand.ts";
 import { createNotSure } from "./not-sure.ts";
-import { FIGURES, type InHandTools } from "./turned.ts";
+import type { InHandTools } from "./turned.ts";
 
 /** Figures of a middle that is no round value. */
 const SURE_FIGURES = 3;
 const NAMES: ReadonlySet<string> = new Set(["count", "year"]);
 /** An end stands under the axis as its field has it, not rounded as an answer is. */
 const END_FIGURES = 4;
-
-const tidy = (value: number): number => Number(value.toPrecision(FIGURES));
 
 /** Both ends of the number in hand put down, and what its table gives for them. */
 function createEnds({ session }: InHandTools, { turned, putting }: InHandInside) {

@@ -5,8 +5,9 @@ import { sameData } from "../document/same.ts";
 import { withFrom } from "../document/still-from.ts";
 import type { Entry, Origin } from "../document/worksheet.ts";
 import { entryAtTarget, type Turn } from "../studies/turn.ts";
+import { tidy } from "../units/tidy.ts";
 import { fromSi } from "../units/unit.ts";
-import { FIGURES, type InHandTools, type Turned } from "./turned.ts";
+import type { InHandTools, Turned } from "./turned.ts";
 
 /** What stands there, from nowhere: of a number that is not given the number worked out. */
 function bareOf({ entry, value, unit }: Turned): Entry | null {
@@ -16,7 +17,7 @@ function bareOf({ entry, value, unit }: Turned): Entry | null {
     return rest;
   }
   if (typeof si === "string") return { value: si, unit: "" };
-  return si === null ? null : { value: Number(fromSi(si, unit()).toPrecision(FIGURES)), unit: unit() };
+  return si === null ? null : { value: tidy(fromSi(si, unit())), unit: unit() };
 }
 
 function originOf({ target, entry }: Turned): Origin | "" {

@@ -16,11 +16,11 @@ import { coarseThenFine, sheetToTry, valueTrials } from "../studies/try.ts";
 import { type Axis, placeOnAxis, type Turn, trialsAlong } from "../studies/turn.ts";
 import type { Curve, Panel, TriedPoint } from "../ui/hand/hand.ts";
 import type { ShowOptions } from "../units/show.ts";
+import { tidy } from "../units/tidy.ts";
 import { fromSi } from "../units/unit.ts";
 import type { Asker } from "../worker/asking-pool.ts";
 import type { Engine } from "./engine.ts";
 import { type AskFor, askedWith, type Raw, triedOf, withoutAt } from "./tried.ts";
-import { FIGURES } from "./turned.ts";
 
 /** Something else being changed goes on changing; a new curve waits until it rests [ms]. */
 const REST = 400;
@@ -28,9 +28,6 @@ const REST = 400;
 const FINE = 25;
 /** Figures of a value that is enough: as its step of the hand is read. */
 const EDGE_FIGURES = 4;
-
-/** Doubles hold a few more; what is beyond is dust of the arithmetic. */
-const tidy = (value: number): number => Number(value.toPrecision(FIGURES));
 
 type Job = {
   readonly turn: Turn;

@@ -30,9 +30,6 @@ export type InHandTools = {
   readonly options: Accessor<ShowOptions>;
 };
 
-/** Doubles hold a few more; what is beyond is dust of the arithmetic. */
-export const FIGURES = 12;
-
 /** What is in hand, and what stands there now. */
 export function createTurned({ session, looking }: InHandTools) {
   const { engine } = session;

@@ -25,11 +25,12 @@ import type { WorkBackTools, WorkedBack } from "../ui/work-back/work-back.ts";
 import type { MeasureName } from "../units/measures.ts";
 import type { Scale } from "../units/scale.ts";
 import { showQuantity } from "../units/show.ts";
+import { tidy } from "../units/tidy.ts";
 import { fromSi, toSi } from "../units/unit.ts";
 import type { Asker } from "../worker/asking-pool.ts";
 import { askAll } from "./asking.ts";
 import { recordsInUse } from "./engine.ts";
-import { FIGURES, type InHandTools } from "./turned.ts";
+import type { InHandTools } from "./turned.ts";
 
 /** Figures of what one begins from. */
 const WISH_FIGURES = 2;
@@ -178,7 +179,7 @@ export function createWorkBack(
       if (now === null || !node) throw new Error("This number has no value to begin from.");
       const { units, locale, currency } = options();
       const { unit } = of.scale;
-      const present = Number(fromSi(now, unit).toPrecision(FIGURES));
+      const present = tidy(fromSi(now, unit));
       const name = answerName(answer) ?? labelOf(graph, worksheet, answer);
       // A bare count says of what it is.
       const named = (shown: string) => (Number.isNaN(Number(shown)) ? shown : `${name} ${shown}`);

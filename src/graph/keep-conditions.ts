@@ -3,18 +3,16 @@
 import { setGiven } from "../document/edits.ts";
 import type { Entry, Worksheet } from "../document/worksheet.ts";
 import { unitFor } from "../units/show.ts";
+import { tidy } from "../units/tidy.ts";
 import { fromSi } from "../units/unit.ts";
 import { buildGraph } from "./build.ts";
 import { evaluate } from "./evaluate.ts";
 import type { CardKinds, NumberGiven, Result, Row } from "./types.ts";
 
-/** Digits that are kept: more than any tape or meter tells. */
-const DIGITS = 12;
-
 function entryOf(row: NumberGiven, result: Result | undefined, worksheet: Worksheet): Entry | null {
   if (result?.state !== "ready" || typeof result.value !== "number") return null;
   const unit = unitFor(row.measure, worksheet.units);
-  return { value: Number(fromSi(result.value, unit).toPrecision(DIGITS)), unit, from: "measured" };
+  return { value: tidy(fromSi(result.value, unit)), unit, from: "measured" };
 }
 
 /**

@@ -2,6 +2,7 @@
 
 import { type Vessel, levelAt as vesselLevelAt, volumeAt } from "../physics/vessel.ts";
 import { roundedDown } from "../units/scale.ts";
+import { tidy } from "../units/tidy.ts";
 import { fromSi, toSi } from "../units/unit.ts";
 
 /** Steps in which a stick in a tank is read: half an inch, or a centimeter. */
@@ -42,8 +43,6 @@ export type Level = {
 /** The highest that can be read, in the stick's unit. */
 export const mostOf = ({ unit, step, height }: Stick): number =>
   tidy(Math.floor(fromSi(height, unit) / step + 1e-9) * step);
-
-const tidy = (value: number): number => Number(value.toPrecision(12));
 
 /** The level nearest to a depth [m], within the height, on a step of the stick. */
 export function levelAt(stick: Stick, depth: number): Level {

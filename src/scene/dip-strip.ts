@@ -2,6 +2,7 @@
 
 import type { Value } from "../graph/types.ts";
 import { levelAt, surfaceAt, type Vessel } from "../physics/vessel.ts";
+import { tidy } from "../units/tidy.ts";
 import { fromSi, toSi } from "../units/unit.ts";
 
 export type DipMark = {
@@ -85,7 +86,7 @@ export function dipStrip(vessel: Vessel, unit: string, side: readonly SideMark[]
   const every = labelEvery(step, gapOf(step));
   const count = Math.floor((fromSi(vessel.volume, unit) / step) * (1 + 1e-12));
   const marks = Array.from({ length: count + 1 }, (_, index) => {
-    const volume = Number((index * step).toPrecision(12));
+    const volume = tidy(index * step);
     const at = millimetres(levelAt(vessel, Math.min(vessel.volume, toSi(volume, unit))));
     return { at, label: index % every === 0 ? String(volume) : null };
   });

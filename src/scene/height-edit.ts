@@ -5,12 +5,12 @@ import type { Card, Entry } from "../document/worksheet.ts";
 import { numberIn } from "../graph/readers.ts";
 import type { NumberGiven, Result } from "../graph/types.ts";
 import type { Kind } from "../kinds/kind.ts";
+import { tidy } from "../units/tidy.ts";
 import { fromSi, toSi } from "../units/unit.ts";
 
 /** Height of one step: an inch, or 2 cm where the number is metric. */
 const STEPS = { "1 in": toSi(1, "in"), "2 cm": toSi(2, "cm") };
 const METRIC = ["m", "cm", "mm", "dm", "km"];
-const FIGURES = 12;
 
 export type Movable = {
   readonly card: Card;
@@ -58,5 +58,5 @@ export function movedEntry({ card, row, value, unit }: Movable, by: number): Ent
     Math.min(row.max ?? Number.POSITIVE_INFINITY, wished),
   );
   if (Math.abs(kept - value) < step / 1000) return null;
-  return withFrom({ value: Number(fromSi(kept, unit).toPrecision(FIGURES)), unit }, [card.givens[row.name]]);
+  return withFrom({ value: tidy(fromSi(kept, unit)), unit }, [card.givens[row.name]]);
 }

@@ -3,14 +3,13 @@
 import type { Entry } from "../document/worksheet.ts";
 import { MEASURES } from "../units/measures.ts";
 import { displayParts, type ShowOptions, showNumber, showQuantity } from "../units/show.ts";
+import { tidy } from "../units/tidy.ts";
 import { fromSi, toSi } from "../units/unit.ts";
 import { type Axis, entryStepped, type TurnedRow } from "./turn.ts";
 
 const FIGURES = 4;
 /** What goes on a step's button. */
 const LENGTH = 10;
-/** Doubles hold a few more; what is beyond is dust of the arithmetic. */
-const TIDY_FIGURES = 12;
 /** Steps that differ by less than this share of one are the same. */
 const SAME = 1e-6;
 
@@ -21,7 +20,7 @@ function wholeStep(axis: Axis, from: number, to: number, by: 1 | -1): number | n
   const [there, home] = [to, from].map((si) => fromSi(si, axis.scale.unit)) as [number, number];
   const isHome =
     typeof back?.value === "number" && Math.abs(back.value - home) <= SAME * Math.abs(there - home);
-  return isHome ? Number(Math.abs(there - home).toPrecision(TIDY_FIGURES)) : null;
+  return isHome ? tidy(Math.abs(there - home)) : null;
 }
 
 /**

@@ -2,6 +2,7 @@
 
 import { MEASURES } from "./measures.ts";
 import { type Reading, type ReadOptions, readQuantity } from "./read.ts";
+import { tidy } from "./tidy.ts";
 import { fromSi, toSi } from "./unit.ts";
 
 /** Ends in the unit, low first; `value` is their middle, a whole number where the measure counts. */
@@ -21,11 +22,6 @@ const BETWEEN =
   /^(?<head>\s*(?:between\s+|from\s+)?)(?<one>.+?)(?<word>\s+(?:to|and|or)\s+|\s*(?:–|\.\.+|…)\s*)(?<other>.+)$/i;
 const AROUND =
   /^(?<one>.+?)(?<word>\s*(?:,?\s*give\s+or\s+take|±|\+\s*\/\s*-|\+-|plus\s+or\s+minus)\s*)(?<other>.+)$/i;
-/** Doubles hold a few more; what is beyond is dust of the arithmetic. */
-const TIDY_FIGURES = 12;
-
-const tidy = (value: number): number => Number(value.toPrecision(TIDY_FIGURES)) + 0;
-
 const moved = (reading: Reading, by: number): Reading =>
   reading.ok ? reading : { ...reading, start: reading.start + by, end: reading.end + by };
 

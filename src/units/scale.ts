@@ -2,6 +2,7 @@
 // the round values that a grower would name.
 
 import { HOUR, MINUTE } from "./constants.ts";
+import { tidy } from "./tidy.ts";
 import { fromSi, toSi } from "./unit.ts";
 
 /**
@@ -23,8 +24,6 @@ const RATIO_FROM = 20;
 const RATIO_UP_TO = 1e9;
 /** Figures of a value between the ends. */
 const VALUE_FIGURES = 4;
-/** Doubles hold a few more; what is beyond is dust of the arithmetic. */
-const TIDY_FIGURES = 12;
 
 /** A scale between two ends, given in either order [unit]. */
 export function scaleBetween(one: number, other: number, unit: string, whole = false): Scale {
@@ -52,7 +51,7 @@ export function valueAt({ low, high, ratio, whole }: Scale, place: number): numb
   if (place <= 0) return low;
   if (place >= 1) return high;
   const raw = ratio ? low * (high / low) ** place : low + (high - low) * place;
-  return whole ? Math.round(raw) : Number(raw.toPrecision(ratio ? VALUE_FIGURES : TIDY_FIGURES));
+  return whole ? Math.round(raw) : ratio ? Number(raw.toPrecision(VALUE_FIGURES)) : tidy(raw);
 }
 
 /** Rising values of a scale, so many at the most, both ends among them. */
@@ -79,8 +78,6 @@ export function scaleOfSizes(scale: Scale, sizes: readonly number[], unit: strin
 
 const sizeIn = (size: number, from: string, to: string): number =>
   from === to ? size : named(fromSi(toSi(size, from), to), to);
-
-const tidy = (value: number): number => Number(value.toPrecision(TIDY_FIGURES)) + 0;
 
 /** An even scale has at least so many steps between its ends, twice and a half as many at the most. */
 const STEPS_BETWEEN_ENDS = 60;

@@ -5,6 +5,7 @@ import { MEASURES, type MeasureName } from "./measures.ts";
 import { roundedDown } from "./scale.ts";
 import { type ShowOptions, showQuantity } from "./show.ts";
 import { spanWords } from "./span-words.ts";
+import { tidy } from "./tidy.ts";
 import { fromSi, toSi } from "./unit.ts";
 
 /** A span is told in at least so many steps. */
@@ -36,7 +37,7 @@ const DUST = 1e-9;
 function stepped(si: number, side: 1 | -1, step: number, unit: string, measure: MeasureName): number {
   const steps = fromSi(si, unit) / step;
   const outward = side === 1 ? Math.ceil(steps - DUST) : Math.floor(steps + DUST);
-  const told = toSi(Number((outward * step).toPrecision(12)), unit);
+  const told = toSi(tidy(outward * step), unit);
   const isAll = MEASURES[measure].form === "share" && told === 1;
   return (told === 0 || isAll) && si !== told ? si : told;
 }

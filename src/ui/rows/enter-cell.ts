@@ -6,6 +6,7 @@ import { SHORT_MONTHS } from "../../units/calendar-names.ts";
 import type { MeasureName } from "../../units/measures.ts";
 import { monthlyIn, monthlyUnit } from "../../units/monthly.ts";
 import { unitFor } from "../../units/show.ts";
+import { tidy } from "../../units/tidy.ts";
 import { fromSi } from "../../units/unit.ts";
 import type { Sheet } from "../sheet.ts";
 import { readTyped } from "./number-text.ts";
@@ -93,7 +94,7 @@ function enterSide(sheet: Sheet, place: ListPlace, index: number, side: 0 | 1, t
   const unit = pointUnits(sheet, place)[side];
   const read = readTyped(sheet, text, pointMeasure(place.row, side), unit);
   if (!read.ok) return `Point ${index + 1}: ${read.message}`;
-  const number = Number(fromSi(read.si, unit).toPrecision(12));
+  const number = tidy(fromSi(read.si, unit));
   const next = pointsOf(place).map(
     (point, at): Point => (at !== index ? point : side === 0 ? [number, point[1]] : [point[0], number]),
   );
